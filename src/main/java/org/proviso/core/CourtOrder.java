@@ -1,0 +1,38 @@
+package org.proviso.core;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A court's order, typed: what it directs, which court, its date and scope. An order about named envelopes lists
+ * them; an order that extended hours says until when (local to the county).
+ */
+public record CourtOrder(
+        Kind kind,
+        String court,
+        @Nullable LocalDate date,
+        String scope,
+        Standing standing,
+        @Nullable LocalDateTime until,
+        Set<String> envelopeNos) {
+
+    /** What the court directs. */
+    public enum Kind implements Code {
+        EXTEND,
+        OPEN,
+        COUNT,
+        REJECT,
+        HOLD,
+        PRESERVE
+    }
+
+    /** Whether the order still stands. */
+    public enum Standing implements Code {
+        PENDING,
+        IN_FORCE,
+        SET_ASIDE,
+        FINAL
+    }
+}

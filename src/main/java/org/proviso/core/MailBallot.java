@@ -1,0 +1,26 @@
+package org.proviso.core;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What the mail-ballot office knows of one ballot it sent a voter; a reissued ballot has a serial of its own. */
+public record MailBallot(
+        String voterId,
+        String serial,
+        @Nullable LocalDate issuedOn,
+        State state,
+        @Nullable LocalDate stateOn) {
+
+    /** Where a mail ballot stands. */
+    public enum State implements Code {
+        OUTSTANDING,
+        RETURNED,
+        ACCEPTED,
+        REJECTED,
+        SURRENDERED,
+        LATE,
+        VOID,
+        CURE_PENDING,
+        UNDELIVERABLE
+    }
+}
