@@ -1,0 +1,22 @@
+package org.proviso.core.adjudication.facts;
+
+/** What is known against the voter's right to vote. */
+public enum Eligibility implements FactWord {
+    NOTHING_KNOWN("nothing is known against it"),
+    NOT_OF_AGE("under age on election day"),
+    NOT_A_CITIZEN("not a citizen, by clear record"),
+    DISQUALIFIED("disqualified by law on election day"),
+    DIED_BEFORE_VOTING("died before the ballot was cast"),
+    DIED_AFTER_VOTING("died after the ballot was cast");
+
+    private final String meaning;
+
+    Eligibility(String meaning) {
+        this.meaning = meaning;
+    }
+
+    @Override
+    public String meaning() {
+        return meaning;
+    }
+}

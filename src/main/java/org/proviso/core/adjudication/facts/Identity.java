@@ -1,0 +1,21 @@
+package org.proviso.core.adjudication.facts;
+
+/** Whose envelope it is: the pairing of the envelope with a record of the roll. */
+public enum Identity implements FactWord {
+    CONFIRMED("a person confirmed the link to a record of the roll"),
+    PRESUMED("one record fits almost surely; nobody has confirmed it yet"),
+    SEVERAL_FIT("more than one record may be this voter"),
+    NONE_FITS("no record of the roll fits; nobody has searched yet"),
+    NOT_ON_ROLL("a person searched by the check list and found no record");
+
+    private final String meaning;
+
+    Identity(String meaning) {
+        this.meaning = meaning;
+    }
+
+    @Override
+    public String meaning() {
+        return meaning;
+    }
+}

@@ -1,0 +1,20 @@
+package org.proviso.core.adjudication.facts;
+
+/** Whether the state lists the voter as having voted in another county. */
+public enum OtherCounty implements FactWord {
+    NOT_LISTED("not on the list"),
+    LISTED("a line of the list resembles the voter; nobody has confirmed it yet"),
+    VOTED("a person confirmed that the line is this voter"),
+    NOT_THEIRS("a person found that the line is somebody else");
+
+    private final String meaning;
+
+    OtherCounty(String meaning) {
+        this.meaning = meaning;
+    }
+
+    @Override
+    public String meaning() {
+        return meaning;
+    }
+}

@@ -1,0 +1,60 @@
+package org.proviso.core.adjudication.questions;
+
+import java.util.Set;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Question;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.FactWord;
+
+/** A question about one fact: unknown makes it open, every word of the fact has its answer. */
+abstract class Asked<V extends Enum<V> & FactWord> implements Question {
+
+    private final String key;
+    private final Heading heading;
+    private final String asks;
+    private final Fact<V> fact;
+
+    Asked(String key, Heading heading, String asks, Fact<V> fact) {
+        this.key = key;
+        this.heading = heading;
+        this.asks = asks;
+        this.fact = fact;
+    }
+
+    /** The answer when the word is known. */
+    abstract Answer of(V word, FactReader facts, Setting setting);
+
+    /** What is missing when nobody knows the fact. */
+    String missing() {
+        return fact.meaning();
+    }
+
+    @Override
+    public final String key() {
+        return key;
+    }
+
+    @Override
+    public final Heading heading() {
+        return heading;
+    }
+
+    @Override
+    public final String asks() {
+        return asks;
+    }
+
+    @Override
+    public Set<Fact<?>> reads() {
+        return Set.of(fact);
+    }
+
+    @Override
+    public final Answer answer(FactReader facts, Setting setting) {
+        V word = facts.one(fact);
+        return word == null ? setting.notKnown(missing()) : of(word, facts, setting);
+    }
+}

@@ -1,0 +1,27 @@
+package org.proviso.core.adjudication.questions;
+
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.OrderFact;
+import org.proviso.core.rules.Reason;
+
+/** Has a court ordered something about this envelope? An order to count or open is for the decider to enter. */
+final class CourtOrdered extends Asked<OrderFact> {
+
+    CourtOrdered() {
+        super("anything_else.court_order", Heading.ANYTHING_ELSE, "A court order about it?", Fact.COURT_ORDER);
+    }
+
+    @Override
+    Answer of(OrderFact word, FactReader facts, Setting setting) {
+        return switch (word) {
+            case NONE -> setting.clear("None");
+            case COUNT, OPEN, PRESERVE -> setting.clear("An order to " + word.code() + "; the decider enters it");
+            case HOLD -> setting.open("a court ordered this envelope held");
+            case REJECT -> setting.stands(Reason.REJECTED_BY_ORDER);
+        };
+    }
+}

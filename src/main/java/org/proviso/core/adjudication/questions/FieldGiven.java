@@ -1,0 +1,88 @@
+package org.proviso.core.adjudication.questions;
+
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.FieldFact;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
+
+/** Is a field of the affirmation given? An omission that does not matter to deciding whether the voter is qualified has no effect (52 USC 10101(a)(2)(B), from memory). */
+final class FieldGiven extends Asked<FieldFact> {
+
+    private static final Map<String, String> ASKS = Map.of(
+            "last_name", "Is the last name given?",
+            "first_name", "Is the first name given?",
+            "date_of_birth", "Is the birth date given?",
+            "residence_address_line", "Is the address given?",
+            "city", "Is the city given?",
+            "zip", "Is the ZIP code given?",
+            "id_last4", "Are the last four digits of the ID number given?",
+            "statements_ticked", "Are the sworn statements ticked?");
+
+    private final Fact<FieldFact> fact;
+
+    FieldGiven(Fact<FieldFact> fact) {
+        super("envelope." + fact.key(), Heading.ENVELOPE, ASKS.get(name(fact)), fact);
+        this.fact = fact;
+    }
+
+    @Override
+    public Set<Fact<?>> reads() {
+        return Set.of(fact, Fact.IDENTITY);
+    }
+
+    @Override
+    Answer of(FieldFact word, FactReader facts, Setting setting) {
+        if (word == FieldFact.KEYED) {
+            return setting.clear("Yes");
+        }
+        if (word == FieldFact.NOT_YET_KEYED) {
+            return setting.open(fact.meaning() + " is not keyed yet");
+        }
+        if (!setting.pack().of(Rules.REQUIRED_FIELDS).isKnown()) {
+            return setting.ruleUnknown(Rules.REQUIRED_FIELDS);
+        }
+        return setting.pack().words(Rules.REQUIRED_FIELDS).contains(name(fact))
+                ? leftOut(facts.one(Fact.IDENTITY), setting)
+                : setting.clear("No, and the law does not ask for it", Rules.REQUIRED_FIELDS);
+    }
+
+    private Answer leftOut(@Nullable Identity identity, Setting setting) {
+        return switch (setting.pack().word(Rules.OMISSIONS_MATTER)) {
+            case "never" -> setting.clear("No, which does not matter", Rules.OMISSIONS_MATTER);
+            case "always" -> incomplete(setting);
+            case "when_voter_unknown" -> matters(identity, setting);
+            default -> setting.ruleUnknown(Rules.OMISSIONS_MATTER);
+        };
+    }
+
+    /** Only where a search could not tell who the voter is does the empty field matter. */
+    private static Answer matters(@Nullable Identity identity, Setting setting) {
+        Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
+        String missing = "a field is empty, which matters only if nobody can tell who the voter is";
+        if (identity == null || identity == Identity.SEVERAL_FIT) {
+            return setting.open(missing, Rules.OMISSIONS_MATTER);
+        }
+        return switch (identity) {
+            case CONFIRMED -> known;
+            case NOT_ON_ROLL -> incomplete(setting);
+            case NONE_FITS -> setting.open(missing, incomplete(setting));
+            default -> setting.open(missing, known);
+        };
+    }
+
+    private static Answer incomplete(Setting setting) {
+        return setting.stands(Reason.AFFIRMATION_INCOMPLETE, Rules.OMISSIONS_MATTER, Rules.REQUIRED_FIELDS);
+    }
+
+    private static String name(Fact<FieldFact> fact) {
+        return fact.key().substring("field.".length());
+    }
+}

@@ -1,0 +1,81 @@
+package org.proviso.core.adjudication.questions;
+
+import java.util.Set;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Question;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.MailBallotFact;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
+
+/** Did a mail ballot of this voter come back? Each serial is weighed; the worst decides. */
+final class MailBallotBack implements Question {
+
+    @Override
+    public String key() {
+        return "already_voted.mail_ballot";
+    }
+
+    @Override
+    public Heading heading() {
+        return Heading.ALREADY_VOTED;
+    }
+
+    @Override
+    public String asks() {
+        return "Did a mail ballot come back?";
+    }
+
+    @Override
+    public Set<Fact<?>> reads() {
+        return Set.of(Fact.MAIL_BALLOTS);
+    }
+
+    @Override
+    public Answer answer(FactReader facts, Setting setting) {
+        Set<MailBallotFact> words = facts.all(Fact.MAIL_BALLOTS);
+        if (words == null) {
+            return setting.notKnown("whether a mail ballot came back");
+        }
+        if (words.contains(MailBallotFact.ACCEPTED)) {
+            return setting.stands(Reason.MAIL_BALLOT_ACCEPTED);
+        }
+        if (words.contains(MailBallotFact.RETURNED)) {
+            return returned(setting);
+        }
+        if (words.contains(MailBallotFact.CURE_PENDING)) {
+            return setting.open("a mail ballot came back with a fault that the voter may still cure");
+        }
+        return words.contains(MailBallotFact.OUTSTANDING) ? outstanding(setting) : setting.clear(none(words));
+    }
+
+    private static Answer returned(Setting setting) {
+        return switch (setting.pack().word(Rules.MAIL_RETURNED)) {
+            case "stands_in_the_way" -> setting.stands(Reason.MAIL_BALLOT_RETURNED, Rules.MAIL_RETURNED);
+            case "wait_for_its_decision" ->
+                setting.open("a mail ballot came back and is not decided yet", Rules.MAIL_RETURNED);
+            default -> setting.ruleUnknown(Rules.MAIL_RETURNED);
+        };
+    }
+
+    /** It may still arrive, unless its deadline has passed or the mail desk refuses ballots of counted voters. */
+    private static Answer outstanding(Setting setting) {
+        if (setting.pack().isYes(Rules.COUNTED_LIST_TO_MAIL_DESK)) {
+            return setting.clear("No; the mail desk will refuse it once this counts", Rules.COUNTED_LIST_TO_MAIL_DESK);
+        }
+        if (!setting.pack().of(Rules.MAIL_RECEIPT).isKnown()) {
+            return setting.ruleUnknown(Rules.MAIL_RECEIPT);
+        }
+        Answer passed = setting.clear("No; not back when the deadline passed", Rules.MAIL_RECEIPT);
+        return setting.clocks().mailReceiptPassed()
+                ? passed
+                : setting.open("a mail ballot is out and may still arrive", passed);
+    }
+
+    private static String none(Set<MailBallotFact> words) {
+        return words.isEmpty() ? "No; none was sent" : "No; none that came back counts";
+    }
+}

@@ -1,0 +1,64 @@
+package org.proviso.core.adjudication.questions;
+
+import java.util.Set;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
+
+/** Was the voter registered in time? An inactive voter is registered (52 USC 20507(d)-(e)); a name that is missing is a matter of research, not an answer (52 USC 21083(a)(2)(B)). */
+final class RegisteredInTime extends Asked<Registration> {
+
+    RegisteredInTime() {
+        super("registration.in_time", Heading.REGISTRATION, "Was the voter registered in time?", Fact.REGISTRATION);
+    }
+
+    @Override
+    public Set<Fact<?>> reads() {
+        return Set.of(Fact.REGISTRATION, Fact.RESIDENCE);
+    }
+
+    @Override
+    Answer of(Registration word, FactReader facts, Setting setting) {
+        return switch (word) {
+            case IN_TIME -> setting.clear("Yes");
+            case INACTIVE -> setting.clear("Yes; inactive voters are registered");
+            case NONE_NEEDED -> setting.clear("None needed", Rules.REGISTRATION_NEEDED);
+            case LATE -> setting.stands(Reason.REGISTERED_LATE);
+            case SAME_DAY_ACCEPTED, SAME_DAY_PENDING -> sameDay(word, setting);
+            case PENDING -> setting.stands(Reason.REGISTRATION_PENDING);
+            case CANCELLED -> setting.stands(Reason.REGISTRATION_CANCELLED);
+            case ELSEWHERE -> setting.stands(Reason.REGISTERED_ELSEWHERE);
+            case NOT_FOUND_AFTER_SEARCH -> setting.stands(Reason.NOT_REGISTERED);
+            case NOT_IN_FILE -> notInFile(facts, setting);
+        };
+    }
+
+    private static Answer sameDay(Registration word, Setting setting) {
+        return switch (setting.pack().word(Rules.SAME_DAY)) {
+            case "not_offered" -> setting.stands(Reason.REGISTERED_LATE, Rules.SAME_DAY);
+            case "counts_when_accepted" ->
+                word == Registration.SAME_DAY_ACCEPTED
+                        ? setting.clear("Yes, on the day", Rules.SAME_DAY)
+                        : setting.open("the registration made on the day is not accepted yet", Rules.SAME_DAY);
+            default -> setting.ruleUnknown(Rules.SAME_DAY);
+        };
+    }
+
+    /** Open until a person has searched; the address tells what the search will probably end in. */
+    private static Answer notInFile(FactReader facts, Setting setting) {
+        String missing = "no record in the file loaded; search cancelled, pending, agency and other-county records and"
+                + " former names, and record the search";
+        ResidenceFact residence = facts.one(Fact.RESIDENCE);
+        if (residence == null) {
+            return setting.open(missing);
+        }
+        Reason likely = residence == ResidenceFact.OUT_OF_COUNTY ? Reason.REGISTERED_ELSEWHERE : Reason.NOT_REGISTERED;
+        return setting.open(missing, setting.stands(likely));
+    }
+}

@@ -1,0 +1,66 @@
+package org.proviso.core.adjudication.questions;
+
+import java.util.Set;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureFact;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
+
+/** Does the signature agree with those on file? One reviewer may accept; only two, independently, may find it different. */
+final class SignatureAgrees extends Asked<Comparison> {
+
+    SignatureAgrees() {
+        super("signature.agrees", Heading.SIGNATURE, "Does it agree with those on file?", Fact.SIGNATURE_COMPARISON);
+    }
+
+    @Override
+    public Set<Fact<?>> reads() {
+        return Set.of(Fact.SIGNATURE_COMPARISON, Fact.VOTER_SIGNATURE);
+    }
+
+    @Override
+    Answer of(Comparison word, FactReader facts, Setting setting) {
+        if (!setting.pack().of(Rules.SIGNATURE_COMPARED).isKnown()) {
+            return setting.ruleUnknown(Rules.SIGNATURE_COMPARED);
+        }
+        if (!setting.pack().isYes(Rules.SIGNATURE_COMPARED)) {
+            return setting.clear("Not compared here", Rules.SIGNATURE_COMPARED);
+        }
+        SignatureFact signed = facts.one(Fact.VOTER_SIGNATURE);
+        return signed == null || hasSignature(signed)
+                ? compared(word, setting)
+                : new Answer.NotAsked("there is no signature to compare");
+    }
+
+    private static boolean hasSignature(SignatureFact signed) {
+        return signed == SignatureFact.SIGNED || signed == SignatureFact.SIGNED_LATER_IN_TIME;
+    }
+
+    private static Answer compared(Comparison word, Setting setting) {
+        return switch (word) {
+            case AGREES -> setting.clear("Agrees");
+            case CONFIRMED_BY_VOTER -> setting.clear("Confirmed by the voter");
+            case NOT_YET -> setting.open("the signature is to be compared", setting.clear("Agrees"));
+            case DIFFERS_BY_ONE ->
+                setting.open("one reviewer found the signature different; a second, independent look is due");
+            case DIFFERS_BY_TWO -> setting.stands(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
+            case NO_EXEMPLAR -> noExemplar(setting);
+        };
+    }
+
+    private static Answer noExemplar(Setting setting) {
+        return switch (setting.pack().word(Rules.SIGNATURE_NO_EXEMPLAR)) {
+            case "accepted" -> setting.clear("None on file to compare with", Rules.SIGNATURE_NO_EXEMPLAR);
+            case "person_decides" ->
+                setting.open(
+                        "there is no signature on file; a person must look for one",
+                        setting.clear("None on file", Rules.SIGNATURE_NO_EXEMPLAR));
+            default -> setting.ruleUnknown(Rules.SIGNATURE_NO_EXEMPLAR);
+        };
+    }
+}

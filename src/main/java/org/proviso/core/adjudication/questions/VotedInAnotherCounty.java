@@ -1,0 +1,27 @@
+package org.proviso.core.adjudication.questions;
+
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.OtherCounty;
+import org.proviso.core.rules.Reason;
+
+/** Did the voter vote in another county? A line of the state's list is a resemblance until a person confirms it. */
+final class VotedInAnotherCounty extends Asked<OtherCounty> {
+
+    VotedInAnotherCounty() {
+        super("already_voted.other_county", Heading.ALREADY_VOTED, "Voted in another county?", Fact.OTHER_COUNTY);
+    }
+
+    @Override
+    Answer of(OtherCounty word, FactReader facts, Setting setting) {
+        return switch (word) {
+            case NOT_LISTED -> setting.clear("Not on the state's list");
+            case NOT_THEIRS -> setting.clear("No; the line is somebody else");
+            case VOTED -> setting.stands(Reason.VOTED_IN_OTHER_COUNTY);
+            case LISTED -> setting.open("a line of the state's list resembles the voter; a person must confirm it");
+        };
+    }
+}

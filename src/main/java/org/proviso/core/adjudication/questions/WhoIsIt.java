@@ -1,0 +1,28 @@
+package org.proviso.core.adjudication.questions;
+
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.Identity;
+
+/** Who is this voter? Only a person confirms a link, however sure the match. */
+final class WhoIsIt extends Asked<Identity> {
+
+    WhoIsIt() {
+        super("voter.identity", Heading.VOTER, "Who is this voter?", Fact.IDENTITY);
+    }
+
+    @Override
+    Answer of(Identity word, FactReader facts, Setting setting) {
+        return switch (word) {
+            case CONFIRMED -> setting.clear("Linked, by a person");
+            case NOT_ON_ROLL -> setting.clear("Not on the roll, by a recorded search");
+            case PRESUMED -> setting.open("the link is to be confirmed", setting.clear("The presumed link"));
+            case SEVERAL_FIT -> setting.open("more than one record may be this voter");
+            case NONE_FITS ->
+                setting.open("no record fits; a search is to be made and recorded", setting.clear("Not on the roll"));
+        };
+    }
+}

@@ -1,0 +1,73 @@
+package org.proviso.core.calendar;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.Locale;
+
+/** How far a deadline lies from its anchor: after it when positive, before it when negative. */
+public sealed interface Step {
+
+    LocalDate from(LocalDate anchor, OfficeCalendar calendar);
+
+    /** As it reads before the anchor's name: {@code 7 days after}. */
+    String words();
+
+    /** Calendar days; zero is the day itself. */
+    record Days(int days) implements Step {
+        @Override
+        public LocalDate from(LocalDate anchor, OfficeCalendar calendar) {
+            return anchor.plusDays(days);
+        }
+
+        @Override
+        public String words() {
+            return days == 0 ? "on" : counted(days, "day");
+        }
+    }
+
+    /** Days on which the office is open. */
+    record BusinessDays(int days) implements Step {
+        @Override
+        public LocalDate from(LocalDate anchor, OfficeCalendar calendar) {
+            return calendar.plusOpenDays(anchor, days);
+        }
+
+        @Override
+        public String words() {
+            return counted(days, "business day");
+        }
+    }
+
+    /** The nth such weekday after or before the anchor, the anchor's own day not counted. */
+    record Weekday(int nth, DayOfWeek weekday) implements Step {
+        @Override
+        public LocalDate from(LocalDate anchor, OfficeCalendar calendar) {
+            int ahead = Math.floorMod(weekday.getValue() - anchor.getDayOfWeek().getValue(), 7);
+            if (nth > 0) {
+                return anchor.plusDays((ahead == 0 ? 7 : ahead) + 7L * (nth - 1));
+            }
+            int back = ahead == 0 ? 7 : 7 - ahead;
+            return anchor.minusDays(back + 7L * (-nth - 1));
+        }
+
+        @Override
+        public String words() {
+            String name = weekday.name().charAt(0) + weekday.name().substring(1).toLowerCase(Locale.ROOT);
+            String count = Math.abs(nth) == 1 ? name : ordinal(Math.abs(nth)) + " " + name;
+            return count + (nth < 0 ? " before" : " after");
+        }
+    }
+
+    private static String counted(int days, String unit) {
+        int count = Math.abs(days);
+        return count + " " + unit + (count == 1 ? "" : "s") + (days < 0 ? " before" : " after");
+    }
+
+    private static String ordinal(int n) {
+        return switch (n) {
+            case 2 -> "2nd";
+            case 3 -> "3rd";
+            default -> n + "th";
+        };
+    }
+}

@@ -1,0 +1,34 @@
+package org.proviso.core.rules;
+
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.contests.ContestPolicy;
+
+/**
+ * What a rule pack says follows from a reason: what it does to the ballot, under which policy a part counts (only for
+ * {@code IN_PART}), and what the voter may bring to cure it (null where nothing cures it).
+ */
+public record Consequence(
+        Does does, @Nullable ContestPolicy policy, @Nullable Ask cure) {
+
+    /** What a reason does. Sent on and administrative end are no decision on the vote. */
+    public enum Does implements Code {
+        NONE,
+        IN_PART,
+        REJECT,
+        SENT_ON,
+        ADMINISTRATIVE_END
+    }
+
+    /** Whether it costs the voter something, so that it may rest only on a firm value. */
+    public boolean costsTheVoter() {
+        return does == Does.REJECT || does == Does.IN_PART;
+    }
+
+    /** As it is spelled in a resolved pack. */
+    public String spelled() {
+        return does.code()
+                + (policy == null ? "" : " " + policy.code())
+                + (cure == null ? "" : ", cure " + cure.code());
+    }
+}

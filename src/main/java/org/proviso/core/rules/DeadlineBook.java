@@ -1,0 +1,68 @@
+package org.proviso.core.rules;
+
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Code;
+import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.calendar.DeadlineRule;
+import org.proviso.core.calendar.Holiday;
+import org.proviso.core.calendar.OfficeCalendar;
+
+/** The deadlines of one election: the pack's rules computed on the county's calendar. All times are local to it. */
+public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
+
+    /** The book for a pack, with the days closed for this election besides weekends and the pack's holidays. */
+    public static DeadlineBook of(ResolvedPack pack, Set<LocalDate> daysClosed) {
+        Set<Holiday> holidays = new LinkedHashSet<>();
+        for (String word : pack.words(Rules.HOLIDAYS)) {
+            Code.find(Holiday.class, word).ifPresent(holidays::add);
+        }
+        return new DeadlineBook(pack, new OfficeCalendar(holidays, daysClosed));
+    }
+
+    /** The deadline of a rule, or empty where there is none or its anchor is a day not yet known. */
+    public Optional<Deadline> of(Rule rule) {
+        return pack.deadline(rule)
+                .flatMap(dated -> anchorDay(dated.anchor()).map(day -> bounded(rule, computed(dated, day))));
+    }
+
+    /** The deadline of a rule counted from the day of an act: a notice sent, a finding made, a meeting held. */
+    public Optional<Deadline> of(Rule rule, LocalDate dayOfAct) {
+        return pack.deadline(rule).map(dated -> computed(dated, dayOfAct));
+    }
+
+    private Deadline computed(DeadlineRule rule, LocalDate anchorDay) {
+        return rule.on(anchorDay, calendar, pack.officeCloses());
+    }
+
+    private Optional<LocalDate> anchorDay(Anchor anchor) {
+        return switch (anchor) {
+            case ELECTION_DAY -> Optional.of(pack.electionDate());
+            case CERTIFICATION -> of(Rules.CERTIFICATION).map(Deadline::day);
+            case MAIL_RECEIPT -> of(Rules.MAIL_RECEIPT).map(Deadline::day);
+            case NOTICE_SENT, FINDING_MADE, BOARD_MEETING -> Optional.empty();
+        };
+    }
+
+    /**
+     * A state may not close registration earlier than 30 days before a federal election (52 USC 20507(a)(1)); an
+     * earlier day, by the rule itself or by a closed day moved backward, gives way to the federal one.
+     */
+    private Deadline bounded(Rule rule, Deadline deadline) {
+        if (!rule.key().startsWith("registration.")
+                || !(pack.of(Rules.REGISTRATION_BOUND_DAYS).value() instanceof RuleValue.Number bound)) {
+            return deadline;
+        }
+        LocalDate earliest = pack.electionDate().minusDays(bound.number());
+        return deadline.day().isBefore(earliest)
+                ? new Deadline(
+                        earliest,
+                        earliest.atTime(deadline.lastMoment().toLocalTime()),
+                        deadline.counted(),
+                        deadline.rule())
+                : deadline;
+    }
+}

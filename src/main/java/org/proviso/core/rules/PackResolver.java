@@ -1,0 +1,43 @@
+package org.proviso.core.rules;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.CountyRuling;
+
+/** Fixes a pack for one election: the values in force on its date, with the county's rulings applied to them. */
+public final class PackResolver {
+
+    private static final Reference NOWHERE = new Reference("not in the rule pack", "", 0);
+
+    private PackResolver() {}
+
+    /** The pack for an election on that date; a ruling on an unknown rule is refused when it is read, not here. */
+    public static ResolvedPack resolve(RulePack pack, LocalDate electionDate, List<Ruled> rulings) {
+        Map<Rule, Given> given = new LinkedHashMap<>();
+        for (Rule rule : Rule.all()) {
+            given.put(
+                    rule,
+                    pack.inForce(rule, electionDate)
+                            .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null))
+                            .orElse(new Given(rule, new RuleValue.Unknown(), NOWHERE, Basis.UNKNOWN, null)));
+        }
+        rulings.forEach(ruled -> given.put(ruled.rule(), apply(given.get(ruled.rule()), ruled)));
+        return new ResolvedPack(pack, electionDate, given);
+    }
+
+    /** A county ruling with its rule and value read; the value is null where it confirms the pack's own. */
+    public record Ruled(Rule rule, @Nullable RuleValue value, CountyRuling ruling) {}
+
+    private static Given apply(Given before, Ruled ruled) {
+        RuleValue value = ruled.value() == null ? before.value() : ruled.value();
+        CountyRuling ruling = ruled.ruling();
+        Reference reference = new Reference(
+                "County ruling of " + ruling.on() + " signed by " + ruling.signedBy(),
+                before.isKnown() ? "on " + before.reference().words() : "",
+                ruling.on().getYear());
+        return new Given(ruled.rule(), value, reference, Basis.RULED, ruling.signedBy());
+    }
+}

@@ -1,0 +1,55 @@
+package org.proviso.core.rules;
+
+import org.proviso.core.Code;
+
+/**
+ * The coded ground that stands in the way of a ballot. What follows from each is the rule pack's to say, with its
+ * reference; so are the survey heading and the sentence the voter reads.
+ */
+public enum Reason implements Code {
+    WITHDRAWN("the voter withdrew the envelope"),
+    SPOILED("the envelope was spoiled and replaced"),
+    REGULAR_BALLOT_INSIDE("the envelope holds a regular ballot put in by mistake"),
+    ENVELOPE_NOT_SEALED("the envelope was not sealed"),
+    AFFIRMATION_NOT_SIGNED("the voter did not sign the affirmation"),
+    MARK_NOT_WITNESSED("the voter signed by a mark that nobody witnessed"),
+    AFFIRMATION_INCOMPLETE("the affirmation leaves out what is needed to know who the voter is"),
+    OFFICIAL_DID_NOT_SIGN("the poll official did not sign"),
+    NOT_REGISTERED("the voter is not registered"),
+    REGISTERED_LATE("the voter registered after the deadline"),
+    REGISTRATION_PENDING("the registration was never finished"),
+    REGISTRATION_CANCELLED("the registration was cancelled before the election"),
+    REGISTERED_ELSEWHERE("the voter lives and is registered in another county"),
+    MAIL_BALLOT_ACCEPTED("the voter's mail ballot was accepted"),
+    MAIL_BALLOT_RETURNED("the voter's mail ballot came back voted"),
+    VOTED_IN_PERSON("the voter voted at another voting location"),
+    VOTED_IN_OTHER_COUNTY("the voter voted in another county"),
+    OTHER_ENVELOPE_COUNTED("another provisional ballot of this voter counts"),
+    WRONG_STYLE("the ballot is of a style the voter was not entitled to"),
+    WRONG_STYLE_RIGHT_PLACE("the ballot is of another style, cast at the voter's own voting location"),
+    WRONG_STYLE_BY_OFFICIAL("an official gave the voter a ballot of another style"),
+    NO_CONTEST_IN_COMMON("no contest on the ballot cast was the voter's to vote"),
+    FEDERAL_CONTESTS_ONLY("the registration entitles to federal contests only"),
+    WRONG_PARTY_BALLOT("the ballot is of a party other than the voter's"),
+    NO_IDENTIFICATION("the voter showed no identification"),
+    SIGNATURE_DIFFERS("two reviewers independently found the signature different"),
+    CHALLENGE_SUSTAINED("a challenge to the voter was sustained"),
+    NOT_OF_AGE("the voter was not of age on election day"),
+    NOT_A_CITIZEN("the voter is not a citizen"),
+    DISQUALIFIED("the voter was disqualified by law on election day"),
+    DIED_BEFORE_VOTING("the voter died before the ballot was cast"),
+    CAST_AFTER_CLOSE("the ballot was cast after the polls had closed"),
+    EXTENSION_SET_ASIDE("the order that extended the hours was set aside"),
+    REJECTED_BY_ORDER("a court ordered this ballot rejected");
+
+    private final String words;
+
+    Reason(String words) {
+        this.words = words;
+    }
+
+    /** The ground as the office says it. */
+    public String words() {
+        return words;
+    }
+}

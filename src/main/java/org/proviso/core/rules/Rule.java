@@ -1,0 +1,79 @@
+package org.proviso.core.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One entry of the vocabulary in which rule packs are written: its key, the kind of value it takes, the words allowed
+ * (where it takes words), and what it means. A pack with a key that is not in {@link #all()} does not load.
+ */
+public record Rule(String key, RuleType type, List<String> words, String meaning) {
+
+    /** The consequence of a reason. */
+    public static Rule consequence(Reason reason) {
+        return of("consequence." + reason.code());
+    }
+
+    /** Until when the voter may do what is asked. */
+    public static Rule cure(Ask ask) {
+        return of("cure." + ask.code());
+    }
+
+    /** By when the voter must be told what is asked. */
+    public static Rule notice(Ask ask) {
+        return of("notice." + ask.code());
+    }
+
+    /** Whether an ask that ran out counts only if its notice is logged as sent in time. */
+    public static Rule noticeRequired(Ask ask) {
+        return of("notice_required." + ask.code());
+    }
+
+    /** The rule of that key; the key is one of the code base's own. */
+    static Rule of(String key) {
+        return find(key).orElseThrow(() -> new IllegalArgumentException("no rule " + key));
+    }
+
+    public static Optional<Rule> find(String key) {
+        return Optional.ofNullable(Vocabulary.BY_KEY.get(key));
+    }
+
+    /** The whole vocabulary, in the order in which packs are best read. */
+    public static List<Rule> all() {
+        return List.copyOf(Vocabulary.BY_KEY.values());
+    }
+
+    /** Holder that builds the generated part of the vocabulary once. */
+    private static final class Vocabulary {
+        static final Map<String, Rule> BY_KEY = new LinkedHashMap<>();
+
+        static {
+            List<Rule> rules = new ArrayList<>(Rules.fixed());
+            for (Reason reason : Reason.values()) {
+                rules.add(new Rule(
+                        "consequence." + reason.code(),
+                        RuleType.CONSEQUENCE,
+                        List.of(),
+                        "what follows when " + reason.words()));
+            }
+            for (Ask ask : Ask.values()) {
+                rules.add(new Rule(
+                        "cure." + ask.code(), RuleType.DEADLINE, List.of(), "until when the voter may " + ask.words()));
+                rules.add(new Rule(
+                        "notice." + ask.code(),
+                        RuleType.DEADLINE,
+                        List.of(),
+                        "by when the voter must be told to " + ask.words()));
+                rules.add(new Rule(
+                        "notice_required." + ask.code(),
+                        RuleType.FLAG,
+                        List.of(),
+                        "whether running out counts only with a notice logged as sent in time, to " + ask.words()));
+            }
+            rules.forEach(rule -> BY_KEY.put(rule.key(), rule));
+        }
+    }
+}

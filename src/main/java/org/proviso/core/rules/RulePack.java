@@ -1,0 +1,41 @@
+package org.proviso.core.rules;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One jurisdiction's parameters, dated and referenced, over the federal floor. Values of a rule are in ascending
+ * order of the election date they first apply to.
+ */
+public record RulePack(
+        String id,
+        String name,
+        boolean illustrative,
+        String caution,
+        Map<Rule, List<DatedValue>> values,
+        Map<Reason, ReasonText> reasons) {
+
+    /** This pack laid over a floor: where it says nothing, the floor speaks. */
+    public RulePack over(RulePack floor) {
+        Map<Rule, List<DatedValue>> merged = new LinkedHashMap<>(floor.values);
+        merged.putAll(values);
+        Map<Reason, ReasonText> texts = new LinkedHashMap<>(floor.reasons);
+        texts.putAll(reasons);
+        return new RulePack(id, name, illustrative, caution, merged, texts);
+    }
+
+    /** The value in force for an election on that date, or empty where the pack has none yet. */
+    public Optional<DatedValue> inForce(Rule rule, LocalDate electionDate) {
+        @Nullable DatedValue found = null;
+        for (DatedValue value : values.getOrDefault(rule, List.of())) {
+            if (!value.from().isAfter(electionDate)) {
+                found = value;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+}

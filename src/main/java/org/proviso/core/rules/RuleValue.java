@@ -1,0 +1,77 @@
+package org.proviso.core.rules;
+
+import java.time.LocalTime;
+import java.util.List;
+import org.proviso.core.calendar.DeadlineRule;
+
+/** A value of one of the kinds of {@link RuleType}; each spells itself the same way every time. */
+public sealed interface RuleValue {
+
+    /** The spelling that goes into the hash of a resolved pack. */
+    String spelled();
+
+    record Flag(boolean yes) implements RuleValue {
+        @Override
+        public String spelled() {
+            return yes ? "yes" : "no";
+        }
+    }
+
+    record Word(String word) implements RuleValue {
+        @Override
+        public String spelled() {
+            return word;
+        }
+    }
+
+    record Words(List<String> words) implements RuleValue {
+        @Override
+        public String spelled() {
+            return String.join(", ", words);
+        }
+    }
+
+    record Number(int number) implements RuleValue {
+        @Override
+        public String spelled() {
+            return Integer.toString(number);
+        }
+    }
+
+    record Time(LocalTime time) implements RuleValue {
+        @Override
+        public String spelled() {
+            return time.toString();
+        }
+    }
+
+    record Dated(DeadlineRule rule) implements RuleValue {
+        @Override
+        public String spelled() {
+            return rule.words();
+        }
+    }
+
+    /** The law sets no such deadline. */
+    record NoDeadline() implements RuleValue {
+        @Override
+        public String spelled() {
+            return "none";
+        }
+    }
+
+    record Follows(Consequence consequence) implements RuleValue {
+        @Override
+        public String spelled() {
+            return consequence.spelled();
+        }
+    }
+
+    /** Nobody could source it: its question stays open until the office rules. */
+    record Unknown() implements RuleValue {
+        @Override
+        public String spelled() {
+            return "unknown";
+        }
+    }
+}
