@@ -14,11 +14,20 @@ public final class InputException extends RuntimeException {
     private final String reason;
 
     public InputException(String file, int line, String column, String reason) {
-        super(place(file, line, column) + ": " + reason);
+        this("column", file, line, column, reason);
+    }
+
+    private InputException(String word, String file, int line, String column, String reason) {
+        super(place(word, file, line, column) + ": " + reason);
         this.file = file;
         this.line = line;
         this.column = column;
         this.reason = reason;
+    }
+
+    /** In a file of keys and values (YAML, JSON): the key stands where a CSV file has its column. */
+    public static InputException atKey(String file, int line, String key, String reason) {
+        return new InputException("key", file, line, key, reason);
     }
 
     public String file() {
@@ -44,8 +53,8 @@ public final class InputException extends RuntimeException {
         return '"' + cut.replaceAll("\\p{Cntrl}", "?") + '"';
     }
 
-    private static String place(String file, int line, String column) {
-        String inColumn = column.isEmpty() ? "" : (line > 0 ? ", column " : " column ") + column;
+    private static String place(String word, String file, int line, String column) {
+        String inColumn = column.isEmpty() ? "" : (line > 0 ? ", " : " ") + word + " " + column;
         return file + (line > 0 ? " line " + line : "") + inColumn;
     }
 }
