@@ -2,16 +2,20 @@ package org.proviso;
 
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.theme.Theme;
+import org.proviso.cli.CommandLineApp;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
-/** The workbench: starts the server of the county office. */
+/** The workbench: the office's server, or with a verb a job done on files. */
 @SpringBootApplication
 @Theme("proviso")
 public class Proviso implements AppShellConfigurator {
 
-    /** Starts the server; a first argument that names a file verb does that job instead and ends. */
+    /** Runs the file verb that the first argument names; without one, starts the server. */
     public static void main(String[] arguments) {
+        if (CommandLineApp.isVerb(arguments)) {
+            System.exit(CommandLineApp.run(arguments));
+        }
         SpringApplication.run(Proviso.class, arguments);
     }
 }

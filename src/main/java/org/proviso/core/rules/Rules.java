@@ -41,6 +41,13 @@ public final class Rules {
             "new_address",
             "either",
             "by_move_date");
+    public static final Rule PRIMARY = rule(
+            "primary.open_to",
+            WORD,
+            "whose party ballot a voter may take in a primary",
+            "own_party",
+            "own_party_or_unaffiliated",
+            "every_voter");
     public static final Rule REQUIRED_FIELDS = rule(
             "affirmation.required_fields",
             WORDS,
@@ -135,6 +142,7 @@ public final class Rules {
                 REGISTRATION_BOUND_DAYS,
                 SAME_DAY,
                 MOVES,
+                PRIMARY,
                 REQUIRED_FIELDS,
                 OMISSIONS_MATTER,
                 ID_REQUIRED_OF,

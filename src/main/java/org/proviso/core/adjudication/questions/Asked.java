@@ -27,9 +27,9 @@ abstract class Asked<V extends Enum<V> & FactWord> implements Question {
     /** The answer when the word is known. */
     abstract Answer of(V word, FactReader facts, Setting setting);
 
-    /** What is missing when nobody knows the fact. */
-    String missing() {
-        return fact.meaning();
+    /** The answer when nobody knows the fact. */
+    Answer ofUnknown(FactReader facts, Setting setting) {
+        return setting.notKnown(fact.meaning());
     }
 
     @Override
@@ -55,6 +55,6 @@ abstract class Asked<V extends Enum<V> & FactWord> implements Question {
     @Override
     public final Answer answer(FactReader facts, Setting setting) {
         V word = facts.one(fact);
-        return word == null ? setting.notKnown(missing()) : of(word, facts, setting);
+        return word == null ? ofUnknown(facts, setting) : of(word, facts, setting);
     }
 }

@@ -40,31 +40,37 @@ final class FieldGiven extends Asked<FieldFact> {
 
     @Override
     Answer of(FieldFact word, FactReader facts, Setting setting) {
-        if (word == FieldFact.KEYED) {
-            return setting.clear("Yes");
-        }
-        if (word == FieldFact.NOT_YET_KEYED) {
-            return setting.open(fact.meaning() + " is not keyed yet");
-        }
+        return word == FieldFact.KEYED
+                ? setting.clear("Yes")
+                : notGiven(word == FieldFact.NOT_YET_KEYED, facts, setting);
+    }
+
+    /** Empty, and nobody noted why: it is weighed as a field not keyed yet. */
+    @Override
+    Answer ofUnknown(FactReader facts, Setting setting) {
+        return notGiven(true, facts, setting);
+    }
+
+    private Answer notGiven(boolean notYet, FactReader facts, Setting setting) {
         if (!setting.pack().of(Rules.REQUIRED_FIELDS).isKnown()) {
             return setting.ruleUnknown(Rules.REQUIRED_FIELDS);
         }
         return setting.pack().words(Rules.REQUIRED_FIELDS).contains(name(fact))
-                ? leftOut(facts.one(Fact.IDENTITY), setting)
+                ? leftOut(notYet, facts.one(Fact.IDENTITY), setting)
                 : setting.clear("No, and the law does not ask for it", Rules.REQUIRED_FIELDS);
     }
 
-    private Answer leftOut(@Nullable Identity identity, Setting setting) {
+    private Answer leftOut(boolean notYet, @Nullable Identity identity, Setting setting) {
         return switch (setting.pack().word(Rules.OMISSIONS_MATTER)) {
             case "never" -> setting.clear("No, which does not matter", Rules.OMISSIONS_MATTER);
-            case "always" -> incomplete(setting);
-            case "when_voter_unknown" -> matters(identity, setting);
+            case "always" -> notYet ? emptySoFar(setting, incomplete(setting)) : incomplete(setting);
+            case "when_voter_unknown" -> matters(notYet, identity, setting);
             default -> setting.ruleUnknown(Rules.OMISSIONS_MATTER);
         };
     }
 
     /** Only where a search could not tell who the voter is does the empty field matter. */
-    private static Answer matters(@Nullable Identity identity, Setting setting) {
+    private Answer matters(boolean notYet, @Nullable Identity identity, Setting setting) {
         Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
         String missing = "a field is empty, which matters only if nobody can tell who the voter is";
         if (identity == null || identity == Identity.SEVERAL_FIT) {
@@ -72,10 +78,14 @@ final class FieldGiven extends Asked<FieldFact> {
         }
         return switch (identity) {
             case CONFIRMED -> known;
-            case NOT_ON_ROLL -> incomplete(setting);
+            case NOT_ON_ROLL -> notYet ? emptySoFar(setting, incomplete(setting)) : incomplete(setting);
             case NONE_FITS -> setting.open(missing, incomplete(setting));
             default -> setting.open(missing, known);
         };
+    }
+
+    private Answer emptySoFar(Setting setting, Answer expected) {
+        return setting.open(fact.meaning() + " is empty so far", expected);
     }
 
     private static Answer incomplete(Setting setting) {

@@ -26,8 +26,8 @@ final class RegisteredInTime extends Asked<Registration> {
     @Override
     Answer of(Registration word, FactReader facts, Setting setting) {
         return switch (word) {
-            case IN_TIME -> setting.clear("Yes");
-            case INACTIVE -> setting.clear("Yes; inactive voters are registered");
+            case IN_TIME -> inCounty("Yes", facts, setting);
+            case INACTIVE -> inCounty("Yes; inactive voters are registered", facts, setting);
             case NONE_NEEDED -> setting.clear("None needed", Rules.REGISTRATION_NEEDED);
             case LATE -> setting.stands(Reason.REGISTERED_LATE);
             case SAME_DAY_ACCEPTED, SAME_DAY_PENDING -> sameDay(word, setting);
@@ -37,6 +37,17 @@ final class RegisteredInTime extends Asked<Registration> {
             case NOT_FOUND_AFTER_SEARCH -> setting.stands(Reason.NOT_REGISTERED);
             case NOT_IN_FILE -> notInFile(facts, setting);
         };
+    }
+
+    /** Registered here; whether the voter still lives in the county is for a person to find out where it is in doubt. */
+    private static Answer inCounty(String words, FactReader facts, Setting setting) {
+        ResidenceFact residence = facts.one(Fact.RESIDENCE);
+        if (residence == null) {
+            return setting.open("the affirmation does not tell where the voter lives", setting.clear(words));
+        }
+        return residence == ResidenceFact.IN_COUNTY
+                ? setting.clear(words)
+                : setting.open("registered here, but the address on the affirmation is not in this county");
     }
 
     private static Answer sameDay(Registration word, Setting setting) {

@@ -32,9 +32,10 @@ final class SignatureAgrees extends Asked<Comparison> {
             return setting.clear("Not compared here", Rules.SIGNATURE_COMPARED);
         }
         SignatureFact signed = facts.one(Fact.VOTER_SIGNATURE);
-        return signed == null || hasSignature(signed)
-                ? compared(word, setting)
-                : new Answer.NotAsked("there is no signature to compare");
+        if (signed == null) {
+            return setting.notKnown("whether there is a signature to compare");
+        }
+        return hasSignature(signed) ? compared(word, setting) : new Answer.NotAsked("there is no signature to compare");
     }
 
     private static boolean hasSignature(SignatureFact signed) {

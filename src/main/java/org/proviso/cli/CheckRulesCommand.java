@@ -1,0 +1,89 @@
+package org.proviso.cli;
+
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.proviso.core.adjudication.proof.PackProof;
+import org.proviso.core.adjudication.proof.ProofReport;
+import org.proviso.core.rules.RulePack;
+import org.proviso.files.RulePacks;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Proves rule packs: that no combination of facts breaks a promise. Exit code 1 when one does. */
+@Command(
+        name = "check-rules",
+        description =
+                "Proves a rule pack over every combination of facts; prints the smallest counterexample if it fails.",
+        mixinStandardHelpOptions = true)
+final class CheckRulesCommand implements Callable<Integer> {
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "<pack|file>",
+            description = "A pack that comes with the program, or a pack file.")
+    private String pack = "";
+
+    @Option(names = "--all", description = "Every pack that comes with the program.")
+    private boolean all;
+
+    @Option(
+            names = "--election-date",
+            paramLabel = "DATE",
+            defaultValue = "2026-11-03",
+            description =
+                    "The election to resolve the pack for, besides every date at which it changes (${DEFAULT-VALUE}).")
+    private LocalDate electionDate;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (all != pack.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "give one pack, or --all");
+        }
+        boolean hold = true;
+        for (String name : all ? RulePacks.bundled() : List.of(pack)) {
+            hold &= prove(RulePacks.load(name), spec.commandLine().getOut());
+        }
+        return hold ? 0 : 1;
+    }
+
+    private boolean prove(RulePack pack, PrintWriter out) {
+        ProofReport report = PackProof.of(pack, electionDate);
+        out.println(pack.id() + ": " + pack.name() + (pack.illustrative() ? ", illustrative" : ""));
+        out.println("  " + report.tuples() + " fact tuples, " + report.classes() + " kinds of answer, "
+                + report.combinations() + " combinations; pack as of " + electionDate + " "
+                + report.hash().substring(0, 12));
+        report.violations().forEach(violation -> {
+            out.println("  BROKEN: " + violation.promise());
+            out.println("    " + violation.counterexample());
+        });
+        report.warnings().forEach(warning -> out.println("  warning: " + warning));
+        List<String> remembered = keys(report, true);
+        if (!remembered.isEmpty()) {
+            out.println("  from memory, so the office must rule before a ballot falls on it: "
+                    + String.join(", ", remembered));
+        }
+        if (!keys(report, false).isEmpty()) {
+            out.println("  not in the pack, so its questions stay open: "
+                    + keys(report, false).size() + " rules");
+        }
+        out.println(report.holds() ? "  holds" : "  REFUSED");
+        return report.holds();
+    }
+
+    private static List<String> keys(ProofReport report, boolean known) {
+        return report.needRuling().stream()
+                .filter(given -> given.isKnown() == known)
+                .map(given -> given.rule().key())
+                .toList();
+    }
+}

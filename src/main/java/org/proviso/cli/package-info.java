@@ -1,0 +1,7 @@
+/**
+ * The shell's side of the program. File verbs run before the server's framework starts, on core and files only.
+ */
+@NullMarked
+package org.proviso.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,53 @@
+package org.proviso.core.adjudication;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Address;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.CheckIn;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
+
+/**
+ * Everything the office holds about an election, as the fact finder asks for it. An election folder and the database
+ * both implement it, so that the command line and the screens cannot differ.
+ */
+public interface Records {
+
+    Election election();
+
+    Optional<Voter> voter(String voterId);
+
+    /** Every mail ballot sent to the voter, in the order of the file. */
+    List<MailBallot> mailBallots(String voterId);
+
+    List<CheckIn> checkIns(String voterId);
+
+    /** Lines of the state's list that resemble this voter or what the envelope says; none of them confirmed. */
+    List<VotedElsewhere> votedElsewhere(Envelope envelope, Optional<Voter> voter);
+
+    /** All envelopes linked or presumed linked to the voter, the one asked about among them. */
+    List<Envelope> envelopesOf(String voterId);
+
+    Optional<BallotStyle> style(String style);
+
+    /** The rows of a precinct part: one, or in a primary one for each party. */
+    List<PrecinctPart> rows(Located.Part part);
+
+    Located locate(Address address);
+
+    /** Whether two addresses as written are the same house and street. */
+    boolean sameAddress(Address one, Address other);
+
+    Set<String> federalContests();
+
+    List<CureEvidence> cureEvidence(String envelopeNo);
+
+    /** What persons recorded of the case, the newest last. */
+    List<Recorded> recorded(String envelopeNo);
+}

@@ -1,0 +1,105 @@
+package org.proviso.core.adjudication;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Address;
+import org.proviso.core.Envelope;
+import org.proviso.core.Voter;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rules;
+
+/**
+ * The precinct parts under which this voter may vote, by the pack's rule on moves; several where the rule lets the
+ * voter choose or the day of the move is not given. Empty parts mean that nobody can tell yet. Moving within the
+ * county is no fault: 52 USC 20507(e)(2).
+ */
+record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
+
+    static RightParts of(Records records, Envelope envelope, Optional<Voter> voter, DeadlineBook book) {
+        Address lives = envelope.affirmation().residence();
+        Located located = records.locate(lives);
+        if (voter.isEmpty()) {
+            return new RightParts(
+                    Set.copyOf(located.parts()), List.of(Evidence.of(Source.STREET_FILE, located.words())));
+        }
+        return new Finder(records, envelope, voter.get(), book, located).find();
+    }
+
+    private record Finder(Records records, Envelope envelope, Voter voter, DeadlineBook book, Located located) {
+
+        RightParts find() {
+            Located.Part rolls = rollPart();
+            Address lives = envelope.affirmation().residence();
+            if (located.place() == Located.Place.NO_ADDRESS) {
+                return right(
+                        Set.of(rolls),
+                        "The affirmation gives no address; the roll's decides: " + rollAddress() + ", " + rolls.words()
+                                + ".");
+            }
+            if (records.sameAddress(lives, voter.residence().address())
+                    || located.parts().contains(rolls)) {
+                return right(
+                        Set.of(rolls),
+                        "Lives at the registered address or in the same precinct part, " + rolls.words() + ".");
+            }
+            if (!located.isOnly()) {
+                return right(Set.of(), located.words());
+            }
+            return moved(rolls, located.parts().get(0));
+        }
+
+        private RightParts moved(Located.Part rolls, Located.Part now) {
+            String words =
+                    "Registered at " + rollAddress() + ", " + rolls.words() + "; now lives in " + now.words() + ". ";
+            return switch (book.pack().word(Rules.MOVES)) {
+                case "registered_address" -> right(Set.of(rolls), words + "The registered address decides.");
+                case "new_address" -> right(Set.of(now), words + "The new address decides.");
+                case "either" -> right(both(rolls, now), words + "The voter may vote under either.");
+                case "by_move_date" -> byDate(rolls, now, words);
+                default -> right(Set.of(), words + "No source says which of the two decides.");
+            };
+        }
+
+        private RightParts byDate(Located.Part rolls, Located.Part now, String words) {
+            LocalDate moved = envelope.affirmation().movedOn();
+            Optional<LocalDate> deadline = book.of(Rules.REGISTER_IN_PERSON).map(Deadline::day);
+            if (moved == null || deadline.isEmpty()) {
+                return right(both(rolls, now), words + "The day of the move is not given, so either ballot is right.");
+            }
+            boolean before = !moved.isAfter(deadline.get());
+            return right(
+                    Set.of(before ? now : rolls),
+                    words + "Moved on " + Words.date(moved)
+                            + (before ? ", by" : ", after") + " the registration deadline of "
+                            + Words.date(deadline.get())
+                            + (before ? ": the new address decides." : ": the registered address decides."));
+        }
+
+        private Located.Part rollPart() {
+            return new Located.Part(
+                    voter.residence().precinct(), voter.residence().split());
+        }
+
+        /** A protected address is never written out. */
+        private String rollAddress() {
+            return voter.confidential()
+                    ? "a protected address"
+                    : voter.residence().address().oneLine();
+        }
+
+        private static Set<Located.Part> both(Located.Part rolls, Located.Part now) {
+            return new LinkedHashSet<>(List.of(rolls, now));
+        }
+
+        private RightParts right(Set<Located.Part> parts, String words) {
+            List<Evidence> evidence = new ArrayList<>();
+            evidence.add(Evidence.of(Source.STREET_FILE, words));
+            return new RightParts(parts, evidence);
+        }
+    }
+}

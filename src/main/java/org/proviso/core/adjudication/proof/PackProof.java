@@ -1,0 +1,138 @@
+package org.proviso.core.adjudication.proof;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.questions.QuestionList;
+import org.proviso.core.calendar.Holiday;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Consequence.Does;
+import org.proviso.core.rules.Given;
+import org.proviso.core.rules.PackResolver;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.RulePack;
+
+/**
+ * Proves a rule pack: goes through every combination of facts and every set of answers, for every stretch of election
+ * dates in which its values differ. A pack that breaks a promise is shown with the smallest counterexample.
+ */
+public final class PackProof {
+
+    private static final int FIRST_YEAR = 2016;
+    private static final int LAST_YEAR = 2030;
+
+    private final RulePack pack;
+    private final Set<Violation> violations = new LinkedHashSet<>();
+    private final Set<String> warnings = new LinkedHashSet<>();
+
+    private PackProof(RulePack pack) {
+        this.pack = pack;
+    }
+
+    /** The proof of the pack as it stands for elections on that date and on every date at which a value changes. */
+    public static ProofReport of(RulePack pack, LocalDate electionDate) {
+        return new PackProof(pack).prove(electionDate);
+    }
+
+    private ProofReport prove(LocalDate electionDate) {
+        ResolvedPack today = resolved(electionDate);
+        Set<AnswerClass> classes = new LinkedHashSet<>();
+        long combinations = 0;
+        for (LocalDate date : datesOfChange(electionDate)) {
+            Answers answers = Answers.under(resolved(date));
+            violations.addAll(TupleChecks.of(answers));
+            Set<AnswerClass> here = new LinkedHashSet<>();
+            answers.all().values().forEach(answer -> here.add(AnswerClass.of(answer)));
+            FoldChecks folds = FoldChecks.of(here);
+            violations.addAll(folds.violations());
+            combinations += folds.combinations();
+            classes.addAll(here);
+            reasons(resolved(date), answers);
+        }
+        for (int year = FIRST_YEAR; year <= LAST_YEAR; year++) {
+            violations.addAll(DeadlineChecks.of(resolved(Holiday.GENERAL_ELECTION_DAY.date(year))));
+        }
+        return new ProofReport(
+                pack.id(),
+                today.hash(),
+                QuestionList.all().stream()
+                        .mapToInt(question -> Tuple.of(question).size())
+                        .sum(),
+                classes.size(),
+                combinations,
+                List.copyOf(violations),
+                List.copyOf(warnings),
+                needRuling(today));
+    }
+
+    private ResolvedPack resolved(LocalDate date) {
+        return PackResolver.resolve(pack, date, List.of());
+    }
+
+    /** The election's own date and the first date of every value, so that each state of the pack is seen once. */
+    private Set<LocalDate> datesOfChange(LocalDate electionDate) {
+        Set<LocalDate> dates = new TreeSet<>(Set.of(electionDate));
+        pack.values().values().forEach(values -> values.forEach(value -> dates.add(value.from())));
+        return dates;
+    }
+
+    /** Every reason with a consequence can come about, and has words for the voter and a survey heading. */
+    private void reasons(ResolvedPack resolved, Answers answers) {
+        Set<Reason> reached = EnumSet.noneOf(Reason.class);
+        answers.all()
+                .values()
+                .forEach(answer -> defect(answer).ifPresent(defect -> {
+                    reached.add(defect.reason());
+                    if (defect.consequence().does() == Does.IN_PART) {
+                        reached.add(Reason.NO_CONTEST_IN_COMMON);
+                    }
+                }));
+        for (Reason reason : Reason.values()) {
+            if (resolved.consequence(reason).isEmpty()) {
+                continue;
+            }
+            if (!reached.contains(reason)) {
+                violations.add(new Violation(
+                        "Every declared reason can come about.",
+                        "no combination of facts leads to " + reason.code() + " for an election on "
+                                + resolved.electionDate()));
+            }
+            if (resolved.text(reason).isEmpty()) {
+                violations.add(new Violation(
+                        "Every declared reason has a notice text and a survey heading.", reason.code() + " has none"));
+            }
+        }
+    }
+
+    /** The defect itself, or the one that an open answer would become once the office has ruled. */
+    private static Optional<Answer.Defect> defect(Answer answer) {
+        if (answer instanceof Answer.Open open && open.expected() != null) {
+            return defect(open.expected());
+        }
+        return answer instanceof Answer.Defect defect ? Optional.of(defect) : Optional.empty();
+    }
+
+    /** Rules that a case may turn on and that nobody has read: by memory, or not in the pack at all. */
+    private static List<Given> needRuling(ResolvedPack pack) {
+        Set<Rule> unused = new LinkedHashSet<>();
+        for (Ask ask : Ask.values()) {
+            boolean asked = Arrays.stream(Reason.values())
+                    .flatMap(reason -> pack.consequence(reason).stream())
+                    .anyMatch(consequence -> consequence.cure() == ask);
+            if (!asked) {
+                unused.addAll(List.of(Rule.cure(ask), Rule.notice(ask), Rule.noticeRequired(ask)));
+            }
+        }
+        return pack.all().stream()
+                .filter(given -> !given.isFirm() && !unused.contains(given.rule()))
+                .toList();
+    }
+}

@@ -1,0 +1,40 @@
+package org.proviso.core.adjudication.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.adjudication.AskClock;
+import org.proviso.core.adjudication.Clocks;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.Ask;
+
+/**
+ * The clocks set by hand: every ask in the same state, and mail ballots past their deadline or not. One answer reads
+ * one ask at most, so setting them alike leaves no combination out.
+ */
+record World(AskClock asks, boolean mailReceiptPassed) implements Clocks {
+
+    static List<World> all() {
+        List<World> worlds = new ArrayList<>();
+        for (AskClock state : AskClock.values()) {
+            worlds.add(new World(state, false));
+            worlds.add(new World(state, true));
+        }
+        return worlds;
+    }
+
+    @Override
+    public AskClock ask(Ask ask) {
+        return asks;
+    }
+
+    @Override
+    public Optional<Deadline> deadline(Ask ask) {
+        return Optional.empty();
+    }
+
+    String words() {
+        return "asks " + asks.code().replace('_', ' ') + ", mail ballots "
+                + (mailReceiptPassed ? "past their deadline" : "still in time");
+    }
+}
