@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -89,7 +90,7 @@ final class CellValues {
                         row, column, "is not a list (words with ; between, none empty, none twice, no spaces around)");
             }
         }
-        return words;
+        return Collections.unmodifiableSet(words);
     }
 
     static <E extends Enum<E> & Code> String allowed(Class<E> type) {

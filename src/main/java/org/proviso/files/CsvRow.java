@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
 
 /**
@@ -92,6 +93,11 @@ public final class CsvRow {
         return isEmpty(index) ? null : CellValues.dateTime(this, index);
     }
 
+    public LocalDateTime requiredDateTime(String column) {
+        required(column);
+        return CellValues.dateTime(this, index(column));
+    }
+
     /** A whole number, not negative. */
     public @Nullable Integer whole(String column) {
         int index = index(column);
@@ -131,6 +137,16 @@ public final class CsvRow {
 
     public <E extends Enum<E> & Code> E requiredCode(String column, Class<E> type) {
         return requiredCode(index(column), type);
+    }
+
+    /** The constant that a word within this column's cell spells. */
+    <E extends Enum<E> & Code> E codeIn(String column, String word, Class<E> type) {
+        return CellValues.code(this, index(column), word, type);
+    }
+
+    /** The four columns of a person's name. */
+    PersonName name() {
+        return new PersonName(text("last_name"), text("first_name"), text("middle_name"), text("suffix"));
     }
 
     /** The words of a cell that lists them with {@code ;} between, in the order written. */

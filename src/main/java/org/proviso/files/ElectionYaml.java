@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -111,7 +112,7 @@ public final class ElectionYaml {
     private static Set<LocalDate> daysClosed(YamlNode root) {
         Set<LocalDate> days = new LinkedHashSet<>();
         list(root, "days_closed").forEach(day -> days.add(day.date()));
-        return days;
+        return Collections.unmodifiableSet(days);
     }
 
     private static List<YamlNode> list(YamlNode node, String key) {

@@ -1,11 +1,17 @@
 package org.proviso.files;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** All rows of one file with the lines they stand in, so that a check between files can still say where. */
 public record Rows<T>(String file, List<T> values, Lines lines) {
 
+    public Rows {
+        values = Collections.unmodifiableList(values);
+    }
+
+    /** The line in which the row with that number (from 0) starts. */
     public int line(int index) {
         return lines.at(index);
     }

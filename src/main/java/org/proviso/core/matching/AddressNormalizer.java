@@ -1,0 +1,138 @@
+package org.proviso.core.matching;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.proviso.core.Address;
+
+/**
+ * Takes a written address line apart into house number, street and unit and brings each to the standard spelling of
+ * USPS Publication 28. Normalizing twice changes nothing. Thread-safe.
+ */
+public final class AddressNormalizer {
+
+    private static final Pattern HOUSE = Pattern.compile("(\\d{1,9})(?:-?([A-Z]|-\\d{1,4}))?");
+    private static final Pattern FRACTION = Pattern.compile("\\d/\\d");
+    private static final Pattern DOOR = Pattern.compile("[A-Z]?-?\\d+(?:-?[A-Z]|-\\d+)?|[A-Z]");
+    private static final List<String> LETTERED = List.of("APT", "UNIT", "STE", "RM");
+    private static final Pattern KEPT = Pattern.compile("[^A-Z0-9#/-]+");
+
+    private AddressNormalizer() {}
+
+    /** An address as written; a unit box that is filled goes before a unit found in the line. */
+    public static StreetAddress parse(Address address) {
+        return parse(address.line(), address.unit());
+    }
+
+    public static StreetAddress parse(String line, String unitBox) {
+        List<String> words = words(line);
+        int house = 0;
+        String letter = "";
+        Matcher first = HOUSE.matcher(words.isEmpty() ? "" : words.get(0));
+        if (first.matches()) {
+            house = Integer.parseInt(first.group(1));
+            letter = first.group(2) == null ? "" : first.group(2).replace("-", "");
+            letter = letter.isEmpty() || !Character.isDigit(letter.charAt(0)) ? letter : "-" + letter;
+            words.remove(0);
+            if (words.size() > 1 && FRACTION.matcher(words.get(0)).matches()) {
+                letter = words.remove(0);
+            }
+        }
+        String unit = cutUnit(words);
+        String box = unit(unitBox);
+        return new StreetAddress(
+                house, letter, StreetName.parse(dashless(words)).text(), box.isEmpty() ? unit : box);
+    }
+
+    /** A street's name in its standard spelling. */
+    public static String street(String name) {
+        return StreetName.parse(dashless(words(name))).text();
+    }
+
+    /** A unit in its standard spelling: {@code APT 3}; a bare number or a pound sign gives {@code # 3}. */
+    public static String unit(String text) {
+        List<String> words = words(text);
+        if (words.isEmpty()) {
+            return "";
+        }
+        if (words.size() == 1) {
+            return PostalWords.isPlace(words.get(0)) ? PostalWords.place(words.get(0)) : "# " + words.get(0);
+        }
+        words.removeIf("#"::equals);
+        String word = words.remove(0);
+        return PostalWords.isUnit(word)
+                ? (PostalWords.unit(word) + " " + String.join(" ", words)).strip()
+                : ("# " + word + " " + String.join(" ", words)).strip();
+    }
+
+    /** Removes the unit's words from the end of the line and gives the unit, or an empty text. */
+    private static String cutUnit(List<String> words) {
+        for (int i = 1; i < words.size(); i++) {
+            if (startsUnit(words, i)) {
+                List<String> tail = words.subList(i, words.size());
+                String unit = unit(String.join(" ", tail));
+                tail.clear();
+                return unit;
+            }
+        }
+        return "";
+    }
+
+    private static boolean startsUnit(List<String> words, int i) {
+        String word = words.get(i);
+        boolean last = i + 1 == words.size();
+        if ("#".equals(word)) {
+            return !last;
+        }
+        if (PostalWords.isUnit(word)) {
+            return !last && isDoor(PostalWords.unit(word), words.get(i + 1));
+        }
+        if (PostalWords.isPlace(word)) {
+            return last;
+        }
+        return last && endsStreet(words, i - 1) && word.matches("\\d+[A-Z]?");
+    }
+
+    /** Lot N may be a street's name and its directional; Apt N is a door. */
+    private static boolean isDoor(String unit, String next) {
+        boolean way = PostalWords.isWay(next) && !LETTERED.contains(unit);
+        return "#".equals(next) || !way && DOOR.matcher(next).matches();
+    }
+
+    /** Whether the street's name is over before a bare number: not so in Highway 61 or County Road 12. */
+    private static boolean endsStreet(List<String> words, int at) {
+        String word = words.get(at);
+        boolean numbered = List.of("HWY", "RTE", "RD").contains(PostalWords.suffix(word)) && numbersRoads(words, at);
+        return at > 0 && PostalWords.isSuffix(word) && !numbered;
+    }
+
+    private static boolean numbersRoads(List<String> words, int at) {
+        String before = words.get(at - (at > 0 ? 1 : 0));
+        return !"RD".equals(PostalWords.suffix(words.get(at)))
+                || List.of("COUNTY", "STATE", "TOWNSHIP", "FOREST", "CO").contains(before);
+    }
+
+    private static List<String> words(String text) {
+        String upper = NameText.withoutMarks(text.toUpperCase(Locale.ROOT))
+                .replace(".", "")
+                .replace("'", "");
+        String spaced = KEPT.matcher(upper).replaceAll(" ").replace("#", " # ").strip();
+        List<String> words = new ArrayList<>();
+        for (String word : spaced.split(" +")) {
+            if (!word.isEmpty() && !word.matches("[-/]+")) {
+                words.add(word);
+            }
+        }
+        return words;
+    }
+
+    /** Hyphens part words inside a street's name: Foster-Hill and Foster Hill are one. */
+    private static List<String> dashless(List<String> words) {
+        return NameText.words(String.join(" ", words)
+                .replaceAll("[-/#]+", " ")
+                .replaceAll(" +", " ")
+                .strip());
+    }
+}

@@ -1,0 +1,100 @@
+package org.proviso.core.matching;
+
+import java.util.function.IntConsumer;
+import org.proviso.core.matching.KeyFields.IntBag;
+
+/**
+ * A pair of fields that bring an envelope and its voter together. Each slip of the pen, missing box or change of name
+ * leaves at least one of these pairs whole.
+ */
+enum Block {
+    SURNAME_SOUND_AND_YEAR {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.year != 0) {
+                each(of.surnameSounds, of.year, sink);
+            }
+        }
+    },
+    DATE_AND_INITIAL {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            pairs(of.dates, of.initials, sink);
+        }
+    },
+    SURNAME_AND_HOUSE {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            pairs(of.surnames, of.houses, sink);
+        }
+    },
+    DATE_AND_LAST4 {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.last4 > 0) {
+                each(of.dates, of.last4, sink);
+            }
+        }
+    },
+    LAST4_AND_SURNAME_SOUND {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.last4 > 0) {
+                each(of.surnameSounds, of.last4, sink);
+            }
+        }
+    },
+    LAST4_AND_GIVEN_SOUND {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.last4 > 0) {
+                each(of.givenSounds, of.last4, sink);
+            }
+        }
+    },
+    LICENSE {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.license != 0) {
+                sink.accept(mix(of.license, 0));
+            }
+        }
+    },
+    NAME_SOUNDS {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            pairs(of.surnameSounds, of.givenSounds, sink);
+        }
+    },
+    HOUSE_AND_STREET {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            for (int i = 0; i < of.addresses.size(); i++) {
+                sink.accept(of.addresses.get(i));
+            }
+        }
+    };
+
+    /** Hands over the number of each pair the person has; equal pairs give equal numbers. */
+    abstract void keys(KeyFields of, IntConsumer sink);
+
+    private static void pairs(IntBag a, IntBag b, IntConsumer sink) {
+        for (int i = 0; i < b.size(); i++) {
+            each(a, b.get(i), sink);
+        }
+    }
+
+    private static void each(IntBag a, int b, IntConsumer sink) {
+        for (int i = 0; i < a.size(); i++) {
+            sink.accept(mix(a.get(i), b));
+        }
+    }
+
+    /** Spreads two numbers over all bits of one (the finishing steps of a 64-bit hash; constants of SplitMix64). */
+    static int mix(int a, int b) {
+        long bits = (long) a << 32 ^ b & 0xffffffffL;
+        bits = (bits ^ bits >>> 30) * 0xbf58476d1ce4e5b9L;
+        bits = (bits ^ bits >>> 27) * 0x94d049bb133111ebL;
+        return (int) (bits ^ bits >>> 31);
+    }
+}

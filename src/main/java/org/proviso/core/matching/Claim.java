@@ -1,0 +1,55 @@
+package org.proviso.core.matching;
+
+/** An envelope's person in the index's terms: one spelling, packed numbers. */
+record Claim(
+        ParsedName name,
+        String formerSurname,
+        int birth,
+        StreetAddress home,
+        int zip,
+        StreetAddress formerHome,
+        int formerZip,
+        int last4,
+        int license) {
+
+    static Claim of(MatchQuery query) {
+        ParsedName name = ParsedName.of(query.name());
+        return new Claim(
+                name,
+                FormerName.surname(query.formerName(), name),
+                PackedDate.of(query.birthDate()),
+                AddressNormalizer.parse(query.residence()),
+                Numbers.zip(query.residence().zip()),
+                AddressNormalizer.parse(query.former()),
+                Numbers.zip(query.former().zip()),
+                Numbers.last4(query.idLast4()),
+                Numbers.license(query.driversLicense()));
+    }
+
+    /** What to look this person up by: nicknames, halves, exchanged names and exchanged dates included. */
+    void fill(KeyFields fields) {
+        fields.clear();
+        surname(fields, name.surname());
+        surname(fields, formerSurname);
+        surname(fields, name.given());
+        for (String given : Nicknames.of(name.given())) {
+            fields.addGiven(given, Soundex.number(given));
+        }
+        fields.addGiven(name.given(), Soundex.number(name.given()));
+        for (String other : NameText.words(name.middle())) {
+            fields.addGiven(other, Soundex.number(other));
+        }
+        fields.addGiven(name.surname(), Soundex.number(name.surname()));
+        fields.addDate(birth);
+        fields.addDate(PackedDate.swapped(birth));
+        fields.year = PackedDate.year(birth);
+        fields.last4 = last4;
+        fields.license = license;
+        fields.addAddress(home.houseNumber(), home.street());
+        fields.addAddress(formerHome.houseNumber(), formerHome.street());
+    }
+
+    private static void surname(KeyFields fields, String surname) {
+        fields.addSurname(surname, Soundex.number(surname));
+    }
+}

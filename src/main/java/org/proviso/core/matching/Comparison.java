@@ -1,0 +1,25 @@
+package org.proviso.core.matching;
+
+/** All grades between one envelope and one voter; {@code byFormerAddress} says which of the envelope's addresses agreed. */
+record Comparison(
+        int voter,
+        SurnameGrade surname,
+        GivenGrade given,
+        MiddleGrade middle,
+        SuffixGrade suffix,
+        DateGrade date,
+        NumberGrade last4,
+        LicenseGrade license,
+        AddressGrade address,
+        boolean byFormerAddress) {
+
+    /** Whether a number that only one person has is the same on both papers. */
+    boolean sameNumber() {
+        return last4 == NumberGrade.SAME || license == LicenseGrade.SAME;
+    }
+
+    boolean namesAgree() {
+        return (surname == SurnameGrade.EXACT || surname == SurnameGrade.SWAPPED)
+                && (given == GivenGrade.EXACT || given == GivenGrade.NICKNAME || given == GivenGrade.SWAPPED);
+    }
+}

@@ -1,0 +1,37 @@
+package org.proviso.core.matching;
+
+import java.util.Arrays;
+
+/** A growing row of numbers without boxes. */
+final class IntColumn {
+
+    private int[] values = new int[1024];
+    private int size;
+
+    void add(int value) {
+        if (size == values.length) {
+            values = Arrays.copyOf(values, size + (size >> 1));
+        }
+        values[size++] = value;
+    }
+
+    int[] trimmed() {
+        return Arrays.copyOf(values, size);
+    }
+
+    byte[] bytes() {
+        byte[] bytes = new byte[size];
+        for (int i = 0; i < size; i++) {
+            bytes[i] = (byte) values[i];
+        }
+        return bytes;
+    }
+
+    short[] shorts() {
+        short[] shorts = new short[size];
+        for (int i = 0; i < size; i++) {
+            shorts[i] = (short) values[i];
+        }
+        return shorts;
+    }
+}

@@ -1,0 +1,59 @@
+package org.proviso.core.matching;
+
+/**
+ * For each block the voters under each key: lists laid end to end, with the place where each begins. Keys share a list
+ * when their numbers do, which costs a look and nothing else.
+ */
+final class InvertedLists {
+
+    private static final int SMALLEST = 1 << 10;
+
+    private final int[][] starts;
+    private final int[][] voters;
+    private final int mask;
+
+    private InvertedLists(int voterCount) {
+        int lists = Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, voterCount)) << 1);
+        mask = lists - 1;
+        starts = new int[Block.values().length][lists + 1];
+        voters = new int[Block.values().length][];
+    }
+
+    static InvertedLists of(RollColumns columns, RollWords words) {
+        InvertedLists lists = new InvertedLists(columns.size());
+        VoterKeys keys = new VoterKeys(columns, words);
+        for (Block block : Block.values()) {
+            lists.fill(block, keys, columns.size());
+        }
+        return lists;
+    }
+
+    /** Counts first, then lays the voters from the end of each list to its beginning. */
+    private void fill(Block block, VoterKeys keys, int count) {
+        int[] begins = starts[block.ordinal()];
+        for (int voter = 0; voter < count; voter++) {
+            block.keys(keys.of(voter, block), key -> begins[key & mask]++);
+        }
+        for (int list = 1; list < begins.length; list++) {
+            begins[list] += begins[list - 1];
+        }
+        int[] laid = new int[begins[begins.length - 1]];
+        for (int voter = count - 1; voter >= 0; voter--) {
+            int current = voter;
+            block.keys(keys.of(voter, block), key -> laid[--begins[key & mask]] = current);
+        }
+        voters[block.ordinal()] = laid;
+    }
+
+    int start(Block block, int key) {
+        return starts[block.ordinal()][key & mask];
+    }
+
+    int end(Block block, int key) {
+        return starts[block.ordinal()][(key & mask) + 1];
+    }
+
+    int voter(Block block, int place) {
+        return voters[block.ordinal()][place];
+    }
+}

@@ -1,0 +1,16 @@
+package org.proviso.core.matching;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The computed pairing of one envelope: its verdict and at most five candidates, best first. */
+public record Match(String envelopeNo, Verdict verdict, List<Candidate> candidates) {
+
+    public Match {
+        candidates = List.copyOf(candidates);
+    }
+
+    public Optional<Candidate> best() {
+        return candidates.isEmpty() ? Optional.empty() : Optional.of(candidates.get(0));
+    }
+}

@@ -1,0 +1,72 @@
+package org.proviso.core.matching;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Finds the voter behind each envelope on the roll. Thread-safe. The answer depends on the roll and the envelopes only,
+ * never on the number of threads.
+ */
+public final class Matcher {
+
+    private static final int CHUNK = 64;
+
+    private final RollIndex index;
+    private final BirthYears years;
+
+    public Matcher(RollIndex index) {
+        this.index = index;
+        years = new BirthYears(index);
+    }
+
+    /** One envelope by itself. */
+    public Match match(MatchQuery query) {
+        List<Standing> ranked = new MatchTask(index, years).rank(query);
+        return matchOf(query, ranked, VerdictRule.of(ranked));
+    }
+
+    /**
+     * All envelopes of an election, in the order given. Beyond each by itself, two envelopes that claim one voter are
+     * weighed against each other (see {@link Competition}).
+     */
+    public List<Match> matchAll(List<MatchQuery> queries, int threads) {
+        List<List<Standing>> ranked = rankAll(queries, Math.max(1, threads));
+        List<List<Standing>> weighed = Competition.weigh(ranked);
+        List<Match> matches = new ArrayList<>(queries.size());
+        for (int i = 0; i < queries.size(); i++) {
+            boolean changed = weighed.get(i) != ranked.get(i);
+            Verdict verdict = VerdictRule.of(weighed.get(i));
+            verdict = changed && verdict == Verdict.SURE ? Verdict.LIKELY : verdict;
+            matches.add(matchOf(queries.get(i), weighed.get(i), verdict));
+        }
+        return matches;
+    }
+
+    /** Each thread sets places of its own, which the end of the work makes visible to all. */
+    private List<List<Standing>> rankAll(List<MatchQuery> queries, int threads) {
+        List<List<Standing>> ranked = new ArrayList<>(Collections.nCopies(queries.size(), List.of()));
+        AtomicInteger next = new AtomicInteger();
+        Runnable work = () -> {
+            MatchTask task = new MatchTask(index, years);
+            int from = next.getAndAdd(CHUNK);
+            while (from < ranked.size()) {
+                for (int i = from; i < Math.min(ranked.size(), from + CHUNK); i++) {
+                    ranked.set(i, task.rank(queries.get(i)));
+                }
+                from = next.getAndAdd(CHUNK);
+            }
+        };
+        Workers.run(work, threads);
+        return ranked;
+    }
+
+    private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
+        List<Candidate> candidates = ranked.stream()
+                .map(standing -> new Candidate(
+                        index.voterId(standing.pair().voter()), standing.probability(), Evidence.of(standing.pair())))
+                .toList();
+        return new Match(query.envelopeNo(), verdict, candidates);
+    }
+}

@@ -1,0 +1,44 @@
+package org.proviso.core.matching;
+
+import java.util.Arrays;
+
+/** Remembers how pairs of names compared: the same few thousand pairs come again and again. For one thread. */
+final class NamePairs {
+
+    private static final int SLOTS = 1 << 16;
+    private static final double COMMON_SHARE = 0.0001;
+    private static final int COMMON_COUNT = 3;
+
+    private final Dictionary names;
+    private final double commonFrom;
+    private final Compared compared;
+    private final long[] pairs = new long[SLOTS];
+    private final byte[] grades = new byte[SLOTS];
+
+    /** Compares two names; {@code bothCommon} when each is borne by enough voters to be no misspelling. */
+    interface Compared {
+        int grade(String a, String b, boolean bothCommon);
+    }
+
+    NamePairs(Dictionary names, int voters, Compared compared) {
+        this.names = names;
+        this.compared = compared;
+        commonFrom = Math.max(COMMON_COUNT, voters * COMMON_SHARE);
+        Arrays.fill(pairs, -1);
+    }
+
+    int grade(String name, int code) {
+        int own = names.find(name);
+        if (own < 0) {
+            return compared.grade(name, names.text(code), false);
+        }
+        long pair = (long) own << 32 | code;
+        int slot = Block.mix(own, code) & SLOTS - 1;
+        if (pairs[slot] != pair) {
+            boolean common = names.count(own) >= commonFrom && names.count(code) >= commonFrom;
+            grades[slot] = (byte) compared.grade(name, names.text(code), common);
+            pairs[slot] = pair;
+        }
+        return grades[slot];
+    }
+}

@@ -1,0 +1,59 @@
+package org.proviso.core.matching;
+
+/**
+ * The roll in memory, laid out for finding: rows of numbers, no object per voter. Made once by a builder, then read
+ * only, by any number of threads.
+ */
+public final class RollIndex {
+
+    /** Added to counts so that a small roll does not make every name look rare. */
+    private static final double SMOOTHING = 1_000;
+
+    private final TextArena ids;
+    private final RollWords words;
+    private final RollColumns columns;
+    private final InvertedLists lists;
+
+    RollIndex(TextArena ids, RollWords words, RollColumns columns, InvertedLists lists) {
+        this.ids = ids;
+        this.words = words;
+        this.columns = columns;
+        this.lists = lists;
+    }
+
+    public static RollIndexBuilder builder() {
+        return new RollIndexBuilder();
+    }
+
+    /** How many voters the roll holds. */
+    public int size() {
+        return columns.size();
+    }
+
+    String voterId(int voter) {
+        return ids.get(voter);
+    }
+
+    RollWords words() {
+        return words;
+    }
+
+    RollColumns columns() {
+        return columns;
+    }
+
+    InvertedLists lists() {
+        return lists;
+    }
+
+    /** The share of voters for a count of them, a little above the plain one. */
+    double share(int count) {
+        return (count + 1) / (size() + SMOOTHING);
+    }
+
+    /** How many voters live at that house number of that street. */
+    int household(int house, int streetCode) {
+        int key = Block.mix(house, words.streets().text(streetCode).hashCode());
+        return lists.end(Block.HOUSE_AND_STREET, key) - lists.start(Block.HOUSE_AND_STREET, key);
+    }
+}

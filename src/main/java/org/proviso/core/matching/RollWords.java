@@ -1,0 +1,14 @@
+package org.proviso.core.matching;
+
+/** The distinct words of a roll: surnames (former ones too), given names, middle names, streets and doors. */
+record RollWords(Dictionary surnames, Dictionary givens, Dictionary middles, Dictionary streets, Dictionary doors) {
+
+    RollWords() {
+        this(new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary());
+    }
+
+    void freeze() {
+        surnames.freeze();
+        givens.freeze();
+    }
+}

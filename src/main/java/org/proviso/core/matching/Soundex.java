@@ -1,0 +1,51 @@
+package org.proviso.core.matching;
+
+import java.util.Locale;
+
+/**
+ * The sound of a name as a letter and three digits, by the rules of the National Archives (Soundex System, General
+ * Information Leaflet 55): equal codes side by side count once, also with H or W between them; a vowel parts them.
+ */
+final class Soundex {
+
+    private static final String CODES = "01230120022455012623010202";
+    private static final int LENGTH = 4;
+
+    private Soundex() {}
+
+    /** The code, or the empty string when the text holds no letter from A to Z. */
+    static String code(String name) {
+        StringBuilder code = new StringBuilder(LENGTH);
+        char last = '0';
+        for (char letter : name.toUpperCase(Locale.ROOT).toCharArray()) {
+            if (letter < 'A' || letter > 'Z') {
+                continue;
+            }
+            char digit = CODES.charAt(letter - 'A');
+            if (code.isEmpty()) {
+                code.append(letter);
+            } else if (digit != '0' && digit != last && code.length() < LENGTH) {
+                code.append(digit);
+            }
+            last = letter == 'H' || letter == 'W' ? last : digit;
+        }
+        while (!code.isEmpty() && code.length() < LENGTH) {
+            code.append('0');
+        }
+        return code.toString();
+    }
+
+    /**
+     * The sound as a number above zero for tables, or 0 when there is none. First letters that code alike are one here
+     * (Catherine and Kathryn, Geoffrey and Jeffrey), and so are first vowels: wider than the code, for finding.
+     */
+    static int number(String name) {
+        String code = code(name);
+        if (code.isEmpty()) {
+            return 0;
+        }
+        int first = CODES.charAt(code.charAt(0) - 'A') - '0';
+        int group = first > 0 ? first : "HWY".indexOf(code.charAt(0)) >= 0 ? 8 : 7;
+        return group * 1000 + Integer.parseInt(code, 1, LENGTH, 10);
+    }
+}

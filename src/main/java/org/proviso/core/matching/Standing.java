@@ -1,0 +1,4 @@
+package org.proviso.core.matching;
+
+/** A candidate with its probability. */
+record Standing(Comparison pair, double probability) {}

@@ -1,0 +1,69 @@
+package org.proviso.core.matching;
+
+/** The key fields of the roll's voters, one at a time: the same object is filled anew. */
+final class VoterKeys {
+
+    private final RollColumns columns;
+    private final RollWords words;
+    private final KeyFields fields = new KeyFields();
+
+    VoterKeys(RollColumns columns, RollWords words) {
+        this.columns = columns;
+        this.words = words;
+    }
+
+    /** Only what the block reads is filled: this runs twice for every voter and block. */
+    KeyFields of(int voter, Block block) {
+        fields.clear();
+        switch (block) {
+            case SURNAME_SOUND_AND_YEAR -> {
+                surnames(voter);
+                fields.year = PackedDate.year(columns.birth()[voter]);
+            }
+            case DATE_AND_INITIAL -> {
+                fields.addDate(columns.birth()[voter]);
+                given(voter);
+            }
+            case SURNAME_AND_HOUSE -> {
+                surnames(voter);
+                fields.houses.add(columns.house()[voter]);
+            }
+            case DATE_AND_LAST4 -> {
+                fields.addDate(columns.birth()[voter]);
+                fields.last4 = columns.last4()[voter];
+            }
+            case LAST4_AND_SURNAME_SOUND -> {
+                surnames(voter);
+                fields.last4 = columns.last4()[voter];
+            }
+            case LAST4_AND_GIVEN_SOUND -> {
+                given(voter);
+                fields.last4 = columns.last4()[voter];
+            }
+            case LICENSE -> fields.license = columns.license()[voter];
+            case NAME_SOUNDS -> {
+                surnames(voter);
+                given(voter);
+            }
+            case HOUSE_AND_STREET ->
+                fields.addAddress(columns.house()[voter], words.streets().text(columns.street()[voter]));
+        }
+        return fields;
+    }
+
+    private void surnames(int voter) {
+        surname(columns.surname()[voter]);
+        if (columns.former().length > 0) {
+            surname(columns.former()[voter]);
+        }
+    }
+
+    private void surname(int code) {
+        fields.addSurname(words.surnames().text(code), words.surnames().sound(code));
+    }
+
+    private void given(int voter) {
+        int code = columns.given()[voter];
+        fields.addGiven(words.givens().text(code), words.givens().sound(code));
+    }
+}

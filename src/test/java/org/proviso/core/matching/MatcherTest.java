@@ -1,0 +1,127 @@
+package org.proviso.core.matching;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.Address;
+import org.proviso.core.PersonName;
+
+class MatcherTest {
+
+    private static final LocalDate BORN = LocalDate.of(1974, 3, 9);
+
+    private final Matcher matcher = new Matcher(SmallRoll.with(
+            SmallRoll.entry("V1", "Oyelaran", "Catherine", "Marie", "", BORN, "1204", "4821"),
+            SmallRoll.entry("V2", "Thackeray", "Owen", "", "SR", LocalDate.of(1950, 6, 2), "88", "1111"),
+            SmallRoll.entry("V3", "Thackeray", "Owen", "", "JR", LocalDate.of(1979, 11, 30), "88", "2222"),
+            SmallRoll.entry("V4", "Quintanilla", "Luz", "", "", LocalDate.of(1990, 1, 5), "17", "3333"),
+            SmallRoll.entry("V5", "Marchetti", "Dana", "", "", LocalDate.of(1900, 1, 1), "31", "4444")));
+
+    @Test
+    void the_same_person_is_sure() {
+        assertBest(query("Oyelaran", "Catherine", "", BORN, "1204", "4821"), "V1", Verdict.SURE);
+    }
+
+    @Test
+    void a_nickname_a_typo_or_an_exchanged_date_is_still_sure_or_likely() {
+        assertFound(query("Oyelaran", "Kate", "", BORN, "1204", "4821"), "V1");
+        assertFound(query("Oyelran", "Catherine", "", BORN, "5", "4821"), "V1");
+        assertFound(query("Oyelaran", "Kathryn", "", LocalDate.of(1974, 9, 3), "1204", "4821"), "V1");
+        assertFound(query("Catherine", "Oyelaran", "", BORN, "1204", ""), "V1");
+    }
+
+    @Test
+    void a_changed_surname_with_the_same_date_and_last_four_is_found() {
+        assertFound(query("Brandvold", "Catherine", "", BORN, "5", "4821"), "V1");
+    }
+
+    @Test
+    void a_twin_is_never_sure() {
+        assertNotSure(query("Oyelaran", "Cornelia", "", BORN, "1204", ""));
+        assertNotSure(query("Oyelaran", "Cornelia", "", BORN, "1204", "9105"));
+        assertNotSure(query("Oyelaran", "Catalina", "", BORN, "1204", "9105"));
+    }
+
+    @Test
+    void a_child_with_a_parents_name_is_never_sure() {
+        assertNotSure(query("Quintanilla", "Luz", "", LocalDate.of(2006, 8, 21), "17", ""));
+        assertNotSure(query("Quintanilla", "Luz", "", LocalDate.of(2006, 8, 21), "17", "9999"));
+        assertNotSure(query("Quintanilla", "Luz", "", null, "17", ""));
+    }
+
+    @Test
+    void junior_and_senior_are_told_apart_by_the_date_and_left_open_without_it() {
+        assertBest(query("Thackeray", "Owen", "", LocalDate.of(1979, 11, 30), "88", ""), "V3", null);
+        assertThat(matcher.match(query("Thackeray", "Owen", "", null, "88", "")).verdict())
+                .isEqualTo(Verdict.AMBIGUOUS);
+    }
+
+    @Test
+    void a_namesake_with_another_birth_date_is_nobody() {
+        Match match = matcher.match(query("Quintanilla", "Luz", "", LocalDate.of(1961, 12, 24), "402", "7070"));
+        assertThat(match.verdict()).isEqualTo(Verdict.NONE);
+    }
+
+    @Test
+    void a_placeholder_birth_date_is_unknown_and_no_difference() {
+        assertFound(query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444"), "V5");
+    }
+
+    @Test
+    void a_stranger_is_nobody() {
+        assertThat(matcher.match(query("Zabriskie", "Tor", "", LocalDate.of(1988, 8, 8), "9", "8080"))
+                        .verdict())
+                .isEqualTo(Verdict.NONE);
+    }
+
+    @Test
+    void the_answer_is_the_same_for_any_number_of_threads() {
+        List<MatchQuery> queries = List.of(
+                query("Oyelaran", "Kate", "", BORN, "1204", "4821"), query("Thackeray", "Owen", "", null, "88", ""));
+        assertThat(matcher.matchAll(queries, 4)).isEqualTo(matcher.matchAll(queries, 1));
+    }
+
+    @Test
+    void the_evidence_names_each_field_in_words() {
+        assertThat(matcher.match(query("Oyelaran", "Kate", "", BORN, "1204", "4821"))
+                        .best()
+                        .orElseThrow()
+                        .evidence())
+                .contains("Same birth date and last four.", "Given name is a known short form of the other.");
+    }
+
+    private void assertBest(MatchQuery query, String voterId, Verdict verdict) {
+        Match match = matcher.match(query);
+        assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
+        assertThat(match.verdict())
+                .as(match.toString())
+                .isIn(verdict == null ? Verdict.values() : new Verdict[] {verdict});
+        assertThat(match.verdict()).isIn(Verdict.SURE, Verdict.LIKELY);
+    }
+
+    private void assertFound(MatchQuery query, String voterId) {
+        Match match = matcher.match(query);
+        assertThat(match.verdict()).as(match.toString()).isIn(Verdict.SURE, Verdict.LIKELY);
+        assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
+    }
+
+    private void assertNotSure(MatchQuery query) {
+        Match match = matcher.match(query);
+        assertThat(match.verdict()).as(match.toString()).isNotEqualTo(Verdict.SURE);
+    }
+
+    private static MatchQuery query(
+            String last, String first, String suffix, LocalDate born, String house, String last4) {
+        return new MatchQuery(
+                "E1",
+                new PersonName(last, first, "", suffix),
+                "",
+                born,
+                new Address(house + " North Quarry Street", "", "Millbrook", "49871"),
+                Address.NONE,
+                last4,
+                "");
+    }
+}
