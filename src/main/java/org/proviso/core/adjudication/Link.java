@@ -3,12 +3,27 @@ package org.proviso.core.adjudication;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.matching.Candidate;
+import org.proviso.core.matching.Match;
 
 /**
  * How an envelope stands to the roll: the pairing a person confirmed, the one the match presumes, or none. The voter
  * id is null where there is none; {@code likeness} is the match in words with the figure behind it.
  */
 public record Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
+
+    /** What a match presumes: only a sure one names a voter, and even that is for a person to confirm. */
+    public static Link presumed(Match match) {
+        Candidate best = match.best().orElse(null);
+        double probability = best == null ? 0 : best.probability();
+        List<String> likeness = best == null ? List.of() : best.evidence();
+        return switch (match.verdict()) {
+            case SURE -> new Link(Identity.PRESUMED, best.voterId(), probability, likeness);
+            case LIKELY -> new Link(Identity.ONE_FITS_WELL, best.voterId(), probability, likeness);
+            case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness);
+            case NONE -> new Link(Identity.NONE_FITS, null, probability, List.of());
+        };
+    }
 
     /** The link with a person's word on it. */
     public Link confirmed() {

@@ -1,6 +1,8 @@
 package org.proviso.core.adjudication;
 
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Address;
@@ -12,6 +14,7 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.rules.Ask;
 
 /**
  * Everything the office holds about an election, as the fact finder asks for it. An election folder and the database
@@ -50,4 +53,10 @@ public interface Records {
 
     /** What persons recorded of the case, the newest last. */
     List<Recorded> recorded(String envelopeNo);
+
+    /** When the notice of each ask was logged as sent, local to the county. */
+    Map<Ask, LocalDateTime> noticesSent(String envelopeNo);
+
+    /** The title of a contest, as the ballot has it. */
+    String contestTitle(String contestId);
 }

@@ -73,7 +73,7 @@ final class FieldGiven extends Asked<FieldFact> {
     private Answer matters(boolean notYet, @Nullable Identity identity, Setting setting) {
         Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
         String missing = "a field is empty, which matters only if nobody can tell who the voter is";
-        if (identity == null || identity == Identity.SEVERAL_FIT) {
+        if (identity == null || identity == Identity.SEVERAL_FIT || identity == Identity.ONE_FITS_WELL) {
             return setting.open(missing, Rules.OMISSIONS_MATTER);
         }
         return switch (identity) {

@@ -20,6 +20,7 @@ final class WhoIsIt extends Asked<Identity> {
             case CONFIRMED -> setting.clear("Linked, by a person");
             case NOT_ON_ROLL -> setting.clear("Not on the roll, by a recorded search");
             case PRESUMED -> setting.open("the link is to be confirmed", setting.clear("The presumed link"));
+            case ONE_FITS_WELL -> setting.open("one record fits well, but not surely; a person must look");
             case SEVERAL_FIT -> setting.open("more than one record may be this voter");
             case NONE_FITS ->
                 setting.open("no record fits; a search is to be made and recorded", setting.clear("Not on the roll"));

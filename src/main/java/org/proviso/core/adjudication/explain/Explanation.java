@@ -1,0 +1,149 @@
+package org.proviso.core.adjudication.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.contests.BallotContests;
+import org.proviso.core.rules.ResolvedPack;
+
+/**
+ * One page of plain text about a case, in the order a reviewer reads: what the rules say, what the envelope says, what
+ * the records say, what the law asks. A protected address is never written out.
+ */
+public final class Explanation {
+
+    private final CaseReport report;
+    private final Records records;
+    private final ResolvedPack pack;
+    private final String asOf;
+    private final Page page = new Page();
+
+    private Explanation(CaseReport report, Records records, ResolvedPack pack, String asOf) {
+        this.report = report;
+        this.records = records;
+        this.pack = pack;
+        this.asOf = asOf;
+    }
+
+    /** The page; {@code asOf} is the moment of the assessment in words. */
+    public static String of(CaseReport report, Records records, ResolvedPack pack, String asOf) {
+        return new Explanation(report, records, pack, asOf).write();
+    }
+
+    private String write() {
+        heading();
+        whatTheRulesSay();
+        stillToDo();
+        asks();
+        EnvelopePart.write(report, page);
+        voter();
+        RecordsPart.write(report, page);
+        LawPart.write(report, page);
+        contests();
+        page.blank().wrapped("", pack.pack().caution());
+        page.line("Assessed as of " + asOf + " under rule pack " + pack.pack().id() + " "
+                + pack.hash().substring(0, 12) + ".");
+        return page.toString();
+    }
+
+    private void heading() {
+        Election election = records.election();
+        Envelope envelope = report.envelope();
+        Envelope.Cast cast = envelope.cast();
+        page.edges("ENVELOPE " + envelope.envelopeNo(), election.name() + ", " + Words.longDate(election.date()));
+        String when = cast.at() == null ? "" : " at " + Words.hour(cast.at());
+        String why = cast.issueReasons().isEmpty()
+                ? ""
+                : "; provisional because: "
+                        + cast.issueReasons().stream()
+                                .map(reason -> reason.replace('_', ' '))
+                                .collect(Collectors.joining(", "));
+        page.wrapped(
+                "",
+                cast.votingLocation() + (cast.precinct().isEmpty() ? "" : ", cast in precinct " + cast.precinct())
+                        + " with style " + cast.ballotStyle() + when + why + ".");
+    }
+
+    private void whatTheRulesSay() {
+        page.blank();
+        page.labelled("As things stand", Mark.beside(report.recommendation()));
+        Recommendation outlook = report.outlook().outcome().recommendation();
+        page.labelled("Outlook", Mark.beside(outlook) + ", if what is open turns out as the records suggest");
+        String reasons = report.outlook().outcome().reasons().stream()
+                .map(reason -> reason.words())
+                .collect(Collectors.joining("; "));
+        page.labelled(
+                "Because",
+                reasons.isEmpty() && outlook == Recommendation.COUNT ? "nothing stands in the way" : reasons);
+        if (report.presumed().heldApart()) {
+            page.labelled("Held apart", "yes: cast in hours that a court extended");
+        }
+    }
+
+    private void stillToDo() {
+        List<String> open = report.stillOpen();
+        String label = "Still to do";
+        for (String one : open) {
+            page.labelled(label, one);
+            label = "";
+        }
+    }
+
+    private void asks() {
+        String label = "The voter may";
+        for (DueAsk ask : report.asks()) {
+            String until = ask.deadline()
+                    .map(deadline -> "until " + Words.longDate(deadline.day()) + ", "
+                            + Words.hour(deadline.lastMoment())
+                            + (deadline.wasMoved()
+                                    ? " (moved from " + Words.date(deadline.counted()) + ", a closed day)"
+                                    : ""))
+                    .orElse("until a day nobody could source");
+            page.labelled(label, ask.ask().words() + " " + until + "; tell the voter at once");
+            label = "";
+        }
+    }
+
+    private void voter() {
+        page.title("What the records say");
+        Link link = report.link();
+        report.voter()
+                .ifPresentOrElse(voter -> VoterPart.write(voter, link, page), () -> page.wrapped("  ", nobody(link)));
+    }
+
+    private static String nobody(Link link) {
+        if (link.identity() == Identity.SEVERAL_FIT) {
+            return "More than one record of the roll may be this voter; a person must choose."
+                    + (link.likeness().isEmpty() ? "" : " Of the nearest one: " + String.join(" ", link.likeness()));
+        }
+        return link.identity() == Identity.NOT_ON_ROLL
+                ? "A person searched and found no record of this voter."
+                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+    }
+
+    private void contests() {
+        BallotContests contests = report.presumed().facts().contests();
+        if (contests == null || report.outlook().outcome().recommendation() != Recommendation.COUNT_IN_PART) {
+            return;
+        }
+        page.title("Contests");
+        page.labelled("To count", titles(report.outlook().outcome().contests()));
+        page.labelled("Not theirs", titles(contests.notTheirs()));
+        page.labelled("Missing", titles(contests.missing()));
+    }
+
+    private String titles(Iterable<String> contestIds) {
+        List<String> titles = new ArrayList<>();
+        contestIds.forEach(id -> titles.add(records.contestTitle(id)));
+        return String.join(" \u00B7 ", titles);
+    }
+}
