@@ -14,7 +14,10 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         version = "Proviso 0.1.0",
         subcommands = {
+            AssessCommand.class,
+            DeadlinesCommand.class,
             CheckRulesCommand.class,
+            VerifyLedgerCommand.class,
         })
 public final class CommandLineApp {
 

@@ -3,6 +3,7 @@ package org.proviso.files;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import de.siegmar.fastcsv.writer.QuoteStrategies;
+import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -31,6 +32,15 @@ public final class CsvOutput {
             rows.accept(output);
             writer.flush();
         });
+    }
+
+    /** The header and the rows as one text, for standard output. */
+    public static String text(List<String> header, Consumer<CsvOutput> rows) {
+        StringWriter text = new StringWriter();
+        CsvOutput output = new CsvOutput(builder(header.size()).bufferSize(0).build(text), header.size());
+        output.row(header);
+        rows.accept(output);
+        return text.toString();
     }
 
     /** An empty cell that is alone in its row is quoted, as an empty line would be no row. */

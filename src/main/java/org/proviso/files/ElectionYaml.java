@@ -99,7 +99,7 @@ public final class ElectionYaml {
                         node.optional("envelopes").map(ElectionYaml::texts).orElse(List.of())));
     }
 
-    private static CountyRuling ruling(YamlNode node) {
+    static CountyRuling ruling(YamlNode node) {
         node.rejectUnknownKeys("rule", "value", "signed_by", "on", "ground");
         return new CountyRuling(
                 node.required("rule").text(),
