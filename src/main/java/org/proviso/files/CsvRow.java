@@ -58,11 +58,7 @@ public final class CsvRow {
 
     /** A number or code that other rows refer to: spaces around it would break the reference, so they are refused. */
     public String key(int column) {
-        String text = text(column);
-        if (!text.isEmpty() && (text.charAt(0) <= ' ' || text.charAt(text.length() - 1) <= ' ')) {
-            throw wrong(column, InputException.quoted(text) + " has a space before or after it");
-        }
-        return text;
+        return unspaced(column, text(column));
     }
 
     public String key(String column) {
@@ -71,8 +67,7 @@ public final class CsvRow {
 
     /** A key that may not be empty. */
     public String requiredKey(int column) {
-        required(column);
-        return key(column);
+        return unspaced(column, required(column));
     }
 
     public String requiredKey(String column) {
@@ -166,6 +161,13 @@ public final class CsvRow {
 
     InputException wrong(int column, String reason) {
         return wrong(header.name(column), reason);
+    }
+
+    private String unspaced(int column, String text) {
+        if (!text.isEmpty() && (text.charAt(0) <= ' ' || text.charAt(text.length() - 1) <= ' ')) {
+            throw wrong(column, InputException.quoted(text) + " has a space before or after it");
+        }
+        return text;
     }
 
     int index(String column) {

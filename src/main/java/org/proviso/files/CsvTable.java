@@ -3,6 +3,7 @@ package org.proviso.files;
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -36,8 +37,8 @@ public final class CsvTable implements Closeable {
         this.file = path.getFileName().toString();
         this.cells = new Cells(file);
         this.reader = CsvReader.builder()
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
                 .maxBufferSize(Cells.LONGEST_RECORD)
                 .build(cells, new Utf8Reader(path));

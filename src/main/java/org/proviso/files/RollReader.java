@@ -4,9 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import org.proviso.core.Entitlement;
-import org.proviso.core.RegistrationChannel;
-import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
 
 /** Reads {@code roll.csv}: the registration list as loaded on a day. No two rows have one voter id. */
@@ -67,52 +64,10 @@ public final class RollReader {
      */
     public static void read(Path file, Consumer<String> warn, Consumer<Voter> each) {
         try (CsvTable table = CsvTable.open(file, COLUMNS, warn)) {
+            VoterRows rows = new VoterRows(table);
             while (table.next()) {
-                each.accept(voter(table.row()));
+                each.accept(rows.voter());
             }
         }
-    }
-
-    private static Voter voter(CsvRow row) {
-        return new Voter(
-                row.requiredKey("voter_id"),
-                row.name(),
-                row.date("date_of_birth"),
-                residence(row),
-                registration(row),
-                row.key("id_last4"),
-                row.key("drivers_license"),
-                row.key("party"),
-                row.date("party_since"),
-                row.yesNo("id_required"),
-                row.yesNo("number_matched"),
-                row.date("last_voted_on"),
-                row.text("former_name"),
-                row.yesNo("confidential").isYes(),
-                row.text("mail_address"),
-                row.key("language"));
-    }
-
-    private static Voter.Residence residence(CsvRow row) {
-        return new Voter.Residence(
-                row.text("house_number"),
-                row.text("street"),
-                row.text("unit"),
-                row.text("city"),
-                row.text("zip"),
-                row.key("precinct"),
-                row.key("split"));
-    }
-
-    private static Voter.Registration registration(CsvRow row) {
-        return new Voter.Registration(
-                row.date("registration_date"),
-                row.code("registration_channel", RegistrationChannel.class),
-                row.date("received_on"),
-                row.requiredCode("status", RollStatus.class),
-                row.text("status_reason"),
-                row.date("status_on"),
-                row.date("confirmation_sent_on"),
-                row.code("entitlement", Entitlement.class, Entitlement.FULL));
     }
 }
