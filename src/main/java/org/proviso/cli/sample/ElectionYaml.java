@@ -1,0 +1,46 @@
+package org.proviso.cli.sample;
+
+/** The page that says which election this is, under which rules and by whom it is settled. */
+final class ElectionYaml {
+
+    private static final String PAGE = """
+            # Invented for demonstration and tests: no such county, office or voter exists.
+            name: %s
+            date: %s
+            kind: %s
+            jurisdiction: Tamarack County
+            zone: America/Detroit
+            rule_pack: example
+            decider:
+              members: 3
+              quorum: 2
+            office:
+              name: Tamarack County Election Office
+              address: 1 Courthouse Sq, Millbrook 49871
+              phone: 555-0100
+              email: elections@example.org
+            polls_close: "20:00"
+            languages: [en, es]
+            %s
+            days_closed: []
+            """;
+    private static final String EXTENSION = """
+            orders:
+              - kind: extend
+                court: Tamarack County Circuit Court
+                date: %s
+                scope: %s
+                standing: in_force
+                until: %s
+                envelopes: []""";
+
+    private ElectionYaml() {}
+
+    static String of(Plan plan) {
+        String until = plan.date().atTime(Plan.EXTENDED_CLOSE).toString();
+        String orders = plan.lateLocation().isEmpty()
+                ? "orders: []"
+                : EXTENSION.formatted(plan.date(), plan.lateLocation(), until);
+        return PAGE.formatted(plan.title(), plan.date(), plan.kind(), orders);
+    }
+}

@@ -1,0 +1,81 @@
+package org.proviso.cli.sample;
+
+import java.time.LocalDate;
+
+/** Voters to whom a mail ballot had been sent. */
+final class MailCases {
+
+    private static final String REASON = "mail_ballot_issued";
+
+    private final Desk desk;
+
+    MailCases(Desk desk) {
+        this.desk = desk;
+    }
+
+    void outstanding(int count) {
+        desk.times(count, () -> {
+            Draft draft = start("mail_outstanding", Outcome.COUNT).set("mail_ballot_surrendered", "no");
+            record(draft, "outstanding", issued());
+        });
+    }
+
+    void surrendered(int count) {
+        desk.times(count, () -> {
+            Draft draft = start("mail_surrendered", Outcome.COUNT).set("mail_ballot_surrendered", "yes");
+            record(draft, "surrendered", desk.plan.date());
+        });
+    }
+
+    /** A mail ballot that ended without a vote: rejected, late, void or undeliverable. */
+    void ended(String state, int count) {
+        desk.times(count, () -> {
+            int after = state.equals("late") ? 1 : -desk.dice.between(3, 12);
+            record(
+                    start("mail_" + state, Outcome.COUNT),
+                    state,
+                    desk.plan.date().plusDays(after));
+        });
+    }
+
+    void accepted(int count) {
+        desk.times(count, () -> accepted(start("mail_accepted", Outcome.REJECT)));
+    }
+
+    void accepted(Draft draft) {
+        record(draft, "accepted", desk.plan.date().minusDays(desk.dice.between(1, 14)));
+    }
+
+    void returned(int count) {
+        desk.times(
+                count,
+                () -> record(
+                        start("mail_returned", Outcome.REJECT)
+                                .note("returned and not yet decided at noon; the mail-ballot office accepted it later"),
+                        "returned",
+                        desk.plan.date().minusDays(desk.dice.between(0, 1))));
+    }
+
+    void reissued(String secondState, Outcome outcome, int count) {
+        desk.times(count, () -> {
+            Draft draft = start("mail_reissued_" + secondState, outcome);
+            LocalDate first = issued();
+            desk.mail(draft.person, first, "void", first.plusDays(9));
+            LocalDate on = secondState.equals("accepted") ? desk.plan.date().minusDays(4) : first.plusDays(9);
+            desk.mail(draft.person, first.plusDays(9), secondState, on);
+        });
+    }
+
+    private Draft start(String scenario, Outcome outcome) {
+        return desk.ordinary(scenario, outcome).because(REASON);
+    }
+
+    private void record(Draft draft, String state, LocalDate on) {
+        LocalDate issued = issued();
+        desk.mail(draft.person, issued, state, state.equals("outstanding") ? issued : on);
+    }
+
+    private LocalDate issued() {
+        return desk.dice.day(desk.plan.date().minusDays(40), desk.plan.date().minusDays(20));
+    }
+}

@@ -1,0 +1,63 @@
+package org.proviso.cli.sample;
+
+import java.time.LocalDate;
+
+/** What happens to birth dates and to the last four digits on envelopes. */
+final class NumberBlemishes {
+
+    private static final int[] YEARS = {1, -1, 10, -10, 6, -6};
+
+    private final Dice dice;
+
+    NumberBlemishes(Dice dice) {
+        this.dice = dice;
+    }
+
+    String birth(Draft draft) {
+        LocalDate born = LocalDate.parse(draft.get("date_of_birth"));
+        return switch (dice.below(5)) {
+            case 0 -> empty(draft, "date_of_birth");
+            case 1 -> birth(draft, born.plusYears(YEARS[dice.below(YEARS.length)]), "year of birth mistyped");
+            case 2 -> dayMisread(draft, born);
+            default -> swapped(draft, born);
+        };
+    }
+
+    private String swapped(Draft draft, LocalDate born) {
+        if (born.getDayOfMonth() > 12 || born.getDayOfMonth() == born.getMonthValue()) {
+            return "";
+        }
+        LocalDate written = LocalDate.of(born.getYear(), born.getDayOfMonth(), born.getMonthValue());
+        return birth(draft, written, "day and month swapped");
+    }
+
+    private String dayMisread(Draft draft, LocalDate born) {
+        int day = Integer.parseInt(Slips.misreadDigit(Integer.toString(born.getDayOfMonth()), dice));
+        boolean possible = day >= 1 && day <= born.lengthOfMonth() && day != born.getDayOfMonth();
+        return possible ? birth(draft, born.withDayOfMonth(day), "day of birth misread") : "";
+    }
+
+    private String birth(Draft draft, LocalDate written, String what) {
+        if (written.isAfter(draft.castAt().toLocalDate().minusYears(18))) {
+            return "";
+        }
+        draft.set("date_of_birth", written);
+        return what;
+    }
+
+    String last4(Draft draft) {
+        String number = draft.get("id_last4");
+        if (number.isEmpty() || dice.chance(0.5)) {
+            return empty(draft, "id_last4");
+        }
+        String written = Slips.misreadDigit(number, dice);
+        draft.set("id_last4", written);
+        return written.equals(number) ? "" : "last four digits misread";
+    }
+
+    private String empty(Draft draft, String field) {
+        String state = dice.pick("left_blank", "left_blank", "illegible", "refused");
+        draft.empty(field, state);
+        return field + " " + state;
+    }
+}

@@ -1,0 +1,42 @@
+package org.proviso.cli.sample;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Gives envelopes their numbers in the order of locations and hours, and each voter a receipt number. */
+final class Numbering {
+
+    private static final String RECEIPT_LETTERS = "23456789ABCDEFGHJKMNPQRTUVWXYZ";
+
+    private final Dice dice;
+    private final Set<String> receipts = new HashSet<>();
+
+    Numbering(Dice dice) {
+        this.dice = dice;
+    }
+
+    void number(List<Draft> drafts, String prefix) {
+        drafts.sort(Comparator.comparing((Draft draft) -> draft.get("voting_location"))
+                .thenComparing(draft -> draft.get("cast_at"))
+                .thenComparing(draft -> draft.person.hand));
+        int number = 1001;
+        for (Draft draft : drafts) {
+            String envelopeNo = prefix + "-" + number++;
+            draft.set("envelope_no", envelopeNo).set("receipt_no", receipt());
+            if (!draft.signature.equals("none")) {
+                draft.set("signature_image", "signatures/envelopes/" + envelopeNo + ".png");
+            }
+            draft.set("field_states", String.join(";", draft.fieldStates));
+        }
+    }
+
+    private String receipt() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 9; i++) {
+            text.append(i == 4 ? '-' : RECEIPT_LETTERS.charAt(dice.below(RECEIPT_LETTERS.length())));
+        }
+        return receipts.add(text.toString()) ? text.toString() : receipt();
+    }
+}

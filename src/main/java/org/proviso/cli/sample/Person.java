@@ -1,0 +1,79 @@
+package org.proviso.cli.sample;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** Someone who lives in the county, on its roll or not; the roll line is kept beside the facts it is written from. */
+final class Person {
+
+    /** What somebody easily mistaken for this person is to them. */
+    enum Kin {
+        TWIN,
+        SENIOR,
+        JUNIOR,
+        PARENT,
+        CHILD,
+        LIKE_NAME
+    }
+
+    String last;
+    String first;
+    String middle = "";
+    String suffix = "";
+    final boolean woman;
+    final LocalDate born;
+    final Dwelling home;
+    final long hand;
+    final Row roll = new Row(Columns.ROLL);
+
+    @Nullable
+    Person kin;
+
+    @Nullable
+    Kin kinIs;
+
+    boolean used;
+
+    Person(String last, String first, boolean woman, LocalDate born, Dwelling home, long hand) {
+        this.last = last;
+        this.first = first;
+        this.woman = woman;
+        this.born = born;
+        this.home = home;
+        this.hand = hand;
+    }
+
+    /** Names two people as easily mistaken for one another: the first sees the second as that kin. */
+    static void alike(Person one, Kin oneSees, Person other, Kin otherSees) {
+        one.kin = other;
+        one.kinIs = oneSees;
+        other.kin = one;
+        other.kinIs = otherSees;
+    }
+
+    String voterId() {
+        return roll.get("voter_id");
+    }
+
+    String party() {
+        return roll.get("party");
+    }
+
+    int ageOn(LocalDate day) {
+        return born.until(day).getYears();
+    }
+
+    /** Writes name and residence on the roll line; the birth date stays where a scenario has already set one. */
+    void enroll() {
+        roll.set("last_name", last)
+                .set("first_name", first)
+                .set("middle_name", middle)
+                .set("suffix", suffix);
+        if (roll.blank("date_of_birth")) {
+            roll.set("date_of_birth", born);
+        }
+        roll.set("house_number", home.number()).set("street", home.street()).set("unit", home.unit());
+        roll.set("city", home.part().city()).set("zip", home.part().zip());
+        roll.set("precinct", home.part().precinct()).set("split", home.part().split());
+    }
+}

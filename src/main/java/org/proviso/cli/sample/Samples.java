@@ -1,0 +1,34 @@
+package org.proviso.cli.sample;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The sample elections there are, by name; each is made from a seed, the same seed giving the same bytes. */
+public final class Samples {
+
+    /** The seed of the folders that are published with the program. */
+    public static final long PUBLISHED_SEED = 20261103L;
+
+    private static final List<Plan> PLANS = List.of(Plan.GENERAL, Plan.PRIMARY);
+
+    private Samples() {}
+
+    public static List<String> names() {
+        return PLANS.stream().map(Plan::id).toList();
+    }
+
+    /** Writes the election of that name as a folder under {@code out}, and its truth under {@code out/truth}. */
+    public static void write(String name, long seed, Path out) throws IOException {
+        new FolderWriter(out).write(make(name, seed));
+    }
+
+    static SampleElection make(String name, long seed) {
+        Plan plan = PLANS.stream()
+                .filter(known -> known.id().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no sample election \"" + name + "\"; there are " + String.join(" and ", names())));
+        return new SampleMaker(plan, seed).make();
+    }
+}

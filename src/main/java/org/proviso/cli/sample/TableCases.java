@@ -1,0 +1,68 @@
+package org.proviso.cli.sample;
+
+import java.time.LocalDate;
+
+/** What was shown and signed at the table: identification, the voter's signature, and how the envelope ended. */
+final class TableCases {
+
+    private final Desk desk;
+
+    TableCases(Desk desk) {
+        this.desk = desk;
+    }
+
+    void noId(int count) {
+        desk.times(count, () -> desk.ordinary("no_id", Outcome.WAIT).withoutId());
+    }
+
+    void impediment(int count) {
+        desk.times(
+                count,
+                () -> desk.ordinary("no_id_impediment", Outcome.COUNT)
+                        .withoutId()
+                        .set("declaration", "impediment"));
+    }
+
+    /** A mail ballot that came without the identification it needed and is treated as a provisional one. */
+    void mailWithoutId(int count) {
+        desk.times(count, () -> {
+            Draft draft = desk.ordinary("mail_without_id", Outcome.WAIT).withoutId();
+            LocalDate arrived = desk.plan.date().minusDays(desk.dice.between(2, 7));
+            draft.set("source", "mail_without_id").set("voting_location", "");
+            draft.set("cast_at", arrived.atTime(9, desk.dice.between(10, 50)));
+            draft.checkedIn = false;
+            desk.mail(draft.person, arrived.minusDays(18), "void", arrived);
+            draft.note("the mail-ballot office voided the serial when it handed the envelope over");
+        });
+    }
+
+    void unsigned(int count) {
+        desk.times(
+                count,
+                () -> desk.ordinary("voter_signature_missing", Outcome.WAIT)
+                        .because("not_on_list")
+                        .unsigned());
+    }
+
+    void mark(boolean witnessed) {
+        Outcome outcome = witnessed ? Outcome.COUNT : Outcome.WAIT;
+        desk.ordinary(witnessed ? "mark_with_witness" : "mark_without_witness", outcome)
+                .because("not_on_list")
+                .set("voter_signed", "mark")
+                .set("mark_witness", witnessed ? "yes" : "no")
+                .note("signed with a mark; there is nothing to compare");
+    }
+
+    void anotherHand(int count) {
+        desk.times(count, () -> {
+            Draft draft = desk.ordinary("another_hand", Outcome.REJECT).because("not_on_list");
+            draft.signature = "another_hand";
+            draft.only(Ground.ADDRESS);
+        });
+    }
+
+    /** An envelope the voter took back or spoiled; it ends without a decision on a vote. */
+    void ended(String condition) {
+        desk.ordinary(condition, Outcome.END).because("not_on_list").set("envelope_condition", condition);
+    }
+}
