@@ -14,10 +14,12 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         version = "Proviso 0.1.0",
         subcommands = {
+            AdjudicateCommand.class,
             AssessCommand.class,
             DeadlinesCommand.class,
             CheckRulesCommand.class,
             VerifyLedgerCommand.class,
+            MakeSampleCommand.class,
         })
 public final class CommandLineApp {
 

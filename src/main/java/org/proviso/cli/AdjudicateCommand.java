@@ -1,0 +1,71 @@
+package org.proviso.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.concurrent.Callable;
+import org.proviso.core.adjudication.Words;
+import org.proviso.files.ElectionFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Adjudicates a whole election folder: what the rules say of each envelope, why, and what is still to be done. */
+@Command(
+        name = "adjudicate",
+        description = {
+            "Matches every envelope of an election folder to the roll, finds the facts and says what the rules ask.",
+            "Writes recommendations.csv, explanations/, summary.txt and ledger.jsonl. People decide."
+        },
+        mixinStandardHelpOptions = true)
+final class AdjudicateCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    private Path folder;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "Where to write; new, empty or an earlier run's.")
+    private Path out;
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "TIME",
+            description = "The moment of the assessment, local to the county, as 2026-11-04T12:00"
+                    + " (default: noon of the day after the election).")
+    private LocalDateTime asOf;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            defaultValue = "2",
+            description = "Threads for matching (${DEFAULT-VALUE}).")
+    private int threads;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter print = spec.commandLine().getOut();
+        OutputFolder target = OutputFolder.claim(out);
+        print.println("Reading " + folder + " ...");
+        print.flush();
+        ElectionFolder election = ElectionFolder.read(folder);
+        election.warnings().forEach(warning -> print.println("warning: " + warning));
+        LocalDateTime moment =
+                asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;
+        print.println("Assessing " + election.envelopes().size() + " envelopes as of " + Words.moment(moment) + " ...");
+        print.flush();
+        AdjudicationRun run = AdjudicationRun.of(election, moment, Math.max(1, threads));
+        target.write(run);
+        print.print(SummaryText.of(run));
+        print.println("Written to " + out + ".");
+        print.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,64 @@
+package org.proviso.cli;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.Adjudicator;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Records;
+import org.proviso.core.matching.Match;
+import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.Matcher;
+import org.proviso.core.matching.RollIndex;
+import org.proviso.core.matching.RollIndexBuilder;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.PackResolver;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.files.ElectionFolder;
+import org.proviso.files.FolderRecords;
+import org.proviso.files.RulePacks;
+
+/** One run over an election folder: the rules in force, the links presumed, and the case of every envelope. */
+record AdjudicationRun(
+        ElectionFolder folder, LocalDateTime asOf, DeadlineBook book, Records records, List<CaseReport> cases) {
+
+    static AdjudicationRun of(ElectionFolder folder, LocalDateTime asOf, int threads) {
+        Election election = folder.election();
+        ResolvedPack pack = PackResolver.resolve(
+                RulePacks.load(election.rulePack()), election.date(), RulePacks.rulings(election.rulings()));
+        DeadlineBook book = DeadlineBook.of(pack, election.daysClosed());
+        Map<String, Link> links = links(folder, threads);
+        Records records = new FolderRecords(folder, links);
+        Adjudicator adjudicator = new Adjudicator(records, book, asOf);
+        List<CaseReport> cases = new ArrayList<>();
+        for (Envelope envelope : folder.envelopes()) {
+            cases.add(adjudicator.report(envelope, links.get(envelope.envelopeNo())));
+        }
+        return new AdjudicationRun(folder, asOf, book, records, List.copyOf(cases));
+    }
+
+    Election election() {
+        return folder.election();
+    }
+
+    ResolvedPack pack() {
+        return book.pack();
+    }
+
+    private static Map<String, Link> links(ElectionFolder folder, int threads) {
+        RollIndexBuilder roll = RollIndex.builder();
+        folder.voters().values().forEach(roll::add);
+        List<MatchQuery> queries =
+                folder.envelopes().stream().map(MatchQuery::of).toList();
+        Map<String, Link> links = new LinkedHashMap<>();
+        for (Match match : new Matcher(roll.build()).matchAll(queries, threads)) {
+            links.put(match.envelopeNo(), Link.presumed(match));
+        }
+        return links;
+    }
+}

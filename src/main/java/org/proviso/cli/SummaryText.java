@@ -1,0 +1,192 @@
+package org.proviso.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.proviso.core.Transmittal;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.explain.Mark;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.Rules;
+
+/** A run on one page: how many envelopes stand where and why, what is due when, and which bags do not add up. */
+final class SummaryText {
+
+    private final AdjudicationRun run;
+    private final StringBuilder text = new StringBuilder();
+
+    private SummaryText(AdjudicationRun run) {
+        this.run = run;
+    }
+
+    static String of(AdjudicationRun run) {
+        SummaryText summary = new SummaryText(run);
+        summary.heading();
+        summary.recommendations();
+        summary.reasons();
+        summary.asks();
+        summary.toDo();
+        summary.bags();
+        summary.deadlines();
+        summary.close();
+        return summary.text.toString();
+    }
+
+    private void heading() {
+        line(run.election().name() + ", " + Words.longDate(run.election().date()));
+        line(run.cases().size() + " envelopes, assessed as of " + Words.moment(run.asOf()) + " under rule pack "
+                + run.pack().pack().id() + " " + run.pack().hash().substring(0, 12) + ".");
+    }
+
+    private void recommendations() {
+        Map<Recommendation, Integer> now = new EnumMap<>(Recommendation.class);
+        Map<Recommendation, Integer> outlook = new EnumMap<>(Recommendation.class);
+        for (CaseReport report : run.cases()) {
+            now.merge(report.recommendation(), 1, Integer::sum);
+            outlook.merge(report.outlook().outcome().recommendation(), 1, Integer::sum);
+        }
+        title("Where the envelopes stand");
+        line(String.format("  %-22s %9s %9s", "", "now", "outlook"));
+        for (Recommendation one : Recommendation.values()) {
+            row(Mark.beside(one), now.getOrDefault(one, 0), outlook.getOrDefault(one, 0));
+        }
+        row("total", run.cases().size(), run.cases().size());
+        line(
+                "  Now: nobody has confirmed a link or compared a signature yet, so nearly all is research. Outlook: what");
+        line("  the rules will say if what is open turns out as the records suggest. Neither is a decision.");
+        long apart = run.cases().stream()
+                .filter(report -> report.presumed().heldApart())
+                .count();
+        if (apart > 0) {
+            line("  " + apart + " envelopes were cast in hours that a court extended and are held apart.");
+        }
+    }
+
+    private void row(String label, int now, int outlook) {
+        line(String.format("  %-22s %9d %9d", label, now, outlook));
+    }
+
+    private void reasons() {
+        Map<Reason, Integer> first = new LinkedHashMap<>();
+        run.cases()
+                .forEach(report -> report.outlook().outcome().reasons().stream()
+                        .findFirst()
+                        .ifPresent(reason -> first.merge(reason, 1, Integer::sum)));
+        title("First reason, where something stands in the way");
+        first.entrySet().stream()
+                .sorted(Map.Entry.<Reason, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(entry -> line(String.format(
+                        "  %4d  %s", entry.getValue(), entry.getKey().words())));
+    }
+
+    private void asks() {
+        title("Notices due at once");
+        Map<Ask, Integer> asks = new EnumMap<>(Ask.class);
+        run.cases().forEach(report -> report.asks().forEach(ask -> asks.merge(ask.ask(), 1, Integer::sum)));
+        asks.forEach((ask, count) -> line(String.format("  %4d  %s", count, ask.words()) + until(ask)));
+        if (asks.isEmpty()) {
+            line("  none");
+        }
+    }
+
+    private String until(Ask ask) {
+        return run.book()
+                .of(Rule.cure(ask))
+                .map(deadline -> ", until " + Words.moment(deadline.lastMoment()))
+                .orElse("");
+    }
+
+    private void toDo() {
+        title("Still to do");
+        Map<String, Integer> open = new LinkedHashMap<>();
+        run.cases().forEach(report -> report.stillOpen().forEach(one -> open.merge(one, 1, Integer::sum)));
+        open.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                .forEach(entry -> line(String.format("  %4d  %s", entry.getValue(), entry.getKey())));
+    }
+
+    private void bags() {
+        title("Bags that do not add up");
+        Map<String, Integer> received = new LinkedHashMap<>();
+        run.folder().envelopes().forEach(envelope -> {
+            if (!envelope.cast().votingLocation().isEmpty()) {
+                received.merge(envelope.cast().votingLocation(), 1, Integer::sum);
+            }
+        });
+        List<String> faults = new ArrayList<>();
+        Map<String, Integer> sent = new LinkedHashMap<>();
+        for (Transmittal bag : run.folder().transmittals()) {
+            sent.merge(bag.votingLocation(), bag.returned(), Integer::sum);
+            seals(bag).ifPresent(faults::add);
+        }
+        received.forEach((place, count) -> {
+            if (!sent.containsKey(place)) {
+                faults.add(place + ": " + count + " envelopes are here, but no transmittal came.");
+            }
+        });
+        sent.forEach((place, count) -> {
+            int here = received.getOrDefault(place, 0);
+            if (here != count) {
+                faults.add(place + " says it sent back " + count + " envelopes; " + here + " are here.");
+            }
+        });
+        faults.stream().sorted(Comparator.naturalOrder()).forEach(fault -> line("  " + fault));
+        if (faults.isEmpty()) {
+            line("  none");
+        }
+    }
+
+    private static Optional<String> seals(Transmittal bag) {
+        if (bag.sealOut().equals(bag.sealIn())) {
+            return bag.issued() == bag.returned() + bag.spoiled()
+                    ? Optional.empty()
+                    : Optional.of(bag.votingLocation() + " issued " + bag.issued() + ", spoiled " + bag.spoiled()
+                            + " and sent back " + bag.returned() + ".");
+        }
+        return Optional.of(
+                bag.votingLocation() + ": seal " + bag.sealOut() + " went out, " + bag.sealIn() + " came in.");
+    }
+
+    private void deadlines() {
+        title("Deadlines");
+        deadline("Mail ballots may arrive until", Rules.MAIL_RECEIPT);
+        deadline("Every envelope decided by", Rules.DECISION);
+        deadline("The county certifies by", Rules.CERTIFICATION);
+    }
+
+    private void deadline(String label, Rule rule) {
+        Function<Deadline, String> words =
+                deadline -> Words.longDate(deadline.day()) + ", " + Words.hour(deadline.lastMoment());
+        line(String.format("  %-30s %s", label, run.book().of(rule).map(words).orElse("not in the rule pack")));
+    }
+
+    private void close() {
+        if (!run.folder().warnings().isEmpty()) {
+            title("Warnings of the files");
+            run.folder().warnings().forEach(warning -> line("  " + warning));
+        }
+        line("");
+        line(run.pack().pack().caution());
+    }
+
+    private void title(String title) {
+        line("");
+        line(title);
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+}
