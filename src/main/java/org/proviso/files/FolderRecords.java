@@ -168,6 +168,11 @@ public final class FolderRecords implements Records {
     }
 
     @Override
+    public boolean differsByASlip(Address written, Address other) {
+        return AddressNormalizer.parse(written).isOneSlipFrom(AddressNormalizer.parse(other));
+    }
+
+    @Override
     public Set<String> federalContests() {
         Set<String> federal = new LinkedHashSet<>();
         for (Contest contest : folder.contests()) {

@@ -1,5 +1,6 @@
 package org.proviso.core.adjudication;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,11 +26,24 @@ public record CaseReport(
 
     /** What is still to be done before anybody decides, the link first. */
     public List<String> stillOpen() {
-        Set<String> open = new LinkedHashSet<>(presumed.stillOpen());
-        if (link.isSettled()) {
-            return settled.stillOpen();
+        List<String> open = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        for (Answered one : presumed.answered()) {
+            if (one.answer() instanceof Answer.Open missing && !waitsForVoter(one) && seen.add(missing.missing())) {
+                boolean who = one.question().heading() == Heading.VOTER;
+                open.add(who ? 0 : open.size(), missing.missing());
+            }
         }
-        return List.copyOf(open);
+        return open;
+    }
+
+    /** Whether an answer is open only because nobody knows yet whose records to look at. */
+    public boolean waitsForVoter(Answered one) {
+        return voter.isEmpty()
+                && one.answer() instanceof Answer.Open
+                && one.question().reads().stream()
+                        .anyMatch(fact -> FactFinder.OF_THE_VOTER.contains(fact)
+                                && !presumed.facts().finding(fact).isKnown());
     }
 
     /** What the voter may still bring; due to be told at once, whatever the recommendation says. */

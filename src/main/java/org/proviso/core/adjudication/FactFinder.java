@@ -24,7 +24,7 @@ import org.proviso.core.rules.Rules;
 public final class FactFinder {
 
     /** Facts that tell of the linked voter: without a settled link they are nobody's. */
-    private static final Set<Fact<?>> OF_THE_VOTER = Set.of(
+    static final Set<Fact<?>> OF_THE_VOTER = Set.of(
             Fact.REGISTRATION,
             Fact.MAIL_BALLOTS,
             Fact.CHECK_IN,
@@ -99,7 +99,7 @@ public final class FactFinder {
         return new Finding(
                 Set.of(link.identity()),
                 link.likeness().stream()
-                        .map(words -> Evidence.of(Source.ROLL, words))
+                        .map(words -> Evidence.of(Source.MATCH, words))
                         .toList());
     }
 

@@ -36,8 +36,7 @@ final class IdentificationFacts {
 
     private Finding find() {
         if (handling.idShown().isYes()) {
-            String kind =
-                    handling.idKind().isEmpty() ? "" : ": " + handling.idKind().replace('_', ' ');
+            String kind = handling.idKind().isEmpty() ? "" : ": " + Words.code(handling.idKind());
             return found(Identification.SHOWN, Source.ENVELOPE, "Identification was shown" + kind + ".");
         }
         return switch (asked()) {
@@ -57,8 +56,7 @@ final class IdentificationFacts {
             return found(
                     Identification.EXCUSED,
                     Source.ENVELOPE,
-                    "No identification; the voter swore a declaration ("
-                            + handling.declaration().replace('_', ' ') + ").");
+                    "No identification; the voter swore a declaration (" + Words.code(handling.declaration()) + ").");
         }
         return Cures.weigh(
                 cures,

@@ -8,9 +8,19 @@ import org.proviso.core.matching.Match;
 
 /**
  * How an envelope stands to the roll: the pairing a person confirmed, the one the match presumes, or none. The voter
- * id is null where there is none; {@code likeness} is the match in words with the figure behind it.
+ * id is null where there is none; candidates are listed where several fit; {@code likeness} is the match in words with the figure behind it.
  */
-public record Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
+public record Link(
+        Identity identity,
+        @Nullable String voterId,
+        double probability,
+        List<String> likeness,
+        List<Candidate> candidates) {
+
+    /** A link with no other candidates to show. */
+    public Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
+        this(identity, voterId, probability, likeness, List.of());
+    }
 
     /** What a match presumes: only a sure one names a voter, and even that is for a person to confirm. */
     public static Link presumed(Match match) {
@@ -20,7 +30,7 @@ public record Link(Identity identity, @Nullable String voterId, double probabili
         return switch (match.verdict()) {
             case SURE -> new Link(Identity.PRESUMED, best.voterId(), probability, likeness);
             case LIKELY -> new Link(Identity.ONE_FITS_WELL, best.voterId(), probability, likeness);
-            case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness);
+            case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness, match.candidates());
             case NONE -> new Link(Identity.NONE_FITS, null, probability, List.of());
         };
     }

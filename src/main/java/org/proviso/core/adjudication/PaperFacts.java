@@ -130,7 +130,7 @@ final class PaperFacts {
 
     private void field(Fact<FieldFact> fact, Envelope.Field field) {
         Envelope.FieldState state = envelope.affirmation().fieldStates().get(field);
-        String name = field.code().replace('_', ' ');
+        String name = Words.code(field.code());
         if (state != null) {
             FieldFact word = FieldFact.valueOf(state.name());
             found.put(fact, word, Source.ENVELOPE, "The field " + name + ": " + word.meaning() + ".");

@@ -47,6 +47,9 @@ public interface Records {
     /** Whether two addresses as written are the same house and street. */
     boolean sameAddress(Address one, Address other);
 
+    /** Whether an address as written can be a slip of the other: the same house, and a street one slip away. */
+    boolean differsByASlip(Address written, Address other);
+
     Set<String> federalContests();
 
     List<CureEvidence> cureEvidence(String envelopeNo);

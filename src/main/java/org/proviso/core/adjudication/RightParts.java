@@ -47,6 +47,13 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
                         Set.of(rolls),
                         "Lives at the registered address or in the same precinct part, " + rolls.words() + ".");
             }
+            if (located.place() == Located.Place.IN_COUNTY_NOT_FOUND
+                    && records.differsByASlip(lives, voter.residence().address())) {
+                return right(
+                        Set.of(rolls),
+                        "The street file does not have the address as written; it is one slip away from the registered"
+                                + " one, which is taken to be meant: " + rolls.words() + ".");
+            }
             if (!located.isOnly()) {
                 return right(Set.of(), located.words());
             }

@@ -6,6 +6,7 @@ import org.proviso.core.Code;
 public enum Source implements Code {
     ENVELOPE,
     ROLL,
+    MATCH,
     STREET_FILE,
     MAIL_BALLOT_RECORD,
     POLL_BOOK,

@@ -30,6 +30,13 @@ public final class Words {
         return moment == null ? "not given" : SHORT.format(moment) + " " + hour(moment);
     }
 
+    /** A code word as it reads: {@code driver's license}, {@code state ID}, {@code wait for its decision}. */
+    public static String code(String code) {
+        return code.replace('_', ' ')
+                .replaceAll("\\bdrivers license\\b", "driver's license")
+                .replaceAll("\\bid\\b", "ID");
+    }
+
     /** {@code 6:52 pm}. */
     public static String hour(LocalDateTime moment) {
         return HOUR.format(moment).toLowerCase(Locale.ROOT);

@@ -6,6 +6,8 @@ package org.proviso.core.matching;
  */
 public record StreetAddress(int houseNumber, String houseLetter, String street, String unit) {
 
+    private static final int LONG_NAME = 8;
+
     /** The line in its standard spelling; taking it apart again changes nothing. */
     public String line() {
         String number = houseNumber == 0 ? "" : houseNumber + (houseLetter.contains("/") ? " " : "") + houseLetter;
@@ -16,5 +18,15 @@ public record StreetAddress(int houseNumber, String houseLetter, String street, 
     String door() {
         String value = unit.isEmpty() ? houseLetter : unit.substring(unit.indexOf(' ') + 1);
         return value.replace(" ", "").replace("-", "");
+    }
+
+    /** Whether this can be a slip of the pen for the other: the same house, a street one letter away, two in a long name. */
+    public boolean isOneSlipFrom(StreetAddress other) {
+        boolean numbered = (street + other.street).chars().anyMatch(Character::isDigit);
+        int letters = Math.min(street.length(), other.street.length());
+        return houseNumber != 0
+                && houseNumber == other.houseNumber
+                && !numbered
+                && EditDistance.optimalStringAlignment(street, other.street) <= (letters < LONG_NAME ? 1 : 2);
     }
 }

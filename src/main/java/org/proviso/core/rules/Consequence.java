@@ -25,6 +25,21 @@ public record Consequence(
         return does == Does.REJECT || does == Does.IN_PART;
     }
 
+    /** As it reads beside an answer. */
+    public String words() {
+        String what = switch (does) {
+            case NONE -> "nothing; the ballot stands";
+            case IN_PART ->
+                policy == ContestPolicy.FEDERAL_CONTESTS
+                        ? "only contests for federal office count"
+                        : "only contests that are also on the voter's own ballot count";
+            case REJECT -> "the ballot is rejected";
+            case SENT_ON -> "the envelope is sent on to the voter's own county";
+            case ADMINISTRATIVE_END -> "there is no vote to decide";
+        };
+        return cure == null ? what : what + ", unless the voter does this in time: " + cure.words();
+    }
+
     /** As it is spelled in a resolved pack. */
     public String spelled() {
         return does.code()

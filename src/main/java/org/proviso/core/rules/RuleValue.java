@@ -10,6 +10,11 @@ public sealed interface RuleValue {
     /** The spelling that goes into the hash of a resolved pack. */
     String spelled();
 
+    /** The value as it reads beside an answer. */
+    default String inWords() {
+        return spelled().replace('_', ' ');
+    }
+
     record Flag(boolean yes) implements RuleValue {
         @Override
         public String spelled() {
@@ -64,6 +69,11 @@ public sealed interface RuleValue {
         @Override
         public String spelled() {
             return consequence.spelled();
+        }
+
+        @Override
+        public String inWords() {
+            return consequence.words();
         }
     }
 

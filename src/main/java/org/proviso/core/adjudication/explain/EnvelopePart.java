@@ -47,11 +47,9 @@ final class EnvelopePart {
     }
 
     private static String shown(Envelope.Handling handling) {
-        String kind =
-                handling.idKind().isEmpty() ? "" : ", " + handling.idKind().replace('_', ' ');
-        String declared = handling.declaration().isEmpty()
-                ? ""
-                : "; declaration of " + handling.declaration().replace('_', ' ');
+        String kind = handling.idKind().isEmpty() ? "" : ", " + Words.code(handling.idKind());
+        String declared =
+                handling.declaration().isEmpty() ? "" : "; declaration of " + Words.code(handling.declaration());
         return word(handling.idShown()) + kind + declared;
     }
 

@@ -64,9 +64,7 @@ public final class Explanation {
         String why = cast.issueReasons().isEmpty()
                 ? ""
                 : "; provisional because: "
-                        + cast.issueReasons().stream()
-                                .map(reason -> reason.replace('_', ' '))
-                                .collect(Collectors.joining(", "));
+                        + cast.issueReasons().stream().map(Words::code).collect(Collectors.joining(", "));
         page.wrapped(
                 "",
                 cast.votingLocation() + (cast.precinct().isEmpty() ? "" : ", cast in precinct " + cast.precinct())
@@ -77,7 +75,11 @@ public final class Explanation {
         page.blank();
         page.labelled("As things stand", Mark.beside(report.recommendation()));
         Recommendation outlook = report.outlook().outcome().recommendation();
-        page.labelled("Outlook", Mark.beside(outlook) + ", if what is open turns out as the records suggest");
+        page.labelled(
+                "Outlook",
+                outlook == Recommendation.RESEARCH
+                        ? "research: the records do not suggest how what is open will turn out"
+                        : Mark.beside(outlook) + ", if what is open turns out as the records suggest");
         String reasons = report.outlook().outcome().reasons().stream()
                 .map(reason -> reason.words())
                 .collect(Collectors.joining("; "));

@@ -10,6 +10,7 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Evidence;
 import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.Source;
+import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Given;
 
 /** What the law asks: eight headings, the clear ones on one line, the others unfolded with evidence and reference. */
@@ -23,17 +24,24 @@ final class LawPart {
             List<Answered> answered = report.presumed().answered().stream()
                     .filter(one -> one.question().heading() == heading)
                     .toList();
-            write(heading, answered, page);
+            write(report, heading, answered, page);
         }
     }
 
-    private static void write(Heading heading, List<Answered> answered, Page page) {
-        List<Answered> unfolded =
-                answered.stream().filter(one -> !isPlain(one.answer())).toList();
-        page.edges("  " + heading.number() + "  " + heading.asks(), summary(answered, unfolded));
+    private static void write(CaseReport report, Heading heading, List<Answered> answered, Page page) {
+        List<Answered> unfolded = answered.stream()
+                .filter(one -> !isPlain(one.answer()) && !report.waitsForVoter(one))
+                .toList();
+        boolean waits = answered.stream().anyMatch(report::waitsForVoter);
+        String summary = unfolded.isEmpty() && waits ? "waits for who the voter is" : summary(answered, unfolded);
+        page.edges("  " + heading.number() + "  " + heading.asks(), summary);
         unfolded.forEach(one -> unfold(one, page));
-        if (unfolded.isEmpty()) {
-            evidence(answered).forEach(words -> page.wrapped("       ", words));
+        if (unfolded.isEmpty() && !waits) {
+            String said = String.join(" ", evidence(answered));
+            if (!said.isEmpty()) {
+                page.wrapped("       ", said);
+            }
+            answered.forEach(one -> references(one).forEach(words -> page.wrapped("       Rule: ", words)));
         }
     }
 
@@ -55,6 +63,9 @@ final class LawPart {
                 words.add(answer);
             }
         }
+        if (answered.get(0).question().heading() == Heading.ENVELOPE) {
+            return "yes";
+        }
         words.removeIf(answer -> words.size() > 1 && answer.equals("Yes"));
         return words.isEmpty() ? "not asked" : words.size() == 1 ? lower(words.get(0)) : several(answered, words);
     }
@@ -72,12 +83,17 @@ final class LawPart {
     }
 
     private static void unfold(Answered one, Page page) {
-        page.wrapped("     ", one.question().asks() + " " + one.answer().words() + ".");
+        String asks = one.question().asks();
+        boolean again = asks.equals(one.question().heading().asks());
+        page.wrapped("     ", (again ? "" : asks + " ") + one.answer().words() + ".");
         if (one.answer() instanceof Answer.Open open && open.expected() != null) {
             page.wrapped(
                     "       ", "The records suggest: " + lower(open.expected().words()) + ".");
         }
-        evidence(List.of(one)).forEach(words -> page.wrapped("       ", words));
+        String said = String.join(" ", evidence(List.of(one)));
+        if (!said.isEmpty()) {
+            page.wrapped("       ", said);
+        }
         references(one).forEach(words -> page.wrapped("       Rule: ", words));
     }
 
@@ -85,7 +101,7 @@ final class LawPart {
         Set<String> words = new LinkedHashSet<>();
         for (Answered one : answered) {
             for (Evidence evidence : one.evidence()) {
-                if (one.question().heading() != Heading.VOTER && says(evidence)) {
+                if (says(evidence)) {
                     words.add(evidence.words());
                 }
             }
@@ -105,10 +121,14 @@ final class LawPart {
     private static Set<String> references(Answered one) {
         Set<String> references = new LinkedHashSet<>();
         for (Given given : one.answer().restsOn()) {
-            references.add(given.reference().words() + ": " + given.rule().meaning() + ", "
-                    + given.value().spelled());
+            references.add(given.reference().words() + ": " + given.rule().meaning() + ": "
+                    + given.value().inWords() + basis(given) + ".");
         }
         return references;
+    }
+
+    private static String basis(Given given) {
+        return given.basis() == Basis.MEMORY ? " (from memory)" : "";
     }
 
     private static String lower(String words) {

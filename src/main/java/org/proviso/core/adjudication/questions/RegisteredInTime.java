@@ -63,8 +63,7 @@ final class RegisteredInTime extends Asked<Registration> {
 
     /** Open until a person has searched; the address tells what the search will probably end in. */
     private static Answer notInFile(FactReader facts, Setting setting) {
-        String missing = "no record in the file loaded; search cancelled, pending, agency and other-county records and"
-                + " former names, and record the search";
+        String missing = WhoIsIt.NOT_IN_FILE;
         ResidenceFact residence = facts.one(Fact.RESIDENCE);
         if (residence == null) {
             return setting.open(missing);

@@ -10,6 +10,10 @@ import org.proviso.core.adjudication.facts.Identity;
 /** Who is this voter? Only a person confirms a link, however sure the match. */
 final class WhoIsIt extends Asked<Identity> {
 
+    /** What is to be done when the file has no record that fits. */
+    static final String NOT_IN_FILE = "no record fits; search cancelled, pending, agency and other-county records and"
+            + " former names, and record the search";
+
     WhoIsIt() {
         super("voter.identity", Heading.VOTER, "Who is this voter?", Fact.IDENTITY);
     }
@@ -19,11 +23,10 @@ final class WhoIsIt extends Asked<Identity> {
         return switch (word) {
             case CONFIRMED -> setting.clear("Linked, by a person");
             case NOT_ON_ROLL -> setting.clear("Not on the roll, by a recorded search");
-            case PRESUMED -> setting.open("the link is to be confirmed", setting.clear("The presumed link"));
+            case PRESUMED -> setting.open("the link is to be confirmed", setting.clear("the record shown above"));
             case ONE_FITS_WELL -> setting.open("one record fits well, but not surely; a person must look");
             case SEVERAL_FIT -> setting.open("more than one record may be this voter");
-            case NONE_FITS ->
-                setting.open("no record fits; a search is to be made and recorded", setting.clear("Not on the roll"));
+            case NONE_FITS -> setting.open(NOT_IN_FILE, setting.clear("nobody on the roll"));
         };
     }
 }
