@@ -55,7 +55,7 @@ final class Background {
 
     private void mailBallot(Person person) {
         LocalDate day = desk.plan.date();
-        LocalDate issued = dice.day(day.minusDays(45), day.minusDays(10));
+        LocalDate issued = Registrar.onADayOf("mail", dice.day(day.minusDays(45), day.minusDays(10)));
         if (dice.chance(0.02) && desk.mail.size() + 1 < desk.plan.mailBallots()) {
             desk.mail(person, issued.minusDays(8), "void", issued);
         }

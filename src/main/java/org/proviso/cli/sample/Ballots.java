@@ -23,8 +23,6 @@ final class Ballots {
         for (Area area : areas) {
             parties.forEach(party -> lay(area, party));
         }
-        contests.removeIf(
-                contest -> contestsOfStyle.values().stream().noneMatch(ids -> ids.contains(contest.contestId())));
     }
 
     private void read(String[] cells) {

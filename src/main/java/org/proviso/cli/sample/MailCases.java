@@ -76,6 +76,8 @@ final class MailCases {
     }
 
     private LocalDate issued() {
-        return desk.dice.day(desk.plan.date().minusDays(40), desk.plan.date().minusDays(20));
+        LocalDate drawn =
+                desk.dice.day(desk.plan.date().minusDays(40), desk.plan.date().minusDays(20));
+        return Registrar.onADayOf("mail", drawn);
     }
 }

@@ -1,5 +1,6 @@
 package org.proviso.cli.sample;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -41,8 +42,9 @@ final class Registrar {
 
     private void register(Person person) {
         Row roll = person.roll;
-        LocalDate on = registeredOn(person);
-        String channel = channel(on);
+        LocalDate drawn = registeredOn(person);
+        String channel = channel(drawn);
+        LocalDate on = onADayOf(channel, drawn);
         roll.set("registration_date", on).set("registration_channel", channel);
         if (on.getYear() >= 1992) {
             roll.set("received_on", on.plusDays(delay(channel)));
@@ -57,7 +59,17 @@ final class Registrar {
         LocalDate first =
                 adult.isBefore(plan.date().minusYears(40)) ? plan.date().minusYears(40) : adult;
         LocalDate earliest = first.isAfter(SETTLED) ? SETTLED.minusDays(40) : first;
+        if (dice.chance(0.03)) {
+            return dice.day(SETTLED, plan.lastDayInPerson().plusDays(6));
+        }
         return dice.chance(0.25) ? dice.day(earliest, SETTLED) : dice.day(later(earliest), SETTLED);
+    }
+
+    /** Counters and post offices are closed on weekends: what would fall there happened on the Friday before. */
+    static LocalDate onADayOf(String channel, LocalDate drawn) {
+        boolean anyDay = channel.equals("online") || channel.equals("drive");
+        int pastFriday = drawn.getDayOfWeek().getValue() - DayOfWeek.FRIDAY.getValue();
+        return anyDay || pastFriday <= 0 ? drawn : drawn.minusDays(pastFriday);
     }
 
     private LocalDate later(LocalDate earliest) {

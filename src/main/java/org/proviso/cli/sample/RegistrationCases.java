@@ -18,8 +18,9 @@ final class RegistrationCases {
 
     Draft late(boolean byMail) {
         LocalDate deadline = byMail ? desk.plan.lastPostmark() : desk.plan.lastDayInPerson();
-        LocalDate on = deadline.plusDays(desk.dice.between(1, 12));
-        return registered("registered_late", Outcome.REJECT, on, byMail ? "mail" : channel());
+        String channel = byMail ? "mail" : channel();
+        LocalDate on = Registrar.onADayOf(channel, deadline.plusDays(desk.dice.between(1, 12)));
+        return registered("registered_late", Outcome.REJECT, on, channel);
     }
 
     void onTheLastDay() {
@@ -48,7 +49,8 @@ final class RegistrationCases {
     }
 
     Draft pending() {
-        LocalDate on = desk.plan.lastPostmark().minusDays(desk.dice.between(2, 40));
+        LocalDate drawn = desk.plan.lastPostmark().minusDays(desk.dice.between(2, 40));
+        LocalDate on = Registrar.onADayOf("mail", drawn);
         Draft draft = registered("pending", Outcome.WAIT, on, "mail");
         draft.person.roll.set("status", "pending").set("status_reason", "number_not_matched");
         draft.person.roll.set("status_on", on.plusDays(6)).set("number_matched", "no");

@@ -27,7 +27,7 @@ final class TableCases {
     void mailWithoutId(int count) {
         desk.times(count, () -> {
             Draft draft = desk.ordinary("mail_without_id", Outcome.WAIT).withoutId();
-            LocalDate arrived = desk.plan.date().minusDays(desk.dice.between(2, 7));
+            LocalDate arrived = desk.plan.date().minusDays(desk.dice.between(4, 7));
             draft.set("source", "mail_without_id").set("voting_location", "");
             draft.set("cast_at", arrived.atTime(9, desk.dice.between(10, 50)));
             draft.checkedIn = false;
