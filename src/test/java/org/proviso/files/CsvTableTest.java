@@ -150,7 +150,23 @@ class CsvTableTest {
 
     @Test
     void finds_a_doubled_key_among_very_many() {
-        fails("id,name\n" + numbered(100_000, "Ada") + "99999,Bo\n", 100_002, "id", "in lines 100001 and 100002");
+        String rows = "id,name\n" + numbered(100_000, "Ada");
+        fails(rows + "99999,Bo\n", 100_002, "id", "in lines 100001 and 100002");
+        fails(rows + "5,Bo\n", 100_002, "id", "in lines 7 and 100002");
+    }
+
+    @Test
+    void takes_two_keys_of_one_hash_that_differ_on_a_second_look() throws IOException {
+        try (CsvTable table =
+                CsvTable.open(write("id\n7\n".getBytes(StandardCharsets.UTF_8)), Columns.of("id"), w -> {})) {
+            table.next();
+            UniqueKey other = new UniqueKey("t.csv", List.of("id"), table.row(), (line, key) -> List.of("8"));
+            other.check();
+            other.check();
+            UniqueKey same = new UniqueKey("t.csv", List.of("id"), table.row(), (line, key) -> List.of("7"));
+            same.check();
+            refused(same::check, "t.csv", 2, "id", "\"7\" is there twice");
+        }
     }
 
     @Test
