@@ -138,6 +138,17 @@ final class PriorVoteFacts {
                         "The state lists " + line.name().listed() + ", born " + Words.date(line.birthDate())
                                 + ", as having voted in " + line.county() + " on " + Words.date(line.on()) + "."))
                 .toArray(Evidence[]::new);
-        return Finding.of(OtherCounty.LISTED, evidence);
+        boolean inFull = voter.isPresent() && lines.stream().anyMatch(line -> agreesInFull(line, voter.get()));
+        return Finding.of(inFull ? OtherCounty.LISTED_IN_FULL : OtherCounty.LISTED, evidence);
+    }
+
+    private static boolean agreesInFull(VotedElsewhere line, Voter voter) {
+        boolean sameNumber = !line.idLast4().isEmpty() && line.idLast4().equals(voter.idLast4())
+                || !line.driversLicense().isEmpty() && line.driversLicense().equals(voter.driversLicense());
+        return sameNumber
+                && line.name().last().equalsIgnoreCase(voter.name().last())
+                && line.name().first().equalsIgnoreCase(voter.name().first())
+                && line.birthDate() != null
+                && line.birthDate().equals(voter.birthDate());
     }
 }

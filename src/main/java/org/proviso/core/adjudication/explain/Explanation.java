@@ -1,7 +1,9 @@
 package org.proviso.core.adjudication.explain;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
@@ -13,6 +15,7 @@ import org.proviso.core.adjudication.Records;
 import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.contests.BallotContests;
+import org.proviso.core.matching.Candidate;
 import org.proviso.core.rules.ResolvedPack;
 
 /**
@@ -120,12 +123,14 @@ public final class Explanation {
         Link link = report.link();
         report.voter()
                 .ifPresentOrElse(voter -> VoterPart.write(voter, link, page), () -> page.wrapped("  ", nobody(link)));
+        for (Candidate candidate : link.candidates()) {
+            records.voter(candidate.voterId()).ifPresent(voter -> VoterPart.candidate(voter, candidate, page));
+        }
     }
 
     private static String nobody(Link link) {
         if (link.identity() == Identity.SEVERAL_FIT) {
-            return "More than one record of the roll may be this voter; a person must choose."
-                    + (link.likeness().isEmpty() ? "" : " Of the nearest one: " + String.join(" ", link.likeness()));
+            return "More than one record of the roll may be this voter; a person must choose.";
         }
         return link.identity() == Identity.NOT_ON_ROLL
                 ? "A person searched and found no record of this voter."
@@ -139,8 +144,10 @@ public final class Explanation {
         }
         page.title("Contests");
         page.labelled("To count", titles(report.outlook().outcome().contests()));
-        page.labelled("Not theirs", titles(contests.notTheirs()));
-        page.labelled("Missing", titles(contests.missing()));
+        Set<String> dropped = new LinkedHashSet<>(contests.cast());
+        dropped.removeAll(report.outlook().outcome().contests());
+        page.labelled("Not counted", titles(dropped));
+        page.labelled("Not on it", titles(contests.missing()));
     }
 
     private String titles(Iterable<String> contestIds) {

@@ -21,6 +21,10 @@ final class VotedInAnotherCounty extends Asked<OtherCounty> {
             case NOT_LISTED -> setting.clear("Not on the state's list");
             case NOT_THEIRS -> setting.clear("No; the line is somebody else");
             case VOTED -> setting.stands(Reason.VOTED_IN_OTHER_COUNTY);
+            case LISTED_IN_FULL ->
+                setting.open(
+                        "a line of the state's list agrees with the voter in full; a person must confirm it",
+                        setting.stands(Reason.VOTED_IN_OTHER_COUNTY));
             case LISTED -> setting.open("a line of the state's list resembles the voter; a person must confirm it");
         };
     }
