@@ -1,0 +1,167 @@
+package org.proviso.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.files.Columns;
+import org.proviso.files.CsvTable;
+import org.proviso.files.ElectionFolder;
+
+/**
+ * The sample elections against what the generator says of each envelope. The generator knows nothing of the rules'
+ * code; the outlook is compared strictly, so that every "research" is a difference.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SampleTruthTest {
+
+    private static final Path SAMPLES = Path.of("sample-cases");
+
+    private record Truth(String envelopeNo, String voterId, String outcome, String contests, String signature) {}
+
+    private record Compared(Truth truth, CaseReport report) {
+
+        String outlook() {
+            return report.outlook().outcome().recommendation().words();
+        }
+
+        boolean same() {
+            return outlook().equals(truth.outcome())
+                    && (!outlook().equals("count in part")
+                            || contests(truth.contests()).equals(counted()));
+        }
+
+        boolean byAnotherHand() {
+            return truth.signature().equals("another_hand");
+        }
+
+        private Set<String> counted() {
+            return new LinkedHashSet<>(report.outlook().outcome().contests());
+        }
+
+        private static Set<String> contests(String cell) {
+            return new LinkedHashSet<>(List.of(cell.split(";")));
+        }
+    }
+
+    private Map<String, List<Compared>> elections;
+
+    @BeforeAll
+    void adjudicate() {
+        elections = List.of("tamarack-general", "tamarack-primary").stream()
+                .collect(Collectors.toMap(Function.identity(), SampleTruthTest::compare));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
+    void no_outlook_counts_a_ballot_that_must_not_count(String election) {
+        assertThat(elections.get(election))
+                .filteredOn(one -> one.outlook().startsWith("count") && !one.byAnotherHand())
+                .allSatisfy(one -> assertThat(one.truth().outcome())
+                        .as(one.truth().envelopeNo())
+                        .startsWith("count"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
+    void no_outlook_rejects_a_ballot_that_counts(String election) {
+        assertThat(elections.get(election))
+                .filteredOn(one -> one.outlook().equals("reject"))
+                .allSatisfy(one -> assertThat(one.truth().outcome())
+                        .as(one.truth().envelopeNo())
+                        .doesNotStartWith("count"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
+    void every_presumed_link_is_the_voter(String election) {
+        assertThat(elections.get(election))
+                .filteredOn(one -> one.report().link().voterId() != null)
+                .allSatisfy(one -> assertThat(one.report().link().voterId())
+                        .as(one.truth().envelopeNo())
+                        .isEqualTo(one.truth().voterId()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
+    void where_outlook_and_truth_differ_it_is_research_or_another_hand(String election) {
+        assertThat(elections.get(election))
+                .filteredOn(one -> !one.same() && !one.byAnotherHand())
+                .allSatisfy(one ->
+                        assertThat(one.outlook()).as(one.truth().envelopeNo()).isEqualTo("research"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
+    void at_most_15_in_100_are_research(String election) {
+        List<Compared> all = elections.get(election);
+        long research =
+                all.stream().filter(one -> one.outlook().equals("research")).count();
+        assertThat(research * 100.0 / all.size()).isLessThanOrEqualTo(15);
+    }
+
+    @Test
+    void the_outlook_equals_the_truth_on_95_of_100_of_the_general_election() {
+        List<Compared> all = elections.get("tamarack-general");
+        assertThat(all).hasSize(240);
+        long same = all.stream().filter(Compared::same).count();
+        assertThat(same * 100.0 / all.size()).isGreaterThanOrEqualTo(95);
+    }
+
+    @Test
+    void nothing_is_recommended_to_count_before_a_person_has_confirmed_and_compared() {
+        elections
+                .values()
+                .forEach(all -> assertThat(all)
+                        .extracting(one -> one.report().recommendation())
+                        .doesNotContain(Recommendation.COUNT, Recommendation.COUNT_IN_PART));
+    }
+
+    @Test
+    void the_envelopes_of_extended_hours_are_held_apart() {
+        long apart = elections.get("tamarack-primary").stream()
+                .filter(one -> one.report().presumed().heldApart())
+                .count();
+        assertThat(apart).isEqualTo(12);
+    }
+
+    private static List<Compared> compare(String name) {
+        ElectionFolder folder = ElectionFolder.read(SAMPLES.resolve(name));
+        LocalDateTime noon = folder.election().date().plusDays(1).atTime(12, 0);
+        Map<String, CaseReport> reports = AdjudicationRun.of(folder, noon, 2).cases().stream()
+                .collect(Collectors.toMap(report -> report.envelope().envelopeNo(), Function.identity()));
+        List<Compared> compared = new ArrayList<>();
+        truths(name).forEach(truth -> compared.add(new Compared(truth, reports.get(truth.envelopeNo()))));
+        assertThat(compared).hasSameSizeAs(reports.values());
+        return compared;
+    }
+
+    private static List<Truth> truths(String name) {
+        Columns columns = Columns.of("envelope_no", "voter_id", "outcome", "contests", "signature", "scenario", "note");
+        return CsvTable.read(
+                        SAMPLES.resolve("truth").resolve(name + ".csv"),
+                        columns,
+                        warning -> {},
+                        row -> new Truth(
+                                row.text("envelope_no"),
+                                row.text("voter_id"),
+                                row.text("outcome"),
+                                row.text("contests"),
+                                row.text("signature")))
+                .values();
+    }
+}
