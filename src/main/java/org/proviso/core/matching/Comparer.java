@@ -79,7 +79,7 @@ final class Comparer {
 
     private GivenGrade given(Claim claim, int voter) {
         GivenGrade plain = GIVENS[givens.grade(claim.name().given(), columns.given()[voter])];
-        if (plain.compareTo(GivenGrade.MIDDLE) < 0 || plain == GivenGrade.UNKNOWN) {
+        if (plain.compareTo(GivenGrade.SHORT) < 0 || plain == GivenGrade.UNKNOWN) {
             return plain;
         }
         String given = index.words().givens().text(columns.given()[voter]);
@@ -112,8 +112,10 @@ final class Comparer {
     private boolean isSwapped(Claim claim, int voter) {
         String surname = index.words().surnames().text(columns.surname()[voter]);
         String given = index.words().givens().text(columns.given()[voter]);
-        return SurnameGrade.of(claim.name().given(), surname, false).compareTo(SurnameGrade.CLOSE) <= 0
-                && GivenGrade.of(claim.name().surname(), given, false).compareTo(GivenGrade.CLOSE) <= 0;
+        GivenGrade asGiven = GivenGrade.of(claim.name().surname(), given, false);
+        return SurnameGrade.of(claim.name().given(), surname, false).compareTo(SurnameGrade.SOUNDS) <= 0
+                && asGiven.compareTo(GivenGrade.SOUNDS) <= 0
+                && asGiven != GivenGrade.INITIAL;
     }
 
     /** Where a middle name already served as a given name or surname it says nothing more. */

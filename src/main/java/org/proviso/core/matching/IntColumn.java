@@ -27,11 +27,11 @@ final class IntColumn {
         return bytes;
     }
 
-    short[] shorts() {
-        short[] shorts = new short[size];
+    char[] chars() {
+        char[] chars = new char[size];
         for (int i = 0; i < size; i++) {
-            shorts[i] = (short) values[i];
+            chars[i] = (char) values[i];
         }
-        return shorts;
+        return chars;
     }
 }

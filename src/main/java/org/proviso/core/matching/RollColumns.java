@@ -2,7 +2,7 @@ package org.proviso.core.matching;
 
 /**
  * The roll's fields as rows of numbers, one place for each voter: numbers of names and streets in their dictionaries,
- * birth dates as yyyymmdd, 0 where nothing is known (-1 for the last four digits).
+ * birth dates and last four as spread digits, 0 where nothing is known.
  */
 record RollColumns(
         int[] surname,
@@ -15,7 +15,7 @@ record RollColumns(
         int[] street,
         int[] door,
         int[] zip,
-        short[] last4,
+        char[] last4,
         int[] license) {
 
     int size() {

@@ -22,6 +22,7 @@ public final class RollIndexBuilder {
     private final IntColumn last4 = new IntColumn();
     private final IntColumn license = new IntColumn();
     private final Map<String, String> streets = new HashMap<>();
+    private final Map<String, String> units = new HashMap<>();
     private boolean anyFormer;
 
     RollIndexBuilder() {}
@@ -52,9 +53,10 @@ public final class RollIndexBuilder {
     }
 
     private void addAddress(RollEntry entry) {
-        StreetAddress number = AddressNumber.of(entry.houseNumber(), entry.unit());
+        StreetAddress number = AddressNumber.of(entry.houseNumber());
+        String unit = units.computeIfAbsent(entry.unit(), AddressNumber::door);
         house.add(number.houseNumber());
-        door.add(words.doors().add(number.door()));
+        door.add(words.doors().add(unit.isEmpty() ? number.door() : unit));
         street.add(words.streets().add(streets.computeIfAbsent(entry.street(), AddressNormalizer::street)));
         zip.add(Numbers.zip(entry.zip()));
     }
@@ -74,7 +76,7 @@ public final class RollIndexBuilder {
                 street.trimmed(),
                 door.trimmed(),
                 zip.trimmed(),
-                last4.shorts(),
+                last4.chars(),
                 license.trimmed());
         return new RollIndex(ids, words, columns, InvertedLists.of(columns, words));
     }

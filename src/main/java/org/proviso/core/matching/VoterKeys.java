@@ -46,7 +46,7 @@ final class VoterKeys {
                 given(voter);
             }
             case HOUSE_AND_STREET ->
-                fields.addAddress(columns.house()[voter], words.streets().text(columns.street()[voter]));
+                fields.addAddress(columns.house()[voter], words.streets().hash(columns.street()[voter]));
         }
         return fields;
     }
@@ -59,7 +59,13 @@ final class VoterKeys {
     }
 
     private void surname(int code) {
-        fields.addSurname(words.surnames().text(code), words.surnames().sound(code));
+        Dictionary surnames = words.surnames();
+        if (surnames.isDouble(code)) {
+            fields.addSurname(surnames.text(code), surnames.sound(code));
+        } else {
+            fields.surnames.add(surnames.hash(code));
+            fields.surnameSounds.add(surnames.sound(code));
+        }
     }
 
     private void given(int voter) {
