@@ -10,8 +10,8 @@ final class BirthYears {
 
     BirthYears(RollIndex index) {
         int[] counts = new int[YEARS];
-        for (int date : index.columns().birth()) {
-            counts[PackedDate.year(date)]++;
+        for (int voter = 0; voter < index.size(); voter++) {
+            counts[PackedDate.year(index.columns().birth(voter))]++;
         }
         for (int year = 0; year < YEARS; year++) {
             shares[year] = Math.max(RAREST, index.share(counts[year]));

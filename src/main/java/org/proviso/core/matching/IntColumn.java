@@ -18,20 +18,4 @@ final class IntColumn {
     int[] trimmed() {
         return Arrays.copyOf(values, size);
     }
-
-    byte[] bytes() {
-        byte[] bytes = new byte[size];
-        for (int i = 0; i < size; i++) {
-            bytes[i] = (byte) values[i];
-        }
-        return bytes;
-    }
-
-    char[] chars() {
-        char[] chars = new char[size];
-        for (int i = 0; i < size; i++) {
-            chars[i] = (char) values[i];
-        }
-        return chars;
-    }
 }

@@ -53,19 +53,19 @@ final class Prefilter {
 
     boolean passes(Claim claim, int voter) {
         double bits = restBits
-                + DATES[DateGrade.of(claim.birth(), columns.birth()[voter]).ordinal()]
-                + LAST4[NumberGrade.of(claim.last4(), columns.last4()[voter]).ordinal()];
+                + DATES[DateGrade.of(claim.birth(), columns.birth(voter)).ordinal()]
+                + LAST4[NumberGrade.of(claim.last4(), columns.last4(voter)).ordinal()];
         if (claim.license() != 0) {
             bits += LICENSES[
-                    LicenseGrade.of(claim.license(), columns.license()[voter]).ordinal()];
+                    LicenseGrade.of(claim.license(), columns.license(voter)).ordinal()];
         }
-        bits += columns.surname()[voter] == surname ? surnameBits : OTHER_SURNAME;
-        bits += columns.given()[voter] == given ? givenBits : OTHER_GIVEN;
+        bits += columns.surname(voter) == surname ? surnameBits : OTHER_SURNAME;
+        bits += columns.given(voter) == given ? givenBits : OTHER_GIVEN;
         return bits + OTHER_HOUSE >= least || bits + MOST_ADDRESS >= least && sameHouse(claim, voter);
     }
 
     private boolean sameHouse(Claim claim, int voter) {
-        int house = columns.house()[voter];
+        int house = columns.house(voter);
         return house == claim.home().houseNumber()
                 || house == claim.formerHome().houseNumber();
     }

@@ -47,7 +47,7 @@ final class Scorer {
     }
 
     private double surnameChance(Comparison pair) {
-        int count = index.words().surnames().count(index.columns().surname()[pair.voter()]);
+        int count = index.words().surnames().count(index.columns().surname(pair.voter()));
         double share = Math.max(RAREST_NAME, index.share(count));
         return switch (pair.surname()) {
             case FORMER -> 3 * share;
@@ -58,7 +58,7 @@ final class Scorer {
     }
 
     private double givenChance(Comparison pair) {
-        int count = index.words().givens().count(index.columns().given()[pair.voter()]);
+        int count = index.words().givens().count(index.columns().given(pair.voter()));
         double share = Math.max(RAREST_NAME, index.share(count));
         return switch (pair.given()) {
             case NICKNAME -> Math.max(3 * share, 0.001);
@@ -72,7 +72,7 @@ final class Scorer {
     private double neighbors(Comparison pair) {
         int voter = pair.voter();
         int count =
-                index.household(index.columns().house()[voter], index.columns().street()[voter]);
+                index.household(index.columns().house(voter), index.columns().street(voter));
         return Math.max(FEWEST_NEIGHBORS, index.share(count));
     }
 }
