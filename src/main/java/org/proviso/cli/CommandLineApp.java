@@ -19,6 +19,7 @@ import picocli.CommandLine.ParameterException;
             DeadlinesCommand.class,
             CheckRulesCommand.class,
             VerifyLedgerCommand.class,
+            MatchCommand.class,
             MakeSampleCommand.class,
         })
 public final class CommandLineApp {

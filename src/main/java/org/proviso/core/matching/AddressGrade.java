@@ -10,6 +10,8 @@ enum AddressGrade implements Grade {
     ELSEWHERE(0.2, 0.22, 0.9, "Other address."),
     UNKNOWN(1, 1, 1, "");
 
+    private static final int MOST_DIGITS = 99_999_999;
+
     private final Shares shares;
     private final String words;
 
@@ -51,7 +53,11 @@ enum AddressGrade implements Grade {
             boolean oneOpen = a.door().isEmpty() || b.door().isEmpty();
             return oneOpen || a.door().equals(b.door()) ? SAME : OTHER_UNIT;
         }
-        return Digits.slip(a.houseNumber(), b.houseNumber()) ? CLOSE : SAME_STREET;
+        return houseSlip(a.houseNumber(), b.houseNumber()) ? CLOSE : SAME_STREET;
+    }
+
+    private static boolean houseSlip(int a, int b) {
+        return a <= MOST_DIGITS && b <= MOST_DIGITS && Digits.slip(Digits.spread(a), Digits.spread(b));
     }
 
     /** One street with another directional or suffix, or a slip of spelling. */

@@ -5,12 +5,16 @@ final class AddressNumber {
 
     private AddressNumber() {}
 
-    /** The plain case, digits alone and no unit, is read at once: a roll has a million of them. */
-    static StreetAddress of(String houseNumber, String unit) {
-        if (unit.isEmpty() && isShortNumber(houseNumber)) {
-            return new StreetAddress(Integer.parseInt(houseNumber), "", "", "");
-        }
-        return AddressNormalizer.parse(houseNumber, unit);
+    /** The plain case, digits alone, is read at once: a roll has a million of them. */
+    static StreetAddress of(String houseNumber) {
+        return isShortNumber(houseNumber)
+                ? new StreetAddress(Integer.parseInt(houseNumber), "", "", "")
+                : AddressNormalizer.parse(houseNumber, "");
+    }
+
+    /** The door a unit names. */
+    static String door(String unit) {
+        return new StreetAddress(0, "", "", AddressNormalizer.unit(unit)).door();
     }
 
     private static boolean isShortNumber(String text) {

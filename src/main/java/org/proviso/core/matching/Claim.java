@@ -45,8 +45,12 @@ record Claim(
         fields.year = PackedDate.year(birth);
         fields.last4 = last4;
         fields.license = license;
-        fields.addAddress(home.houseNumber(), home.street());
-        fields.addAddress(formerHome.houseNumber(), formerHome.street());
+        fields.addAddress(home.houseNumber(), hash(home.street()));
+        fields.addAddress(formerHome.houseNumber(), hash(formerHome.street()));
+    }
+
+    private static int hash(String street) {
+        return NameText.joined(street).hashCode();
     }
 
     private static void surname(KeyFields fields, String surname) {

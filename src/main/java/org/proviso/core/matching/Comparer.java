@@ -41,16 +41,16 @@ final class Comparer {
                 surname,
                 given,
                 middle(claim, voter, surname, given),
-                SuffixGrade.of(claim.name().suffix(), NameSuffix.at(columns.suffix()[voter])),
-                DateGrade.of(claim.birth(), columns.birth()[voter]),
-                NumberGrade.of(claim.last4(), columns.last4()[voter]),
-                LicenseGrade.of(claim.license(), columns.license()[voter]),
+                SuffixGrade.of(claim.name().suffix(), columns.suffix(voter)),
+                DateGrade.of(claim.birth(), columns.birth(voter)),
+                NumberGrade.of(claim.last4(), columns.last4(voter)),
+                LicenseGrade.of(claim.license(), columns.license(voter)),
                 byFormer ? former : home,
                 byFormer);
     }
 
     private SurnameGrade surname(Claim claim, int voter) {
-        int code = columns.surname()[voter];
+        int code = columns.surname(voter);
         SurnameGrade plain = SURNAMES[surnames.grade(claim.name().surname(), code)];
         if (plain == SurnameGrade.EXACT) {
             return plain;
@@ -62,10 +62,9 @@ final class Comparer {
     /** A former name on either paper, or a maiden name kept as a middle name. */
     private boolean isFormer(Claim claim, int voter) {
         String surname = claim.name().surname();
-        String onRoll = index.words().surnames().text(columns.surname()[voter]);
-        String rollFormer =
-                columns.former().length == 0 ? "" : index.words().surnames().text(columns.former()[voter]);
-        String rollMiddle = index.words().middles().text(columns.middle()[voter]);
+        String onRoll = index.words().surnames().text(columns.surname(voter));
+        String rollFormer = index.words().surnames().text(columns.former(voter));
+        String rollMiddle = index.words().middles().text(columns.middle(voter));
         return same(claim.formerSurname(), onRoll)
                 || same(surname, rollFormer)
                 || same(claim.formerSurname(), rollFormer)
@@ -78,12 +77,12 @@ final class Comparer {
     }
 
     private GivenGrade given(Claim claim, int voter) {
-        GivenGrade plain = GIVENS[givens.grade(claim.name().given(), columns.given()[voter])];
-        if (plain.compareTo(GivenGrade.MIDDLE) < 0 || plain == GivenGrade.UNKNOWN) {
+        GivenGrade plain = GIVENS[givens.grade(claim.name().given(), columns.given(voter))];
+        if (plain.compareTo(GivenGrade.SHORT) < 0 || plain == GivenGrade.UNKNOWN) {
             return plain;
         }
-        String given = index.words().givens().text(columns.given()[voter]);
-        String middle = index.words().middles().text(columns.middle()[voter]);
+        String given = index.words().givens().text(columns.given(voter));
+        String middle = index.words().middles().text(columns.middle(voter));
         if (isJoined(claim.name().given(), claim.name().middle(), given)
                 || isJoined(given, middle, claim.name().given())) {
             return GivenGrade.EXACT;
@@ -110,10 +109,12 @@ final class Comparer {
     }
 
     private boolean isSwapped(Claim claim, int voter) {
-        String surname = index.words().surnames().text(columns.surname()[voter]);
-        String given = index.words().givens().text(columns.given()[voter]);
-        return SurnameGrade.of(claim.name().given(), surname, false).compareTo(SurnameGrade.CLOSE) <= 0
-                && GivenGrade.of(claim.name().surname(), given, false).compareTo(GivenGrade.CLOSE) <= 0;
+        String surname = index.words().surnames().text(columns.surname(voter));
+        String given = index.words().givens().text(columns.given(voter));
+        GivenGrade asGiven = GivenGrade.of(claim.name().surname(), given, false);
+        return SurnameGrade.of(claim.name().given(), surname, false).compareTo(SurnameGrade.SOUNDS) <= 0
+                && asGiven.compareTo(GivenGrade.SOUNDS) <= 0
+                && asGiven != GivenGrade.INITIAL;
     }
 
     /** Where a middle name already served as a given name or surname it says nothing more. */
@@ -121,15 +122,15 @@ final class Comparer {
         boolean used = surname == SurnameGrade.FORMER || surname == SurnameGrade.SWAPPED || given == GivenGrade.MIDDLE;
         return used
                 ? MiddleGrade.UNKNOWN
-                : MiddleGrade.of(claim.name().middle(), index.words().middles().text(columns.middle()[voter]));
+                : MiddleGrade.of(claim.name().middle(), index.words().middles().text(columns.middle(voter)));
     }
 
     private AddressGrade address(StreetAddress claimed, int zip, int voter) {
         StreetAddress onRoll = new StreetAddress(
-                columns.house()[voter],
+                columns.house(voter),
                 "",
-                index.words().streets().text(columns.street()[voter]),
-                index.words().doors().text(columns.door()[voter]));
-        return AddressGrade.of(claimed, zip, onRoll, columns.zip()[voter]);
+                index.words().streets().text(columns.street(voter)),
+                index.words().doors().text(columns.door(voter)));
+        return AddressGrade.of(claimed, zip, onRoll, columns.zip(voter));
     }
 }

@@ -6,7 +6,7 @@ enum DateGrade implements Grade {
     SWAPPED(0.008, 0.0001, 0.00005, "Birth date has day and month exchanged."),
     SLIP(0.028, 0.002, 0.0018, "Birth date differs by one digit."),
     YEAR_OFF(0.004, 0.0001, 0.0001, "Birth year differs by one."),
-    CONFLICT(0.008, 0.965, 0.997, "Other birth date."),
+    CONFLICT(0.005, 0.965, 0.997, "Other birth date."),
     UNKNOWN(1, 1, 1, "");
 
     private final Shares shares;
@@ -41,7 +41,7 @@ enum DateGrade implements Grade {
         if (Digits.slip(a, b)) {
             return SLIP;
         }
-        return Math.abs(a - b) == 10_000 ? YEAR_OFF : CONFLICT;
+        return PackedDate.yearOff(a, b) ? YEAR_OFF : CONFLICT;
     }
 
     boolean isNear() {

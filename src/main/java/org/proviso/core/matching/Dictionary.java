@@ -13,6 +13,8 @@ final class Dictionary {
     private final List<String> texts = new ArrayList<>();
     private int[] counts = new int[64];
     private int[] sounds = new int[0];
+    private int[] hashes = new int[0];
+    private boolean[] doubles = new boolean[0];
 
     Dictionary() {
         add("");
@@ -64,10 +66,25 @@ final class Dictionary {
         return sounds[code];
     }
 
+    /** A number for the text without its spaces, the same on every run. */
+    int hash(int code) {
+        return hashes[code];
+    }
+
+    /** Whether the text is of two words or more. */
+    boolean isDouble(int code) {
+        return doubles[code];
+    }
+
     void freeze() {
         sounds = new int[texts.size()];
+        hashes = new int[sounds.length];
+        doubles = new boolean[sounds.length];
         for (int code = 0; code < sounds.length; code++) {
-            sounds[code] = Soundex.number(texts.get(code));
+            String text = texts.get(code);
+            sounds[code] = Soundex.number(text);
+            hashes[code] = NameText.joined(text).hashCode();
+            doubles[code] = text.indexOf(' ') >= 0;
         }
     }
 }

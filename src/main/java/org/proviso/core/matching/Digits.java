@@ -1,26 +1,44 @@
 package org.proviso.core.matching;
 
-/** Slips in numbers of equal length. */
+/** Numbers with one digit in every four bits (so that 1974 is 0x1974): slips of the pen are found by a few bit steps. */
 final class Digits {
+
+    private static final int LOW_BITS = 0x11111111;
+    private static final int BITS = 4;
 
     private Digits() {}
 
-    /** Whether one digit is changed, or two neighbors are exchanged. */
-    static boolean slip(int a, int b) {
-        int changed = 0;
-        int place = 1;
-        int firstGap = 0;
-        for (int x = a, y = b; x != 0 || y != 0; x /= 10, y /= 10) {
-            if (x % 10 != y % 10) {
-                changed++;
-                firstGap = changed == 1 ? place : firstGap;
-            }
-            place *= 10;
+    /** The number with its digits spread; it has eight digits at most. */
+    static int spread(int number) {
+        int spread = 0;
+        int shift = 0;
+        for (int rest = number; rest != 0; rest /= 10) {
+            spread |= rest % 10 << shift;
+            shift += BITS;
         }
-        return changed == 1 || changed == 2 && exchanged(a / firstGap, b / firstGap);
+        return spread;
     }
 
-    private static boolean exchanged(int a, int b) {
-        return a % 10 == b / 10 % 10 && b % 10 == a / 10 % 10;
+    /** The number that spread digits make. */
+    static int value(int spread) {
+        int value = 0;
+        for (int shift = 28; shift >= 0; shift -= BITS) {
+            value = value * 10 + (spread >>> shift & 15);
+        }
+        return value;
+    }
+
+    /** Whether one digit is changed, or two neighbors are exchanged. */
+    static boolean slip(int a, int b) {
+        int difference = a ^ b;
+        int changed = (difference | difference >>> 1 | difference >>> 2 | difference >>> 3) & LOW_BITS;
+        int count = Integer.bitCount(changed);
+        return count == 1 || count == 2 && exchanged(a, b, Integer.numberOfTrailingZeros(changed));
+    }
+
+    private static boolean exchanged(int a, int b, int shift) {
+        int left = a >>> shift & 0xff;
+        int right = b >>> shift & 0xff;
+        return (left >>> BITS) == (right & 15) && (left & 15) == (right >>> BITS) && (a ^ b) >>> shift <= 0xff;
     }
 }

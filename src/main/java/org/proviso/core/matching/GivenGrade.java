@@ -4,6 +4,7 @@ package org.proviso.core.matching;
 enum GivenGrade implements Grade {
     EXACT(0.84, 0.07, 0, "Same given name."),
     NICKNAME(0.06, 0.01, 0, "Given name is a known short form of the other."),
+    SHORT(0.015, 0.02, 0, "Given name may be a short form of the other."),
     MIDDLE(0.02, 0.01, 0, "Given name is the middle name on the other paper."),
     SWAPPED(1, 0.1, 0, ""),
     CLOSE(0.045, 0.01, 0, "Given name differs by a slip of spelling."),
@@ -44,6 +45,9 @@ enum GivenGrade implements Grade {
         }
         if (Nicknames.kin(a, b)) {
             return NICKNAME;
+        }
+        if (Nicknames.shortens(a, b) || Nicknames.shortens(b, a)) {
+            return SHORT;
         }
         return switch (Spelling.of(a, b)) {
             case SLIP -> bothCommon ? RESEMBLES : CLOSE;

@@ -18,20 +18,4 @@ final class IntColumn {
     int[] trimmed() {
         return Arrays.copyOf(values, size);
     }
-
-    byte[] bytes() {
-        byte[] bytes = new byte[size];
-        for (int i = 0; i < size; i++) {
-            bytes[i] = (byte) values[i];
-        }
-        return bytes;
-    }
-
-    short[] shorts() {
-        short[] shorts = new short[size];
-        for (int i = 0; i < size; i++) {
-            shorts[i] = (short) values[i];
-        }
-        return shorts;
-    }
 }

@@ -1,5 +1,7 @@
 package org.proviso.core.matching;
 
+import java.util.concurrent.atomic.AtomicInteger;
+
 /**
  * For each block the voters under each key: lists laid end to end, with the place where each begins. Keys share a list
  * when their numbers do, which costs a look and nothing else.
@@ -21,11 +23,21 @@ final class InvertedLists {
 
     static InvertedLists of(RollColumns columns, RollWords words) {
         InvertedLists lists = new InvertedLists(columns.size());
-        VoterKeys keys = new VoterKeys(columns, words);
-        for (Block block : Block.values()) {
-            lists.fill(block, keys, columns.size());
-        }
+        AtomicInteger next = new AtomicInteger();
+        Workers.run(() -> lists.fillNext(next, new VoterKeys(columns, words), columns.size()), threads());
         return lists;
+    }
+
+    /** Each block is a piece of work of its own; which thread fills it makes no difference. */
+    private void fillNext(AtomicInteger next, VoterKeys keys, int count) {
+        Block[] blocks = Block.values();
+        for (int i = next.getAndIncrement(); i < blocks.length; i = next.getAndIncrement()) {
+            fill(blocks[i], keys, count);
+        }
+    }
+
+    private static int threads() {
+        return Math.min(Block.values().length, Runtime.getRuntime().availableProcessors());
     }
 
     /** Counts first, then lays the voters from the end of each list to its beginning. */

@@ -57,10 +57,11 @@ final class KeyFields {
         }
     }
 
-    void addAddress(int house, String street) {
-        if (house != 0 && !street.isEmpty()) {
+    /** A house number and the hash of a street's name without its spaces; 0 where there is none. */
+    void addAddress(int house, int street) {
+        if (house != 0 && street != 0) {
             houses.add(house);
-            addresses.add(Block.mix(house, street.hashCode()));
+            addresses.add(Block.mix(house, street));
         }
     }
 

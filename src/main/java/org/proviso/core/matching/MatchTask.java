@@ -22,6 +22,7 @@ final class MatchTask {
     List<Standing> rank(MatchQuery query) {
         Claim claim = Claim.of(query);
         Standings standings = new Standings(index);
+        prefilter.start(claim);
         VoterSet voters = search.find(claim);
         for (int i = 0; i < voters.size(); i++) {
             int voter = voters.get(i);

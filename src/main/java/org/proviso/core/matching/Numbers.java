@@ -3,20 +3,17 @@ package org.proviso.core.matching;
 /** Reads the numbers by which a person is told apart. */
 final class Numbers {
 
-    static final int NONE = -1;
+    static final int NONE = 0;
 
     private static final int LAST4_LENGTH = 4;
 
     private Numbers() {}
 
-    /** Four digits as a number, or none; 0000 is a blank that was filled, not a number (common practice). */
+    /** Four digits, spread, or none; 0000 is a blank that was filled, not a number (common practice). */
     static int last4(String text) {
         String digits = text.strip();
-        if (digits.length() != LAST4_LENGTH || !digits.chars().allMatch(c -> c >= '0' && c <= '9')) {
-            return NONE;
-        }
-        int number = Integer.parseInt(digits);
-        return number == 0 ? NONE : number;
+        boolean number = digits.length() == LAST4_LENGTH && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        return number ? Digits.spread(Integer.parseInt(digits)) : NONE;
     }
 
     /** A license number as one number for comparing, or 0 when there is none; letters and digits count only. */

@@ -4,40 +4,40 @@ import java.time.LocalDate;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** A birth date as the number yyyymmdd; 0 when unknown. A roll's placeholder is unknown, never a difference. */
+/** A birth date as the digits yyyymmdd, spread; 0 when unknown. A roll's placeholder is unknown, never a difference. */
 final class PackedDate {
 
     static final int UNKNOWN = 0;
 
+    private static final int DECEMBER = 0x12;
+
     /** What registration files hold where no birth date was given (common practice). */
     private static final Set<Integer> PLACEHOLDERS =
-            Set.of(18000101, 19000101, 19010101, 11111111, 10101, 18500101, 99991231);
+            Set.of(0x18000101, 0x18500101, 0x19000101, 0x19010101, 0x11111111, 0x00010101);
 
     private PackedDate() {}
 
     static int of(@Nullable LocalDate date) {
-        return date == null ? UNKNOWN : of(date.getYear(), date.getMonthValue(), date.getDayOfMonth());
-    }
-
-    private static int of(int year, int month, int day) {
-        int packed = year * 10_000 + month * 100 + day;
+        if (date == null || date.getYear() < 1 || date.getYear() > 9_999) {
+            return UNKNOWN;
+        }
+        int packed = Digits.spread(date.getYear() * 10_000 + date.getMonthValue() * 100 + date.getDayOfMonth());
         return PLACEHOLDERS.contains(packed) ? UNKNOWN : packed;
     }
 
+    /** The year's digits, spread. */
     static int year(int date) {
-        return date / 10_000;
-    }
-
-    static int month(int date) {
-        return date / 100 % 100;
-    }
-
-    static int day(int date) {
-        return date % 100;
+        return date >>> 16;
     }
 
     /** The date with day and month exchanged, or unknown when that is none. */
     static int swapped(int date) {
-        return day(date) > 12 ? UNKNOWN : year(date) * 10_000 + day(date) * 100 + month(date);
+        int day = date & 0xff;
+        return day > DECEMBER ? UNKNOWN : date & 0xffff0000 | day << 8 | date >>> 8 & 0xff;
+    }
+
+    /** Whether only the years differ, and by one. */
+    static boolean yearOff(int a, int b) {
+        return (a & 0xffff) == (b & 0xffff) && Math.abs(Digits.value(year(a)) - Digits.value(year(b))) == 1;
     }
 }

@@ -53,7 +53,7 @@ public final class RollIndex {
 
     /** How many voters live at that house number of that street. */
     int household(int house, int streetCode) {
-        int key = Block.mix(house, words.streets().text(streetCode).hashCode());
+        int key = Block.mix(house, words.streets().hash(streetCode));
         return lists.end(Block.HOUSE_AND_STREET, key) - lists.start(Block.HOUSE_AND_STREET, key);
     }
 }

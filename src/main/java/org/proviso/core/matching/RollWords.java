@@ -10,5 +10,6 @@ record RollWords(Dictionary surnames, Dictionary givens, Dictionary middles, Dic
     void freeze() {
         surnames.freeze();
         givens.freeze();
+        streets.freeze();
     }
 }

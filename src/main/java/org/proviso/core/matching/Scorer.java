@@ -6,8 +6,9 @@ package org.proviso.core.matching;
  */
 final class Scorer {
 
-    private static final double RAREST_NAME = 0.00001;
+    static final double RAREST_NAME = 0.00001;
     private static final double FEWEST_NEIGHBORS = 0.0001;
+    private static final double SAME_NAMED = 0.8;
     private static final double DAYS_OF_YEAR = 365.25;
 
     private final RollIndex index;
@@ -22,24 +23,31 @@ final class Scorer {
         double[] bits = new double[2];
         add(bits, pair.surname(), surnameChance(pair));
         add(bits, pair.given(), givenChance(pair));
-        add(bits, pair.middle(), 0);
-        add(bits, pair.suffix(), 0);
+        addMiddle(bits, pair);
+        add(bits, pair.suffix(), 1);
         add(bits, pair.date(), years.share(PackedDate.year(claim.birth())) / DAYS_OF_YEAR);
-        add(bits, pair.last4(), 0);
-        add(bits, pair.license(), 0);
+        add(bits, pair.last4(), 1);
+        add(bits, pair.license(), 1);
         add(bits, pair.address(), neighbors(pair));
         return new Score(pair, bits[0], bits[1]);
     }
 
-    private static void add(double[] bits, Grade grade, double chanceHere) {
-        Shares shares = grade.shares();
-        double chance = shares.chance() == 0 ? chanceHere : shares.chance();
-        bits[0] += shares.ownBits(chance);
-        bits[1] += shares.kinBits(chance);
+    private static void add(double[] bits, Grade grade, double chanceByName) {
+        bits[0] += grade.shares().ownBits(chanceByName);
+        bits[1] += grade.shares().kinBits(chanceByName);
+    }
+
+    /** A child with a parent's given name mostly has the parent's middle name too. */
+    private static void addMiddle(double[] bits, Comparison pair) {
+        double before = bits[1];
+        add(bits, pair.middle(), 1);
+        if (pair.given() == GivenGrade.EXACT) {
+            bits[1] = before + SAME_NAMED * pair.middle().shares().ownBits(1);
+        }
     }
 
     private double surnameChance(Comparison pair) {
-        int count = index.words().surnames().count(index.columns().surname()[pair.voter()]);
+        int count = index.words().surnames().count(index.columns().surname(pair.voter()));
         double share = Math.max(RAREST_NAME, index.share(count));
         return switch (pair.surname()) {
             case FORMER -> 3 * share;
@@ -50,10 +58,11 @@ final class Scorer {
     }
 
     private double givenChance(Comparison pair) {
-        int count = index.words().givens().count(index.columns().given()[pair.voter()]);
+        int count = index.words().givens().count(index.columns().given(pair.voter()));
         double share = Math.max(RAREST_NAME, index.share(count));
         return switch (pair.given()) {
             case NICKNAME -> Math.max(3 * share, 0.001);
+            case SHORT -> Math.max(3 * share, 0.004);
             case MIDDLE -> Math.max(3 * share, 0.002);
             case CLOSE -> Math.max(3 * share, 0.0005);
             default -> share;
@@ -63,7 +72,7 @@ final class Scorer {
     private double neighbors(Comparison pair) {
         int voter = pair.voter();
         int count =
-                index.household(index.columns().house()[voter], index.columns().street()[voter]);
+                index.household(index.columns().house(voter), index.columns().street(voter));
         return Math.max(FEWEST_NEIGHBORS, index.share(count));
     }
 }

@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * The verdict from the probabilities and from what must not be overlooked. The thresholds follow from what the words
- * promise (sure: wrong less than once in a thousand) and are never picked on a file with known answers.
+ * promise (sure: wrong less than once in a thousand; likely: four to one against everything else, a relative and nobody
+ * on the roll included) and are never picked on a file with known answers.
  */
 final class VerdictRule {
 
@@ -24,7 +25,7 @@ final class VerdictRule {
         if (first + second >= PLAUSIBLE && second >= RIVAL * first) {
             return Verdict.AMBIGUOUS;
         }
-        return first >= PLAUSIBLE ? Verdict.LIKELY : Verdict.NONE;
+        return Verdict.NONE;
     }
 
     /** Whether nothing about the pair is what a twin, a parent, a child or a namesake would show. */
@@ -51,7 +52,7 @@ final class VerdictRule {
     private static boolean givenAllows(Comparison pair) {
         return switch (pair.given()) {
             case DIFFERENT, UNKNOWN -> false;
-            case RESEMBLES, SOUNDS, INITIAL -> pair.sameNumber();
+            case SHORT, RESEMBLES, SOUNDS, INITIAL -> pair.sameNumber();
             default -> true;
         };
     }

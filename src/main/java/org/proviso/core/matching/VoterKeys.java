@@ -18,52 +18,56 @@ final class VoterKeys {
         switch (block) {
             case SURNAME_SOUND_AND_YEAR -> {
                 surnames(voter);
-                fields.year = PackedDate.year(columns.birth()[voter]);
+                fields.year = PackedDate.year(columns.birth(voter));
             }
             case DATE_AND_INITIAL -> {
-                fields.addDate(columns.birth()[voter]);
+                fields.addDate(columns.birth(voter));
                 given(voter);
             }
             case SURNAME_AND_HOUSE -> {
                 surnames(voter);
-                fields.houses.add(columns.house()[voter]);
+                fields.houses.add(columns.house(voter));
             }
             case DATE_AND_LAST4 -> {
-                fields.addDate(columns.birth()[voter]);
-                fields.last4 = columns.last4()[voter];
+                fields.addDate(columns.birth(voter));
+                fields.last4 = columns.last4(voter);
             }
             case LAST4_AND_SURNAME_SOUND -> {
                 surnames(voter);
-                fields.last4 = columns.last4()[voter];
+                fields.last4 = columns.last4(voter);
             }
             case LAST4_AND_GIVEN_SOUND -> {
                 given(voter);
-                fields.last4 = columns.last4()[voter];
+                fields.last4 = columns.last4(voter);
             }
-            case LICENSE -> fields.license = columns.license()[voter];
+            case LICENSE -> fields.license = columns.license(voter);
             case NAME_SOUNDS -> {
                 surnames(voter);
                 given(voter);
             }
             case HOUSE_AND_STREET ->
-                fields.addAddress(columns.house()[voter], words.streets().text(columns.street()[voter]));
+                fields.addAddress(columns.house(voter), words.streets().hash(columns.street(voter)));
         }
         return fields;
     }
 
     private void surnames(int voter) {
-        surname(columns.surname()[voter]);
-        if (columns.former().length > 0) {
-            surname(columns.former()[voter]);
-        }
+        surname(columns.surname(voter));
+        surname(columns.former(voter));
     }
 
     private void surname(int code) {
-        fields.addSurname(words.surnames().text(code), words.surnames().sound(code));
+        Dictionary surnames = words.surnames();
+        if (surnames.isDouble(code)) {
+            fields.addSurname(surnames.text(code), surnames.sound(code));
+        } else {
+            fields.surnames.add(surnames.hash(code));
+            fields.surnameSounds.add(surnames.sound(code));
+        }
     }
 
     private void given(int voter) {
-        int code = columns.given()[voter];
+        int code = columns.given(voter);
         fields.addGiven(words.givens().text(code), words.givens().sound(code));
     }
 }

@@ -1,0 +1,70 @@
+package org.proviso.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.proviso.core.matching.Match;
+import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.Matcher;
+import org.proviso.core.matching.RollIndex;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Finds the voter of each envelope on a roll and writes the pairings, each with its probability and verdict. */
+@Command(
+        name = "match",
+        description = {
+            "Finds the voter of each envelope on the roll. Writes envelope_no,voter_id,probability,verdict:",
+            "the best candidate even when it is not sure, and no voter_id when there is none. People confirm links."
+        },
+        mixinStandardHelpOptions = true)
+final class MatchCommand implements Callable<Integer> {
+
+    @Option(names = "--roll", required = true, paramLabel = "FILE", description = "The roll (CSV).")
+    private Path roll;
+
+    @Option(names = "--envelopes", required = true, paramLabel = "FILE", description = "The envelopes (CSV).")
+    private Path envelopes;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The pairings to write (CSV).")
+    private Path out;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads for matching; changes the time only (default: one for each processor).")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
+        }
+        PrintWriter print = spec.commandLine().getOut();
+        PrintWriter warnings = spec.commandLine().getErr();
+        long start = System.nanoTime();
+        RollIndex index = MatchFiles.index(roll, warning -> warnings.println("warning: " + warning));
+        Matcher matcher = new Matcher(index);
+        print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
+        print.flush();
+        start = System.nanoTime();
+        List<MatchQuery> queries = MatchFiles.queries(envelopes, warning -> warnings.println("warning: " + warning));
+        List<Match> matches = matcher.matchAll(queries, threads);
+        MatchFiles.write(out, matches);
+        print.println("match: " + matches.size() + " envelopes in " + secondsSince(start) + " s");
+        print.flush();
+        return 0;
+    }
+
+    private static String secondsSince(long start) {
+        return String.format(Locale.ROOT, "%.2f", (System.nanoTime() - start) / 1e9);
+    }
+}

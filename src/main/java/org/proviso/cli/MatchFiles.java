@@ -1,0 +1,151 @@
+package org.proviso.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import org.proviso.core.Address;
+import org.proviso.core.PersonName;
+import org.proviso.core.matching.Candidate;
+import org.proviso.core.matching.Match;
+import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.RollEntry;
+import org.proviso.core.matching.RollIndex;
+import org.proviso.core.matching.RollIndexBuilder;
+import org.proviso.files.Columns;
+import org.proviso.files.CsvOutput;
+import org.proviso.files.CsvRow;
+import org.proviso.files.CsvTable;
+import org.proviso.files.EnvelopeReader;
+import org.proviso.files.RollReader;
+
+/**
+ * The files of the {@code match} verb. It needs only the columns that tell people apart, so a list that is no whole roll
+ * will do; the other columns of the formats are passed over without a word.
+ */
+final class MatchFiles {
+
+    private static final Columns ROLL = needing(
+                    RollReader.columns(),
+                    List.of(
+                            "voter_id",
+                            "last_name",
+                            "first_name",
+                            "middle_name",
+                            "suffix",
+                            "date_of_birth",
+                            "house_number",
+                            "street",
+                            "unit",
+                            "city",
+                            "zip",
+                            "id_last4"))
+            .unique("voter_id");
+
+    private static final Columns ENVELOPES = needing(
+                    EnvelopeReader.columns(),
+                    List.of(
+                            "envelope_no",
+                            "last_name",
+                            "first_name",
+                            "middle_name",
+                            "suffix",
+                            "date_of_birth",
+                            "residence_address_line",
+                            "city",
+                            "zip",
+                            "id_last4"))
+            .unique("envelope_no");
+
+    private MatchFiles() {}
+
+    /** Reads the roll row by row into the index; no voter is held as an object. */
+    static RollIndex index(Path file, Consumer<String> warn) {
+        RollIndexBuilder builder = RollIndex.builder();
+        try (CsvTable table = CsvTable.open(file, ROLL, warn)) {
+            RollCells cells = new RollCells(table);
+            while (table.next()) {
+                builder.add(cells.entry(table.row()));
+            }
+        }
+        return builder.build();
+    }
+
+    static List<MatchQuery> queries(Path file, Consumer<String> warn) {
+        return new ArrayList<>(
+                CsvTable.read(file, ENVELOPES, warn, MatchFiles::query).values());
+    }
+
+    /** Writes the pairings in the order of the envelopes, whole or not at all. */
+    static void write(Path file, List<Match> matches) {
+        List<String> header = List.of("envelope_no", "voter_id", "probability", "verdict");
+        CsvOutput.write(file, header, output -> matches.forEach(match -> output.row(cells(match))));
+    }
+
+    private static List<String> cells(Match match) {
+        String voterId = match.best().map(Candidate::voterId).orElse("");
+        double probability = match.best().map(Candidate::probability).orElse(0.0);
+        return List.of(
+                match.envelopeNo(),
+                voterId,
+                String.format(Locale.ROOT, "%.6f", probability),
+                match.verdict().code());
+    }
+
+    private static MatchQuery query(CsvRow row) {
+        PersonName name = new PersonName(
+                row.text("last_name"), row.text("first_name"), row.text("middle_name"), row.text("suffix"));
+        String former = row.text("former_address_line");
+        return new MatchQuery(
+                row.requiredKey("envelope_no"),
+                name,
+                row.text("former_name"),
+                row.date("date_of_birth"),
+                new Address(row.text("residence_address_line"), row.text("unit"), row.text("city"), row.text("zip")),
+                former.isBlank() ? Address.NONE : new Address(former, "", "", ""),
+                row.text("id_last4"),
+                row.text("drivers_license"));
+    }
+
+    /** The format's columns, of which only these must be there. */
+    private static Columns needing(Columns format, List<String> needed) {
+        List<String> optional = new ArrayList<>(format.required());
+        optional.addAll(format.optional());
+        optional.removeAll(needed);
+        return new Columns(needed, optional, List.of());
+    }
+
+    /** Where the roll's cells stand, asked once for a million rows. */
+    private record RollCells(int id, int[] name, int former, int born, int[] home, int last4, int license) {
+
+        RollCells(CsvTable table) {
+            this(
+                    table.column("voter_id"),
+                    places(table, "last_name", "first_name", "middle_name", "suffix"),
+                    table.column("former_name"),
+                    table.column("date_of_birth"),
+                    places(table, "house_number", "street", "unit", "zip"),
+                    table.column("id_last4"),
+                    table.column("drivers_license"));
+        }
+
+        private static int[] places(CsvTable table, String... columns) {
+            return List.of(columns).stream().mapToInt(table::column).toArray();
+        }
+
+        RollEntry entry(CsvRow row) {
+            return new RollEntry(
+                    row.requiredKey(id),
+                    new PersonName(row.text(name[0]), row.text(name[1]), row.text(name[2]), row.text(name[3])),
+                    row.text(former),
+                    row.date(born),
+                    row.text(home[0]),
+                    row.text(home[1]),
+                    row.text(home[2]),
+                    row.text(home[3]),
+                    row.text(last4),
+                    row.text(license));
+        }
+    }
+}
