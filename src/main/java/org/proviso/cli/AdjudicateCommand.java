@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         name = "adjudicate",
         description = {
             "Matches every envelope of an election folder to the roll, finds the facts and says what the rules ask.",
-            "Writes recommendations.csv, explanations/, summary.txt and ledger.jsonl. People decide."
+            "Writes recommendations.csv, explanations/, summary.txt, report.html and ledger.jsonl. People decide."
         },
         mixinStandardHelpOptions = true)
 final class AdjudicateCommand implements Callable<Integer> {

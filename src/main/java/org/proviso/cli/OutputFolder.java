@@ -55,6 +55,7 @@ final class OutputFolder {
         }
         RecommendationsCsv.write(run, folder.resolve("recommendations.csv"));
         AtomicFile.writeText(folder.resolve("summary.txt"), SummaryText.of(run));
+        AtomicFile.writeText(folder.resolve("report.html"), ReportHtml.of(run));
         AtomicFile.writeText(folder.resolve(LEDGER), RunLedger.of(run));
     }
 

@@ -1,0 +1,54 @@
+package org.proviso.cli;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.Words;
+
+/** How many envelopes went from each reason of issue to each outlook; of several reasons the first one stands. */
+record Flow(Map<String, Map<Recommendation, Integer>> counts) {
+
+    static Flow of(List<CaseReport> cases) {
+        Map<String, Map<Recommendation, Integer>> counts = new LinkedHashMap<>();
+        for (CaseReport report : cases) {
+            counts.computeIfAbsent(reason(report), any -> new EnumMap<>(Recommendation.class))
+                    .merge(report.outlook().outcome().recommendation(), 1, Integer::sum);
+        }
+        Map<String, Map<Recommendation, Integer>> sorted = new LinkedHashMap<>();
+        counts.entrySet().stream()
+                .sorted(Comparator.comparingInt(
+                                (Map.Entry<String, Map<Recommendation, Integer>> entry) -> -sum(entry.getValue()))
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        return new Flow(sorted);
+    }
+
+    int from(String reason) {
+        return sum(counts.get(reason));
+    }
+
+    int to(Recommendation outlook) {
+        return counts.values().stream()
+                .mapToInt(row -> row.getOrDefault(outlook, 0))
+                .sum();
+    }
+
+    int all() {
+        return counts.values().stream().mapToInt(Flow::sum).sum();
+    }
+
+    private static int sum(Map<Recommendation, Integer> row) {
+        return row.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private static String reason(CaseReport report) {
+        return report.envelope().cast().issueReasons().stream()
+                .findFirst()
+                .map(Words::code)
+                .orElse("no reason given");
+    }
+}
