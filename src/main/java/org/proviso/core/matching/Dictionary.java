@@ -28,6 +28,12 @@ final class Dictionary {
         return code;
     }
 
+    /** The number of a text that came before, which has now come once more. */
+    int again(int code) {
+        counts[code]++;
+        return code;
+    }
+
     private int register(String text) {
         int code = texts.size();
         codes.put(text, code);

@@ -15,6 +15,14 @@ final class IntColumn {
         values[size++] = value;
     }
 
+    int size() {
+        return size;
+    }
+
+    int get(int index) {
+        return values[index];
+    }
+
     int[] trimmed() {
         return Arrays.copyOf(values, size);
     }

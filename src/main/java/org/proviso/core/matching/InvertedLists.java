@@ -40,21 +40,34 @@ final class InvertedLists {
         return Math.min(Block.values().length, Runtime.getRuntime().availableProcessors());
     }
 
-    /** Counts first, then lays the voters from the end of each list to its beginning. */
-    private void fill(Block block, VoterKeys keys, int count) {
+    /** Takes down the keys and counts them, then lays the voters from the end of each list to its beginning. */
+    private void fill(Block block, VoterKeys fields, int count) {
         int[] begins = starts[block.ordinal()];
+        IntColumn keys = new IntColumn();
+        byte[] keysOf = new byte[count];
         for (int voter = 0; voter < count; voter++) {
-            block.keys(keys.of(voter, block), key -> begins[key & mask]++);
+            int before = keys.size();
+            block.keys(fields.of(voter, block), keys::add);
+            keysOf[voter] = (byte) (keys.size() - before);
+        }
+        for (int i = 0; i < keys.size(); i++) {
+            begins[keys.get(i) & mask]++;
         }
         for (int list = 1; list < begins.length; list++) {
             begins[list] += begins[list - 1];
         }
-        int[] laid = new int[begins[begins.length - 1]];
-        for (int voter = count - 1; voter >= 0; voter--) {
-            int current = voter;
-            block.keys(keys.of(voter, block), key -> laid[--begins[key & mask]] = current);
+        voters[block.ordinal()] = lay(begins, keys, keysOf);
+    }
+
+    private int[] lay(int[] begins, IntColumn keys, byte[] keysOf) {
+        int[] laid = new int[keys.size()];
+        int next = keys.size();
+        for (int voter = keysOf.length - 1; voter >= 0; voter--) {
+            for (int left = keysOf[voter]; left > 0; left--) {
+                laid[--begins[keys.get(--next) & mask]] = voter;
+            }
         }
-        voters[block.ordinal()] = laid;
+        return laid;
     }
 
     int start(Block block, int key) {

@@ -11,7 +11,7 @@ public final class RollIndexBuilder {
     private final RollWords words = new RollWords();
     private final IntColumn cells = new IntColumn();
     private final IntColumn former = new IntColumn();
-    private final Map<String, String> streets = new HashMap<>();
+    private final Map<String, Integer> streets = new HashMap<>();
     private final Map<String, String> units = new HashMap<>();
     private boolean anyFormer;
 
@@ -44,9 +44,20 @@ public final class RollIndexBuilder {
         StreetAddress number = AddressNumber.of(entry.houseNumber());
         String unit = units.computeIfAbsent(entry.unit(), AddressNumber::door);
         cells.add(number.houseNumber());
-        cells.add(words.streets().add(streets.computeIfAbsent(entry.street(), AddressNormalizer::street)));
+        cells.add(street(entry.street()));
         cells.add(words.doors().add(unit.isEmpty() ? number.door() : unit));
         cells.add(Numbers.zip(entry.zip()));
+    }
+
+    /** A street comes thousands of times in one spelling: it is normalized once. */
+    private int street(String written) {
+        Integer known = streets.get(written);
+        if (known != null) {
+            return words.streets().again(known);
+        }
+        int code = words.streets().add(AddressNormalizer.street(written));
+        streets.put(written, code);
+        return code;
     }
 
     /** The index over all records added. */

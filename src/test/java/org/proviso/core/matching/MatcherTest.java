@@ -66,7 +66,9 @@ class MatcherTest {
 
     @Test
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
-        assertFound(query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444"), "V5");
+        MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
+        assertBest(query, "V5", Verdict.SURE);
+        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Other birth date.");
     }
 
     @Test
