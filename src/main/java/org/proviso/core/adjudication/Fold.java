@@ -31,19 +31,29 @@ public final class Fold {
     public static Outcome of(
             Collection<? extends Answer> answers, @Nullable BallotContests contests, ToIntFunction<Reason> precedence) {
         Fold fold = new Fold(answers, contests);
-        Set<Reason> reasons = new LinkedHashSet<>();
-        fold.defects().stream()
-                .filter(defect -> defect.consequence().does() != Does.NONE)
-                .map(Answer.Defect::reason)
-                .sorted(Comparator.comparingInt(precedence))
-                .forEach(reasons::add);
-        if (fold.nothingLeft()) {
-            reasons.add(Reason.NO_CONTEST_IN_COMMON);
-        }
+
         Recommendation recommendation = fold.recommendation();
         Set<String> counted =
                 recommendation == Recommendation.COUNT_IN_PART ? contests.countedUnder(fold.policies()) : Set.of();
-        return new Outcome(recommendation, List.copyOf(reasons), counted);
+        return new Outcome(
+                recommendation,
+                fold.reasons().stream()
+                        .sorted(Comparator.comparingInt(precedence))
+                        .toList(),
+                counted);
+    }
+
+    private Set<Reason> reasons() {
+        Set<Reason> reasons = new LinkedHashSet<>();
+        for (Answer.Defect defect : defects()) {
+            if (defect.consequence().does() != Does.NONE) {
+                reasons.add(defect.reason());
+            }
+        }
+        if (nothingLeft()) {
+            reasons.add(Reason.NO_CONTEST_IN_COMMON);
+        }
+        return reasons;
     }
 
     private Recommendation recommendation() {

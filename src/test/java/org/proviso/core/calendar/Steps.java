@@ -1,0 +1,42 @@
+package org.proviso.core.calendar;
+
+import java.time.DayOfWeek;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** Typed deadlines as the project's tables of published ones spell them. */
+final class Steps {
+
+    private Steps() {}
+
+    /** {@code -15 days}, {@code 5 business_days}, or the nth of a weekday: {@code -4 saturday}. */
+    static Step of(int count, String unit) {
+        return switch (unit) {
+            case "days" -> new Step.Days(count);
+            case "business_days" -> new Step.BusinessDays(count);
+            default -> new Step.Weekday(count, DayOfWeek.valueOf(unit.toUpperCase(Locale.ROOT)));
+        };
+    }
+
+    /** The eleven of 5 USC 6103(a), or all but the October one. */
+    static Set<Holiday> holidays(String which) {
+        Set<Holiday> federal = EnumSet.allOf(Holiday.class);
+        federal.removeAll(Set.of(Holiday.DAY_AFTER_THANKSGIVING, Holiday.GENERAL_ELECTION_DAY));
+        if (which.equals("federal_but_columbus_day")) {
+            federal.remove(Holiday.COLUMBUS_DAY);
+        }
+        return federal;
+    }
+
+    /** What a closed day does; where the source does not tell, all of them, since then it must not matter. */
+    static Set<IfClosed> ifClosed(String word) {
+        return word.equals("any")
+                ? EnumSet.allOf(IfClosed.class)
+                : EnumSet.of(Arrays.stream(IfClosed.values())
+                        .filter(one -> one.code().equals(word))
+                        .findFirst()
+                        .orElseThrow());
+    }
+}
