@@ -1,6 +1,7 @@
 package org.proviso.core.rules;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,13 +20,24 @@ public record RulePack(
         Map<Rule, List<DatedValue>> values,
         Map<Reason, ReasonText> reasons) {
 
-    /** This pack laid over a floor: where it says nothing, the floor speaks. */
+    /** This pack laid over a floor: where it says nothing, or nothing yet, the floor speaks. */
     public RulePack over(RulePack floor) {
         Map<Rule, List<DatedValue>> merged = new LinkedHashMap<>(floor.values);
-        merged.putAll(values);
+        values.forEach((rule, own) -> merged.merge(rule, own, RulePack::laidOver));
         Map<Reason, ReasonText> texts = new LinkedHashMap<>(floor.reasons);
         texts.putAll(reasons);
         return new RulePack(id, name, illustrative, caution, merged, texts);
+    }
+
+    private static List<DatedValue> laidOver(List<DatedValue> floor, List<DatedValue> own) {
+        List<DatedValue> both = new ArrayList<>();
+        for (DatedValue value : floor) {
+            if (own.isEmpty() || value.from().isBefore(own.get(0).from())) {
+                both.add(value);
+            }
+        }
+        both.addAll(own);
+        return List.copyOf(both);
     }
 
     /** The value in force for an election on that date, or empty where the pack has none yet. */
