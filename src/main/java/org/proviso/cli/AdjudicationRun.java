@@ -19,8 +19,10 @@ import org.proviso.core.matching.RollIndexBuilder;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.RulePack;
 import org.proviso.files.ElectionFolder;
 import org.proviso.files.FolderRecords;
+import org.proviso.files.InputException;
 import org.proviso.files.RulePacks;
 
 /** One run over an election folder: the rules in force, the links presumed, and the case of every envelope. */
@@ -29,8 +31,8 @@ record AdjudicationRun(
 
     static AdjudicationRun of(ElectionFolder folder, LocalDateTime asOf, int threads) {
         Election election = folder.election();
-        ResolvedPack pack = PackResolver.resolve(
-                RulePacks.load(election.rulePack()), election.date(), RulePacks.rulings(election.rulings()));
+        ResolvedPack pack =
+                PackResolver.resolve(pack(election.rulePack()), election.date(), RulePacks.rulings(election.rulings()));
         DeadlineBook book = DeadlineBook.of(pack, election.daysClosed());
         Map<String, Link> links = links(folder, threads);
         Records records = new FolderRecords(folder, links);
@@ -48,6 +50,18 @@ record AdjudicationRun(
 
     ResolvedPack pack() {
         return book.pack();
+    }
+
+    private static RulePack pack(String name) {
+        try {
+            return RulePacks.load(name);
+        } catch (InputException e) {
+            if (e.file().equals(name)) {
+                throw InputException.atKey(
+                        "election.yaml", 0, "rule_pack", InputException.quoted(name) + " " + e.reason());
+            }
+            throw e;
+        }
     }
 
     private static Map<String, Link> links(ElectionFolder folder, int threads) {

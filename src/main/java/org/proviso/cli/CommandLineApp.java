@@ -1,11 +1,18 @@
 package org.proviso.cli;
 
-import java.util.Arrays;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Set;
 import org.proviso.files.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** The file verbs: each does its job on files and ends. Without a verb the program starts the office's server. */
 @Command(
@@ -29,24 +36,45 @@ public final class CommandLineApp {
 
     private CommandLineApp() {}
 
-    /** Whether these arguments are for the shell rather than for the server. */
+    /** Whether these arguments are for the shell: the server takes options only, so any first word is a verb. */
     public static boolean isVerb(String[] arguments) {
-        Set<String> verbs = commandLine().getSubcommands().keySet();
         return arguments.length > 0
-                && (verbs.contains(arguments[0])
-                        || Arrays.asList("--help", "-h", "--version", "-V").contains(arguments[0]));
+                && (!arguments[0].startsWith("-")
+                        || Set.of("--help", "-h", "--version", "-V").contains(arguments[0]));
     }
 
     /** Runs the verb and returns the exit code: 0 done, 1 the answer is no, 2 bad input. */
     public static int run(String[] arguments) {
-        return commandLine().execute(arguments);
+        return new CommandLine(new CommandLineApp())
+                .setOut(utf8(System.out))
+                .setErr(utf8(System.err))
+                .registerConverter(LocalDate.class, CommandLineApp::date)
+                .registerConverter(LocalDateTime.class, CommandLineApp::moment)
+                .setParameterExceptionHandler(CommandLineApp::wrongOption)
+                .setExecutionExceptionHandler(CommandLineApp::failed)
+                .execute(arguments);
     }
 
-    private static CommandLine commandLine() {
-        return new CommandLine(new CommandLineApp())
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler(CommandLineApp::wrongOption)
-                .setExecutionExceptionHandler(CommandLineApp::failed);
+    /** The outcome marks must come through whatever the shell's own encoding is. */
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a date (write it as 2026-11-03)");
+        }
+    }
+
+    private static LocalDateTime moment(String text) {
+        try {
+            return LocalDateTime.parse(text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException(
+                    "\"" + text + "\" is not a local date and time (write it as 2026-11-04T12:00)");
+        }
     }
 
     private static int wrongOption(ParameterException exception, String[] arguments) {
