@@ -13,6 +13,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The file verbs: each does its job on files and ends. Without a verb the program starts the office's server. */
 @Command(
@@ -80,7 +81,9 @@ public final class CommandLineApp {
     private static int wrongOption(ParameterException exception, String[] arguments) {
         CommandLine verb = exception.getCommandLine();
         String name = verb.getCommandSpec().qualifiedName();
-        verb.getErr().println(name + ": " + exception.getMessage() + " (see " + name + " --help)");
+        boolean noVerb = exception instanceof UnmatchedArgumentException && verb.getParent() == null;
+        String message = noVerb ? "there is no verb \"" + arguments[0] + "\"" : exception.getMessage();
+        verb.getErr().println(name + ": " + message + " (see " + name + " --help)");
         return BAD_INPUT;
     }
 
