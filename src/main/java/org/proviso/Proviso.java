@@ -1,6 +1,7 @@
 package org.proviso;
 
 import com.vaadin.flow.component.page.AppShellConfigurator;
+import com.vaadin.flow.server.AppShellSettings;
 import com.vaadin.flow.theme.Theme;
 import org.proviso.cli.CommandLineApp;
 import org.springframework.boot.SpringApplication;
@@ -10,6 +11,11 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 @SpringBootApplication
 @Theme("proviso")
 public class Proviso implements AppShellConfigurator {
+
+    @Override
+    public void configurePage(AppShellSettings settings) {
+        settings.addFavIcon("icon", "themes/proviso/mark.svg", "any");
+    }
 
     /** Runs the file verb that the first argument names; without one, starts the server. */
     public static void main(String[] arguments) {

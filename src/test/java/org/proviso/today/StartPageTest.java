@@ -1,0 +1,56 @@
+package org.proviso.today;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.proviso.Proviso;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.client.TestRestTemplate;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+
+/** The server starts, its start page is open to everyone, and whatever else is closed. */
+@SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
+class StartPageTest {
+
+    @Autowired
+    private TestRestTemplate browser;
+
+    @Test
+    void the_start_page_answers_without_a_sign_in_and_says_its_language() {
+        ResponseEntity<String> page = browser.getForEntity("/", String.class);
+        assertThat(page.getStatusCode()).isEqualTo(HttpStatus.OK);
+        assertThat(page.getBody()).contains("<html lang=\"en\"");
+    }
+
+    @Test
+    void the_start_page_carries_the_security_headers() {
+        HttpHeaders headers = browser.getForEntity("/", String.class).getHeaders();
+        assertThat(headers.getFirst("X-Content-Type-Options")).isEqualTo("nosniff");
+        assertThat(headers.getFirst("X-Frame-Options")).isEqualTo("DENY");
+        assertThat(headers.getFirst("Referrer-Policy")).isEqualTo("same-origin");
+        assertThat(headers.getFirst("Content-Security-Policy"))
+                .contains("default-src 'self'", "frame-ancestors 'none'", "object-src 'none'");
+        assertThat(headers.get("Set-Cookie")).allMatch(cookie -> cookie.contains("HttpOnly; SameSite=Lax"));
+    }
+
+    @Test
+    void an_address_that_is_no_page_is_closed() {
+        assertThat(browser.getForEntity("/envelopes", String.class).getStatusCode())
+                .isEqualTo(HttpStatus.UNAUTHORIZED);
+    }
+
+    @Test
+    void the_fonts_and_the_icon_come_from_the_server_itself() {
+        assertThat(browser.getForEntity("/", String.class).getBody()).contains("themes/proviso/mark.svg");
+        assertThat(browser.getForEntity("/themes/proviso/mark.svg", String.class)
+                        .getStatusCode())
+                .isEqualTo(HttpStatus.OK);
+        assertThat(browser.getForEntity("/themes/proviso/fonts/serif.woff2", byte[].class)
+                        .getStatusCode())
+                .isEqualTo(HttpStatus.OK);
+    }
+}
