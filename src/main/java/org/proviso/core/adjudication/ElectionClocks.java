@@ -57,10 +57,8 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
 
     @Override
     public boolean mailReceiptPassed() {
-        Given given = book.pack().of(Rules.MAIL_RECEIPT);
-        return given.value() instanceof RuleValue.NoDeadline
-                || book.of(Rules.MAIL_RECEIPT)
-                        .map(deadline -> deadline.hasPassed(asOf))
-                        .orElse(false);
+        return book.of(Rules.MAIL_RECEIPT)
+                .map(deadline -> deadline.hasPassed(asOf))
+                .orElse(false);
     }
 }

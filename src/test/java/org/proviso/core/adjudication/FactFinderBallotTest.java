@@ -1,0 +1,207 @@
+package org.proviso.core.adjudication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.proviso.core.Entitlement;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.rules.Rules;
+
+/** The voter is registered in precinct 1 (style A) and, where the test says so, now lives in precinct 2 (style B). */
+class FactFinderBallotTest {
+
+    private final SmallCase small = new SmallCase();
+
+    @Test
+    void knows_the_right_style_at_the_registered_address() {
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+        assertThat(small.word(Fact.PLACE)).isEqualTo("own_place");
+        assertThat(small.presumed().contests().right()).contains("SENATE-7");
+    }
+
+    @Test
+    void compares_the_contests_of_another_style_with_the_voters_own() {
+        small.envelope.style = "C";
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("other_style");
+        assertThat(small.evidence(Fact.BALLOT))
+                .contains("style C; the voter's own is style A. 3 of the 5 contests on it are the voter's own.");
+        assertThat(small.presumed().contests().notTheirs()).containsExactlyInAnyOrder("SENATE-8", "SCHOOL");
+    }
+
+    /** The example state's registration deadline in person is October 19, 2026. */
+    @ParameterizedTest
+    @CsvSource({
+        "registered_address, A, right_style",
+        "registered_address, B, other_style",
+        "new_address, A, other_style",
+        "new_address, B, right_style",
+        "either, A, right_style",
+        "either, B, right_style",
+        "either, C, other_style"
+    })
+    void gives_a_voter_who_moved_the_ballot_of_the_address_that_decides(String rule, String style, String word) {
+        moved("2 Oak St");
+        small.pack.word(Rules.MOVES, rule);
+        small.envelope.style = style;
+        assertThat(small.word(Fact.BALLOT)).isEqualTo(word);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-10-19, B, right_style",
+        "2026-10-19, A, other_style",
+        "2026-10-20, A, right_style",
+        "2026-10-20, B, other_style",
+        ", A, right_style",
+        ", B, right_style"
+    })
+    void decides_by_the_day_of_the_move_where_the_law_does(LocalDate movedOn, String style, String word) {
+        moved("2 Oak St");
+        small.envelope.movedOn = movedOn;
+        small.envelope.style = style;
+        assertThat(small.word(Fact.BALLOT)).isEqualTo(word);
+    }
+
+    @Test
+    void takes_either_ballot_where_the_deadline_that_decides_is_not_known() {
+        moved("2 Oak St");
+        small.envelope.movedOn = LocalDate.of(2026, 10, 1);
+        small.pack.without(Rules.REGISTER_IN_PERSON);
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+    }
+
+    @Test
+    void cannot_tell_where_nobody_could_source_which_address_decides() {
+        moved("2 Oak St");
+        small.pack.without(Rules.MOVES);
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
+        assertThat(small.evidence(Fact.BALLOT)).contains("No source says which of the two decides.");
+        assertThat(small.presumed().contests()).isNull();
+    }
+
+    @Test
+    void does_not_ask_about_a_move_within_the_same_precinct_part() {
+        small.records.lives("9 Elm St", SmallRecords.ONE);
+        moved("9 Elm St");
+        small.pack.without(Rules.MOVES);
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+    }
+
+    @Test
+    void tells_two_splits_of_a_precinct_apart() {
+        small.voter.houseNumber = "3";
+        small.voter.street = "Oak St";
+        small.voter.precinct = "2";
+        small.voter.split = "X";
+        small.envelope.address = "3 Oak St";
+        small.envelope.style = "B";
+        small.envelope.place = "Town Hall";
+
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("other_style");
+        assertThat(small.word(Fact.PLACE)).isEqualTo("own_place");
+        assertThat(small.presumed().contests().missing()).containsExactly("SCHOOL");
+    }
+
+    @Test
+    void trusts_the_roll_where_the_affirmation_gives_no_address() {
+        small.envelope.address = "";
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+        assertThat(small.word(Fact.RESIDENCE)).isEqualTo("unknown");
+        assertThat(small.evidence(Fact.BALLOT)).contains("the roll's decides: 1 Elm St, Millbrook 49871, precinct 1");
+    }
+
+    @Test
+    void cannot_tell_the_style_of_an_address_in_several_parts_unless_the_rolls_is_among_them() {
+        small.records.lives("5 Border Rd", SmallRecords.TWO, SmallRecords.TWO_X);
+        moved("5 Border Rd");
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
+        small.records.lives("5 Border Rd", SmallRecords.TWO, SmallRecords.ONE);
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+    }
+
+    @Test
+    void cannot_tell_the_style_of_an_address_the_street_file_does_not_have() {
+        small.records.streets.put(
+                "7 New Rd", new Located(Located.Place.IN_COUNTY_NOT_FOUND, List.of(), "Not in the street file."));
+        moved("7 New Rd");
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
+        assertThat(small.word(Fact.RESIDENCE)).isEqualTo("in_county");
+        moved("12 Far Away Rd");
+        assertThat(small.word(Fact.RESIDENCE)).isEqualTo("out_of_county");
+    }
+
+    @Test
+    void cannot_tell_where_the_style_cast_or_the_precinct_is_not_known() {
+        small.envelope.style = "Z";
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
+        small.envelope.style = "A";
+        small.voter.precinct = "99";
+        small.envelope.address = "";
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
+        assertThat(small.word(Fact.PLACE)).isEqualTo("unknown");
+    }
+
+    @Test
+    void finds_the_style_of_an_address_without_any_voter() {
+        small.noVoter();
+        small.envelope.address = "2 Oak St";
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("other_style");
+        assertThat(small.word(Fact.ENTITLEMENT)).isEqualTo("unknown");
+    }
+
+    /** A vote center prints any style anywhere: the precinct table names no location, and the style alone tells. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "Town Hall"})
+    void knows_no_own_place_at_a_vote_center(String place) {
+        if (place.isEmpty()) {
+            small.envelope.place = "";
+        } else {
+            small.records.rows.set(0, new PrecinctPart("1", "", "A", "", ""));
+            small.envelope.place = place;
+        }
+        assertThat(small.word(Fact.PLACE)).isEqualTo("unknown");
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+    }
+
+    @Test
+    void knows_another_place_of_the_county() {
+        small.envelope.place = "Town Hall";
+        assertThat(small.word(Fact.PLACE)).isEqualTo("other_place");
+    }
+
+    @Test
+    void knows_who_may_vote_for_federal_offices_only() {
+        assertThat(small.word(Fact.ENTITLEMENT)).isEqualTo("full");
+        small.voter.entitlement = Entitlement.FEDERAL_ONLY;
+        assertThat(small.word(Fact.ENTITLEMENT)).isEqualTo("federal_only");
+    }
+
+    /** Of two right styles the one that shares more contests with the ballot cast is the voter's choice. */
+    @Test
+    void takes_the_right_style_that_leaves_the_voter_most() {
+        moved("3 Oak St");
+        small.pack.word(Rules.MOVES, "either");
+        small.records.style("D", "", "PRES", "SENATE-8", "SCHOOL", "CITY");
+        small.envelope.style = "D";
+        assertThat(small.presumed().contests().right()).contains("SENATE-8", "SCHOOL");
+    }
+
+    @Test
+    void never_writes_a_protected_address_into_the_evidence() {
+        moved("2 Oak St");
+        small.voter.confidential = true;
+        assertThat(small.evidence(Fact.BALLOT)).contains("a protected address").doesNotContain("Elm St");
+        small.envelope.address = "";
+        assertThat(small.evidence(Fact.BALLOT)).contains("a protected address").doesNotContain("Elm St");
+    }
+
+    private void moved(String address) {
+        small.envelope.address = address;
+    }
+}
