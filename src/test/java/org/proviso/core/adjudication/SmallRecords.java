@@ -17,6 +17,7 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.matching.AddressNormalizer;
 import org.proviso.core.rules.Ask;
 
 /**
@@ -113,6 +114,11 @@ final class SmallRecords implements Records {
                 : streets.getOrDefault(
                         address.line(),
                         new Located(Located.Place.OUT_OF_COUNTY, List.of(), "Not an address of this county."));
+    }
+
+    @Override
+    public boolean differsByASlip(Address written, Address other) {
+        return AddressNormalizer.parse(written).isOneSlipFrom(AddressNormalizer.parse(other));
     }
 
     @Override
