@@ -7,13 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
@@ -38,6 +36,7 @@ final class SummaryText {
         summary.toDo();
         summary.bags();
         summary.deadlines();
+        summary.decider();
         summary.close();
         return summary.text.toString();
     }
@@ -167,9 +166,30 @@ final class SummaryText {
     }
 
     private void deadline(String label, Rule rule) {
-        Function<Deadline, String> words =
-                deadline -> Words.longDate(deadline.day()) + ", " + Words.hour(deadline.lastMoment());
-        line(String.format("  %-30s %s", label, run.book().of(rule).map(words).orElse("not in the rule pack")));
+        String words = run.book()
+                .of(rule)
+                .map(deadline -> Words.longDate(deadline.day()) + ", " + Words.hour(deadline.lastMoment()))
+                .orElse(run.pack().of(rule).isKnown() ? "no such day" : "not in the rule pack");
+        line(String.format("  %-30s %s", label, words));
+    }
+
+    private void decider() {
+        title("Who decides, and not before when");
+        line("  Decider: " + word(Rules.DECIDER) + " of "
+                + run.election().decider().members() + ", quorum "
+                + run.election().decider().quorum() + "; a rejection needs: " + word(Rules.VOTE_TO_REJECT)
+                + "; a tie means: " + word(Rules.TIE_MEANS) + "; a motion that fails means: "
+                + word(Rules.FAILED_MOTION_MEANS) + ".");
+        deadline("None reviewed before", Rules.GATE_REVIEW);
+        deadline("None decided before", Rules.GATE_DECISION);
+        deadline("None opened before", Rules.GATE_OPEN);
+        if (run.pack().isYes(Rules.OPEN_AFTER_ALL_OTHERS)) {
+            line("  None is opened until all mail and in-person ballots are done.");
+        }
+    }
+
+    private String word(Rule rule) {
+        return run.pack().of(rule).value().inWords();
     }
 
     private void close() {

@@ -52,6 +52,13 @@ final class IdentificationFacts {
         if (handling.idShown() == YesNo.UNKNOWN) {
             return Finding.unknown(Evidence.of(Source.ENVELOPE, "Nobody noted whether identification was shown."));
         }
+        if (!handling.declaration().isEmpty()
+                && !book.pack().of(Rules.DECLARATION_EXCUSES).isFirm()) {
+            return Finding.unknown(Evidence.of(
+                    Source.ENVELOPE,
+                    "No identification; the voter swore a declaration, and nobody has read or ruled whether it"
+                            + " excuses."));
+        }
         if (!handling.declaration().isEmpty() && book.pack().isYes(Rules.DECLARATION_EXCUSES)) {
             return found(
                     Identification.EXCUSED,

@@ -63,6 +63,10 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
         private RightParts moved(Located.Part rolls, Located.Part now) {
             String words =
                     "Registered at " + rollAddress() + ", " + rolls.words() + "; now lives in " + now.words() + ". ";
+            if (!book.pack().of(Rules.MOVES).isFirm()) {
+                return right(
+                        Set.of(), words + "Nobody has read or ruled which of the two decides; the office must rule.");
+            }
             return switch (book.pack().word(Rules.MOVES)) {
                 case "registered_address" -> right(Set.of(rolls), words + "The registered address decides.");
                 case "new_address" -> right(Set.of(now), words + "The new address decides.");
