@@ -54,6 +54,9 @@ public record Assessment(
                 open.add(missing.missing());
             }
         }
+        if (open.isEmpty() && outcome.recommendation() == Recommendation.RESEARCH) {
+            open.add("only a part may count, and the contests of the two ballots are not known yet");
+        }
         return List.copyOf(open);
     }
 
