@@ -24,7 +24,6 @@ import org.proviso.core.calendar.Deadline;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Rule;
 
 /**
  * The facts of one case from a YAML file: under {@code facts} each fact with its word (a list where several may hold),
@@ -86,16 +85,13 @@ public final class FactsYaml {
             YamlNode node = facts.required(key);
             Fact<?> fact = Fact.find(key)
                     .orElseThrow(() -> node.wrong("is not a fact (assess --describe prints all of them)"));
-            findings.put(fact, finding(fact, node, book));
+            findings.put(fact, node.isMap() ? stamped(fact, node, book) : finding(fact, node));
         }
         return new CaseFacts(
                 findings, root.optional("contests").map(FactsYaml::contests).orElse(null));
     }
 
-    private static Finding finding(Fact<?> fact, YamlNode node, DeadlineBook book) {
-        if (node.isMap()) {
-            return stamped(fact, node, book);
-        }
+    private static Finding finding(Fact<?> fact, YamlNode node) {
         if (node.isList()) {
             return listed(fact, node);
         }
@@ -128,7 +124,7 @@ public final class FactsYaml {
         throw node.wrong(InputException.quoted(text) + " is not one of " + allowed + ", unknown");
     }
 
-    private static Finding stamped(Fact<?> fact, YamlNode node, DeadlineBook book) {
+    private Finding stamped(Fact<?> fact, YamlNode node, DeadlineBook book) {
         node.rejectUnknownKeys("value", "received_at", "recorded_at");
         YamlNode value = node.required("value");
         LocalDateTime received =
@@ -143,7 +139,7 @@ public final class FactsYaml {
         if (received == null) {
             throw node.wrong("needs received_at: the stamp decides whether it is in time");
         }
-        return book.of(Rule.cure(stamped.ask()))
+        return book.cure(stamped.ask(), noticesSent().get(stamped.ask()))
                 .map(deadline -> Finding.of(inTime(stamped, deadline, received), evidence))
                 .orElse(Finding.unknown(evidence));
     }

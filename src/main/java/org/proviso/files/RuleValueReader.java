@@ -17,6 +17,7 @@ import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Consequence;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RuleValue;
+import org.proviso.core.rules.Rules;
 
 /** Reads one value of a rule pack, of the kind that its rule takes. */
 final class RuleValueReader {
@@ -33,7 +34,7 @@ final class RuleValueReader {
             case WORDS -> new RuleValue.Words(words(rule, node));
             case NUMBER -> new RuleValue.Number(node.whole());
             case TIME -> new RuleValue.Time(node.time());
-            case DEADLINE -> deadline(node);
+            case DEADLINE -> deadline(rule, node);
             case CONSEQUENCE -> new RuleValue.Follows(consequence(node));
         };
     }
@@ -87,7 +88,7 @@ final class RuleValueReader {
         return consequence;
     }
 
-    private static RuleValue deadline(YamlNode node) {
+    private static RuleValue deadline(Rule rule, YamlNode node) {
         if (!node.isMap()) {
             if (node.text().equals("none")) {
                 return new RuleValue.NoDeadline();
@@ -103,12 +104,32 @@ final class RuleValueReader {
             throw node.wrong("a deadline needs exactly one of before, after and on");
         }
         Anchor anchor = before.or(() -> after).or(() -> on).orElseThrow().code(Anchor.class);
-        Step step = on.isPresent() ? new Step.Days(0) : step(node, before.isPresent() ? -1 : 1);
+        refuseCircle(rule, anchor, node);
+        Step step = on.isPresent() ? onTheDay(node) : step(node, before.isPresent() ? -1 : 1);
         return new RuleValue.Dated(new DeadlineRule(
                 anchor,
                 step,
                 time(node.required("time")),
                 node.required("if_closed").code(IfClosed.class)));
+    }
+
+    /** Certification may be what mail ballots are counted to, so it cannot itself be counted from them. */
+    private static void refuseCircle(Rule rule, Anchor anchor, YamlNode node) {
+        boolean circle =
+                rule.equals(Rules.CERTIFICATION) && (anchor == Anchor.CERTIFICATION || anchor == Anchor.MAIL_RECEIPT)
+                        || rule.equals(Rules.MAIL_RECEIPT) && anchor == Anchor.MAIL_RECEIPT;
+        if (circle) {
+            throw node.wrong(rule.key() + " cannot be counted from " + anchor.code());
+        }
+    }
+
+    private static Step onTheDay(YamlNode node) {
+        for (String distance : List.of("days", "business_days", "weekday", "nth")) {
+            node.optional(distance).ifPresent(value -> {
+                throw value.wrong("a deadline on a day has no distance to it");
+            });
+        }
+        return new Step.Days(0);
     }
 
     private static Step step(YamlNode node, int direction) {
@@ -120,6 +141,9 @@ final class RuleValueReader {
                         + weekday.stream().count()
                 != 1) {
             throw node.wrong("a deadline needs exactly one of days, business_days and weekday");
+        }
+        if (weekday.isEmpty() && node.optional("nth").isPresent()) {
+            throw node.required("nth").wrong("nth goes with weekday only");
         }
         if (days.isPresent()) {
             return new Step.Days(direction * days.get().whole());

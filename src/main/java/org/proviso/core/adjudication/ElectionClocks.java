@@ -20,10 +20,7 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
 
     @Override
     public Optional<Deadline> deadline(Ask ask) {
-        Rule rule = Rule.cure(ask);
-        Optional<Deadline> fixed = book.of(rule);
-        LocalDateTime sent = noticesSent.get(ask);
-        return fixed.isPresent() || sent == null ? fixed : book.of(rule, sent.toLocalDate());
+        return book.cure(ask, noticesSent.get(ask));
     }
 
     @Override

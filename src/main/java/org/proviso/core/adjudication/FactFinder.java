@@ -70,8 +70,9 @@ public final class FactFinder {
     public CaseFacts presumed(Envelope envelope, Link link) {
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         FindingMap found = new FindingMap();
-        var cures = records.cureEvidence(envelope.envelopeNo());
-        found.keep(PaperFacts.of(envelope, records.election(), book, cures));
+        Cures cures = new Cures(
+                records.cureEvidence(envelope.envelopeNo()), book, records.noticesSent(envelope.envelopeNo()));
+        found.keep(PaperFacts.of(envelope, records.election(), cures));
         found.put(Fact.IDENTITY, identity(link));
         found.put(Fact.RESIDENCE, residence(envelope));
         found.put(Fact.REGISTRATION, registration(link, voter));

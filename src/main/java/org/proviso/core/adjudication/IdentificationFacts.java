@@ -1,6 +1,5 @@
 package org.proviso.core.adjudication;
 
-import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Envelope;
 import org.proviso.core.RegistrationChannel;
@@ -9,7 +8,6 @@ import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.Identification;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 
 /**
@@ -21,16 +19,16 @@ final class IdentificationFacts {
     private final Envelope.Handling handling;
     private final Optional<Voter> voter;
     private final DeadlineBook book;
-    private final List<CureEvidence> cures;
+    private final Cures cures;
 
-    private IdentificationFacts(Envelope envelope, Optional<Voter> voter, DeadlineBook book, List<CureEvidence> cures) {
+    private IdentificationFacts(Envelope envelope, Optional<Voter> voter, DeadlineBook book, Cures cures) {
         this.handling = envelope.handling();
         this.voter = voter;
         this.book = book;
         this.cures = cures;
     }
 
-    static Finding of(Envelope envelope, Optional<Voter> voter, DeadlineBook book, List<CureEvidence> cures) {
+    static Finding of(Envelope envelope, Optional<Voter> voter, DeadlineBook book, Cures cures) {
         return new IdentificationFacts(envelope, voter, book, cures).find();
     }
 
@@ -65,10 +63,8 @@ final class IdentificationFacts {
                     Source.ENVELOPE,
                     "No identification; the voter swore a declaration (" + Words.code(handling.declaration()) + ").");
         }
-        return Cures.weigh(
-                cures,
+        return cures.weigh(
                 Ask.IDENTIFICATION,
-                book.of(Rule.cure(Ask.IDENTIFICATION)),
                 found(Identification.MISSING, Source.ENVELOPE, "No identification was shown."),
                 Identification.SUPPLIED_IN_TIME,
                 Identification.SUPPLIED_LATE);

@@ -1,6 +1,5 @@
 package org.proviso.core.adjudication;
 
-import java.util.List;
 import java.util.Map;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
@@ -16,8 +15,6 @@ import org.proviso.core.adjudication.facts.OfficialSignature;
 import org.proviso.core.adjudication.facts.OrderFact;
 import org.proviso.core.adjudication.facts.SignatureFact;
 import org.proviso.core.rules.Ask;
-import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Rule;
 
 /** The facts that the envelope itself tells, whoever the voter is. */
 final class PaperFacts {
@@ -34,19 +31,17 @@ final class PaperFacts {
 
     private final Envelope envelope;
     private final Election election;
-    private final DeadlineBook book;
-    private final List<CureEvidence> cures;
+    private final Cures cures;
     private final FindingMap found = new FindingMap();
 
-    private PaperFacts(Envelope envelope, Election election, DeadlineBook book, List<CureEvidence> cures) {
+    private PaperFacts(Envelope envelope, Election election, Cures cures) {
         this.envelope = envelope;
         this.election = election;
-        this.book = book;
         this.cures = cures;
     }
 
-    static Map<Fact<?>, Finding> of(Envelope envelope, Election election, DeadlineBook book, List<CureEvidence> cures) {
-        PaperFacts facts = new PaperFacts(envelope, election, book, cures);
+    static Map<Fact<?>, Finding> of(Envelope envelope, Election election, Cures cures) {
+        PaperFacts facts = new PaperFacts(envelope, election, cures);
         facts.condition();
         facts.voterSignature();
         facts.officialSignature();
@@ -99,10 +94,8 @@ final class PaperFacts {
     }
 
     private Finding signedLater(SignatureFact first, String words) {
-        return Cures.weigh(
-                cures,
+        return cures.weigh(
                 Ask.SIGNATURE,
-                book.of(Rule.cure(Ask.SIGNATURE)),
                 Finding.of(first, Evidence.of(Source.ENVELOPE, words)),
                 SignatureFact.SIGNED_LATER_IN_TIME,
                 SignatureFact.SIGNED_LATER_LATE);

@@ -1,9 +1,11 @@
 package org.proviso.core.rules;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.calendar.Anchor;
 import org.proviso.core.calendar.Deadline;
@@ -32,6 +34,15 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
     /** The deadline of a rule counted from the day of an act: a notice sent, a finding made, a meeting held. */
     public Optional<Deadline> of(Rule rule, LocalDate dayOfAct) {
         return pack.deadline(rule).map(dated -> computed(dated, dayOfAct));
+    }
+
+    /**
+     * Until when the voter may do what is asked; where that counts from the notice, the moment it was sent tells (local
+     * to the county, null where none is logged).
+     */
+    public Optional<Deadline> cure(Ask ask, @Nullable LocalDateTime noticeSent) {
+        Optional<Deadline> fixed = of(Rule.cure(ask));
+        return fixed.isPresent() || noticeSent == null ? fixed : of(Rule.cure(ask), noticeSent.toLocalDate());
     }
 
     private Deadline computed(DeadlineRule rule, LocalDate anchorDay) {

@@ -1,0 +1,129 @@
+package org.proviso.core.adjudication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.PersonName;
+import org.proviso.core.YesNo;
+import org.proviso.core.adjudication.facts.Fact;
+
+class FactFinderPaperTest {
+
+    private final SmallCase small = new SmallCase();
+
+    @ParameterizedTest
+    @EnumSource(Envelope.Condition.class)
+    void takes_the_condition_of_the_envelope_as_noted(Envelope.Condition condition) {
+        small.envelope.condition = condition;
+        assertThat(small.word(Fact.ENVELOPE)).isEqualTo(condition.code());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "YES, UNKNOWN, signed",
+        "NO, UNKNOWN, missing",
+        "MARK, YES, mark_witnessed",
+        "MARK, NO, mark_not_witnessed",
+        "MARK, UNKNOWN, unknown",
+        "UNKNOWN, YES, unknown"
+    })
+    void knows_how_the_voter_signed(Envelope.VoterSignature signed, YesNo witness, String word) {
+        small.envelope.signed = signed;
+        small.envelope.witness = witness;
+        assertThat(small.word(Fact.VOTER_SIGNATURE)).isEqualTo(word);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"YES, signed", "NO, missing", "UNKNOWN, unknown"})
+    void knows_whether_the_official_signed(YesNo signed, String word) {
+        small.envelope.officialSigned = signed;
+        assertThat(small.word(Fact.OFFICIAL_SIGNATURE)).isEqualTo(word);
+    }
+
+    @Test
+    void takes_a_filled_field_for_keyed() {
+        for (Fact<?> fact : Fact.all()) {
+            if (fact.key().startsWith("field.")) {
+                assertThat(small.word(fact)).as(fact.key()).isEqualTo("keyed");
+            }
+        }
+    }
+
+    @Test
+    void does_not_guess_why_a_field_is_empty() {
+        small.envelope.name = new PersonName("", "", "", "");
+        small.envelope.born = null;
+        small.envelope.address = "";
+        small.envelope.city = " ";
+        small.envelope.zip = "";
+        small.envelope.idLast4 = "";
+        small.envelope.ticked = Set.of();
+        for (Fact<?> fact : Fact.all()) {
+            if (fact.key().startsWith("field.")) {
+                assertThat(small.word(fact)).as(fact.key()).isEqualTo("unknown");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Envelope.FieldState.class)
+    void takes_the_state_of_a_field_that_the_keying_noted(Envelope.FieldState state) {
+        small.envelope.born = null;
+        small.envelope.states.put(Envelope.Field.DATE_OF_BIRTH, state);
+        assertThat(small.word(Fact.FIELD_BIRTH_DATE)).isEqualTo(state.code());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "YES, '', noted, An official sent the voter here.",
+        "YES, Wrong line, noted, 'The official noted: \"Wrong line\"'",
+        "NO, Rainy day, not_noted, 'The official noted: \"Rainy day\"'",
+        "UNKNOWN, '', not_noted, ''"
+    })
+    void knows_an_officials_own_note_of_an_error(YesNo sent, String note, String word, String evidence) {
+        small.envelope.sentByOfficial = sent;
+        small.envelope.note = note;
+        assertThat(small.word(Fact.OFFICIAL_ERROR)).isEqualTo(word);
+        assertThat(small.evidence(Fact.OFFICIAL_ERROR)).isEqualTo(evidence);
+    }
+
+    @Test
+    void takes_a_challenge_for_pending_until_somebody_says_how_it_ended() {
+        assertThat(small.word(Fact.CHALLENGE)).isEqualTo("none");
+        small.envelope.issueReasons = Set.of("challenged");
+        assertThat(small.word(Fact.CHALLENGE)).isEqualTo("pending");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = CourtOrder.Kind.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"EXTEND"})
+    void finds_a_courts_order_about_this_envelope_only(CourtOrder.Kind kind) {
+        small.records.election = SmallElection.of(Election.Kind.GENERAL, order(kind, "E-9"));
+        assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("none");
+        small.records.election =
+                SmallElection.of(Election.Kind.GENERAL, order(CourtOrder.Kind.EXTEND, "E-1"), order(kind, "E-1"));
+        assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(kind.code());
+        assertThat(small.evidence(Fact.COURT_ORDER)).isEqualTo("District Court, 11/05/2026: Ward 2");
+    }
+
+    private static CourtOrder order(CourtOrder.Kind kind, String envelopeNo) {
+        return new CourtOrder(
+                kind,
+                "District Court",
+                LocalDate.of(2026, 11, 5),
+                "Ward 2",
+                CourtOrder.Standing.FINAL,
+                null,
+                Set.of(envelopeNo));
+    }
+}
