@@ -16,6 +16,7 @@ import org.proviso.core.Contest;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
@@ -40,7 +41,7 @@ public final class FolderRecords implements Records {
     private final StreetIndex streets;
     private final Map<String, BallotStyle> styles = new HashMap<>();
     private final Map<String, Contest> contests = new HashMap<>();
-    private final Map<Located.Part, List<PrecinctPart>> parts = new HashMap<>();
+    private final Map<PrecinctId, List<PrecinctPart>> parts = new HashMap<>();
     private final Map<String, List<Envelope>> envelopesOf = new HashMap<>();
 
     /** The folder with the link of each envelope, by envelope number. */
@@ -50,7 +51,7 @@ public final class FolderRecords implements Records {
         folder.styles().forEach(style -> styles.put(style.style(), style));
         folder.contests().forEach(contest -> contests.put(contest.contestId(), contest));
         for (PrecinctPart part : folder.precincts()) {
-            Located.Part key = new Located.Part(part.precinct(), part.split());
+            PrecinctId key = new PrecinctId(part.precinct(), part.split());
             parts.computeIfAbsent(key, any -> new ArrayList<>()).add(part);
         }
         for (Envelope envelope : folder.envelopes()) {
@@ -114,7 +115,7 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public List<PrecinctPart> rows(Located.Part part) {
+    public List<PrecinctPart> rows(PrecinctId part) {
         return parts.getOrDefault(part, List.of());
     }
 
@@ -124,9 +125,7 @@ public final class FolderRecords implements Records {
             return new Located(Located.Place.NO_ADDRESS, List.of(), "The affirmation gives no address.");
         }
         StreetFinding finding = streets.find(address);
-        List<Located.Part> found = finding.parts().stream()
-                .map(part -> new Located.Part(part.precinct(), part.split()))
-                .toList();
+        List<PrecinctId> found = finding.parts();
         return switch (finding.result()) {
             case EXACT, PRESUMED ->
                 new Located(

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.facts.BallotFact;
@@ -68,7 +69,7 @@ final class BallotFacts {
     /** The rows of the right parts for the party ballot that was cast, or those open to all. */
     private List<PrecinctPart> rows(RightParts right) {
         List<PrecinctPart> rows = new ArrayList<>();
-        for (Located.Part part : right.parts()) {
+        for (PrecinctId part : right.parts()) {
             List<PrecinctPart> all = records.rows(part);
             List<PrecinctPart> ofParty = all.stream()
                     .filter(row -> row.party().equals(partyOfBallot()))

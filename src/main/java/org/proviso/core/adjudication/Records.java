@@ -11,6 +11,7 @@ import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
@@ -40,7 +41,7 @@ public interface Records {
     Optional<BallotStyle> style(String style);
 
     /** The rows of a precinct part: one, or in a primary one for each party. */
-    List<PrecinctPart> rows(Located.Part part);
+    List<PrecinctPart> rows(PrecinctId part);
 
     Located locate(Address address);
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Address;
 import org.proviso.core.Envelope;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.Voter;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.DeadlineBook;
@@ -18,7 +19,7 @@ import org.proviso.core.rules.Rules;
  * voter choose or the day of the move is not given. Empty parts mean that nobody can tell yet. Moving within the
  * county is no fault: 52 USC 20507(e)(2).
  */
-record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
+record RightParts(Set<PrecinctId> parts, List<Evidence> evidence) {
 
     static RightParts of(Records records, Envelope envelope, Optional<Voter> voter, DeadlineBook book) {
         Address lives = envelope.affirmation().residence();
@@ -33,7 +34,7 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
     private record Finder(Records records, Envelope envelope, Voter voter, DeadlineBook book, Located located) {
 
         RightParts find() {
-            Located.Part rolls = rollPart();
+            PrecinctId rolls = rollPart();
             Address lives = envelope.affirmation().residence();
             if (located.place() == Located.Place.NO_ADDRESS) {
                 return right(
@@ -60,7 +61,7 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
             return moved(rolls, located.parts().get(0));
         }
 
-        private RightParts moved(Located.Part rolls, Located.Part now) {
+        private RightParts moved(PrecinctId rolls, PrecinctId now) {
             String words =
                     "Registered at " + rollAddress() + ", " + rolls.words() + "; now lives in " + now.words() + ". ";
             if (!book.pack().of(Rules.MOVES).isFirm()) {
@@ -76,7 +77,7 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
             };
         }
 
-        private RightParts byDate(Located.Part rolls, Located.Part now, String words) {
+        private RightParts byDate(PrecinctId rolls, PrecinctId now, String words) {
             LocalDate moved = envelope.affirmation().movedOn();
             Optional<LocalDate> deadline = book.of(Rules.REGISTER_IN_PERSON).map(Deadline::day);
             if (moved == null || deadline.isEmpty()) {
@@ -91,8 +92,8 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
                             + (before ? ": the new address decides." : ": the registered address decides."));
         }
 
-        private Located.Part rollPart() {
-            return new Located.Part(
+        private PrecinctId rollPart() {
+            return new PrecinctId(
                     voter.residence().precinct(), voter.residence().split());
         }
 
@@ -103,11 +104,11 @@ record RightParts(Set<Located.Part> parts, List<Evidence> evidence) {
                     : voter.residence().address().oneLine();
         }
 
-        private static Set<Located.Part> both(Located.Part rolls, Located.Part now) {
+        private static Set<PrecinctId> both(PrecinctId rolls, PrecinctId now) {
             return new LinkedHashSet<>(List.of(rolls, now));
         }
 
-        private RightParts right(Set<Located.Part> parts, String words) {
+        private RightParts right(Set<PrecinctId> parts, String words) {
             List<Evidence> evidence = new ArrayList<>();
             evidence.add(Evidence.of(Source.STREET_FILE, words));
             return new RightParts(parts, evidence);

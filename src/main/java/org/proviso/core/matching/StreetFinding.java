@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.List;
+import org.proviso.core.PrecinctId;
 
 /**
  * Where the street list puts an address.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param knowsPlace whether the city or the ZIP written occurs in the county at all; false also when neither was written
  * @param note what was taken for granted, in words for the office; empty when nothing was
  */
-public record StreetFinding(Result result, List<Part> parts, boolean knowsPlace, String note) {
+public record StreetFinding(Result result, List<PrecinctId> parts, boolean knowsPlace, String note) {
 
     public StreetFinding {
         parts = List.copyOf(parts);
@@ -27,7 +28,4 @@ public record StreetFinding(Result result, List<Part> parts, boolean knowsPlace,
         /** The address may lie in several parts. */
         SEVERAL
     }
-
-    /** A precinct, or one split of it. */
-    public record Part(String precinct, String split) {}
 }

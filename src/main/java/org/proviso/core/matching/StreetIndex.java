@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.proviso.core.Address;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.StreetSegment;
-import org.proviso.core.matching.StreetFinding.Part;
 import org.proviso.core.matching.StreetFinding.Result;
 
 /** Finds the precinct part of an address in the county's street list. Thread-safe. */
@@ -34,8 +34,8 @@ public final class StreetIndex {
                     && segment.parity().holds(house);
         }
 
-        Part part() {
-            return new Part(segment.precinct(), segment.split());
+        PrecinctId part() {
+            return new PrecinctId(segment.precinct(), segment.split());
         }
     }
 
@@ -87,19 +87,19 @@ public final class StreetIndex {
     private StreetFinding search(Wanted wanted, boolean known) {
         List<Stretch> sameBody = byBody.getOrDefault(wanted.street().body(), List.of());
         List<Stretch> sameStreet = holding(sameBody, wanted, s -> s.street().equals(wanted.street()));
-        List<Part> exact = parts(sameStreet, wanted::placed);
+        List<PrecinctId> exact = parts(sameStreet, wanted::placed);
         if (!exact.isEmpty()) {
             return finding(exact, exact.size() == 1 ? Result.EXACT : Result.SEVERAL, known, "");
         }
-        List<Part> elsewhere = parts(sameStreet, any -> true);
+        List<PrecinctId> elsewhere = parts(sameStreet, any -> true);
         if (!elsewhere.isEmpty()) {
             return presumed(elsewhere, known, "The street list has the address under another city or ZIP.");
         }
-        List<Part> otherName = parts(holding(sameBody, wanted, any -> true), wanted::placed);
+        List<PrecinctId> otherName = parts(holding(sameBody, wanted, any -> true), wanted::placed);
         if (!otherName.isEmpty()) {
             return presumed(otherName, known, "The street's directional or suffix is missing or another one.");
         }
-        List<Part> misspelled = parts(holding(misspelled(wanted), wanted, any -> true), wanted::placed);
+        List<PrecinctId> misspelled = parts(holding(misspelled(wanted), wanted, any -> true), wanted::placed);
         return misspelled.isEmpty()
                 ? new StreetFinding(Result.NONE, List.of(), known, "")
                 : presumed(misspelled, known, "The street's name is spelled otherwise by one letter.");
@@ -133,15 +133,15 @@ public final class StreetIndex {
                 .toList();
     }
 
-    private static List<Part> parts(List<Stretch> stretches, Predicate<Stretch> which) {
+    private static List<PrecinctId> parts(List<Stretch> stretches, Predicate<Stretch> which) {
         return stretches.stream().filter(which).map(Stretch::part).distinct().toList();
     }
 
-    private static StreetFinding presumed(List<Part> parts, boolean known, String note) {
+    private static StreetFinding presumed(List<PrecinctId> parts, boolean known, String note) {
         return finding(parts, parts.size() == 1 ? Result.PRESUMED : Result.SEVERAL, known, note);
     }
 
-    private static StreetFinding finding(List<Part> parts, Result result, boolean known, String note) {
+    private static StreetFinding finding(List<PrecinctId> parts, Result result, boolean known, String note) {
         return new StreetFinding(result, parts, known, note);
     }
 }

@@ -14,6 +14,7 @@ import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
@@ -26,9 +27,9 @@ import org.proviso.core.rules.Ask;
  */
 final class SmallRecords implements Records {
 
-    static final Located.Part ONE = new Located.Part("1", "");
-    static final Located.Part TWO = new Located.Part("2", "");
-    static final Located.Part TWO_X = new Located.Part("2", "X");
+    static final PrecinctId ONE = new PrecinctId("1", "");
+    static final PrecinctId TWO = new PrecinctId("2", "");
+    static final PrecinctId TWO_X = new PrecinctId("2", "X");
 
     Election election = SmallElection.GENERAL;
     final Map<String, Voter> voters = new LinkedHashMap<>();
@@ -60,7 +61,7 @@ final class SmallRecords implements Records {
     }
 
     /** The street file puts the line in these parts. */
-    void lives(String line, Located.Part... parts) {
+    void lives(String line, PrecinctId... parts) {
         streets.put(line, new Located(Located.Place.FOUND, List.of(parts), "The street file says so."));
     }
 
@@ -100,7 +101,7 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public List<PrecinctPart> rows(Located.Part part) {
+    public List<PrecinctPart> rows(PrecinctId part) {
         return rows.stream()
                 .filter(row ->
                         row.precinct().equals(part.precinct()) && row.split().equals(part.split()))

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.StreetSegment.Parity;
-import org.proviso.core.matching.StreetFinding.Part;
 import org.proviso.core.matching.StreetFinding.Result;
 
 class StreetIndexTest {
@@ -23,8 +23,8 @@ class StreetIndexTest {
 
     @Test
     void the_side_of_the_street_decides_the_split() {
-        assertThat(find("17 North Quarry Street", "Millbrook", "").parts()).containsExactly(new Part("P1", "A"));
-        assertThat(find("18 North Quarry Street", "Millbrook", "").parts()).containsExactly(new Part("P1", "B"));
+        assertThat(find("17 North Quarry Street", "Millbrook", "").parts()).containsExactly(new PrecinctId("P1", "A"));
+        assertThat(find("18 North Quarry Street", "Millbrook", "").parts()).containsExactly(new PrecinctId("P1", "B"));
         assertThat(find("17 North Quarry Street", "", "").result()).isEqualTo(Result.EXACT);
     }
 
@@ -36,15 +36,15 @@ class StreetIndexTest {
     @Test
     void city_or_zip_tells_two_streets_of_one_name_apart() {
         assertThat(find("5 Sorrel Lane", "", "").result()).isEqualTo(Result.SEVERAL);
-        assertThat(find("5 Sorrel Lane", "Harrow", "").parts()).containsExactly(new Part("P4", ""));
-        assertThat(find("5 Sorrel Lane", "", "49871-1234").parts()).containsExactly(new Part("P3", ""));
+        assertThat(find("5 Sorrel Lane", "Harrow", "").parts()).containsExactly(new PrecinctId("P4", ""));
+        assertThat(find("5 Sorrel Lane", "", "49871-1234").parts()).containsExactly(new PrecinctId("P3", ""));
     }
 
     @Test
     void a_missing_directional_is_presumed_only_when_the_answer_is_unique() {
         assertThat(find("17 Quarry St", "Millbrook", "").result()).isEqualTo(Result.SEVERAL);
         assertThat(find("17 Tamarack", "Harrow", "").result()).isEqualTo(Result.PRESUMED);
-        assertThat(find("17 W Tamarack Ct", "Harrow", "").parts()).containsExactly(new Part("P5", ""));
+        assertThat(find("17 W Tamarack Ct", "Harrow", "").parts()).containsExactly(new PrecinctId("P5", ""));
     }
 
     @Test
