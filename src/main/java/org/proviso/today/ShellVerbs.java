@@ -19,11 +19,11 @@ final class ShellVerbs extends Composite<PageSection> {
         verb(
                 "Adjudicate an election folder, with an explanation for every envelope",
                 "adjudicate sample-cases/tamarack-general --out target/run");
+        verb("Check that the ledger of such a run holds", "verify-ledger target/run/ledger.jsonl");
         verb(
                 "Only find each envelope's voter on the roll",
                 "match --roll sample-cases/tamarack-general/roll.csv"
                         + " --envelopes sample-cases/tamarack-general/envelopes.csv --out target/links.csv");
-        verb("Check that the ledger of such a run holds", "verify-ledger target/run/ledger.jsonl");
         verb("Assess facts written by hand; first see which there are", "assess --describe");
         verb("List an election's deadlines", "deadlines --pack example --election-date 2026-11-03");
         verb("Prove the rule packs that come with it", "check-rules --all");
