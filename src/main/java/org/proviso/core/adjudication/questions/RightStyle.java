@@ -1,5 +1,6 @@
 package org.proviso.core.adjudication.questions;
 
+import java.util.List;
 import java.util.Set;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.FactReader;
@@ -10,9 +11,13 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.OfficialError;
 import org.proviso.core.adjudication.facts.PlaceFact;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
 
 /** Was the ballot of a style the voter may vote? Moving is not a fault; casting another style is. An official's noted error and the voter's own location may change what follows. */
 final class RightStyle extends Asked<BallotFact> {
+
+    private static final List<Reason> WAYS =
+            List.of(Reason.WRONG_STYLE, Reason.WRONG_STYLE_RIGHT_PLACE, Reason.WRONG_STYLE_BY_OFFICIAL);
 
     RightStyle() {
         super("ballot.style", Heading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
@@ -39,13 +44,19 @@ final class RightStyle extends Asked<BallotFact> {
         return setting.stands(place == PlaceFact.OWN_PLACE ? Reason.WRONG_STYLE_RIGHT_PLACE : Reason.WRONG_STYLE);
     }
 
-    /** Where the law treats every case alike, nobody needs to know how it came about. */
+    /** Where the law treats every way alike, nobody needs to know which it was, if each is known as firmly. */
     private static Answer sameEitherWay(Setting setting) {
-        var elsewhere = setting.pack().consequence(Reason.WRONG_STYLE);
-        boolean alike = elsewhere.equals(setting.pack().consequence(Reason.WRONG_STYLE_RIGHT_PLACE))
-                && elsewhere.equals(setting.pack().consequence(Reason.WRONG_STYLE_BY_OFFICIAL));
+        boolean alike =
+                WAYS.stream().map(setting.pack()::consequence).distinct().count() == 1;
         return alike
-                ? setting.stands(Reason.WRONG_STYLE)
+                ? setting.stands(leastFirm(setting))
                 : setting.open("how the voter came to another style is not known yet");
+    }
+
+    private static Reason leastFirm(Setting setting) {
+        return WAYS.stream()
+                .filter(way -> !setting.pack().of(Rule.consequence(way)).isFirm())
+                .findFirst()
+                .orElse(Reason.WRONG_STYLE);
     }
 }

@@ -1,0 +1,106 @@
+package org.proviso.core.adjudication.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.AskClock;
+import org.proviso.core.adjudication.FactReader;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.Question;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.facts.CheckInFact;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.questions.QuestionList;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.ChangedPack;
+
+class TupleTest {
+
+    /** A question that looks at the ballot without saying so. */
+    private record Sly(Set<Fact<?>> reads) implements Question {
+        @Override
+        public String key() {
+            return "sly";
+        }
+
+        @Override
+        public Heading heading() {
+            return Heading.ANYTHING_ELSE;
+        }
+
+        @Override
+        public String asks() {
+            return "Sly?";
+        }
+
+        @Override
+        public Answer answer(FactReader facts, Setting setting) {
+            facts.one(Fact.CHECK_IN);
+            return setting.clear("Yes " + facts.one(Fact.BALLOT));
+        }
+    }
+
+    @Test
+    void fails_a_question_that_reads_what_it_does_not_declare() {
+        Setting setting = new Setting(ChangedPack.of("example").resolved(), new World(AskClock.OVER, false));
+        Question sly = new Sly(Set.of(Fact.CHECK_IN));
+        Tuple first = Tuple.of(sly).get(0);
+
+        assertThatIllegalStateException()
+                .isThrownBy(() -> sly.answer(first, setting))
+                .withMessage("the question reads ballot, which it does not declare");
+        Question honest = new Sly(Set.of(Fact.CHECK_IN, Fact.BALLOT));
+        assertThat(Tuple.of(honest))
+                .allSatisfy(tuple -> assertThat(honest.answer(tuple, setting)).isNotNull());
+    }
+
+    @Test
+    void goes_through_about_a_thousand_combinations_of_facts() {
+        int tuples = QuestionList.all().stream()
+                .mapToInt(question -> Tuple.of(question).size())
+                .sum();
+        assertThat(tuples).isBetween(900, 1_300);
+    }
+
+    /** Each word and unknown; of a fact of which several may hold, every set of its words. */
+    @Test
+    void has_a_tuple_for_every_state_of_each_fact() {
+        assertThat(Tuple.of(new Sly(Set.of(Fact.CHECK_IN)))).hasSize(5).doesNotHaveDuplicates();
+        assertThat(Tuple.of(new Sly(Set.of(Fact.MAIL_BALLOTS)))).hasSize(513).doesNotHaveDuplicates();
+        assertThat(Tuple.of(new Sly(Set.of(Fact.BALLOT, Fact.CHECK_IN)))).hasSize(15);
+    }
+
+    @Test
+    void completes_what_is_unknown_in_every_way_and_leaves_what_is_known() {
+        List<Tuple> tuples = Tuple.of(new Sly(Set.of(Fact.BALLOT, Fact.CHECK_IN)));
+        Tuple nothing = tuples.get(0);
+        assertThat(nothing.hasUnknown()).isTrue();
+        assertThat(nothing.known()).isZero();
+        assertThat(nothing.completions()).hasSize(8).noneMatch(Tuple::hasUnknown);
+
+        Tuple half = nothing.with(Fact.CHECK_IN, Set.of(CheckInFact.VOTED));
+        assertThat(half.completions()).hasSize(2).allMatch(tuple -> tuple.holds(Fact.CHECK_IN, CheckInFact.VOTED));
+        assertThat(half.holds(Fact.BALLOT, CheckInFact.VOTED)).isFalse();
+        assertThat(half.sentence()).isEqualTo("check_in is voted, ballot is not known");
+    }
+
+    @Test
+    void reads_as_a_sentence() {
+        List<Tuple> mail = Tuple.of(new Sly(Set.of(Fact.MAIL_BALLOTS)));
+        assertThat(mail.get(1).sentence()).isEqualTo("mail_ballots is empty");
+        assertThat(mail.get(4).sentence()).isEqualTo("mail_ballots is outstanding and surrendered");
+    }
+
+    @Test
+    void sets_the_clocks_in_every_way() {
+        assertThat(World.all()).hasSize(8).doesNotHaveDuplicates();
+        World world = new World(AskClock.OVER_WITHOUT_NOTICE, true);
+        assertThat(world.words()).isEqualTo("asks over without notice, mail ballots past their deadline");
+        assertThat(world.ask(Ask.SIGNATURE)).isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
+        assertThat(world.deadline(Ask.SIGNATURE)).isEmpty();
+    }
+}
