@@ -3,6 +3,7 @@ package org.proviso.cli;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -89,7 +90,7 @@ public final class CommandLineApp {
 
     private static int failed(Exception exception, CommandLine verb, CommandLine.ParseResult arguments)
             throws Exception {
-        if (!(exception instanceof InputException)) {
+        if (!(exception instanceof InputException) && !(exception instanceof UncheckedIOException)) {
             throw exception;
         }
         verb.getErr().println(verb.getCommandSpec().qualifiedName() + ": " + exception.getMessage());

@@ -2,7 +2,6 @@ package org.proviso.files;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
@@ -31,6 +30,9 @@ public final class AtomicFile {
     /** Replaces the file by what the content writes. */
     public static void write(Path target, Content content) {
         Path file = target.toAbsolutePath();
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new InputException(target.toString(), 0, "", "is not a file that can be replaced");
+        }
         Path part = file.resolveSibling("." + file.getFileName() + "." + unique() + ".part");
         try {
             try {
@@ -41,7 +43,7 @@ public final class AtomicFile {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot write " + target + ": " + e, e);
+            throw new InputException(target.toString(), 0, "", "cannot be written: " + e);
         }
     }
 

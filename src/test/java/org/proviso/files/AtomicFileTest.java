@@ -18,6 +18,15 @@ class AtomicFileTest {
     Path folder;
 
     @Test
+    void leaves_alone_what_is_no_file() throws IOException {
+        Path device = Files.createDirectory(folder.resolve("device"));
+        assertThatThrownBy(() -> AtomicFile.writeText(device, "text"))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("is not a file that can be replaced");
+        assertThat(device).isEmptyDirectory();
+    }
+
+    @Test
     void replaces_a_file_and_leaves_nothing_beside_it() throws IOException {
         Path file = Files.writeString(folder.resolve("report.txt"), "old");
 
@@ -35,7 +44,7 @@ class AtomicFileTest {
                     out.write("half");
                     throw new IOException("disk full");
                 }))
-                .isInstanceOf(UncheckedIOException.class)
+                .isInstanceOf(InputException.class)
                 .hasMessageContaining("cannot write")
                 .hasMessageContaining("disk full");
 
@@ -47,7 +56,7 @@ class AtomicFileTest {
     void refuses_half_a_character_instead_of_writing_a_question_mark() {
         Path file = folder.resolve("report.txt");
 
-        assertThatThrownBy(() -> AtomicFile.writeText(file, "\uD83D")).isInstanceOf(UncheckedIOException.class);
+        assertThatThrownBy(() -> AtomicFile.writeText(file, "\uD83D")).isInstanceOf(InputException.class);
         assertThat(names()).isEmpty();
     }
 

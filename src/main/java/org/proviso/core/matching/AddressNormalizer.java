@@ -103,7 +103,8 @@ public final class AddressNormalizer {
 
     /** Whether the street's name is over before a bare number: not so in Highway 61 or County Road 12. */
     private static boolean endsStreet(List<String> words, int at) {
-        String word = words.get(at);
+        // Saint is spelled ST like Street, so that the two must part a line alike.
+        String word = "SAINT".equals(words.get(at)) ? "ST" : words.get(at);
         boolean numbered = List.of("HWY", "RTE", "RD").contains(PostalWords.suffix(word)) && numbersRoads(words, at);
         return at > 0 && PostalWords.isSuffix(word) && !numbered;
     }

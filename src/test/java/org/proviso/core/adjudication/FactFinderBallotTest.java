@@ -81,7 +81,7 @@ class FactFinderBallotTest {
         moved("2 Oak St");
         small.pack.without(Rules.MOVES);
         assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
-        assertThat(small.evidence(Fact.BALLOT)).contains("No source says which of the two decides.");
+        assertThat(small.evidence(Fact.BALLOT)).contains("Nobody has read or ruled which of the two decides");
         assertThat(small.presumed().contests()).isNull();
     }
 

@@ -95,6 +95,8 @@ class FederalIdentificationTest {
     void is_excused_by_a_declaration_only_where_the_law_accepts_one() {
         small.pack.word(Rules.ID_REQUIRED_OF, "everyone");
         small.envelope.declaration = "reasonable_impediment";
+        assertThat(small.word(Fact.IDENTIFICATION)).isEqualTo("unknown");
+        small.pack.flag(Rules.DECLARATION_EXCUSES, false);
         assertThat(small.word(Fact.IDENTIFICATION)).isEqualTo("missing");
         small.pack.flag(Rules.DECLARATION_EXCUSES, true);
         assertThat(small.word(Fact.IDENTIFICATION)).isEqualTo("excused");
