@@ -45,7 +45,7 @@ class AtomicFileTest {
                     throw new IOException("disk full");
                 }))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("cannot write")
+                .hasMessageContaining("cannot be written")
                 .hasMessageContaining("disk full");
 
         assertThat(file).hasContent("old");
