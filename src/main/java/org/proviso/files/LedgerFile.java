@@ -1,17 +1,10 @@
 package org.proviso.files;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.chain.ChainCheck;
@@ -20,9 +13,6 @@ import org.proviso.core.chain.LedgerEntry;
 /** An exported ledger: one entry a line, in canonical JSON. */
 public final class LedgerFile {
 
-    private static final JsonFactory JSON = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
     private static final int FIELDS = 8;
 
     /** What following the chain found: how many entries fit, the head, and what is wrong with the first that does not. */
@@ -70,9 +60,9 @@ public final class LedgerFile {
     }
 
     private LedgerEntry entry(String text, int line) {
-        try (JsonParser parser = JSON.createParser(text)) {
-            parser.nextToken();
-            if (value(parser) instanceof Map<?, ?> fields && fields.size() == FIELDS && parser.nextToken() == null) {
+        try {
+            Map<String, Object> fields = LedgerJson.object(text);
+            if (fields.size() == FIELDS) {
                 return entry(fields, line);
             }
             throw notAnEntry(line, "");
@@ -109,43 +99,5 @@ public final class LedgerFile {
 
     private InputException notAnEntry(int line, String why) {
         return new InputException(file, line, "", "is not an entry of a ledger" + why);
-    }
-
-    private static Object value(JsonParser parser) throws IOException {
-        JsonToken token = parser.currentToken();
-        if (token == JsonToken.START_OBJECT) {
-            return object(parser);
-        }
-        if (token == JsonToken.START_ARRAY) {
-            return array(parser);
-        }
-        if (token == JsonToken.VALUE_STRING) {
-            return parser.getText();
-        }
-        if (token == JsonToken.VALUE_NUMBER_INT) {
-            return parser.getLongValue();
-        }
-        if (token == JsonToken.VALUE_TRUE || token == JsonToken.VALUE_FALSE) {
-            return parser.getBooleanValue();
-        }
-        throw new IOException("a ledger holds no " + token);
-    }
-
-    private static Map<String, Object> object(JsonParser parser) throws IOException {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = parser.currentName();
-            parser.nextToken();
-            fields.put(name, value(parser));
-        }
-        return fields;
-    }
-
-    private static List<Object> array(JsonParser parser) throws IOException {
-        List<Object> items = new ArrayList<>();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(value(parser));
-        }
-        return items;
     }
 }

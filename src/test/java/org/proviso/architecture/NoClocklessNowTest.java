@@ -20,6 +20,9 @@ class NoClocklessNowTest {
 
     private static final String STOPWATCH = "java.lang.System.nanoTime";
 
+    /** The one class that hands the machine's clock to all others. */
+    private static final String CLOCKMAKER = ".election.ServerClock";
+
     private static final Set<String> NEVER = Set.of(
             "java.lang.System.currentTimeMillis",
             "java.util.Calendar.getInstance",
@@ -47,6 +50,9 @@ class NoClocklessNowTest {
 
     private static boolean isHidden(String root, JavaClass caller, CodeUnitAccessTarget target) {
         String name = target.getOwner().getName() + "." + target.getName();
+        if (name.equals("java.time.Clock.systemUTC") && caller.getName().equals(root + CLOCKMAKER)) {
+            return false;
+        }
         if (name.equals(STOPWATCH)) {
             return !caller.getPackageName().startsWith(root + ".cli");
         }

@@ -8,20 +8,19 @@ import java.util.Map;
 public final class Chain {
 
     private final List<LedgerEntry> entries = new ArrayList<>();
+    private ChainHead head = ChainHead.EMPTY;
 
     /** Records an act at the end of the chain and returns its entry. */
     public LedgerEntry record(String at, String actor, String act, String subject, Map<String, Object> payload) {
-        LedgerEntry entry =
-                LedgerEntry.sealed(entries.size() + 1L, at, actor, act, subject, Map.copyOf(payload), headHash());
+        LedgerEntry entry = head.next(at, actor, act, subject, payload);
         entries.add(entry);
+        head = ChainHead.after(entry);
         return entry;
     }
 
     /** The hash of the last entry: printed on minutes and reports, it vouches for all before it. */
     public String headHash() {
-        return entries.isEmpty()
-                ? LedgerEntry.BEFORE_FIRST
-                : entries.get(entries.size() - 1).hash();
+        return head.hash();
     }
 
     public List<LedgerEntry> entries() {

@@ -1,0 +1,21 @@
+package org.proviso.ledger;
+
+import java.util.regex.Pattern;
+
+/**
+ * Who acted, by a pseudonym: observers can tell whether two acts were one person's, not whose. The office keeps the
+ * list of who is behind which.
+ */
+public record Actor(String pseudonym) {
+
+    private static final Pattern FORM = Pattern.compile("system|[a-z]+-[0-9A-Z]{6}");
+
+    /** The program itself: a deadline that passed, the first start. */
+    public static final Actor SYSTEM = new Actor("system");
+
+    public Actor {
+        if (!FORM.matcher(pseudonym).matches()) {
+            throw new IllegalArgumentException("an actor stands in the ledger by pseudonym, not as " + pseudonym);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package org.proviso.database;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Writes the fewest rows that a test of the tables needs. */
+final class Rows {
+
+    private final JdbcClient jdbc;
+
+    Rows(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void election(String id) {
+        jdbc.sql("""
+                        insert into election values (?, 'Test', date '2026-11-03', 'general', 'Test County',
+                          'America/Detroit', 'example', 3, 2, '', '', '', '', time '20:00:00', 'en', ?,
+                          current_timestamp, null, 0)""").params(id, id).update();
+    }
+
+    void envelope(String election, String envelope, String receipt) {
+        jdbc.sql("""
+                        insert into envelope values (?, ?, ?, 1, 'poll', '', '', '', '', null, 'no', 'unknown', '',
+                          'unknown', '', '', 'unknown', 'unknown', '', 'yes', 'unknown', 'yes', 'sealed', '', null,
+                          current_timestamp, null, 0)""").params(election, envelope, receipt).update();
+    }
+
+    void person(String election, String person) {
+        jdbc.sql("insert into person values (?, ?, null, 'affidavit', current_timestamp)")
+                .params(election, person)
+                .update();
+    }
+
+    void caseOf(String election, String envelope, String person, @Nullable String counted) {
+        jdbc.sql("insert into envelope_case values (?, ?, 'open', ?, ?, null, null, current_timestamp, 0)")
+                .params(election, envelope, person, counted)
+                .update();
+    }
+
+    void user(String name) {
+        jdbc.sql("insert into office_user values (?, ?, '', ?, '', false, true, false, current_timestamp, 0)")
+                .params(name, name, name)
+                .update();
+    }
+
+    void proposal(String election, String envelope, String by) {
+        jdbc.sql("""
+                        insert into proposal values (?, ?, 1, 'count', '', '', null, 1, ?, current_timestamp,
+                          'standing', 0)""").params(election, envelope, by).update();
+    }
+
+    void secondReview(String election, String envelope, String proposedBy, String by) {
+        jdbc.sql("insert into second_review values (?, ?, 1, ?, ?, true, '', current_timestamp)")
+                .params(election, envelope, proposedBy, by)
+                .update();
+    }
+}

@@ -1,0 +1,79 @@
+package org.proviso.database;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.flywaydb.core.Flyway;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** The office's services over one migrated database; there is one for each kind in a run of the tests. */
+public final class TestOffice {
+
+    private static final Map<DatabaseKind, TestOffice> OPEN = new EnumMap<>(DatabaseKind.class);
+
+    private final DatabaseKind kind;
+    private final AnnotationConfigApplicationContext services;
+
+    private TestOffice(DatabaseKind kind) {
+        this.kind = kind;
+        HikariDataSource connections = kind.open();
+        Flyway.configure()
+                .dataSource(connections)
+                .locations(kind.migrations())
+                .load()
+                .migrate();
+        services = new AnnotationConfigApplicationContext();
+        services.registerBean(HikariDataSource.class, () -> connections);
+        services.register(TestOfficeServices.class);
+        services.refresh();
+    }
+
+    static synchronized TestOffice on(DatabaseKind kind) {
+        return OPEN.computeIfAbsent(kind, TestOffice::new);
+    }
+
+    public DatabaseKind kind() {
+        return kind;
+    }
+
+    /** A service of the office, with its transactions. */
+    public <T> T the(Class<T> service) {
+        return services.getBean(service);
+    }
+
+    /** For a test that looks at a table, or breaks one. */
+    public JdbcClient jdbc() {
+        return the(JdbcClient.class);
+    }
+
+    /** Does something in one transaction, as a service would. */
+    public <T> T inTransaction(Supplier<T> act) {
+        return the(TransactionTemplate.class).execute(status -> act.get());
+    }
+
+    /** Every table of the office in the order of its name. */
+    public List<String> tables() {
+        return jdbc().sql("""
+                        select lower(table_name) from information_schema.tables
+                        where lower(table_schema) = 'public' and lower(table_name) <> 'flyway_schema_history'
+                        order by 1""").query(String.class).list();
+    }
+
+    /** Back to the state after the migrations. */
+    void empty() {
+        List<String> tables = tables();
+        if (kind == DatabaseKind.H2) {
+            jdbc().sql("set referential_integrity false").update();
+            tables.forEach(table -> jdbc().sql("truncate table " + table).update());
+            jdbc().sql("set referential_integrity true").update();
+        } else {
+            jdbc().sql("truncate " + String.join(", ", tables)).update();
+        }
+        jdbc().sql("insert into ledger_head (chain, sequence, hash) values ('office', 0, repeat('0', 64))")
+                .update();
+    }
+}

@@ -1,0 +1,56 @@
+package org.proviso.database;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import javax.sql.DataSource;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.FilterType;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.annotation.EnableTransactionManagement;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still. */
+@Configuration
+@EnableTransactionManagement(proxyTargetClass = true)
+@ComponentScan(
+        basePackages = {"org.proviso.ledger"},
+        excludeFilters =
+                @ComponentScan.Filter(
+                        type = FilterType.REGEX,
+                        pattern = {".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
+class TestOfficeServices {
+
+    /** Election night in the samples' county. */
+    static final Instant NOW = Instant.parse("2026-11-04T03:00:00Z");
+
+    @Bean
+    Clock clock() {
+        return Clock.fixed(NOW, ZoneOffset.UTC);
+    }
+
+    @Bean
+    JdbcTemplate template(DataSource connections) {
+        return new JdbcTemplate(connections);
+    }
+
+    @Bean
+    JdbcClient client(DataSource connections) {
+        return JdbcClient.create(connections);
+    }
+
+    @Bean
+    PlatformTransactionManager transactions(DataSource connections) {
+        return new JdbcTransactionManager(connections);
+    }
+
+    @Bean
+    TransactionTemplate transaction(PlatformTransactionManager transactions) {
+        return new TransactionTemplate(transactions);
+    }
+}
