@@ -12,6 +12,7 @@ import org.proviso.core.adjudication.facts.Identification;
 import org.proviso.core.adjudication.questions.QuestionList;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
+import org.proviso.core.rules.Consequence;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
 
@@ -53,6 +54,17 @@ class AssessmentTest {
                         tuple(Ask.IDENTIFICATION, Reason.NO_IDENTIFICATION, AskClock.RUNNING));
         assertThat(asks.get(2).deadline())
                 .hasValueSatisfying(until -> assertThat(until.lastMoment()).isEqualTo("2026-11-10T17:00"));
+    }
+
+    @Test
+    void names_the_first_reason_where_two_ask_for_the_same() {
+        ChangedPack pack = ChangedPack.of("example")
+                .follows(Reason.NO_IDENTIFICATION, new Consequence(Consequence.Does.REJECT, null, Ask.SIGNATURE));
+        Setting setting = new Setting(pack.resolved(), new FixedClocks(AskClock.RUNNING, false));
+        assertThat(Assessment.of(facts("voter_signature=missing identification=missing"), setting)
+                        .asks())
+                .extracting(DueAsk::reason)
+                .containsExactly(Reason.AFFIRMATION_NOT_SIGNED);
     }
 
     @Test

@@ -47,6 +47,13 @@ final class FoldAnswers {
                 : answer;
     }
 
+    /** It rejects and no ask runs, or it cuts the ballot, which may leave nothing of it. */
+    static boolean rejectsForGood(Answer answer) {
+        return answer instanceof Answer.Defect defect
+                && (defect.consequence().does() == Does.REJECT && defect.isFinal()
+                        || defect.consequence().does() == Does.IN_PART);
+    }
+
     static boolean blocks(Answer answer) {
         if (answer instanceof Answer.Defect defect) {
             Does does = defect.consequence().does();

@@ -48,6 +48,14 @@ class FoldPropertyTest {
     }
 
     @Property
+    void rejects_only_for_what_nothing_can_cure_any_more(
+            @ForAll("lists") List<Answer> answers, @ForAll("ballots") BallotContests ballots) {
+        if (answers.stream().noneMatch(FoldAnswers::rejectsForGood)) {
+            assertThat(fold(answers, ballots).recommendation()).isNotEqualTo(Recommendation.REJECT);
+        }
+    }
+
+    @Property
     void counts_a_part_that_is_neither_empty_nor_whole(
             @ForAll("lists") List<Answer> answers, @ForAll("ballots") BallotContests ballots) {
         Outcome outcome = fold(answers, ballots);

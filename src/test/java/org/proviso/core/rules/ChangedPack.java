@@ -54,7 +54,10 @@ public final class ChangedPack {
 
     /** The same value, but only remembered. */
     public ChangedPack fromMemory(Rule rule) {
-        return with(rule, values.get(rule).get(0).value(), Basis.MEMORY);
+        DatedValue was = values.get(rule).get(0);
+        values.put(
+                rule, List.of(new DatedValue(was.from(), was.value(), was.reference(), Basis.MEMORY, was.checked())));
+        return this;
     }
 
     public ChangedPack without(Rule... rules) {

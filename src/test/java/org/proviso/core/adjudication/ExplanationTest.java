@@ -1,0 +1,100 @@
+package org.proviso.core.adjudication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.proviso.core.YesNo;
+import org.proviso.core.adjudication.explain.Explanation;
+import org.proviso.core.adjudication.explain.Likeness;
+import org.proviso.core.adjudication.explain.Mark;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.Identity;
+
+class ExplanationTest {
+
+    private final SmallCase small = new SmallCase();
+
+    @Test
+    void says_what_counts_of_a_ballot_of_another_style_and_why() {
+        agrees();
+        small.envelope.style = "B";
+        assertThat(page())
+                .contains("As things stand \u25D0 count in part", "Because", "own voting location")
+                .contains("WHAT THE ENVELOPE SAYS", "WHAT THE RECORDS SAY", "WHAT THE LAW ASKS", "CONTESTS")
+                .contains("To count PRES \u00B7 HOUSE \u00B7 SHERIFF", "Not theirs SENATE-8")
+                .contains("Missing SENATE-7", "Rule: Example Election Code (invented) 5.3 (2020)");
+    }
+
+    @Test
+    void says_that_nothing_stands_in_the_way() {
+        agrees();
+        assertThat(page())
+                .contains("\u25CF count", "nothing stands in the way", "linked by a person")
+                .doesNotContain("CONTESTS");
+    }
+
+    @Test
+    void says_what_the_voter_may_bring_and_until_when() {
+        small.envelope.idShown = YesNo.NO;
+        assertThat(page())
+                .contains("The voter may bring or send identification until Tuesday, November 10, 2026, 5:00 pm")
+                .contains("tell the voter at once");
+    }
+
+    @Test
+    void never_writes_out_a_protected_address() {
+        small.voter.confidential = true;
+        small.envelope.address = "2 Oak St";
+        assertThat(page()).contains("protected address").doesNotContain("Elm St", "Oak St");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "NONE_FITS | That is not an answer yet: search and record the search.",
+                "NOT_ON_ROLL | A person searched and found no record of this voter.",
+                "SEVERAL_FIT | More than one record of the roll may be this voter; a person must choose."
+            })
+    void says_where_there_is_no_voter_yet(Identity identity, String words) {
+        small.link = new Link(identity, null, 0, List.of());
+        assertThat(page()).contains(words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.9999, almost surely (99.9 %)",
+        "0.95, likely (95.0 %)",
+        "0.5, perhaps (50.0 %)",
+        "0.1, hardly (10.0 %)"
+    })
+    void puts_a_word_before_the_figure(double probability, String words) {
+        assertThat(Likeness.words(probability)).isEqualTo(words);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Recommendation.class)
+    void never_shows_a_mark_without_the_word(Recommendation recommendation) {
+        assertThat(Mark.beside(recommendation)).endsWith(recommendation.words());
+        assertThat(Mark.beside(recommendation).length() > recommendation.words().length())
+                .isEqualTo(recommendation.isDecided());
+    }
+
+    private void agrees() {
+        small.records.recorded.add(new Recorded(
+                Fact.SIGNATURE_COMPARISON, Set.of(Comparison.AGREES), Evidence.of(Source.PERSON, "Agrees.")));
+    }
+
+    private String page() {
+        CaseReport report = small.report(LocalDateTime.of(2026, 11, 4, 12, 0));
+        return Explanation.of(report, small.records, small.pack.resolved(), "11/04/2026 12:00 pm")
+                .replaceAll("\\s+", " ");
+    }
+}
