@@ -4,14 +4,12 @@ import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
-import org.springframework.security.core.userdetails.UserDetailsService;
-import org.springframework.security.provisioning.InMemoryUserDetailsManager;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
  * The lock on every address: a view without an access annotation is closed, and whatever is not a view needs a
- * sign-in. There are no users yet, so only what is open to everyone can be reached.
+ * sign-in. The form to sign in with comes with the screens.
  */
 @Configuration
 class WebSecurity {
@@ -38,11 +36,5 @@ class WebSecurity {
                 .permissionsPolicyHeader(policy -> policy.policy("camera=(), microphone=(), geolocation=()"))
                 .contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY)));
         return http.build();
-    }
-
-    /** Nobody can sign in yet; an empty list keeps the framework from inventing a user with a password in the log. */
-    @Bean
-    UserDetailsService users() {
-        return new InMemoryUserDetailsManager();
     }
 }

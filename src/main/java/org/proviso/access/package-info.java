@@ -1,5 +1,5 @@
-/** Who may open what. Today every page is open to everyone, because the server holds no case yet. */
-@ApplicationModule(allowedDependencies = {})
+/** Who works here, who may do what, and who may not do it alone. */
+@ApplicationModule(allowedDependencies = "ledger")
 @NullMarked
 package org.proviso.access;
 

@@ -8,10 +8,13 @@ import java.util.regex.Pattern;
  */
 public record Actor(String pseudonym) {
 
-    private static final Pattern FORM = Pattern.compile("system|[a-z]+-[0-9A-Z]{6}");
+    private static final Pattern FORM = Pattern.compile("system|visitor|[a-z]+-[0-9A-Z]{6}");
 
     /** The program itself: a deadline that passed, the first start. */
     public static final Actor SYSTEM = new Actor("system");
+
+    /** Somebody who has not signed in. */
+    public static final Actor VISITOR = new Actor("visitor");
 
     public Actor {
         if (!FORM.matcher(pseudonym).matches()) {

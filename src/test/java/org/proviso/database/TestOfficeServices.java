@@ -14,12 +14,13 @@ import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.annotation.EnableTransactionManagement;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.springframework.validation.beanvalidation.MethodValidationPostProcessor;
 
 /** The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still. */
 @Configuration
 @EnableTransactionManagement(proxyTargetClass = true)
 @ComponentScan(
-        basePackages = {"org.proviso.ledger"},
+        basePackages = {"org.proviso.ledger", "org.proviso.access"},
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
@@ -32,6 +33,13 @@ class TestOfficeServices {
     @Bean
     Clock clock() {
         return Clock.fixed(NOW, ZoneOffset.UTC);
+    }
+
+    @Bean
+    static MethodValidationPostProcessor checkedCommands() {
+        MethodValidationPostProcessor checked = new MethodValidationPostProcessor();
+        checked.setProxyTargetClass(true);
+        return checked;
     }
 
     @Bean

@@ -1,0 +1,139 @@
+package org.proviso.access;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import jakarta.validation.ConstraintViolationException;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** Accounts are made, changed and closed by an administrator, and each change is in the ledger without a name. */
+class UserServiceTest {
+
+    private static final CreateUser ADA = new CreateUser("ada", "Ada Lovering", "Lakes", Set.of(Role.REVIEWER));
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    private static UserService asRoot(TestOffice office) {
+        Staff.hire(office, "root", Role.ADMINISTRATOR);
+        Staff.signIn("root");
+        return office.the(UserService.class);
+    }
+
+    @OnBothDatabases
+    void a_new_account_can_do_nothing_before_its_one_time_password_is_changed(TestOffice office) {
+        UserService users = asRoot(office);
+        String oneTime = users.create(ADA);
+        assertThat(oneTime).matches("([2-9A-Z]{4}-){3}[2-9A-Z]{4}");
+        Staff.signIn("ada");
+        AccessService access = office.the(AccessService.class);
+        assertThatThrownBy(() -> access.demand(Act.PROPOSE)).hasMessage("Change your one-time password first.");
+        assertThat(access.may(Act.PROPOSE)).isFalse();
+        assertThatThrownBy(() -> users.changeOwnPassword("guessed", "a longer secret"))
+                .hasMessageContaining("old");
+        assertThatThrownBy(() -> users.changeOwnPassword(oneTime, "short")).hasMessageContaining("at least 12");
+        assertThatThrownBy(() -> users.changeOwnPassword(oneTime, "ü".repeat(37)))
+                .hasMessageContaining("72 bytes");
+        assertThatThrownBy(() -> users.changeOwnPassword(oneTime, oneTime)).hasMessageContaining("other than");
+        users.changeOwnPassword(oneTime, "a longer secret");
+        assertThat(access.demand(Act.PROPOSE).fullName()).isEqualTo("Ada Lovering");
+    }
+
+    @OnBothDatabases
+    void the_ledger_knows_people_by_pseudonym_only(TestOffice office) {
+        UserService users = asRoot(office);
+        users.create(ADA);
+        OfficeUser ada = users.all().get(0);
+        users.changeRoles("ada", ada.version(), Set.of(Role.DECIDER));
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.OFFICE, 0, 10);
+        assertThat(entries).extracting(LedgerEntry::act).containsExactly("account_opened", "roles_changed");
+        assertThat(entries)
+                .extracting(LedgerEntry::subject)
+                .containsOnly(ada.actor().pseudonym());
+        assertThat(entries.get(1).payload().get("roles")).isEqualTo(List.of("decider"));
+        assertThat(entries).allSatisfy(entry -> assertThat(entry.line()).doesNotContainIgnoringCase("lovering"));
+        assertThat(office.jdbc()
+                        .sql("select password_hash from office_user where user_name = 'ada'")
+                        .query(String.class)
+                        .single())
+                .startsWith("$2a$");
+    }
+
+    @OnBothDatabases
+    void a_role_taken_away_is_gone_at_once(TestOffice office) {
+        UserService users = asRoot(office);
+        Staff.hire(office, "ben", Role.REVIEWER);
+        users.changeRoles("ben", 0, Set.of(Role.OBSERVER));
+        Staff.signIn("ben");
+        assertThatThrownBy(() -> office.the(AccessService.class).demand(Act.PROPOSE))
+                .hasMessage("Your roles do not let you propose.");
+        Staff.signIn("root");
+        users.enable("ben", 1, false);
+        Staff.signIn("ben");
+        assertThatThrownBy(() -> office.the(AccessService.class).demand(Act.READ_LEDGER))
+                .hasMessage("This account cannot be used.");
+    }
+
+    @OnBothDatabases
+    void a_change_of_an_account_that_changed_meanwhile_is_refused(TestOffice office) {
+        UserService users = asRoot(office);
+        Staff.hire(office, "ben", Role.REVIEWER);
+        users.changeRoles("ben", 0, Set.of(Role.INTAKE));
+        assertThatThrownBy(() -> users.changeRoles("ben", 0, Set.of(Role.DECIDER)))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(users.all().get(0).roles()).containsExactly(Role.INTAKE);
+    }
+
+    @OnBothDatabases
+    void what_an_account_cannot_be_is_refused_and_leaves_nothing(TestOffice office) {
+        UserService users = asRoot(office);
+        assertThatThrownBy(() -> users.create(new CreateUser("Ada L", "Ada", "", Set.of(Role.INTAKE))))
+                .isInstanceOf(ConstraintViolationException.class);
+        assertThatThrownBy(() -> users.create(new CreateUser("root", "Again", "", Set.of(Role.INTAKE))))
+                .hasMessageContaining("already");
+        assertThatThrownBy(() ->
+                        users.create(new CreateUser("both", "Both", "", Set.of(Role.ADMINISTRATOR, Role.REVIEWER))))
+                .hasMessageContaining("no part in any case");
+        assertThatThrownBy(() -> users.enable("root", 0, false)).hasMessageContaining("at least one administrator");
+        assertThat(users.all()).hasSize(1).allMatch(OfficeUser::enabled);
+        assertThat(office.the(LedgerService.class).verify(LedgerChain.OFFICE).entries())
+                .isZero();
+    }
+
+    @OnBothDatabases
+    void nobody_else_manages_users(TestOffice office) {
+        Staff.hire(office, "boss", Role.SUPERVISOR);
+        Staff.signIn("boss");
+        UserService users = office.the(UserService.class);
+        assertThatThrownBy(users::all).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.create(ADA)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.changeRoles("boss", 0, Set.of(Role.ADMINISTRATOR)))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.enable("boss", 0, true)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.resetPassword("boss")).isInstanceOf(NotPermittedException.class);
+        Staff.signOut();
+        assertThatThrownBy(() -> users.changeOwnPassword("", "a longer secret")).hasMessage("Sign in first.");
+    }
+
+    @OnBothDatabases
+    void nobody_checks_their_own_act(TestOffice office) {
+        Staff.hire(office, "ada", Role.REVIEWER, Role.SUPERVISOR);
+        Staff.signIn("ada");
+        AccessService access = office.the(AccessService.class);
+        assertThatThrownBy(() -> access.demandAnother(Act.SECOND_REVIEW, List.of("ben", "ada")))
+                .hasMessageContaining("Somebody else has to do this");
+        assertThat(access.demandAnother(Act.SECOND_REVIEW, List.of("ben")).userName())
+                .isEqualTo("ada");
+        assertThatThrownBy(() -> access.demandAnother(Act.VOTE, List.of())).isInstanceOf(NotPermittedException.class);
+    }
+}
