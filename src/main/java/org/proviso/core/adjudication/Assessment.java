@@ -67,7 +67,7 @@ public record Assessment(
     private static List<DueAsk> asks(List<Answer> answers, Setting setting) {
         Map<Ask, DueAsk> asks = new LinkedHashMap<>();
         for (Answer answer : answers) {
-            if (answer instanceof Answer.Defect defect && defect.ask() != null) {
+            if (answer instanceof Answer.Defect defect && defect.ask() == AskClock.RUNNING) {
                 Ask ask = defect.consequence().cure();
                 asks.putIfAbsent(
                         ask,

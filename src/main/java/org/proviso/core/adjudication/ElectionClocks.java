@@ -33,10 +33,18 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
             return AskClock.OVER;
         }
         Optional<Deadline> deadline = deadline(ask);
-        if (deadline.isEmpty() || !deadline.get().hasPassed(asOf)) {
+        if (deadline.isEmpty()) {
+            return decisionsAreDue() ? AskClock.OVER_WITHOUT_NOTICE : AskClock.RUNNING;
+        }
+        if (!deadline.get().hasPassed(asOf)) {
             return AskClock.RUNNING;
         }
         return wasTold(ask) ? AskClock.OVER : AskClock.OVER_WITHOUT_NOTICE;
+    }
+
+    /** An ask counted from a notice that was never sent does not run for ever: then a person must look. */
+    private boolean decisionsAreDue() {
+        return book.of(Rules.DECISION).map(deadline -> deadline.hasPassed(asOf)).orElse(false);
     }
 
     /** Running out counts against the voter only if the notice went out in time, where the law demands one. */

@@ -87,11 +87,10 @@ final class IdentificationFacts {
         if (voter.idRequired().isYes()) {
             return YesNo.YES;
         }
+        // An empty last vote may mean never, or a roll without that column: who came by mail is a question for a
+        // person.
         RegistrationChannel channel = voter.registration().channel();
-        if (channel == null) {
-            return YesNo.UNKNOWN;
-        }
-        return channel == RegistrationChannel.MAIL ? YesNo.YES : YesNo.NO;
+        return channel == null || channel == RegistrationChannel.MAIL ? YesNo.UNKNOWN : YesNo.NO;
     }
 
     private static Finding found(Identification word, Source source, String words) {

@@ -64,10 +64,15 @@ public sealed interface Step {
     }
 
     private static String ordinal(int n) {
-        return switch (n) {
-            case 2 -> "2nd";
-            case 3 -> "3rd";
-            default -> n + "th";
-        };
+        boolean teen = n % 100 / 10 == 1;
+        return n
+                + (teen
+                        ? "th"
+                        : switch (n % 10) {
+                            case 1 -> "st";
+                            case 2 -> "nd";
+                            case 3 -> "rd";
+                            default -> "th";
+                        });
     }
 }

@@ -74,12 +74,14 @@ class ElectionClocksTest {
     }
 
     @Test
-    void counts_from_the_notice_and_never_runs_out_before_one_is_sent() {
+    void counts_from_the_notice_and_needs_a_person_when_none_was_sent_by_the_day_of_decision() {
         ChangedPack pack = ChangedPack.of("example").with(CURE, daysAfter(Anchor.NOTICE_SENT, 3));
         LocalDateTime sent = LocalDateTime.of(2026, 11, 5, 10, 0);
 
-        assertThat(clocks(pack, afterwards().plusYears(1), null).ask(Ask.IDENTIFICATION))
+        assertThat(clocks(pack, LocalDateTime.of(2026, 11, 13, 17, 0), null).ask(Ask.IDENTIFICATION))
                 .isEqualTo(AskClock.RUNNING);
+        assertThat(clocks(pack, LocalDateTime.of(2026, 11, 13, 17, 1), null).ask(Ask.IDENTIFICATION))
+                .isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
         assertThat(clocks(pack, afterwards(), null).deadline(Ask.IDENTIFICATION))
                 .isEmpty();
         assertThat(clocks(pack, afterwards(), sent).deadline(Ask.IDENTIFICATION))

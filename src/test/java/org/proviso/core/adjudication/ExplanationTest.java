@@ -28,8 +28,8 @@ class ExplanationTest {
         assertThat(page())
                 .contains("As things stand \u25D0 count in part", "Because", "own voting location")
                 .contains("WHAT THE ENVELOPE SAYS", "WHAT THE RECORDS SAY", "WHAT THE LAW ASKS", "CONTESTS")
-                .contains("To count PRES \u00B7 HOUSE \u00B7 SHERIFF", "Not theirs SENATE-8")
-                .contains("Missing SENATE-7", "Rule: Example Election Code (invented) 5.3 (2020)");
+                .contains("To count PRES \u00B7 HOUSE \u00B7 SHERIFF", "Not counted SENATE-8")
+                .contains("Not on it SENATE-7", "Rule: Example Election Code (invented) 5.3 (2020)");
     }
 
     @Test

@@ -30,14 +30,17 @@ class FederalIdentificationTest {
 
     @ParameterizedTest
     @CsvSource({
-        // 21083(b)(1): registered by mail, never voted before.
-        "MAIL, UNKNOWN, UNKNOWN, , missing",
+        // 21083(b)(1): registered by mail, never voted before, as the roll's flag says.
+        "MAIL, YES, UNKNOWN, , missing",
+        // No flag and no last vote: never voted, or a roll that does not say. A person must look.
+        "MAIL, UNKNOWN, UNKNOWN, , unknown",
         // 21083(b)(1)(B): voted in a federal election in the state before.
         "MAIL, UNKNOWN, UNKNOWN, 2022-11-08, not_required",
         // 21083(b)(3)(B): the number was matched (decision case US-02).
         "MAIL, UNKNOWN, YES, , not_required",
         "MAIL, YES, YES, , not_required",
-        "MAIL, UNKNOWN, NO, , missing",
+        "MAIL, UNKNOWN, NO, , unknown",
+        "MAIL, YES, NO, , missing",
         // The roll's own word on it.
         "MAIL, NO, UNKNOWN, , not_required",
         "IN_PERSON, YES, UNKNOWN, , missing",

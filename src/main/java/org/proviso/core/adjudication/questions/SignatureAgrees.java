@@ -23,6 +23,15 @@ final class SignatureAgrees extends Asked<Comparison> {
         return Set.of(Fact.SIGNATURE_COMPARISON, Fact.VOTER_SIGNATURE);
     }
 
+    /** Where the law compares no signatures, nobody needs to know how one compares. */
+    @Override
+    Answer ofUnknown(FactReader facts, Setting setting) {
+        boolean compared = setting.pack().isYes(Rules.SIGNATURE_COMPARED);
+        return compared || !setting.pack().of(Rules.SIGNATURE_COMPARED).isKnown()
+                ? super.ofUnknown(facts, setting)
+                : setting.clear("Not compared here", Rules.SIGNATURE_COMPARED);
+    }
+
     @Override
     Answer of(Comparison word, FactReader facts, Setting setting) {
         if (!setting.pack().of(Rules.SIGNATURE_COMPARED).isKnown()) {
