@@ -9,6 +9,7 @@ import static org.proviso.access.Role.RELEASE_TEAM;
 import static org.proviso.access.Role.REVIEWER;
 import static org.proviso.access.Role.SUPERVISOR;
 
+import java.util.Locale;
 import java.util.Set;
 
 /** Something that only some may do, with the roles that may. Every service asks before it acts. */
@@ -62,6 +63,6 @@ public enum Act {
 
     /** As it reads after "may not": {@code record cure evidence}. */
     public String words() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** The two databases of the office. */
 public enum DatabaseKind {
@@ -38,6 +39,9 @@ public enum DatabaseKind {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(url());
         config.setUsername(this == H2 ? "sa" : "postgres");
+        if (this == POSTGRESQL) {
+            config.addDataSourceProperty("reWriteBatchedInserts", "true");
+        }
         config.setMaximumPoolSize(CONNECTIONS);
         return new HikariDataSource(config);
     }
@@ -45,7 +49,7 @@ public enum DatabaseKind {
     /** Where its migrations lie. */
     public String[] migrations() {
         return new String[] {
-            "classpath:db/migration/common", "classpath:db/migration/" + name().toLowerCase(java.util.Locale.ROOT)
+            "classpath:db/migration/common", "classpath:db/migration/" + name().toLowerCase(Locale.ROOT)
         };
     }
 }

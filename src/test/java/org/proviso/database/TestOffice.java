@@ -32,7 +32,8 @@ public final class TestOffice {
         services.refresh();
     }
 
-    static synchronized TestOffice on(DatabaseKind kind) {
+    /** The office on that kind of database; skips the running test where there is no server. */
+    public static synchronized TestOffice on(DatabaseKind kind) {
         return OPEN.computeIfAbsent(kind, TestOffice::new);
     }
 
@@ -64,7 +65,7 @@ public final class TestOffice {
     }
 
     /** Back to the state after the migrations. */
-    void empty() {
+    public void empty() {
         List<String> tables = tables();
         if (kind == DatabaseKind.H2) {
             jdbc().sql("set referential_integrity false").update();

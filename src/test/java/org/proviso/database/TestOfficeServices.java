@@ -20,7 +20,13 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
 @Configuration
 @EnableTransactionManagement(proxyTargetClass = true)
 @ComponentScan(
-        basePackages = {"org.proviso.ledger", "org.proviso.access"},
+        basePackages = {
+            "org.proviso.ledger",
+            "org.proviso.access",
+            "org.proviso.election",
+            "org.proviso.roll",
+            "org.proviso.intake"
+        },
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,

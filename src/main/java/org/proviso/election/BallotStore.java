@@ -1,0 +1,156 @@
+package org.proviso.election;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.Code;
+import org.proviso.core.Contest;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.StreetSegment;
+import org.proviso.files.ElectionFolder;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+
+/** The tables of what is on the ballots and who gets which: contests, styles, precincts and streets. */
+@Repository
+class BallotStore {
+
+    private static final int BATCH = 1_000;
+
+    private final JdbcTemplate jdbc;
+
+    BallotStore(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void insert(String id, ElectionFolder folder) {
+        insertContests(id, folder.contests());
+        insertStyles(id, folder.styles());
+        insertPrecincts(id, folder.precincts());
+        insertStreets(id, folder.streets());
+    }
+
+    private void insertContests(String id, List<Contest> contests) {
+        List<Object[]> rows = new ArrayList<>();
+        for (Contest contest : contests) {
+            rows.add(new Object[] {
+                id,
+                contest.contestId(),
+                rows.size() + 1,
+                contest.title(),
+                contest.district(),
+                contest.level().code()
+            });
+        }
+        insert("contest (election_id, contest_id, place, title, district, level)", rows);
+    }
+
+    private void insertStyles(String id, List<BallotStyle> styles) {
+        List<Object[]> rows = new ArrayList<>();
+        List<Object[]> contests = new ArrayList<>();
+        for (BallotStyle style : styles) {
+            rows.add(new Object[] {id, style.style(), rows.size() + 1, style.party()});
+            style.contestIds().forEach(contest -> contests.add(new Object[] {id, style.style(), contest}));
+        }
+        insert("ballot_style (election_id, style, place, party)", rows);
+        insert("style_contest (election_id, style, contest_id)", contests);
+    }
+
+    private void insertPrecincts(String id, List<PrecinctPart> parts) {
+        List<Object[]> rows = new ArrayList<>();
+        for (PrecinctPart part : parts) {
+            rows.add(new Object[] {
+                id,
+                part.precinct(),
+                part.split(),
+                part.party(),
+                rows.size() + 1,
+                part.ballotStyle(),
+                part.votingLocation()
+            });
+        }
+        insert("precinct_part (election_id, precinct, split, party, place, style, voting_location)", rows);
+    }
+
+    private void insertStreets(String id, List<StreetSegment> segments) {
+        List<Object[]> rows = new ArrayList<>();
+        for (StreetSegment street : segments) {
+            rows.add(new Object[] {
+                id,
+                rows.size() + 1,
+                street.low(),
+                street.high(),
+                street.parity().code(),
+                street.street(),
+                street.city(),
+                street.zip(),
+                street.precinct(),
+                street.split()
+            });
+        }
+        insert("street_segment (election_id, line_no, low, high, parity, street, city, zip, precinct, split)", rows);
+    }
+
+    private void insert(String columns, List<Object[]> rows) {
+        int width = columns.split(",").length;
+        String sql = "insert into " + columns + " values (?" + ", ?".repeat(width - 1) + ")";
+        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < row.length; i++) {
+                statement.setObject(i + 1, row[i]);
+            }
+        });
+    }
+
+    List<Contest> contests(String id) {
+        return jdbc.query(
+                "select * from contest where election_id = ? order by place",
+                (row, number) -> new Contest(
+                        row.getString("contest_id"),
+                        row.getString("title"),
+                        row.getString("district"),
+                        Code.find(Contest.Level.class, row.getString("level")).orElseThrow()),
+                id);
+    }
+
+    List<BallotStyle> styles(String id) {
+        return jdbc.query(
+                "select * from ballot_style where election_id = ? order by place",
+                (row, number) -> new BallotStyle(
+                        row.getString("style"), row.getString("party"), contestsOf(id, row.getString("style"))),
+                id);
+    }
+
+    private Set<String> contestsOf(String id, String style) {
+        return Set.copyOf(jdbc.queryForList(
+                "select contest_id from style_contest where election_id = ? and style = ?", String.class, id, style));
+    }
+
+    List<PrecinctPart> precincts(String id) {
+        return jdbc.query(
+                "select * from precinct_part where election_id = ? order by place",
+                (row, number) -> new PrecinctPart(
+                        row.getString("precinct"),
+                        row.getString("split"),
+                        row.getString("style"),
+                        row.getString("party"),
+                        row.getString("voting_location")),
+                id);
+    }
+
+    List<StreetSegment> streets(String id) {
+        return jdbc.query(
+                "select * from street_segment where election_id = ? order by line_no",
+                (row, number) -> new StreetSegment(
+                        row.getInt("low"),
+                        row.getInt("high"),
+                        Code.find(StreetSegment.Parity.class, row.getString("parity"))
+                                .orElseThrow(),
+                        row.getString("street"),
+                        row.getString("city"),
+                        row.getString("zip"),
+                        row.getString("precinct"),
+                        row.getString("split")),
+                id);
+    }
+}

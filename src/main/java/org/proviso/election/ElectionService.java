@@ -1,0 +1,99 @@
+package org.proviso.election;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.Election;
+import org.proviso.files.ContentHash;
+import org.proviso.files.ElectionFolder;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Elections of the office: loaded whole or not at all, and only once. */
+@Service
+public class ElectionService {
+
+    private final ElectionStore elections;
+    private final BallotStore ballots;
+    private final AccessService access;
+    private final LedgerService ledger;
+    private final ApplicationEventPublisher rooms;
+
+    ElectionService(
+            ElectionStore elections,
+            BallotStore ballots,
+            AccessService access,
+            LedgerService ledger,
+            ApplicationEventPublisher rooms) {
+        this.elections = elections;
+        this.ballots = ballots;
+        this.access = access;
+        this.ledger = ledger;
+        this.rooms = rooms;
+    }
+
+    /**
+     * Loads an election folder in one transaction with one entry in the ledger, the first of the election's chain. The
+     * same files again are recognised and nothing is written. Throws {@link org.proviso.files.InputException} where a
+     * file is not right, {@link ElectionRefusedException} where the election is there with other files.
+     */
+    @Transactional
+    public LoadOutcome load(Path path) {
+        OfficeUser supervisor = access.demand(Act.LOAD_FILES);
+        String hash = ContentHash.ofFolder(path);
+        Optional<String> known = elections.withContent(hash);
+        if (known.isPresent()) {
+            return new LoadOutcome(known.get(), true);
+        }
+        ElectionFolder folder = ElectionFolder.read(path);
+        String id = folder.election().id();
+        if (elections.find(id).isPresent()) {
+            throw new ElectionRefusedException(
+                    "The election " + id + " is in the office already, loaded from other files.");
+        }
+        elections.insert(folder.election(), hash);
+        ballots.insert(id, folder);
+        rooms.publishEvent(new ElectionLoaded(id, folder));
+        LedgerChain chain = LedgerChain.of(id);
+        ledger.open(chain);
+        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash));
+        return new LoadOutcome(id, false);
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Election> find(String electionId) {
+        return elections.find(electionId);
+    }
+
+    /** The ids of all elections, the newest election first. */
+    @Transactional(readOnly = true)
+    public List<String> all() {
+        return elections.ids();
+    }
+
+    private static Map<String, Object> counts(ElectionFolder folder, String hash) {
+        Map<String, Object> counts = new LinkedHashMap<>();
+        counts.put("content", hash);
+        counts.put("contests", folder.contests().size());
+        counts.put("styles", folder.styles().size());
+        counts.put("voters", folder.voters().size());
+        counts.put("mail_ballots", rows(folder.mailBallots()));
+        counts.put("check_ins", rows(folder.checkIns()));
+        counts.put("voted_elsewhere", folder.votedElsewhere().size());
+        counts.put("transmittals", folder.transmittals().size());
+        counts.put("envelopes", folder.envelopes().size());
+        return counts;
+    }
+
+    private static int rows(Map<String, ? extends List<?>> byVoter) {
+        return byVoter.values().stream().mapToInt(List::size).sum();
+    }
+}

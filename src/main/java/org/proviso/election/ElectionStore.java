@@ -1,0 +1,192 @@
+package org.proviso.election;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Code;
+import org.proviso.core.CountyRuling;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.Election;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of elections themselves: their office, closed days, court orders and county rulings. */
+@Repository
+class ElectionStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    ElectionStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    Optional<String> withContent(String hash) {
+        return jdbc.sql("select election_id from election where content_hash = ?")
+                .param(hash)
+                .query(String.class)
+                .optional();
+    }
+
+    List<String> ids() {
+        return jdbc.sql("select election_id from election order by held_on desc, election_id")
+                .query(String.class)
+                .list();
+    }
+
+    void insert(Election election, String contentHash) {
+        Election.Office office = election.office();
+        jdbc.sql("""
+                        insert into election (election_id, name, held_on, kind, jurisdiction, zone, rule_pack,
+                            deciding_members, deciding_quorum, office_name, office_address, office_phone, office_email,
+                            polls_close, languages, content_hash, loaded_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(
+                        election.id(),
+                        election.name(),
+                        election.date(),
+                        election.kind().code(),
+                        election.jurisdiction(),
+                        election.zone().getId(),
+                        election.rulePack(),
+                        election.decider().members(),
+                        election.decider().quorum(),
+                        office.name(),
+                        office.address(),
+                        office.phone(),
+                        office.email(),
+                        election.pollsClose(),
+                        String.join(";", election.languages()),
+                        contentHash,
+                        now())
+                .update();
+        election.daysClosed().forEach(day -> insertClosedDay(election.id(), day));
+        int number = 0;
+        for (CourtOrder order : election.orders()) {
+            insertOrder(election.id(), ++number, order);
+        }
+        election.rulings().forEach(ruling -> insertRuling(election.id(), ruling));
+    }
+
+    private void insertClosedDay(String id, LocalDate day) {
+        jdbc.sql("insert into election_closed_day (election_id, closed_on) values (?, ?)")
+                .params(id, day)
+                .update();
+    }
+
+    private void insertOrder(String id, int number, CourtOrder order) {
+        jdbc.sql("""
+                        insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
+                            until_at, recorded_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .param(id)
+                .param(number)
+                .param(order.kind().code())
+                .param(order.court())
+                .param(order.date())
+                .param(order.scope())
+                .param(order.standing().code())
+                .param(order.until())
+                .param(now())
+                .update();
+        for (String envelope : order.envelopeNos()) {
+            jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
+                    .params(id, number, envelope)
+                    .update();
+        }
+    }
+
+    private void insertRuling(String id, CountyRuling ruling) {
+        jdbc.sql("""
+                        insert into county_ruling (election_id, rule, ruled_value, signed_by, signed_on, ground)
+                        values (?, ?, ?, ?, ?, ?)""")
+                .params(id, ruling.rule(), ruling.value(), ruling.signedBy(), ruling.on(), ruling.ground())
+                .update();
+    }
+
+    Optional<Election> find(String id) {
+        return jdbc.sql("select * from election where election_id = ?")
+                .param(id)
+                .query(this::election)
+                .optional();
+    }
+
+    private Election election(ResultSet row, int number) throws SQLException {
+        String id = row.getString("election_id");
+        return new Election(
+                id,
+                row.getString("name"),
+                row.getObject("held_on", LocalDate.class),
+                Code.find(Election.Kind.class, row.getString("kind")).orElseThrow(),
+                row.getString("jurisdiction"),
+                ZoneId.of(row.getString("zone")),
+                row.getString("rule_pack"),
+                new Election.DecidingBody(row.getInt("deciding_members"), row.getInt("deciding_quorum")),
+                new Election.Office(
+                        row.getString("office_name"),
+                        row.getString("office_address"),
+                        row.getString("office_phone"),
+                        row.getString("office_email")),
+                row.getObject("polls_close", LocalTime.class),
+                List.of(row.getString("languages").split(";")),
+                orders(id),
+                closedDays(id),
+                rulings(id));
+    }
+
+    private List<CourtOrder> orders(String id) {
+        return jdbc.sql("select * from court_order where election_id = ? order by order_no")
+                .param(id)
+                .query((row, number) -> new CourtOrder(
+                        Code.find(CourtOrder.Kind.class, row.getString("kind")).orElseThrow(),
+                        row.getString("court"),
+                        row.getObject("ordered_on", LocalDate.class),
+                        row.getString("scope"),
+                        Code.find(CourtOrder.Standing.class, row.getString("standing"))
+                                .orElseThrow(),
+                        row.getObject("until_at", LocalDateTime.class),
+                        envelopesOf(id, row.getInt("order_no"))))
+                .list();
+    }
+
+    private Set<String> envelopesOf(String id, int order) {
+        return Set.copyOf(
+                jdbc.sql("select envelope_no from court_order_envelope where election_id = ? and order_no = ?")
+                        .params(id, order)
+                        .query(String.class)
+                        .list());
+    }
+
+    private Set<LocalDate> closedDays(String id) {
+        return Set.copyOf(jdbc.sql("select closed_on from election_closed_day where election_id = ?")
+                .param(id)
+                .query(LocalDate.class)
+                .list());
+    }
+
+    private List<CountyRuling> rulings(String id) {
+        return jdbc.sql("select * from county_ruling where election_id = ? order by rule")
+                .param(id)
+                .query((row, number) -> new CountyRuling(
+                        row.getString("rule"),
+                        row.getString("ruled_value"),
+                        row.getString("signed_by"),
+                        row.getObject("signed_on", LocalDate.class),
+                        row.getString("ground")))
+                .list();
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

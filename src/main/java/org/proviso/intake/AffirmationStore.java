@@ -1,0 +1,155 @@
+package org.proviso.intake;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.core.Address;
+import org.proviso.core.Code;
+import org.proviso.core.Envelope;
+import org.proviso.core.PersonName;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+
+/** The tables of what voters wrote: the affirmation, and the state of each box that was not simply keyed. */
+@Repository
+class AffirmationStore {
+
+    private static final int BATCH = 1_000;
+
+    private final JdbcTemplate jdbc;
+
+    AffirmationStore(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void insert(String electionId, List<Envelope> envelopes) {
+        List<Object[]> rows = new ArrayList<>();
+        List<Object[]> fields = new ArrayList<>();
+        for (Envelope envelope : envelopes) {
+            rows.add(row(electionId, envelope));
+            envelope.affirmation()
+                    .fieldStates()
+                    .forEach((field, state) ->
+                            fields.add(new Object[] {electionId, envelope.envelopeNo(), field.code(), state.code()}));
+        }
+        insertRows("""
+                affirmation (election_id, envelope_no, last_name, first_name, middle_name, suffix, former_name,
+                    birth_date, residence_line, residence_unit, residence_city, residence_zip, former_line, former_unit,
+                    former_city, former_zip, moved_on, mail_address, id_last4, drivers_license, phone, email, language,
+                    party, statements_ticked, version)""", rows);
+        insertRows("affirmation_field (election_id, envelope_no, field, state)", fields);
+    }
+
+    private static Object[] row(String electionId, Envelope envelope) {
+        Envelope.Affirmation said = envelope.affirmation();
+        return new Object[] {
+            electionId,
+            envelope.envelopeNo(),
+            said.name().last(),
+            said.name().first(),
+            said.name().middle(),
+            said.name().suffix(),
+            said.formerName(),
+            said.birthDate(),
+            said.residence().line(),
+            said.residence().unit(),
+            said.residence().city(),
+            said.residence().zip(),
+            said.former().line(),
+            said.former().unit(),
+            said.former().city(),
+            said.former().zip(),
+            said.movedOn(),
+            said.mailAddress(),
+            said.idLast4(),
+            said.driversLicense(),
+            said.phone(),
+            said.email(),
+            said.language(),
+            said.party(),
+            Words.joined(said.statementsTicked()),
+            0
+        };
+    }
+
+    private void insertRows(String columns, List<Object[]> rows) {
+        int width = columns.split(",").length;
+        String sql = "insert into " + columns + " values (?" + ", ?".repeat(width - 1) + ")";
+        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < row.length; i++) {
+                statement.setObject(i + 1, row[i]);
+            }
+        });
+    }
+
+    /** Every affirmation of the election by envelope number. */
+    Map<String, Envelope.Affirmation> all(String electionId) {
+        return read("election_id = ?", electionId);
+    }
+
+    /** The affirmation of one envelope by its number; empty where there is no such envelope. */
+    Map<String, Envelope.Affirmation> of(String electionId, String envelopeNo) {
+        return read("election_id = ? and envelope_no = ?", electionId, envelopeNo);
+    }
+
+    private Map<String, Envelope.Affirmation> read(String which, Object... parameters) {
+        Map<String, Map<Envelope.Field, Envelope.FieldState>> states = new HashMap<>();
+        jdbc.query(
+                "select * from affirmation_field where " + which,
+                row -> {
+                    states.computeIfAbsent(row.getString("envelope_no"), any -> new EnumMap<>(Envelope.Field.class))
+                            .put(
+                                    Code.find(Envelope.Field.class, row.getString("field"))
+                                            .orElseThrow(),
+                                    Code.find(Envelope.FieldState.class, row.getString("state"))
+                                            .orElseThrow());
+                },
+                parameters);
+        Map<String, Envelope.Affirmation> affirmations = new HashMap<>();
+        jdbc.query(
+                "select * from affirmation where " + which,
+                row -> {
+                    String number = row.getString("envelope_no");
+                    affirmations.put(number, affirmation(row, states.getOrDefault(number, Map.of())));
+                },
+                parameters);
+        return affirmations;
+    }
+
+    private static Envelope.Affirmation affirmation(ResultSet row, Map<Envelope.Field, Envelope.FieldState> states)
+            throws SQLException {
+        return new Envelope.Affirmation(
+                new PersonName(
+                        row.getString("last_name"),
+                        row.getString("first_name"),
+                        row.getString("middle_name"),
+                        row.getString("suffix")),
+                row.getString("former_name"),
+                row.getObject("birth_date", LocalDate.class),
+                address(row, "residence"),
+                address(row, "former"),
+                row.getObject("moved_on", LocalDate.class),
+                row.getString("mail_address"),
+                row.getString("id_last4"),
+                row.getString("drivers_license"),
+                row.getString("phone"),
+                row.getString("email"),
+                row.getString("language"),
+                row.getString("party"),
+                Words.split(row.getString("statements_ticked")),
+                states);
+    }
+
+    private static Address address(ResultSet row, String which) throws SQLException {
+        return new Address(
+                row.getString(which + "_line"),
+                row.getString(which + "_unit"),
+                row.getString(which + "_city"),
+                row.getString(which + "_zip"));
+    }
+}

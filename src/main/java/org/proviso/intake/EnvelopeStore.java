@@ -1,0 +1,164 @@
+package org.proviso.intake;
+
+import java.security.SecureRandom;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.core.Code;
+import org.proviso.core.Envelope;
+import org.proviso.core.chain.Salt;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of envelopes: how they were cast, shown, signed and received. What the voter wrote is another's. */
+@Repository
+class EnvelopeStore {
+
+    private static final int BATCH = 1_000;
+    private static final int SALT_BYTES = 16;
+
+    private final JdbcTemplate jdbc;
+    private final JdbcClient single;
+    private final Clock clock;
+    private final SecureRandom random = new SecureRandom();
+
+    EnvelopeStore(JdbcTemplate jdbc, JdbcClient single, Clock clock) {
+        this.jdbc = jdbc;
+        this.single = single;
+        this.clock = clock;
+    }
+
+    void insert(String electionId, List<Envelope> envelopes) {
+        OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+        List<Object[]> rows = new ArrayList<>();
+        for (Envelope envelope : envelopes) {
+            rows.add(row(electionId, rows.size() + 1, envelope, now));
+        }
+        jdbc.batchUpdate("""
+                insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
+                    precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close,
+                    issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official,
+                    official_note, voter_signed, mark_witness, official_signed, condition, signature_image,
+                    recorded_at, ledger_salt, version)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""", rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < row.length; i++) {
+                statement.setObject(i + 1, row[i]);
+            }
+        });
+    }
+
+    private Object[] row(String electionId, int place, Envelope envelope, OffsetDateTime now) {
+        Envelope.Cast cast = envelope.cast();
+        Envelope.Handling handling = envelope.handling();
+        return new Object[] {
+            electionId,
+            envelope.envelopeNo(),
+            envelope.receiptNo(),
+            place,
+            envelope.source().code(),
+            cast.votingLocation(),
+            cast.precinct(),
+            cast.ballotStyle(),
+            cast.partyBallot(),
+            cast.at(),
+            Words.word(cast.extendedHours()),
+            Words.word(cast.inLineAtClose()),
+            Words.joined(cast.issueReasons()),
+            Words.word(handling.idShown()),
+            handling.idKind(),
+            handling.declaration(),
+            Words.word(handling.mailBallotSurrendered()),
+            Words.word(handling.sentHereByOfficial()),
+            handling.officialNote(),
+            handling.voterSigned().code(),
+            Words.word(handling.markWitness()),
+            Words.word(handling.officialSigned()),
+            handling.condition().code(),
+            handling.signatureImage(),
+            now,
+            freshSalt()
+        };
+    }
+
+    private String freshSalt() {
+        byte[] bytes = new byte[SALT_BYTES];
+        random.nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
+    }
+
+    List<Envelope> all(String electionId, Map<String, Envelope.Affirmation> affirmations) {
+        return single.sql("select * from envelope where election_id = ? order by place")
+                .param(electionId)
+                .query((row, number) -> envelope(row, affirmations))
+                .list();
+    }
+
+    Optional<Envelope> find(String electionId, String envelopeNo, Map<String, Envelope.Affirmation> affirmations) {
+        return single.sql("select * from envelope where election_id = ? and envelope_no = ?")
+                .params(electionId, envelopeNo)
+                .query((row, number) -> envelope(row, affirmations))
+                .optional();
+    }
+
+    Optional<Salt> salt(String electionId, String envelopeNo) {
+        return single.sql("""
+                        select ledger_salt from envelope
+                        where election_id = ? and envelope_no = ? and ledger_salt is not null""")
+                .params(electionId, envelopeNo)
+                .query(String.class)
+                .optional()
+                .map(Salt::new);
+    }
+
+    private static Envelope envelope(ResultSet row, Map<String, Envelope.Affirmation> affirmations)
+            throws SQLException {
+        String number = row.getString("envelope_no");
+        return new Envelope(
+                number,
+                row.getString("receipt_no"),
+                code(row, "source", Envelope.Source.class),
+                cast(row),
+                affirmations.get(number),
+                handling(row));
+    }
+
+    private static Envelope.Cast cast(ResultSet row) throws SQLException {
+        return new Envelope.Cast(
+                row.getString("voting_location"),
+                row.getString("precinct_cast"),
+                row.getString("style_cast"),
+                row.getString("party_ballot_cast"),
+                row.getObject("cast_at", LocalDateTime.class),
+                Words.yesNo(row.getString("extended_hours")),
+                Words.yesNo(row.getString("in_line_at_close")),
+                Words.split(row.getString("issue_reasons")));
+    }
+
+    private static Envelope.Handling handling(ResultSet row) throws SQLException {
+        return new Envelope.Handling(
+                Words.yesNo(row.getString("id_shown")),
+                row.getString("id_kind"),
+                row.getString("declaration"),
+                Words.yesNo(row.getString("mail_ballot_surrendered")),
+                Words.yesNo(row.getString("sent_here_by_official")),
+                row.getString("official_note"),
+                code(row, "voter_signed", Envelope.VoterSignature.class),
+                Words.yesNo(row.getString("mark_witness")),
+                Words.yesNo(row.getString("official_signed")),
+                code(row, "condition", Envelope.Condition.class),
+                row.getString("signature_image"));
+    }
+
+    private static <E extends Enum<E> & Code> E code(ResultSet row, String column, Class<E> type) throws SQLException {
+        return Code.find(type, row.getString(column)).orElseThrow();
+    }
+}

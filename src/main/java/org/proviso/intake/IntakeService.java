@@ -1,0 +1,60 @@
+package org.proviso.intake;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.Envelope;
+import org.proviso.core.Transmittal;
+import org.proviso.core.chain.Salt;
+import org.proviso.election.ElectionLoaded;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Envelopes and the transmittals they came with. For services; a page shows an envelope in a case. */
+@Service
+public class IntakeService {
+
+    private final TransmittalStore transmittals;
+    private final EnvelopeStore envelopes;
+    private final AffirmationStore affirmations;
+
+    IntakeService(TransmittalStore transmittals, EnvelopeStore envelopes, AffirmationStore affirmations) {
+        this.transmittals = transmittals;
+        this.envelopes = envelopes;
+        this.affirmations = affirmations;
+    }
+
+    /** Takes what a folder says came in, in the transaction that loads the election. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void takeEnvelopes(ElectionLoaded loaded) {
+        String id = loaded.electionId();
+        transmittals.insert(id, loaded.folder().transmittals());
+        envelopes.insert(id, loaded.folder().envelopes());
+        affirmations.insert(id, loaded.folder().envelopes());
+    }
+
+    /** Every transmittal in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<Transmittal> transmittals(String electionId) {
+        return transmittals.all(electionId);
+    }
+
+    /** Every envelope in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<Envelope> envelopes(String electionId) {
+        return envelopes.all(electionId, affirmations.all(electionId));
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Envelope> envelope(String electionId, String envelopeNo) {
+        return envelopes.find(electionId, envelopeNo, affirmations.of(electionId, envelopeNo));
+    }
+
+    /** The salt under which the ledger names what must not be read of this envelope; empty after a purge. */
+    @Transactional(readOnly = true)
+    public Optional<Salt> salt(String electionId, String envelopeNo) {
+        return envelopes.salt(electionId, envelopeNo);
+    }
+}

@@ -1,0 +1,7 @@
+/** What comes in: transmittals, envelopes with their affirmations, and what voters bring later. */
+@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "election"})
+@NullMarked
+package org.proviso.intake;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,101 @@
+package org.proviso.roll;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.core.CheckIn;
+import org.proviso.core.MailBallot;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
+import org.proviso.election.ElectionLoaded;
+import org.proviso.files.ContentHash;
+import org.proviso.files.ElectionFolder;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The roll and the lists beside it, each as the snapshot in use has it. For services; a page shows a voter in a case. */
+@Service
+public class RollService {
+
+    private final SnapshotStore snapshots;
+    private final VoterStore voters;
+    private final VotingRecordStore records;
+
+    RollService(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records) {
+        this.snapshots = snapshots;
+        this.voters = voters;
+        this.records = records;
+    }
+
+    /** Takes the lists of a folder, in the transaction that loads the election. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void takeLists(ElectionLoaded loaded) {
+        String id = loaded.electionId();
+        ElectionFolder folder = loaded.folder();
+        int roll = begin(
+                id,
+                SnapshotKind.ROLL,
+                rollFile(folder.folder()),
+                folder.voters().size());
+        voters.insert(id, roll, folder.voters().values());
+        List<MailBallot> ballots = flat(folder.mailBallots());
+        int mail = begin(id, SnapshotKind.MAIL_BALLOTS, folder.folder().resolve("mail-ballots.csv"), ballots.size());
+        records.insertMailBallots(id, mail, ballots);
+        List<CheckIn> checkIns = flat(folder.checkIns());
+        int books = begin(id, SnapshotKind.CHECK_INS, folder.folder().resolve("check-ins.csv"), checkIns.size());
+        records.insertCheckIns(id, books, checkIns);
+        List<VotedElsewhere> lines = folder.votedElsewhere();
+        int state =
+                begin(id, SnapshotKind.VOTED_ELSEWHERE, folder.folder().resolve("voted-elsewhere.csv"), lines.size());
+        records.insertVotedElsewhere(id, state, lines);
+        snapshots.use(id, SnapshotKind.ROLL, roll);
+        snapshots.use(id, SnapshotKind.MAIL_BALLOTS, mail);
+        snapshots.use(id, SnapshotKind.CHECK_INS, books);
+        snapshots.use(id, SnapshotKind.VOTED_ELSEWHERE, state);
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Voter> voter(String electionId, String voterId) {
+        return voters.find(electionId, voterId);
+    }
+
+    /** Every record of the roll in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<Voter> roll(String electionId) {
+        return voters.all(electionId);
+    }
+
+    @Transactional(readOnly = true)
+    public List<MailBallot> mailBallots(String electionId, String voterId) {
+        return records.mailBallots(electionId, voterId);
+    }
+
+    @Transactional(readOnly = true)
+    public List<CheckIn> checkIns(String electionId, String voterId) {
+        return records.checkIns(electionId, voterId);
+    }
+
+    @Transactional(readOnly = true)
+    public List<VotedElsewhere> votedElsewhere(String electionId) {
+        return records.votedElsewhere(electionId);
+    }
+
+    private int begin(String id, SnapshotKind kind, Path file, int rows) {
+        return snapshots.add(id, kind, ContentHash.ofFile(file), rows);
+    }
+
+    private static Path rollFile(Path folder) {
+        Path csv = folder.resolve("roll.csv");
+        return Files.exists(csv) ? csv : folder.resolve("roll.json");
+    }
+
+    private static <T> List<T> flat(Map<String, List<T>> byVoter) {
+        return byVoter.values().stream().flatMap(Collection::stream).toList();
+    }
+}

@@ -1,0 +1,165 @@
+package org.proviso.roll;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.Entitlement;
+import org.proviso.core.PersonName;
+import org.proviso.core.RegistrationChannel;
+import org.proviso.core.RollStatus;
+import org.proviso.core.Voter;
+import org.proviso.core.YesNo;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+
+/** The table of the roll's records. */
+@Repository
+class VoterStore {
+
+    private static final int BATCH = 1_000;
+
+    private static final String COLUMNS = """
+            election_id, snapshot_no, row_no, voter_id, last_name, first_name, middle_name, suffix, birth_date,
+            house_number, street, unit, city, zip, precinct, split, registered_on, registration_channel, received_on,
+            status, status_reason, status_on, confirmation_sent_on, entitlement, id_last4, drivers_license, party,
+            party_since, id_required, number_matched, last_voted_on, former_name, confidential, mail_address, language""";
+
+    private static final String IN_USE = """
+            select v.* from voter v
+            join current_snapshot c
+              on c.election_id = v.election_id and c.kind = 'roll' and c.snapshot_no = v.snapshot_no
+            where v.election_id = ?
+            """;
+
+    private final JdbcTemplate jdbc;
+
+    VoterStore(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void insert(String electionId, int snapshot, Collection<Voter> voters) {
+        List<Object[]> rows = new ArrayList<>(voters.size());
+        for (Voter voter : voters) {
+            rows.add(row(electionId, snapshot, rows.size() + 1, voter));
+        }
+        int width = COLUMNS.split(",").length;
+        String sql = "insert into voter (" + COLUMNS + ") values (?" + ", ?".repeat(width - 1) + ")";
+        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < row.length; i++) {
+                statement.setObject(i + 1, row[i]);
+            }
+        });
+    }
+
+    private static Object[] row(String electionId, int snapshot, int number, Voter voter) {
+        List<Object> row = new ArrayList<>();
+        Collections.addAll(row, electionId, snapshot, number, voter.voterId());
+        addPerson(row, voter);
+        addRegistration(row, voter.registration());
+        addRest(row, voter);
+        return row.toArray();
+    }
+
+    private static void addPerson(List<Object> row, Voter voter) {
+        PersonName name = voter.name();
+        Voter.Residence home = voter.residence();
+        Collections.addAll(row, name.last(), name.first(), name.middle(), name.suffix());
+        row.add(voter.birthDate());
+        Collections.addAll(row, home.houseNumber(), home.street(), home.unit(), home.city(), home.zip());
+        Collections.addAll(row, home.precinct(), home.split());
+    }
+
+    private static void addRegistration(List<Object> row, Voter.Registration registration) {
+        RegistrationChannel channel = registration.channel();
+        row.add(registration.registeredOn());
+        row.add(channel == null ? null : channel.code());
+        row.add(registration.receivedOn());
+        Collections.addAll(row, registration.status().code(), registration.statusReason());
+        row.add(registration.statusOn());
+        row.add(registration.confirmationSentOn());
+        row.add(registration.entitlement().code());
+    }
+
+    private static void addRest(List<Object> row, Voter voter) {
+        Collections.addAll(row, voter.idLast4(), voter.driversLicense(), voter.party());
+        row.add(voter.partySince());
+        Collections.addAll(row, word(voter.idRequired()), word(voter.numberMatched()));
+        row.add(voter.lastVotedOn());
+        Collections.addAll(row, voter.formerName(), voter.confidential(), voter.mailAddress(), voter.language());
+    }
+
+    Optional<Voter> find(String electionId, String voterId) {
+        return jdbc.query(IN_USE + "and v.voter_id = ?", this::voter, electionId, voterId).stream()
+                .findFirst();
+    }
+
+    List<Voter> all(String electionId) {
+        return jdbc.query(IN_USE + "order by v.row_no", this::voter, electionId);
+    }
+
+    private Voter voter(ResultSet row, int number) throws SQLException {
+        return new Voter(
+                row.getString("voter_id"),
+                new PersonName(
+                        row.getString("last_name"),
+                        row.getString("first_name"),
+                        row.getString("middle_name"),
+                        row.getString("suffix")),
+                date(row, "birth_date"),
+                new Voter.Residence(
+                        row.getString("house_number"),
+                        row.getString("street"),
+                        row.getString("unit"),
+                        row.getString("city"),
+                        row.getString("zip"),
+                        row.getString("precinct"),
+                        row.getString("split")),
+                registration(row),
+                row.getString("id_last4"),
+                row.getString("drivers_license"),
+                row.getString("party"),
+                date(row, "party_since"),
+                yesNo(row, "id_required"),
+                yesNo(row, "number_matched"),
+                date(row, "last_voted_on"),
+                row.getString("former_name"),
+                row.getBoolean("confidential"),
+                row.getString("mail_address"),
+                row.getString("language"));
+    }
+
+    private static Voter.Registration registration(ResultSet row) throws SQLException {
+        String channel = row.getString("registration_channel");
+        return new Voter.Registration(
+                date(row, "registered_on"),
+                channel == null
+                        ? null
+                        : Code.find(RegistrationChannel.class, channel).orElseThrow(),
+                date(row, "received_on"),
+                Code.find(RollStatus.class, row.getString("status")).orElseThrow(),
+                row.getString("status_reason"),
+                date(row, "status_on"),
+                date(row, "confirmation_sent_on"),
+                Code.find(Entitlement.class, row.getString("entitlement")).orElseThrow());
+    }
+
+    private static @Nullable LocalDate date(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, LocalDate.class);
+    }
+
+    private static YesNo yesNo(ResultSet row, String column) throws SQLException {
+        return YesNo.valueOf(row.getString(column).toUpperCase(Locale.ROOT));
+    }
+
+    private static String word(YesNo answer) {
+        return answer.name().toLowerCase(Locale.ROOT);
+    }
+}

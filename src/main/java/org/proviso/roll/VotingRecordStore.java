@@ -1,0 +1,153 @@
+package org.proviso.roll;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.proviso.core.CheckIn;
+import org.proviso.core.Code;
+import org.proviso.core.MailBallot;
+import org.proviso.core.PersonName;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.YesNo;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+
+/** The tables of what voters did elsewhere: mail ballots, poll books, and the state's list. */
+@Repository
+class VotingRecordStore {
+
+    private static final int BATCH = 1_000;
+
+    private final JdbcTemplate jdbc;
+
+    VotingRecordStore(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void insertMailBallots(String id, int snapshot, List<MailBallot> ballots) {
+        List<Object[]> rows = new ArrayList<>(ballots.size());
+        for (MailBallot ballot : ballots) {
+            rows.add(new Object[] {
+                id,
+                snapshot,
+                rows.size() + 1,
+                ballot.voterId(),
+                ballot.serial(),
+                ballot.issuedOn(),
+                ballot.state().code(),
+                ballot.stateOn()
+            });
+        }
+        insert("mail_ballot (election_id, snapshot_no, row_no, voter_id, serial, issued_on, state, state_on)", rows);
+    }
+
+    void insertCheckIns(String id, int snapshot, List<CheckIn> checkIns) {
+        List<Object[]> rows = new ArrayList<>(checkIns.size());
+        for (CheckIn checkIn : checkIns) {
+            rows.add(new Object[] {
+                id,
+                snapshot,
+                rows.size() + 1,
+                checkIn.voterId(),
+                checkIn.votingLocation(),
+                checkIn.at(),
+                checkIn.kind().code(),
+                checkIn.ballotIssued().name().toLowerCase(Locale.ROOT),
+                checkIn.cancelledAt()
+            });
+        }
+        insert(
+                "check_in (election_id, snapshot_no, row_no, voter_id, voting_location, checked_in_at, kind,"
+                        + " ballot_issued, cancelled_at)",
+                rows);
+    }
+
+    void insertVotedElsewhere(String id, int snapshot, List<VotedElsewhere> lines) {
+        List<Object[]> rows = new ArrayList<>(lines.size());
+        for (VotedElsewhere line : lines) {
+            PersonName name = line.name();
+            rows.add(new Object[] {
+                id,
+                snapshot,
+                rows.size() + 1,
+                name.last(),
+                name.first(),
+                name.middle(),
+                name.suffix(),
+                line.birthDate(),
+                line.idLast4(),
+                line.driversLicense(),
+                line.county(),
+                line.how(),
+                line.on()
+            });
+        }
+        insert(
+                "voted_elsewhere (election_id, snapshot_no, row_no, last_name, first_name, middle_name, suffix,"
+                        + " birth_date, id_last4, drivers_license, county, how, voted_on)",
+                rows);
+    }
+
+    private void insert(String columns, List<Object[]> rows) {
+        int width = columns.split(",").length;
+        String sql = "insert into " + columns + " values (?" + ", ?".repeat(width - 1) + ")";
+        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < row.length; i++) {
+                statement.setObject(i + 1, row[i]);
+            }
+        });
+    }
+
+    List<MailBallot> mailBallots(String id, String voterId) {
+        return jdbc.query(
+                inUse("mail_ballot", SnapshotKind.MAIL_BALLOTS) + " and t.voter_id = ? order by t.row_no",
+                (row, number) -> new MailBallot(
+                        row.getString("voter_id"),
+                        row.getString("serial"),
+                        row.getObject("issued_on", LocalDate.class),
+                        Code.find(MailBallot.State.class, row.getString("state"))
+                                .orElseThrow(),
+                        row.getObject("state_on", LocalDate.class)),
+                id,
+                voterId);
+    }
+
+    List<CheckIn> checkIns(String id, String voterId) {
+        return jdbc.query(
+                inUse("check_in", SnapshotKind.CHECK_INS) + " and t.voter_id = ? order by t.row_no",
+                (row, number) -> new CheckIn(
+                        row.getString("voter_id"),
+                        row.getString("voting_location"),
+                        row.getObject("checked_in_at", LocalDateTime.class),
+                        Code.find(CheckIn.Kind.class, row.getString("kind")).orElseThrow(),
+                        YesNo.valueOf(row.getString("ballot_issued").toUpperCase(Locale.ROOT)),
+                        row.getObject("cancelled_at", LocalDateTime.class)),
+                id,
+                voterId);
+    }
+
+    List<VotedElsewhere> votedElsewhere(String id) {
+        return jdbc.query(
+                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE) + " order by t.row_no",
+                (row, number) -> new VotedElsewhere(
+                        new PersonName(
+                                row.getString("last_name"),
+                                row.getString("first_name"),
+                                row.getString("middle_name"),
+                                row.getString("suffix")),
+                        row.getObject("birth_date", LocalDate.class),
+                        row.getString("id_last4"),
+                        row.getString("drivers_license"),
+                        row.getString("county"),
+                        row.getString("how"),
+                        row.getObject("voted_on", LocalDate.class)),
+                id);
+    }
+
+    private static String inUse(String table, SnapshotKind kind) {
+        return "select t.* from " + table + " t join current_snapshot c on c.election_id = t.election_id"
+                + " and c.snapshot_no = t.snapshot_no and c.kind = '" + kind.code() + "' where t.election_id = ?";
+    }
+}

@@ -1,0 +1,174 @@
+package org.proviso.election;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.proviso.access.NotPermittedException;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.files.ElectionFolder;
+import org.proviso.files.InputException;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.roll.RollService;
+
+/** An election folder is in the tables as it is in the files: whole, once, and with its entry in the ledger. */
+class ElectionLoadingTest {
+
+    private static final Path PRIMARY = Path.of("sample-cases", "tamarack-primary");
+    private static final String ID = "tamarack-primary";
+
+    private static ElectionFolder files;
+
+    @TempDir
+    private Path temporary;
+
+    @BeforeAll
+    static void readTheFiles() {
+        files = ElectionFolder.read(PRIMARY);
+    }
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    private static ElectionService asSupervisor(TestOffice office) {
+        Staff.hire(office, "hugh", Role.SUPERVISOR);
+        Staff.signIn("hugh");
+        return office.the(ElectionService.class);
+    }
+
+    @OnBothDatabases
+    void what_is_in_the_tables_is_what_is_in_the_files(TestOffice office) {
+        ElectionService elections = asSupervisor(office);
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadOutcome(ID, false));
+        assertThat(elections.all()).containsExactly(ID);
+        assertThat(elections.find(ID)).contains(files.election());
+        BallotStore ballots = office.the(BallotStore.class);
+        assertThat(ballots.contests(ID)).isEqualTo(files.contests());
+        assertThat(ballots.styles(ID)).isEqualTo(files.styles());
+        assertThat(ballots.precincts(ID)).isEqualTo(files.precincts());
+        assertThat(ballots.streets(ID)).isEqualTo(files.streets());
+        RollService roll = office.the(RollService.class);
+        assertThat(roll.roll(ID)).isEqualTo(List.copyOf(files.voters().values()));
+        assertThat(roll.votedElsewhere(ID)).isEqualTo(files.votedElsewhere());
+        IntakeService intake = office.the(IntakeService.class);
+        assertThat(intake.transmittals(ID)).isEqualTo(files.transmittals());
+        assertThat(intake.envelopes(ID)).isEqualTo(files.envelopes()).hasSize(60);
+    }
+
+    @OnBothDatabases
+    void one_voter_and_one_envelope_are_found_with_what_belongs_to_them(TestOffice office) {
+        asSupervisor(office).load(PRIMARY);
+        RollService roll = office.the(RollService.class);
+        String mailVoter = files.mailBallots().keySet().iterator().next();
+        String walkIn = files.checkIns().keySet().iterator().next();
+        assertThat(roll.voter(ID, mailVoter)).contains(files.voters().get(mailVoter));
+        assertThat(roll.mailBallots(ID, mailVoter))
+                .isEqualTo(files.mailBallots().get(mailVoter));
+        assertThat(roll.checkIns(ID, walkIn)).isEqualTo(files.checkIns().get(walkIn));
+        assertThat(roll.voter(ID, "nobody")).isEmpty();
+        IntakeService intake = office.the(IntakeService.class);
+        String number = files.envelopes().get(7).envelopeNo();
+        assertThat(intake.envelope(ID, number)).contains(files.envelopes().get(7));
+        assertThat(intake.envelope(ID, "none")).isEmpty();
+        assertThat(intake.salt(ID, number).orElseThrow().value()).matches("[0-9a-f]{32}");
+        assertThat(intake.salt(ID, number))
+                .isNotEqualTo(intake.salt(ID, files.envelopes().get(8).envelopeNo()));
+    }
+
+    @OnBothDatabases
+    void the_ledger_has_one_entry_with_counts_and_nobody_in_it(TestOffice office) {
+        asSupervisor(office).load(PRIMARY);
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(ID), 0, 10);
+        assertThat(entries).singleElement().satisfies(entry -> {
+            assertThat(entry.act()).isEqualTo("election_loaded");
+            assertThat(entry.payload()).containsAllEntriesOf(Map.of("voters", 5_000L, "envelopes", 60L));
+        });
+        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+                .isTrue();
+    }
+
+    @OnBothDatabases
+    void the_same_files_again_are_recognised_and_not_doubled(TestOffice office) throws IOException {
+        ElectionService elections = asSupervisor(office);
+        elections.load(PRIMARY);
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadOutcome(ID, true));
+        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadOutcome(ID, true));
+        assertThat(rows(office, "voter")).isEqualTo(5_000);
+        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).entries())
+                .isOne();
+    }
+
+    @OnBothDatabases
+    void the_same_election_from_other_files_is_refused(TestOffice office) throws IOException {
+        ElectionService elections = asSupervisor(office);
+        elections.load(PRIMARY);
+        Path changed = copy(ID);
+        Files.writeString(changed.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
+        assertThatThrownBy(() -> elections.load(changed)).hasMessageContaining("in the office already");
+    }
+
+    @OnBothDatabases
+    void a_folder_that_is_not_right_leaves_nothing(TestOffice office) throws IOException {
+        ElectionService elections = asSupervisor(office);
+        Path broken = copy("broken");
+        Files.writeString(broken.resolve("roll.csv"), "nonsense\n");
+        assertThatThrownBy(() -> elections.load(broken)).isInstanceOf(InputException.class);
+        assertThat(elections.all()).isEmpty();
+    }
+
+    @OnBothDatabases
+    void a_room_that_cannot_take_its_part_takes_the_whole_load_back(TestOffice office) throws IOException {
+        ElectionService elections = asSupervisor(office);
+        elections.load(PRIMARY);
+        Path sameReceipts = copy("second-election");
+        Files.writeString(
+                sameReceipts.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
+        assertThatThrownBy(() -> elections.load(sameReceipts))
+                .isInstanceOf(org.springframework.dao.DuplicateKeyException.class);
+        assertThat(elections.all()).containsExactly(ID);
+        assertThat(rows(office, "voter")).isEqualTo(5_000);
+        assertThat(rows(office, "ledger_head")).isEqualTo(2);
+    }
+
+    @OnBothDatabases
+    void only_a_supervisor_loads(TestOffice office) {
+        Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE, Role.DECIDER);
+        Staff.signIn("ada");
+        assertThatThrownBy(() -> office.the(ElectionService.class).load(PRIMARY))
+                .isInstanceOf(NotPermittedException.class);
+        assertThat(office.the(ElectionService.class).all()).isEmpty();
+    }
+
+    private static int rows(TestOffice office, String table) {
+        return office.jdbc()
+                .sql("select count(*) from " + table)
+                .query(Integer.class)
+                .single();
+    }
+
+    private Path copy(String name) throws IOException {
+        Path target = Files.createDirectories(temporary.resolve(name));
+        try (Stream<Path> sources = Files.list(PRIMARY)) {
+            for (Path source : sources.filter(Files::isRegularFile).toList()) {
+                Files.copy(source, target.resolve(source.getFileName()));
+            }
+        }
+        return target;
+    }
+}
