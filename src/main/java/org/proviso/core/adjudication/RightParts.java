@@ -68,20 +68,26 @@ record RightParts(Set<PrecinctId> parts, List<Evidence> evidence) {
                 return right(
                         Set.of(), words + "Nobody has read or ruled which of the two decides; the office must rule.");
             }
+            String rule = " (" + book.pack().of(Rules.MOVES).reference().words() + ").";
             return switch (book.pack().word(Rules.MOVES)) {
-                case "registered_address" -> right(Set.of(rolls), words + "The registered address decides.");
-                case "new_address" -> right(Set.of(now), words + "The new address decides.");
-                case "either" -> right(both(rolls, now), words + "The voter may vote under either.");
-                case "by_move_date" -> byDate(rolls, now, words);
+                case "registered_address" -> right(Set.of(rolls), words + "The registered address decides" + rule);
+                case "new_address" -> right(Set.of(now), words + "The new address decides" + rule);
+                case "either" -> right(both(rolls, now), words + "The voter may vote under either" + rule);
+                case "by_move_date" -> byDate(rolls, now, words, rule);
                 default -> right(Set.of(), words + "No source says which of the two decides.");
             };
         }
 
-        private RightParts byDate(PrecinctId rolls, PrecinctId now, String words) {
+        private RightParts byDate(PrecinctId rolls, PrecinctId now, String words, String rule) {
             LocalDate moved = envelope.affirmation().movedOn();
-            Optional<LocalDate> deadline = book.of(Rules.REGISTER_IN_PERSON).map(Deadline::day);
+            boolean known = book.pack().of(Rules.REGISTER_IN_PERSON).isFirm();
+            Optional<LocalDate> deadline =
+                    book.of(Rules.REGISTER_IN_PERSON).filter(any -> known).map(Deadline::day);
             if (moved == null || deadline.isEmpty()) {
-                return right(both(rolls, now), words + "The day of the move is not given, so either ballot is right.");
+                return right(
+                        both(rolls, now),
+                        words + (moved == null ? "The day of the move is not given" : "Nobody has read the deadline")
+                                + ", so either ballot is right" + rule);
             }
             boolean before = !moved.isAfter(deadline.get());
             return right(
@@ -89,7 +95,7 @@ record RightParts(Set<PrecinctId> parts, List<Evidence> evidence) {
                     words + "Moved on " + Words.date(moved)
                             + (before ? ", by" : ", after") + " the registration deadline of "
                             + Words.date(deadline.get())
-                            + (before ? ": the new address decides." : ": the registered address decides."));
+                            + (before ? ": the new address decides" : ": the registered address decides") + rule);
         }
 
         private PrecinctId rollPart() {

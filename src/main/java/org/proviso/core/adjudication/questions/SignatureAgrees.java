@@ -55,7 +55,7 @@ final class SignatureAgrees extends Asked<Comparison> {
         return switch (word) {
             case AGREES -> setting.clear("Agrees");
             case CONFIRMED_BY_VOTER -> setting.clear("Confirmed by the voter");
-            case NOT_YET -> setting.open("the signature is to be compared", setting.clear("Agrees"));
+            case NOT_YET -> setting.open("the signature is to be compared", setting.clear("It agrees"));
             case DIFFERS_BY_ONE ->
                 setting.open("one reviewer found the signature different; a second, independent look is due");
             case DIFFERS_BY_TWO -> setting.stands(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
