@@ -21,11 +21,13 @@ public final class ResolvedPack {
     private final RulePack pack;
     private final LocalDate electionDate;
     private final Map<Rule, Given> given;
+    private final String hash;
 
     ResolvedPack(RulePack pack, LocalDate electionDate, Map<Rule, Given> given) {
         this.pack = pack;
         this.electionDate = electionDate;
         this.given = given;
+        this.hash = computedHash();
     }
 
     public RulePack pack() {
@@ -85,6 +87,10 @@ public final class ResolvedPack {
 
     /** SHA-256 over every rule's value, reference and basis, in the order of the vocabulary, in hexadecimal. */
     public String hash() {
+        return hash;
+    }
+
+    private String computedHash() {
         String lines = given.values().stream().map(Given::line).collect(Collectors.joining("\n"));
         String text = pack.id() + " " + electionDate + "\n" + lines + "\n";
         try {

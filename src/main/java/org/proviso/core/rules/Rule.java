@@ -46,6 +46,17 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
         return List.copyOf(Vocabulary.BY_KEY.values());
     }
 
+    /** A rule is its key: there is one of each. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Rule that && that.key.equals(key);
+    }
+
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
     /** Holder that builds the generated part of the vocabulary once. */
     private static final class Vocabulary {
         static final Map<String, Rule> BY_KEY = new LinkedHashMap<>();
