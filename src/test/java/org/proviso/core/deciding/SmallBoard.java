@@ -72,6 +72,10 @@ final class SmallBoard {
     }
 
     private Poll poll(String votes) {
+        return new Poll(body, present, recusals, cast(votes));
+    }
+
+    static Map<String, Vote> cast(String votes) {
         Map<String, Vote> cast = new LinkedHashMap<>();
         List<String> members = List.of("ana", "ben", "cal");
         String[] words = votes.split(" ");
@@ -79,6 +83,6 @@ final class SmallBoard {
             String member = members.get(i);
             Code.find(Vote.class, words[i]).ifPresent(vote -> cast.put(member, vote));
         }
-        return new Poll(body, present, recusals, cast);
+        return cast;
     }
 }

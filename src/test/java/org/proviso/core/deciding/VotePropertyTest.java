@@ -2,16 +2,25 @@ package org.proviso.core.deciding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.proviso.core.Code;
+import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.rules.DeadlineBook;
 
 /** What holds for every vote under every set of rules. */
 class VotePropertyTest {
+
+    /** Reading a pack takes longer than a vote: one book for each set of rules. */
+    private static final Map<String, DeadlineBook> BOOKS = new HashMap<>();
 
     @Property
     void rejects_nobody_against_a_vote_where_a_rejection_must_be_unanimous(
@@ -84,8 +93,16 @@ class VotePropertyTest {
 
     private static Optional<VoteResult.Result> board(
             String asks, String kind, String toReject, String tie, String failed, List<String> votes) {
-        VoteResult result =
-                new SmallBoard().asks(asks).rules(kind, toReject, tie, failed).votes(String.join(" ", votes));
+        DeadlineBook book = BOOKS.computeIfAbsent(
+                String.join(" ", kind, toReject, tie, failed),
+                key -> new SmallBoard().rules(kind, toReject, tie, failed).pack.book());
+        DecidedAs outcome = Code.find(DecidedAs.class, asks).orElseThrow();
+        Poll poll = new Poll(
+                new DecidingBody(3, 2),
+                Set.of("ana", "ben", "cal"),
+                Map.of(),
+                SmallBoard.cast(String.join(" ", votes)));
+        VoteResult result = VoteMeaning.of(SmallBoard.motion(outcome, Set.of()), List.of(poll), book, SmallBoard.OPEN);
         return result instanceof VoteResult.Result stands ? Optional.of(stands) : Optional.empty();
     }
 }
