@@ -1,0 +1,49 @@
+package org.proviso.canvass;
+
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** The figures of one voting location, or of the county. A figure that nobody has noted is absent, never zero. */
+public record Counts(Map<Figure, Integer> figures) {
+
+    public Counts {
+        figures = Map.copyOf(figures);
+    }
+
+    public boolean has(Figure figure) {
+        return figures.containsKey(figure);
+    }
+
+    /** The number; the figure is one that {@link #has} is true for. */
+    int number(Figure figure) {
+        return figures.get(figure);
+    }
+
+    /** The same with one figure noted. */
+    public Counts with(Figure figure, int number) {
+        Map<Figure, Integer> changed = new EnumMap<>(Figure.class);
+        changed.putAll(figures);
+        changed.put(figure, number);
+        return new Counts(changed);
+    }
+
+    /** The same without one figure. */
+    public Counts without(Figure figure) {
+        Map<Figure, Integer> changed = new EnumMap<>(Figure.class);
+        changed.putAll(figures);
+        changed.remove(figure);
+        return new Counts(changed);
+    }
+
+    /** Summed figure by figure. What one of them lacks, the sum lacks. */
+    static Counts sum(Collection<Counts> all) {
+        Map<Figure, Integer> sum = new EnumMap<>(Figure.class);
+        for (Figure figure : Figure.values()) {
+            if (all.stream().allMatch(one -> one.has(figure))) {
+                sum.put(figure, all.stream().mapToInt(one -> one.number(figure)).sum());
+            }
+        }
+        return new Counts(sum);
+    }
+}

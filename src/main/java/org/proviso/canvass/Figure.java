@@ -1,0 +1,60 @@
+package org.proviso.canvass;
+
+import org.proviso.core.Code;
+
+/**
+ * A number that a voting location, or the county as a whole, has of its provisional envelopes. Each reads as what was
+ * done with how many: {@code sent back 11 envelopes}.
+ */
+public enum Figure implements Code {
+    SUPPLIED("was given", "envelope"),
+    ISSUED("issued", "envelope"),
+    SPOILED("spoiled", "envelope"),
+    UNUSED("brought back unused", "envelope"),
+    MISSING("reported missing", "envelope"),
+    SENT_BACK("sent back", "envelope"),
+    RECEIVED("logged", "envelope"),
+    UNACCOUNTED("explained the absence of", "envelope"),
+    COUNTED("counted", "envelope"),
+    COUNTED_IN_PART("counted in part", "envelope"),
+    REJECTED("rejected", "envelope"),
+    SENT_ON("sent on", "envelope"),
+    ENDED("ended without a decision", "envelope"),
+    PENDING("left undecided", "envelope"),
+    HELD_BY_LAW("must hold for a late identification or a court", "envelope"),
+    BY_ISSUE_REASON("listed by why it was issued", "envelope"),
+    BY_STATE("listed by the state of its case", "envelope"),
+    BY_LOCATION("listed by voting location", "envelope"),
+    BY_REJECTION_REASON("listed by the main reason of rejection", "envelope"),
+    EMPTY("found empty", "envelope"),
+    HANDED_OFF("handed off", "ballot"),
+    TABULATED("tabulated", "ballot"),
+    REMADE("remade", "ballot"),
+    CREDITED("gave credit for voting to", "voter"),
+    CURE_DEFECTS("found a defect the voter may cure in", "envelope"),
+    ASK_NOTICES("has a notice to cure for", "envelope"),
+    OUTCOME_NOTICES("has a notice of the outcome for", "envelope");
+
+    private final String done;
+    private final String noun;
+
+    Figure(String done, String noun) {
+        this.done = done;
+        this.noun = noun;
+    }
+
+    /** {@code sent back 11 envelopes}, {@code issued 1 envelope}. */
+    String words(int number) {
+        return done + " " + number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    /** {@code logged 10}. */
+    String shortWords(int number) {
+        return done + " " + number;
+    }
+
+    /** How a number that nobody has noted is asked for. */
+    String asked() {
+        return "how many " + noun + "s it " + done;
+    }
+}

@@ -1,0 +1,75 @@
+package org.proviso.canvass;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Holds the counts of an election to its identities: per voting location in the order of their names, then the county,
+ * each group of hours apart. There is no tolerance: one envelope is a difference.
+ */
+public final class Reconciliation {
+
+    private final Collection<Identity> asked;
+    private final List<Balance> balances = new ArrayList<>();
+
+    private Reconciliation(Collection<Identity> asked) {
+        this.asked = asked;
+    }
+
+    /** How each identity asked for stands, in every place that can be held to it. */
+    public static List<Balance> of(Accounts accounts, Collection<Identity> asked) {
+        Reconciliation reconciliation = new Reconciliation(asked);
+        String hours = accounts.hours().words();
+        for (Map.Entry<String, Counts> one : new TreeMap<>(accounts.locations()).entrySet()) {
+            reconciliation.location(one.getKey() + hours, one.getValue());
+        }
+        asked.stream()
+                .sorted()
+                .forEach(identity ->
+                        reconciliation.balances.add(balance("The county" + hours, identity, accounts.county())));
+        return List.copyOf(reconciliation.balances);
+    }
+
+    private void location(String place, Counts counts) {
+        asked.stream()
+                .filter(Identity::isOfLocations)
+                .sorted()
+                .forEach(identity -> balances.add(balance(place, identity, counts)));
+    }
+
+    private static Balance balance(String place, Identity identity, Counts counts) {
+        List<Figure> missing = identity.figures().stream()
+                .filter(figure -> !counts.has(figure))
+                .toList();
+        if (!missing.isEmpty()) {
+            String asks = missing.stream().map(Figure::asked).collect(Collectors.joining("; "));
+            return new Balance.CannotBeChecked(
+                    place, identity, missing, place + " cannot be checked. Not noted: " + asks + ".");
+        }
+        int by = counts.number(identity.whole()) - parts(identity, counts);
+        String words = sentence(place, identity, counts);
+        return by == 0 ? new Balance.Holds(place, identity, words) : new Balance.Differs(place, identity, by, words);
+    }
+
+    private static int parts(Identity identity, Counts counts) {
+        return sum(identity.added(), counts) - sum(identity.takenOff(), counts);
+    }
+
+    private static int sum(List<Figure> figures, Counts counts) {
+        return figures.stream().mapToInt(counts::number).sum();
+    }
+
+    private static String sentence(String place, Identity identity, Counts counts) {
+        List<Figure> others = new ArrayList<>(identity.added());
+        others.addAll(identity.takenOff());
+        String rest = others.stream()
+                .map(figure -> figure.shortWords(counts.number(figure)))
+                .collect(Collectors.joining(", "));
+        String together = others.size() == 1 ? "" : ", which makes " + parts(identity, counts);
+        return place + " " + identity.whole().words(counts.number(identity.whole())) + " and " + rest + together + ".";
+    }
+}

@@ -1,0 +1,7 @@
+/** The canvass: whether the numbers of every voting location and of the county add up. */
+@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "election", "review"})
+@NullMarked
+package org.proviso.canvass;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,44 @@
+package org.proviso.core.deciding;
+
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.rules.Given;
+import org.proviso.core.rules.Reference;
+
+/**
+ * Why an act is not legal now: a coded ground, the sentence a person reads, and where the rule is written (null where
+ * it is the program's own rule and no pack's).
+ */
+public record Refusal(Why why, String words, @Nullable Reference reference) {
+
+    /** The coded ground. */
+    public enum Why implements Code {
+        MOTION_ALREADY_DECIDED,
+        NOTHING_PUT,
+        GATE_NOT_OPEN,
+        RULE_NOT_SETTLED,
+        WRONG_NUMBER_OF_BODIES,
+        MORE_PRESENT_THAN_MEMBERS,
+        NOT_PRESENT,
+        RECUSED_MEMBER_VOTED,
+        NO_QUORUM,
+        VOTE_MISSING,
+        NOBODY_VOTED,
+        QUESTION_STILL_OPEN,
+        NO_REASON,
+        NO_REFERENCE,
+        DEPARTURE_WITHOUT_REASON,
+        NOT_PROPOSED,
+        NOT_READ_TWICE,
+        OWN_ACT,
+        NOT_IN_THIS_STATE
+    }
+
+    public static Refusal of(Why why, String words) {
+        return new Refusal(why, words, null);
+    }
+
+    static Refusal under(Given rule, Why why, String words) {
+        return new Refusal(why, words, rule.reference());
+    }
+}

@@ -1,0 +1,155 @@
+package org.proviso.core.deciding;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.Rules;
+
+/**
+ * What a vote means under the rules of the election. A rejection needs the vote that the pack names; counting, in full
+ * or in part, needs a majority of the votes cast (common practice). What a tied or a failed motion means is the pack's
+ * to say. Whether the outcome is legal for each case is {@link DecisionChecks}' to say.
+ */
+public final class VoteMeaning {
+
+    private final Motion motion;
+    private final List<Poll> polls;
+    private final ResolvedPack pack;
+    private final List<Given> restsOn = new ArrayList<>();
+
+    private VoteMeaning(Motion motion, List<Poll> polls, ResolvedPack pack) {
+        this.motion = motion;
+        this.polls = polls;
+        this.pack = pack;
+    }
+
+    /** Reads a vote, one poll for each body, taken at that moment (local to the county). */
+    public static VoteResult of(Motion motion, List<Poll> polls, DeadlineBook book, LocalDateTime at) {
+        VoteMeaning meaning = new VoteMeaning(motion, polls, book.pack());
+        return meaning.motionRefused()
+                .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
+                .or(() -> meaning.rely(Rules.DECIDER))
+                .or(meaning::bodiesRefused)
+                .<VoteResult>map(VoteResult.Refused::new)
+                .orElseGet(meaning::read);
+    }
+
+    private Optional<Refusal> motionRefused() {
+        if (motion.result() != null) {
+            String how = motion.result().code();
+            return Optional.of(Refusal.of(Why.MOTION_ALREADY_DECIDED, "This motion was already " + how + "."));
+        }
+        return motion.put().isEmpty()
+                ? Optional.of(Refusal.of(Why.NOTHING_PUT, "No envelope is left in this motion."))
+                : Optional.empty();
+    }
+
+    private Optional<Refusal> bodiesRefused() {
+        if (polls.size() != kind().bodies()) {
+            return Optional.of(Refusal.under(
+                    pack.of(Rules.DECIDER),
+                    Why.WRONG_NUMBER_OF_BODIES,
+                    "Voted on by " + polls.size() + ", to be decided by " + kind().bodies() + "."));
+        }
+        return polls.stream()
+                .flatMap(poll -> new PollChecks(poll, motion.put()).first().stream())
+                .findFirst();
+    }
+
+    private VoteResult read() {
+        if (motion.asks() != DecidedAs.REJECT) {
+            return ended(over(VoteNeeded.MAJORITY));
+        }
+        Optional<Refusal> refusal = voteToRejectRefused();
+        return refusal.isPresent() ? new VoteResult.Refused(refusal.get()) : ended(over(neededToReject()));
+    }
+
+    private VoteResult ended(MotionResult end) {
+        if (end == MotionResult.CARRIED) {
+            return result(end, motion.asks());
+        }
+        Rule means = end == MotionResult.TIED ? Rules.TIE_MEANS : Rules.FAILED_MOTION_MEANS;
+        return rely(means).<VoteResult>map(VoteResult.Refused::new).orElseGet(() -> follows(end, pack.word(means)));
+    }
+
+    /**
+     * A tie broken toward the motion settles as moved; a motion that failed never does what it asked. Broken the other
+     * way, a motion to reject counts; a motion to count rejects only by {@link #rejectedUnmoved}.
+     */
+    private VoteResult follows(MotionResult end, String word) {
+        boolean rejects = word.equals("reject");
+        if (!rejects && !word.equals("count")) {
+            return result(end, null);
+        }
+        if (rejects == (motion.asks() == DecidedAs.REJECT)) {
+            return result(end, end == MotionResult.TIED ? motion.asks() : null);
+        }
+        return rejects ? rejectedUnmoved(end) : result(end, DecidedAs.COUNT);
+    }
+
+    /** Nobody is rejected by the way a motion to count ended, where the same votes could not have rejected. */
+    private VoteResult rejectedUnmoved(MotionResult end) {
+        Optional<Refusal> refusal = voteToRejectRefused();
+        if (refusal.isPresent()) {
+            return new VoteResult.Refused(refusal.get());
+        }
+        boolean enough = polls.stream()
+                .allMatch(poll -> poll.tally().reversed().result(neededToReject()) != MotionResult.FAILED);
+        return result(end, enough ? DecidedAs.REJECT : null);
+    }
+
+    private Optional<Refusal> voteToRejectRefused() {
+        if (kind() == DeciderKind.OFFICIAL) {
+            return Optional.empty();
+        }
+        return rely(Rules.VOTE_TO_REJECT).or(this::oneOfSeveral);
+    }
+
+    /** That one vote rejects makes sense only where one person decides; nobody is rejected against the others. */
+    private Optional<Refusal> oneOfSeveral() {
+        boolean several = polls.stream().anyMatch(poll -> poll.body().members() > 1);
+        return several && neededToReject() == VoteNeeded.ONE
+                ? Optional.of(RuleChecks.unsettled(
+                        pack.of(Rules.VOTE_TO_REJECT), "it names one vote, but several members decide"))
+                : Optional.empty();
+    }
+
+    private VoteNeeded neededToReject() {
+        return kind() == DeciderKind.OFFICIAL
+                ? VoteNeeded.ONE
+                : pack.code(Rules.VOTE_TO_REJECT, VoteNeeded.class).orElseThrow();
+    }
+
+    private DeciderKind kind() {
+        return pack.code(Rules.DECIDER, DeciderKind.class).orElseThrow();
+    }
+
+    private MotionResult over(VoteNeeded needed) {
+        return MotionResult.over(
+                polls.stream().map(poll -> poll.tally().result(needed)).toList());
+    }
+
+    private Optional<Refusal> rely(Rule rule) {
+        restsOn.add(pack.of(rule));
+        return RuleChecks.firm(pack, rule);
+    }
+
+    private VoteResult result(MotionResult end, @Nullable DecidedAs decided) {
+        String votes = polls.stream().map(poll -> poll.tally().words()).collect(Collectors.joining(" and "));
+        String words = "The motion to " + motion.asks().words() + " " + verb(end) + ", " + votes + ": "
+                + (decided == null ? "stays open" : decided.words()) + ".";
+        return new VoteResult.Result(end, decided, motion.put(), words, List.copyOf(restsOn));
+    }
+
+    private static String verb(MotionResult end) {
+        return end == MotionResult.TIED ? "was tied" : end.code();
+    }
+}

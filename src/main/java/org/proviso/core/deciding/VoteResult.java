@@ -1,0 +1,26 @@
+package org.proviso.core.deciding;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.rules.Given;
+
+/** What a vote comes to. */
+public sealed interface VoteResult {
+
+    /** The vote does not stand. */
+    record Refused(Refusal refusal) implements VoteResult {}
+
+    /**
+     * The vote stands: how the motion ended, and how that settles the envelopes put ({@code decided} is null where they
+     * stay open), in words and with the rules it rests on.
+     */
+    record Result(
+            MotionResult end, @Nullable DecidedAs decided, Set<String> envelopes, String words, List<Given> restsOn)
+            implements VoteResult {
+
+        public boolean staysOpen() {
+            return decided == null;
+        }
+    }
+}

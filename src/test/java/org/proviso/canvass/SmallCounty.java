@@ -1,0 +1,57 @@
+package org.proviso.canvass;
+
+import java.util.Map;
+
+/** Counts of an invented county that add up, to be changed figure by figure. */
+final class SmallCounty {
+
+    static final Counts MILL_POND = location(11, 2, 1, 3);
+    static final Counts TOWN_HALL = location(7, 0, 2, 0);
+
+    private SmallCounty() {}
+
+    /** Of so many received so many count in part, are rejected and are undecided; one that went out never came. */
+    static Counts location(int received, int part, int rejected, int pending) {
+        int issued = received + 1;
+        return new Counts(Map.of())
+                .with(Figure.SUPPLIED, issued + 1 + 20 + 2)
+                .with(Figure.ISSUED, issued)
+                .with(Figure.SPOILED, 1)
+                .with(Figure.UNUSED, 20)
+                .with(Figure.MISSING, 2)
+                .with(Figure.SENT_BACK, received)
+                .with(Figure.RECEIVED, received)
+                .with(Figure.UNACCOUNTED, 1)
+                .with(Figure.COUNTED, received - part - rejected - pending)
+                .with(Figure.COUNTED_IN_PART, part)
+                .with(Figure.REJECTED, rejected)
+                .with(Figure.SENT_ON, 0)
+                .with(Figure.ENDED, 0)
+                .with(Figure.PENDING, pending)
+                .with(Figure.HELD_BY_LAW, pending)
+                .with(Figure.BY_ISSUE_REASON, received)
+                .with(Figure.BY_STATE, received)
+                .with(Figure.BY_REJECTION_REASON, rejected);
+    }
+
+    static Accounts accounts(Hours hours, Map<String, Counts> locations) {
+        Counts sum = Counts.sum(locations.values());
+        int counted = sum.number(Figure.COUNTED) + sum.number(Figure.COUNTED_IN_PART);
+        Counts county = new Counts(Map.of(Figure.RECEIVED, sum.number(Figure.RECEIVED)))
+                .with(Figure.EMPTY, 1)
+                .with(Figure.HANDED_OFF, counted - 1)
+                .with(Figure.TABULATED, counted - 1)
+                .with(Figure.REMADE, sum.number(Figure.COUNTED_IN_PART))
+                .with(Figure.CREDITED, counted)
+                .with(Figure.CURE_DEFECTS, 5)
+                .with(Figure.ASK_NOTICES, 5)
+                .with(Figure.OUTCOME_NOTICES, sum.number(Figure.REJECTED) + sum.number(Figure.COUNTED_IN_PART));
+        return new Accounts(hours, locations, county);
+    }
+
+    static Accounts accounts(Counts millPond, Counts townHall) {
+        Accounts sound = accounts(Hours.REGULAR, Map.of("Mill Pond Library", MILL_POND, "Town Hall", TOWN_HALL));
+        return new Accounts(
+                Hours.REGULAR, Map.of("Mill Pond Library", millPond, "Town Hall", townHall), sound.ofCounty());
+    }
+}

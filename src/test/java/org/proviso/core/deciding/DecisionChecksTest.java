@@ -1,0 +1,149 @@
+package org.proviso.core.deciding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.Assessment;
+import org.proviso.core.adjudication.ClearCase;
+import org.proviso.core.adjudication.ElectionClocks;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.core.rules.ChangedPack;
+import org.proviso.core.rules.Reason;
+
+/** What stands in the way of a decision on one case. */
+class DecisionChecksTest {
+
+    private static final ChangedPack EXAMPLE = ChangedPack.of("example");
+    private static final Grounds FULL = new Grounds(List.of(Reason.NOT_REGISTERED), "section 4.1", "counsel's advice");
+    private static final Acts THREE_HANDS = new Acts("rita", "sam", Set.of("ana", "ben"));
+
+    @ParameterizedTest
+    @CsvSource({
+        "count, identity, question_still_open",
+        "count_in_part, identity, question_still_open",
+        "count, check_in, question_still_open",
+        "count, mail_ballots, question_still_open",
+        "count_in_part, other_county, question_still_open",
+        "count, identification, ''",
+        "count, registration, ''",
+        "reject, identity, ''",
+        "reject, check_in, ''"
+    })
+    void counts_nothing_while_the_voter_or_an_earlier_vote_is_open(String as, String unknown, String refusals) {
+        Assessment open = assessed(unknown + "=unknown");
+        assertThat(codes(DecisionChecks.stillOpen(as(as), open.answered()).stream()
+                        .toList()))
+                .isEqualTo(refusals);
+    }
+
+    @Test
+    void names_the_question_that_is_open() {
+        assertThat(DecisionChecks.stillOpen(
+                        DecidedAs.COUNT, assessed("check_in=unknown").answered()))
+                .hasValueSatisfying(refusal ->
+                        assertThat(refusal.words()).isEqualTo("Nothing counts while this is open: Already voted?"));
+    }
+
+    @Test
+    void counts_where_every_answer_is_clear() {
+        assertThat(all("count", "identity=confirmed", new Grounds(List.of(), "", ""), new Acts(null, null, Set.of())))
+                .isEmpty();
+    }
+
+    @Test
+    void rejects_with_reason_reference_and_three_pairs_of_hands() {
+        assertThat(all("reject", "registration=late", new Grounds(FULL.reasons(), "4.1", ""), THREE_HANDS))
+                .isEmpty();
+    }
+
+    @Test
+    void names_everything_that_stands_in_the_way_at_once() {
+        List<Refusal> all = DecisionChecks.all(
+                DecidedAs.REJECT,
+                new CaseToDecide(
+                        assessed("identity=confirmed"), new Grounds(List.of(), "", ""), new Acts("a", "a", Set.of())),
+                EXAMPLE.book(),
+                LocalDateTime.of(2026, 11, 4, 9, 0));
+        assertThat(codes(all)).isEqualTo("gate_not_open no_reason departure_without_reason own_act");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'', section 4.1, no_reason", "not_registered, ' ', no_reference", "not_registered, section 4.1, ''"})
+    void never_rejects_without_reason_and_reference(String reason, String reference, String refusal) {
+        List<Reason> reasons = reason.isEmpty() ? List.of() : List.of(Reason.NOT_REGISTERED);
+        Grounds grounds = new Grounds(reasons, reference, "");
+        assertThat(codes(DecisionChecks.grounds(DecidedAs.REJECT, grounds).stream()
+                        .toList()))
+                .isEqualTo(refusal);
+        assertThat(DecisionChecks.grounds(DecidedAs.COUNT, grounds)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "count, COUNT, false",
+        "count_in_part, COUNT_IN_PART, false",
+        "reject, REJECT, false",
+        "count, REJECT, true",
+        "reject, COUNT, true",
+        "count, COUNT_IN_PART, true",
+        "reject, RESEARCH, true",
+        "count, WAIT_FOR_THE_VOTER, true",
+        "count, SENT_ON, true",
+        "reject, ADMINISTRATIVE_END, true"
+    })
+    void asks_why_where_a_decision_departs_from_the_recommendation(String as, Recommendation said, boolean departs) {
+        Grounds silent = new Grounds(FULL.reasons(), "section 4.1", " ");
+        assertThat(DecisionChecks.departure(as(as), said, silent).isPresent()).isEqualTo(departs);
+        assertThat(DecisionChecks.departure(as(as), said, FULL)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "rita, sam, ana, ''",
+        ", sam, ana, not_proposed",
+        "rita, , ana, not_read_twice",
+        "rita, rita, ana, own_act",
+        "ana, sam, ana, own_act",
+        "rita, ben, ben, own_act"
+    })
+    void passes_a_rejection_through_three_pairs_of_hands(
+            String proposer, String reader, String decider, String refusal) {
+        Acts acts = new Acts(proposer, reader, Set.of(decider));
+        assertThat(codes(DecisionChecks.ownActs(DecidedAs.REJECT, acts).stream().toList()))
+                .isEqualTo(refusal);
+        assertThat(DecisionChecks.ownActs(DecidedAs.COUNT_IN_PART, acts)).isEmpty();
+    }
+
+    @Test
+    void names_whose_hands_it_passed_twice() {
+        assertThat(DecisionChecks.ownActs(DecidedAs.REJECT, new Acts("rita", "ben", Set.of("ana", "ben"))))
+                .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("only once: ben."));
+    }
+
+    private static List<Refusal> all(String as, String facts, Grounds grounds, Acts acts) {
+        CaseToDecide one = new CaseToDecide(assessed(facts), grounds, acts);
+        return DecisionChecks.all(as(as), one, EXAMPLE.book(), SmallBoard.OPEN);
+    }
+
+    private static String codes(List<Refusal> refusals) {
+        return String.join(" ", refusals.stream().map(one -> one.why().code()).toList());
+    }
+
+    private static DecidedAs as(String code) {
+        return Code.find(DecidedAs.class, code).orElseThrow();
+    }
+
+    private static Assessment assessed(String facts) {
+        Setting setting =
+                new Setting(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), SmallBoard.OPEN, Map.of()));
+        return Assessment.of(new ClearCase().with(facts).facts(), setting);
+    }
+}

@@ -1,0 +1,88 @@
+package org.proviso.core.deciding;
+
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.proviso.core.Code;
+import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.rules.ChangedPack;
+import org.proviso.core.rules.RuleValue;
+import org.proviso.core.rules.Rules;
+
+/** A board of three with a quorum of two that votes on envelopes 1 and 2, after the gate has opened. */
+final class SmallBoard {
+
+    static final LocalDateTime OPEN = LocalDateTime.of(2026, 11, 12, 10, 0);
+
+    ChangedPack pack = ChangedPack.of("example");
+    DecidingBody body = new DecidingBody(3, 2);
+    LocalDateTime at = OPEN;
+    Motion motion = motion(DecidedAs.REJECT, Set.of());
+    final Set<String> present = new LinkedHashSet<>(List.of("ana", "ben", "cal"));
+    final Map<String, Set<String>> recusals = new LinkedHashMap<>();
+
+    static Motion motion(DecidedAs asks, Set<String> pulledOut) {
+        return new Motion(asks, new LinkedHashSet<>(List.of("1", "2")), pulledOut, null);
+    }
+
+    SmallBoard asks(String outcome) {
+        motion = motion(Code.find(DecidedAs.class, outcome).orElseThrow(), Set.of());
+        return this;
+    }
+
+    /** Who decides, the vote a rejection needs, what a tie and what a failed motion means. */
+    SmallBoard rules(String kind, String toReject, String tie, String failed) {
+        pack.word(Rules.DECIDER, kind)
+                .word(Rules.VOTE_TO_REJECT, toReject)
+                .word(Rules.TIE_MEANS, tie)
+                .word(Rules.FAILED_MOTION_MEANS, failed)
+                .with(Rules.GATE_DECISION, new RuleValue.NoDeadline());
+        return this;
+    }
+
+    SmallBoard official() {
+        body = new DecidingBody(1, 1);
+        present.retainAll(Set.of("ana"));
+        return this;
+    }
+
+    /** Votes as {@code yes no abstains}, of ana, ben and cal in this order, {@code -} for none; one text a body. */
+    VoteResult votes(String... bodies) {
+        List<Poll> polls = Stream.of(bodies).map(this::poll).toList();
+        return VoteMeaning.of(motion, polls, pack.book(), at);
+    }
+
+    /** {@code carried: reject}, {@code tied: stays open} or the code of the refusal. */
+    String comesTo(String... bodies) {
+        VoteResult result = votes(bodies);
+        if (result instanceof VoteResult.Refused refused) {
+            return refused.refusal().why().code();
+        }
+        VoteResult.Result stands = (VoteResult.Result) result;
+        String decided = stands.staysOpen() ? "stays open" : stands.decided().words();
+        return stands.end().code() + ": " + decided;
+    }
+
+    Refusal refusal(String... bodies) {
+        return ((VoteResult.Refused) votes(bodies)).refusal();
+    }
+
+    private Poll poll(String votes) {
+        return new Poll(body, present, recusals, cast(votes));
+    }
+
+    static Map<String, Vote> cast(String votes) {
+        Map<String, Vote> cast = new LinkedHashMap<>();
+        List<String> members = List.of("ana", "ben", "cal");
+        String[] words = votes.split(" ");
+        for (int i = 0; i < words.length; i++) {
+            String member = members.get(i);
+            Code.find(Vote.class, words[i]).ifPresent(vote -> cast.put(member, vote));
+        }
+        return cast;
+    }
+}
