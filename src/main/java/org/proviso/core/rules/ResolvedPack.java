@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.proviso.core.Code;
 import org.proviso.core.calendar.DeadlineRule;
 
 /**
@@ -99,5 +100,10 @@ public final class ResolvedPack {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
+    }
+
+    /** One of an enum's constants by the word the pack gives, if it gives one. */
+    public <E extends Enum<E> & Code> Optional<E> code(Rule rule, Class<E> type) {
+        return Code.find(type, word(rule));
     }
 }
