@@ -1,7 +1,11 @@
 package org.proviso.election;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.Code;
@@ -51,10 +55,13 @@ class BallotStore {
         List<Object[]> contests = new ArrayList<>();
         for (BallotStyle style : styles) {
             rows.add(new Object[] {id, style.style(), rows.size() + 1, style.party()});
-            style.contestIds().forEach(contest -> contests.add(new Object[] {id, style.style(), contest}));
+            int place = 0;
+            for (String contest : style.contestIds()) {
+                contests.add(new Object[] {id, style.style(), contest, ++place});
+            }
         }
         insert("ballot_style (election_id, style, place, party)", rows);
-        insert("style_contest (election_id, style, contest_id)", contests);
+        insert("style_contest (election_id, style, contest_id, place)", contests);
     }
 
     private void insertPrecincts(String id, List<PrecinctPart> parts) {
@@ -114,16 +121,27 @@ class BallotStore {
     }
 
     List<BallotStyle> styles(String id) {
+        Map<String, Set<String>> contests = contestsOfStyles(id);
         return jdbc.query(
                 "select * from ballot_style where election_id = ? order by place",
                 (row, number) -> new BallotStyle(
-                        row.getString("style"), row.getString("party"), contestsOf(id, row.getString("style"))),
+                        row.getString("style"),
+                        row.getString("party"),
+                        Collections.unmodifiableSet(contests.getOrDefault(row.getString("style"), Set.of()))),
                 id);
     }
 
-    private Set<String> contestsOf(String id, String style) {
-        return Set.copyOf(jdbc.queryForList(
-                "select contest_id from style_contest where election_id = ? and style = ?", String.class, id, style));
+    /** The contests of each style in the order of its ballot, which decides how a page lists them. */
+    private Map<String, Set<String>> contestsOfStyles(String id) {
+        Map<String, Set<String>> contests = new HashMap<>();
+        jdbc.query(
+                "select style, contest_id from style_contest where election_id = ? order by style, place",
+                row -> {
+                    contests.computeIfAbsent(row.getString("style"), any -> new LinkedHashSet<>())
+                            .add(row.getString("contest_id"));
+                },
+                id);
+        return contests;
     }
 
     List<PrecinctPart> precincts(String id) {

@@ -9,6 +9,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
 import org.proviso.core.Election;
+import org.proviso.core.adjudication.AddressBook;
+import org.proviso.core.adjudication.BallotBook;
 import org.proviso.files.ContentHash;
 import org.proviso.files.ElectionFolder;
 import org.proviso.ledger.LedgerChain;
@@ -77,6 +79,18 @@ public class ElectionService {
     @Transactional(readOnly = true)
     public List<String> all() {
         return elections.ids();
+    }
+
+    /** What is on the ballots of an election and which precinct part gets which. */
+    @Transactional(readOnly = true)
+    public BallotBook ballots(String electionId) {
+        return new BallotBook(ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId));
+    }
+
+    /** The street file of an election, read whole and made ready for looking up. */
+    @Transactional(readOnly = true)
+    public AddressBook addresses(String electionId) {
+        return new AddressBook(ballots.streets(electionId));
     }
 
     private static Map<String, Object> counts(ElectionFolder folder, String hash) {

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -92,9 +93,13 @@ class AffirmationStore {
         return read("election_id = ?", electionId);
     }
 
-    /** The affirmation of one envelope by its number; empty where there is no such envelope. */
-    Map<String, Envelope.Affirmation> of(String electionId, String envelopeNo) {
-        return read("election_id = ? and envelope_no = ?", electionId, envelopeNo);
+    /** The affirmations of these envelopes by envelope number; there is at least one number. */
+    Map<String, Envelope.Affirmation> of(String electionId, Collection<String> envelopeNos) {
+        List<String> parameters = new ArrayList<>(List.of(electionId));
+        parameters.addAll(envelopeNos);
+        return read(
+                "election_id = ? and envelope_no in (?" + ", ?".repeat(envelopeNos.size() - 1) + ")",
+                parameters.toArray());
     }
 
     private Map<String, Envelope.Affirmation> read(String which, Object... parameters) {

@@ -102,11 +102,14 @@ class EnvelopeStore {
                 .list();
     }
 
-    Optional<Envelope> find(String electionId, String envelopeNo, Map<String, Envelope.Affirmation> affirmations) {
-        return single.sql("select * from envelope where election_id = ? and envelope_no = ?")
-                .params(electionId, envelopeNo)
+    /** The envelopes that these affirmations are of; there is at least one. */
+    List<Envelope> find(String electionId, Map<String, Envelope.Affirmation> affirmations) {
+        return single.sql(
+                        "select * from envelope where election_id = :election and envelope_no in (:numbers) order by place")
+                .param("election", electionId)
+                .param("numbers", affirmations.keySet())
                 .query((row, number) -> envelope(row, affirmations))
-                .optional();
+                .list();
     }
 
     Optional<Salt> salt(String electionId, String envelopeNo) {

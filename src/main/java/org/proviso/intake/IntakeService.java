@@ -1,9 +1,13 @@
 package org.proviso.intake;
 
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.core.Envelope;
 import org.proviso.core.Transmittal;
+import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
 import org.springframework.context.event.EventListener;
@@ -18,11 +22,14 @@ public class IntakeService {
     private final TransmittalStore transmittals;
     private final EnvelopeStore envelopes;
     private final AffirmationStore affirmations;
+    private final CureStore cures;
 
-    IntakeService(TransmittalStore transmittals, EnvelopeStore envelopes, AffirmationStore affirmations) {
+    IntakeService(
+            TransmittalStore transmittals, EnvelopeStore envelopes, AffirmationStore affirmations, CureStore cures) {
         this.transmittals = transmittals;
         this.envelopes = envelopes;
         this.affirmations = affirmations;
+        this.cures = cures;
     }
 
     /** Takes what a folder says came in, in the transaction that loads the election. */
@@ -49,7 +56,23 @@ public class IntakeService {
 
     @Transactional(readOnly = true)
     public Optional<Envelope> envelope(String electionId, String envelopeNo) {
-        return envelopes.find(electionId, envelopeNo, affirmations.of(electionId, envelopeNo));
+        return envelopes(electionId, Set.of(envelopeNo)).stream().findFirst();
+    }
+
+    /** Those of these envelopes that there are, in the order of their file. */
+    @Transactional(readOnly = true)
+    public List<Envelope> envelopes(String electionId, Set<String> envelopeNos) {
+        if (envelopeNos.isEmpty()) {
+            return List.of();
+        }
+        Map<String, Envelope.Affirmation> said = affirmations.of(electionId, envelopeNos);
+        return said.isEmpty() ? List.of() : envelopes.find(electionId, said);
+    }
+
+    /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */
+    @Transactional(readOnly = true)
+    public List<CureEvidence> cureEvidence(String electionId, String envelopeNo, ZoneId county) {
+        return cures.of(electionId, envelopeNo, county);
     }
 
     /** The salt under which the ledger names what must not be read of this envelope; empty after a purge. */

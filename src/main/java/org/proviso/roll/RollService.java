@@ -2,14 +2,17 @@ package org.proviso.roll;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.CheckIn;
+import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.adjudication.StateList;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.files.ContentHash;
 import org.proviso.files.ElectionFolder;
@@ -84,6 +87,18 @@ public class RollService {
     @Transactional(readOnly = true)
     public List<VotedElsewhere> votedElsewhere(String electionId) {
         return records.votedElsewhere(electionId);
+    }
+
+    /** Lines of the state's list that may be about the voter of an envelope, in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<VotedElsewhere> votedElsewhere(String electionId, Envelope envelope, Optional<Voter> voter) {
+        Envelope.Affirmation said = envelope.affirmation();
+        List<VotedElsewhere> near = records.votedElsewhere(
+                electionId,
+                Arrays.asList(said.birthDate(), voter.map(Voter::birthDate).orElse(null)),
+                Arrays.asList(
+                        said.driversLicense(), voter.map(Voter::driversLicense).orElse("")));
+        return StateList.resembling(near, envelope, voter);
     }
 
     private int begin(String id, SnapshotKind kind, Path file, int rows) {

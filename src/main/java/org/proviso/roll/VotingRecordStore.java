@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Code;
 import org.proviso.core.MailBallot;
@@ -12,6 +13,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.YesNo;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.stereotype.Repository;
 
 /** The tables of what voters did elsewhere: mail ballots, poll books, and the state's list. */
@@ -19,6 +21,19 @@ import org.springframework.stereotype.Repository;
 class VotingRecordStore {
 
     private static final int BATCH = 1_000;
+
+    private static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> new VotedElsewhere(
+            new PersonName(
+                    row.getString("last_name"),
+                    row.getString("first_name"),
+                    row.getString("middle_name"),
+                    row.getString("suffix")),
+            row.getObject("birth_date", LocalDate.class),
+            row.getString("id_last4"),
+            row.getString("drivers_license"),
+            row.getString("county"),
+            row.getString("how"),
+            row.getObject("voted_on", LocalDate.class));
 
     private final JdbcTemplate jdbc;
 
@@ -111,6 +126,7 @@ class VotingRecordStore {
                                 .orElseThrow(),
                         row.getObject("state_on", LocalDate.class)),
                 id,
+                id,
                 voterId);
     }
 
@@ -125,29 +141,33 @@ class VotingRecordStore {
                         YesNo.valueOf(row.getString("ballot_issued").toUpperCase(Locale.ROOT)),
                         row.getObject("cancelled_at", LocalDateTime.class)),
                 id,
+                id,
                 voterId);
     }
 
     List<VotedElsewhere> votedElsewhere(String id) {
         return jdbc.query(
-                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE) + " order by t.row_no",
-                (row, number) -> new VotedElsewhere(
-                        new PersonName(
-                                row.getString("last_name"),
-                                row.getString("first_name"),
-                                row.getString("middle_name"),
-                                row.getString("suffix")),
-                        row.getObject("birth_date", LocalDate.class),
-                        row.getString("id_last4"),
-                        row.getString("drivers_license"),
-                        row.getString("county"),
-                        row.getString("how"),
-                        row.getObject("voted_on", LocalDate.class)),
-                id);
+                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE) + " order by t.row_no", ELSEWHERE, id, id);
     }
 
+    /** Lines with one of two birth dates or one of two licenses; a date or license not given finds nothing. */
+    List<VotedElsewhere> votedElsewhere(String id, List<@Nullable LocalDate> births, List<String> licenses) {
+        return jdbc.query(
+                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE)
+                        + " and (t.birth_date = ? or t.birth_date = ?"
+                        + " or t.drivers_license <> '' and t.drivers_license in (?, ?)) order by t.row_no",
+                ELSEWHERE,
+                id,
+                id,
+                births.get(0),
+                births.get(1),
+                licenses.get(0),
+                licenses.get(1));
+    }
+
+    /** Takes the election twice: a join would let a database walk the whole list for one voter. */
     private static String inUse(String table, SnapshotKind kind) {
-        return "select t.* from " + table + " t join current_snapshot c on c.election_id = t.election_id"
-                + " and c.snapshot_no = t.snapshot_no and c.kind = '" + kind.code() + "' where t.election_id = ?";
+        return "select t.* from " + table + " t where t.snapshot_no = (select snapshot_no from current_snapshot"
+                + " where election_id = ? and kind = '" + kind.code() + "') and t.election_id = ?";
     }
 }

@@ -25,7 +25,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.access",
             "org.proviso.election",
             "org.proviso.roll",
-            "org.proviso.intake"
+            "org.proviso.intake",
+            "org.proviso.review"
         },
         excludeFilters =
                 @ComponentScan.Filter(

@@ -1,0 +1,35 @@
+package org.proviso.intake;
+
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.CureEvidence;
+import org.proviso.core.rules.Ask;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of what voters brought after election day. */
+@Repository
+class CureStore {
+
+    private final JdbcClient jdbc;
+
+    CureStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    List<CureEvidence> of(String electionId, String envelopeNo, ZoneId county) {
+        return jdbc.sql("select * from cure_evidence where election_id = ? and envelope_no = ? order by cure_no")
+                .params(electionId, envelopeNo)
+                .query((row, number) -> new CureEvidence(
+                        Code.find(Ask.class, row.getString("ask")).orElseThrow(),
+                        row.getObject("received_at", LocalDateTime.class),
+                        row.getObject("recorded_at", OffsetDateTime.class)
+                                .atZoneSameInstant(county)
+                                .toLocalDateTime(),
+                        row.getString("words")))
+                .list();
+    }
+}

@@ -1,0 +1,26 @@
+package org.proviso.review;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.proviso.core.adjudication.Link;
+
+/** Which envelopes are linked, or presumed linked, to a voter. */
+record LinkedEnvelopes(Map<String, Set<String>> byVoter) {
+
+    static LinkedEnvelopes of(Map<String, Link> links) {
+        Map<String, Set<String>> byVoter = new HashMap<>();
+        links.forEach((envelopeNo, link) -> {
+            if (link.voterId() != null) {
+                byVoter.computeIfAbsent(link.voterId(), any -> new LinkedHashSet<>())
+                        .add(envelopeNo);
+            }
+        });
+        return new LinkedEnvelopes(byVoter);
+    }
+
+    Set<String> of(String voterId) {
+        return byVoter.getOrDefault(voterId, Set.of());
+    }
+}
