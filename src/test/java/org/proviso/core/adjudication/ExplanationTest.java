@@ -73,6 +73,7 @@ class ExplanationTest {
         "0.9999, almost surely (99.9 %)",
         "0.95, likely (95.0 %)",
         "0.5, perhaps (50.0 %)",
+        "0.4957, perhaps (49.5 %)",
         "0.1, hardly (10.0 %)"
     })
     void puts_a_word_before_the_figure(double probability, String words) {

@@ -24,6 +24,9 @@ import org.proviso.core.rules.ResolvedPack;
  */
 public final class Explanation {
 
+    /** Below one in a hundred a candidate is no help to who must choose. */
+    private static final double WORTH_A_LOOK = 0.01;
+
     private final CaseReport report;
     private final Records records;
     private final ResolvedPack pack;
@@ -124,6 +127,9 @@ public final class Explanation {
         report.voter()
                 .ifPresentOrElse(voter -> VoterPart.write(voter, link, page), () -> page.wrapped("  ", nobody(link)));
         for (Candidate candidate : link.candidates()) {
+            if (candidate.probability() < WORTH_A_LOOK) {
+                continue;
+            }
             records.voter(candidate.voterId()).ifPresent(voter -> VoterPart.candidate(voter, candidate, page));
         }
     }

@@ -11,7 +11,7 @@ public final class Likeness {
     public static String words(double probability) {
         String word = probability >= 0.99
                 ? "almost surely"
-                : probability >= 0.9 ? "likely" : probability >= 0.5 ? "perhaps" : "hardly";
+                : probability >= 0.9 ? "likely" : probability >= 0.2 ? "perhaps" : "hardly";
         return word + " (" + percent(probability) + ")";
     }
 
