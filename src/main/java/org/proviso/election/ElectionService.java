@@ -26,6 +26,7 @@ public class ElectionService {
 
     private final ElectionStore elections;
     private final BallotStore ballots;
+    private final RulesService rules;
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
@@ -38,11 +39,13 @@ public class ElectionService {
     ElectionService(
             ElectionStore elections,
             BallotStore ballots,
+            RulesService rules,
             AccessService access,
             LedgerService ledger,
             ApplicationEventPublisher rooms) {
         this.elections = elections;
         this.ballots = ballots;
+        this.rules = rules;
         this.access = access;
         this.ledger = ledger;
         this.rooms = rooms;
@@ -51,7 +54,8 @@ public class ElectionService {
     /**
      * Loads an election folder in one transaction with one entry in the ledger, the first of the election's chain. The
      * same files again are recognised and nothing is written. Throws {@link org.proviso.files.InputException} where a
-     * file is not right, {@link ElectionRefusedException} where the election is there with other files.
+     * file is not right, {@link ElectionRefusedException} where the election is there with other files or has a rule pack
+     * that does not come with the program. The rules in force are kept with it.
      */
     @Transactional
     public LoadOutcome load(Path path) {
@@ -69,10 +73,11 @@ public class ElectionService {
         }
         elections.insert(folder.election(), hash);
         ballots.insert(id, folder);
+        String rulesHash = rules.keep(id).pack().hash();
         rooms.publishEvent(new ElectionLoaded(id, folder));
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
-        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash));
+        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
         return new LoadOutcome(id, false);
     }
 
@@ -103,9 +108,10 @@ public class ElectionService {
                 elections.contentHash(electionId), any -> new AddressBook(ballots.streets(electionId)));
     }
 
-    private static Map<String, Object> counts(ElectionFolder folder, String hash) {
+    private static Map<String, Object> counts(ElectionFolder folder, String hash, String rulesHash) {
         Map<String, Object> counts = new LinkedHashMap<>();
         counts.put("content", hash);
+        counts.put("rules", rulesHash);
         counts.put("contests", folder.contests().size());
         counts.put("styles", folder.styles().size());
         counts.put("voters", folder.voters().size());
