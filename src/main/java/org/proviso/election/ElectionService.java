@@ -1,6 +1,7 @@
 package org.proviso.election;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,14 @@ public class ElectionService {
     @Transactional(readOnly = true)
     public Optional<Election> find(String electionId) {
         return elections.find(electionId);
+    }
+
+    /** The county's time zone; throws {@link IllegalArgumentException} where there is no such election. */
+    @Transactional(readOnly = true)
+    public ZoneId zone(String electionId) {
+        return elections
+                .zone(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
     }
 
     /** The ids of all elections, the newest election first. */
