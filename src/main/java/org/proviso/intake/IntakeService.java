@@ -11,6 +11,7 @@ import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -34,6 +35,7 @@ public class IntakeService {
 
     /** Takes what a folder says came in, in the transaction that loads the election. */
     @EventListener
+    @Order(ElectionLoaded.INTAKE_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
         String id = loaded.electionId();
@@ -67,6 +69,15 @@ public class IntakeService {
         }
         Map<String, Envelope.Affirmation> said = affirmations.of(electionId, envelopeNos);
         return said.isEmpty() ? List.of() : envelopes.find(electionId, said);
+    }
+
+    /** The envelope, held for this transaction; refused by name where the office has none of that number. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    Envelope demandLocked(String electionId, String envelopeNo) {
+        if (!envelopes.lock(electionId, envelopeNo)) {
+            throw new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
+        }
+        return envelope(electionId, envelopeNo).orElseThrow();
     }
 
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */
