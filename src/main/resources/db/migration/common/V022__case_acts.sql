@@ -33,3 +33,6 @@ create table deadline_passed (
     recorded_at timestamp with time zone not null,
     primary key (election_id, rule)
 );
+
+-- The word for a second look is longer than its column was.
+alter table answer_given alter column kind set data type varchar(30);

@@ -32,7 +32,7 @@ public final class Adjudicator {
                 envelope,
                 link,
                 voter,
-                Assessment.of(finder.settled(envelope, link), setting),
+                Assessment.of(finder.settled(envelope, link, presumed), setting),
                 Assessment.of(presumed, setting),
                 Assessment.outlook(presumed, setting));
     }

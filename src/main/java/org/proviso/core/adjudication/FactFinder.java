@@ -13,6 +13,7 @@ import org.proviso.core.adjudication.facts.Eligibility;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Registration;
 import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Rules;
@@ -52,7 +53,11 @@ public final class FactFinder {
      * that nobody's ballot falls on the record of somebody else.
      */
     public CaseFacts settled(Envelope envelope, Link link) {
-        CaseFacts all = presumed(envelope, link);
+        return settled(envelope, link, presumed(envelope, link));
+    }
+
+    /** The same from the facts over the presumed link, where they are at hand. */
+    CaseFacts settled(Envelope envelope, Link link, CaseFacts all) {
         if (link.isSettled()) {
             return all;
         }
@@ -70,8 +75,7 @@ public final class FactFinder {
     public CaseFacts presumed(Envelope envelope, Link link) {
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         FindingMap found = new FindingMap();
-        Cures cures = new Cures(
-                records.cureEvidence(envelope.envelopeNo()), book, records.noticesSent(envelope.envelopeNo()));
+        Cures cures = cures(envelope);
         found.keep(PaperFacts.of(envelope, records.election(), cures));
         found.put(Fact.IDENTITY, identity(link));
         found.put(Fact.RESIDENCE, residence(envelope));
@@ -94,6 +98,20 @@ public final class FactFinder {
         for (Recorded one : records.recorded(envelope.envelopeNo())) {
             findings.put(one.fact(), new Finding(one.words(), List.of(one.evidence())));
         }
+        Finding compared = findings.getOrDefault(Fact.SIGNATURE_COMPARISON, Finding.UNKNOWN);
+        if (compared.isKnown() && compared.words().contains(Comparison.DIFFERS_BY_TWO)) {
+            findings.put(Fact.SIGNATURE_COMPARISON, confirmedByVoter(envelope, compared));
+        }
+    }
+
+    /** A voter may still confirm in time that a signature found different is theirs. */
+    private Finding confirmedByVoter(Envelope envelope, Finding differs) {
+        return cures(envelope)
+                .weigh(Ask.SIGNATURE_DIFFERENCE, differs, Comparison.CONFIRMED_BY_VOTER, Comparison.DIFFERS_BY_TWO);
+    }
+
+    private Cures cures(Envelope envelope) {
+        return new Cures(records.cureEvidence(envelope.envelopeNo()), book, records.noticesSent(envelope.envelopeNo()));
     }
 
     private static Finding identity(Link link) {
