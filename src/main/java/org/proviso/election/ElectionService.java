@@ -29,6 +29,7 @@ public class ElectionService {
     private final ElectionStore elections;
     private final BallotStore ballots;
     private final RulesService rules;
+    private final StatisticsStore statistics;
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
@@ -41,6 +42,7 @@ public class ElectionService {
     ElectionService(
             ElectionStore elections,
             BallotStore ballots,
+            StatisticsStore statistics,
             RulesService rules,
             AccessService access,
             LedgerService ledger,
@@ -48,6 +50,7 @@ public class ElectionService {
         this.elections = elections;
         this.ballots = ballots;
         this.rules = rules;
+        this.statistics = statistics;
         this.access = access;
         this.ledger = ledger;
         this.rooms = rooms;
@@ -77,6 +80,7 @@ public class ElectionService {
         ballots.insert(id, folder);
         String rulesHash = rules.keep(id).pack().hash();
         rooms.publishEvent(new ElectionLoaded(id, folder));
+        statistics.gather();
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
         ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));

@@ -8,11 +8,14 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
+import org.proviso.core.adjudication.BallotBook;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.Records;
 import org.proviso.core.adjudication.kept.KeptAssessment;
+import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.DeadlineBook;
+import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -27,7 +30,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class AssessmentService {
 
     /** What the rules say of a case, and the same as it is kept. */
-    record Assessed(CaseReport report, List<KeptAssessment> kept) {}
+    record Assessed(CaseReport report, List<KeptAssessment> kept, Decision.Ballot ballot) {}
 
     private final CaseRecordsService records;
     private final AssessmentStore assessments;
@@ -35,6 +38,7 @@ public class AssessmentService {
     private final CaseStore cases;
     private final LinkStore links;
     private final IntakeService intake;
+    private final ElectionService elections;
     private final CaseDesk desk;
     private final ApplicationEventPublisher rooms;
 
@@ -45,6 +49,7 @@ public class AssessmentService {
             CaseStore cases,
             LinkStore links,
             IntakeService intake,
+            ElectionService elections,
             CaseDesk desk,
             ApplicationEventPublisher rooms) {
         this.records = records;
@@ -53,6 +58,7 @@ public class AssessmentService {
         this.cases = cases;
         this.links = links;
         this.intake = intake;
+        this.elections = elections;
         this.desk = desk;
         this.rooms = rooms;
     }
@@ -83,7 +89,10 @@ public class AssessmentService {
         Link link = links.newest(key).orElseThrow();
         Records all = records.of(key.electionId());
         CaseReport report = new Adjudicator(all, book, asOf).report(envelope, link);
-        return new Assessed(report, KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf));
+        return new Assessed(
+                report,
+                KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf),
+                ballot(report, elections.ballots(key.electionId())));
     }
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
@@ -111,5 +120,12 @@ public class AssessmentService {
     void announce(SortedMap<CaseKey, CaseReport> reports) {
         reports.forEach((key, report) -> rooms.publishEvent(
                 new CaseChanged(key, cases.find(key).orElseThrow().state(), report, decisions.standing(key))));
+    }
+
+    private static Decision.Ballot ballot(CaseReport report, BallotBook ballots) {
+        BallotContests contests = report.settled().facts().contests();
+        String right = contests == null ? "" : String.join(";", ballots.stylesWith(contests.right()));
+        return new Decision.Ballot(
+                report.envelope().cast().ballotStyle(), right, report.settled().heldApart());
     }
 }

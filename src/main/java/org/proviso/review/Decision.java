@@ -10,7 +10,7 @@ import org.proviso.core.rules.Reason;
 /**
  * How an envelope was settled: the outcome, its reasons with the main one first, the place in the law, why it departs
  * from the recommendation (null where it does not), and the contests that count where a part does. {@code decider} is
- * official, board, two_bodies or court.
+ * official, board, two_bodies or court. The ballot is as the release team needs it.
  */
 public record Decision(
         int number,
@@ -22,4 +22,12 @@ public record Decision(
         String decider,
         @Nullable Integer sessionNo,
         @Nullable Integer motionNo,
-        Instant decidedAt) {}
+        Instant decidedAt,
+        Ballot ballot) {
+
+    /**
+     * The ballot of a decided envelope: the style cast, the voter's own (several joined by {@code ;} where they have the
+     * same contests, empty where nobody knows), and whether it is kept apart from all others.
+     */
+    public record Ballot(String styleCast, String styleRight, boolean heldApart) {}
+}

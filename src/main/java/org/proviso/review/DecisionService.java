@@ -140,7 +140,8 @@ public class DecisionService {
         int number = assessments.write(one.key(), assessed);
         Set<String> contests =
                 SettlementChecks.contests(settlement, assessed.report().settled());
-        decisions.insert(settlement, contests, number, by, by.kind().code());
+        decisions.insert(
+                settlement, contests, assessed.ballot(), number, by, by.kind().code());
         return cases.save(one.to(CaseState.DECIDED).counted(settlement.as() != DecidedAs.REJECT));
     }
 

@@ -26,13 +26,20 @@ class DecisionStore {
         this.clock = clock;
     }
 
-    void insert(Settlement settlement, Set<String> contests, int assessment, DecidedBy by, String decider) {
+    void insert(
+            Settlement settlement,
+            Set<String> contests,
+            Decision.Ballot ballot,
+            int assessment,
+            DecidedBy by,
+            String decider) {
         CaseKey key = settlement.key();
         String departs = settlement.grounds().departsBecause();
         jdbc.sql("""
                         insert into decision (election_id, envelope_no, decision_no, outcome, reasons, legal_reference,
-                            departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                            departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at,
+                            style_cast, style_right, held_apart)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .param(key.electionId())
                 .param(key.envelopeNo())
                 .param(next(key))
@@ -46,6 +53,9 @@ class DecisionStore {
                 .param(by.sessionNo())
                 .param(by.motionNo())
                 .param(now())
+                .param(ballot.styleCast())
+                .param(ballot.styleRight())
+                .param(ballot.heldApart())
                 .update();
     }
 
@@ -95,7 +105,9 @@ class DecisionStore {
                 row.getString("decider"),
                 row.getObject("session_no", Integer.class),
                 row.getObject("motion_no", Integer.class),
-                row.getObject("decided_at", OffsetDateTime.class).toInstant());
+                row.getObject("decided_at", OffsetDateTime.class).toInstant(),
+                new Decision.Ballot(
+                        row.getString("style_cast"), row.getString("style_right"), row.getBoolean("held_apart")));
     }
 
     private OffsetDateTime now() {

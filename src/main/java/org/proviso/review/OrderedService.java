@@ -74,9 +74,10 @@ public class OrderedService {
         if (refusal.isPresent()) {
             return Outcome.Refused.because(refusal.get());
         }
-        int number = assessments.write(key, assessments.assess(key));
+        AssessmentService.Assessed assessed = assessments.assess(key);
+        int number = assessments.write(key, assessed);
         DecidedBy court = new DecidedBy(DeciderKind.OFFICIAL, null, null, Set.of(), user.actor());
-        decisions.insert(settlement, Set.of(), number, court, "court");
+        decisions.insert(settlement, Set.of(), assessed.ballot(), number, court, "court");
         EnvelopeCase now = cases.save(one.to(CaseState.DECIDED).counted(settlement.as() == DecidedAs.COUNT));
         touched.add(key);
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);

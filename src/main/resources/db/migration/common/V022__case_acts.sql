@@ -36,3 +36,8 @@ create table deadline_passed (
 
 -- The word for a second look is longer than its column was.
 alter table answer_given alter column kind set data type varchar(30);
+
+-- What the release team needs of a ballot that counts, as it was when it was decided.
+alter table decision add column held_apart boolean default false not null;
+alter table decision add column style_cast varchar(60) default '' not null;
+alter table decision add column style_right varchar(300) default '' not null;

@@ -40,6 +40,15 @@ public final class BallotBook {
         return Optional.ofNullable(styles.get(style));
     }
 
+    /** The styles that have exactly these contests, in the order of their names. */
+    public List<String> stylesWith(Set<String> contestIds) {
+        return styles.values().stream()
+                .filter(style -> style.contestIds().equals(contestIds))
+                .map(BallotStyle::style)
+                .sorted()
+                .toList();
+    }
+
     /** The rows of a precinct part; {@link Records#rows}. */
     public List<PrecinctPart> rows(PrecinctId part) {
         return Collections.unmodifiableList(parts.getOrDefault(part, List.of()));

@@ -41,7 +41,8 @@ public record Refusal(Why why, String words, @Nullable Reference reference) {
         ANOTHER_ENVELOPE,
         NO_CONTESTS,
         HELD_BY_COURT,
-        NO_SUCH_ORDER
+        NO_SUCH_ORDER,
+        SECRECY
     }
 
     public static Refusal of(Why why, String words) {

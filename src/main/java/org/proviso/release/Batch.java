@@ -1,0 +1,26 @@
+package org.proviso.release;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Envelopes opened together, so that no ballot can be told from the others: how many, whether they are kept apart for
+ * court-extended hours, the two who open them, how many were empty, and when. What has not happened is null.
+ */
+public record Batch(
+        String electionId,
+        int number,
+        boolean heldApart,
+        int envelopes,
+        @Nullable String firstOpener,
+        @Nullable String secondOpener,
+        @Nullable Instant openedAt,
+        @Nullable Integer empty,
+        @Nullable Instant handedOffAt,
+        int version) {
+
+    /** The ballots that came out of it, once it is open. */
+    public int ballots() {
+        return empty == null ? 0 : envelopes - empty;
+    }
+}

@@ -1,0 +1,144 @@
+package org.proviso.release;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of batches, and of the word that the other ballots are done. */
+@Repository
+class BatchStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    BatchStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    boolean othersDone(String electionId) {
+        return jdbc.sql("select count(*) from others_done where election_id = ?")
+                        .param(electionId)
+                        .query(Integer.class)
+                        .single()
+                > 0;
+    }
+
+    void markOthersDone(String electionId, String by) {
+        jdbc.sql("insert into others_done (election_id, recorded_by, recorded_at) values (?, ?, ?)")
+                .params(electionId, by, now())
+                .update();
+    }
+
+    int insert(String electionId, boolean heldApart, Collection<String> envelopeNos, String aloneBecause) {
+        int number = jdbc.sql("select coalesce(max(batch_no), 0) + 1 from release_batch where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into release_batch (election_id, batch_no, held_apart, envelopes, made_at, alone_because,
+                            version)
+                        values (?, ?, ?, ?, ?, ?, 0)""")
+                .params(electionId, number, heldApart, envelopeNos.size(), now(), aloneBecause)
+                .update();
+        for (String envelopeNo : envelopeNos) {
+            jdbc.sql("insert into batch_envelope (election_id, batch_no, envelope_no) values (?, ?, ?)")
+                    .params(electionId, number, envelopeNo)
+                    .update();
+        }
+        return number;
+    }
+
+    Set<String> inBatches(String electionId) {
+        return new HashSet<>(jdbc.sql("select envelope_no from batch_envelope where election_id = ?")
+                .param(electionId)
+                .query(String.class)
+                .list());
+    }
+
+    List<String> envelopes(String electionId, int batchNo) {
+        return jdbc.sql("""
+                        select envelope_no from batch_envelope where election_id = ? and batch_no = ?
+                        order by envelope_no""").params(electionId, batchNo).query(String.class).list();
+    }
+
+    List<Batch> all(String electionId) {
+        return jdbc.sql("select * from release_batch where election_id = ? order by batch_no")
+                .param(electionId)
+                .query(BatchStore::row)
+                .list();
+    }
+
+    Optional<Batch> find(String electionId, int batchNo) {
+        return jdbc.sql("select * from release_batch where election_id = ? and batch_no = ?")
+                .params(electionId, batchNo)
+                .query(BatchStore::row)
+                .optional();
+    }
+
+    void beginOpening(Batch batch, String by) {
+        changed(jdbc.sql("""
+                        update release_batch set first_opener = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(by, batch.electionId(), batch.number(), batch.version())
+                .update());
+    }
+
+    void opened(Batch batch, String by, int empty) {
+        changed(jdbc.sql("""
+                        update release_batch set second_opener = ?, opened_at = ?, empty_envelopes = ?,
+                            version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(by, now(), empty, batch.electionId(), batch.number(), batch.version())
+                .update());
+    }
+
+    void handedOff(Batch batch) {
+        changed(jdbc.sql("""
+                        update release_batch set handed_off_at = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(now(), batch.electionId(), batch.number(), batch.version())
+                .update());
+    }
+
+    private static void changed(int rows) {
+        if (rows == 0) {
+            throw new OptimisticLockingFailureException("The batch was changed meanwhile.");
+        }
+    }
+
+    private static Batch row(ResultSet row, int number) throws SQLException {
+        return new Batch(
+                row.getString("election_id"),
+                row.getInt("batch_no"),
+                row.getBoolean("held_apart"),
+                row.getInt("envelopes"),
+                row.getString("first_opener"),
+                row.getString("second_opener"),
+                instant(row, "opened_at"),
+                row.getObject("empty_envelopes", Integer.class),
+                instant(row, "handed_off_at"),
+                row.getInt("version"));
+    }
+
+    static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
+        return at == null ? null : at.toInstant();
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

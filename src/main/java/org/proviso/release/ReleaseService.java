@@ -1,0 +1,183 @@
+package org.proviso.release;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.CaseState;
+import org.proviso.review.Decision;
+import org.proviso.review.DecisionService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Opening the envelopes that count. They are put together in batches, opened by two, and what comes out is known by
+ * numbers only: which ballot came from which envelope is recorded nowhere.
+ */
+@Service
+public class ReleaseService {
+
+    private final BatchStore batches;
+    private final SheetStore sheets;
+    private final ReleaseChecks checks;
+    private final DecisionService decisions;
+    private final CaseService cases;
+    private final AccessService access;
+    private final LedgerService ledger;
+
+    ReleaseService(
+            BatchStore batches,
+            SheetStore sheets,
+            ReleaseChecks checks,
+            DecisionService decisions,
+            CaseService cases,
+            AccessService access,
+            LedgerService ledger) {
+        this.batches = batches;
+        this.sheets = sheets;
+        this.checks = checks;
+        this.decisions = decisions;
+        this.cases = cases;
+        this.access = access;
+        this.ledger = ledger;
+    }
+
+    /** A supervisor's word that all mail and in-person ballots are done, where the law opens provisional ones last. */
+    @Transactional
+    public void othersDone(String electionId) {
+        OfficeUser user = access.demand(Act.SET_GATES);
+        batches.markOthersDone(electionId, user.userName());
+        ledger.record(LedgerChain.of(electionId), user.actor(), "others_done", electionId, Map.of());
+    }
+
+    /** Envelopes decided to count that no batch has yet, by envelope number. */
+    @Transactional(readOnly = true)
+    public List<ToOpen> waiting(String electionId) {
+        Map<String, Decision> decided = decisions.standing(electionId);
+        Set<String> taken = batches.inBatches(electionId);
+        taken.addAll(checks.keptClosed(electionId));
+        return cases.inState(electionId, CaseState.DECIDED).stream()
+                .filter(one ->
+                        one.countedPerson() != null && !taken.contains(one.key().envelopeNo()))
+                .map(one -> new ToOpen(one.key(), decided.get(one.key().envelopeNo())))
+                .toList();
+    }
+
+    @Transactional(readOnly = true)
+    public List<Batch> batches(String electionId) {
+        return batches.all(electionId);
+    }
+
+    /** Puts envelopes together, those of court-extended hours never with others, and lists what is to be remade. */
+    @Transactional
+    public Release make(String electionId, Set<String> envelopeNos, String aloneBecause) {
+        OfficeUser user = access.demand(Act.OPEN_ENVELOPES);
+        Map<String, ToOpen> waiting = new TreeMap<>();
+        waiting(electionId).stream()
+                .filter(one -> envelopeNos.contains(one.key().envelopeNo()))
+                .forEach(one -> waiting.put(one.key().envelopeNo(), one));
+        Optional<Refusal> refusal = checks.gate(electionId)
+                .or(() -> notWaiting(envelopeNos, waiting.keySet()))
+                .or(() -> mixed(waiting.values()))
+                .or(() -> checks.alone(waiting.keySet(), aloneBecause));
+        if (refusal.isPresent()) {
+            return new Release.Refused(refusal.get());
+        }
+        boolean apart = waiting.values().iterator().next().decision().ballot().heldApart();
+        int number = batches.insert(electionId, apart, waiting.keySet(), aloneBecause);
+        List<RemakeSheet> made = Sheets.of(electionId, number, waiting.values());
+        made.forEach(sheets::insert);
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("envelopes", waiting.size());
+        payload.put("held_apart", apart);
+        payload.put("sheets", made.size());
+        ledger.record(LedgerChain.of(electionId), user.actor(), "batch_made", "batch " + number, payload);
+        return done(electionId, number);
+    }
+
+    /** The first of two begins to open a batch. */
+    @Transactional
+    public Release beginOpening(String electionId, int batchNo, int version) {
+        OfficeUser user = access.demand(Act.OPEN_ENVELOPES);
+        Batch batch = demand(electionId, batchNo, version);
+        Optional<Refusal> refusal = checks.gate(electionId)
+                .or(() -> batch.firstOpener() == null
+                        ? Optional.empty()
+                        : Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Somebody has begun to open this batch.")));
+        if (refusal.isPresent()) {
+            return new Release.Refused(refusal.get());
+        }
+        batches.beginOpening(batch, user.userName());
+        ledger.record(LedgerChain.of(electionId), user.actor(), "opening_begun", "batch " + batchNo, Map.of());
+        return done(electionId, batchNo);
+    }
+
+    /** The second of two says that it is open, and how many envelopes were empty. */
+    @Transactional
+    public Release opened(String electionId, int batchNo, int version, int empty) {
+        Batch batch = demand(electionId, batchNo, version);
+        if (batch.firstOpener() == null || batch.openedAt() != null || empty < 0 || empty > batch.envelopes()) {
+            return new Release.Refused(
+                    Refusal.of(Why.NOT_IN_THIS_STATE, "This batch is not being opened, or the count is not possible."));
+        }
+        OfficeUser user = access.demandAnother(Act.OPEN_ENVELOPES, List.of(batch.firstOpener()));
+        List<CaseKey> keys = new ArrayList<>();
+        batches.envelopes(electionId, batchNo).forEach(number -> keys.add(new CaseKey(electionId, number)));
+        batches.opened(batch, user.userName(), empty);
+        decisions.released(keys, user.actor());
+        ledger.record(
+                LedgerChain.of(electionId),
+                user.actor(),
+                "batch_opened",
+                "batch " + batchNo,
+                Map.of("empty", empty, "envelopes", batch.envelopes()));
+        return done(electionId, batchNo);
+    }
+
+    private Batch demand(String electionId, int batchNo, int version) {
+        Batch batch = batches.find(electionId, batchNo)
+                .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
+        if (batch.version() != version) {
+            throw new org.springframework.dao.OptimisticLockingFailureException("The batch was changed meanwhile.");
+        }
+        return batch;
+    }
+
+    private Release done(String electionId, int batchNo) {
+        return new Release.Done(batches.find(electionId, batchNo).orElseThrow());
+    }
+
+    private static Optional<Refusal> notWaiting(Set<String> asked, Set<String> waiting) {
+        List<String> strange = asked.stream()
+                .filter(number -> !waiting.contains(number))
+                .sorted()
+                .toList();
+        return strange.isEmpty() && !asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusal.of(
+                        Why.NOT_IN_THIS_STATE, "Not waiting to be opened: " + String.join(", ", strange) + "."));
+    }
+
+    private static Optional<Refusal> mixed(java.util.Collection<ToOpen> waiting) {
+        long kinds = waiting.stream()
+                .map(one -> one.decision().ballot().heldApart())
+                .distinct()
+                .count();
+        return kinds > 1
+                ? Optional.of(Refusal.of(
+                        Why.SECRECY, "Ballots of court-extended hours are kept apart: make them a batch of their own."))
+                : Optional.empty();
+    }
+}

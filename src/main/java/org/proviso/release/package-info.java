@@ -1,0 +1,7 @@
+/** Release: envelopes that count are opened in batches, parts are remade, and ballots handed to tabulation, secrecy kept. */
+@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "review"})
+@NullMarked
+package org.proviso.release;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
