@@ -3,14 +3,16 @@ package org.proviso.core.adjudication.kept;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import org.proviso.core.adjudication.Assessment;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.Setting;
-import org.proviso.core.chain.Sha256;
+import org.proviso.core.chain.CanonicalReader;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
@@ -52,12 +54,7 @@ public record KeptAssessment(
 
     private static KeptAssessment of(
             Way way, Assessment assessment, String facts, ResolvedPack pack, LocalDateTime asOf) {
-        Map<String, Object> madeFrom = new HashMap<>();
-        madeFrom.put("way", way.code());
-        madeFrom.put("facts", Sha256.of(facts));
-        madeFrom.put("as_of", asOf.toString());
-        madeFrom.put("pack", pack.hash());
-        madeFrom.put("engine_version", Assessment.ENGINE_VERSION);
+        Origins origins = new Origins(way, facts, asOf, pack.hash(), Assessment.ENGINE_VERSION);
         return new KeptAssessment(
                 way,
                 facts,
@@ -67,12 +64,12 @@ public record KeptAssessment(
                 assessment.outcome().recommendation(),
                 assessment.outcome().reasons(),
                 assessment.heldApart(),
-                AssessmentText.write(assessment, madeFrom));
+                AssessmentText.write(assessment, origins.spelled()));
     }
 
-    /** Whether this version of the engine made it; only then can it be made again. */
-    public boolean isOfThisEngine() {
-        return engineVersion == Assessment.ENGINE_VERSION;
+    /** What it was made from. */
+    public Origins origins() {
+        return new Origins(way, facts, asOf, packHash, engineVersion);
     }
 
     /**
@@ -83,5 +80,27 @@ public record KeptAssessment(
         KeptFacts read = FactsText.read(facts);
         Setting setting = read.setting(pack, asOf);
         return of(way, way.assess(read.facts(), setting), FactsText.write(read), pack, asOf);
+    }
+
+    /**
+     * In words where it differs from the same made again; empty where it does not. Content that cannot be read is an
+     * {@link IllegalArgumentException}.
+     */
+    public String unlike(KeptAssessment again) {
+        if (equals(again)) {
+            return "";
+        }
+        if (!origins().areSaidBy(content)) {
+            return "it was made from other facts, rules or another moment than stand beside it";
+        }
+        if (!content.equals(again.content)) {
+            Map<String, Object> before = CanonicalReader.object(content);
+            Map<String, Object> now = CanonicalReader.object(again.content);
+            Set<String> parts = new TreeSet<>(before.keySet());
+            parts.addAll(now.keySet());
+            parts.removeIf(part -> Objects.equals(before.get(part), now.get(part)));
+            return "made again it has other " + String.join(", ", parts).replace('_', ' ');
+        }
+        return "its recommendation, its reasons or whether it is held apart are not those of its content";
     }
 }

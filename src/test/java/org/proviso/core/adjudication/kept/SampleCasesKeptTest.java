@@ -121,7 +121,8 @@ class SampleCasesKeptTest {
                         cases.book().pack().hash(),
                         "engine_version",
                         (long) Assessment.ENGINE_VERSION));
-        assertThat(kept.isOfThisEngine()).isTrue();
+        assertThat(kept.origins().areOfThisEngine()).isTrue();
+        assertThat(kept.origins().areSaidBy(kept.content())).isTrue();
     }
 
     @Test
