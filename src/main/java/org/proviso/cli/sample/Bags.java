@@ -3,7 +3,10 @@ package org.proviso.cli.sample;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The return of each voting location with its envelopes. One may never have come, and one may be wrong by one. */
+/**
+ * The return of each voting location with its envelopes. One may never have come, and one may be wrong by one. An
+ * envelope that was spoiled is not counted as issued too: supplied is issued, spoiled, unused and missing together.
+ */
 final class Bags {
 
     private static final int SUPPLIED = 60;
@@ -38,7 +41,7 @@ final class Bags {
         String seal = dice.digits(6);
         Row row = new Row(Columns.TRANSMITTALS).set("voting_location", location).set("day", desk.plan.date());
         row.set("bag", "B" + (bag < 10 ? "0" : "") + bag).set("seal_out", seal).set("seal_in", seal);
-        row.set("supplied", SUPPLIED).set("issued", returned + spoiled).set("spoiled", spoiled);
+        row.set("supplied", SUPPLIED).set("issued", returned).set("spoiled", spoiled);
         row.set("unused", SUPPLIED - returned - spoiled).set("returned", returned);
         return row.set("scanned_in_error", 0).set("loose_ballots", 0);
     }
