@@ -1,0 +1,120 @@
+package org.proviso.canvass;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.core.Code;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of figures that people noted, of figures kept from day to day, and of envelopes with something to cure. */
+@Repository
+class FigureStore {
+
+    /** A figure as somebody noted it. */
+    record Noted(String place, Hours hours, Figure figure, int number) {}
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    FigureStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    void note(NoteFigure note, String by) {
+        int number = jdbc.sql("select coalesce(max(note_no), 0) + 1 from noted_figure where election_id = ?")
+                .param(note.electionId())
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into noted_figure (election_id, note_no, place, hours, figure, number, because, noted_by,
+                            noted_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        note.electionId(),
+                        number,
+                        note.place(),
+                        note.hours().code(),
+                        note.figure().code(),
+                        note.number(),
+                        note.because(),
+                        by,
+                        now())
+                .update();
+    }
+
+    /** Every note in the order in which it was made: a later one of the same figure takes the place of an earlier one. */
+    List<Noted> noted(String electionId) {
+        return jdbc.sql("select * from noted_figure where election_id = ? order by note_no")
+                .param(electionId)
+                .query((row, line) -> new Noted(
+                        row.getString("place"),
+                        Code.find(Hours.class, row.getString("hours")).orElseThrow(),
+                        Code.find(Figure.class, row.getString("figure")).orElseThrow(),
+                        row.getInt("number")))
+                .list();
+    }
+
+    Optional<Counts> kept(String electionId) {
+        return jdbc.sql("select * from kept_figures where election_id = ? order by kept_no desc limit 1")
+                .param(electionId)
+                .query((row, line) -> {
+                    Map<Figure, Integer> figures = new EnumMap<>(Figure.class);
+                    figures.put(Figure.RECEIVED, row.getInt("received"));
+                    figures.put(Figure.COUNTED, row.getInt("counted"));
+                    figures.put(Figure.COUNTED_IN_PART, row.getInt("counted_in_part"));
+                    figures.put(Figure.REJECTED, row.getInt("rejected"));
+                    return new Counts(figures);
+                })
+                .optional();
+    }
+
+    void keep(String electionId, Counts counts) {
+        int number = jdbc.sql("select coalesce(max(kept_no), 0) + 1 from kept_figures where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into kept_figures (election_id, kept_no, received, counted, counted_in_part, rejected,
+                            kept_at)
+                        values (?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        electionId,
+                        number,
+                        counts.number(Figure.RECEIVED),
+                        counts.number(Figure.COUNTED),
+                        counts.number(Figure.COUNTED_IN_PART),
+                        counts.number(Figure.REJECTED),
+                        now())
+                .update();
+    }
+
+    void addCureDefect(String electionId, String envelopeNo) {
+        boolean known = jdbc.sql("select count(*) from cure_defect where election_id = ? and envelope_no = ?")
+                        .params(electionId, envelopeNo)
+                        .query(Integer.class)
+                        .single()
+                > 0;
+        if (!known) {
+            jdbc.sql("insert into cure_defect (election_id, envelope_no) values (?, ?)")
+                    .params(electionId, envelopeNo)
+                    .update();
+        }
+    }
+
+    List<String> cureDefects(String electionId) {
+        return jdbc.sql("select envelope_no from cure_defect where election_id = ?")
+                .param(electionId)
+                .query(String.class)
+                .list();
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}
