@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.chain.Salt;
@@ -110,6 +111,18 @@ class EnvelopeStore {
                 .param("numbers", affirmations.keySet())
                 .query((row, number) -> envelope(row, affirmations))
                 .list();
+    }
+
+    /** Those of these numbers that envelopes have. */
+    Set<String> known(String electionId, Set<String> numbers) {
+        return numbers.isEmpty()
+                ? Set.of()
+                : Set.copyOf(single.sql(
+                                "select envelope_no from envelope where election_id = :id and envelope_no in (:numbers)")
+                        .param("id", electionId)
+                        .param("numbers", numbers)
+                        .query(String.class)
+                        .list());
     }
 
     /** Holds the envelope for this transaction, so that two people cannot add to it at once; false if there is none. */

@@ -10,6 +10,7 @@ import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
+import org.proviso.election.OrderRecorded;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -40,6 +41,24 @@ public class IntakeService {
         transmittals.insert(id, loaded.folder().transmittals());
         envelopes.insert(id, loaded.folder().envelopes());
         affirmations.insert(id, loaded.folder().envelopes());
+    }
+
+    /** Refuses a new order of a court that names an envelope which never came, by its number. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void checkEnvelopesOf(OrderRecorded order) {
+        if (!order.isNew()) {
+            return;
+        }
+        Set<String> known = envelopes.known(order.electionId(), order.envelopeNos());
+        List<String> unknown = order.envelopeNos().stream()
+                .filter(number -> !known.contains(number))
+                .sorted()
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new IntakeRefusedException(
+                    "The office has no envelope " + String.join(", ", unknown) + " in this election.");
+        }
     }
 
     /** Every transmittal in the order of its file. */
