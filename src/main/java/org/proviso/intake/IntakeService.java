@@ -11,6 +11,7 @@ import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.election.OrderRecorded;
+import org.proviso.files.SignatureFiles;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -24,23 +25,35 @@ public class IntakeService {
     private final EnvelopeStore envelopes;
     private final AffirmationStore affirmations;
     private final CureStore cures;
+    private final ImageStore images;
 
     IntakeService(
-            TransmittalStore transmittals, EnvelopeStore envelopes, AffirmationStore affirmations, CureStore cures) {
+            TransmittalStore transmittals,
+            EnvelopeStore envelopes,
+            AffirmationStore affirmations,
+            CureStore cures,
+            ImageStore images) {
         this.transmittals = transmittals;
         this.envelopes = envelopes;
         this.affirmations = affirmations;
         this.cures = cures;
+        this.images = images;
     }
 
-    /** Takes what a folder says came in, in the transaction that loads the election. */
+    /**
+     * Takes what a folder says came in, in the transaction that loads the election, with the pictures of signatures;
+     * one that is missing or is no picture is an {@link org.proviso.files.InputException}, and nothing was loaded.
+     */
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
         String id = loaded.electionId();
+        SignatureFiles signatures =
+                SignatureFiles.of(loaded.folder().folder(), loaded.folder().envelopes());
         transmittals.insert(id, loaded.folder().transmittals());
         envelopes.insert(id, loaded.folder().envelopes());
         affirmations.insert(id, loaded.folder().envelopes());
+        images.insert(id, signatures);
     }
 
     /** Refuses a new order of a court that names an envelope which never came, by its number. */
