@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
@@ -18,6 +19,7 @@ import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Elections of the office: loaded whole or not at all, and only once. */
@@ -26,18 +28,26 @@ public class ElectionService {
 
     private final ElectionStore elections;
     private final BallotStore ballots;
+    private final RulesService rules;
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
 
+    /** By the hash of the files they came from. */
+    private final Map<String, BallotBook> ballotBooks = new ConcurrentHashMap<>();
+
+    private final Map<String, AddressBook> addressBooks = new ConcurrentHashMap<>();
+
     ElectionService(
             ElectionStore elections,
             BallotStore ballots,
+            RulesService rules,
             AccessService access,
             LedgerService ledger,
             ApplicationEventPublisher rooms) {
         this.elections = elections;
         this.ballots = ballots;
+        this.rules = rules;
         this.access = access;
         this.ledger = ledger;
         this.rooms = rooms;
@@ -46,7 +56,8 @@ public class ElectionService {
     /**
      * Loads an election folder in one transaction with one entry in the ledger, the first of the election's chain. The
      * same files again are recognised and nothing is written. Throws {@link org.proviso.files.InputException} where a
-     * file is not right, {@link ElectionRefusedException} where the election is there with other files.
+     * file is not right, {@link ElectionRefusedException} where the election is there with other files or has a rule pack
+     * that does not come with the program. The rules in force are kept with it.
      */
     @Transactional
     public LoadOutcome load(Path path) {
@@ -64,10 +75,11 @@ public class ElectionService {
         }
         elections.insert(folder.election(), hash);
         ballots.insert(id, folder);
+        String rulesHash = rules.keep(id).pack().hash();
         rooms.publishEvent(new ElectionLoaded(id, folder));
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
-        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash));
+        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
         return new LoadOutcome(id, false);
     }
 
@@ -84,27 +96,44 @@ public class ElectionService {
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
     }
 
+    /** Whether the election was closed: its cases are read from then on, and nothing about them changes. */
+    @Transactional(readOnly = true)
+    public boolean isClosed(String electionId) {
+        return elections.isClosed(electionId);
+    }
+
+    /** Closes an election, in the transaction of whoever found that its numbers add up. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void close(String electionId) {
+        elections.close(electionId);
+    }
+
     /** The ids of all elections, the newest election first. */
     @Transactional(readOnly = true)
     public List<String> all() {
         return elections.ids();
     }
 
-    /** What is on the ballots of an election and which precinct part gets which. */
+    /** What is on the ballots of an election and which precinct part gets which; read once, it never changes. */
     @Transactional(readOnly = true)
     public BallotBook ballots(String electionId) {
-        return new BallotBook(ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId));
+        return ballotBooks.computeIfAbsent(
+                elections.contentHash(electionId),
+                any -> new BallotBook(
+                        ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId)));
     }
 
-    /** The street file of an election, read whole and made ready for looking up. */
+    /** The street file of an election, made ready for looking up; read once, it never changes. */
     @Transactional(readOnly = true)
     public AddressBook addresses(String electionId) {
-        return new AddressBook(ballots.streets(electionId));
+        return addressBooks.computeIfAbsent(
+                elections.contentHash(electionId), any -> new AddressBook(ballots.streets(electionId)));
     }
 
-    private static Map<String, Object> counts(ElectionFolder folder, String hash) {
+    private static Map<String, Object> counts(ElectionFolder folder, String hash, String rulesHash) {
         Map<String, Object> counts = new LinkedHashMap<>();
         counts.put("content", hash);
+        counts.put("rules", rulesHash);
         counts.put("contests", folder.contests().size());
         counts.put("styles", folder.styles().size());
         counts.put("voters", folder.voters().size());

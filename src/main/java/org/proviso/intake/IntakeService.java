@@ -13,6 +13,7 @@ import org.proviso.election.ElectionLoaded;
 import org.proviso.election.OrderRecorded;
 import org.proviso.files.SignatureFiles;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -45,6 +46,7 @@ public class IntakeService {
      * one that is missing or is no picture is an {@link org.proviso.files.InputException}, and nothing was loaded.
      */
     @EventListener
+    @Order(ElectionLoaded.INTAKE_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
         String id = loaded.electionId();

@@ -64,12 +64,6 @@ public class SnapshotService {
         return compare(electionId, demand(electionId, snapshotNo), true, List.of());
     }
 
-    /** The number of the list in use. */
-    @Transactional(readOnly = true)
-    public int inUse(String electionId, SnapshotKind kind) {
-        return snapshots.inUse(electionId, kind);
-    }
-
     /**
      * Puts a staged list in use in place of the one before, in one statement, within the transaction of whoever has
      * reassessed what it touches and makes the entry in the ledger.

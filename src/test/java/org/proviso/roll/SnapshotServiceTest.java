@@ -65,7 +65,8 @@ class SnapshotServiceTest {
             lists.use(ID, SnapshotKind.ROLL, staged.snapshotNo());
             return staged;
         });
-        assertThat(lists.inUse(ID, SnapshotKind.ROLL)).isEqualTo(staged.snapshotNo());
+        assertThat(office.the(RollService.class).snapshotInUse(ID, SnapshotKind.ROLL))
+                .isEqualTo(staged.snapshotNo());
         assertThat(status(office.the(RollService.class), roll.key(7))).isEqualTo(RollStatus.CANCELLED);
         assertThat(lists.staged(ID, staged.snapshotNo()).changesNothing()).isTrue();
         assertThat(lists.staged(ID, staged.inUseNo()).touchedVoterIds()).containsExactly(roll.key(7));
@@ -175,7 +176,7 @@ class SnapshotServiceTest {
     @OnBothDatabases
     void a_list_of_another_kind_or_number_is_not_put_in_use(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
-        int roll = lists.inUse(ID, SnapshotKind.ROLL);
+        int roll = office.the(RollService.class).snapshotInUse(ID, SnapshotKind.ROLL);
         assertThatThrownBy(() -> office.inTransaction(() -> {
                     lists.use(ID, SnapshotKind.CHECK_INS, roll);
                     return roll;

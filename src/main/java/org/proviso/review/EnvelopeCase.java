@@ -1,0 +1,41 @@
+package org.proviso.review;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the case of one envelope stands: the person it was found to be of (null until a person settled it), that person
+ * again while a decision to count stands, and who has the case now. An act carries the version it was seen in.
+ */
+public record EnvelopeCase(
+        CaseKey key,
+        CaseState state,
+        @Nullable String personId,
+        @Nullable String countedPerson,
+        @Nullable String takenBy,
+        int version) {
+
+    /** Whether this person has the case. */
+    boolean isWith(String userName) {
+        return userName.equals(takenBy);
+    }
+
+    /** The same in another state, with nobody. */
+    EnvelopeCase to(CaseState next) {
+        return new EnvelopeCase(key, next, personId, countedPerson, null, version);
+    }
+
+    /** The same in another state, with this person. */
+    EnvelopeCase to(CaseState next, @Nullable String with) {
+        return new EnvelopeCase(key, next, personId, countedPerson, with, version);
+    }
+
+    /** The same, found to be of this person (null: of nobody known). */
+    EnvelopeCase of(@Nullable String person) {
+        return new EnvelopeCase(key, state, person, countedPerson, takenBy, version);
+    }
+
+    /** The same, counted for its person or not. */
+    EnvelopeCase counted(boolean counts) {
+        return new EnvelopeCase(key, state, personId, counts ? personId : null, takenBy, version);
+    }
+}
