@@ -107,9 +107,20 @@ public class IntakeService {
     @Transactional(propagation = Propagation.MANDATORY)
     Envelope demandLocked(String electionId, String envelopeNo) {
         if (!envelopes.lock(electionId, envelopeNo)) {
-            throw new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
+            throw none(envelopeNo);
         }
         return envelope(electionId, envelopeNo).orElseThrow();
+    }
+
+    @Transactional(propagation = Propagation.MANDATORY)
+    void demandKnown(String electionId, String envelopeNo) {
+        if (envelopes.known(electionId, Set.of(envelopeNo)).isEmpty()) {
+            throw none(envelopeNo);
+        }
+    }
+
+    private static IntakeRefusedException none(String envelopeNo) {
+        return new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
     }
 
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */
