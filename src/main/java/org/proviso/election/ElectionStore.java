@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -14,21 +13,22 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.CountyRuling;
-import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The tables of elections themselves: their office, closed days, court orders and county rulings. */
+/** The tables of elections themselves: their office, closed days and county rulings. */
 @Repository
 class ElectionStore {
 
     private final JdbcClient jdbc;
+    private final OrderStore orders;
     private final Clock clock;
 
-    ElectionStore(JdbcClient jdbc, Clock clock) {
+    ElectionStore(JdbcClient jdbc, OrderStore orders, Clock clock) {
         this.jdbc = jdbc;
+        this.orders = orders;
         this.clock = clock;
     }
 
@@ -99,10 +99,7 @@ class ElectionStore {
                         now())
                 .update();
         election.daysClosed().forEach(day -> insertClosedDay(election.id(), day));
-        int number = 0;
-        for (CourtOrder order : election.orders()) {
-            insertOrder(election.id(), ++number, order);
-        }
+        election.orders().forEach(order -> orders.insert(election.id(), order));
         election.rulings().forEach(ruling -> insertRuling(election.id(), ruling));
     }
 
@@ -110,28 +107,6 @@ class ElectionStore {
         jdbc.sql("insert into election_closed_day (election_id, closed_on) values (?, ?)")
                 .params(id, day)
                 .update();
-    }
-
-    private void insertOrder(String id, int number, CourtOrder order) {
-        jdbc.sql("""
-                        insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
-                            until_at, recorded_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .param(id)
-                .param(number)
-                .param(order.kind().code())
-                .param(order.court())
-                .param(order.date())
-                .param(order.scope())
-                .param(order.standing().code())
-                .param(order.until())
-                .param(now())
-                .update();
-        for (String envelope : order.envelopeNos()) {
-            jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
-                    .params(id, number, envelope)
-                    .update();
-        }
     }
 
     private void insertRuling(String id, CountyRuling ruling) {
@@ -175,32 +150,9 @@ class ElectionStore {
                         row.getString("office_email")),
                 row.getObject("polls_close", LocalTime.class),
                 List.of(row.getString("languages").split(";")),
-                orders(id),
+                orders.all(id).stream().map(RecordedOrder::order).toList(),
                 closedDays(id),
                 rulings(id));
-    }
-
-    private List<CourtOrder> orders(String id) {
-        return jdbc.sql("select * from court_order where election_id = ? order by order_no")
-                .param(id)
-                .query((row, number) -> new CourtOrder(
-                        Code.find(CourtOrder.Kind.class, row.getString("kind")).orElseThrow(),
-                        row.getString("court"),
-                        row.getObject("ordered_on", LocalDate.class),
-                        row.getString("scope"),
-                        Code.find(CourtOrder.Standing.class, row.getString("standing"))
-                                .orElseThrow(),
-                        row.getObject("until_at", LocalDateTime.class),
-                        envelopesOf(id, row.getInt("order_no"))))
-                .list();
-    }
-
-    private Set<String> envelopesOf(String id, int order) {
-        return Set.copyOf(
-                jdbc.sql("select envelope_no from court_order_envelope where election_id = ? and order_no = ?")
-                        .params(id, order)
-                        .query(String.class)
-                        .list());
     }
 
     private Set<LocalDate> closedDays(String id) {

@@ -1,9 +1,14 @@
 package org.proviso.files;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,8 +21,13 @@ public final class ContentHash {
 
     /** Of one file; of a file that is not there, the hash of nothing. */
     public static String ofFile(Path file) {
-        try {
-            return Sha256.of(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        MessageDigest digest = Sha256.digest();
+        if (!Files.exists(file)) {
+            return HexFormat.of().formatHex(digest.digest());
+        }
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            in.transferTo(OutputStream.nullOutputStream());
+            return HexFormat.of().formatHex(digest.digest());
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + file + ": " + e.getMessage(), e);
         }

@@ -1,7 +1,6 @@
 package org.proviso.files;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -106,16 +105,9 @@ final class FolderChecks {
 
     /** A name that leads out of the folder is refused: it could show any file of the machine as a signature. */
     private Path inFolder(Rows<Envelope> envelopes, int index, String image) {
-        String reason = InputException.quoted(image) + " is not a file name within the election's folder";
-        try {
-            Path file = folder.resolve(image).normalize();
-            if (file.startsWith(folder.normalize()) && !Path.of(image).isAbsolute()) {
-                return file;
-            }
-        } catch (InvalidPathException e) {
-            // No path at all: refused with those that lead out.
-        }
-        throw envelopes.wrong(index, "signature_image", reason);
+        return ImageFile.within(folder, image)
+                .orElseThrow(() -> envelopes.wrong(
+                        index, "signature_image", InputException.quoted(image) + " " + ImageFile.OUTSIDE));
     }
 
     private static <T> void refer(

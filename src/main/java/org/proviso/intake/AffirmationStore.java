@@ -22,6 +22,14 @@ class AffirmationStore {
 
     private static final int BATCH = 1_000;
 
+    private static final String AFFIRMATION = """
+            affirmation (election_id, envelope_no, last_name, first_name, middle_name, suffix, former_name,
+                birth_date, residence_line, residence_unit, residence_city, residence_zip, former_line, former_unit,
+                former_city, former_zip, moved_on, mail_address, id_last4, drivers_license, phone, email, language,
+                party, statements_ticked, version)""";
+
+    private static final String FIELD = "affirmation_field (election_id, envelope_no, field, state)";
+
     private final JdbcTemplate jdbc;
 
     AffirmationStore(JdbcTemplate jdbc) {
@@ -32,25 +40,39 @@ class AffirmationStore {
         List<Object[]> rows = new ArrayList<>();
         List<Object[]> fields = new ArrayList<>();
         for (Envelope envelope : envelopes) {
-            rows.add(row(electionId, envelope));
-            envelope.affirmation()
-                    .fieldStates()
-                    .forEach((field, state) ->
-                            fields.add(new Object[] {electionId, envelope.envelopeNo(), field.code(), state.code()}));
+            rows.add(row(electionId, envelope.envelopeNo(), envelope.affirmation(), 0));
+            fields.addAll(fields(electionId, envelope.envelopeNo(), envelope.affirmation()));
         }
-        insertRows("""
-                affirmation (election_id, envelope_no, last_name, first_name, middle_name, suffix, former_name,
-                    birth_date, residence_line, residence_unit, residence_city, residence_zip, former_line, former_unit,
-                    former_city, former_zip, moved_on, mail_address, id_last4, drivers_license, phone, email, language,
-                    party, statements_ticked, version)""", rows);
-        insertRows("affirmation_field (election_id, envelope_no, field, state)", fields);
+        insertRows(AFFIRMATION, rows);
+        insertRows(FIELD, fields);
     }
 
-    private static Object[] row(String electionId, Envelope envelope) {
-        Envelope.Affirmation said = envelope.affirmation();
+    /** Writes what the voter wrote over what stood there; the caller has locked the envelope. */
+    void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
+        Integer version = jdbc.queryForObject(
+                "select version from affirmation where election_id = ? and envelope_no = ?",
+                Integer.class,
+                electionId,
+                envelopeNo);
+        for (String table : List.of("affirmation_field", "affirmation")) {
+            jdbc.update("delete from " + table + " where election_id = ? and envelope_no = ?", electionId, envelopeNo);
+        }
+        insertRows(AFFIRMATION, List.<Object[]>of(row(electionId, envelopeNo, said, version + 1)));
+        insertRows(FIELD, fields(electionId, envelopeNo, said));
+    }
+
+    private static List<Object[]> fields(String electionId, String envelopeNo, Envelope.Affirmation said) {
+        List<Object[]> fields = new ArrayList<>();
+        said.fieldStates()
+                .forEach((field, state) ->
+                        fields.add(new Object[] {electionId, envelopeNo, field.code(), state.code()}));
+        return fields;
+    }
+
+    private static Object[] row(String electionId, String envelopeNo, Envelope.Affirmation said, int version) {
         return new Object[] {
             electionId,
-            envelope.envelopeNo(),
+            envelopeNo,
             said.name().last(),
             said.name().first(),
             said.name().middle(),
@@ -74,7 +96,7 @@ class AffirmationStore {
             said.language(),
             said.party(),
             Words.joined(said.statementsTicked()),
-            0
+            version
         };
     }
 

@@ -12,9 +12,11 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.chain.Salt;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -38,10 +40,14 @@ class EnvelopeStore {
     }
 
     void insert(String electionId, List<Envelope> envelopes) {
+        insert(electionId, 0, envelopes);
+    }
+
+    private void insert(String electionId, int placesBefore, List<Envelope> envelopes) {
         OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
         List<Object[]> rows = new ArrayList<>();
         for (Envelope envelope : envelopes) {
-            rows.add(row(electionId, rows.size() + 1, envelope, now));
+            rows.add(row(electionId, placesBefore + rows.size() + 1, envelope, now));
         }
         jdbc.batchUpdate("""
                 insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
@@ -110,6 +116,85 @@ class EnvelopeStore {
                 .param("numbers", affirmations.keySet())
                 .query((row, number) -> envelope(row, affirmations))
                 .list();
+    }
+
+    /** Adds one envelope after those that came before, with the stamp of its arrival. */
+    void add(String electionId, Envelope envelope, LocalDateTime receivedAt) {
+        int last = single.sql("select coalesce(max(place), 0) from envelope where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+        insert(electionId, last, List.of(envelope));
+        single.sql("update envelope set received_at = ? where election_id = ? and envelope_no = ?")
+                .params(receivedAt, electionId, envelope.envelopeNo())
+                .update();
+    }
+
+    /** Writes what was shown and signed, and the condition, over what stood there in that version. */
+    void change(String electionId, String envelopeNo, int version, Envelope.Handling seen) {
+        int changed = single.sql("""
+                        update envelope set id_shown = ?, id_kind = ?, declaration = ?, mail_ballot_surrendered = ?,
+                            sent_here_by_official = ?, official_note = ?, voter_signed = ?, mark_witness = ?,
+                            official_signed = ?, condition = ?, version = version + 1
+                        where election_id = ? and envelope_no = ? and version = ?""")
+                .params(
+                        Words.word(seen.idShown()),
+                        seen.idKind(),
+                        seen.declaration(),
+                        Words.word(seen.mailBallotSurrendered()),
+                        Words.word(seen.sentHereByOfficial()),
+                        seen.officialNote(),
+                        seen.voterSigned().code(),
+                        Words.word(seen.markWitness()),
+                        Words.word(seen.officialSigned()),
+                        seen.condition().code(),
+                        electionId,
+                        envelopeNo,
+                        version)
+                .update();
+        if (changed == 0) {
+            throw new OptimisticLockingFailureException(
+                    "The envelope " + envelopeNo + " was changed by somebody else since you opened it.");
+        }
+    }
+
+    int version(String electionId, String envelopeNo) {
+        return single.sql("select version from envelope where election_id = ? and envelope_no = ?")
+                .params(electionId, envelopeNo)
+                .query(Integer.class)
+                .single();
+    }
+
+    /** Whether an envelope of any election has this receipt number. */
+    boolean hasReceipt(String receiptNo) {
+        return single.sql("select envelope_no from envelope where receipt_no = ?")
+                .param(receiptNo)
+                .query(String.class)
+                .optional()
+                .isPresent();
+    }
+
+    /** The envelopes with a box that is not yet keyed, in their order. */
+    List<String> notYetKeyed(String electionId) {
+        return single.sql("""
+                        select e.envelope_no from envelope e
+                        where e.election_id = ? and exists (
+                            select 1 from affirmation_field f
+                            where f.election_id = e.election_id and f.envelope_no = e.envelope_no
+                              and f.state = 'not_yet_keyed')
+                        order by e.place""").param(electionId).query(String.class).list();
+    }
+
+    /** Those of these numbers that envelopes have. */
+    Set<String> known(String electionId, Set<String> numbers) {
+        return numbers.isEmpty()
+                ? Set.of()
+                : Set.copyOf(single.sql(
+                                "select envelope_no from envelope where election_id = :id and envelope_no in (:numbers)")
+                        .param("id", electionId)
+                        .param("numbers", numbers)
+                        .query(String.class)
+                        .list());
     }
 
     /** Holds the envelope for this transaction, so that two people cannot add to it at once; false if there is none. */

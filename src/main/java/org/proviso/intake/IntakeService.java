@@ -10,6 +10,8 @@ import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
+import org.proviso.election.OrderRecorded;
+import org.proviso.files.SignatureFiles;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
@@ -24,24 +26,54 @@ public class IntakeService {
     private final EnvelopeStore envelopes;
     private final AffirmationStore affirmations;
     private final CureStore cures;
+    private final ImageStore images;
 
     IntakeService(
-            TransmittalStore transmittals, EnvelopeStore envelopes, AffirmationStore affirmations, CureStore cures) {
+            TransmittalStore transmittals,
+            EnvelopeStore envelopes,
+            AffirmationStore affirmations,
+            CureStore cures,
+            ImageStore images) {
         this.transmittals = transmittals;
         this.envelopes = envelopes;
         this.affirmations = affirmations;
         this.cures = cures;
+        this.images = images;
     }
 
-    /** Takes what a folder says came in, in the transaction that loads the election. */
+    /**
+     * Takes what a folder says came in, in the transaction that loads the election, with the pictures of signatures;
+     * one that is missing or is no picture is an {@link org.proviso.files.InputException}, and nothing was loaded.
+     */
     @EventListener
     @Order(ElectionLoaded.INTAKE_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
         String id = loaded.electionId();
+        SignatureFiles signatures =
+                SignatureFiles.of(loaded.folder().folder(), loaded.folder().envelopes());
         transmittals.insert(id, loaded.folder().transmittals());
         envelopes.insert(id, loaded.folder().envelopes());
         affirmations.insert(id, loaded.folder().envelopes());
+        images.insert(id, signatures);
+    }
+
+    /** Refuses a new order of a court that names an envelope which never came, by its number. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void checkEnvelopesOf(OrderRecorded order) {
+        if (!order.isNew()) {
+            return;
+        }
+        Set<String> known = envelopes.known(order.electionId(), order.envelopeNos());
+        List<String> unknown = order.envelopeNos().stream()
+                .filter(number -> !known.contains(number))
+                .sorted()
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new IntakeRefusedException(
+                    "The office has no envelope " + String.join(", ", unknown) + " in this election.");
+        }
     }
 
     /** Every transmittal in the order of its file. */
@@ -75,9 +107,20 @@ public class IntakeService {
     @Transactional(propagation = Propagation.MANDATORY)
     Envelope demandLocked(String electionId, String envelopeNo) {
         if (!envelopes.lock(electionId, envelopeNo)) {
-            throw new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
+            throw none(envelopeNo);
         }
         return envelope(electionId, envelopeNo).orElseThrow();
+    }
+
+    @Transactional(propagation = Propagation.MANDATORY)
+    void demandKnown(String electionId, String envelopeNo) {
+        if (envelopes.known(electionId, Set.of(envelopeNo)).isEmpty()) {
+            throw none(envelopeNo);
+        }
+    }
+
+    private static IntakeRefusedException none(String envelopeNo) {
+        return new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
     }
 
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */

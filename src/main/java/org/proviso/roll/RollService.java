@@ -48,7 +48,7 @@ public class RollService {
                 SnapshotKind.ROLL,
                 rollFile(folder.folder()),
                 folder.voters().size());
-        voters.insert(id, roll, folder.voters().values());
+        voters.load(id, roll, folder.voters().values()::forEach);
         List<MailBallot> ballots = flat(folder.mailBallots());
         int mail = begin(id, SnapshotKind.MAIL_BALLOTS, folder.folder().resolve("mail-ballots.csv"), ballots.size());
         records.insertMailBallots(id, mail, ballots);

@@ -1,8 +1,12 @@
 package org.proviso.roll;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Optional;
+import org.proviso.core.Code;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -36,6 +40,33 @@ class SnapshotStore {
                         OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();
         return number;
+    }
+
+    /** Says how many rows a snapshot has that was counted while it was written. */
+    void count(String electionId, int number, int rows) {
+        jdbc.sql("update snapshot set row_count = ? where election_id = ? and snapshot_no = ?")
+                .params(rows, electionId, number)
+                .update();
+    }
+
+    /** The newest snapshot of that kind with that content. */
+    Optional<Snapshot> withContent(String electionId, SnapshotKind kind, String contentHash) {
+        return jdbc.sql("""
+                        select * from snapshot where election_id = ? and kind = ? and content_hash = ?
+                        order by snapshot_no desc""").params(electionId, kind.code(), contentHash).query(SnapshotStore::snapshot).list().stream()
+                .findFirst();
+    }
+
+    Optional<Snapshot> find(String electionId, int number) {
+        return jdbc.sql("select * from snapshot where election_id = ? and snapshot_no = ?")
+                .params(electionId, number)
+                .query(SnapshotStore::snapshot)
+                .optional();
+    }
+
+    private static Snapshot snapshot(ResultSet row, int place) throws SQLException {
+        SnapshotKind kind = Code.find(SnapshotKind.class, row.getString("kind")).orElseThrow();
+        return new Snapshot(row.getInt("snapshot_no"), kind, row.getInt("row_count"));
     }
 
     int inUse(String electionId, SnapshotKind kind) {

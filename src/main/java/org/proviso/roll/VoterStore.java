@@ -4,11 +4,12 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Entitlement;
@@ -32,6 +33,10 @@ class VoterStore {
             status, status_reason, status_on, confirmation_sent_on, entitlement, id_last4, drivers_license, party,
             party_since, id_required, number_matched, last_voted_on, former_name, confidential, mail_address, language""";
 
+    /** The columns that say something of a voter, in which two records can differ. */
+    static final List<String> CONTENT =
+            Arrays.stream(COLUMNS.split(",")).map(String::strip).skip(4).toList();
+
     /** Takes the election twice: a join would let a database walk the whole roll for one voter. */
     private static final String IN_USE = """
             select v.* from voter v
@@ -45,11 +50,21 @@ class VoterStore {
         this.jdbc = jdbc;
     }
 
-    void insert(String electionId, int snapshot, Collection<Voter> voters) {
-        List<Object[]> rows = new ArrayList<>(voters.size());
-        for (Voter voter : voters) {
-            rows.add(row(electionId, snapshot, rows.size() + 1, voter));
-        }
+    /** Writes what the source hands over, batch by batch, and gives the number of rows. */
+    int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source) {
+        List<Object[]> rows = new ArrayList<>(BATCH);
+        int[] written = {0};
+        source.accept(voter -> {
+            rows.add(row(electionId, snapshot, ++written[0], voter));
+            if (rows.size() == BATCH) {
+                insert(rows);
+            }
+        });
+        insert(rows);
+        return written[0];
+    }
+
+    private void insert(List<Object[]> rows) {
         int width = COLUMNS.split(",").length;
         String sql = "insert into voter (" + COLUMNS + ") values (?" + ", ?".repeat(width - 1) + ")";
         jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
@@ -57,6 +72,7 @@ class VoterStore {
                 statement.setObject(i + 1, row[i]);
             }
         });
+        rows.clear();
     }
 
     private static Object[] row(String electionId, int snapshot, int number, Voter voter) {
@@ -98,6 +114,19 @@ class VoterStore {
 
     Optional<Voter> find(String electionId, String voterId) {
         return jdbc.query(IN_USE + "and v.voter_id = ?", this::voter, electionId, electionId, voterId).stream()
+                .findFirst();
+    }
+
+    /** The record of a voter in a snapshot that need not be in use. */
+    Optional<Voter> find(String electionId, int snapshot, String voterId) {
+        return jdbc
+                .query(
+                        "select * from voter where election_id = ? and snapshot_no = ? and voter_id = ?",
+                        this::voter,
+                        electionId,
+                        snapshot,
+                        voterId)
+                .stream()
                 .findFirst();
     }
 

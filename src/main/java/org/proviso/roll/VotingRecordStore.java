@@ -22,7 +22,7 @@ class VotingRecordStore {
 
     private static final int BATCH = 1_000;
 
-    private static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> new VotedElsewhere(
+    static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> new VotedElsewhere(
             new PersonName(
                     row.getString("last_name"),
                     row.getString("first_name"),
@@ -34,6 +34,21 @@ class VotingRecordStore {
             row.getString("county"),
             row.getString("how"),
             row.getObject("voted_on", LocalDate.class));
+
+    private static final RowMapper<MailBallot> BALLOT = (row, number) -> new MailBallot(
+            row.getString("voter_id"),
+            row.getString("serial"),
+            row.getObject("issued_on", LocalDate.class),
+            Code.find(MailBallot.State.class, row.getString("state")).orElseThrow(),
+            row.getObject("state_on", LocalDate.class));
+
+    private static final RowMapper<CheckIn> CHECK_IN = (row, number) -> new CheckIn(
+            row.getString("voter_id"),
+            row.getString("voting_location"),
+            row.getObject("checked_in_at", LocalDateTime.class),
+            Code.find(CheckIn.Kind.class, row.getString("kind")).orElseThrow(),
+            YesNo.valueOf(row.getString("ballot_issued").toUpperCase(Locale.ROOT)),
+            row.getObject("cancelled_at", LocalDateTime.class));
 
     private final JdbcTemplate jdbc;
 
@@ -116,33 +131,26 @@ class VotingRecordStore {
     }
 
     List<MailBallot> mailBallots(String id, String voterId) {
-        return jdbc.query(
-                inUse("mail_ballot", SnapshotKind.MAIL_BALLOTS) + " and t.voter_id = ? order by t.row_no",
-                (row, number) -> new MailBallot(
-                        row.getString("voter_id"),
-                        row.getString("serial"),
-                        row.getObject("issued_on", LocalDate.class),
-                        Code.find(MailBallot.State.class, row.getString("state"))
-                                .orElseThrow(),
-                        row.getObject("state_on", LocalDate.class)),
-                id,
-                id,
-                voterId);
+        String sql = inUse("mail_ballot", SnapshotKind.MAIL_BALLOTS) + " and t.voter_id = ? order by t.row_no";
+        return jdbc.query(sql, BALLOT, id, id, voterId);
+    }
+
+    List<MailBallot> mailBallots(String id, int snapshot, String voterId) {
+        return jdbc.query(in("mail_ballot"), BALLOT, id, snapshot, voterId);
     }
 
     List<CheckIn> checkIns(String id, String voterId) {
-        return jdbc.query(
-                inUse("check_in", SnapshotKind.CHECK_INS) + " and t.voter_id = ? order by t.row_no",
-                (row, number) -> new CheckIn(
-                        row.getString("voter_id"),
-                        row.getString("voting_location"),
-                        row.getObject("checked_in_at", LocalDateTime.class),
-                        Code.find(CheckIn.Kind.class, row.getString("kind")).orElseThrow(),
-                        YesNo.valueOf(row.getString("ballot_issued").toUpperCase(Locale.ROOT)),
-                        row.getObject("cancelled_at", LocalDateTime.class)),
-                id,
-                id,
-                voterId);
+        String sql = inUse("check_in", SnapshotKind.CHECK_INS) + " and t.voter_id = ? order by t.row_no";
+        return jdbc.query(sql, CHECK_IN, id, id, voterId);
+    }
+
+    List<CheckIn> checkIns(String id, int snapshot, String voterId) {
+        return jdbc.query(in("check_in"), CHECK_IN, id, snapshot, voterId);
+    }
+
+    /** One voter's rows of a snapshot that need not be in use. */
+    private static String in(String table) {
+        return "select * from " + table + " where election_id = ? and snapshot_no = ? and voter_id = ? order by row_no";
     }
 
     List<VotedElsewhere> votedElsewhere(String id) {

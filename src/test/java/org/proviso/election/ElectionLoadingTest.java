@@ -133,6 +133,18 @@ class ElectionLoadingTest {
     }
 
     @OnBothDatabases
+    void a_missing_picture_leaves_nothing(TestOffice office) throws IOException {
+        ElectionService elections = asSupervisor(office);
+        Path folder = copy("picture");
+        Files.delete(folder.resolve("signatures/envelopes/P-1003.png"));
+        assertThatThrownBy(() -> elections.load(folder))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("signatures/envelopes/P-1003.png: is missing");
+        assertThat(elections.all()).isEmpty();
+        assertThat(rows(office, "envelope_image")).isZero();
+    }
+
+    @OnBothDatabases
     void a_room_that_cannot_take_its_part_takes_the_whole_load_back(TestOffice office) throws IOException {
         ElectionService elections = asSupervisor(office);
         elections.load(PRIMARY);
@@ -163,10 +175,10 @@ class ElectionLoadingTest {
     }
 
     private Path copy(String name) throws IOException {
-        Path target = Files.createDirectories(temporary.resolve(name));
-        try (Stream<Path> sources = Files.list(PRIMARY)) {
-            for (Path source : sources.filter(Files::isRegularFile).toList()) {
-                Files.copy(source, target.resolve(source.getFileName()));
+        Path target = temporary.resolve(name);
+        try (Stream<Path> sources = Files.walk(PRIMARY)) {
+            for (Path source : sources.toList()) {
+                Files.copy(source, target.resolve(PRIMARY.relativize(source)));
             }
         }
         return target;

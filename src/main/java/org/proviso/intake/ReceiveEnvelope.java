@@ -1,0 +1,56 @@
+package org.proviso.intake;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.time.LocalDateTime;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Envelope;
+import org.proviso.core.YesNo;
+
+/**
+ * An envelope as it is taken out of its bag, before its affirmation is keyed: the numbers printed on it, where and how
+ * the ballot was cast, and the stamp of its arrival. Moments are on the county's clock.
+ */
+public record ReceiveEnvelope(
+        @NotBlank String electionId,
+
+        @NotNull @Pattern(regexp = "[0-9A-Za-z][0-9A-Za-z-]{0,59}", message = "has letters, digits and - only")
+        String envelopeNo,
+
+        @NotNull @Pattern(regexp = "[0-9A-Z][0-9A-Z-]{0,59}", message = "has capital letters, digits and - only")
+        String receiptNo,
+
+        Envelope.@NotNull Source source,
+        @NotNull @Size(max = 200) String votingLocation,
+        @NotNull @Size(max = 60) String precinct,
+        @NotNull @Size(max = 60) String ballotStyle,
+        @NotNull @Size(max = 40) String partyBallot,
+        @Nullable LocalDateTime castAt,
+        @NotNull YesNo extendedHours,
+        @NotNull YesNo inLineAtClose,
+
+        @NotNull @Size(max = 10) Set<@Pattern(regexp = "[a-z][a-z0-9_]{0,39}") String> issueReasons,
+
+        @NotNull LocalDateTime receivedAt) {
+
+    Envelope envelope() {
+        return new Envelope(
+                envelopeNo,
+                receiptNo,
+                source,
+                new Envelope.Cast(
+                        votingLocation,
+                        precinct,
+                        ballotStyle,
+                        partyBallot,
+                        castAt,
+                        extendedHours,
+                        inLineAtClose,
+                        issueReasons),
+                NotYetKeyed.AFFIRMATION,
+                NotYetKeyed.HANDLING);
+    }
+}

@@ -1,0 +1,88 @@
+package org.proviso.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.access.NotPermittedException;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.chain.Sha256;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+
+/** The pictures of the samples' primary are in the tables as they lie in its folder. */
+class ImageServiceTest {
+
+    private static final String ID = LoadedOffice.ID;
+    private static final Path SIGNATURES = Path.of("sample-cases", ID, "signatures");
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    private static ImageService as(TestOffice office, Role role) {
+        LoadedOffice.primary(office);
+        Staff.hire(office, "someone", role);
+        Staff.signIn("someone");
+        return office.the(ImageService.class);
+    }
+
+    @OnBothDatabases
+    void the_signature_of_an_envelope_is_the_picture_of_the_folder(TestOffice office) throws IOException {
+        ImageService images = as(office, Role.REVIEWER);
+        byte[] file = Files.readAllBytes(SIGNATURES.resolve("envelopes/P-1001.png"));
+        StoredImage image = images.signature(ID, "P-1001").orElseThrow();
+        assertThat(image.content()).isEqualTo(file);
+        assertThat(image.mediaType()).isEqualTo("image/png");
+        assertThat(image.sha256()).isEqualTo(Sha256.of(file));
+        assertThat(images.signature(ID, "P-9999")).isEmpty();
+    }
+
+    @OnBothDatabases
+    void the_signatures_on_file_come_in_their_order(TestOffice office) throws IOException {
+        ImageService images = as(office, Role.DECIDER);
+        String second = Files.list(SIGNATURES.resolve("roll"))
+                .map(file -> file.getFileName().toString())
+                .filter(name -> name.endsWith("-2.png"))
+                .sorted()
+                .findFirst()
+                .orElseThrow();
+        String voter = second.substring(0, second.indexOf('-'));
+        assertThat(images.exemplars(ID, voter)).hasSizeGreaterThan(1);
+        assertThat(images.exemplars(ID, voter).get(1).content())
+                .isEqualTo(Files.readAllBytes(SIGNATURES.resolve("roll").resolve(second)));
+        assertThat(images.exemplars(ID, "nobody")).isEmpty();
+    }
+
+    @OnBothDatabases
+    void every_picture_of_the_folder_is_there(TestOffice office) throws IOException {
+        as(office, Role.REVIEWER);
+        assertThat(rows(office, "envelope_image")).isEqualTo(files("envelopes"));
+        assertThat(rows(office, "voter_image")).isEqualTo(files("roll"));
+    }
+
+    @OnBothDatabases
+    void who_does_not_compare_signatures_sees_none(TestOffice office) {
+        ImageService images = as(office, Role.INTAKE);
+        assertThatThrownBy(() -> images.signature(ID, "P-1001")).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> images.exemplars(ID, "any")).isInstanceOf(NotPermittedException.class);
+    }
+
+    private static long files(String folder) throws IOException {
+        try (var files = Files.list(SIGNATURES.resolve(folder))) {
+            return files.count();
+        }
+    }
+
+    private static long rows(TestOffice office, String table) {
+        return office.jdbc()
+                .sql("select count(*) from " + table)
+                .query(Long.class)
+                .single();
+    }
+}

@@ -1,0 +1,122 @@
+package org.proviso.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import jakarta.validation.ConstraintViolationException;
+import java.time.LocalDateTime;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.access.NotPermittedException;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.Envelope;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+
+/** It is three months after the samples' primary; a sixty-first envelope turns up. */
+class ReceivingServiceTest {
+
+    private static final String ID = LoadedOffice.ID;
+
+    private final Keying keying = new Keying();
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    private static ReceivingService asClerk(TestOffice office) {
+        LoadedOffice.primary(office);
+        Staff.hire(office, "ines", Role.INTAKE);
+        Staff.signIn("ines");
+        return office.the(ReceivingService.class);
+    }
+
+    @OnBothDatabases
+    void an_envelope_taken_in_is_the_elections_last_with_every_box_not_yet_keyed(TestOffice office) {
+        asClerk(office).receive(keying.receive());
+        IntakeService intake = office.the(IntakeService.class);
+        assertThat(intake.envelopes(ID)).hasSize(61);
+        assertThat(intake.envelopes(ID).get(60)).isEqualTo(keying.receive().envelope());
+        Envelope kept = intake.envelope(ID, Keying.NUMBER).orElseThrow();
+        assertThat(kept.affirmation().fieldStates().values())
+                .hasSize(8)
+                .containsOnly(Envelope.FieldState.NOT_YET_KEYED);
+        assertThat(intake.salt(ID, Keying.NUMBER)).isPresent();
+        assertThat(office.jdbc()
+                        .sql("select received_at from envelope where envelope_no = ?")
+                        .param(Keying.NUMBER)
+                        .query(LocalDateTime.class)
+                        .single())
+                .isEqualTo(keying.receivedAt);
+    }
+
+    @OnBothDatabases
+    void it_waits_to_be_keyed(TestOffice office) {
+        asClerk(office).receive(keying.receive());
+        assertThat(office.the(KeyingService.class).waiting(ID)).endsWith(Keying.NUMBER);
+    }
+
+    @OnBothDatabases
+    void the_ledger_has_where_and_when_and_no_receipt_number(TestOffice office) {
+        asClerk(office).receive(keying.receive());
+        assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
+        assertThat(LoadedOffice.lastEntry(office).subject()).isEqualTo(Keying.NUMBER);
+        assertThat(LoadedOffice.lastEntry(office).payload())
+                .isEqualTo(Map.of(
+                        "source", "poll",
+                        "voting_location", "Library",
+                        "style", "T06-G",
+                        "received_at", "2026-08-04T22:30"));
+    }
+
+    @OnBothDatabases
+    void an_envelope_is_not_taken_in_twice(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        service.receive(keying.receive());
+        assertThatThrownBy(() -> service.receive(keying.receive()))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessageContaining("an envelope P-2001 already");
+        keying.envelopeNo = "P-2002";
+        assertThatThrownBy(() -> service.receive(keying.receive()))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessageContaining("QQQQ-2222 belongs to another");
+        assertThat(office.the(IntakeService.class).envelopes(ID)).hasSize(61);
+    }
+
+    @OnBothDatabases
+    void a_style_that_the_election_does_not_have_is_refused_by_name(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        keying.style = "T99";
+        assertThatThrownBy(() -> service.receive(keying.receive()))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessageContaining("no ballot style T99");
+    }
+
+    @OnBothDatabases
+    void a_stamp_that_cannot_be_right_is_refused(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        keying.receivedAt = Keying.CAST.minusMinutes(1);
+        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("earlier than the ballot");
+        keying.receivedAt = Keying.CAST.plusYears(1);
+        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("later than now");
+    }
+
+    @OnBothDatabases
+    void a_number_with_other_characters_is_named(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        keying.receiptNo = "qqqq 2222";
+        assertThatThrownBy(() -> service.receive(keying.receive()))
+                .isInstanceOf(ConstraintViolationException.class)
+                .hasMessageContaining("receiptNo: has capital letters, digits and - only");
+    }
+
+    @OnBothDatabases
+    void a_decider_takes_nothing_in(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        Staff.hire(office, "dora", Role.DECIDER);
+        Staff.signIn("dora");
+        assertThatThrownBy(() -> service.receive(keying.receive())).isInstanceOf(NotPermittedException.class);
+    }
+}
