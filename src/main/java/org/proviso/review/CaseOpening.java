@@ -11,11 +11,6 @@ import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.kept.KeptAssessment;
-import org.proviso.core.matching.Match;
-import org.proviso.core.matching.MatchQuery;
-import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.RollIndex;
-import org.proviso.core.matching.RollIndexBuilder;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.files.ElectionFolder;
@@ -34,8 +29,6 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Component
 class CaseOpening {
-
-    private static final int THREADS = 2;
 
     private final CaseStore cases;
     private final LinkStore links;
@@ -65,7 +58,7 @@ class CaseOpening {
     public void openCases(ElectionLoaded loaded) {
         String id = loaded.electionId();
         ElectionFolder folder = loaded.folder();
-        Map<String, Link> presumed = presumed(folder);
+        Map<String, Link> presumed = RollMatches.presumed(folder.voters().values(), folder.envelopes());
         open(id, folder.envelopes());
         links.insertPresumed(id, roll.snapshotInUse(id, SnapshotKind.ROLL), presumed);
         DeadlineBook book = desk.book(id);
@@ -92,17 +85,5 @@ class CaseOpening {
         }
         cases.open(toKey, CaseState.RECEIVED);
         cases.open(keyed, CaseState.OPEN);
-    }
-
-    private static Map<String, Link> presumed(ElectionFolder folder) {
-        RollIndexBuilder index = RollIndex.builder();
-        folder.voters().values().forEach(index::add);
-        List<MatchQuery> queries =
-                folder.envelopes().stream().map(MatchQuery::of).toList();
-        Map<String, Link> links = new LinkedHashMap<>();
-        for (Match match : new Matcher(index.build()).matchAll(queries, THREADS)) {
-            links.put(match.envelopeNo(), Link.presumed(match));
-        }
-        return links;
     }
 }

@@ -65,6 +65,12 @@ public class RollService {
         snapshots.use(id, SnapshotKind.VOTED_ELSEWHERE, state);
     }
 
+    /** The hash of the file that the roll in use came from: while it is the same, so is the roll. */
+    @Transactional(readOnly = true)
+    public String rollHash(String electionId) {
+        return snapshots.contentHash(electionId, SnapshotKind.ROLL);
+    }
+
     /** The number of the list of this kind that is in use. */
     @Transactional(readOnly = true)
     public int snapshotInUse(String electionId, SnapshotKind kind) {

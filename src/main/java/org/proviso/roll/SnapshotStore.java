@@ -69,6 +69,16 @@ class SnapshotStore {
         return new Snapshot(row.getInt("snapshot_no"), kind, row.getInt("row_count"));
     }
 
+    /** Of the list in use. */
+    String contentHash(String electionId, SnapshotKind kind) {
+        return jdbc.sql("""
+                        select content_hash from snapshot where election_id = ? and snapshot_no = (
+                            select snapshot_no from current_snapshot where election_id = ? and kind = ?)""")
+                .params(electionId, electionId, kind.code())
+                .query(String.class)
+                .single();
+    }
+
     int inUse(String electionId, SnapshotKind kind) {
         return jdbc.sql("select snapshot_no from current_snapshot where election_id = ? and kind = ?")
                 .params(electionId, kind.code())

@@ -1,0 +1,93 @@
+package org.proviso.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.Link;
+import org.proviso.intake.IntakeService;
+import org.proviso.roll.ChangedLine;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.proviso.roll.SnapshotService;
+import org.proviso.roll.Staged;
+import org.springframework.stereotype.Component;
+
+/** Which cases a newer list touches, and in what words: those of the voters it changes, and those it may match anew. */
+@Component
+class TouchedCases {
+
+    private final LinkStore links;
+    private final CaseStore cases;
+    private final RollMatches matches;
+    private final IntakeService intake;
+    private final RollService roll;
+    private final SnapshotService snapshots;
+
+    TouchedCases(
+            LinkStore links,
+            CaseStore cases,
+            RollMatches matches,
+            IntakeService intake,
+            RollService roll,
+            SnapshotService snapshots) {
+        this.links = links;
+        this.cases = cases;
+        this.matches = matches;
+        this.intake = intake;
+        this.roll = roll;
+        this.snapshots = snapshots;
+    }
+
+    /** With the list in use already: every case it touches with what changed, open ones matched to a newer roll. */
+    Map<CaseKey, List<String>> of(String electionId, Staged staged) {
+        Map<CaseKey, List<String>> touched = new TreeMap<>();
+        for (String voterId : staged.touchedVoterIds()) {
+            for (String envelopeNo : links.envelopesOf(electionId, voterId)) {
+                touched.put(
+                        new CaseKey(electionId, envelopeNo),
+                        snapshots.differences(
+                                electionId, staged.kind(), voterId, staged.inUseNo(), staged.snapshotNo()));
+            }
+        }
+        if (staged.kind() == SnapshotKind.VOTED_ELSEWHERE
+                && !staged.changedLines().isEmpty()) {
+            List<String> words =
+                    staged.changedLines().stream().map(ChangedLine::words).toList();
+            cases.all(electionId).forEach(one -> touched.put(one.key(), words));
+        }
+        if (staged.kind() == SnapshotKind.ROLL) {
+            matchAgain(electionId).forEach((key, words) -> touched.merge(key, words, TouchedCases::both));
+        }
+        return touched;
+    }
+
+    private static List<String> both(List<String> one, List<String> other) {
+        List<String> both = new ArrayList<>(one);
+        both.addAll(other);
+        return both;
+    }
+
+    /** Cases whose voter nobody has settled yet are matched to the newer roll. */
+    private Map<CaseKey, List<String>> matchAgain(String electionId) {
+        Map<String, Link> before = new LinkedHashMap<>(links.all(electionId));
+        before.values().removeIf(Link::isSettled);
+        List<Envelope> open = intake.envelopes(electionId).stream()
+                .filter(envelope -> before.containsKey(envelope.envelopeNo()))
+                .toList();
+        int snapshot = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
+        Map<CaseKey, List<String>> matched = new TreeMap<>();
+        matches.presumed(electionId, open).forEach((number, link) -> {
+            if (!link.equals(before.get(number))) {
+                CaseKey key = new CaseKey(electionId, number);
+                links.insert(key, link, snapshot, null, "");
+                matched.put(
+                        key,
+                        List.of("matched to the newer roll: " + link.identity().meaning()));
+            }
+        });
+        return matched;
+    }
+}
