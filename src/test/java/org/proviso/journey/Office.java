@@ -8,9 +8,9 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Outcome;
 
 /** The people of a small office: two reviewers, two supervisors, a board of three, a release team and intake. */
-record Office(TestOffice services) {
+public record Office(TestOffice services) {
 
-    static Office staffed(TestOffice services) {
+    public static Office staffed(TestOffice services) {
         Staff.hire(services, "ada", Role.REVIEWER);
         Staff.hire(services, "ben", Role.REVIEWER);
         Staff.hire(services, "carl", Role.SUPERVISOR);
@@ -24,12 +24,12 @@ record Office(TestOffice services) {
         return new Office(services);
     }
 
-    <T> T the(Class<T> service) {
+    public <T> T the(Class<T> service) {
         return services.the(service);
     }
 
     /** Does something as one of the staff. */
-    static <T> T as(String name, Supplier<T> act) {
+    public static <T> T as(String name, Supplier<T> act) {
         Staff.signIn(name);
         try {
             return act.get();
@@ -38,7 +38,7 @@ record Office(TestOffice services) {
         }
     }
 
-    static EnvelopeCase accepted(Outcome outcome) {
+    public static EnvelopeCase accepted(Outcome outcome) {
         if (outcome instanceof Outcome.Accepted done) {
             return done.now();
         }

@@ -42,20 +42,20 @@ import org.proviso.review.SearchService;
 import org.proviso.review.SignatureLook;
 
 /** Two reviewers at work on one case: ada finds out what the truth file says, ben looks a second time. */
-final class Reviewing {
+public final class Reviewing {
 
     private final Office office;
     private final CaseKey key;
     private final Truth truth;
 
-    Reviewing(Office office, CaseKey key, Truth truth) {
+    public Reviewing(Office office, CaseKey key, Truth truth) {
         this.office = office;
         this.key = key;
         this.truth = truth;
     }
 
     /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
-    Recommendation work() {
+    public Recommendation work() {
         EnvelopeCase one =
                 as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
@@ -196,7 +196,7 @@ final class Reviewing {
                 .anyMatch(one -> one.question().key().equals(question) && one.answer() instanceof Answer.Open);
     }
 
-    CaseReport report() {
+    public CaseReport report() {
         return office.the(AssessmentService.class).now(key);
     }
 

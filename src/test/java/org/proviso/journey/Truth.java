@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 
 /** What the generator of a sample says of each envelope: what the people of a scripted canvass find out. */
-record Truth(String envelopeNo, String voterId, String outcome, String signature, String scenario) {
+public record Truth(String envelopeNo, String voterId, String outcome, String signature, String scenario) {
 
-    static Map<String, Truth> of(String sample) {
+    public static Map<String, Truth> of(String sample) {
         try {
             List<String> lines = Files.readAllLines(Path.of("sample-cases", "truth", sample + ".csv"));
             Map<String, Truth> truths = new LinkedHashMap<>();
@@ -25,7 +25,7 @@ record Truth(String envelopeNo, String voterId, String outcome, String signature
         }
     }
 
-    boolean counts() {
+    public boolean counts() {
         return outcome.startsWith("count");
     }
 }

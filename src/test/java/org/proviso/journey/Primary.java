@@ -1,0 +1,71 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.as;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Map;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Outcome;
+
+/** The sample primary in a staffed office, on the day after the election at noon. */
+public record Primary(Office office, Map<String, Truth> truths) {
+
+    public static final String ID = "tamarack-primary";
+    public static final Path FOLDER = Path.of("sample-cases", ID);
+
+    public static Primary loaded(TestOffice services) {
+        Office office = Office.staffed(services);
+        as("carl", () -> office.the(ElectionService.class).load(FOLDER));
+        Primary primary = new Primary(office, Truth.of(ID));
+        primary.at(1, 12, 0);
+        return primary;
+    }
+
+    public LocalDate day() {
+        return office.the(ElectionService.class).find(ID).orElseThrow().date();
+    }
+
+    /** Sets the office's clock to so many days after the election. */
+    public void at(int daysAfter, int hour, int minute) {
+        LocalDateTime moment = day().plusDays(daysAfter).atTime(hour, minute);
+        OfficeTime.set(office.services(), moment);
+    }
+
+    /** The first envelope of that scenario. */
+    public CaseKey envelope(String scenario) {
+        return truths.values().stream()
+                .filter(truth -> truth.scenario().equals(scenario))
+                .map(truth -> new CaseKey(ID, truth.envelopeNo()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public Truth truth(CaseKey key) {
+        return truths.get(key.envelopeNo());
+    }
+
+    public EnvelopeCase now(CaseKey key) {
+        return office.the(CaseService.class).find(key).orElseThrow();
+    }
+
+    public Reviewing reviewing(CaseKey key) {
+        return new Reviewing(office, key, truth(key));
+    }
+
+    public EnvelopeCase taken(CaseKey key, String by) {
+        return as(by, () -> Office.accepted(office.the(CaseService.class).take(key, now(key).version())));
+    }
+
+    /** Why an act was refused. */
+    public static Refusal.Why why(Outcome outcome) {
+        return ((Outcome.Refused) outcome).why().get(0).why();
+    }
+}

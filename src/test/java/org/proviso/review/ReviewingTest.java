@@ -1,0 +1,281 @@
+package org.proviso.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+import static org.proviso.journey.Primary.why;
+
+import java.time.LocalDateTime;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.access.NotPermittedException;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.facts.CheckInFact;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.intake.CureService;
+import org.proviso.intake.RecordCure;
+import org.proviso.journey.Office;
+import org.proviso.journey.Primary;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** A reviewer's acts on a case, and what the office refuses. */
+class ReviewingTest {
+
+    @OnBothDatabases
+    void every_envelope_of_a_loaded_election_has_a_case_with_its_link_and_its_assessment(TestOffice services) {
+        Office office = Primary.loaded(services).office();
+        assertThat(office.the(CaseService.class).inState(Primary.ID, CaseState.OPEN))
+                .hasSize(60);
+        List<AssessmentRow> rows = office.the(AssessmentService.class).latest(Primary.ID);
+        assertThat(rows).hasSize(60);
+        assertThat(rows).extracting(AssessmentRow::outlook).contains(Recommendation.COUNT, Recommendation.REJECT);
+        CaseKey key = rows.get(0).key();
+        assertThat(office.the(LinkService.class).link(key)).isPresent();
+    }
+
+    @OnBothDatabases
+    void a_case_is_taken_by_one_and_given_back(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseService cases = services.the(CaseService.class);
+        CaseKey key = primary.envelope("in_order");
+        EnvelopeCase seen = primary.now(key);
+        EnvelopeCase taken = primary.taken(key, "ada");
+        assertThat(taken.takenBy()).isEqualTo("ada");
+        assertThatThrownBy(() -> as("ben", () -> cases.take(key, seen.version())))
+                .as("ben saw it before ada took it")
+                .isInstanceOf(OptimisticLockingFailureException.class)
+                .hasMessageContaining("in review, with ada");
+        assertThat(why(as("ben", () -> cases.take(key, taken.version())))).isEqualTo(Why.NOT_IN_THIS_STATE);
+        assertThat(why(as("ben", () -> cases.giveBack(key, taken.version())))).isEqualTo(Why.NOT_WITH_YOU);
+        EnvelopeCase back = as("carl", () -> accepted(cases.giveBack(key, taken.version())));
+        assertThat(back.state()).isEqualTo(CaseState.OPEN);
+        assertThatThrownBy(() -> as("jon", () -> cases.take(key, back.version())))
+                .isInstanceOf(NotPermittedException.class);
+    }
+
+    @OnBothDatabases
+    void nothing_is_reviewed_before_its_time_and_the_time_is_told(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("in_order");
+        primary.at(1, 7, 59);
+        Outcome early = as("ada", () -> services.the(CaseService.class).take(key, 0));
+        assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
+        assertThat(((Outcome.Refused) early).words()).contains("8:00 am");
+        assertThat(((Outcome.Refused) early).why().get(0).reference()).isNotNull();
+        primary.at(1, 8, 0);
+        primary.taken(key, "ada");
+    }
+
+    @OnBothDatabases
+    void another_voter_than_the_match_names_is_chosen_with_a_ground_only(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        LinkService links = services.the(LinkService.class);
+        CaseKey key = primary.envelope("in_order");
+        String other = primary.truth(primary.envelope("inactive")).voterId();
+        EnvelopeCase one = primary.taken(key, "ada");
+        assertThat(why(as("ada", () -> links.confirm(new ConfirmLink(key, one.version(), other, "")))))
+                .isEqualTo(Why.NO_REASON);
+        EnvelopeCase chosen =
+                as("ada", () -> accepted(links.confirm(new ConfirmLink(key, one.version(), other, "Seen the file."))));
+        assertThat(links.link(key).map(Link::voterId)).contains(other);
+        assertThat(chosen.personId()).isEqualTo("voter:" + other);
+        assertThat(primary.reviewing(key).report().settled().facts().one(Fact.IDENTITY))
+                .isEqualTo(Identity.CONFIRMED);
+        assertThat(services.the(LedgerService.class).read(LedgerChain.of(Primary.ID), 0, 99))
+                .anySatisfy(entry -> assertThat(entry.act()).isEqualTo("other_voter_chosen"))
+                .allSatisfy(entry -> assertThat(entry.line()).doesNotContain(other));
+    }
+
+    @OnBothDatabases
+    void sure_links_are_confirmed_together_and_never_one_that_needs_a_look(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        LinkService links = services.the(LinkService.class);
+        List<SeenCase> sure = services.the(CaseService.class).all(Primary.ID).stream()
+                .map(EnvelopeCase::key)
+                .filter(key -> links.link(key).orElseThrow().identity() == Identity.PRESUMED)
+                .filter(key -> services.the(GroupService.class).others(key).isEmpty())
+                .limit(5)
+                .map(key -> new SeenCase(key, 0))
+                .toList();
+        assertThat(as("ada", () -> links.confirmTogether(sure)))
+                .hasSize(5)
+                .allSatisfy(
+                        one -> assertThat(links.link(one.key()).orElseThrow().identity())
+                                .isEqualTo(Identity.CONFIRMED));
+        CaseKey nobody = primary.envelope("not_on_roll");
+        assertThatThrownBy(() -> as("ada", () -> links.confirmTogether(List.of(new SeenCase(nobody, 0)))))
+                .hasMessageContaining(nobody.envelopeNo());
+    }
+
+    @OnBothDatabases
+    void not_found_becomes_a_fact_only_by_a_search_of_the_whole_check_list(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        SearchService searches = services.the(SearchService.class);
+        CaseKey key = primary.envelope("not_on_roll");
+        EnvelopeCase one = primary.taken(key, "ada");
+        assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.RESEARCH);
+        RecordSearch half = search(key, one, EnumSet.of(SearchPlace.PENDING, SearchPlace.AGENCY));
+        assertThat(why(as("ada", () -> searches.record(half)))).isEqualTo(Why.SEARCH_NOT_COMPLETE);
+        EnvelopeCase now =
+                as("ada", () -> accepted(searches.record(search(key, one, EnumSet.allOf(SearchPlace.class)))));
+        assertThat(now.personId()).isEqualTo("envelope:" + key.envelopeNo());
+        assertThat(primary.reviewing(key).report().settled().facts().one(Fact.REGISTRATION))
+                .isEqualTo(Registration.NOT_FOUND_AFTER_SEARCH);
+        assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.REJECT);
+    }
+
+    private static RecordSearch search(CaseKey key, EnvelopeCase one, Set<SearchPlace> places) {
+        return new RecordSearch(
+                key, one.version(), places, SearchFound.NOTHING, OffRoll.NOT_ON_THE_ROLL, null, "Nobody.");
+    }
+
+    @OnBothDatabases
+    void a_signature_is_different_only_when_two_find_it_so(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        AnswerService answers = services.the(AnswerService.class);
+        CaseKey key = primary.envelope("another_hand");
+        EnvelopeCase one = primary.taken(key, "ada");
+        EnvelopeCase linked = as(
+                "ada",
+                () -> accepted(services.the(LinkService.class)
+                        .confirm(new ConfirmLink(
+                                key, one.version(), primary.truth(key).voterId(), "Compared."))));
+        assertThat(why(as("ada", () -> answers.signature(look(key, linked, "")))))
+                .as("a difference is noted")
+                .isEqualTo(Why.NO_REASON);
+        EnvelopeCase once = as("ada", () -> accepted(answers.signature(look(key, linked, "Slant."))));
+        assertThat(compared(primary, key)).isEqualTo(Comparison.DIFFERS_BY_ONE);
+        assertThat(why(as("ada", () -> answers.signature(look(key, once, "Slant.")))))
+                .isEqualTo(Why.OWN_ACT);
+        as("ben", () -> accepted(answers.signature(look(key, once, "Joins."))));
+        assertThat(compared(primary, key)).isEqualTo(Comparison.DIFFERS_BY_TWO);
+        assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+        LocalDateTime inTime = primary.day().plusDays(2).atTime(9, 0);
+        primary.at(20, 9, 0);
+        as("jon", () -> {
+            services.the(CureService.class)
+                    .record(new RecordCure(
+                            Primary.ID, key.envelopeNo(), Ask.SIGNATURE_DIFFERENCE, inTime, "Affidavit signed."));
+            return true;
+        });
+        assertThat(compared(primary, key))
+                .as("keyed weeks later, stamped in time")
+                .isEqualTo(Comparison.CONFIRMED_BY_VOTER);
+    }
+
+    private static SignatureLook look(CaseKey key, EnvelopeCase one, String note) {
+        return new SignatureLook(key, one.version(), SignatureLook.Seen.DIFFERS, note);
+    }
+
+    private static Comparison compared(Primary primary, CaseKey key) {
+        return primary.reviewing(key).report().settled().facts().one(Fact.SIGNATURE_COMPARISON);
+    }
+
+    @OnBothDatabases
+    void facts_with_an_act_of_their_own_are_not_simply_answered(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        AnswerService answers = services.the(AnswerService.class);
+        CaseKey key = primary.envelope("in_order");
+        int version = primary.taken(key, "ada").version();
+        GiveAnswer voted = new GiveAnswer(key, version, Fact.CHECK_IN, Set.of(CheckInFact.NONE), "I think so.", null);
+        assertThat(why(as("ada", () -> answers.answer(voted)))).isEqualTo(Why.NOT_ANSWERED_THIS_WAY);
+        GiveAnswer notFound = new GiveAnswer(
+                key, version, Fact.REGISTRATION, Set.of(Registration.NOT_FOUND_AFTER_SEARCH), "Gone.", null);
+        assertThat(why(as("ada", () -> answers.answer(notFound)))).isEqualTo(Why.NOT_ANSWERED_THIS_WAY);
+        assertThatThrownBy(() -> as(
+                        "ada",
+                        () -> answers.answer(new GiveAnswer(
+                                key, version, Fact.REGISTRATION, Set.of(CheckInFact.NONE), "Wrong word.", null))))
+                .isInstanceOf(IllegalArgumentException.class);
+        GiveAnswer late =
+                new GiveAnswer(key, version, Fact.REGISTRATION, Set.of(Registration.LATE), "Stamp misread.", null);
+        as("ada", () -> accepted(answers.answer(late)));
+        assertThat(answers.standing(key)).hasSize(1);
+        assertThat(primary.reviewing(key).report().presumed().facts().one(Fact.REGISTRATION))
+                .isEqualTo(Registration.LATE);
+        as("ada", () -> accepted(answers.takeBack(key, primary.now(key).version(), Fact.REGISTRATION)));
+        assertThat(primary.reviewing(key).report().presumed().facts().one(Fact.REGISTRATION))
+                .isEqualTo(Registration.IN_TIME);
+    }
+
+    @OnBothDatabases
+    void a_rejection_is_read_by_another_before_it_goes_to_the_decider(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        ProposalService proposals = services.the(ProposalService.class);
+        CaseKey key = primary.envelope("registered_late");
+        assertThat(primary.reviewing(key).work()).isEqualTo(Recommendation.REJECT);
+        EnvelopeCase proposed = primary.now(key);
+        assertThat(proposed.state()).isEqualTo(CaseState.PROPOSED);
+        assertThatThrownBy(() -> as("ada", () -> proposals.secondReview(key, proposed.version(), true, "")))
+                .isInstanceOf(NotPermittedException.class);
+        EnvelopeCase ready = as("ben", () -> accepted(proposals.secondReview(key, proposed.version(), true, "")));
+        assertThat(ready.state()).isEqualTo(CaseState.READY);
+        Optional<String> second = proposals.agreedBy(proposals.newest(key).orElseThrow());
+        assertThat(second).contains("ben");
+        EnvelopeCase back = as("ada", () -> accepted(proposals.withdraw(key, ready.version())));
+        assertThat(back.takenBy()).isEqualTo("ada");
+    }
+
+    @OnBothDatabases
+    void nothing_counts_by_proposal_while_it_is_open_who_the_voter_is(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("in_order");
+        int version = primary.taken(key, "ada").version();
+        Outcome outcome = as(
+                "ada",
+                () -> services.the(ProposalService.class)
+                        .propose(new Propose(key, version, DecidedAs.COUNT, List.of(), "", "I know her.")));
+        assertThat(why(outcome)).isEqualTo(Why.QUESTION_STILL_OPEN);
+        Outcome bare = as(
+                "ada",
+                () -> services.the(ProposalService.class)
+                        .propose(new Propose(key, version, DecidedAs.REJECT, List.of(Reason.NOT_REGISTERED), "", "")));
+        assertThat(((Outcome.Refused) bare).why())
+                .extracting(refusal -> refusal.why())
+                .containsExactly(Why.NO_REFERENCE, Why.DEPARTURE_WITHOUT_REASON);
+    }
+
+    @OnBothDatabases
+    void two_envelopes_of_one_voter_are_settled_one_after_the_other(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey first = primary.envelope("two_envelopes_first");
+        CaseKey second = primary.envelope("two_envelopes_second");
+        assertThat(primary.reviewing(second).work()).isEqualTo(Recommendation.RESEARCH);
+        assertThat(primary.reviewing(first).work()).isEqualTo(Recommendation.COUNT);
+        assertThat(services.the(GroupService.class).others(first)).containsExactly(second);
+        assertThat(primary.reviewing(second).report().recommendation())
+                .as("the first one is only proposed")
+                .isEqualTo(Recommendation.RESEARCH);
+    }
+
+    @OnBothDatabases
+    void research_is_asked_for_and_answered(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        ResearchService research = services.the(ResearchService.class);
+        CaseKey key = primary.envelope("in_order");
+        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
+        as("ben", () -> {
+            research.found(key, number, 0, "Yes, she noted it.");
+            return true;
+        });
+        assertThat(research.of(key)).singleElement().satisfies(request -> {
+            assertThat(request.found()).isEqualTo("Yes, she noted it.");
+            assertThat(request.foundBy()).isEqualTo("ben");
+        });
+    }
+}
