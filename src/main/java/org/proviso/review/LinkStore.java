@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.kept.LinkText;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -50,8 +51,8 @@ class LinkStore {
             row.setString(3, link.identity().code());
             row.setString(4, link.voterId());
             row.setDouble(5, link.probability());
-            row.setString(6, LinkText.sentences(link.likeness()));
-            row.setString(7, LinkText.candidates(link.candidates()));
+            row.setString(6, LinkText.likeness(link));
+            row.setString(7, LinkText.candidates(link));
             row.setInt(8, rollSnapshot);
             row.setObject(9, now);
         });
@@ -69,8 +70,8 @@ class LinkStore {
                 .param(link.identity().code())
                 .param(link.voterId())
                 .param(link.probability())
-                .param(LinkText.sentences(link.likeness()))
-                .param(LinkText.candidates(link.candidates()))
+                .param(LinkText.likeness(link))
+                .param(LinkText.candidates(link))
                 .param(rollSnapshot)
                 .param(by)
                 .param(now())
@@ -118,12 +119,12 @@ class LinkStore {
     }
 
     private static Link link(ResultSet row, int number) throws SQLException {
-        return new Link(
+        return LinkText.read(
                 Code.find(Identity.class, row.getString("identity")).orElseThrow(),
                 row.getString("voter_id"),
                 row.getDouble("probability"),
-                LinkText.sentences(row.getString("likeness")),
-                LinkText.candidates(row.getString("candidates")));
+                row.getString("likeness"),
+                row.getString("candidates"));
     }
 
     private OffsetDateTime now() {
