@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
@@ -28,6 +29,11 @@ public class ElectionService {
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
+
+    /** By the hash of the files they came from. */
+    private final Map<String, BallotBook> ballotBooks = new ConcurrentHashMap<>();
+
+    private final Map<String, AddressBook> addressBooks = new ConcurrentHashMap<>();
 
     ElectionService(
             ElectionStore elections,
@@ -81,16 +87,20 @@ public class ElectionService {
         return elections.ids();
     }
 
-    /** What is on the ballots of an election and which precinct part gets which. */
+    /** What is on the ballots of an election and which precinct part gets which; read once, it never changes. */
     @Transactional(readOnly = true)
     public BallotBook ballots(String electionId) {
-        return new BallotBook(ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId));
+        return ballotBooks.computeIfAbsent(
+                elections.contentHash(electionId),
+                any -> new BallotBook(
+                        ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId)));
     }
 
-    /** The street file of an election, read whole and made ready for looking up. */
+    /** The street file of an election, made ready for looking up; read once, it never changes. */
     @Transactional(readOnly = true)
     public AddressBook addresses(String electionId) {
-        return new AddressBook(ballots.streets(electionId));
+        return addressBooks.computeIfAbsent(
+                elections.contentHash(electionId), any -> new AddressBook(ballots.streets(electionId)));
     }
 
     private static Map<String, Object> counts(ElectionFolder folder, String hash) {

@@ -38,6 +38,15 @@ class ElectionStore {
                 .optional();
     }
 
+    /** Of the files it was loaded from; an election that is not there has none. */
+    String contentHash(String id) {
+        return jdbc.sql("select content_hash from election where election_id = ?")
+                .param(id)
+                .query(String.class)
+                .optional()
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + id + "\"."));
+    }
+
     List<String> ids() {
         return jdbc.sql("select election_id from election order by held_on desc, election_id")
                 .query(String.class)

@@ -11,6 +11,7 @@ import org.proviso.core.adjudication.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -34,6 +35,7 @@ public class IntakeService {
 
     /** Takes what a folder says came in, in the transaction that loads the election. */
     @EventListener
+    @Order(ElectionLoaded.INTAKE_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
         String id = loaded.electionId();

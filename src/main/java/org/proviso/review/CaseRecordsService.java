@@ -1,9 +1,13 @@
 package org.proviso.review;
 
+import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Map;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Recorded;
 import org.proviso.core.adjudication.Records;
+import org.proviso.core.rules.Ask;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.roll.RollService;
@@ -17,20 +21,42 @@ public class CaseRecordsService {
     private final ElectionService elections;
     private final RollService roll;
     private final IntakeService intake;
+    private final LinkStore links;
+    private final RecordedFacts recorded;
+    private final ToldStore told;
 
-    CaseRecordsService(ElectionService elections, RollService roll, IntakeService intake) {
+    CaseRecordsService(
+            ElectionService elections,
+            RollService roll,
+            IntakeService intake,
+            LinkStore links,
+            RecordedFacts recorded,
+            ToldStore told) {
         this.elections = elections;
         this.roll = roll;
         this.intake = intake;
+        this.links = links;
+        this.recorded = recorded;
+        this.told = told;
     }
 
     /**
-     * The records of an election with the link of each envelope, by envelope number. Ballots and streets, which never
-     * change, are read at once; voters and lists when asked for, always from the snapshot in use, so keep it no longer
-     * than one transaction. Thread-safe. Throws {@link IllegalArgumentException} where there is no such election.
+     * The records of an election, with the links as the tables have them. Voters and lists are read when asked for,
+     * always from the snapshot in use, so keep it no longer than one transaction. Throws
+     * {@link IllegalArgumentException} where there is no such election.
      */
     @Transactional(readOnly = true)
-    public Records of(String electionId, Map<String, Link> links) {
+    public Records of(String electionId) {
+        return records(electionId, voter -> links.envelopesOf(electionId, voter));
+    }
+
+    /** The same with the link of each envelope as given, by envelope number. */
+    @Transactional(readOnly = true)
+    public Records of(String electionId, Map<String, Link> given) {
+        return records(electionId, LinkedEnvelopes.of(given));
+    }
+
+    private Records records(String electionId, LinkedEnvelopes linked) {
         Election election = elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
@@ -40,6 +66,21 @@ public class CaseRecordsService {
                 elections.addresses(electionId),
                 roll,
                 intake,
-                LinkedEnvelopes.of(links));
+                linked,
+                acts(election));
+    }
+
+    private DatabaseRecords.PersonsActs acts(Election election) {
+        return new DatabaseRecords.PersonsActs() {
+            @Override
+            public List<Recorded> recorded(CaseKey key) {
+                return recorded.of(key, election.zone());
+            }
+
+            @Override
+            public Map<Ask, LocalDateTime> told(CaseKey key) {
+                return told.first(key);
+            }
+        };
     }
 }

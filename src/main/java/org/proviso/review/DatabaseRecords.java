@@ -32,8 +32,17 @@ record DatabaseRecords(
         AddressBook addresses,
         RollService roll,
         IntakeService intake,
-        LinkedEnvelopes links)
+        LinkedEnvelopes links,
+        PersonsActs acts)
         implements Records {
+
+    /** What persons did to a case since its envelope came. */
+    interface PersonsActs {
+
+        List<Recorded> recorded(CaseKey key);
+
+        Map<Ask, LocalDateTime> told(CaseKey key);
+    }
 
     private String id() {
         return election.id();
@@ -99,16 +108,14 @@ record DatabaseRecords(
         return intake.cureEvidence(id(), envelopeNo, election.zone());
     }
 
-    /** Nothing yet: the acts of a case, which come next, record answers and searches and fill this. */
     @Override
     public List<Recorded> recorded(String envelopeNo) {
-        return List.of();
+        return acts.recorded(new CaseKey(id(), envelopeNo));
     }
 
-    /** Nothing yet: the room of notices, which comes next, tells the case when a notice went out and fills this. */
     @Override
     public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
-        return Map.of();
+        return acts.told(new CaseKey(id(), envelopeNo));
     }
 
     @Override

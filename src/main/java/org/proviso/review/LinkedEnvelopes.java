@@ -7,8 +7,11 @@ import java.util.Set;
 import org.proviso.core.adjudication.Link;
 
 /** Which envelopes are linked, or presumed linked, to a voter. */
-record LinkedEnvelopes(Map<String, Set<String>> byVoter) {
+interface LinkedEnvelopes {
 
+    Set<String> of(String voterId);
+
+    /** By links at hand, which need not be those of the tables. */
     static LinkedEnvelopes of(Map<String, Link> links) {
         Map<String, Set<String>> byVoter = new HashMap<>();
         links.forEach((envelopeNo, link) -> {
@@ -17,10 +20,6 @@ record LinkedEnvelopes(Map<String, Set<String>> byVoter) {
                         .add(envelopeNo);
             }
         });
-        return new LinkedEnvelopes(byVoter);
-    }
-
-    Set<String> of(String voterId) {
-        return byVoter.getOrDefault(voterId, Set.of());
+        return voterId -> byVoter.getOrDefault(voterId, Set.of());
     }
 }

@@ -17,6 +17,7 @@ import org.proviso.election.ElectionLoaded;
 import org.proviso.files.ContentHash;
 import org.proviso.files.ElectionFolder;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -37,6 +38,7 @@ public class RollService {
 
     /** Takes the lists of a folder, in the transaction that loads the election. */
     @EventListener
+    @Order(ElectionLoaded.ROLL_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeLists(ElectionLoaded loaded) {
         String id = loaded.electionId();
@@ -61,6 +63,12 @@ public class RollService {
         snapshots.use(id, SnapshotKind.MAIL_BALLOTS, mail);
         snapshots.use(id, SnapshotKind.CHECK_INS, books);
         snapshots.use(id, SnapshotKind.VOTED_ELSEWHERE, state);
+    }
+
+    /** The number of the list of this kind that is in use. */
+    @Transactional(readOnly = true)
+    public int snapshotInUse(String electionId, SnapshotKind kind) {
+        return snapshots.inUse(electionId, kind);
     }
 
     @Transactional(readOnly = true)

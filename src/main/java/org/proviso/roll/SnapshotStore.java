@@ -38,6 +38,13 @@ class SnapshotStore {
         return number;
     }
 
+    int inUse(String electionId, SnapshotKind kind) {
+        return jdbc.sql("select snapshot_no from current_snapshot where election_id = ? and kind = ?")
+                .params(electionId, kind.code())
+                .query(Integer.class)
+                .single();
+    }
+
     /** Puts a snapshot in use in place of the one before. */
     void use(String electionId, SnapshotKind kind, int number) {
         int switched = jdbc.sql("""

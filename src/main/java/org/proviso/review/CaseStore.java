@@ -1,0 +1,124 @@
+package org.proviso.review;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.Code;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of cases: where each stands and who has it. */
+@Repository
+class CaseStore {
+
+    private static final int BATCH = 1_000;
+
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+    private final Clock clock;
+
+    CaseStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+        this.jdbc = jdbc;
+        this.batches = batches;
+        this.clock = clock;
+    }
+
+    Optional<EnvelopeCase> find(CaseKey key) {
+        return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ?")
+                .params(key.electionId(), key.envelopeNo())
+                .query(CaseStore::row)
+                .optional();
+    }
+
+    /** The case, held until the transaction ends; others who want to change it wait. */
+    Optional<EnvelopeCase> lock(CaseKey key) {
+        return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ? for update")
+                .params(key.electionId(), key.envelopeNo())
+                .query(CaseStore::row)
+                .optional();
+    }
+
+    List<EnvelopeCase> all(String electionId) {
+        return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no")
+                .param(electionId)
+                .query(CaseStore::row)
+                .list();
+    }
+
+    List<EnvelopeCase> inState(String electionId, CaseState state) {
+        return jdbc.sql("select * from envelope_case where election_id = ? and state = ? order by envelope_no")
+                .params(electionId, state.code())
+                .query(CaseStore::row)
+                .list();
+    }
+
+    List<EnvelopeCase> ofPerson(String electionId, String personId) {
+        return jdbc.sql("select * from envelope_case where election_id = ? and person_id = ? order by envelope_no")
+                .params(electionId, personId)
+                .query(CaseStore::row)
+                .list();
+    }
+
+    void open(Collection<CaseKey> keys, CaseState state) {
+        OffsetDateTime now = now();
+        batches.batchUpdate("""
+                insert into envelope_case (election_id, envelope_no, state, changed_at, version)
+                values (?, ?, ?, ?, 0)""", keys, BATCH, (row, key) -> {
+            row.setString(1, key.electionId());
+            row.setString(2, key.envelopeNo());
+            row.setString(3, state.code());
+            row.setObject(4, now);
+        });
+    }
+
+    /** Writes the case as it is now over the version it was read in, and gives it with its new version. */
+    EnvelopeCase save(EnvelopeCase changed) {
+        OffsetDateTime now = now();
+        int written = jdbc.sql("""
+                        update envelope_case set state = ?, person_id = ?, counted_person = ?, taken_by = ?,
+                            taken_at = ?, changed_at = ?, version = version + 1
+                        where election_id = ? and envelope_no = ? and version = ?""")
+                .param(changed.state().code())
+                .param(changed.personId())
+                .param(changed.countedPerson())
+                .param(changed.takenBy())
+                .param(changed.takenBy() == null ? null : now)
+                .param(now)
+                .param(changed.key().electionId())
+                .param(changed.key().envelopeNo())
+                .param(changed.version())
+                .update();
+        if (written == 0) {
+            throw new OptimisticLockingFailureException(
+                    "The case " + changed.key().envelopeNo() + " was changed meanwhile.");
+        }
+        return new EnvelopeCase(
+                changed.key(),
+                changed.state(),
+                changed.personId(),
+                changed.countedPerson(),
+                changed.takenBy(),
+                changed.version() + 1);
+    }
+
+    private static EnvelopeCase row(ResultSet row, int number) throws SQLException {
+        return new EnvelopeCase(
+                new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
+                Code.find(CaseState.class, row.getString("state")).orElseThrow(),
+                row.getString("person_id"),
+                row.getString("counted_person"),
+                row.getString("taken_by"),
+                row.getInt("version"));
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}
