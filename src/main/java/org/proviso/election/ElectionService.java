@@ -1,6 +1,7 @@
 package org.proviso.election;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ public class ElectionService {
 
     private final ElectionStore elections;
     private final BallotStore ballots;
+    private final RulesService rules;
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
@@ -38,11 +40,13 @@ public class ElectionService {
     ElectionService(
             ElectionStore elections,
             BallotStore ballots,
+            RulesService rules,
             AccessService access,
             LedgerService ledger,
             ApplicationEventPublisher rooms) {
         this.elections = elections;
         this.ballots = ballots;
+        this.rules = rules;
         this.access = access;
         this.ledger = ledger;
         this.rooms = rooms;
@@ -51,7 +55,8 @@ public class ElectionService {
     /**
      * Loads an election folder in one transaction with one entry in the ledger, the first of the election's chain. The
      * same files again are recognised and nothing is written. Throws {@link org.proviso.files.InputException} where a
-     * file is not right, {@link ElectionRefusedException} where the election is there with other files.
+     * file is not right, {@link ElectionRefusedException} where the election is there with other files or has a rule pack
+     * that does not come with the program. The rules in force are kept with it.
      */
     @Transactional
     public LoadOutcome load(Path path) {
@@ -69,16 +74,25 @@ public class ElectionService {
         }
         elections.insert(folder.election(), hash);
         ballots.insert(id, folder);
+        String rulesHash = rules.keep(id).pack().hash();
         rooms.publishEvent(new ElectionLoaded(id, folder));
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
-        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash));
+        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
         return new LoadOutcome(id, false);
     }
 
     @Transactional(readOnly = true)
     public Optional<Election> find(String electionId) {
         return elections.find(electionId);
+    }
+
+    /** The county's time zone; throws {@link IllegalArgumentException} where there is no such election. */
+    @Transactional(readOnly = true)
+    public ZoneId zone(String electionId) {
+        return elections
+                .zone(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
     }
 
     /** The ids of all elections, the newest election first. */
@@ -103,9 +117,10 @@ public class ElectionService {
                 elections.contentHash(electionId), any -> new AddressBook(ballots.streets(electionId)));
     }
 
-    private static Map<String, Object> counts(ElectionFolder folder, String hash) {
+    private static Map<String, Object> counts(ElectionFolder folder, String hash, String rulesHash) {
         Map<String, Object> counts = new LinkedHashMap<>();
         counts.put("content", hash);
+        counts.put("rules", rulesHash);
         counts.put("contests", folder.contests().size());
         counts.put("styles", folder.styles().size());
         counts.put("voters", folder.voters().size());

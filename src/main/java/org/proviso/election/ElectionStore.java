@@ -130,6 +130,14 @@ class ElectionStore {
                 .optional();
     }
 
+    Optional<ZoneId> zone(String id) {
+        return jdbc.sql("select zone from election where election_id = ?")
+                .param(id)
+                .query(String.class)
+                .optional()
+                .map(ZoneId::of);
+    }
+
     private Election election(ResultSet row, int number) throws SQLException {
         String id = row.getString("election_id");
         return new Election(

@@ -1,8 +1,10 @@
 package org.proviso.intake;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.CureEvidence;
@@ -18,6 +20,26 @@ class CureStore {
 
     CureStore(JdbcClient jdbc) {
         this.jdbc = jdbc;
+    }
+
+    /** Adds what was brought, under the next number of its envelope, whose row the caller has locked. */
+    void insert(RecordCure cure, String userName, Instant now) {
+        jdbc.sql("""
+                        insert into cure_evidence (election_id, envelope_no, cure_no, ask, received_at, recorded_at,
+                            recorded_by, words)
+                        values (?, ?, (select coalesce(max(cure_no), 0) + 1 from cure_evidence
+                            where election_id = ? and envelope_no = ?), ?, ?, ?, ?, ?)""")
+                .params(
+                        cure.electionId(),
+                        cure.envelopeNo(),
+                        cure.electionId(),
+                        cure.envelopeNo(),
+                        cure.ask().code(),
+                        cure.receivedAt(),
+                        OffsetDateTime.ofInstant(now, ZoneOffset.UTC),
+                        userName,
+                        cure.words())
+                .update();
     }
 
     List<CureEvidence> of(String electionId, String envelopeNo, ZoneId county) {

@@ -112,6 +112,15 @@ class EnvelopeStore {
                 .list();
     }
 
+    /** Holds the envelope for this transaction, so that two people cannot add to it at once; false if there is none. */
+    boolean lock(String electionId, String envelopeNo) {
+        return single.sql("select envelope_no from envelope where election_id = ? and envelope_no = ? for update")
+                .params(electionId, envelopeNo)
+                .query(String.class)
+                .optional()
+                .isPresent();
+    }
+
     Optional<Salt> salt(String electionId, String envelopeNo) {
         return single.sql("""
                         select ledger_salt from envelope

@@ -71,6 +71,15 @@ public class IntakeService {
         return said.isEmpty() ? List.of() : envelopes.find(electionId, said);
     }
 
+    /** The envelope, held for this transaction; refused by name where the office has none of that number. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    Envelope demandLocked(String electionId, String envelopeNo) {
+        if (!envelopes.lock(electionId, envelopeNo)) {
+            throw new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
+        }
+        return envelope(electionId, envelopeNo).orElseThrow();
+    }
+
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */
     @Transactional(readOnly = true)
     public List<CureEvidence> cureEvidence(String electionId, String envelopeNo, ZoneId county) {

@@ -2,7 +2,6 @@ package org.proviso.core.adjudication;
 
 import java.util.Map;
 import org.proviso.core.Code;
-import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.YesNo;
@@ -12,7 +11,6 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FieldFact;
 import org.proviso.core.adjudication.facts.OfficialError;
 import org.proviso.core.adjudication.facts.OfficialSignature;
-import org.proviso.core.adjudication.facts.OrderFact;
 import org.proviso.core.adjudication.facts.SignatureFact;
 import org.proviso.core.rules.Ask;
 
@@ -48,7 +46,7 @@ final class PaperFacts {
         FIELDS.forEach(facts::field);
         facts.officialError();
         facts.challenge();
-        facts.order();
+        facts.found.put(Fact.COURT_ORDER, CourtOrders.of(envelope, election));
         facts.found.put(Fact.VOTE_TIME, VoteTimes.of(envelope, election));
         return facts.found.findings();
     }
@@ -179,19 +177,5 @@ final class PaperFacts {
         } else {
             found.put(Fact.CHALLENGE, Challenge.NONE);
         }
-    }
-
-    private void order() {
-        for (CourtOrder order : election.orders()) {
-            if (order.envelopeNos().contains(envelope.envelopeNo()) && order.kind() != CourtOrder.Kind.EXTEND) {
-                found.put(
-                        Fact.COURT_ORDER,
-                        OrderFact.valueOf(order.kind().name()),
-                        Source.COURT,
-                        order.court() + ", " + Words.date(order.date()) + ": " + order.scope());
-                return;
-            }
-        }
-        found.put(Fact.COURT_ORDER, OrderFact.NONE);
     }
 }

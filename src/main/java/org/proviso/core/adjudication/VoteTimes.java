@@ -1,16 +1,21 @@
 package org.proviso.core.adjudication;
 
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.CourtOrder.Standing;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.facts.VoteTime;
 
 /** Was the ballot cast while the polls were open, in line at the close, or in hours that a court extended? */
 final class VoteTimes {
+
+    private static final List<Standing> STRONGEST_FIRST =
+            List.of(Standing.FINAL, Standing.IN_FORCE, Standing.PENDING, Standing.SET_ASIDE);
 
     private final Envelope.Cast cast;
     private final Election election;
@@ -74,12 +79,13 @@ final class VoteTimes {
                 List.of(Evidence.of(Source.COURT, words)));
     }
 
+    /** The order that decides; one that stands goes before one that is pending, and that before one set aside. */
     private Optional<CourtOrder> order() {
         return election.orders().stream()
                 .filter(order -> order.kind() == CourtOrder.Kind.EXTEND)
                 .filter(order ->
                         order.envelopeNos().isEmpty() || order.envelopeNos().contains(envelopeNo))
-                .findFirst();
+                .min(Comparator.comparing(order -> STRONGEST_FIRST.indexOf(order.standing())));
     }
 
     private static Finding found(VoteTime word, String words) {

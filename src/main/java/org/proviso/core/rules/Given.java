@@ -13,6 +13,13 @@ public record Given(
         Basis basis,
         @Nullable String signedBy) {
 
+    private static final Reference NOWHERE = new Reference("not in the rule pack", "", 0);
+
+    /** The pack says nothing of the rule. */
+    static Given nothing(Rule rule) {
+        return new Given(rule, new RuleValue.Unknown(), NOWHERE, Basis.UNKNOWN, null);
+    }
+
     public boolean isKnown() {
         return !(value instanceof RuleValue.Unknown);
     }

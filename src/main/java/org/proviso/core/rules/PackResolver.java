@@ -10,8 +10,6 @@ import org.proviso.core.CountyRuling;
 /** Fixes a pack for one election: the values in force on its date, with the county's rulings applied to them. */
 public final class PackResolver {
 
-    private static final Reference NOWHERE = new Reference("not in the rule pack", "", 0);
-
     private PackResolver() {}
 
     /** The pack for an election on that date; a ruling on an unknown rule is refused when it is read, not here. */
@@ -22,10 +20,17 @@ public final class PackResolver {
                     rule,
                     pack.inForce(rule, electionDate)
                             .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null))
-                            .orElse(new Given(rule, new RuleValue.Unknown(), NOWHERE, Basis.UNKNOWN, null)));
+                            .orElse(Given.nothing(rule)));
         }
         rulings.forEach(ruled -> given.put(ruled.rule(), apply(given.get(ruled.rule()), ruled)));
         return new ResolvedPack(pack, electionDate, given);
+    }
+
+    /** A pack resolved before, from what it gave; a rule that is not among it is unknown. */
+    public static ResolvedPack asGiven(RulePack pack, LocalDate electionDate, List<Given> given) {
+        Map<Rule, Given> byRule = new LinkedHashMap<>();
+        given.forEach(one -> byRule.put(one.rule(), one));
+        return new ResolvedPack(pack, electionDate, byRule);
     }
 
     /** A county ruling with its rule and value read; the value is null where it confirms the pack's own. */

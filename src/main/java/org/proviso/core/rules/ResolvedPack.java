@@ -41,7 +41,8 @@ public final class ResolvedPack {
 
     /** What the pack gives for a rule; unknown where it says nothing. */
     public Given of(Rule rule) {
-        return given.get(rule);
+        Given found = given.get(rule);
+        return found == null ? Given.nothing(rule) : found;
     }
 
     public List<Given> all() {

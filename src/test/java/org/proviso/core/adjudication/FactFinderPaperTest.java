@@ -2,14 +2,11 @@ package org.proviso.core.adjudication;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.proviso.core.CourtOrder;
-import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
@@ -100,30 +97,5 @@ class FactFinderPaperTest {
         assertThat(small.word(Fact.CHALLENGE)).isEqualTo("none");
         small.envelope.issueReasons = Set.of("challenged");
         assertThat(small.word(Fact.CHALLENGE)).isEqualTo("pending");
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            value = CourtOrder.Kind.class,
-            mode = EnumSource.Mode.EXCLUDE,
-            names = {"EXTEND"})
-    void finds_a_courts_order_about_this_envelope_only(CourtOrder.Kind kind) {
-        small.records.election = SmallElection.of(Election.Kind.GENERAL, order(kind, "E-9"));
-        assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("none");
-        small.records.election =
-                SmallElection.of(Election.Kind.GENERAL, order(CourtOrder.Kind.EXTEND, "E-1"), order(kind, "E-1"));
-        assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(kind.code());
-        assertThat(small.evidence(Fact.COURT_ORDER)).isEqualTo("District Court, 11/05/2026: Ward 2");
-    }
-
-    private static CourtOrder order(CourtOrder.Kind kind, String envelopeNo) {
-        return new CourtOrder(
-                kind,
-                "District Court",
-                LocalDate.of(2026, 11, 5),
-                "Ward 2",
-                CourtOrder.Standing.FINAL,
-                null,
-                Set.of(envelopeNo));
     }
 }

@@ -61,6 +61,18 @@ class FactFinderVoteTimeTest {
     }
 
     @Test
+    void lets_an_order_in_force_go_before_an_earlier_one_that_was_set_aside() {
+        LocalDateTime nine = LocalDateTime.of(2026, 11, 3, 21, 0);
+        small.records.election = SmallElection.of(
+                Election.Kind.GENERAL,
+                order(nine, CourtOrder.Standing.SET_ASIDE, Set.of()),
+                order(nine, CourtOrder.Standing.PENDING, Set.of()),
+                order(nine, CourtOrder.Standing.IN_FORCE, Set.of()));
+        cast(nine, YesNo.NO, YesNo.YES);
+        assertThat(small.word(Fact.VOTE_TIME)).isEqualTo("extended_in_force");
+    }
+
+    @Test
     void applies_an_order_about_named_envelopes_to_those_alone() {
         small.records.election =
                 SmallElection.of(Election.Kind.GENERAL, order(null, CourtOrder.Standing.FINAL, Set.of("E-7")));

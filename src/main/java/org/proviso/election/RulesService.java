@@ -1,0 +1,114 @@
+package org.proviso.election;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.proviso.core.CountyRuling;
+import org.proviso.core.Election;
+import org.proviso.core.adjudication.kept.PackText;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.PackResolver;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.files.RulePacks;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The rules of an election: those in force, and those that an assessment used before. For services. Thread-safe. */
+@Service
+public class RulesService {
+
+    /** All that the rules in force depend on; while it is the same, so are they. */
+    private record InForce(
+            String electionId, String pack, LocalDate date, List<CountyRuling> rulings, Set<LocalDate> daysClosed) {
+
+        static InForce of(Election election) {
+            return new InForce(
+                    election.id(), election.rulePack(), election.date(), election.rulings(), election.daysClosed());
+        }
+
+        DeadlineBook read() {
+            ResolvedPack resolved =
+                    PackResolver.resolve(RulePacks.load(pack), date, RulePacks.rulings(List.copyOf(rulings)));
+            return DeadlineBook.of(resolved, daysClosed);
+        }
+    }
+
+    private record Kept(InForce key, DeadlineBook book) {}
+
+    private final ElectionStore elections;
+    private final ResolvedPackStore packs;
+    private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+
+    RulesService(ElectionStore elections, ResolvedPackStore packs) {
+        this.elections = elections;
+        this.packs = packs;
+    }
+
+    /**
+     * The rules in force for an election: its pack for its date, with the county's rulings and the days closed as they
+     * are in this transaction. The pack is read and resolved only when one of these has changed. Throws
+     * {@link IllegalArgumentException} where there is no such election.
+     */
+    @Transactional(readOnly = true)
+    public DeadlineBook book(String electionId) {
+        InForce now = InForce.of(demand(electionId));
+        return kept.compute(
+                        electionId,
+                        (id, before) -> before != null && before.key().equals(now) ? before : new Kept(now, now.read()))
+                .book();
+    }
+
+    /**
+     * The rules as they were when something was assessed under the pack of that hash, whatever is in force since, on
+     * the election's calendar. Throws {@link IllegalArgumentException} where no such pack was kept for the election,
+     * {@link IllegalStateException} where the one that was kept is no longer what its hash says.
+     */
+    @Transactional(readOnly = true)
+    public DeadlineBook book(String electionId, String packHash) {
+        Election election = demand(electionId);
+        String content = packs.content(electionId, packHash)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "No rules with the hash " + packHash + " were ever in force for " + electionId + "."));
+        ResolvedPack pack = read(electionId, packHash, content);
+        return DeadlineBook.of(pack, election.daysClosed());
+    }
+
+    private static ResolvedPack read(String electionId, String packHash, String content) {
+        String where = "The rules kept for " + electionId + " with the hash " + packHash;
+        ResolvedPack pack;
+        try {
+            pack = PackText.read(content);
+        } catch (RuntimeException e) {
+            throw new IllegalStateException(where + " cannot be read: " + e.getMessage() + ".", e);
+        }
+        if (!pack.hash().equals(packHash)) {
+            throw new IllegalStateException(where + " were changed: they hash to " + pack.hash() + ".");
+        }
+        return pack;
+    }
+
+    /**
+     * Keeps the rules now in force, so that assessments may name them, and gives them. To be called in every
+     * transaction that changes what is in force: a load, a county ruling. Does nothing where they are kept already.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public DeadlineBook keep(String electionId) {
+        Election election = demand(electionId);
+        if (!RulePacks.bundled().contains(election.rulePack())) {
+            throw new ElectionRefusedException("The rule pack " + election.rulePack()
+                    + " does not come with the program, and only those that do are proved.");
+        }
+        DeadlineBook book = book(electionId);
+        packs.keepBundled(electionId, book.pack());
+        return book;
+    }
+
+    private Election demand(String electionId) {
+        return elections
+                .find(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election " + electionId + "."));
+    }
+}
