@@ -55,6 +55,12 @@ public class AccessService {
         return canAct(user) && act.isOpenTo(user.roles());
     }
 
+    /** The party of a member of staff, empty where none is noted; for rules that want two parties to act. */
+    @Transactional(readOnly = true)
+    public String party(String userName) {
+        return users.find(userName).map(OfficeUser::party).orElse("");
+    }
+
     /** Whoever is looking, able to act or not; a visitor where nobody signed in. */
     @Transactional(readOnly = true)
     public OfficeUser signedIn() {

@@ -19,6 +19,7 @@ import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Elections of the office: loaded whole or not at all, and only once. */
@@ -93,6 +94,18 @@ public class ElectionService {
         return elections
                 .zone(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
+    }
+
+    /** Whether the election was closed: its cases are read from then on, and nothing about them changes. */
+    @Transactional(readOnly = true)
+    public boolean isClosed(String electionId) {
+        return elections.isClosed(electionId);
+    }
+
+    /** Closes an election, in the transaction of whoever found that its numbers add up. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void close(String electionId) {
+        elections.close(electionId);
     }
 
     /** The ids of all elections, the newest election first. */

@@ -16,6 +16,7 @@ import org.proviso.core.Code;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -45,6 +46,24 @@ class ElectionStore {
                 .query(String.class)
                 .optional()
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + id + "\"."));
+    }
+
+    boolean isClosed(String id) {
+        return jdbc.sql("select closed_at from election where election_id = ? and closed_at is not null")
+                .param(id)
+                .query(OffsetDateTime.class)
+                .optional()
+                .isPresent();
+    }
+
+    /** Closes it once; closing it again finds nothing to close. */
+    void close(String id) {
+        int closed = jdbc.sql("""
+                        update election set closed_at = ?, version = version + 1
+                        where election_id = ? and closed_at is null""").params(now(), id).update();
+        if (closed == 0) {
+            throw new OptimisticLockingFailureException("The election " + id + " was closed meanwhile.");
+        }
     }
 
     List<String> ids() {

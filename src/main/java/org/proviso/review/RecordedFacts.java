@@ -3,12 +3,10 @@ package org.proviso.review;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.adjudication.Evidence;
-import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.Recorded;
 import org.proviso.core.adjudication.Source;
 import org.proviso.core.adjudication.Words;
@@ -26,16 +24,14 @@ class RecordedFacts {
 
     private final AnswerStore answers;
     private final SearchStore searches;
-    private final GroupStore groups;
-    private final CaseStore cases;
-    private final LinkStore links;
+    private final GroupStore choices;
+    private final Groups group;
 
-    RecordedFacts(AnswerStore answers, SearchStore searches, GroupStore groups, CaseStore cases, LinkStore links) {
+    RecordedFacts(AnswerStore answers, SearchStore searches, GroupStore choices, Groups group) {
         this.answers = answers;
         this.searches = searches;
-        this.groups = groups;
-        this.cases = cases;
-        this.links = links;
+        this.choices = choices;
+        this.group = group;
     }
 
     /** Everything recorded of a case, the newest last; moments are local to the county. */
@@ -87,7 +83,7 @@ class RecordedFacts {
 
     /** What became of the voter's other envelopes, once that is known; while none is decided the files tell. */
     private Optional<Recorded> otherEnvelope(CaseKey key) {
-        List<EnvelopeCase> others = others(key);
+        List<EnvelopeCase> others = group.otherCases(key);
         Optional<EnvelopeCase> counted =
                 others.stream().filter(other -> other.countedPerson() != null).findFirst();
         if (counted.isPresent()) {
@@ -108,25 +104,9 @@ class RecordedFacts {
                 : Optional.empty();
     }
 
-    private List<EnvelopeCase> others(CaseKey key) {
-        Set<String> envelopes = new LinkedHashSet<>();
-        links.newest(key)
-                .map(Link::voterId)
-                .ifPresent(voter -> envelopes.addAll(links.envelopesOf(key.electionId(), voter)));
-        cases.find(key)
-                .map(EnvelopeCase::personId)
-                .ifPresent(person -> cases.ofPerson(key.electionId(), person)
-                        .forEach(one -> envelopes.add(one.key().envelopeNo())));
-        envelopes.remove(key.envelopeNo());
-        return envelopes.stream()
-                .flatMap(number -> cases.find(new CaseKey(key.electionId(), number)).stream())
-                .toList();
-    }
-
     private boolean chosen(CaseKey key) {
-        return cases.find(key)
-                .map(EnvelopeCase::personId)
-                .flatMap(person -> groups.chosen(key.electionId(), person))
+        return group.person(key)
+                .flatMap(person -> choices.chosen(key.electionId(), person))
                 .filter(key.envelopeNo()::equals)
                 .isPresent();
     }

@@ -66,6 +66,7 @@ public final class TestOffice {
 
     /** Back to the state after the migrations. */
     public void empty() {
+        OfficeTime.reset(this);
         List<String> tables = tables();
         if (kind == DatabaseKind.H2) {
             jdbc().sql("set referential_integrity false").update();

@@ -2,7 +2,6 @@ package org.proviso.database;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import javax.sql.DataSource;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
@@ -16,7 +15,7 @@ import org.springframework.transaction.annotation.EnableTransactionManagement;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.validation.beanvalidation.MethodValidationPostProcessor;
 
-/** The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still. */
+/** The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still until it is set. */
 @Configuration
 @EnableTransactionManagement(proxyTargetClass = true)
 @ComponentScan(
@@ -39,7 +38,7 @@ class TestOfficeServices {
 
     @Bean
     Clock clock() {
-        return Clock.fixed(NOW, ZoneOffset.UTC);
+        return new OfficeTime();
     }
 
     @Bean

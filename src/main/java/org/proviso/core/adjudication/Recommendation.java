@@ -1,9 +1,11 @@
 package org.proviso.core.adjudication;
 
+import org.proviso.core.Code;
+
 /**
  * What the rules say of an envelope. Only the first three are about the vote; a recommendation is never a decision.
  */
-public enum Recommendation {
+public enum Recommendation implements Code {
     COUNT("count"),
     COUNT_IN_PART("count in part"),
     REJECT("reject"),

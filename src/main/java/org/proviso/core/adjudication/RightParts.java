@@ -26,7 +26,7 @@ record RightParts(Set<PrecinctId> parts, List<Evidence> evidence) {
         Located located = records.locate(lives);
         if (voter.isEmpty()) {
             return new RightParts(
-                    Set.copyOf(located.parts()), List.of(Evidence.of(Source.STREET_FILE, located.words())));
+                    new LinkedHashSet<>(located.parts()), List.of(Evidence.of(Source.STREET_FILE, located.words())));
         }
         return new Finder(records, envelope, voter.get(), book, located).find();
     }

@@ -40,7 +40,17 @@ public record Refusal(Why why, String words, @Nullable Reference reference) {
         NOT_PROPOSED,
         NOT_READ_TWICE,
         OWN_ACT,
-        NOT_IN_THIS_STATE
+        NOT_IN_THIS_STATE,
+        NOT_WITH_YOU,
+        ELECTION_CLOSED,
+        LINK_NOT_SETTLED,
+        SEARCH_NOT_COMPLETE,
+        NOT_ANSWERED_THIS_WAY,
+        NOT_AS_RECOMMENDED,
+        ANOTHER_ENVELOPE,
+        NO_CONTESTS,
+        HELD_BY_COURT,
+        NO_SUCH_ORDER
     }
 
     public static Refusal of(Why why, String words) {

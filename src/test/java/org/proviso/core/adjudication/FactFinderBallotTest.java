@@ -3,12 +3,14 @@ package org.proviso.core.adjudication;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.Entitlement;
+import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.rules.Rules;
@@ -203,5 +205,19 @@ class FactFinderBallotTest {
 
     private void moved(String address) {
         small.envelope.address = address;
+    }
+
+    /** An unordered set would name them otherwise in another run of the program. */
+    @Test
+    void names_the_styles_of_several_possible_parts_in_the_order_of_the_street_file() {
+        small.noVoter();
+        List<PrecinctId> parts = new ArrayList<>();
+        for (String number : List.of("9", "3", "8", "4", "7", "5")) {
+            parts.add(new PrecinctId(number, ""));
+            small.records.rows.add(new PrecinctPart(number, "", "S" + number, "", "Library"));
+            small.records.style("S" + number, "", "PRES");
+        }
+        small.records.lives("1 Elm St", parts.toArray(PrecinctId[]::new));
+        assertThat(small.evidence(Fact.BALLOT)).contains("style S9 or S3 or S8 or S4 or S7 or S5.");
     }
 }

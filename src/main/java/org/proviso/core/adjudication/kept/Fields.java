@@ -19,6 +19,13 @@ record Fields(Map<?, ?> all) {
         throw new IllegalArgumentException("there is no object where one is expected");
     }
 
+    static String asText(@Nullable Object item) {
+        if (item instanceof String text) {
+            return text;
+        }
+        throw new IllegalArgumentException("there is no text where one is expected");
+    }
+
     boolean has(String name) {
         return all.containsKey(name);
     }
@@ -60,7 +67,7 @@ record Fields(Map<?, ?> all) {
 
     List<String> texts(String name) {
         List<String> texts = new ArrayList<>();
-        list(name).forEach(item -> texts.add((String) item));
+        list(name).forEach(item -> texts.add(asText(item)));
         return texts;
     }
 

@@ -1,0 +1,96 @@
+package org.proviso.review;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.access.Role;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Cases: where each stands, and who has it. Every act carries the version in which the case was seen; an act on an
+ * older one throws {@link org.springframework.dao.OptimisticLockingFailureException} and changes nothing.
+ */
+@Service
+public class CaseService {
+
+    private final CaseStore cases;
+    private final CaseDesk desk;
+    private final AccessService access;
+
+    CaseService(CaseStore cases, CaseDesk desk, AccessService access) {
+        this.cases = cases;
+        this.desk = desk;
+        this.access = access;
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<EnvelopeCase> find(CaseKey key) {
+        return cases.find(key);
+    }
+
+    /** Every case of an election, by envelope number. */
+    @Transactional(readOnly = true)
+    public List<EnvelopeCase> all(String electionId) {
+        return cases.all(electionId);
+    }
+
+    @Transactional(readOnly = true)
+    public List<EnvelopeCase> inState(String electionId, CaseState state) {
+        return cases.inState(electionId, state);
+    }
+
+    /** The cases of one person, decided together. */
+    @Transactional(readOnly = true)
+    public List<EnvelopeCase> ofPerson(String electionId, String personId) {
+        return cases.ofPerson(electionId, personId);
+    }
+
+    /** Takes a case to review it; nobody else works on it until it is given back or proposed. */
+    @Transactional
+    public Outcome take(CaseKey key, int version) {
+        OfficeUser user = access.demand(Act.PROPOSE);
+        EnvelopeCase one = desk.lock(key, version);
+        Optional<Refusal> refusal = desk.closed(key).or(() -> desk.reviewGate(key));
+        return refusal.isPresent()
+                ? Outcome.Refused.because(refusal.get())
+                : move(one, CaseAct.TAKE, user, user.userName(), "taken");
+    }
+
+    /** Gives a case back, by whoever has it or by a supervisor for one who is away. */
+    @Transactional
+    public Outcome giveBack(CaseKey key, int version) {
+        OfficeUser user = access.demand(Act.PROPOSE);
+        EnvelopeCase one = desk.lock(key, version);
+        boolean may = one.isWith(user.userName()) || user.roles().contains(Role.SUPERVISOR);
+        Optional<Refusal> refusal = Stream.of(desk.closed(key), refuseUnless(may))
+                .flatMap(Optional::stream)
+                .findFirst();
+        return refusal.isPresent()
+                ? Outcome.Refused.because(refusal.get())
+                : move(one, CaseAct.GIVE_BACK, user, null, "given_back");
+    }
+
+    private Outcome move(EnvelopeCase one, CaseAct act, OfficeUser user, String with, String recorded) {
+        CaseStep step = CaseGraph.step(one.state(), act);
+        if (step instanceof CaseStep.Refused refused) {
+            return Outcome.Refused.because(refused.refusal());
+        }
+        EnvelopeCase now = cases.save(one.to(((CaseStep.To) step).state(), with));
+        desk.record(one.key(), user.actor(), recorded, Map.of());
+        return new Outcome.Accepted(now);
+    }
+
+    private static Optional<Refusal> refuseUnless(boolean may) {
+        return may
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.of(Why.NOT_WITH_YOU, "Only whoever has the case, or a supervisor, gives it back."));
+    }
+}

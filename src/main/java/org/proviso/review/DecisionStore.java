@@ -1,0 +1,104 @@
+package org.proviso.review;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.DecidedAs;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of decisions; the newest that was not set aside stands. */
+@Repository
+class DecisionStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    DecisionStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    void insert(Settlement settlement, Set<String> contests, int assessment, DecidedBy by, String decider) {
+        CaseKey key = settlement.key();
+        String departs = settlement.grounds().departsBecause();
+        jdbc.sql("""
+                        insert into decision (election_id, envelope_no, decision_no, outcome, reasons, legal_reference,
+                            departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                .param(key.electionId())
+                .param(key.envelopeNo())
+                .param(next(key))
+                .param(settlement.as().code())
+                .param(CodeList.of(settlement.grounds().reasons()))
+                .param(settlement.grounds().legalReference())
+                .param(departs.isBlank() ? null : departs)
+                .param(String.join(";", contests))
+                .param(assessment)
+                .param(decider)
+                .param(by.sessionNo())
+                .param(by.motionNo())
+                .param(now())
+                .update();
+    }
+
+    Optional<Decision> standing(CaseKey key) {
+        return jdbc.sql("""
+                        select * from decision where election_id = ? and envelope_no = ? and set_aside_at is null
+                        order by decision_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(DecisionStore::row)
+                .optional();
+    }
+
+    /** Every decision that stands in an election, by envelope number. */
+    Map<String, Decision> standing(String electionId) {
+        Map<String, Decision> standing = new LinkedHashMap<>();
+        jdbc.sql("select * from decision where election_id = ? and set_aside_at is null order by envelope_no")
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    standing.put(row.getString("envelope_no"), row(row, 0));
+                });
+        return standing;
+    }
+
+    void setAside(CaseKey key, String because) {
+        jdbc.sql("""
+                        update decision set set_aside_at = ?, set_aside_because = ?
+                        where election_id = ? and envelope_no = ? and set_aside_at is null""").params(now(), because, key.electionId(), key.envelopeNo()).update();
+    }
+
+    private int next(CaseKey key) {
+        return jdbc.sql("""
+                        select coalesce(max(decision_no), 0) + 1 from decision
+                        where election_id = ? and envelope_no = ?""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(Integer.class)
+                .single();
+    }
+
+    private static Decision row(ResultSet row, int number) throws SQLException {
+        return new Decision(
+                row.getInt("decision_no"),
+                Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
+                CodeList.reasons(row.getString("reasons")),
+                row.getString("legal_reference"),
+                row.getString("departs_because"),
+                CodeList.words(row.getString("contests")),
+                row.getString("decider"),
+                row.getObject("session_no", Integer.class),
+                row.getObject("motion_no", Integer.class),
+                row.getObject("decided_at", OffsetDateTime.class).toInstant());
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

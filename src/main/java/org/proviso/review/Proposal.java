@@ -1,0 +1,23 @@
+package org.proviso.review;
+
+import org.proviso.core.Code;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.Grounds;
+
+/** What a reviewer proposed, on which assessment, and what became of the proposal. */
+public record Proposal(
+        CaseKey key, int number, DecidedAs as, Grounds grounds, int assessment, String proposedBy, State state) {
+
+    /** What became of it. */
+    public enum State implements Code {
+        STANDING,
+        AGREED,
+        RETURNED,
+        WITHDRAWN
+    }
+
+    /** Whether it still waits for somebody. */
+    boolean stands() {
+        return state == State.STANDING || state == State.AGREED;
+    }
+}

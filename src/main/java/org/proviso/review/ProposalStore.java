@@ -1,0 +1,113 @@
+package org.proviso.review;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.Grounds;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of proposals and of what second readers said of them. */
+@Repository
+class ProposalStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    ProposalStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    void insert(Propose command, int assessment, String by) {
+        CaseKey key = command.key();
+        jdbc.sql("""
+                        insert into proposal (election_id, envelope_no, proposal_no, outcome, reasons, legal_reference,
+                            departs_because, assessment_no, proposed_by, proposed_at, state, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'standing', 0)""")
+                .param(key.electionId())
+                .param(key.envelopeNo())
+                .param(newest(key).map(Proposal::number).orElse(0) + 1)
+                .param(command.as().code())
+                .param(CodeList.of(command.reasons()))
+                .param(command.legalReference())
+                .param(command.departsBecause().isBlank() ? null : command.departsBecause())
+                .param(assessment)
+                .param(by)
+                .param(now())
+                .update();
+    }
+
+    Optional<Proposal> newest(CaseKey key) {
+        return jdbc.sql("""
+                        select * from proposal where election_id = ? and envelope_no = ?
+                        order by proposal_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(ProposalStore::row)
+                .optional();
+    }
+
+    void end(Proposal proposal, Proposal.State state) {
+        jdbc.sql("""
+                        update proposal set state = ?, version = version + 1
+                        where election_id = ? and envelope_no = ? and proposal_no = ?""")
+                .params(
+                        state.code(),
+                        proposal.key().electionId(),
+                        proposal.key().envelopeNo(),
+                        proposal.number())
+                .update();
+    }
+
+    void review(Proposal proposal, String by, boolean agrees, String note) {
+        jdbc.sql("""
+                        insert into second_review (election_id, envelope_no, proposal_no, proposed_by, reviewed_by,
+                            agrees, note, reviewed_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        proposal.key().electionId(),
+                        proposal.key().envelopeNo(),
+                        proposal.number(),
+                        proposal.proposedBy(),
+                        by,
+                        agrees,
+                        note,
+                        now())
+                .update();
+    }
+
+    /** Who read a proposal a second time and agreed. */
+    Optional<String> agreedBy(Proposal proposal) {
+        return jdbc.sql("""
+                        select reviewed_by from second_review
+                        where election_id = ? and envelope_no = ? and proposal_no = ? and agrees
+                        order by reviewed_at limit 1""")
+                .params(proposal.key().electionId(), proposal.key().envelopeNo(), proposal.number())
+                .query(String.class)
+                .optional();
+    }
+
+    private static Proposal row(ResultSet row, int number) throws SQLException {
+        String departs = row.getString("departs_because");
+        return new Proposal(
+                new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
+                row.getInt("proposal_no"),
+                Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
+                new Grounds(
+                        CodeList.reasons(row.getString("reasons")),
+                        row.getString("legal_reference"),
+                        departs == null ? "" : departs),
+                row.getInt("assessment_no"),
+                row.getString("proposed_by"),
+                Code.find(Proposal.State.class, row.getString("state")).orElseThrow());
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

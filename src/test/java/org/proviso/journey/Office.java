@@ -1,0 +1,47 @@
+package org.proviso.journey;
+
+import java.util.function.Supplier;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.database.TestOffice;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Outcome;
+
+/** The people of a small office: two reviewers, two supervisors, a board of three, a release team and intake. */
+record Office(TestOffice services) {
+
+    static Office staffed(TestOffice services) {
+        Staff.hire(services, "ada", Role.REVIEWER);
+        Staff.hire(services, "ben", Role.REVIEWER);
+        Staff.hire(services, "carl", Role.SUPERVISOR);
+        Staff.hire(services, "dora", Role.SUPERVISOR);
+        Staff.hire(services, "eve", Role.DECIDER);
+        Staff.hire(services, "fay", Role.DECIDER);
+        Staff.hire(services, "gil", Role.DECIDER);
+        Staff.hire(services, "hal", Role.RELEASE_TEAM);
+        Staff.hire(services, "ida", Role.RELEASE_TEAM);
+        Staff.hire(services, "jon", Role.INTAKE);
+        return new Office(services);
+    }
+
+    <T> T the(Class<T> service) {
+        return services.the(service);
+    }
+
+    /** Does something as one of the staff. */
+    static <T> T as(String name, Supplier<T> act) {
+        Staff.signIn(name);
+        try {
+            return act.get();
+        } finally {
+            Staff.signOut();
+        }
+    }
+
+    static EnvelopeCase accepted(Outcome outcome) {
+        if (outcome instanceof Outcome.Accepted done) {
+            return done.now();
+        }
+        throw new AssertionError("refused: " + ((Outcome.Refused) outcome).words());
+    }
+}

@@ -1,0 +1,195 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.time.LocalDateTime;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.Answered;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.facts.Challenge;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.facts.OtherCounty;
+import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.AnswerService;
+import org.proviso.review.AssessmentService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.ConfirmLink;
+import org.proviso.review.EndingService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.GiveAnswer;
+import org.proviso.review.GroupService;
+import org.proviso.review.LinkService;
+import org.proviso.review.OffRoll;
+import org.proviso.review.PollBookSeen;
+import org.proviso.review.ProposalService;
+import org.proviso.review.Propose;
+import org.proviso.review.RecordSearch;
+import org.proviso.review.SearchFound;
+import org.proviso.review.SearchPlace;
+import org.proviso.review.SearchService;
+import org.proviso.review.SignatureLook;
+
+/** Two reviewers at work on one case: ada finds out what the truth file says, ben looks a second time. */
+final class Reviewing {
+
+    private final Office office;
+    private final CaseKey key;
+    private final Truth truth;
+
+    Reviewing(Office office, CaseKey key, Truth truth) {
+        this.office = office;
+        this.key = key;
+        this.truth = truth;
+    }
+
+    /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
+    Recommendation work() {
+        EnvelopeCase one = as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
+        if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
+            one = identify(one);
+            signature();
+            answerWhatIsOpen();
+        }
+        Recommendation says = report().recommendation();
+        as("ada", () -> finish(says));
+        return says;
+    }
+
+    private EnvelopeCase finish(Recommendation says) {
+        int version = now().version();
+        return switch (says) {
+            case COUNT -> propose(DecidedAs.COUNT);
+            case COUNT_IN_PART -> propose(DecidedAs.COUNT_IN_PART);
+            case REJECT -> propose(DecidedAs.REJECT);
+            case SENT_ON -> accepted(office.the(EndingService.class).sendOn(key, version));
+            case ADMINISTRATIVE_END -> accepted(office.the(EndingService.class).end(key, version));
+            default -> accepted(office.the(CaseService.class).giveBack(key, version));
+        };
+    }
+
+    private EnvelopeCase propose(DecidedAs as) {
+        List<Reason> reasons = as == DecidedAs.COUNT
+                ? List.of()
+                : report().settled().outcome().reasons();
+        String reference = as == DecidedAs.REJECT ? reference(reasons.get(0)) : "";
+        return accepted(office.the(ProposalService.class)
+                .propose(new Propose(key, now().version(), as, reasons, reference, "")));
+    }
+
+    /** Where the rule that rejects is written. */
+    private String reference(Reason reason) {
+        return report().settled().answered().stream()
+                .map(Answered::answer)
+                .filter(answer -> answer instanceof Answer.Defect defect && defect.reason() == reason)
+                .map(answer -> answer.restsOn().get(0).reference().words())
+                .findFirst()
+                .orElse("Example Election Code (invented) 5.3 (2020)");
+    }
+
+    private EnvelopeCase identify(EnvelopeCase one) {
+        Link link = office.the(LinkService.class).link(key).orElseThrow();
+        if (link.isSettled()) {
+            return one;
+        }
+        if (truth.voterId().isEmpty()) {
+            return as("ada", () -> accepted(office.the(SearchService.class).record(search(one))));
+        }
+        String ground = truth.voterId().equals(link.voterId()) ? "" : "Birth date and address compared by hand.";
+        return as("ada", () -> accepted(office.the(LinkService.class)
+                .confirm(new ConfirmLink(key, one.version(), truth.voterId(), ground))));
+    }
+
+    private RecordSearch search(EnvelopeCase one) {
+        SearchFound found =
+                truth.scenario().equals("other_county") ? SearchFound.OTHER_COUNTY : SearchFound.NOTHING;
+        return new RecordSearch(
+                key, one.version(), EnumSet.allOf(SearchPlace.class), found, OffRoll.NOT_ON_THE_ROLL, null, "");
+    }
+
+    private void signature() {
+        boolean due = report().settled().facts().one(Fact.SIGNATURE_COMPARISON) == Comparison.NOT_YET
+                && isOpen("signature.agrees");
+        if (!due) {
+            return;
+        }
+        boolean differs = truth.signature().equals("another_hand");
+        look("ada", differs);
+        if (differs) {
+            look("ben", true);
+        }
+    }
+
+    private void look(String who, boolean differs) {
+        SignatureLook.Seen seen = differs ? SignatureLook.Seen.DIFFERS : SignatureLook.Seen.AGREES;
+        as(who, () -> accepted(office.the(AnswerService.class)
+                .signature(new SignatureLook(key, now().version(), seen, differs ? "Slant, joins and size." : ""))));
+    }
+
+    private void answerWhatIsOpen() {
+        if (isOpen("already_voted.check_in")) {
+            boolean voted = truth.scenario().equals("checked_in_elsewhere_voted");
+            as("ada", () -> accepted(office.the(AnswerService.class)
+                    .pollBook(new PollBookSeen(key, now().version(), voted, "Poll book of the other location seen."))));
+        }
+        if (isOpen("already_voted.other_county")) {
+            OtherCounty word = truth.counts() ? OtherCounty.NOT_THEIRS : OtherCounty.VOTED;
+            answer(Fact.OTHER_COUNTY, word, "Called the other county.");
+        }
+        if (isOpen("anything_else.challenge")) {
+            answer(Fact.CHALLENGE, Challenge.OVERRULED, "The challenger did not appear.");
+        }
+        if (isOpen("registration.in_time") && truth.counts()) {
+            answer(Fact.RESIDENCE, ResidenceFact.IN_COUNTY, "Asked the assessor's office: the house is in the county.");
+        }
+        if (isOpen("already_voted.other_envelope") && truth.scenario().endsWith("_first")) {
+            as("ada", () -> accepted(office.the(GroupService.class)
+                    .putForward(key, now().version(), "Cast first; the other one was cast an hour later.")));
+        }
+    }
+
+    /** What the voter brought to finish a registration is judged by a person. */
+    void registrationFinished(LocalDateTime stamp) {
+        as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
+        as("ada", () -> accepted(office.the(AnswerService.class)
+                .answer(new GiveAnswer(
+                        key,
+                        now().version(),
+                        Fact.REGISTRATION,
+                        Set.of(org.proviso.core.adjudication.facts.Registration.IN_TIME),
+                        "The missing signature of the application was brought.",
+                        stamp))));
+        as("ada", () -> accepted(office.the(CaseService.class).giveBack(key, now().version())));
+    }
+
+    private void answer(Fact<?> fact, FactWord word, String reason) {
+        as("ada", () -> accepted(office.the(AnswerService.class)
+                .answer(new GiveAnswer(key, now().version(), fact, Set.of(word), reason, null))));
+    }
+
+    private boolean isOpen(String question) {
+        return report().settled().answered().stream()
+                .anyMatch(one ->
+                        one.question().key().equals(question) && one.answer() instanceof Answer.Open);
+    }
+
+    CaseReport report() {
+        return office.the(AssessmentService.class).now(key);
+    }
+
+    private EnvelopeCase now() {
+        Optional<EnvelopeCase> found = office.the(CaseService.class).find(key);
+        return found.orElseThrow();
+    }
+}
