@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import java.time.LocalDateTime;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -9,6 +10,8 @@ import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.intake.IntakeService;
 import org.springframework.context.ApplicationEventPublisher;
@@ -23,8 +26,8 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class AssessmentService {
 
-    /** What the rules say, as of when (local to the county) and by which rules. */
-    record Assessed(CaseReport report, LocalDateTime asOf, String packHash) {}
+    /** What the rules say of a case, and the same as it is kept. */
+    record Assessed(CaseReport report, List<KeptAssessment> kept) {}
 
     private final CaseRecordsService records;
     private final AssessmentStore assessments;
@@ -66,17 +69,27 @@ public class AssessmentService {
         return assessments.latest(key);
     }
 
+    /** What was assessed last of every case of an election, by envelope number. */
+    @Transactional(readOnly = true)
+    public List<AssessmentRow> latest(String electionId) {
+        return assessments.latest(electionId);
+    }
+
     /** Assesses a case, without writing it down yet. */
     Assessed assess(CaseKey key) {
         DeadlineBook book = desk.book(key.electionId());
         LocalDateTime asOf = desk.now(key.electionId());
-        return new Assessed(report(key, book, asOf), asOf, book.pack().hash());
+        Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
+        Link link = links.newest(key).orElseThrow();
+        Records all = records.of(key.electionId());
+        CaseReport report = new Adjudicator(all, book, asOf).report(envelope, link);
+        return new Assessed(report, KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf));
     }
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
     @Transactional(propagation = Propagation.MANDATORY)
     int write(CaseKey key, Assessed assessed) {
-        return assessments.insert(key, assessed.report(), assessed.asOf(), assessed.packHash());
+        return assessments.insert(key, assessed.kept());
     }
 
     /** Assesses locked cases anew, and writes down what says something new. */
@@ -85,7 +98,7 @@ public class AssessmentService {
         SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
         for (CaseKey key : keys) {
             Assessed assessed = assess(key);
-            if (!assessments.saysTheSame(key, assessed.report(), assessed.packHash())) {
+            if (!assessments.saysTheSame(key, assessed.kept())) {
                 write(key, assessed);
             }
             reports.put(key, assessed.report());
@@ -98,11 +111,5 @@ public class AssessmentService {
     void announce(SortedMap<CaseKey, CaseReport> reports) {
         reports.forEach((key, report) -> rooms.publishEvent(
                 new CaseChanged(key, cases.find(key).orElseThrow().state(), report, decisions.standing(key))));
-    }
-
-    private CaseReport report(CaseKey key, DeadlineBook book, LocalDateTime asOf) {
-        Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
-        Link link = links.newest(key).orElseThrow();
-        return new Adjudicator(records.of(key.electionId()), book, asOf).report(envelope, link);
     }
 }

@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -110,7 +111,8 @@ class CaseDesk {
 
     /** The office's time, on the county's clock. */
     LocalDateTime now(String electionId) {
-        return LocalDateTime.ofInstant(clock.instant(), election(electionId).zone());
+        return LocalDateTime.ofInstant(clock.instant(), elections.zone(electionId))
+                .truncatedTo(ChronoUnit.MILLIS);
     }
 
     Election election(String electionId) {

@@ -10,6 +10,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
@@ -76,7 +77,9 @@ class CaseOpening {
                     new CaseKey(id, envelope.envelopeNo()),
                     adjudicator.report(envelope, presumed.get(envelope.envelopeNo())));
         }
-        assessments.insertAll(reports, asOf, book.pack().hash());
+        Map<CaseKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
+        reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));
+        assessments.insertFirst(kept);
         service.announce(new TreeMap<>(reports));
     }
 

@@ -29,7 +29,8 @@ class ReviewOfTheSampleTest {
             Recommendation r = one.work();
             says.merge(r, 1, Integer::sum);
             if (!r.words().equals(truth.outcome())) {
-                System.out.println(truth + " " + r + " " + one.report().settled().stillOpen());
+                System.out.println(
+                        truth + " " + r + " " + one.report().settled().stillOpen());
             }
         });
         System.out.println(says + " " + (System.nanoTime() - start) / 1_000_000);

@@ -56,7 +56,8 @@ final class Reviewing {
 
     /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
     Recommendation work() {
-        EnvelopeCase one = as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
+        EnvelopeCase one =
+                as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
             one = identify(one);
             signature();
@@ -80,9 +81,8 @@ final class Reviewing {
     }
 
     private EnvelopeCase propose(DecidedAs as) {
-        List<Reason> reasons = as == DecidedAs.COUNT
-                ? List.of()
-                : report().settled().outcome().reasons();
+        List<Reason> reasons =
+                as == DecidedAs.COUNT ? List.of() : report().settled().outcome().reasons();
         String reference = as == DecidedAs.REJECT ? reference(reasons.get(0)) : "";
         return accepted(office.the(ProposalService.class)
                 .propose(new Propose(key, now().version(), as, reasons, reference, "")));
@@ -107,13 +107,14 @@ final class Reviewing {
             return as("ada", () -> accepted(office.the(SearchService.class).record(search(one))));
         }
         String ground = truth.voterId().equals(link.voterId()) ? "" : "Birth date and address compared by hand.";
-        return as("ada", () -> accepted(office.the(LinkService.class)
-                .confirm(new ConfirmLink(key, one.version(), truth.voterId(), ground))));
+        return as(
+                "ada",
+                () -> accepted(office.the(LinkService.class)
+                        .confirm(new ConfirmLink(key, one.version(), truth.voterId(), ground))));
     }
 
     private RecordSearch search(EnvelopeCase one) {
-        SearchFound found =
-                truth.scenario().equals("other_county") ? SearchFound.OTHER_COUNTY : SearchFound.NOTHING;
+        SearchFound found = truth.scenario().equals("other_county") ? SearchFound.OTHER_COUNTY : SearchFound.NOTHING;
         return new RecordSearch(
                 key, one.version(), EnumSet.allOf(SearchPlace.class), found, OffRoll.NOT_ON_THE_ROLL, null, "");
     }
@@ -133,15 +134,21 @@ final class Reviewing {
 
     private void look(String who, boolean differs) {
         SignatureLook.Seen seen = differs ? SignatureLook.Seen.DIFFERS : SignatureLook.Seen.AGREES;
-        as(who, () -> accepted(office.the(AnswerService.class)
-                .signature(new SignatureLook(key, now().version(), seen, differs ? "Slant, joins and size." : ""))));
+        as(
+                who,
+                () -> accepted(office.the(AnswerService.class)
+                        .signature(new SignatureLook(
+                                key, now().version(), seen, differs ? "Slant, joins and size." : ""))));
     }
 
     private void answerWhatIsOpen() {
         if (isOpen("already_voted.check_in")) {
             boolean voted = truth.scenario().equals("checked_in_elsewhere_voted");
-            as("ada", () -> accepted(office.the(AnswerService.class)
-                    .pollBook(new PollBookSeen(key, now().version(), voted, "Poll book of the other location seen."))));
+            as(
+                    "ada",
+                    () -> accepted(office.the(AnswerService.class)
+                            .pollBook(new PollBookSeen(
+                                    key, now().version(), voted, "Poll book of the other location seen."))));
         }
         if (isOpen("already_voted.other_county")) {
             OtherCounty word = truth.counts() ? OtherCounty.NOT_THEIRS : OtherCounty.VOTED;
@@ -154,34 +161,39 @@ final class Reviewing {
             answer(Fact.RESIDENCE, ResidenceFact.IN_COUNTY, "Asked the assessor's office: the house is in the county.");
         }
         if (isOpen("already_voted.other_envelope") && truth.scenario().endsWith("_first")) {
-            as("ada", () -> accepted(office.the(GroupService.class)
-                    .putForward(key, now().version(), "Cast first; the other one was cast an hour later.")));
+            as(
+                    "ada",
+                    () -> accepted(office.the(GroupService.class)
+                            .putForward(key, now().version(), "Cast first; the other one was cast an hour later.")));
         }
     }
 
     /** What the voter brought to finish a registration is judged by a person. */
     void registrationFinished(LocalDateTime stamp) {
         as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
-        as("ada", () -> accepted(office.the(AnswerService.class)
-                .answer(new GiveAnswer(
-                        key,
-                        now().version(),
-                        Fact.REGISTRATION,
-                        Set.of(org.proviso.core.adjudication.facts.Registration.IN_TIME),
-                        "The missing signature of the application was brought.",
-                        stamp))));
+        as(
+                "ada",
+                () -> accepted(office.the(AnswerService.class)
+                        .answer(new GiveAnswer(
+                                key,
+                                now().version(),
+                                Fact.REGISTRATION,
+                                Set.of(org.proviso.core.adjudication.facts.Registration.IN_TIME),
+                                "The missing signature of the application was brought.",
+                                stamp))));
         as("ada", () -> accepted(office.the(CaseService.class).giveBack(key, now().version())));
     }
 
     private void answer(Fact<?> fact, FactWord word, String reason) {
-        as("ada", () -> accepted(office.the(AnswerService.class)
-                .answer(new GiveAnswer(key, now().version(), fact, Set.of(word), reason, null))));
+        as(
+                "ada",
+                () -> accepted(office.the(AnswerService.class)
+                        .answer(new GiveAnswer(key, now().version(), fact, Set.of(word), reason, null))));
     }
 
     private boolean isOpen(String question) {
         return report().settled().answered().stream()
-                .anyMatch(one ->
-                        one.question().key().equals(question) && one.answer() instanceof Answer.Open);
+                .anyMatch(one -> one.question().key().equals(question) && one.answer() instanceof Answer.Open);
     }
 
     CaseReport report() {
