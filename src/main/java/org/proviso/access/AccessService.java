@@ -1,6 +1,8 @@
 package org.proviso.access;
 
 import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -71,6 +73,23 @@ public class AccessService {
                 ? OfficeUser.VISITOR
                 : users.find(signedIn.getName())
                         .orElseThrow(() -> new NotPermittedException("There is no such account any more."));
+    }
+
+    /**
+     * The account of that name, whether it can act now or not; for services that record what several persons did, not
+     * only whoever is signed in.
+     */
+    @Transactional(readOnly = true)
+    public Optional<OfficeUser> whoIs(String userName) {
+        return users.find(userName);
+    }
+
+    /** Everyone who may do this now, in the order of their user names. */
+    @Transactional(readOnly = true)
+    public List<OfficeUser> whoMay(Act act) {
+        return users.all().stream()
+                .filter(user -> canAct(user) && act.isOpenTo(user.roles()))
+                .toList();
     }
 
     /** Whoever signed in, on an account that can be used; a one-time password is enough. */

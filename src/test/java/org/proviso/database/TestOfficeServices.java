@@ -25,7 +25,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.election",
             "org.proviso.roll",
             "org.proviso.intake",
-            "org.proviso.review"
+            "org.proviso.review",
+            "org.proviso.board"
         },
         excludeFilters =
                 @ComponentScan.Filter(

@@ -42,6 +42,21 @@ public final class VoteMeaning {
                 .orElseGet(meaning::read);
     }
 
+    /**
+     * Reads the vote of one of two bodies for itself, as its minutes have it. It settles nothing: {@link #of} does when
+     * the other body has voted too.
+     */
+    public static VoteResult ofOneOfTwo(Motion motion, Poll poll, DeadlineBook book, LocalDateTime at) {
+        VoteMeaning meaning = new VoteMeaning(motion, List.of(poll), book.pack());
+        return meaning.motionRefused()
+                .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
+                .or(() -> meaning.rely(Rules.DECIDER))
+                .or(meaning::pollsRefused)
+                .or(meaning::neededVoteRefused)
+                .<VoteResult>map(VoteResult.Refused::new)
+                .orElseGet(meaning::readAlone);
+    }
+
     private Optional<Refusal> motionRefused() {
         if (motion.result() != null) {
             String how = motion.result().code();
@@ -59,17 +74,31 @@ public final class VoteMeaning {
                     Why.WRONG_NUMBER_OF_BODIES,
                     "Voted on by " + polls.size() + ", to be decided by " + kind().bodies() + "."));
         }
+        return pollsRefused();
+    }
+
+    private Optional<Refusal> pollsRefused() {
         return polls.stream()
                 .flatMap(poll -> new PollChecks(poll, motion.put()).first().stream())
                 .findFirst();
     }
 
     private VoteResult read() {
-        if (motion.asks() != DecidedAs.REJECT) {
-            return ended(over(VoteNeeded.MAJORITY));
-        }
-        Optional<Refusal> refusal = voteToRejectRefused();
-        return refusal.isPresent() ? new VoteResult.Refused(refusal.get()) : ended(over(neededToReject()));
+        return neededVoteRefused().<VoteResult>map(VoteResult.Refused::new).orElseGet(() -> ended(over(needed())));
+    }
+
+    private VoteResult readAlone() {
+        MotionResult end = over(needed());
+        String words = sentence(motion.asks().words(), end, polls) + ": waits for the other body.";
+        return new VoteResult.Result(end, null, motion.put(), words, List.copyOf(restsOn));
+    }
+
+    private Optional<Refusal> neededVoteRefused() {
+        return motion.asks() == DecidedAs.REJECT ? voteToRejectRefused() : Optional.empty();
+    }
+
+    private VoteNeeded needed() {
+        return motion.asks() == DecidedAs.REJECT ? neededToReject() : VoteNeeded.MAJORITY;
     }
 
     private VoteResult ended(MotionResult end) {
@@ -143,10 +172,15 @@ public final class VoteMeaning {
     }
 
     private VoteResult result(MotionResult end, @Nullable DecidedAs decided) {
-        String votes = polls.stream().map(poll -> poll.tally().words()).collect(Collectors.joining(" and "));
-        String words = "The motion to " + motion.asks().words() + " " + verb(end) + ", " + votes + ": "
+        String words = sentence(motion.asks().words(), end, polls) + ": "
                 + (decided == null ? "stays open" : decided.words()) + ".";
         return new VoteResult.Result(end, decided, motion.put(), words, List.copyOf(restsOn));
+    }
+
+    /** {@code The motion to reject failed, 1 to 2}, without its full stop. */
+    static String sentence(String asks, MotionResult end, List<Poll> polls) {
+        String votes = polls.stream().map(poll -> poll.tally().words()).collect(Collectors.joining(" and "));
+        return "The motion to " + asks + " " + verb(end) + ", " + votes;
     }
 
     private static String verb(MotionResult end) {

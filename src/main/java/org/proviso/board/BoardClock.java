@@ -1,0 +1,37 @@
+package org.proviso.board;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import org.proviso.core.Election;
+import org.proviso.election.ElectionService;
+import org.proviso.election.RulesService;
+import org.springframework.stereotype.Component;
+
+/** Tells the deciding bodies what time it is, and under which rules. */
+@Component
+class BoardClock {
+
+    private final Clock clock;
+    private final ElectionService elections;
+    private final RulesService rules;
+
+    BoardClock(Clock clock, ElectionService elections, RulesService rules) {
+        this.clock = clock;
+        this.elections = elections;
+        this.rules = rules;
+    }
+
+    OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+
+    ElectionNow in(String electionId) {
+        Election election = elections
+                .find(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
+        LocalDateTime at = LocalDateTime.ofInstant(clock.instant(), election.zone());
+        return new ElectionNow(election, rules.book(electionId), at);
+    }
+}

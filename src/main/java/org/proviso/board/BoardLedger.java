@@ -1,0 +1,55 @@
+package org.proviso.board;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.Actor;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.stereotype.Component;
+
+/** Records what the deciding bodies do in the chain of the election: codes, numbers and pseudonyms only. */
+@Component
+class BoardLedger {
+
+    private final LedgerService ledger;
+    private final IntakeService intake;
+    private final AccessService access;
+
+    BoardLedger(LedgerService ledger, IntakeService intake, AccessService access) {
+        this.ledger = ledger;
+        this.intake = intake;
+        this.access = access;
+    }
+
+    void record(OfficeUser by, String act, SessionKey session, String subject, Map<String, Object> more) {
+        Map<String, Object> payload = new TreeMap<>(more);
+        payload.put("session", session.sessionNo());
+        ledger.record(LedgerChain.of(session.electionId()), by.actor(), act, subject, payload);
+    }
+
+    /** The pseudonym of a member. */
+    String pseudonym(String userName) {
+        return access.whoIs(userName)
+                .map(OfficeUser::actor)
+                .map(Actor::pseudonym)
+                .orElseThrow(() -> new IllegalStateException("no account " + userName));
+    }
+
+    /** A text that the ledger must not show, as a hash for each of the envelopes it is about; none after a purge. */
+    List<String> hashes(SessionKey session, List<String> envelopes, String text) {
+        return envelopes.stream()
+                .map(envelope -> intake.salt(session.electionId(), envelope)
+                        .map(salt -> salt.hash(text))
+                        .orElse(""))
+                .toList();
+    }
+
+    /** The same for one envelope. */
+    String hash(SessionKey session, String envelope, String text) {
+        return hashes(session, List.of(envelope), text).get(0);
+    }
+}

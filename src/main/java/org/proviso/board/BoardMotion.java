@@ -1,0 +1,78 @@
+package org.proviso.board;
+
+import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.Motion;
+import org.proviso.core.deciding.MotionResult;
+import org.proviso.core.rules.Reason;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/**
+ * A motion before a session: what was moved, with the contests named to count in part (empty: as recommended), on what
+ * grounds ({@code because} says why it departs from the
+ * recommendation, or why to table or to reopen), when it was put to the vote, how it ended in this body and what that
+ * came to in words, and the other body's motion it was read with. What has not happened yet is null.
+ */
+public record BoardMotion(
+        MotionKey key,
+        MotionKind kind,
+        List<MotionEnvelope> envelopes,
+        Set<String> contests,
+        List<Reason> reasons,
+        String legalReference,
+        String because,
+        String movedBy,
+        @Nullable String secondedBy,
+        Instant movedAt,
+        @Nullable Instant putAt,
+        @Nullable MotionResult end,
+        @Nullable Instant endedAt,
+        @Nullable String words,
+        @Nullable MotionKey joined,
+        int version) {
+
+    BoardMotion at(int seen) {
+        if (seen != version) {
+            throw new OptimisticLockingFailureException(
+                    "Motion " + key.motionNo() + ", or a vote on it, was changed since you saw it.");
+        }
+        return this;
+    }
+
+    /** The envelopes that the vote is about. */
+    List<MotionEnvelope> put() {
+        return envelopes.stream().filter(one -> !one.pulledOut()).toList();
+    }
+
+    List<String> putNos() {
+        return put().stream().map(MotionEnvelope::envelopeNo).toList();
+    }
+
+    /** As the rules read it, while it is still to be voted on. */
+    Motion asking(DecidedAs asks) {
+        Set<String> pulledOut = envelopes.stream()
+                .filter(MotionEnvelope::pulledOut)
+                .map(MotionEnvelope::envelopeNo)
+                .collect(Collectors.toSet());
+        Set<String> all = new LinkedHashSet<>();
+        envelopes.forEach(one -> all.add(one.envelopeNo()));
+        return new Motion(asks, all, pulledOut, null);
+    }
+
+    boolean touches(BoardMotion other) {
+        return putNos().stream().anyMatch(other.putNos()::contains);
+    }
+
+    /** Whether the other body moved the same of the same envelopes, on the same reasons, as the cases were then. */
+    boolean isTheSameAs(BoardMotion other) {
+        return kind == other.kind
+                && Set.copyOf(put()).equals(Set.copyOf(other.put()))
+                && contests.equals(other.contests)
+                && Set.copyOf(reasons).equals(Set.copyOf(other.reasons));
+    }
+}

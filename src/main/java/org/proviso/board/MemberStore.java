@@ -1,0 +1,116 @@
+package org.proviso.board;
+
+import static org.proviso.board.SessionStore.moment;
+
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of who came to a session and who stands aside on what. */
+@Repository
+class MemberStore {
+
+    private final JdbcClient jdbc;
+
+    MemberStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    List<SessionMember> all(SessionKey key) {
+        return jdbc.sql("""
+                        select * from session_member where election_id = ? and session_no = ?
+                        order by arrived_at, user_name""")
+                .params(key.electionId(), key.sessionNo())
+                .query((row, number) -> new SessionMember(
+                        row.getString("user_name"),
+                        row.getObject("arrived_at", OffsetDateTime.class).toInstant(),
+                        moment(row, "left_at")))
+                .list();
+    }
+
+    /** The user names of those who are there now. */
+    Set<String> present(SessionKey key) {
+        Set<String> present = new LinkedHashSet<>();
+        all(key).stream().filter(SessionMember::isThere).forEach(member -> present.add(member.userName()));
+        return present;
+    }
+
+    /** The sessions of the election in which somebody is there now. */
+    List<Integer> sessionsWith(String electionId, String userName) {
+        return jdbc.sql("""
+                        select session_no from session_member
+                        where election_id = ? and user_name = ? and left_at is null order by session_no""").params(electionId, userName).query(Integer.class).list();
+    }
+
+    /** Whether somebody sat in any session of that body. */
+    boolean satOn(String electionId, Body body, String userName) {
+        return jdbc.sql("""
+                        select count(*) from session_member m
+                        join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
+                        where m.election_id = ? and m.user_name = ? and s.body = ?""")
+                        .params(electionId, userName, body.code())
+                        .query(Integer.class)
+                        .single()
+                > 0;
+    }
+
+    void arrive(SessionKey key, String userName, OffsetDateTime at) {
+        jdbc.sql("""
+                        insert into session_member (election_id, session_no, user_name, arrived_at)
+                        values (?, ?, ?, ?)""").params(key.electionId(), key.sessionNo(), userName, at).update();
+    }
+
+    void leave(SessionKey key, String userName, OffsetDateTime at) {
+        jdbc.sql("""
+                        update session_member set left_at = ?
+                        where election_id = ? and session_no = ? and user_name = ? and left_at is null""").params(at, key.electionId(), key.sessionNo(), userName).update();
+    }
+
+    void allLeave(SessionKey key, OffsetDateTime at) {
+        jdbc.sql("""
+                        update session_member set left_at = ?
+                        where election_id = ? and session_no = ? and left_at is null""").params(at, key.electionId(), key.sessionNo()).update();
+    }
+
+    void recuse(RecordRecusal recusal, OffsetDateTime at) {
+        SessionKey key = recusal.session();
+        jdbc.sql("""
+                        insert into recusal (election_id, session_no, envelope_no, user_name, ground, recorded_at)
+                        values (?, ?, ?, ?, ?, ?)""")
+                .params(
+                        key.electionId(),
+                        key.sessionNo(),
+                        recusal.envelopeNo(),
+                        recusal.userName(),
+                        recusal.ground(),
+                        at)
+                .update();
+    }
+
+    List<Recusal> recusals(SessionKey key) {
+        return jdbc.sql("""
+                        select * from recusal where election_id = ? and session_no = ?
+                        order by recorded_at, envelope_no, user_name""")
+                .params(key.electionId(), key.sessionNo())
+                .query((row, number) -> new Recusal(
+                        row.getString("envelope_no"),
+                        row.getString("user_name"),
+                        row.getString("ground"),
+                        row.getObject("recorded_at", OffsetDateTime.class).toInstant()))
+                .list();
+    }
+
+    /** The envelopes that each recused member stands aside on. */
+    Map<String, Set<String>> recused(SessionKey key) {
+        Map<String, Set<String>> recused = new LinkedHashMap<>();
+        recusals(key)
+                .forEach(one -> recused.computeIfAbsent(one.userName(), any -> new LinkedHashSet<>())
+                        .add(one.envelopeNo()));
+        return recused;
+    }
+}

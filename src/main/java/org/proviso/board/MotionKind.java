@@ -1,0 +1,44 @@
+package org.proviso.board;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.review.CaseState;
+
+/** What can be moved. */
+public enum MotionKind implements Code {
+    COUNT(DecidedAs.COUNT),
+    COUNT_IN_PART(DecidedAs.COUNT_IN_PART),
+    REJECT(DecidedAs.REJECT),
+    /** To leave it for a later session. */
+    TABLE(null),
+    /** To open a decided envelope again. */
+    REOPEN(null);
+
+    private final @Nullable DecidedAs asks;
+
+    MotionKind(@Nullable DecidedAs asks) {
+        this.asks = asks;
+    }
+
+    /** How it would settle an envelope; empty where it settles none. */
+    public Optional<DecidedAs> asks() {
+        return Optional.ofNullable(asks);
+    }
+
+    /** As it is said in a sentence: {@code count in part}. */
+    public String words() {
+        return asks == null ? code() : asks.words();
+    }
+
+    /** The state that an envelope must be in. */
+    CaseState from() {
+        return this == REOPEN ? CaseState.DECIDED : CaseState.READY;
+    }
+
+    /** Whether it takes both of two bodies; each tables for itself. */
+    boolean takesBothBodies() {
+        return this != TABLE;
+    }
+}

@@ -1,0 +1,182 @@
+package org.proviso.board;
+
+import static org.proviso.board.AgendaStore.found;
+import static org.proviso.board.SessionStore.moment;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.MotionResult;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of motions and of the envelopes they are about. Whoever writes holds the session. */
+@Repository
+class MotionStore {
+
+    private static final String OF_SESSION = "select * from motion where election_id = ? and session_no = ? ";
+
+    private final JdbcClient jdbc;
+
+    MotionStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    MotionKey insert(MoveMotion moved, String by, OffsetDateTime at) {
+        SessionKey session = moved.session();
+        MotionKey key = new MotionKey(session, all(session).size() + 1);
+        jdbc.sql("""
+                        insert into motion (election_id, session_no, motion_no, outcome, contests, reasons, legal_reference,
+                            departs_because, moved_by, moved_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(
+                        session.electionId(),
+                        session.sessionNo(),
+                        key.motionNo(),
+                        moved.kind().code(),
+                        String.join(";", new TreeSet<>(moved.contests())),
+                        moved.reasons().stream().map(Code::code).collect(Collectors.joining(";")),
+                        moved.legalReference(),
+                        moved.because(),
+                        by,
+                        at)
+                .update();
+        new TreeMap<>(moved.envelopes()).forEach((envelope, version) -> insert(key, envelope, version));
+        return key;
+    }
+
+    private void insert(MotionKey key, String envelope, int caseVersion) {
+        jdbc.sql("""
+                        insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version,
+                            pulled_out)
+                        values (?, ?, ?, ?, ?, false)""")
+                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo(), envelope, caseVersion)
+                .update();
+    }
+
+    List<BoardMotion> all(SessionKey key) {
+        return jdbc.sql(OF_SESSION + "order by motion_no")
+                .params(key.electionId(), key.sessionNo())
+                .query(this::row)
+                .list();
+    }
+
+    Optional<BoardMotion> find(MotionKey key) {
+        return jdbc.sql(OF_SESSION + "and motion_no = ?")
+                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
+                .query(this::row)
+                .optional();
+    }
+
+    /** The motion before a session, if there is one. */
+    Optional<BoardMotion> pending(SessionKey key) {
+        return jdbc.sql(OF_SESSION + "and result is null")
+                .params(key.electionId(), key.sessionNo())
+                .query(this::row)
+                .optional();
+    }
+
+    /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
+    List<BoardMotion> waiting(String electionId, Body body) {
+        return jdbc.sql("""
+                        select m.* from motion m
+                        join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
+                        where m.election_id = ? and s.body = ? and m.result in ('carried', 'failed', 'tied')
+                          and m.joined_motion is null and m.outcome <> 'table'
+                        order by m.result_at desc, m.session_no desc, m.motion_no desc""").params(electionId, body.code()).query(this::row).list();
+    }
+
+    void second(MotionKey key, String by) {
+        set(key, ", seconded_by = ?", by);
+    }
+
+    void put(MotionKey key, OffsetDateTime at) {
+        set(key, ", put_at = ?", at);
+    }
+
+    void touch(MotionKey key) {
+        set(key, "");
+    }
+
+    void end(MotionKey key, MotionResult end, OffsetDateTime at, String words) {
+        set(key, ", result = ?, result_at = ?, words = ?", end.code(), at, words);
+    }
+
+    /** Marks two bodies' motions as read together. */
+    void join(MotionKey one, MotionKey other) {
+        set(one, ", joined_session = ?, joined_motion = ?", other.session().sessionNo(), other.motionNo());
+        set(other, ", joined_session = ?, joined_motion = ?", one.session().sessionNo(), one.motionNo());
+    }
+
+    void pullOut(MotionKey key, String envelopeNo) {
+        int pulled = jdbc.sql("""
+                        update motion_envelope set pulled_out = true
+                        where election_id = ? and session_no = ? and motion_no = ? and envelope_no = ?""")
+                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo(), envelopeNo)
+                .update();
+        if (pulled > 0) {
+            touch(key);
+        }
+    }
+
+    private void set(MotionKey key, String assignments, Object... values) {
+        jdbc.sql("update motion set version = version + 1" + assignments
+                        + " where election_id = ? and session_no = ? and motion_no = ?")
+                .params(List.of(values))
+                .param(key.session().electionId())
+                .param(key.session().sessionNo())
+                .param(key.motionNo())
+                .update();
+    }
+
+    private List<MotionEnvelope> envelopes(MotionKey key) {
+        return jdbc.sql("""
+                        select * from motion_envelope where election_id = ? and session_no = ? and motion_no = ?
+                        order by envelope_no""")
+                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
+                .query((row, number) -> new MotionEnvelope(
+                        row.getString("envelope_no"), row.getInt("case_version"), row.getBoolean("pulled_out")))
+                .list();
+    }
+
+    private BoardMotion row(ResultSet row, int number) throws SQLException {
+        MotionKey key = key(row, "session_no", "motion_no");
+        return new BoardMotion(
+                Objects.requireNonNull(key),
+                Code.find(MotionKind.class, row.getString("outcome")).orElseThrow(),
+                envelopes(key),
+                contests(row.getString("contests")),
+                Proposals.reasons(row.getString("reasons")),
+                row.getString("legal_reference"),
+                Objects.requireNonNullElse(row.getString("departs_because"), ""),
+                row.getString("moved_by"),
+                row.getString("seconded_by"),
+                row.getObject("moved_at", OffsetDateTime.class).toInstant(),
+                moment(row, "put_at"),
+                found(MotionResult.class, row.getString("result")),
+                moment(row, "result_at"),
+                row.getString("words"),
+                key(row, "joined_session", "joined_motion"),
+                row.getInt("version"));
+    }
+
+    private static Set<String> contests(String ids) {
+        return ids.isEmpty() ? Set.of() : Set.of(ids.split(";"));
+    }
+
+    private static @Nullable MotionKey key(ResultSet row, String session, String motion) throws SQLException {
+        Integer sessionNo = row.getObject(session, Integer.class);
+        return sessionNo == null
+                ? null
+                : new MotionKey(new SessionKey(row.getString("election_id"), sessionNo), row.getInt(motion));
+    }
+}

@@ -1,0 +1,13 @@
+package org.proviso.board;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** A member who came to a session, and left it (null while there). */
+public record SessionMember(
+        String userName, Instant arrivedAt, @Nullable Instant leftAt) {
+
+    boolean isThere() {
+        return leftAt == null;
+    }
+}

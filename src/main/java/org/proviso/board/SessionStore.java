@@ -1,0 +1,124 @@
+package org.proviso.board;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of sessions. */
+@Repository
+class SessionStore {
+
+    private final JdbcClient jdbc;
+
+    SessionStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    BoardSession insert(CallSession called, int quorum) {
+        SessionKey key = new SessionKey(called.electionId(), next(called.electionId()));
+        try {
+            jdbc.sql("""
+                            insert into board_session (election_id, session_no, body, called_for, place, quorum,
+                                version)
+                            values (?, ?, ?, ?, ?, ?, 0)""")
+                    .params(
+                            key.electionId(),
+                            key.sessionNo(),
+                            called.body().code(),
+                            called.calledFor(),
+                            called.place(),
+                            quorum)
+                    .update();
+        } catch (DuplicateKeyException e) {
+            throw new OptimisticLockingFailureException("Another session was called at the same moment.", e);
+        }
+        return new BoardSession(key, called.body(), called.calledFor(), called.place(), quorum, null, null, 0);
+    }
+
+    private int next(String electionId) {
+        return jdbc.sql("select coalesce(max(session_no), 0) + 1 from board_session where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
+
+    List<BoardSession> all(String electionId) {
+        return select(electionId, "");
+    }
+
+    Optional<BoardSession> find(SessionKey key) {
+        return jdbc.sql("select * from board_session where election_id = ? and session_no = ?")
+                .params(key.electionId(), key.sessionNo())
+                .query(SessionStore::row)
+                .optional();
+    }
+
+    /** The session, held until the transaction ends; others who act in it wait. */
+    BoardSession lock(SessionKey key) {
+        return jdbc.sql("select * from board_session where election_id = ? and session_no = ? for update")
+                .params(key.electionId(), key.sessionNo())
+                .query(SessionStore::row)
+                .optional()
+                .orElseThrow(() -> unknown(key));
+    }
+
+    /** Every session of the election, held in their order: for what two sessions must not do at once. */
+    List<BoardSession> lockAll(String electionId) {
+        return select(electionId, " for update");
+    }
+
+    private List<BoardSession> select(String electionId, String held) {
+        return jdbc.sql("select * from board_session where election_id = ? order by session_no" + held)
+                .param(electionId)
+                .query(SessionStore::row)
+                .list();
+    }
+
+    static IllegalArgumentException unknown(SessionKey key) {
+        return new IllegalArgumentException("There is no session " + key.sessionNo() + " in " + key.electionId() + ".");
+    }
+
+    /** Opens a session that is held. */
+    void open(SessionKey key, OffsetDateTime at) {
+        moved(key, "opened_at", at);
+    }
+
+    /** Closes a session that is held. */
+    void close(SessionKey key, OffsetDateTime at) {
+        moved(key, "closed_at", at);
+    }
+
+    private void moved(SessionKey key, String column, OffsetDateTime at) {
+        jdbc.sql("update board_session set " + column
+                        + " = ?, version = version + 1 where election_id = ? and session_no = ?")
+                .params(at, key.electionId(), key.sessionNo())
+                .update();
+    }
+
+    private static BoardSession row(ResultSet row, int number) throws SQLException {
+        return new BoardSession(
+                new SessionKey(row.getString("election_id"), row.getInt("session_no")),
+                Code.find(Body.class, row.getString("body")).orElseThrow(),
+                row.getObject("called_for", LocalDateTime.class),
+                row.getString("place"),
+                row.getInt("quorum"),
+                moment(row, "opened_at"),
+                moment(row, "closed_at"),
+                row.getInt("version"));
+    }
+
+    static @Nullable Instant moment(ResultSet row, String column) throws SQLException {
+        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
+        return at == null ? null : at.toInstant();
+    }
+}

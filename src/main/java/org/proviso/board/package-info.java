@@ -1,0 +1,7 @@
+/** The decider at work: sessions, agenda, motions, votes and minutes. It changes a case only by calling review. */
+@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "intake", "review"})
+@NullMarked
+package org.proviso.board;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,150 @@
+package org.proviso.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.board.CasesReady.COUNT;
+import static org.proviso.board.CasesReady.NOON;
+import static org.proviso.board.CasesReady.as;
+import static org.proviso.board.Sitting.done;
+import static org.proviso.board.Sitting.refused;
+
+import jakarta.validation.ConstraintViolationException;
+import java.util.List;
+import org.proviso.access.NotPermittedException;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** Sessions of the deciding body and who is there. */
+class BoardServiceTest {
+
+    private static CallSession call(Body body) {
+        return new CallSession(CasesReady.ID, body, NOON, "Room 2");
+    }
+
+    @OnBothDatabases
+    void a_session_is_called_opened_attended_and_closed_and_the_ledger_tells(TestOffice office) {
+        CasesReady.in(office);
+        BoardService boards = office.the(BoardService.class);
+        BoardSession called = as("eve", () -> done(boards.call(call(Body.BOARD))));
+        SessionKey key = called.key();
+        assertThat(called.quorum()).isEqualTo(2);
+        assertThat(refused(as("eve", () -> boards.arrive(key, "eve")))).isEqualTo("not_in_this_state");
+        BoardSession open = as("eve", () -> done(boards.open(key, called.version())));
+        assertThat(open.isOpen()).isTrue();
+        assertThatThrownBy(() -> as("eve", () -> boards.open(key, called.version())))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(refused(as("eve", () -> boards.open(key, open.version())))).isEqualTo("not_in_this_state");
+        as("eve", () -> done(boards.arrive(key, "fay")));
+        OfficeTime.set(office, NOON.plusHours(1));
+        as("eve", () -> done(boards.leave(key, "fay")));
+        BoardSession closed = as("eve", () -> done(boards.close(key, open.version())));
+        assertThat(closed.isOpen()).isFalse();
+        assertThat(refused(as("eve", () -> boards.arrive(key, "eve")))).isEqualTo("not_in_this_state");
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000);
+        assertThat(entries.subList(entries.size() - 5, entries.size()))
+                .allMatch(entry -> entry.subject().equals("session-1"))
+                .allMatch(entry -> !entry.line().contains("fay"))
+                .extracting(LedgerEntry::act)
+                .containsExactly("session_called", "session_opened", "member_arrived", "member_left", "session_closed");
+    }
+
+    @OnBothDatabases
+    void only_a_body_that_the_pack_lets_decide_is_called(TestOffice office) {
+        CasesReady.in(office);
+        BoardService boards = office.the(BoardService.class);
+        BoardStep<BoardSession> refused = as("eve", () -> boards.call(call(Body.FIRST)));
+        assertThat(refused(refused)).isEqualTo("no_such_body");
+        assertThat(((BoardStep.Refused<BoardSession>) refused).words())
+                .isEqualTo("By the rule pack it is for the board to decide, not for the first body.");
+        assertThat(as("eve", () -> boards.sessions(CasesReady.ID))).isEmpty();
+        assertThatThrownBy(() -> as("eve", () -> boards.call(new CallSession("", Body.BOARD, NOON, ""))))
+                .isInstanceOf(ConstraintViolationException.class);
+    }
+
+    @OnBothDatabases
+    void a_member_is_a_decider_with_a_seat_left_and_in_one_session_at_a_time(TestOffice office) {
+        CasesReady cases = CasesReady.in(office);
+        BoardService boards = office.the(BoardService.class);
+        SessionKey first = Sitting.of(cases, "eve", "fay").key();
+        assertThat(refused(as("eve", () -> boards.arrive(first, "ada")))).isEqualTo("no_member");
+        assertThat(refused(as("eve", () -> boards.arrive(first, "nobody")))).isEqualTo("no_member");
+        assertThat(refused(as("eve", () -> boards.arrive(first, "eve")))).isEqualTo("already_present");
+        SessionKey second = Sitting.of(cases, "gil").key();
+        assertThat(refused(as("eve", () -> boards.arrive(second, "eve")))).isEqualTo("already_present");
+        as("eve", () -> done(boards.arrive(first, "hal")));
+        assertThat(refused(as("eve", () -> boards.arrive(first, "ivy")))).isEqualTo("more_present_than_members");
+        OfficeTime.set(office, NOON.plusMinutes(5));
+        as("eve", () -> done(boards.leave(first, "hal")));
+        assertThat(refused(as("eve", () -> boards.leave(first, "hal")))).isEqualTo("not_present");
+        as("eve", () -> done(boards.arrive(first, "ivy")));
+        OfficeTime.set(office, NOON.plusMinutes(9));
+        as("eve", () -> done(boards.leave(first, "ivy")));
+        as("eve", () -> done(boards.arrive(first, "hal")));
+        assertThat(as("eve", () -> boards.members(first)))
+                .extracting(SessionMember::userName)
+                .containsExactly("eve", "fay", "hal", "ivy", "hal");
+    }
+
+    @OnBothDatabases
+    void a_session_does_not_close_over_a_motion_and_whoever_is_there_leaves_with_it(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
+        BoardMotion motion = done(board.move(MotionKind.COUNT, COUNT));
+        assertThat(refused(as("eve", () -> boards.close(board.key(), 1)))).isEqualTo("motion_pending");
+        as("eve", () -> done(board.motions().withdraw(motion.key(), motion.version())));
+        as("eve", () -> done(boards.close(board.key(), 1)));
+        assertThat(as("eve", () -> boards.members(board.key()))).allMatch(member -> member.leftAt() != null);
+        assertThat(Sitting.of(cases, "eve", "fay").key().sessionNo()).isEqualTo(2);
+    }
+
+    @OnBothDatabases
+    void a_member_stands_aside_once_on_an_envelope_of_the_agenda(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
+        RecordRecusal fay = new RecordRecusal(board.key(), "P-1012", "fay", "My brother.");
+        as("eve", () -> done(boards.recuse(fay)));
+        assertThat(refused(as("eve", () -> boards.recuse(fay)))).isEqualTo("not_in_this_state");
+        assertThat(refused(as(
+                        "eve", () -> boards.recuse(new RecordRecusal(board.key(), "P-1050", "fay", "My neighbor.")))))
+                .isEqualTo("not_on_the_agenda");
+        assertThat(refused(
+                        as("eve", () -> boards.recuse(new RecordRecusal(board.key(), "P-1012", "gil", "My cousin.")))))
+                .isEqualTo("not_present");
+        assertThat(as("eve", () -> boards.recusals(board.key()))).hasSize(1);
+    }
+
+    @OnBothDatabases
+    void nobody_but_deciders_acts_in_a_session(TestOffice office) {
+        CasesReady.in(office);
+        BoardService boards = office.the(BoardService.class);
+        SessionKey key = new SessionKey(CasesReady.ID, 1);
+        for (String other : List.of("ada", "hugh")) {
+            assertThatThrownBy(() -> as(other, () -> boards.call(call(Body.BOARD))))
+                    .isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() -> as(other, () -> boards.open(key, 0))).isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() -> as(other, () -> boards.arrive(key, "eve")))
+                    .isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() -> as(other, () -> boards.leave(key, "eve")))
+                    .isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() -> as(other, () -> boards.close(key, 0))).isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() -> as(other, () -> boards.members(key))).isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() ->
+                            as(other, () -> office.the(AgendaService.class).put(key, COUNT)))
+                    .isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() ->
+                            as(other, () -> office.the(AgendaService.class).of(key)))
+                    .isInstanceOf(NotPermittedException.class);
+            assertThatThrownBy(() ->
+                            as(other, () -> office.the(MotionService.class).close(new MotionKey(key, 1), 0)))
+                    .isInstanceOf(NotPermittedException.class);
+        }
+        assertThatThrownBy(() -> as("eve", () -> boards.open(key, 0))).isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,150 @@
+package org.proviso.board;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.function.Supplier;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.TestOffice;
+import org.proviso.election.RulesService;
+import org.proviso.intake.LoadedOffice;
+import org.proviso.review.AnswerService;
+import org.proviso.review.AssessmentService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.ConfirmLink;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.LinkService;
+import org.proviso.review.Outcome;
+import org.proviso.review.ProposalService;
+import org.proviso.review.Propose;
+import org.proviso.review.SignatureLook;
+
+/**
+ * The samples' primary two days after election day, with ada and ben who review, eve, fay, gil, hal and ivy who decide,
+ * and cases brought before the decider on what the rules really say of them.
+ */
+record CasesReady(TestOffice office) {
+
+    static final String ID = LoadedOffice.ID;
+
+    /** Envelopes in order that count in full. */
+    static final List<String> COUNT = List.of("P-1012", "P-1042", "P-1049");
+
+    /** Envelopes with a ballot of another party than the voter's, which the sample's rules reject. */
+    static final List<String> WRONG_PARTY = List.of("P-1019", "P-1028");
+
+    /** Envelopes of voters who registered too late. */
+    static final List<String> LATE = List.of("P-1050", "P-1058");
+
+    static final String REFERENCE = "Example Election Code (invented) 5.5 (2020)";
+
+    /** After the gate on decisions, which opens on August 6 at 9:00. */
+    static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 6, 12, 0);
+
+    static CasesReady in(TestOffice office) {
+        OfficeTime.set(office, NOON);
+        LoadedOffice.primary(office);
+        Staff.hire(office, "ada", Role.REVIEWER);
+        Staff.hire(office, "ben", Role.REVIEWER, Role.DECIDER);
+        for (String decider : List.of("eve", "fay", "gil", "hal", "ivy")) {
+            Staff.hire(office, decider, Role.DECIDER);
+        }
+        return new CasesReady(office);
+    }
+
+    /** Has the office rule on a rule of the pack. */
+    CasesReady ruled(String rule, String value) {
+        office.jdbc()
+                .sql("insert into county_ruling values (?, ?, ?, 'A. Reyes', ?, 'letter of counsel')")
+                .params(ID, rule, value, NOON.toLocalDate())
+                .update();
+        office.inTransaction(() -> office.the(RulesService.class).keep(ID));
+        return this;
+    }
+
+    static CaseKey key(String envelope) {
+        return new CaseKey(ID, envelope);
+    }
+
+    CasesReady toCount(List<String> envelopes) {
+        envelopes.forEach(envelope -> propose(envelope, DecidedAs.COUNT));
+        return this;
+    }
+
+    /** Proposed to be rejected by ada, read again by ben. */
+    CasesReady toReject(List<String> envelopes) {
+        for (String envelope : envelopes) {
+            propose(envelope, DecidedAs.REJECT);
+            readAgain(envelope);
+        }
+        return this;
+    }
+
+    private void propose(String envelope, DecidedAs outcome) {
+        CaseKey key = key(envelope);
+        as("ada", () -> accepted(office.the(CaseService.class).take(key, version(envelope))));
+        Link link = office.the(LinkService.class).link(key).orElseThrow();
+        as(
+                "ada",
+                () -> accepted(office.the(LinkService.class)
+                        .confirm(new ConfirmLink(key, version(envelope), link.voterId(), "Looked up."))));
+        as(
+                "ada",
+                () -> accepted(office.the(AnswerService.class)
+                        .signature(new SignatureLook(key, version(envelope), SignatureLook.Seen.AGREES, ""))));
+        List<Reason> reasons =
+                office.the(AssessmentService.class).now(key).settled().outcome().reasons();
+        propose(envelope, outcome, reasons);
+    }
+
+    /** Proposed again on another ground, once somebody looked into it. */
+    void toRejectFor(Reason reason, String envelope) {
+        as("ada", () -> accepted(office.the(CaseService.class).take(key(envelope), version(envelope))));
+        propose(envelope, DecidedAs.REJECT, List.of(reason));
+        readAgain(envelope);
+    }
+
+    private void propose(String envelope, DecidedAs outcome, List<Reason> reasons) {
+        as(
+                "ada",
+                () -> accepted(office.the(ProposalService.class)
+                        .propose(new Propose(key(envelope), version(envelope), outcome, reasons, REFERENCE, ""))));
+    }
+
+    private void readAgain(String envelope) {
+        as(
+                "ben",
+                () -> accepted(
+                        office.the(ProposalService.class).secondReview(key(envelope), version(envelope), true, "")));
+    }
+
+    EnvelopeCase now(String envelope) {
+        return office.the(CaseService.class).find(key(envelope)).orElseThrow();
+    }
+
+    int version(String envelope) {
+        return now(envelope).version();
+    }
+
+    /** Does something as one of the staff. */
+    static <T> T as(String name, Supplier<T> act) {
+        Staff.signIn(name);
+        try {
+            return act.get();
+        } finally {
+            Staff.signOut();
+        }
+    }
+
+    private static EnvelopeCase accepted(Outcome outcome) {
+        if (outcome instanceof Outcome.Accepted done) {
+            return done.now();
+        }
+        throw new AssertionError("refused: " + ((Outcome.Refused) outcome).words());
+    }
+}

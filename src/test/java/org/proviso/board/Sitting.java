@@ -1,0 +1,128 @@
+package org.proviso.board;
+
+import static org.proviso.board.CasesReady.as;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Vote;
+import org.proviso.core.rules.Reason;
+
+/** A session of a test with its members; the first of them keeps the record. */
+record Sitting(CasesReady cases, SessionKey key, List<String> members) {
+
+    static Sitting of(CasesReady cases, String... members) {
+        return of(cases, Body.BOARD, members);
+    }
+
+    static Sitting of(CasesReady cases, Body body, String... members) {
+        BoardService boards = cases.office().the(BoardService.class);
+        CallSession call = new CallSession(CasesReady.ID, body, CasesReady.NOON, "Room 2");
+        SessionKey key = as(members[0], () -> done(boards.call(call))).key();
+        as(members[0], () -> done(boards.open(key, 0)));
+        for (String member : members) {
+            as(members[0], () -> done(boards.arrive(key, member)));
+        }
+        return new Sitting(cases, key, List.of(members));
+    }
+
+    String chair() {
+        return members.get(0);
+    }
+
+    Sitting put(Collection<String> envelopes) {
+        as(chair(), () -> done(cases.office().the(AgendaService.class).put(key, envelopes)));
+        return this;
+    }
+
+    BoardStep<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
+        String reference = kind == MotionKind.REJECT ? CasesReady.REFERENCE : "";
+        return as(
+                chair(),
+                () -> motions()
+                        .move(new MoveMotion(key, kind, seen(envelopes), Set.of(), List.of(reasons), reference, "")));
+    }
+
+    BoardStep<BoardMotion> move(MotionKind kind, String envelope, String because) {
+        return as(
+                chair(),
+                () -> motions()
+                        .move(new MoveMotion(key, kind, seen(List.of(envelope)), Set.of(), List.of(), "", because)));
+    }
+
+    private Map<String, Integer> seen(List<String> envelopes) {
+        return envelopes.stream()
+                .collect(Collectors.toMap(envelope -> envelope, cases::version, (a, b) -> a, LinkedHashMap::new));
+    }
+
+    /** Puts the motion to the vote and notes the votes of the members in their order, {@code -} for none. */
+    BoardMotion voted(BoardStep<BoardMotion> moved, String votes) {
+        BoardMotion motion = done(moved);
+        as(chair(), () -> done(motions().put(motion.key(), motion.version())));
+        List<String> words = Arrays.asList(votes.split(" "));
+        for (int i = 0; i < words.size(); i++) {
+            note(motion.key(), members.get(i), words.get(i));
+        }
+        return motion(motion.key());
+    }
+
+    void note(MotionKey motion, String member, String word) {
+        Code.find(Vote.class, word)
+                .ifPresent(vote -> as(chair(), () -> done(motions().vote(new CastVote(motion, member, vote)))));
+    }
+
+    VoteClosed close(BoardMotion motion) {
+        return as(chair(), () -> motions().close(motion.key(), motion.version()));
+    }
+
+    /** Moves, votes and closes. */
+    VoteClosed closed(BoardStep<BoardMotion> moved, String votes) {
+        return close(voted(moved, votes));
+    }
+
+    BoardMotion motion(MotionKey motion) {
+        return as(chair(), () -> motions().motions(key)).get(motion.motionNo() - 1);
+    }
+
+    MotionService motions() {
+        return cases.office().the(MotionService.class);
+    }
+
+    static <T> T done(BoardStep<T> step) {
+        if (step instanceof BoardStep.Done<T> done) {
+            return done.now();
+        }
+        throw new AssertionError("refused: " + ((BoardStep.Refused<T>) step).words());
+    }
+
+    static String refused(BoardStep<?> step) {
+        if (step instanceof BoardStep.Refused<?> refused) {
+            return codes(refused.why().stream());
+        }
+        throw new AssertionError("not refused: " + step);
+    }
+
+    /** The codes of all refusals, those of cases after the number of the case. */
+    static String refused(VoteClosed closed) {
+        if (closed instanceof VoteClosed.Refused refused) {
+            Stream<String> ofCases = refused.ofCases().entrySet().stream()
+                    .sorted(Map.Entry.comparingByKey())
+                    .map(one -> one.getKey().envelopeNo() + " " + codes(one.getValue().stream()));
+            return Stream.concat(
+                            refused.why().stream().map(refusal -> refusal.why().code()), ofCases)
+                    .collect(Collectors.joining(", "));
+        }
+        throw new AssertionError("not refused: " + closed);
+    }
+
+    private static String codes(Stream<Refusal> refusals) {
+        return refusals.map(refusal -> refusal.why().code()).collect(Collectors.joining(", "));
+    }
+}
