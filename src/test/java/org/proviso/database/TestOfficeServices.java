@@ -26,7 +26,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.roll",
             "org.proviso.intake",
             "org.proviso.review",
-            "org.proviso.board"
+            "org.proviso.board",
+            "org.proviso.notices"
         },
         excludeFilters =
                 @ComponentScan.Filter(
