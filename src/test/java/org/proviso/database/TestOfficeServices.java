@@ -27,7 +27,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.intake",
             "org.proviso.review",
             "org.proviso.board",
-            "org.proviso.notices"
+            "org.proviso.notices",
+            "org.proviso.status"
         },
         excludeFilters =
                 @ComponentScan.Filter(
