@@ -89,12 +89,7 @@ public class CanvassService {
         payload.put("figure", note.figure().code());
         payload.put("hours", note.hours().code());
         payload.put("number", note.number());
-        ledger.record(
-                LedgerChain.of(note.electionId()),
-                user.actor(),
-                "figure_noted",
-                note.place(),
-                payload);
+        ledger.record(LedgerChain.of(note.electionId()), user.actor(), "figure_noted", note.place(), payload);
     }
 
     /** Keeps the figures of the day, and says which became less than those kept before. */

@@ -27,8 +27,10 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.intake",
             "org.proviso.review",
             "org.proviso.board",
+            "org.proviso.release",
             "org.proviso.notices",
-            "org.proviso.status"
+            "org.proviso.status",
+            "org.proviso.canvass"
         },
         excludeFilters =
                 @ComponentScan.Filter(

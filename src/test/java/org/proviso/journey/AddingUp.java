@@ -57,6 +57,13 @@ final class AddingUp {
         note(location, Figure.UNACCOUNTED, said.returned() - really, "On the poll list; the voter left with it.");
     }
 
+    /** A return that never came is fetched: so many envelopes went out and came back. */
+    void lateReturn(String location, int envelopes) {
+        RecordTransmittal late = new RecordTransmittal(
+                election, location, null, "late", "", "", 60, envelopes, 0, 60 - envelopes, envelopes, 0, 0);
+        as("carl", () -> office.the(TransmittalService.class).record(late));
+    }
+
     void note(String place, Figure figure, int number, String because) {
         as("carl", () -> {
             office.the(CanvassService.class)

@@ -24,6 +24,7 @@ import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureService;
+import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
 import org.proviso.release.Batch;
 import org.proviso.release.Release;
@@ -174,6 +175,12 @@ final class Canvass {
                 .collect(Collectors.joining("\n", "", "\n"));
         Path newer = Files.writeString(temporary.resolve("mail-ballots.csv"), decided);
         as("carl", () -> office.the(NewerFileService.class).bring(ID, SnapshotKind.MAIL_BALLOTS, newer));
+    }
+
+    int receivedFrom(String location) {
+        return (int) office.the(IntakeService.class).envelopes(ID).stream()
+                .filter(envelope -> envelope.cast().votingLocation().equals(location))
+                .count();
     }
 
     /** What is open in the cases that nobody settled, for a test that fails. */

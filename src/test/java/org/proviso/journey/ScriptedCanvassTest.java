@@ -71,6 +71,7 @@ class ScriptedCanvassTest {
                 .as("the return that is one too many is found")
                 .anySatisfy(words -> assertThat(words).startsWith("Birch Hall Fire Station sent back 20"));
         adding.noteTheUsual(2);
+        adding.lateReturn("Ansel Township Hall", canvass.receivedFrom("Ansel Township Hall"));
         adding.clearUp("Birch Hall Fire Station", 19);
         adding.note(CanvassService.COUNTY, Figure.TABULATED, ballots, "Tabulator's report.");
         Map<String, Decision> decided =
