@@ -1,0 +1,159 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.rules.Ask;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionService;
+import org.proviso.intake.CureService;
+import org.proviso.intake.RecordCure;
+import org.proviso.release.Batch;
+import org.proviso.release.Release;
+import org.proviso.release.ReleaseService;
+import org.proviso.release.RemakeService;
+import org.proviso.release.RemakeSheet;
+import org.proviso.release.ToOpen;
+import org.proviso.review.AssessmentService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.CaseState;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.ProposalService;
+
+/** The canvass of the sample general election as a script, from the first review to the ballots handed off. */
+final class Canvass {
+
+    static final String ID = "tamarack-general";
+
+    private final Office office;
+    private final Map<String, Truth> truths = Truth.of(ID);
+
+    Canvass(TestOffice services) {
+        this.office = Office.staffed(services);
+    }
+
+    void at(int day, int hour, int minute) {
+        OfficeTime.set(office.services(), LocalDateTime.of(2026, 11, day, hour, minute));
+    }
+
+    Office office() {
+        return office;
+    }
+
+    void load() {
+        at(4, 12, 0);
+        as("carl", () -> office.the(ElectionService.class).load(Path.of("sample-cases", ID)));
+    }
+
+    /** Works on every case that waits for a reviewer; what the rules said of each in the end. */
+    Map<Recommendation, Integer> review() {
+        Map<Recommendation, Integer> said = new EnumMap<>(Recommendation.class);
+        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.OPEN)) {
+            said.merge(new Reviewing(office, one.key(), truth(one.key())).work(), 1, Integer::sum);
+        }
+        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.PROPOSED)) {
+            as(
+                    "ben",
+                    () -> accepted(office.the(ProposalService.class).secondReview(one.key(), one.version(), true, "")));
+        }
+        return said;
+    }
+
+    private Truth truth(CaseKey key) {
+        return truths.get(key.envelopeNo());
+    }
+
+    /** Every second voter who may still bring something does so; the stamp is two days before the keying. */
+    int cure() {
+        int cured = 0;
+        int turn = 0;
+        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.OPEN)) {
+            Set<Ask> asks = asks(one.key());
+            if (!asks.isEmpty() && turn++ % 2 == 0) {
+                asks.forEach(ask -> bring(one.key(), ask));
+                cured++;
+            }
+        }
+        return cured;
+    }
+
+    private Set<Ask> asks(CaseKey key) {
+        CaseReport report = office.the(AssessmentService.class).now(key);
+        return report.asks().stream()
+                .map(DueAsk::ask)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Ask.class)));
+    }
+
+    private void bring(CaseKey key, Ask ask) {
+        LocalDateTime stamp = LocalDateTime.of(2026, 11, 5, 10, 30);
+        as("jon", () -> {
+            office.the(CureService.class)
+                    .record(new RecordCure(ID, key.envelopeNo(), ask, stamp, "Brought to the counter."));
+            return true;
+        });
+        if (ask == Ask.REGISTRATION) {
+            new Reviewing(office, key, truth(key)).registrationFinished(stamp);
+        }
+    }
+
+    int meet(LocalDateTime when) {
+        OfficeTime.set(office.services(), when);
+        return new BoardMeeting(office, ID).hold(when);
+    }
+
+    /** Opens everything that counts in one batch, remakes what is to be remade, and hands it off. */
+    int release(int empty) {
+        ReleaseService releases = office.the(ReleaseService.class);
+        as("carl", () -> {
+            releases.othersDone(ID);
+            return true;
+        });
+        Set<String> waiting = new LinkedHashSet<>();
+        for (ToOpen one : releases.waiting(ID)) {
+            waiting.add(one.key().envelopeNo());
+        }
+        Batch made = batch(as("hal", () -> releases.make(ID, waiting, "")));
+        Batch begun = batch(as("hal", () -> releases.beginOpening(ID, made.number(), made.version())));
+        Batch opened = batch(as("ida", () -> releases.opened(ID, made.number(), begun.version(), empty)));
+        RemakeService remakes = office.the(RemakeService.class);
+        for (RemakeSheet sheet : remakes.sheets(ID, made.number())) {
+            as("hal", () -> {
+                remakes.begin(ID, made.number(), sheet.number(), sheet.version());
+                return true;
+            });
+            as("ida", () -> {
+                remakes.remade(ID, made.number(), sheet.number(), sheet.version() + 1);
+                return true;
+            });
+        }
+        return batch(as("ida", () -> remakes.handOff(ID, made.number(), opened.version(), opened.ballots())))
+                .ballots();
+    }
+
+    private static Batch batch(Release release) {
+        if (release instanceof Release.Done done) {
+            return done.batch();
+        }
+        throw new AssertionError(
+                "refused: " + ((Release.Refused) release).refusal().words());
+    }
+
+    Map<CaseState, Integer> states() {
+        Map<CaseState, Integer> states = new EnumMap<>(CaseState.class);
+        office.the(CaseService.class).all(ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
+        return states;
+    }
+}
