@@ -11,6 +11,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
 import org.proviso.core.Election;
+import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.AddressBook;
 import org.proviso.core.adjudication.BallotBook;
 import org.proviso.files.ContentHash;
@@ -146,7 +147,17 @@ public class ElectionService {
         counts.put("voted_elsewhere", folder.votedElsewhere().size());
         counts.put("transmittals", folder.transmittals().size());
         counts.put("envelopes", folder.envelopes().size());
+        counts.put(
+                "not_yet_keyed",
+                folder.envelopes().stream()
+                        .filter(ElectionService::waits)
+                        .map(Envelope::envelopeNo)
+                        .toList());
         return counts;
+    }
+
+    private static boolean waits(Envelope envelope) {
+        return envelope.affirmation().fieldStates().containsValue(Envelope.FieldState.NOT_YET_KEYED);
     }
 
     private static int rows(Map<String, ? extends List<?>> byVoter) {

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.springframework.stereotype.Service;
@@ -60,15 +61,19 @@ public class LedgerService {
         return store.rows(chain, after, limit).stream().map(LedgerRow::entry).toList();
     }
 
+    /** Hands every entry of the chain as it stands now to whoever follows it, in their order, some in memory at once. */
+    @Transactional(readOnly = true)
+    public void follow(LedgerChain chain, Consumer<LedgerEntry> follower) {
+        long last = store.head(chain).sequence();
+        for (long after = 0; after < last; after += PAGE) {
+            read(chain, after, (int) Math.min(PAGE, last - after)).forEach(follower);
+        }
+    }
+
     /** Writes the chain as it stands now, one entry a line, as {@code verify-ledger} reads it. */
     @Transactional(readOnly = true)
     public void export(LedgerChain chain, Writer out) {
-        long last = store.head(chain).sequence();
-        for (long after = 0; after < last; after += PAGE) {
-            for (LedgerEntry entry : read(chain, after, (int) Math.min(PAGE, last - after))) {
-                write(entry, out);
-            }
-        }
+        follow(chain, entry -> write(entry, out));
     }
 
     /** Follows the whole chain to its head and names the first entry that does not fit. */

@@ -3,6 +3,7 @@ package org.proviso.review;
 import jakarta.validation.Valid;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -150,14 +151,14 @@ public class AnswerService {
                 one.key(),
                 fact.key(),
                 new GivenAnswer(0, kind, fact, words, reason, receivedAt, user.userName(), clock.instant()));
-        return closing.done(
-                cases.save(one),
-                user,
-                "answer_given",
-                Map.of(
-                        "fact", fact.key(),
-                        "kind", kind.code(),
-                        "reason", desk.hidden(one.key(), reason),
-                        "words", words.stream().map(Code::code).sorted().toList()));
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("fact", fact.key());
+        payload.put("kind", kind.code());
+        payload.put("reason", desk.hidden(one.key(), reason));
+        payload.put("words", words.stream().map(Code::code).sorted().toList());
+        if (receivedAt != null) {
+            payload.put("received_at", receivedAt.toString());
+        }
+        return closing.done(cases.save(one), user, "answer_given", payload);
     }
 }

@@ -9,7 +9,8 @@ import org.proviso.core.rules.Reason;
 
 /**
  * How an envelope was settled: the outcome, its reasons with the main one first, the place in the law, why it departs
- * from the recommendation (null where it does not), and the contests that count where a part does. {@code decider} is
+ * from the recommendation (null where it does not), the contests that count where a part does, and the number of the
+ * assessment it rests on. {@code decider} is
  * official, board, two_bodies or court. The ballot is as the release team needs it.
  */
 public record Decision(
@@ -19,6 +20,7 @@ public record Decision(
         String legalReference,
         @Nullable String departsBecause,
         Set<String> contests,
+        int assessment,
         String decider,
         @Nullable Integer sessionNo,
         @Nullable Integer motionNo,

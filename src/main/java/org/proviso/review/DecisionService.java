@@ -19,7 +19,6 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
-import org.proviso.core.rules.Reason;
 import org.proviso.ledger.Actor;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -37,6 +36,7 @@ public class DecisionService {
     private final DecisionStore decisions;
     private final ProposalStore proposals;
     private final SettlementChecks checks;
+    private final DecisionEntry entries;
     private final Groups groups;
     private final AssessmentService assessments;
     private final AccessService access;
@@ -47,6 +47,7 @@ public class DecisionService {
             DecisionStore decisions,
             ProposalStore proposals,
             SettlementChecks checks,
+            DecisionEntry entries,
             Groups groups,
             AssessmentService assessments,
             AccessService access) {
@@ -55,6 +56,7 @@ public class DecisionService {
         this.decisions = decisions;
         this.proposals = proposals;
         this.checks = checks;
+        this.entries = entries;
         this.groups = groups;
         this.assessments = assessments;
         this.access = access;
@@ -90,7 +92,12 @@ public class DecisionService {
         wanted.forEach((key, settlement) -> now.add(write(locked.get(key), settlement, assessed.get(key), by)));
         touched.addAll(wanted.keySet());
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
-        wanted.values().forEach(one -> desk.record(one.key(), by.recordedBy(), "decided", payload(one, by)));
+        wanted.keySet()
+                .forEach(key -> desk.record(
+                        key,
+                        by.recordedBy(),
+                        "decided",
+                        entries.of(key, decisions.standing(key).orElseThrow())));
         assessments.announce(reports);
         return new Settled.All(now);
     }
@@ -208,24 +215,5 @@ public class DecisionService {
         return CaseGraph.step(one.state(), act) instanceof CaseStep.Refused refused
                 ? Optional.of(refused.refusal())
                 : Optional.empty();
-    }
-
-    private Map<String, Object> payload(Settlement one, DecidedBy by) {
-        Map<String, Object> payload = new LinkedHashMap<>();
-        payload.put("as", one.as().code());
-        payload.put("decider", by.kind().code());
-        payload.put(
-                "reasons", one.grounds().reasons().stream().map(Reason::code).toList());
-        payload.put("reference", one.grounds().legalReference());
-        if (by.sessionNo() != null) {
-            payload.put("session", by.sessionNo());
-        }
-        if (by.motionNo() != null) {
-            payload.put("motion", by.motionNo());
-        }
-        if (!one.grounds().departsBecause().isBlank()) {
-            payload.put("departs_because", desk.hidden(one.key(), one.grounds().departsBecause()));
-        }
-        return payload;
     }
 }

@@ -102,6 +102,7 @@ class DecisionStore {
                 row.getString("legal_reference"),
                 row.getString("departs_because"),
                 CodeList.words(row.getString("contests")),
+                row.getInt("assessment_no"),
                 row.getString("decider"),
                 row.getObject("session_no", Integer.class),
                 row.getObject("motion_no", Integer.class),

@@ -79,7 +79,7 @@ public class LinkService {
         }
         EnvelopeCase now = confirmed(one, like(presumed, command.voterId()), user, command.ground());
         boolean first = command.voterId().equals(presumed.voterId());
-        return told(now, touched, user, first ? "link_confirmed" : "other_voter_chosen", command.voterId());
+        return told(now, touched, user, first ? "link_confirmed" : "other_voter_chosen", command);
     }
 
     /** Confirms several links that the match is sure of, all or none; each is recorded by itself. */
@@ -101,7 +101,7 @@ public class LinkService {
                 one.key(),
                 user.actor(),
                 "link_confirmed",
-                Map.of("voter", desk.hidden(one.key(), one.personId()), "together", now.size())));
+                Map.of("voter", desk.hidden(one.key(), voterId(one.key())), "together", now.size())));
         assessments.announce(reports);
         return now;
     }
@@ -118,16 +118,27 @@ public class LinkService {
         }
     }
 
+    private String voterId(CaseKey key) {
+        return links.newest(key).map(Link::voterId).orElseThrow();
+    }
+
     private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
         CaseKey key = one.key();
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
         return cases.save(one.of(persons.ofVoter(key.electionId(), link.voterId())));
     }
 
-    private Outcome told(EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, String voterId) {
+    private Outcome told(
+            EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, ConfirmLink command) {
         touched.add(now.key());
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
-        desk.record(now.key(), user.actor(), act, Map.of("voter", desk.hidden(now.key(), voterId)));
+        desk.record(
+                now.key(),
+                user.actor(),
+                act,
+                Map.of(
+                        "voter", desk.hidden(now.key(), command.voterId()),
+                        "ground", desk.hidden(now.key(), command.ground())));
         assessments.announce(reports);
         return new Outcome.Accepted(now);
     }

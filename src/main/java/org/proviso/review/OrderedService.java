@@ -33,6 +33,7 @@ public class OrderedService {
     private final CaseStore cases;
     private final DecisionStore decisions;
     private final SettlementChecks checks;
+    private final DecisionEntry entries;
     private final Groups groups;
     private final AssessmentService assessments;
     private final AccessService access;
@@ -42,6 +43,7 @@ public class OrderedService {
             CaseStore cases,
             DecisionStore decisions,
             SettlementChecks checks,
+            DecisionEntry entries,
             Groups groups,
             AssessmentService assessments,
             AccessService access) {
@@ -49,6 +51,7 @@ public class OrderedService {
         this.cases = cases;
         this.decisions = decisions;
         this.checks = checks;
+        this.entries = entries;
         this.groups = groups;
         this.assessments = assessments;
         this.access = access;
@@ -81,13 +84,15 @@ public class OrderedService {
         EnvelopeCase now = cases.save(one.to(CaseState.DECIDED).counted(settlement.as() == DecidedAs.COUNT));
         touched.add(key);
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
-        desk.record(
-                key,
-                user.actor(),
-                "decided",
-                Map.of("as", settlement.as().code(), "decider", "court", "order", orderNo));
+        desk.record(key, user.actor(), "decided", entry(key, orderNo));
         assessments.announce(reports);
         return new Outcome.Accepted(now);
+    }
+
+    private Map<String, Object> entry(CaseKey key, int orderNo) {
+        Map<String, Object> entry = entries.of(key, decisions.standing(key).orElseThrow());
+        entry.put("order", orderNo);
+        return entry;
     }
 
     private static boolean settles(CourtOrder order, CaseKey key) {

@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import jakarta.validation.Valid;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -129,9 +130,16 @@ public class SearchService {
                 : Optional.empty();
     }
 
-    private static Map<String, Object> payload(RecordSearch command) {
-        List<String> places =
-                command.lookedIn().stream().sorted().map(Code::code).toList();
-        return Map.of("found", command.found().code(), "looked_in", places);
+    private Map<String, Object> payload(RecordSearch command) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("found", command.found().code());
+        payload.put(
+                "looked_in",
+                command.lookedIn().stream().sorted().map(Code::code).toList());
+        payload.put("note", desk.hidden(command.key(), command.note()));
+        if (command.sameVoterAs() != null) {
+            payload.put("same_voter_as", command.sameVoterAs());
+        }
+        return payload;
     }
 }

@@ -1,0 +1,164 @@
+package org.proviso.review;
+
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DeciderKind;
+import org.proviso.core.rules.Ask;
+import org.proviso.database.TestOffice;
+import org.proviso.intake.CureService;
+import org.proviso.intake.RecordCure;
+import org.proviso.journey.Office;
+import org.proviso.journey.Primary;
+import org.proviso.ledger.Actor;
+
+/** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
+public record WorkedPrimary(Primary primary) {
+
+    public static WorkedPrimary in(TestOffice services) {
+        WorkedPrimary worked = new WorkedPrimary(Primary.loaded(services));
+        worked.sureLinksTogether();
+        worked.research();
+        worked.primary
+                .truths()
+                .values()
+                .forEach(truth -> worked.primary
+                        .reviewing(new CaseKey(Primary.ID, truth.envelopeNo()))
+                        .work());
+        worked.readAgain();
+        worked.takenBackAndProposedAgain();
+        worked.primary.at(2, 12, 0);
+        worked.broughtSomething();
+        worked.sentBack();
+        worked.decided();
+        worked.openedAgain();
+        return worked;
+    }
+
+    private Office office() {
+        return primary.office();
+    }
+
+    List<EnvelopeCase> inState(CaseState state) {
+        return office().the(CaseService.class).inState(Primary.ID, state);
+    }
+
+    private void sureLinksTogether() {
+        List<SeenCase> two = inState(CaseState.OPEN).stream()
+                .filter(one -> office().the(LinkService.class)
+                        .link(one.key())
+                        .orElseThrow()
+                        .identity()
+                        .code()
+                        .equals("presumed"))
+                .filter(one ->
+                        office().the(GroupService.class).others(one.key()).isEmpty())
+                .limit(2)
+                .map(one -> new SeenCase(one.key(), one.version()))
+                .toList();
+        as("ada", () -> office().the(LinkService.class).confirmTogether(two));
+    }
+
+    private void research() {
+        CaseKey key = primary.envelope("in_order");
+        ResearchService research = office().the(ResearchService.class);
+        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
+        as("ben", () -> {
+            research.found(key, number, 0, "Yes, she noted it.");
+            return research.ask(key, "Which clerk?");
+        });
+    }
+
+    private void readAgain() {
+        List<EnvelopeCase> proposed = inState(CaseState.PROPOSED);
+        ProposalService proposals = office().the(ProposalService.class);
+        as("ben", () -> {
+            proposed.stream()
+                    .skip(1)
+                    .forEach(one -> accepted(proposals.secondReview(one.key(), one.version(), true, "")));
+            EnvelopeCase first = proposed.get(0);
+            return accepted(proposals.secondReview(first.key(), first.version(), false, "Look at the date again."));
+        });
+    }
+
+    private void takenBackAndProposedAgain() {
+        EnvelopeCase one = inState(CaseState.READY).get(0);
+        ProposalService proposals = office().the(ProposalService.class);
+        Proposal before = proposals.newest(one.key()).orElseThrow();
+        as("ada", () -> {
+            EnvelopeCase back = accepted(proposals.withdraw(one.key(), one.version()));
+            return accepted(proposals.propose(new Propose(
+                    one.key(),
+                    back.version(),
+                    before.as(),
+                    before.grounds().reasons(),
+                    before.grounds().legalReference(),
+                    before.grounds().departsBecause())));
+        });
+    }
+
+    private void broughtSomething() {
+        CaseKey key = primary.envelope("in_order");
+        as("jon", () -> {
+            office().the(CureService.class)
+                    .record(new RecordCure(
+                            Primary.ID,
+                            key.envelopeNo(),
+                            Ask.IDENTIFICATION,
+                            primary.day().plusDays(1).atTime(9, 30),
+                            "Showed a license."));
+            return key;
+        });
+    }
+
+    private void sentBack() {
+        List<EnvelopeCase> ready = inState(CaseState.READY);
+        EnvelopeCase last = ready.get(ready.size() - 1);
+        as(
+                "eve",
+                () -> accepted(office().the(DecisionService.class)
+                        .sendBack(last.key(), last.version(), "The reference is missing.")));
+    }
+
+    private void decided() {
+        for (EnvelopeCase one : inState(CaseState.READY)) {
+            Proposal proposal =
+                    office().the(ProposalService.class).newest(one.key()).orElseThrow();
+            Settlement settlement =
+                    new Settlement(one.key(), one.version(), proposal.as(), proposal.grounds(), Set.of());
+            DecidedBy board = new DecidedBy(
+                    DeciderKind.BOARD, null, null, Set.of("eve", "fay", "gil"), new Actor("staff-TEST04"));
+            office().services()
+                    .inTransaction(() -> office().the(DecisionService.class).settle(List.of(settlement), board));
+        }
+    }
+
+    private void openedAgain() {
+        EnvelopeCase one = inState(CaseState.DECIDED).get(0);
+        as(
+                "eve",
+                () -> accepted(
+                        office().the(DecisionService.class).reopen(one.key(), one.version(), "A paper was found.")));
+    }
+
+    /** How many cases stand where. */
+    Map<CaseState, Integer> states() {
+        Map<CaseState, Integer> states = new LinkedHashMap<>();
+        office().the(CaseService.class).all(Primary.ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
+        return states;
+    }
+
+    /** A decided case that was decided so. */
+    CaseKey decidedAs(DecidedAs as) {
+        return office().the(DecisionService.class).standing(Primary.ID).entrySet().stream()
+                .filter(entry -> entry.getValue().as() == as)
+                .map(entry -> new CaseKey(Primary.ID, entry.getKey()))
+                .findFirst()
+                .orElseThrow();
+    }
+}
