@@ -14,10 +14,12 @@ import org.proviso.canvass.Figure;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.ledger.Compared;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.notices.NoticeKind;
 import org.proviso.review.AssessmentReplay;
+import org.proviso.review.CaseReplay;
 import org.proviso.review.CaseState;
 import org.proviso.review.DeadlineService;
 import org.proviso.review.Decision;
@@ -91,6 +93,8 @@ class ScriptedCanvassTest {
                         .verify(LedgerChain.of(Canvass.ID))
                         .isWhole())
                 .isTrue();
+        Compared cases = services.the(CaseReplay.class).of(Canvass.ID);
+        assertThat(cases.isWhole()).as("%s", cases).isTrue();
         assertThat(services.the(AssessmentReplay.class).of(Canvass.ID)).satisfies(verdict -> {
             assertThat(verdict.differing()).as("%s", verdict.first()).isZero();
             assertThat(verdict.agreeing()).isGreaterThan(240 * 3);
