@@ -1,5 +1,5 @@
 /** The canvass: whether the numbers of every voting location and of the county add up. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "intake", "review", "release"})
+@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "intake", "review", "board", "release"})
 @NullMarked
 package org.proviso.canvass;
 

@@ -26,7 +26,9 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.roll",
             "org.proviso.intake",
             "org.proviso.review",
-            "org.proviso.board"
+            "org.proviso.board",
+            "org.proviso.release",
+            "org.proviso.canvass"
         },
         excludeFilters =
                 @ComponentScan.Filter(
