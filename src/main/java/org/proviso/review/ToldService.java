@@ -23,6 +23,12 @@ public class ToldService {
         this.desk = desk;
     }
 
+    /** Holds a case for this transaction, so that nobody moves it while a notice about it is logged. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void hold(CaseKey key) {
+        desk.lock(key);
+    }
+
     /** The voter was told at that moment, local to the county; before the caller records itself in the ledger. */
     @Transactional(propagation = Propagation.MANDATORY)
     public List<CaseDifference> told(CaseKey key, Ask ask, LocalDateTime sentAt, Actor by) {

@@ -1,5 +1,5 @@
-/** The start page. */
-@ApplicationModule(allowedDependencies = "ui")
+/** The start page, and what the server does by itself while it runs. */
+@ApplicationModule(allowedDependencies = {"ui", "election", "review"})
 @NullMarked
 package org.proviso.today;
 

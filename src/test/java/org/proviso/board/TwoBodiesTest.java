@@ -11,6 +11,11 @@ import static org.proviso.core.rules.Reason.REGISTERED_LATE;
 import static org.proviso.core.rules.Reason.WRONG_PARTY_BALLOT;
 
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.MotionResult;
@@ -109,6 +114,34 @@ class TwoBodiesTest {
         assertThat(refused(alone.close(alone.motion(motion.key()))))
                 .as("ben read the proposal a second time")
                 .isEqualTo("P-1050 own_act, P-1058 own_act");
+    }
+
+    @OnBothDatabases
+    void of_two_bodies_that_close_at_the_same_moment_one_waits_and_the_other_decides(TestOffice office)
+            throws InterruptedException, ExecutionException {
+        CasesReady cases = cases(office).toReject(LATE);
+        Sitting first = first(cases).put(LATE);
+        Sitting second = second(cases).put(LATE);
+        BoardMotion one = first.voted(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
+        BoardMotion other = second.voted(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
+        ExecutorService both = Executors.newFixedThreadPool(2);
+        try {
+            CountDownLatch start = new CountDownLatch(1);
+            Future<VoteClosed> closing = both.submit(() -> at(start, first, one));
+            Future<VoteClosed> closingToo = both.submit(() -> at(start, second, other));
+            start.countDown();
+            assertThat(List.of(closing.get(), closingToo.get()))
+                    .hasAtLeastOneElementOfType(VoteClosed.WaitsForOtherBody.class)
+                    .hasAtLeastOneElementOfType(VoteClosed.Settled.class);
+        } finally {
+            both.shutdownNow();
+        }
+    }
+
+    private static VoteClosed at(CountDownLatch start, Sitting sitting, BoardMotion motion)
+            throws InterruptedException {
+        start.await();
+        return sitting.close(motion);
     }
 
     @OnBothDatabases

@@ -28,6 +28,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
             "org.proviso.review",
             "org.proviso.board",
             "org.proviso.release",
+            "org.proviso.notices",
+            "org.proviso.status",
             "org.proviso.canvass"
         },
         excludeFilters =

@@ -1,13 +1,18 @@
 package org.proviso.journey;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.accepted;
 import static org.proviso.journey.Office.as;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,6 +24,7 @@ import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureService;
+import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
 import org.proviso.release.Batch;
 import org.proviso.release.Release;
@@ -30,8 +36,12 @@ import org.proviso.review.AssessmentService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
+import org.proviso.review.Decision;
+import org.proviso.review.DecisionService;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.NewerFileService;
 import org.proviso.review.ProposalService;
+import org.proviso.roll.SnapshotKind;
 
 /** The canvass of the sample general election as a script, from the first review to the ballots handed off. */
 final class Canvass {
@@ -82,7 +92,8 @@ final class Canvass {
         int turn = 0;
         for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.OPEN)) {
             Set<Ask> asks = asks(one.key());
-            if (!asks.isEmpty() && turn++ % 2 == 0) {
+            boolean own = !truth(one.key()).signature().equals("another_hand");
+            if (!asks.isEmpty() && own && turn++ % 2 == 0) {
                 asks.forEach(ask -> bring(one.key(), ask));
                 cured++;
             }
@@ -155,5 +166,50 @@ final class Canvass {
         Map<CaseState, Integer> states = new EnumMap<>(CaseState.class);
         office.the(CaseService.class).all(ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
         return states;
+    }
+
+    /** The mail-ballot office decides the ballots that had come back: all are accepted. */
+    void mailBallotsDecided(Path temporary) throws IOException {
+        String decided = Files.readAllLines(Path.of("sample-cases", ID, "mail-ballots.csv")).stream()
+                .map(line -> line.replace(",returned,", ",accepted,"))
+                .collect(Collectors.joining("\n", "", "\n"));
+        Path newer = Files.writeString(temporary.resolve("mail-ballots.csv"), decided);
+        as("carl", () -> office.the(NewerFileService.class).bring(ID, SnapshotKind.MAIL_BALLOTS, newer));
+    }
+
+    int receivedFrom(String location) {
+        return (int) office.the(IntakeService.class).envelopes(ID).stream()
+                .filter(envelope -> envelope.cast().votingLocation().equals(location))
+                .count();
+    }
+
+    /** What is open in the cases that nobody settled, for a test that fails. */
+    String openQuestions() {
+        return office.the(CaseService.class).inState(ID, CaseState.OPEN).stream()
+                .map(EnvelopeCase::key)
+                .map(key -> key.envelopeNo() + " "
+                        + office.the(AssessmentService.class)
+                                .now(key)
+                                .settled()
+                                .outcome()
+                                .recommendation() + " "
+                        + office.the(AssessmentService.class).now(key).settled().stillOpen())
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** What the truth says counts, counts; what waited for the voter counts where the voter came. */
+    void settledAsTheTruthSays() {
+        Map<String, Decision> decided = office.the(DecisionService.class).standing(ID);
+        List<String> otherwise = new ArrayList<>();
+        for (Truth truth : truths.values()) {
+            Decision decision = decided.get(truth.envelopeNo());
+            String outcome = decision == null ? "" : decision.as().words();
+            boolean ended = truth.outcome().equals("sent on") || truth.outcome().equals("administrative end");
+            boolean same = ended ? decision == null : outcome.equals(truth.outcome());
+            if (!same && !truth.outcome().equals("wait for the voter")) {
+                otherwise.add(truth.envelopeNo() + " " + truth.outcome() + ": " + outcome);
+            }
+        }
+        assertThat(otherwise).isEmpty();
     }
 }

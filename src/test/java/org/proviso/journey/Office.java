@@ -6,6 +6,8 @@ import org.proviso.access.Staff;
 import org.proviso.database.TestOffice;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Outcome;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
 
 /** The people of a small office: two reviewers, two supervisors, a board of three, a release team and intake. */
 public record Office(TestOffice services) {
@@ -30,11 +32,13 @@ public record Office(TestOffice services) {
 
     /** Does something as one of the staff. */
     public static <T> T as(String name, Supplier<T> act) {
+        SecurityContext before = SecurityContextHolder.getContext();
+        Staff.signOut();
         Staff.signIn(name);
         try {
             return act.get();
         } finally {
-            Staff.signOut();
+            SecurityContextHolder.setContext(before);
         }
     }
 

@@ -1,30 +1,99 @@
 package org.proviso.journey;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.Office.as;
+
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Map;
+import org.junit.jupiter.api.io.TempDir;
+import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.Closing;
+import org.proviso.canvass.Figure;
+import org.proviso.core.deciding.DecidedAs;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.notices.NoticeKind;
+import org.proviso.review.AssessmentReplay;
+import org.proviso.review.CaseState;
 import org.proviso.review.DeadlineService;
+import org.proviso.review.Decision;
+import org.proviso.review.DecisionService;
 
+/**
+ * The canvass of the sample general election, from loading to closing, through the services alone: every envelope is
+ * settled as its truth file says, every number adds up, and ledger and assessments prove it.
+ */
 class ScriptedCanvassTest {
 
+    @TempDir
+    private Path temporary;
+
     @OnBothDatabases
-    void all(TestOffice services) {
+    void all_240_envelopes_are_settled_and_the_election_is_closed(TestOffice services) throws IOException {
         Canvass canvass = new Canvass(services);
-        long start = System.nanoTime();
+        Office office = canvass.office();
+        Telling letters = new Telling(office, Canvass.ID);
         canvass.load();
-        System.out.println("PLAY loaded " + (System.nanoTime() - start) / 1_000_000);
-        System.out.println("PLAY review " + canvass.review() + canvass.states());
+        canvass.review();
+        canvass.at(4, 15, 0);
+        assertThat(letters.send(NoticeKind.ASK, "jon", LocalDateTime.of(2026, 11, 4, 14, 30)))
+                .isPositive();
         canvass.at(9, 10, 0);
-        System.out.println("PLAY cured " + canvass.cure());
-        System.out.println("PLAY review " + canvass.review() + canvass.states());
+        canvass.mailBallotsDecided(temporary);
+        assertThat(canvass.cure()).isPositive();
+        canvass.review();
         canvass.at(10, 17, 1);
-        System.out.println("PLAY passed "
-                + canvass.office().the(DeadlineService.class).look(Canvass.ID).size());
-        System.out.println("PLAY review " + canvass.review() + canvass.states());
-        System.out.println("PLAY met " + canvass.meet(LocalDateTime.of(2026, 11, 12, 9, 0)) + canvass.states());
-        System.out.println("PLAY review " + canvass.review() + canvass.states());
-        System.out.println("PLAY met " + canvass.meet(LocalDateTime.of(2026, 11, 13, 9, 0)) + canvass.states());
-        System.out.println("PLAY released " + canvass.release(2) + canvass.states());
-        System.out.println("PLAY all " + (System.nanoTime() - start) / 1_000_000);
+        assertThat(office.the(DeadlineService.class).look(Canvass.ID)).isNotEmpty();
+        canvass.review();
+        int first = canvass.meet(LocalDateTime.of(2026, 11, 12, 9, 0));
+        canvass.at(13, 8, 0);
+        canvass.review();
+        int second = canvass.meet(LocalDateTime.of(2026, 11, 13, 9, 0));
+        assertThat(canvass.states())
+                .as("nothing is left open: %s", canvass.openQuestions())
+                .containsOnlyKeys(CaseState.DECIDED, CaseState.SENT_ON, CaseState.ENDED);
+        assertThat(first + second).isEqualTo(240 - 4 - 2);
+        canvass.settledAsTheTruthSays();
+        int ballots = canvass.release(2);
+        assertThat(letters.send(NoticeKind.OUTCOME, "carl", LocalDateTime.of(2026, 11, 13, 9, 0)))
+                .isPositive();
+        closes(canvass, ballots);
+        proves(services);
+    }
+
+    private static void closes(Canvass canvass, int ballots) {
+        AddingUp adding = new AddingUp(canvass.office(), Canvass.ID);
+        assertThat(((Closing.NotYet) adding.close()).because())
+                .as("the return that is one too many is found")
+                .anySatisfy(words -> assertThat(words).startsWith("Birch Hall Fire Station sent back 20"));
+        adding.noteTheUsual(2);
+        adding.lateReturn("Ansel Township Hall", canvass.receivedFrom("Ansel Township Hall"));
+        adding.clearUp("Birch Hall Fire Station", 19);
+        adding.note(CanvassService.COUNTY, Figure.TABULATED, ballots, "Tabulator's report.");
+        Map<String, Decision> decided =
+                canvass.office().the(DecisionService.class).standing(Canvass.ID);
+        long counted = decided.values().stream()
+                .filter(decision -> decision.as() != DecidedAs.REJECT)
+                .count();
+        adding.note(CanvassService.COUNTY, Figure.CREDITED, (int) counted, "Voter-credit list.");
+        assertThat(as("carl", () -> canvass.office().the(CanvassService.class).keep(Canvass.ID, Map.of())))
+                .isEmpty();
+        Closing closing = adding.close();
+        assertThat(closing).as("%s", closing).isInstanceOf(Closing.Closed.class);
+    }
+
+    private static void proves(TestOffice services) {
+        assertThat(services.the(LedgerService.class)
+                        .verify(LedgerChain.of(Canvass.ID))
+                        .isWhole())
+                .isTrue();
+        assertThat(services.the(AssessmentReplay.class).of(Canvass.ID)).satisfies(verdict -> {
+            assertThat(verdict.differing()).as("%s", verdict.first()).isZero();
+            assertThat(verdict.agreeing()).isGreaterThan(240 * 3);
+        });
     }
 }

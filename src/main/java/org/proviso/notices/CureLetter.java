@@ -1,0 +1,48 @@
+package org.proviso.notices;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.Election;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Given;
+import org.proviso.core.rules.Rule;
+
+/**
+ * What a voter is told of what may still be brought. The check list is common practice: what is missing, what to bring,
+ * where and how, the last day with weekday and hour, what happens otherwise, help, and that it is free.
+ */
+final class CureLetter {
+
+    static final String SUBJECT = "Your ballot needs something from you";
+
+    private CureLetter() {}
+
+    static List<String> paragraphs(Notice notice, Election election, Optional<Deadline> until, DeadlineBook book) {
+        AskWords words = AskWords.of(notice.ask(), notice.reason());
+        List<String> paragraphs = new ArrayList<>();
+        paragraphs.add("We have your provisional ballot. We cannot count it yet. " + words.missing());
+        paragraphs.add("What to do: " + words.toDo());
+        paragraphs.add(lastDay(until));
+        paragraphs.add("Where: " + LetterParts.office(election)
+                + ". You may come in person or write to us. Call us to ask how else you may send it.");
+        paragraphs.add("If we do not hear from you in time, your ballot may not count.");
+        law(notice, book).ifPresent(paragraphs::add);
+        paragraphs.add(LetterParts.HELP);
+        paragraphs.add(LetterParts.objections(election));
+        return paragraphs;
+    }
+
+    /** What was brought is judged by the stamp of its arrival, so a postmark is not enough. */
+    private static String lastDay(Optional<Deadline> until) {
+        return until.map(deadline -> "The last moment: it must reach us by " + LetterParts.moment(deadline.lastMoment())
+                        + ". A postmark is not enough.")
+                .orElse("Do this as soon as you can. Call us to ask until when you have time.");
+    }
+
+    private static Optional<String> law(Notice notice, DeadlineBook book) {
+        Given given = book.pack().of(Rule.cure(notice.ask()));
+        return given.isKnown() ? Optional.of("The law: " + given.reference().words() + ".") : Optional.empty();
+    }
+}

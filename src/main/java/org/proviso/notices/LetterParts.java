@@ -1,0 +1,45 @@
+package org.proviso.notices;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.proviso.core.Election;
+import org.proviso.core.adjudication.Words;
+
+/** What every letter has in common. */
+final class LetterParts {
+
+    static final String HELP =
+            "This is free. Do you need help, another language, or a form you can read better? Call us.";
+
+    private LetterParts() {}
+
+    static List<String> from(Election election) {
+        Election.Office office = election.office();
+        return Stream.of(office.name(), office.address(), office.phone(), office.email())
+                .filter(part -> !part.isBlank())
+                .toList();
+    }
+
+    /** Which election and which envelope: the voter's receipt number says it, nobody else's. */
+    static String about(Election election, String receiptNo) {
+        return election.name() + ", " + Words.longDate(election.date()) + ". Your receipt number: " + receiptNo + ".";
+    }
+
+    static String office(Election election) {
+        return election.office().name() + ", " + election.office().address();
+    }
+
+    /** {@code Tuesday, November 10, 2026, at 5:00 pm}. */
+    static String moment(LocalDateTime moment) {
+        return Words.longDate(moment.toLocalDate()) + ", at " + Words.hour(moment);
+    }
+
+    static String objections(Election election) {
+        String ways = Stream.of(election.office().phone(), election.office().email())
+                .filter(way -> !way.isBlank())
+                .collect(Collectors.joining(" or "));
+        return "Do you think that we are wrong? Tell us: " + (ways.isEmpty() ? office(election) : ways) + ".";
+    }
+}

@@ -1,0 +1,50 @@
+package org.proviso.notices;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseKey;
+import org.proviso.review.Decision;
+
+/**
+ * Something a voter must be told: for an ask its reason, for an outcome the number of the decision (the others null).
+ * {@code dueAt} and {@code sentAt} are on the county's clock; {@code sentAt} is the earliest attempt, the one that
+ * decides. A notice that was never sent is withdrawn when it no longer has to be.
+ */
+public record Notice(
+        CaseKey key,
+        int number,
+        NoticeKind kind,
+        @Nullable Ask ask,
+        @Nullable Reason reason,
+        @Nullable Integer decisionNo,
+        LocalDateTime dueAt,
+        boolean heldApart,
+        @Nullable Instant withdrawnAt,
+        @Nullable LocalDateTime sentAt,
+        int version) {
+
+    public boolean isWithdrawn() {
+        return withdrawnAt != null;
+    }
+
+    public boolean isSent() {
+        return sentAt != null;
+    }
+
+    /** Still to be sent. */
+    public boolean isOpen() {
+        return !isWithdrawn() && !isSent();
+    }
+
+    /** Whether it tells of that decision. */
+    boolean isOf(Decision decision) {
+        return decisionNo != null && decisionNo == decision.number();
+    }
+
+    boolean asksFor(Ask asked) {
+        return ask == asked;
+    }
+}

@@ -1,0 +1,214 @@
+package org.proviso.notices;
+
+import jakarta.validation.Valid;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.Envelope;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rule;
+import org.proviso.election.RulesService;
+import org.proviso.intake.IntakeService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.DecisionService;
+import org.proviso.review.ToldService;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.validation.annotation.Validated;
+
+/**
+ * Notices to voters: what is due and when, the letters, and the log of what was sent. An ask that ran out counts against
+ * a voter only with its notice logged here as sent in time, where the law wants one. All moments are the county's.
+ */
+@Service
+@Validated
+public class NoticeService {
+
+    private final NoticeStore notices;
+    private final AttemptStore attempts;
+    private final LetterDesk letters;
+    private final Addressees addressees;
+    private final LogChecks checks;
+    private final NoticeLedger record;
+    private final CountyClock clock;
+    private final RulesService rules;
+    private final IntakeService intake;
+    private final DecisionService decisions;
+    private final ToldService told;
+    private final AccessService access;
+
+    NoticeService(
+            NoticeStore notices,
+            AttemptStore attempts,
+            LetterDesk letters,
+            Addressees addressees,
+            LogChecks checks,
+            NoticeLedger record,
+            CountyClock clock,
+            RulesService rules,
+            IntakeService intake,
+            DecisionService decisions,
+            ToldService told,
+            AccessService access) {
+        this.notices = notices;
+        this.attempts = attempts;
+        this.letters = letters;
+        this.addressees = addressees;
+        this.checks = checks;
+        this.record = record;
+        this.clock = clock;
+        this.rules = rules;
+        this.intake = intake;
+        this.decisions = decisions;
+        this.told = told;
+        this.access = access;
+    }
+
+    /** Notices still to be sent, the one due first at the head; those of decisions only for who may print them. */
+    @Transactional(readOnly = true)
+    public List<DueNotice> due(String electionId) {
+        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+        List<Notice> open = notices.standing(electionId).stream()
+                .filter(Notice::isOpen)
+                .filter(notice -> notice.kind().printing().isOpenTo(user.roles()))
+                .toList();
+        Set<String> numbers =
+                open.stream().map(notice -> notice.key().envelopeNo()).collect(Collectors.toSet());
+        Map<String, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
+                .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        LocalDateTime now = clock.now(electionId);
+        DeadlineBook book = rules.book(electionId);
+        return open.stream()
+                .map(notice -> due(notice, envelopes.get(notice.key().envelopeNo()), now, book))
+                .toList();
+    }
+
+    private DueNotice due(Notice notice, Envelope envelope, LocalDateTime now, DeadlineBook book) {
+        Optional<Deadline> until = notice.kind() == NoticeKind.ASK ? book.cure(notice.ask(), null) : Optional.empty();
+        Addressee to = addressees.of(notice.key().electionId(), envelope);
+        return new DueNotice(
+                notice,
+                until.map(Deadline::lastMoment).orElse(null),
+                isOverdue(notice, now, book),
+                until.filter(deadline -> deadline.hasPassed(now)).isPresent(),
+                to.mailTo(),
+                to.language(),
+                envelope.affirmation().phone(),
+                envelope.affirmation().email());
+    }
+
+    /** What is due at once is overdue when that day is over (common practice: the day it is found). */
+    private static boolean isOverdue(Notice notice, LocalDateTime now, DeadlineBook book) {
+        boolean dated = notice.kind() == NoticeKind.ASK
+                && book.pack().deadline(Rule.notice(notice.ask())).isPresent();
+        return dated
+                ? now.isAfter(notice.dueAt())
+                : now.toLocalDate().isAfter(notice.dueAt().toLocalDate());
+    }
+
+    /** Every notice of a case, withdrawn ones too, in the order in which they came up. */
+    @Transactional(readOnly = true)
+    public List<Notice> of(CaseKey key) {
+        access.demand(Act.PRINT_CURE_LETTERS);
+        return notices.of(key);
+    }
+
+    /** Every attempt to send a notice, in the order logged. */
+    @Transactional(readOnly = true)
+    public List<Attempt> attempts(CaseKey key, int noticeNo) {
+        access.demand(Act.PRINT_CURE_LETTERS);
+        return attempts.of(demand(key, noticeNo));
+    }
+
+    /** The letter as it would go out now. Throws {@link IllegalArgumentException} where its decision was set aside. */
+    @Transactional(readOnly = true)
+    public Letter letter(CaseKey key, int noticeNo) {
+        access.demand(Act.PRINT_CURE_LETTERS);
+        Notice notice = demand(key, noticeNo);
+        access.demand(notice.kind().printing());
+        return letters.write(notice, clock.now(key.electionId()));
+    }
+
+    /** Logs that a voter was told; of several attempts the earliest decides. A case that rests on an ask looks again. */
+    @Transactional
+    public Logged logSent(@Valid LogSent command) {
+        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+        told.hold(command.key());
+        Notice notice = demand(command.key(), command.noticeNo(), command.version());
+        access.demand(notice.kind().printing());
+        Optional<Refusal> refusal = checks.sent(notice, command.sentAt());
+        if (refusal.isPresent()) {
+            return new Logged.Refused(refusal.get());
+        }
+        Letter letter = letters.write(notice, command.sentAt());
+        int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), user.userName());
+        notices.sent(notice, earliest(notice, command.sentAt()));
+        if (notice.kind() == NoticeKind.ASK) {
+            told.told(notice.key(), notice.ask(), command.sentAt(), user.actor());
+        }
+        record.sent(notice, attempt, command, letter, user);
+        return done(notice);
+    }
+
+    /** Logs that what was sent came back: a status, not a failure to notify. */
+    @Transactional
+    public Logged logCameBack(@Valid LogCameBack command) {
+        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+        told.hold(command.key());
+        Notice notice = demand(command.key(), command.noticeNo(), command.version());
+        access.demand(notice.kind().printing());
+        Attempt attempt = attempts.find(notice, command.attemptNo())
+                .orElseThrow(() -> new IllegalArgumentException("No attempt " + command.attemptNo() + " was logged."));
+        Optional<Refusal> refusal = checks.cameBack(notice, attempt, command.cameBackAt());
+        if (refusal.isPresent()) {
+            return new Logged.Refused(refusal.get());
+        }
+        attempts.cameBack(notice, attempt.number(), command.cameBackAt());
+        notices.sent(notice, earliest(notice, attempt.sentAt()));
+        record.cameBack(notice, attempt, command.cameBackAt(), user);
+        return done(notice);
+    }
+
+    /** Notices in figures, by voting location and apart for court-extended hours. */
+    @Transactional(readOnly = true)
+    public NoticeCounts counts(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        Map<String, String> locations = intake.envelopes(electionId).stream()
+                .collect(Collectors.toMap(
+                        Envelope::envelopeNo, envelope -> envelope.cast().votingLocation()));
+        return new Tally(decisions.standing(electionId)).of(notices.standing(electionId), locations);
+    }
+
+    private static LocalDateTime earliest(Notice notice, LocalDateTime sentAt) {
+        LocalDateTime before = notice.sentAt();
+        return before != null && before.isBefore(sentAt) ? before : sentAt;
+    }
+
+    private Notice demand(CaseKey key, int number) {
+        return notices.find(key, number)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The envelope " + key.envelopeNo() + " has no notice " + number + "."));
+    }
+
+    private Notice demand(CaseKey key, int number, int version) {
+        Notice notice = demand(key, number);
+        if (notice.version() != version) {
+            throw new OptimisticLockingFailureException("The notice was changed since you saw it.");
+        }
+        return notice;
+    }
+
+    private Logged done(Notice notice) {
+        return new Logged.Done(demand(notice.key(), notice.number()));
+    }
+}

@@ -1,0 +1,26 @@
+package org.proviso.status;
+
+import org.proviso.core.Code;
+
+/** Where a voter's own envelope stands, as the voter may know it. Nothing is told of how it may end before it has. */
+public enum OwnState implements Code {
+    RECEIVED("We have your envelope."),
+    UNDER_REVIEW("We are looking at your envelope."),
+    WAITS_FOR_YOU("We need something from you."),
+    COUNTED("Your ballot was counted."),
+    COUNTED_IN_PART("Part of your ballot was counted."),
+    REJECTED("Your ballot was not counted."),
+    SENT_ON("We sent your envelope to your home county."),
+    NOT_VOTED("There was no provisional ballot to count.");
+
+    private final String words;
+
+    OwnState(String words) {
+        this.words = words;
+    }
+
+    /** As the voter reads it. */
+    public String words() {
+        return words;
+    }
+}

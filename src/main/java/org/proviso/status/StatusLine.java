@@ -1,0 +1,33 @@
+package org.proviso.status;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+
+/**
+ * One line of the look-up. Both hashes are under the office's secret: of receipt number and birth date, by which it is
+ * found, and of the receipt number alone, by which an old one is removed. {@code asksUntil} is the earliest deadline of
+ * the asks, on the county's clock.
+ */
+record StatusLine(
+        String keyHash,
+        String receiptHash,
+        String electionId,
+        OwnState state,
+        List<Reason> reasons,
+        List<Ask> asks,
+        @Nullable LocalDateTime asksUntil,
+        Instant changedAt) {
+
+    /** The same to the voter, whenever it was written. */
+    boolean saysTheSame(StatusLine other) {
+        return since(changedAt).equals(other.since(changedAt));
+    }
+
+    StatusLine since(Instant moment) {
+        return new StatusLine(keyHash, receiptHash, electionId, state, reasons, asks, asksUntil, moment);
+    }
+}

@@ -1,0 +1,113 @@
+package org.proviso.status;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.proviso.core.Code;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of what voters read of their own envelopes. */
+@Repository
+class StatusLineStore {
+
+    private static final String SEPARATOR = ";";
+
+    private final JdbcClient jdbc;
+
+    StatusLineStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Optional<StatusLine> find(String keyHash) {
+        return jdbc.sql("select * from status_line where key_hash = ?")
+                .param(keyHash)
+                .query(StatusLineStore::row)
+                .optional();
+    }
+
+    List<StatusLine> ofReceipt(String receiptHash) {
+        return jdbc.sql("select * from status_line where receipt_hash = ? order by key_hash")
+                .param(receiptHash)
+                .query(StatusLineStore::row)
+                .list();
+    }
+
+    List<StatusLine> all(String electionId) {
+        return jdbc.sql("select * from status_line where election_id = ? order by key_hash")
+                .param(electionId)
+                .query(StatusLineStore::row)
+                .list();
+    }
+
+    void removeReceipt(String receiptHash) {
+        jdbc.sql("delete from status_line where receipt_hash = ?")
+                .param(receiptHash)
+                .update();
+    }
+
+    void empty(String electionId) {
+        jdbc.sql("delete from status_line where election_id = ?")
+                .param(electionId)
+                .update();
+    }
+
+    void insert(StatusLine line) {
+        jdbc.sql("""
+                        insert into status_line (key_hash, receipt_hash, election_id, state, reasons, asks, asks_until,
+                            changed_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?)""")
+                .param(line.keyHash())
+                .param(line.receiptHash())
+                .param(line.electionId())
+                .param(line.state().code())
+                .param(joined(line.reasons()))
+                .param(joined(line.asks()))
+                .param(line.asksUntil())
+                .param(utc(line.changedAt()))
+                .update();
+    }
+
+    void changedAt(String keyHash, Instant moment) {
+        jdbc.sql("update status_line set changed_at = ? where key_hash = ?")
+                .params(utc(moment), keyHash)
+                .update();
+    }
+
+    private static OffsetDateTime utc(Instant moment) {
+        return OffsetDateTime.ofInstant(moment, ZoneOffset.UTC);
+    }
+
+    private static String joined(Collection<? extends Code> codes) {
+        return codes.stream().map(Code::code).collect(Collectors.joining(SEPARATOR));
+    }
+
+    private static <E extends Enum<E> & Code> List<E> codes(String joined, Class<E> type) {
+        return Arrays.stream(joined.split(SEPARATOR))
+                .filter(word -> !word.isEmpty())
+                .map(word -> Code.find(type, word).orElseThrow())
+                .toList();
+    }
+
+    private static StatusLine row(ResultSet row, int number) throws SQLException {
+        return new StatusLine(
+                row.getString("key_hash"),
+                row.getString("receipt_hash"),
+                row.getString("election_id"),
+                Code.find(OwnState.class, row.getString("state")).orElseThrow(),
+                codes(row.getString("reasons"), Reason.class),
+                codes(row.getString("asks"), Ask.class),
+                row.getObject("asks_until", LocalDateTime.class),
+                row.getObject("changed_at", OffsetDateTime.class).toInstant());
+    }
+}

@@ -1,0 +1,7 @@
+/** The voter's own look-up: a narrow table of its own, made from what review announces, that says nobody's name. */
+@ApplicationModule(allowedDependencies = {"access", "election", "review"})
+@NullMarked
+package org.proviso.status;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

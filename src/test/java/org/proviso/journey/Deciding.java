@@ -1,0 +1,68 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.util.List;
+import java.util.Set;
+import org.proviso.access.AccessService;
+import org.proviso.core.deciding.DeciderKind;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.DecidedBy;
+import org.proviso.review.DecisionService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Proposal;
+import org.proviso.review.ProposalService;
+import org.proviso.review.Settled;
+import org.proviso.review.Settlement;
+
+/** Brings a case of the primary all the way: reviewed as the truth file says, read again, and settled as proposed. */
+public record Deciding(Primary primary) {
+
+    /** Settled by eve, fay and gil, who record no session. */
+    public EnvelopeCase settled(CaseKey key) {
+        primary.reviewing(key).work();
+        if (primary.now(key).state() == CaseState.PROPOSED) {
+            as(
+                    "ben",
+                    () -> accepted(
+                            proposals().secondReview(key, primary.now(key).version(), true, "")));
+        }
+        Settled settled = as(
+                "eve",
+                () -> primary.office()
+                        .services()
+                        .inTransaction(() -> decisions().settle(List.of(settlement(key)), by())));
+        if (settled instanceof Settled.All all) {
+            return all.now().get(0);
+        }
+        throw new AssertionError("not settled: " + settled);
+    }
+
+    public EnvelopeCase reopened(CaseKey key) {
+        return as("eve", () -> accepted(decisions().reopen(key, primary.now(key).version(), "A paper was found.")));
+    }
+
+    private Settlement settlement(CaseKey key) {
+        Proposal proposal = proposals().newest(key).orElseThrow();
+        return new Settlement(key, primary.now(key).version(), proposal.as(), proposal.grounds(), Set.of());
+    }
+
+    private DecidedBy by() {
+        return new DecidedBy(
+                DeciderKind.BOARD,
+                null,
+                null,
+                Set.of("eve", "fay", "gil"),
+                primary.office().the(AccessService.class).signedIn().actor());
+    }
+
+    private ProposalService proposals() {
+        return primary.office().the(ProposalService.class);
+    }
+
+    private DecisionService decisions() {
+        return primary.office().the(DecisionService.class);
+    }
+}

@@ -1,0 +1,46 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.as;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.notices.Channel;
+import org.proviso.notices.DueNotice;
+import org.proviso.notices.LogSent;
+import org.proviso.notices.Logged;
+import org.proviso.notices.NoticeKind;
+import org.proviso.notices.NoticeService;
+
+/** The letters of an office: every notice that is due goes out and is logged. */
+final class Telling {
+
+    private final Office office;
+    private final String election;
+
+    Telling(Office office, String election) {
+        this.office = office;
+        this.election = election;
+    }
+
+    /** Sends what is due of that kind at that moment; how many letters. */
+    int send(NoticeKind kind, String by, LocalDateTime when) {
+        NoticeService notices = office.the(NoticeService.class);
+        List<DueNotice> due = as(by, () -> notices.due(election)).stream()
+                .filter(one -> one.notice().kind() == kind)
+                .toList();
+        for (DueNotice one : due) {
+            Logged logged = as(
+                    by,
+                    () -> notices.logSent(new LogSent(
+                            one.notice().key(),
+                            one.notice().number(),
+                            one.notice().version(),
+                            Channel.MAIL,
+                            when)));
+            if (!(logged instanceof Logged.Done)) {
+                throw new AssertionError(logged);
+            }
+        }
+        return due.size();
+    }
+}

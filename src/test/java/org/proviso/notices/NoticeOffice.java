@@ -1,0 +1,88 @@
+package org.proviso.notices;
+
+import static org.proviso.journey.Office.as;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.core.rules.Ask;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.TestOffice;
+import org.proviso.journey.Deciding;
+import org.proviso.journey.Primary;
+import org.proviso.review.CaseKey;
+
+/**
+ * The sample primary of August 4, 2026, loaded at noon of the next day. Under the sample's rules a notice is due by the
+ * end of August 6, identification may be brought until August 11 at 5 pm. Jon of intake prints cure letters, Carl who
+ * supervises prints all.
+ */
+record NoticeOffice(Primary primary) {
+
+    static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 5, 12, 0);
+    static final LocalDateTime NOTICE_DUE = LocalDateTime.of(2026, 8, 6, 23, 59, 59);
+    static final LocalDateTime LAST_MOMENT = LocalDateTime.of(2026, 8, 11, 17, 0);
+
+    static NoticeOffice loaded(TestOffice services) {
+        OfficeTime.set(services, NOON);
+        return new NoticeOffice(Primary.loaded(services));
+    }
+
+    static CaseKey key(String envelopeNo) {
+        return new CaseKey(Primary.ID, envelopeNo);
+    }
+
+    NoticeService service() {
+        return primary.office().the(NoticeService.class);
+    }
+
+    List<Notice> of(CaseKey key) {
+        return as("carl", () -> service().of(key));
+    }
+
+    Notice ask(CaseKey key, Ask ask) {
+        return of(key).stream()
+                .filter(notice -> notice.asksFor(ask))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Notice outcome(CaseKey key) {
+        return of(key).stream()
+                .filter(notice -> notice.kind() == NoticeKind.OUTCOME && !notice.isWithdrawn())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Logged log(String who, Notice notice, Channel channel, LocalDateTime sentAt) {
+        return as(
+                who,
+                () -> service().logSent(new LogSent(notice.key(), notice.number(), notice.version(), channel, sentAt)));
+    }
+
+    Notice logged(String who, Notice notice, LocalDateTime sentAt) {
+        return done(log(who, notice, Channel.MAIL, sentAt));
+    }
+
+    static Notice done(Logged logged) {
+        if (logged instanceof Logged.Done done) {
+            return done.notice();
+        }
+        throw new AssertionError(refused(logged));
+    }
+
+    static String refused(Logged logged) {
+        return ((Logged.Refused) logged).refusal().words();
+    }
+
+    String letter(Notice notice) {
+        return as("carl", () -> service().letter(notice.key(), notice.number())).text();
+    }
+
+    void at(LocalDateTime moment) {
+        OfficeTime.set(primary.office().services(), moment);
+    }
+
+    Deciding deciding() {
+        return new Deciding(primary);
+    }
+}

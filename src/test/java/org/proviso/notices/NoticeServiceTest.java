@@ -1,0 +1,199 @@
+package org.proviso.notices;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.journey.Office.as;
+
+import jakarta.validation.ConstraintViolationException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.NotPermittedException;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.rules.Ask;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.intake.CureService;
+import org.proviso.intake.LoadedOffice;
+import org.proviso.intake.RecordCure;
+import org.proviso.journey.Primary;
+import org.proviso.review.CaseKey;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+class NoticeServiceTest {
+
+    private static final CaseKey NO_ID = NoticeOffice.key("P-1009");
+    private static final CaseKey UNSIGNED = NoticeOffice.key("P-1013");
+
+    private static RecordCure brought(CaseKey key) {
+        return new RecordCure(
+                key.electionId(), key.envelopeNo(), Ask.IDENTIFICATION, NoticeOffice.NOON, "State ID seen");
+    }
+
+    @OnBothDatabases
+    void every_ask_is_due_at_once_by_the_packs_deadline_whatever_is_recommended(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        List<DueNotice> due = as("jon", () -> office.service().due(Primary.ID));
+        assertThat(due).extracting(one -> one.notice().key()).contains(NO_ID, UNSIGNED);
+        assertThat(due).allSatisfy(one -> {
+            assertThat(one.notice().dueAt().withNano(0)).isEqualTo(NoticeOffice.NOTICE_DUE);
+            assertThat(one.overdue()).isFalse();
+            assertThat(one.timeIsUp()).isFalse();
+        });
+        DueNotice first = due.stream()
+                .filter(one -> one.notice().key().equals(NO_ID))
+                .findFirst()
+                .orElseThrow();
+        assertThat(first.until()).isEqualTo(NoticeOffice.LAST_MOMENT);
+        office.at(NoticeOffice.NOTICE_DUE.plusMinutes(1));
+        assertThat(as("jon", () -> office.service().due(Primary.ID))).allMatch(DueNotice::overdue);
+    }
+
+    @OnBothDatabases
+    void an_ask_that_was_cured_before_its_notice_went_out_is_withdrawn_not_deleted(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        as("jon", () -> {
+            office.primary().office().the(CureService.class).record(brought(NO_ID));
+            return true;
+        });
+        assertThat(office.ask(NO_ID, Ask.IDENTIFICATION).isWithdrawn()).isTrue();
+        assertThat(as("jon", () -> office.service().due(Primary.ID)))
+                .noneMatch(one -> one.notice().key().equals(NO_ID));
+    }
+
+    @OnBothDatabases
+    void what_went_out_is_not_withdrawn_when_the_voter_acts_on_it(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
+        as("jon", () -> {
+            office.primary().office().the(CureService.class).record(brought(NO_ID));
+            return true;
+        });
+        Notice notice = office.ask(NO_ID, Ask.IDENTIFICATION);
+        assertThat(notice.isWithdrawn()).isFalse();
+        assertThat(notice.sentAt()).isEqualTo(NoticeOffice.NOON);
+    }
+
+    @OnBothDatabases
+    void of_several_attempts_each_is_logged_and_the_earliest_decides(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice first = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
+        Notice second = office.logged("jon", first, NoticeOffice.NOON);
+        LocalDateTime atTheTable = LocalDateTime.of(2026, 8, 4, 20, 0);
+        Notice third = NoticeOffice.done(office.log("jon", second, Channel.IN_PERSON, atTheTable));
+        assertThat(second.sentAt()).isEqualTo(NoticeOffice.NOON.minusHours(1));
+        assertThat(third.sentAt()).isEqualTo(atTheTable);
+        assertThat(as("jon", () -> office.service().attempts(NO_ID, third.number())))
+                .extracting(Attempt::sentAt)
+                .containsExactly(NoticeOffice.NOON.minusHours(1), NoticeOffice.NOON, atTheTable);
+    }
+
+    @OnBothDatabases
+    void nothing_can_have_gone_out_later_than_now_or_before_the_ballot_was_cast(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice notice = office.ask(NO_ID, Ask.IDENTIFICATION);
+        assertThat(NoticeOffice.refused(office.log("jon", notice, Channel.MAIL, NoticeOffice.NOON.plusMinutes(1))))
+                .contains("later than now");
+        assertThat(NoticeOffice.refused(office.log("jon", notice, Channel.MAIL, LocalDateTime.of(2026, 8, 4, 6, 0))))
+                .contains("cast only at");
+        assertThat(office.ask(NO_ID, Ask.IDENTIFICATION)).isEqualTo(notice);
+        assertThatThrownBy(() -> office.log("jon", notice, null, NoticeOffice.NOON))
+                .isInstanceOf(ConstraintViolationException.class);
+    }
+
+    @OnBothDatabases
+    void a_notice_seen_in_an_older_version_is_refused(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice seen = office.ask(NO_ID, Ask.IDENTIFICATION);
+        office.logged("jon", seen, NoticeOffice.NOON);
+        assertThatThrownBy(() -> office.logged("jon", seen, NoticeOffice.NOON))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+    }
+
+    @OnBothDatabases
+    void a_rejection_makes_one_outcome_notice_due_and_reopening_withdraws_it(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        CaseKey key = office.primary().envelope("registered_late");
+        office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
+        office.deciding().settled(key);
+        Notice due = office.outcome(key);
+        assertThat(due.dueAt()).isEqualTo(LocalDateTime.of(2026, 8, 6, 12, 0));
+        assertThat(as("carl", () -> office.service().counts(Primary.ID)).outcomes())
+                .isOne();
+        office.deciding().reopened(key);
+        assertThat(office.of(key)).singleElement().matches(Notice::isWithdrawn);
+        assertThat(as("carl", () -> office.service().counts(Primary.ID)).outcomes())
+                .isZero();
+    }
+
+    @OnBothDatabases
+    void a_ballot_that_counts_in_full_needs_no_notice(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        CaseKey key = office.primary().envelope("in_order");
+        office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
+        office.deciding().settled(key);
+        assertThat(office.of(key)).isEmpty();
+    }
+
+    @OnBothDatabases
+    void asks_are_counted_by_envelope_and_apart_for_extended_hours(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
+        NoticeCounts counts = as("carl", () -> office.service().counts(Primary.ID));
+        int asked = as("carl", () -> office.service().due(Primary.ID)).stream()
+                        .map(one -> one.notice().key())
+                        .distinct()
+                        .toList()
+                        .size()
+                + 1;
+        assertThat(counts.askEnvelopes()).isEqualTo(asked);
+        assertThat(counts.ofGroup(true).askEnvelopes() + counts.ofGroup(false).askEnvelopes())
+                .isEqualTo(asked);
+        assertThat(counts.lines())
+                .extracting(NoticeCounts.Line::askEnvelopesSent)
+                .contains(1);
+    }
+
+    @OnBothDatabases
+    void the_ledger_has_codes_and_moments_and_nobody_in_it(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice sent = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
+        LedgerEntry entry = LoadedOffice.lastEntry(services);
+        assertThat(entry.act()).isEqualTo("notice_sent");
+        assertThat(entry.subject()).isEqualTo("P-1009");
+        Attempt attempt =
+                as("jon", () -> office.service().attempts(NO_ID, sent.number())).get(0);
+        Map<String, Object> payload = entry.payload();
+        assertThat(payload)
+                .containsEntry("kind", "ask")
+                .containsEntry("ask", "identification")
+                .containsEntry("channel", "mail")
+                .containsEntry("sent_at", "2026-08-05T12:00")
+                .containsOnlyKeys("kind", "ask", "channel", "sent_at", "letter", "attempt", "notice");
+        assertThat(payload.get("letter")).asString().hasSize(64).isNotEqualTo(attempt.letterHash());
+        assertThat(entry.line()).doesNotContain("jon");
+    }
+
+    @OnBothDatabases
+    void only_who_may_print_a_letter_sees_or_logs_it(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        CaseKey decided = office.primary().envelope("registered_late");
+        office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
+        office.deciding().settled(decided);
+        Notice outcome = office.outcome(decided);
+        Notice ask = office.ask(NO_ID, Ask.IDENTIFICATION);
+        assertThatThrownBy(() -> office.logged("hal", ask, NoticeOffice.NOON))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> office.logged("jon", outcome, LocalDateTime.of(2026, 8, 6, 12, 0)))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> as("eve", () -> office.service().due(Primary.ID)))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> as("jon", () -> office.service().letter(decided, outcome.number())))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> office.service().counts(Primary.ID)).isInstanceOf(NotPermittedException.class);
+        assertThat(as("jon", () -> office.service().due(Primary.ID)))
+                .noneMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
+        assertThat(as("carl", () -> office.service().due(Primary.ID)))
+                .anyMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
+    }
+}

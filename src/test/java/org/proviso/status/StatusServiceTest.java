@@ -1,0 +1,253 @@
+package org.proviso.status;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.journey.Office.as;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.NotPermittedException;
+import org.proviso.core.Envelope;
+import org.proviso.core.Voter;
+import org.proviso.core.rules.Ask;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.intake.IntakeService;
+import org.proviso.journey.Deciding;
+import org.proviso.journey.Primary;
+import org.proviso.review.CaseKey;
+import org.proviso.review.ConfirmLink;
+import org.proviso.review.LinkService;
+import org.proviso.roll.RollService;
+
+/** The sample primary of August 4, 2026, loaded at noon of the next day; the board sits the day after. */
+class StatusServiceTest {
+
+    private static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 5, 12, 0);
+    private static final LocalDateTime DECIDING = LocalDateTime.of(2026, 8, 6, 12, 0);
+    private static final CaseKey NO_BIRTH_DATE = new CaseKey(Primary.ID, "P-1049");
+
+    private static Primary loaded(TestOffice services) {
+        OfficeTime.set(services, NOON);
+        return Primary.loaded(services);
+    }
+
+    private static Envelope envelope(Primary primary, CaseKey key) {
+        return primary.office()
+                .the(IntakeService.class)
+                .envelope(key.electionId(), key.envelopeNo())
+                .orElseThrow();
+    }
+
+    private static LookedUp look(Primary primary, String receiptNo, LocalDate born) {
+        return primary.office().the(StatusService.class).lookUp(receiptNo, born);
+    }
+
+    private static LookedUp.Found own(Primary primary, CaseKey key) {
+        Envelope envelope = envelope(primary, key);
+        return (LookedUp.Found)
+                look(primary, envelope.receiptNo(), envelope.affirmation().birthDate());
+    }
+
+    private static List<Map<String, Object>> table(TestOffice services) {
+        return services.jdbc()
+                .sql("select * from status_line order by key_hash")
+                .query()
+                .listOfRows();
+    }
+
+    @OnBothDatabases
+    void nothing_is_told_of_how_a_case_may_end_before_it_is_decided(TestOffice services) {
+        Primary primary = loaded(services);
+        CaseKey key = primary.envelope("registered_late");
+        LookedUp.Found before = own(primary, key);
+        OfficeTime.set(services, DECIDING);
+        primary.reviewing(key).work();
+        assertThat(own(primary, key)).isEqualTo(before);
+        assertThat(before.state()).isEqualTo(OwnState.UNDER_REVIEW);
+        assertThat(before.reasons()).isEmpty();
+    }
+
+    @OnBothDatabases
+    void a_decision_is_told_with_its_reason_in_plain_words_and_taken_back_when_reopened(TestOffice services) {
+        Primary primary = loaded(services);
+        CaseKey key = primary.envelope("registered_late");
+        OfficeTime.set(services, DECIDING);
+        Deciding deciding = new Deciding(primary);
+        deciding.settled(key);
+        LookedUp.Found decided = own(primary, key);
+        assertThat(decided.state()).isEqualTo(OwnState.REJECTED);
+        assertThat(decided.reasons())
+                .containsExactly("You registered after the last day to register for this election.");
+        assertThat(decided.changedAt()).isEqualTo(DECIDING);
+        deciding.reopened(key);
+        assertThat(own(primary, key).state()).isEqualTo(OwnState.UNDER_REVIEW);
+        assertThat(own(primary, key).reasons()).isEmpty();
+    }
+
+    @OnBothDatabases
+    void each_end_has_its_state(TestOffice services) {
+        Primary primary = loaded(services);
+        OfficeTime.set(services, DECIDING);
+        Deciding deciding = new Deciding(primary);
+        CaseKey whole = primary.envelope("in_order");
+        CaseKey part = primary.envelope("wrong_split");
+        deciding.settled(whole);
+        deciding.settled(part);
+        CaseKey sentOn = primary.envelope("other_county");
+        CaseKey ended = primary.envelope("withdrawn");
+        primary.reviewing(sentOn).work();
+        primary.reviewing(ended).work();
+        assertThat(own(primary, whole).state()).isEqualTo(OwnState.COUNTED);
+        assertThat(own(primary, part).state()).isEqualTo(OwnState.COUNTED_IN_PART);
+        assertThat(own(primary, part).reasons()).isNotEmpty();
+        assertThat(own(primary, sentOn).state()).isEqualTo(OwnState.SENT_ON);
+        assertThat(own(primary, ended).state()).isEqualTo(OwnState.NOT_VOTED);
+    }
+
+    @OnBothDatabases
+    void a_voter_who_may_bring_something_reads_what_and_until_when(TestOffice services) {
+        Primary primary = loaded(services);
+        LookedUp.Found own = own(primary, primary.envelope("no_id"));
+        assertThat(own.state()).isEqualTo(OwnState.WAITS_FOR_YOU);
+        assertThat(own.asks()).containsExactly(Ask.IDENTIFICATION);
+        assertThat(own.asksUntil()).isEqualTo(LocalDateTime.of(2026, 8, 11, 17, 0));
+        assertThat(own.office().phone()).isEqualTo("555-0100");
+    }
+
+    @OnBothDatabases
+    void a_wrong_number_and_a_wrong_date_get_the_same_answer(TestOffice services) {
+        Primary primary = loaded(services);
+        Envelope envelope = envelope(primary, primary.envelope("in_order"));
+        LocalDate born = envelope.affirmation().birthDate();
+        LookedUp nothing = new LookedUp.NothingFits();
+        assertThat(look(primary, envelope.receiptNo().toLowerCase(), born)).isInstanceOf(LookedUp.Found.class);
+        assertThat(look(primary, envelope.receiptNo(), born.plusDays(1))).isEqualTo(nothing);
+        assertThat(look(primary, "AAAA-AAAA", born)).isEqualTo(nothing);
+        assertThat(look(primary, "", LocalDate.of(1900, 1, 1))).isEqualTo(nothing);
+    }
+
+    @OnBothDatabases
+    void without_a_birth_date_nothing_can_be_looked_up_until_a_person_settles_who_it_is(TestOffice services) {
+        Primary primary = loaded(services);
+        String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
+        Voter voter = primary.office()
+                .the(RollService.class)
+                .voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId())
+                .orElseThrow();
+        assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookedUp.NothingFits());
+        OfficeTime.set(services, DECIDING);
+        confirm(primary, NO_BIRTH_DATE, voter.voterId());
+        assertThat(look(primary, receipt, voter.birthDate())).isInstanceOf(LookedUp.Found.class);
+    }
+
+    @OnBothDatabases
+    void a_line_under_a_birth_date_that_no_longer_holds_goes(TestOffice services) {
+        Primary primary = loaded(services);
+        OfficeTime.set(services, DECIDING);
+        String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
+        RollService roll = primary.office().the(RollService.class);
+        Voter right =
+                roll.voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId()).orElseThrow();
+        Voter wrong = roll.roll(Primary.ID).stream()
+                .filter(one -> !one.voterId().equals(right.voterId()))
+                .findFirst()
+                .orElseThrow();
+        primary.taken(NO_BIRTH_DATE, "ada");
+        link(primary, NO_BIRTH_DATE, wrong.voterId());
+        assertThat(look(primary, receipt, wrong.birthDate())).isInstanceOf(LookedUp.Found.class);
+        link(primary, NO_BIRTH_DATE, right.voterId());
+        assertThat(look(primary, receipt, wrong.birthDate())).isEqualTo(new LookedUp.NothingFits());
+        assertThat(look(primary, receipt, right.birthDate())).isInstanceOf(LookedUp.Found.class);
+    }
+
+    private static void confirm(Primary primary, CaseKey key, String voterId) {
+        primary.taken(key, "ada");
+        link(primary, key, voterId);
+    }
+
+    private static void link(Primary primary, CaseKey key, String voterId) {
+        as(
+                "ada",
+                () -> primary.office()
+                        .the(LinkService.class)
+                        .confirm(new ConfirmLink(key, primary.now(key).version(), voterId, "Compared by hand.")));
+    }
+
+    @OnBothDatabases
+    void rebuilt_the_table_is_the_same_row_by_row_and_nothing_was_assessed(TestOffice services) {
+        Primary primary = loaded(services);
+        OfficeTime.set(services, DECIDING);
+        new Deciding(primary).settled(primary.envelope("registered_late"));
+        new Deciding(primary).settled(primary.envelope("in_order"));
+        primary.reviewing(primary.envelope("other_county")).work();
+        List<Map<String, Object>> projected = table(services);
+        long assessments = assessments(services);
+        services.jdbc()
+                .sql("insert into status_line select repeat('a', 64), election_id, state, reasons, asks, asks_until,"
+                        + " changed_at, repeat('b', 64) from status_line where key_hash = ?")
+                .param(projected.get(0).get("key_hash"))
+                .update();
+        OfficeTime.set(services, DECIDING.plusHours(1));
+        int rows = as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));
+        assertThat(rows).isEqualTo(projected.size());
+        assertThat(table(services)).isEqualTo(projected);
+        assertThat(assessments(services)).isEqualTo(assessments);
+    }
+
+    @OnBothDatabases
+    void a_table_that_was_lost_comes_back_but_for_since_when_undecided_lines_read_so(TestOffice services) {
+        Primary primary = loaded(services);
+        OfficeTime.set(services, DECIDING);
+        new Deciding(primary).settled(primary.envelope("registered_late"));
+        LookedUp.Found decided = own(primary, primary.envelope("registered_late"));
+        List<Map<String, Object>> projected = table(services);
+        services.jdbc().sql("delete from status_line").update();
+        OfficeTime.set(services, DECIDING.plusHours(1));
+        as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));
+        List<Map<String, Object>> rebuilt = table(services);
+        projected.forEach(row -> row.remove("changed_at"));
+        rebuilt.forEach(row -> row.remove("changed_at"));
+        assertThat(rebuilt).isEqualTo(projected);
+        assertThat(own(primary, primary.envelope("registered_late"))).isEqualTo(decided);
+    }
+
+    private static long assessments(TestOffice services) {
+        return services.jdbc()
+                .sql("select count(*) from assessment")
+                .query(Long.class)
+                .single();
+    }
+
+    @OnBothDatabases
+    void only_a_supervisor_rebuilds(TestOffice services) {
+        Primary primary = loaded(services);
+        StatusService status = primary.office().the(StatusService.class);
+        assertThatThrownBy(() -> as("ada", () -> status.rebuild(Primary.ID))).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> status.rebuild(Primary.ID)).isInstanceOf(NotPermittedException.class);
+    }
+
+    /** As it would stand in a row; what no row has where the voter wrote none. */
+    private static String born(Envelope envelope) {
+        LocalDate born = envelope.affirmation().birthDate();
+        return born == null ? "no date" : born.toString();
+    }
+
+    @OnBothDatabases
+    void the_table_says_nobodys_name_number_or_date(TestOffice services) {
+        Primary primary = loaded(services);
+        String everything = table(services).toString();
+        assertThat(everything).contains("waits_for_you");
+        for (Envelope envelope : primary.office().the(IntakeService.class).envelopes(Primary.ID)) {
+            assertThat(everything)
+                    .doesNotContain(
+                            envelope.receiptNo(),
+                            envelope.envelopeNo(),
+                            born(envelope),
+                            "=" + envelope.affirmation().name().last());
+        }
+    }
+}
