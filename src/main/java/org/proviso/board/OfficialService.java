@@ -8,6 +8,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Vote;
+import org.proviso.review.CaseKey;
+import org.proviso.review.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.interceptor.TransactionAspectSupport;
@@ -27,6 +29,8 @@ public class OfficialService {
     private final AccessService access;
     private final BoardClock clock;
     private final MemberStore members;
+    private final DecisionService decisions;
+    private final SessionStore sessions;
 
     OfficialService(
             BoardService boards,
@@ -34,13 +38,17 @@ public class OfficialService {
             MotionService motions,
             AccessService access,
             BoardClock clock,
-            MemberStore members) {
+            MemberStore members,
+            DecisionService decisions,
+            SessionStore sessions) {
         this.boards = boards;
         this.agendas = agendas;
         this.motions = motions;
         this.access = access;
         this.clock = clock;
         this.members = members;
+        this.decisions = decisions;
+        this.sessions = sessions;
     }
 
     /**
@@ -50,6 +58,11 @@ public class OfficialService {
     @Transactional
     public VoteClosed decide(@Valid DecideAlone decision) {
         String official = access.demand(Act.DECIDE).userName();
+        // Sessions first, then cases, the head of the chain last: the acts below record themselves one by one.
+        sessions.lockAll(decision.electionId());
+        decisions.hold(decision.envelopes().keySet().stream()
+                .map(envelope -> new CaseKey(decision.electionId(), envelope))
+                .toList());
         VoteClosed closed = decided(official, decision);
         if (closed instanceof VoteClosed.Refused) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();

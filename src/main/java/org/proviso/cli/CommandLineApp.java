@@ -16,7 +16,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The file verbs: each does its job on files and ends. Without a verb the program starts the office's server. */
+/**
+ * The verbs: each does its job and ends, on files, or on the office's database where it needs it. Without a verb the
+ * program starts the office's server.
+ */
 @Command(
         name = "proviso",
         description = "Settles provisional ballots from the shell. Without a verb, starts the office's server.",
@@ -30,6 +33,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             VerifyLedgerCommand.class,
             MatchCommand.class,
             MakeSampleCommand.class,
+            ReplayCommand.class,
+            ExportLedgerCommand.class,
         })
 public final class CommandLineApp {
 

@@ -1,7 +1,8 @@
 /**
- * The shell's side of the program. File verbs run before the server's framework starts, on core and files only.
+ * The shell's side of the program. File verbs run before the server's framework starts, on core and files only; verbs on
+ * the office's database start its services without a server.
  */
-@ApplicationModule(allowedDependencies = "files")
+@ApplicationModule(allowedDependencies = {"files", "ledger", "election", "canvass"})
 @NullMarked
 package org.proviso.cli;
 

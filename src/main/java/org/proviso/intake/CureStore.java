@@ -16,6 +16,10 @@ import org.springframework.stereotype.Repository;
 @Repository
 class CureStore {
 
+    /** What a voter brought as its row has it. */
+    record CureRow(
+            String envelopeNo, int number, String ask, LocalDateTime receivedAt, String recordedBy, String words) {}
+
     private final JdbcClient jdbc;
 
     CureStore(JdbcClient jdbc) {
@@ -53,5 +57,12 @@ class CureStore {
                                 .toLocalDateTime(),
                         row.getString("words")))
                 .list();
+    }
+
+    /** Every row of an election. */
+    List<CureRow> rows(String electionId) {
+        return jdbc.sql("""
+                        select envelope_no, cure_no as number, ask, received_at, recorded_by, words from cure_evidence
+                        where election_id = ? order by envelope_no, cure_no""").param(electionId).query(CureRow.class).list();
     }
 }

@@ -74,6 +74,17 @@ public class DecisionService {
         return decisions.standing(electionId);
     }
 
+    /**
+     * Locks the cases that will be settled, with the other envelopes of their voters. For whoever records anything before
+     * it settles them in the same transaction: the head of the chain is locked last.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void hold(Collection<CaseKey> keys) {
+        SortedSet<CaseKey> together = new TreeSet<>(keys);
+        keys.forEach(key -> together.addAll(groups.others(key)));
+        together.forEach(desk::lock);
+    }
+
     /** Settles cases together, all or none, each judged by what the rules say of it at this moment. */
     @Transactional(propagation = Propagation.MANDATORY)
     public Settled settle(Collection<Settlement> settlements, DecidedBy by) {

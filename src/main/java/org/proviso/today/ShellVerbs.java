@@ -27,6 +27,10 @@ final class ShellVerbs extends Composite<PageSection> {
         verb("Assess facts written by hand; first see which there are", "assess --describe");
         verb("List an election's deadlines", "deadlines --pack example --election-date 2026-11-03");
         verb("Prove the rule packs that come with it", "check-rules --all");
+        verb("Compare the office's tables with its ledger, while the server is stopped", "replay");
+        verb(
+                "Write the office's own ledger as a file that anybody can check",
+                "export-ledger office --out target/office-ledger.jsonl");
         verb("Make the two invented elections again", "make-sample --out target/samples");
     }
 

@@ -36,8 +36,12 @@ public enum DatabaseKind {
 
     /** Connections to a database of its own, not yet migrated. */
     public HikariDataSource open() {
+        return open(url());
+    }
+
+    HikariDataSource open(String url) {
         HikariConfig config = new HikariConfig();
-        config.setJdbcUrl(url());
+        config.setJdbcUrl(url);
         config.setUsername(this == H2 ? "sa" : "postgres");
         if (this == POSTGRESQL) {
             config.addDataSourceProperty("reWriteBatchedInserts", "true");

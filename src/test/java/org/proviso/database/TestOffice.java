@@ -19,8 +19,11 @@ public final class TestOffice {
     private final AnnotationConfigApplicationContext services;
 
     private TestOffice(DatabaseKind kind) {
+        this(kind, kind.open());
+    }
+
+    private TestOffice(DatabaseKind kind, HikariDataSource connections) {
         this.kind = kind;
-        HikariDataSource connections = kind.open();
         Flyway.configure()
                 .dataSource(connections)
                 .locations(kind.migrations())
@@ -35,6 +38,17 @@ public final class TestOffice {
     /** The office on that kind of database; skips the running test where there is no server. */
     public static synchronized TestOffice on(DatabaseKind kind) {
         return OPEN.computeIfAbsent(kind, TestOffice::new);
+    }
+
+    /** An office over an H2 database that may be there already; whoever opened it closes it. */
+    public static TestOffice over(String h2Url) {
+        return new TestOffice(DatabaseKind.H2, DatabaseKind.H2.open(h2Url));
+    }
+
+    /** Lets the database go. */
+    public void close() {
+        the(HikariDataSource.class).close();
+        services.close();
     }
 
     public DatabaseKind kind() {

@@ -1,0 +1,62 @@
+package org.proviso.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.proviso.core.chain.ChainHead;
+import org.proviso.election.ElectionService;
+import org.proviso.files.AtomicFile;
+import org.proviso.files.InputException;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.context.ApplicationContext;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a chain of the office's ledger as a file that anybody can check. */
+@Command(
+        name = "export-ledger",
+        description = "Writes the ledger of an election as a file that verify-ledger reads.",
+        mixinStandardHelpOptions = true)
+final class ExportLedgerCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "ELECTION", description = "Its id, or office for what concerns no election.")
+    private String election;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "An older file is replaced.")
+    private Path out;
+
+    @Mixin
+    private OfficeDatabase database = new OfficeDatabase();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return database.use(this::export);
+    }
+
+    private int export(ApplicationContext office) {
+        LedgerChain chain = chain(office.getBean(ElectionService.class));
+        LedgerService ledger = office.getBean(LedgerService.class);
+        AtomicFile.write(out, writer -> ledger.export(chain, writer));
+        ChainHead head = ledger.head(chain);
+        spec.commandLine().getOut().println("written: " + head.sequence() + " entries, head " + head.hash());
+        return 0;
+    }
+
+    private LedgerChain chain(ElectionService elections) {
+        if (election.equals(LedgerChain.OFFICE.name())) {
+            return LedgerChain.OFFICE;
+        }
+        if (!elections.all().contains(election)) {
+            throw new InputException(
+                    election, 0, "", "is no election of this office; there are: " + String.join(", ", elections.all()));
+        }
+        return LedgerChain.of(election);
+    }
+}

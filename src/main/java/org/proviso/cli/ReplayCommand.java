@@ -1,0 +1,60 @@
+package org.proviso.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.proviso.canvass.OfficeReplay;
+import org.proviso.canvass.ReplayService;
+import org.proviso.election.ElectionService;
+import org.proviso.files.InputException;
+import org.springframework.context.ApplicationContext;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares the office's tables with its ledger. Exit code 1 when anything differs. */
+@Command(
+        name = "replay",
+        description = "Follows the ledger of an election and compares the office's tables with it, both ways.",
+        mixinStandardHelpOptions = true)
+final class ReplayCommand implements Callable<Integer> {
+
+    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "Its id; without it every election.")
+    private @Nullable String election;
+
+    @Mixin
+    private OfficeDatabase database = new OfficeDatabase();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return database.use(this::replay);
+    }
+
+    private int replay(ApplicationContext office) {
+        List<String> known = office.getBean(ElectionService.class).all();
+        if (election != null && !known.contains(election)) {
+            throw new InputException(
+                    election, 0, "", "is no election of this office; there are: " + String.join(", ", known));
+        }
+        ReplayService service = office.getBean(ReplayService.class);
+        List<OfficeReplay> verdicts = (election == null ? known : List.of(election))
+                .stream().map(service::of).toList();
+        verdicts.forEach(this::print);
+        return verdicts.stream().allMatch(OfficeReplay::isWhole) ? 0 : 1;
+    }
+
+    private void print(OfficeReplay verdict) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(verdict.electionId() + ": "
+                + (verdict.isWhole() ? "tables and ledger agree" : "DIFFERS, " + verdict.differing() + " times"));
+        verdict.looked().forEach(line -> out.println("  " + line));
+        verdict.differences().forEach(line -> out.println("  - " + line));
+        out.flush();
+    }
+}

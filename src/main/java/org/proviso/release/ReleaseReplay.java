@@ -1,0 +1,114 @@
+package org.proviso.release;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.ledger.Compared;
+import org.proviso.ledger.Differences;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Isolation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Compares batches, what was opened and what was handed off with the ledger, both ways; it changes nothing. */
+@Service
+public class ReleaseReplay {
+
+    private final BatchStore batches;
+    private final SheetStore sheets;
+    private final LedgerService ledger;
+    private final AccessService access;
+
+    ReleaseReplay(BatchStore batches, SheetStore sheets, LedgerService ledger, AccessService access) {
+        this.batches = batches;
+        this.sheets = sheets;
+        this.ledger = ledger;
+        this.access = access;
+    }
+
+    /** Tables and ledger are seen as of one moment. */
+    @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
+    public Compared of(String electionId) {
+        Said said = new Said();
+        ledger.follow(LedgerChain.of(electionId), said::add);
+        Map<String, String> there = new TreeMap<>();
+        batches.all(electionId).forEach(batch -> put(there, batch));
+        if (batches.othersDone(electionId)) {
+            there.put(Said.OTHERS, "done");
+        }
+        Differences differences = new Differences();
+        differences.between(said.said, there);
+        return differences.among(batches.all(electionId).size(), "batches");
+    }
+
+    private void put(Map<String, String> there, Batch batch) {
+        String name = "batch " + batch.number();
+        there.put(name + " envelopes", String.valueOf(batch.envelopes()));
+        there.put(name + " held apart", String.valueOf(batch.heldApart()));
+        there.put(
+                name + " sheets",
+                String.valueOf(sheets.of(batch.electionId(), batch.number()).size()));
+        there.put(name + " first opener", pseudonym(batch.firstOpener()));
+        there.put(name + " second opener", pseudonym(batch.secondOpener()));
+        if (batch.openedAt() != null) {
+            there.put(name + " empty", String.valueOf(batch.empty()));
+            there.put(name + " opened", String.join(", ", batches.envelopes(batch.electionId(), batch.number())));
+        }
+        there.put(name + " handed off", batch.handedOffAt() == null ? "" : batch.ballots() + " ballots");
+        for (RemakeSheet sheet : sheets.of(batch.electionId(), batch.number())) {
+            String which = name + " sheet " + sheet.number();
+            there.put(which + " copied by", pseudonym(sheet.firstCopier()));
+            there.put(which + " read back by", pseudonym(sheet.secondCopier()));
+        }
+    }
+
+    private String pseudonym(@Nullable String userName) {
+        return userName == null
+                ? ""
+                : access.whoIs(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
+    }
+
+    /** What the entries say. */
+    private static final class Said {
+
+        private static final String OTHERS = "other ballots";
+
+        private final Map<String, String> said = new TreeMap<>();
+        /** Envelopes opened since the last batch: their entries come before that of their batch. */
+        private final Set<String> released = new TreeSet<>();
+
+        private void add(LedgerEntry entry) {
+            String name = entry.subject();
+            Map<String, Object> payload = entry.payload();
+            switch (entry.act()) {
+                case "others_done" -> said.put(OTHERS, "done");
+                case "batch_made" -> {
+                    said.put(name + " envelopes", text(payload.get("envelopes")));
+                    said.put(name + " held apart", text(payload.get("held_apart")));
+                    said.put(name + " sheets", text(payload.get("sheets")));
+                }
+                case "opening_begun" -> said.put(name + " first opener", entry.actor());
+                case "released" -> released.add(name);
+                case "batch_opened" -> {
+                    said.put(name + " second opener", entry.actor());
+                    said.put(name + " empty", text(payload.get("empty")));
+                    said.put(name + " opened", String.join(", ", released));
+                    released.clear();
+                }
+                case "handed_off" -> said.put(name + " handed off", payload.get("ballots") + " ballots");
+                case "remake_begun" -> said.put(name + " copied by", entry.actor());
+                case "remade" -> said.put(name + " read back by", entry.actor());
+                default -> {}
+            }
+        }
+
+        private static String text(@Nullable Object value) {
+            return String.valueOf(value);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.proviso.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.proviso.database.TestOffice;
+import org.proviso.journey.Primary;
+
+/** Verbs on the office's database, while no server runs and while one does. */
+class DatabaseVerbsTest {
+
+    @TempDir
+    Path folder;
+
+    private TestOffice office() {
+        return TestOffice.over("jdbc:h2:file:" + folder.resolve("proviso") + ";WRITE_DELAY=0");
+    }
+
+    private Shell replay(String... election) {
+        return election.length == 0
+                ? Shell.run("replay", "--data", folder.toString())
+                : Shell.run("replay", election[0], "--data", folder.toString());
+    }
+
+    @Test
+    void replay_says_whether_tables_and_ledger_agree_and_the_ledger_is_exported() {
+        TestOffice first = office();
+        Primary.loaded(first);
+        first.close();
+        Shell whole = replay();
+        assertThat(whole.exit()).as(whole.err()).isZero();
+        assertThat(whole.out())
+                .contains(Primary.ID + ": tables and ledger agree", "1 entries of the ledger fit", "60 cases");
+        Path file = folder.resolve("ledger.jsonl");
+        Shell written = Shell.run("export-ledger", Primary.ID, "--out", file.toString(), "--data", folder.toString());
+        assertThat(written.out()).startsWith("written: 1 entries, head ");
+        assertThat(Shell.run("verify-ledger", file.toString()).out()).startsWith("holds: 1 entries");
+        TestOffice second = office();
+        second.jdbc()
+                .sql("update envelope_case set state = 'ended' where envelope_no = 'P-1001'")
+                .update();
+        second.close();
+        Shell differs = replay(Primary.ID);
+        assertThat(differs.exit()).isOne();
+        assertThat(differs.out())
+                .contains(
+                        Primary.ID + ": DIFFERS, 1 times",
+                        "- Envelope P-1001: in the table the case is ended, by the ledger it is open.");
+        assertThat(replay("elsewhere").exit()).isEqualTo(2);
+        assertThat(replay("elsewhere").err())
+                .contains("is no election of this office")
+                .contains(Primary.ID);
+    }
+
+    @Test
+    void a_database_that_is_missing_is_said_in_one_line_and_none_is_made() {
+        Shell missing = replay();
+        assertThat(missing.exit()).isEqualTo(2);
+        assertThat(missing.out()).isEmpty();
+        assertThat(missing.err()).hasLineCount(1).contains("is not there: start the server once");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void a_database_that_the_server_holds_is_said_in_one_line() throws Exception {
+        Process server = HeldDatabase.start(folder.resolve("proviso"));
+        try {
+            Shell held = replay();
+            assertThat(held.exit()).isEqualTo(2);
+            assertThat(held.out()).isEmpty();
+            assertThat(held.err()).hasLineCount(1).contains("is held by the running server: stop it first");
+        } finally {
+            server.destroy();
+            server.waitFor();
+        }
+    }
+}
