@@ -59,7 +59,7 @@ class DatabaseVerbsTest {
         Shell missing = replay();
         assertThat(missing.exit()).isEqualTo(2);
         assertThat(missing.out()).isEmpty();
-        assertThat(missing.err()).hasLineCount(1).contains("is not there: start the server once");
+        assertThat(ownWords(missing)).hasLineCount(1).contains("is not there: start the server once");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -70,10 +70,18 @@ class DatabaseVerbsTest {
             Shell held = replay();
             assertThat(held.exit()).isEqualTo(2);
             assertThat(held.out()).isEmpty();
-            assertThat(held.err()).hasLineCount(1).contains("is held by the running server: stop it first");
+            assertThat(ownWords(held)).hasLineCount(1).contains("is held by the running server: stop it first");
         } finally {
             server.destroy();
             server.waitFor();
         }
+    }
+
+    /** Without what the logging library says of itself where another test of this program's run had reset it. */
+    private static String ownWords(Shell shell) {
+        return shell.err()
+                .lines()
+                .filter(line -> !line.contains("|-WARN in "))
+                .collect(java.util.stream.Collectors.joining("\n", "", "\n"));
     }
 }

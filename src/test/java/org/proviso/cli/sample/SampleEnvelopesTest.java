@@ -98,8 +98,9 @@ class SampleEnvelopesTest {
                 .toList();
         assertThat(differences).containsExactly(1L);
         assertThat(transmittals)
-                .allMatch(row -> number(row, "issued") == number(row, "returned") + number(row, "spoiled")
-                        && number(row, "supplied") == number(row, "issued") + number(row, "unused"));
+                .allMatch(row -> number(row, "issued") == number(row, "returned")
+                        && number(row, "supplied")
+                                == number(row, "issued") + number(row, "spoiled") + number(row, "unused"));
     }
 
     private static int number(Row row, String column) {
