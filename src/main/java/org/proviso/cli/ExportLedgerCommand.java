@@ -30,7 +30,7 @@ final class ExportLedgerCommand implements Callable<Integer> {
     private Path out;
 
     @Mixin
-    private OfficeDatabase database = new OfficeDatabase();
+    private OfficeDatabaseStore database = new OfficeDatabaseStore();
 
     @Spec
     private CommandSpec spec;

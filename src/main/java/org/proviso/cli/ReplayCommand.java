@@ -26,7 +26,7 @@ final class ReplayCommand implements Callable<Integer> {
     private @Nullable String election;
 
     @Mixin
-    private OfficeDatabase database = new OfficeDatabase();
+    private OfficeDatabaseStore database = new OfficeDatabaseStore();
 
     @Spec
     private CommandSpec spec;

@@ -17,7 +17,7 @@ import org.springframework.core.env.MapPropertySource;
 import picocli.CommandLine.Option;
 
 /** Which database a verb works on, and the services over it, without a server. */
-final class OfficeDatabase {
+final class OfficeDatabaseStore {
 
     /** H2 says by these numbers that another process holds its file, and that there is none. */
     private static final int HELD = 90020;
@@ -55,7 +55,7 @@ final class OfficeDatabase {
             return new SpringApplicationBuilder(OfficeServices.class)
                     .web(WebApplicationType.NONE)
                     .registerShutdownHook(false)
-                    .initializers(OfficeDatabase::onlyWhereThereIsOne)
+                    .initializers(OfficeDatabaseStore::onlyWhereThereIsOne)
                     .run(settings().toArray(String[]::new));
         } catch (RuntimeException e) {
             throw new InputException("the office's database", 0, "", why(e));
