@@ -8,6 +8,7 @@
             "roll",
             "intake",
             "review",
+            "review :: queue",
             "board",
             "release",
             "notices",
