@@ -24,9 +24,7 @@ class FirstStart implements SmartInitializingSingleton {
     static final String ADMINISTRATOR = "administrator";
     static final String DEMO_PASSWORD = "demo-only-password";
 
-    private static final Logger LOG = LoggerFactory.getLogger(FirstStart.class);
-
-    private static final List<CreateUser> DEMO = List.of(
+    static final List<CreateUser> DEMO = List.of(
             demo("intake", "Irene Cobb", "", Role.INTAKE),
             demo("reviewer", "Ada Lovering", "", Role.REVIEWER),
             demo("second", "Ben Okafor", "", Role.REVIEWER),
@@ -38,6 +36,8 @@ class FirstStart implements SmartInitializingSingleton {
             demo("supervisor", "Hugh Mercer", "", Role.SUPERVISOR),
             demo("observer", "Ines Calder", "", Role.OBSERVER),
             demo("admin", "Joan Pike", "", Role.ADMINISTRATOR));
+
+    private static final Logger LOG = LoggerFactory.getLogger(FirstStart.class);
 
     private final UserStore users;
     private final Accounts accounts;

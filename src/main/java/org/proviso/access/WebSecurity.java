@@ -9,7 +9,7 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 
 /**
  * The lock on every address: a view without an access annotation is closed, and whatever is not a view needs a
- * sign-in. The form to sign in with comes with the screens.
+ * sign-in. The plain pages have a lock of their own, {@code access.ui.PlainSecurity}, which is asked first.
  */
 @Configuration
 class WebSecurity {
@@ -30,7 +30,7 @@ class WebSecurity {
 
     @Bean
     SecurityFilterChain pages(HttpSecurity http) throws Exception {
-        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> {});
+        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin.loginView("/sign-in", "/sign-in?out"));
         http.headers(headers -> headers.frameOptions(frame -> frame.deny())
                 .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                 .permissionsPolicyHeader(policy -> policy.policy("camera=(), microphone=(), geolocation=()"))

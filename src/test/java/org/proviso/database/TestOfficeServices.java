@@ -35,7 +35,7 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
+                        pattern = {".*\\.ui\\..*", ".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
 class TestOfficeServices {
 
     /** Election night in the samples' county. */

@@ -38,9 +38,8 @@ class StartPageTest {
     }
 
     @Test
-    void an_address_that_is_no_page_is_closed() {
-        assertThat(browser.getForEntity("/envelopes", String.class).getStatusCode())
-                .isEqualTo(HttpStatus.UNAUTHORIZED);
+    void whoever_asks_for_an_address_that_is_not_open_has_to_sign_in() {
+        assertThat(browser.getForEntity("/envelopes", String.class).getBody()).contains("<h1>Sign in</h1>");
     }
 
     @Test

@@ -1,0 +1,44 @@
+package org.proviso.access;
+
+import java.util.List;
+import org.springframework.stereotype.Component;
+
+/** The accounts that the sign-in page of a demonstration names, and their password; elsewhere there are none. */
+@Component
+public class DemoSignIns {
+
+    private final AccessSettings settings;
+
+    DemoSignIns(AccessSettings settings) {
+        this.settings = settings;
+    }
+
+    public List<DemoSignIn> all() {
+        return settings.demo()
+                ? FirstStart.DEMO.stream().map(DemoSignIns::signIn).toList()
+                : List.of();
+    }
+
+    public String password() {
+        return settings.demo() ? FirstStart.DEMO_PASSWORD : "";
+    }
+
+    private static DemoSignIn signIn(CreateUser account) {
+        String party = account.party().isEmpty() ? "" : ", " + account.party() + " party";
+        Role role = account.roles().iterator().next();
+        return new DemoSignIn(account.userName(), account.fullName(), part(role) + party);
+    }
+
+    private static String part(Role role) {
+        return switch (role) {
+            case INTAKE -> "receives bags and keys envelopes";
+            case REVIEWER -> "reviews cases and proposes";
+            case DECIDER -> "votes on the board";
+            case RELEASE_TEAM -> "opens envelopes and remakes ballots";
+            case SUPERVISOR -> "runs the office: files, letters, closing";
+            case ADMINISTRATOR -> "manages accounts, has no part in any case";
+            case OBSERVER -> "reads figures and the ledger, sees no names";
+            case PUBLIC -> "looks up one envelope";
+        };
+    }
+}

@@ -1,0 +1,26 @@
+package org.proviso.access;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** The sign-in page names accounts in a demonstration only. */
+class DemoSignInsTest {
+
+    @Test
+    void a_demonstration_names_each_account_with_its_part() {
+        DemoSignIns demo = new DemoSignIns(new AccessSettings(true));
+        assertThat(demo.all())
+                .hasSize(11)
+                .contains(new DemoSignIn("board1", "Clara Whitmore", "votes on the board, Lakes party"))
+                .contains(new DemoSignIn("reviewer", "Ada Lovering", "reviews cases and proposes"));
+        assertThat(demo.password()).isEqualTo("demo-only-password");
+    }
+
+    @Test
+    void elsewhere_there_is_none_and_no_password() {
+        DemoSignIns office = new DemoSignIns(new AccessSettings(false));
+        assertThat(office.all()).isEmpty();
+        assertThat(office.password()).isEmpty();
+    }
+}
