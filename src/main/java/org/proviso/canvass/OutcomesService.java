@@ -56,7 +56,7 @@ public class OutcomesService {
         Map<Reason, Integer> rejections = new EnumMap<>(Reason.class);
         standing.values().stream()
                 .filter(decision -> decision.as() == DecidedAs.REJECT)
-                .map(decision -> decision.grounds().reasons())
+                .map(decision -> decision.reasons())
                 .filter(reasons -> !reasons.isEmpty())
                 .forEach(reasons -> rejections.merge(reasons.get(0), 1, Integer::sum));
         return rejections;

@@ -48,7 +48,7 @@ final class NotingSheet {
         Select<Figure> figure = new Select<>();
         figure.setLabel("What it counts");
         figure.setItems(told);
-        figure.setItemLabelGenerator(Figure::words);
+        figure.setItemLabelGenerator(Figure::asked);
         figure.setValue(told.get(0));
         IntegerField number = new IntegerField("How many");
         number.setMin(0);
@@ -69,7 +69,7 @@ final class NotingSheet {
     private void note(Balance balance, Figure figure, int number, String because) {
         canvass.note(new NoteFigure(election.id(), place(balance), hours(balance), figure, number, because));
         after.run();
-        Said.done("Noted: " + place(balance) + " " + figure.said(number) + ".");
+        Said.done("Noted: " + place(balance) + " " + figure.words(number) + ".");
     }
 
     private static Hours hours(Balance balance) {
