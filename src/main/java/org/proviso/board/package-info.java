@@ -1,5 +1,5 @@
 /** The decider at work: sessions, agenda, motions, votes and minutes. It changes a case only by calling review. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "intake", "review"})
+@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "intake", "review"})
 @NullMarked
 package org.proviso.board;
 

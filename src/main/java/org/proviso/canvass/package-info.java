@@ -1,6 +1,6 @@
 /** The canvass: whether the numbers of every voting location and of the county add up. */
 @ApplicationModule(
-        allowedDependencies = {"ledger", "access", "election", "intake", "review", "board", "release", "notices"})
+        allowedDependencies = {"ledger", "access", "ui", "election", "intake", "review", "board", "release", "notices"})
 @NullMarked
 package org.proviso.canvass;
 

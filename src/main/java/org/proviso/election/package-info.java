@@ -1,5 +1,5 @@
 /** Elections as loaded: ballots, precincts, streets, the rules in force, the calendar and the office's clock. */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access"})
+@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui"})
 @NullMarked
 package org.proviso.election;
 

@@ -1,5 +1,5 @@
 /** What comes in: transmittals, envelopes with their affirmations, and what voters bring later. */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "election"})
+@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election"})
 @NullMarked
 package org.proviso.intake;
 

@@ -1,5 +1,5 @@
 /** Notices: what each voter must be told and by when, the letters, and the log of every attempt to tell. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "roll", "intake", "review"})
+@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "roll", "intake", "review"})
 @NullMarked
 package org.proviso.notices;
 

@@ -1,5 +1,5 @@
 /** Release: envelopes that count are opened in batches, parts are remade, and ballots handed to tabulation, secrecy kept. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "election", "review"})
+@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "review"})
 @NullMarked
 package org.proviso.release;
 

@@ -1,5 +1,5 @@
 /** The voter's own look-up: a narrow table of its own, made from what review announces, that says nobody's name. */
-@ApplicationModule(allowedDependencies = {"access", "election", "review"})
+@ApplicationModule(allowedDependencies = {"access", "ui", "election", "review"})
 @NullMarked
 package org.proviso.status;
 

@@ -1,5 +1,20 @@
 /** The start page, and what the server does by itself while it runs. */
-@ApplicationModule(allowedDependencies = {"ui", "election", "review"})
+@ApplicationModule(
+        allowedDependencies = {
+            "ledger",
+            "access",
+            "ui",
+            "election",
+            "roll",
+            "intake",
+            "review",
+            "review :: queue",
+            "board",
+            "release",
+            "notices",
+            "status",
+            "canvass"
+        })
 @NullMarked
 package org.proviso.today;
 

@@ -35,7 +35,8 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.ui\\..*", ".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
+                        pattern = {".*\\.WebSecurity", ".*\\.ServerClock", ".*\\.proviso\\.[a-z]+\\.ui\\..*", ".*Test.*"
+                        }))
 class TestOfficeServices {
 
     /** Election night in the samples' county. */

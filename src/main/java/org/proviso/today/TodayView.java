@@ -1,0 +1,93 @@
+package org.proviso.today;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.review.CaseState;
+import org.proviso.review.queue.Tally;
+import org.proviso.review.queue.TallyService;
+import org.proviso.ui.Caution;
+import org.proviso.ui.ElectionLine;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.OutcomeMark;
+import org.proviso.ui.OutcomeMark.Shape;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** The first page of the day: how far the office is, what waits for whoever looks, the clocks, what does not add up. */
+@Route(value = "", layout = OfficeFrame.class)
+@PageTitle("Today · Proviso")
+@PermitAll
+public final class TodayView extends Composite<Div> {
+
+    private final transient Workplace workplace;
+    private final transient TallyService tallies;
+    private final transient WaitingLines waiting;
+    private final transient Clocks clocks;
+    private final transient NotAddingUp sums;
+
+    TodayView(Workplace workplace, TallyService tallies, WaitingLines waiting, Clocks clocks, NotAddingUp sums) {
+        this.workplace = workplace;
+        this.tallies = tallies;
+        this.waiting = waiting;
+        this.clocks = clocks;
+        this.sums = sums;
+        getContent().addClassName("sheet");
+        workplace.election().ifPresentOrElse(this::show, this::showNone);
+    }
+
+    private void show(ElectionLine election) {
+        LocalDateTime now = workplace.now();
+        Tally tally = tallies.of(election.id());
+        Div work = new Div(head(now, tally), outcomes(tally), new WaitingPart(waiting.of(election.id(), tally, now)));
+        Div side = new Div(new ClocksPart(clocks.ahead(election.id(), now), now), new SumsPart(sums.of(election.id())));
+        side.addClassName("side");
+        Div today = new Div(work, side);
+        today.addClassName("today");
+        getContent().add(today, new Caution());
+    }
+
+    private void showNone() {
+        getContent()
+                .add(
+                        new PageHead("No election yet", "An election is loaded in Set-up, from its folder of files."),
+                        new Paragraph(Links.link("Set-up", "set-up")));
+    }
+
+    private static PageHead head(LocalDateTime now, Tally tally) {
+        String went = tally.in(CaseState.SENT_ON) + tally.in(CaseState.ENDED) == 0
+                ? ""
+                : ", " + (tally.in(CaseState.SENT_ON) + tally.in(CaseState.ENDED)) + " sent on or ended";
+        return new PageHead(
+                UsDates.weekday(now.toLocalDate()) + ", " + UsDates.hour(now.toLocalTime()),
+                String.format(
+                        java.util.Locale.US,
+                        "%s received, %,d decided%s, %,d to go.",
+                        UsDates.count(tally.all(), "envelope"),
+                        tally.settled(),
+                        went,
+                        tally.toGo()));
+    }
+
+    private static Component outcomes(Tally tally) {
+        Div line = new Div(
+                new OutcomeMark(Shape.COUNT, tally.as(DecidedAs.COUNT) + " count"),
+                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecidedAs.COUNT_IN_PART) + " in part"),
+                new OutcomeMark(Shape.REJECT, tally.as(DecidedAs.REJECT) + " rejected"));
+        Span rest = new Span(
+                tally.toGo() + " not yet decided, " + tally.in(CaseState.READY) + " of them ready for the decider");
+        rest.addClassName("soft");
+        line.add(rest);
+        line.addClassName("outcomes");
+        return line;
+    }
+}

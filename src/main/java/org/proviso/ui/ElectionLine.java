@@ -1,0 +1,13 @@
+package org.proviso.ui;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/** An election as every page names it. */
+public record ElectionLine(String id, String county, String kind, LocalDate date, ZoneId zone, boolean closed) {
+
+    /** {@code Tamarack County · General, November 3, 2026}. */
+    public String words() {
+        return county + " · " + kind + ", " + UsDates.day(date) + (closed ? " (closed)" : "");
+    }
+}

@@ -1,0 +1,18 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Paragraph;
+
+/** What a page that cannot be shown says: what is wrong, and the way on. */
+final class ErrorPage extends Div {
+
+    ErrorPage() {
+        addClassName("sheet");
+    }
+
+    void say(String title, String why) {
+        removeAll();
+        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("To Today", "")));
+    }
+}

@@ -1,0 +1,11 @@
+package org.proviso.ui;
+
+/** A page about an election was opened in an office that holds none. */
+public final class NoElectionException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    public NoElectionException() {
+        super("There is no election here yet. The supervisor loads one in Set-up.");
+    }
+}

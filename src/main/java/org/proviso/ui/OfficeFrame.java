@@ -1,0 +1,74 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HasElement;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Header;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.AfterNavigationEvent;
+import com.vaadin.flow.router.AfterNavigationObserver;
+import com.vaadin.flow.router.RouterLayout;
+import com.vaadin.flow.spring.security.AuthenticationContext;
+import jakarta.annotation.security.PermitAll;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+
+/** What stands around every page of the office: the rooms, the finder, the election, who works here, what was said. */
+@PermitAll
+public final class OfficeFrame extends Div implements RouterLayout, AfterNavigationObserver {
+
+    private final Main main = new Main();
+    private final Said said = new Said();
+    private final RoomLinks rooms;
+
+    OfficeFrame(AccessService access, Workplace workplace, AuthenticationContext signedIn) {
+        addClassName("office");
+        rooms = new RoomLinks(access);
+        main.setId("main");
+        main.getElement().setAttribute("tabindex", "-1");
+        add(skip(), top(access, workplace, signedIn));
+        if (!workplace.demonstration().isEmpty()) {
+            add(demonstration(workplace.demonstration()));
+        }
+        add(said, main);
+        UI.getCurrent().getPage().addJsModule("context://keys.js");
+    }
+
+    private static Anchor skip() {
+        Anchor skip = new Anchor("#main", "Skip to the work");
+        skip.addClassName("skip");
+        skip.setRouterIgnore(true);
+        return skip;
+    }
+
+    private Header top(AccessService access, Workplace workplace, AuthenticationContext signedIn) {
+        Anchor name = Links.link("Proviso", "");
+        name.addClassName("name");
+        Header top = new Header(name, rooms, new Finder(), new WhoWorks(access, workplace, signedIn));
+        top.addClassName("top");
+        return top;
+    }
+
+    private static Component demonstration(String words) {
+        Paragraph line = new Paragraph(words);
+        line.addClassName("demonstration");
+        return line;
+    }
+
+    @Override
+    public void showRouterLayoutContent(@Nullable HasElement content) {
+        main.removeAll();
+        if (content != null) {
+            main.getElement().appendChild(content.getElement());
+        }
+    }
+
+    @Override
+    public void afterNavigation(AfterNavigationEvent event) {
+        said.here(UI.getCurrent());
+        rooms.at(event.getLocation().getPath());
+    }
+}

@@ -1,0 +1,53 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.component.grid.Grid;
+import com.vaadin.flow.component.grid.GridVariant;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.data.provider.DataProvider;
+import com.vaadin.flow.function.ValueProvider;
+import java.util.List;
+import java.util.function.IntSupplier;
+
+/** A long list: it draws and fetches only the rows on the screen, and says in a sentence why it is empty. */
+public final class RowGrid<T> extends Grid<T> {
+
+    /** Fetches rows of a list. */
+    @FunctionalInterface
+    public interface Rows<T> {
+        List<T> fetch(int offset, int limit);
+    }
+
+    /** {@code name} is for screen readers; {@code whenEmpty} says what would be here, and how it gets here. */
+    public RowGrid(String name, String whenEmpty) {
+        addThemeVariants(GridVariant.LUMO_COMPACT, GridVariant.LUMO_NO_BORDER, GridVariant.LUMO_WRAP_CELL_CONTENT);
+        addClassName("rows");
+        setSelectionMode(SelectionMode.NONE);
+        getElement().setAttribute("aria-label", name);
+        setEmptyStateText(whenEmpty);
+    }
+
+    /** A column of words. */
+    public RowGrid<T> words(String heading, String width, ValueProvider<T, String> value) {
+        addColumn(value).setHeader(heading).setWidth(width).setFlexGrow(1);
+        return this;
+    }
+
+    /** A column of numbers, in their face. */
+    public RowGrid<T> number(String heading, String width, ValueProvider<T, String> value) {
+        addComponentColumn(row -> {
+                    Span number = new Span(value.apply(row));
+                    number.addClassName("num");
+                    return number;
+                })
+                .setHeader(heading)
+                .setWidth(width)
+                .setFlexGrow(0);
+        return this;
+    }
+
+    /** Shows rows fetched a screen at a time, as many as are counted. */
+    public void show(Rows<T> rows, IntSupplier count) {
+        setItems(DataProvider.fromCallbacks(
+                query -> rows.fetch(query.getOffset(), query.getLimit()).stream(), query -> count.getAsInt()));
+    }
+}

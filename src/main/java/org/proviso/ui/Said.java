@@ -1,0 +1,44 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.component.ComponentUtil;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+
+/** The line under the top line that says what became of an act; it stays until the next one, and is read aloud. */
+public final class Said extends Div {
+
+    Said() {
+        addClassName("said");
+        getElement().setAttribute("role", "status");
+    }
+
+    /** An act was recorded. */
+    public static void done(String words) {
+        line().say(words, "done");
+    }
+
+    /** An act was refused, or cannot be done; nothing was written. */
+    public static void refused(String words) {
+        line().say(words, "refused");
+    }
+
+    /** Nothing is said any more. */
+    public static void nothing() {
+        line().say("", "done");
+    }
+
+    void here(UI ui) {
+        ComponentUtil.setData(ui, Said.class, this);
+    }
+
+    private static Said line() {
+        Said line = ComponentUtil.getData(UI.getCurrent(), Said.class);
+        return line == null ? new Said() : line;
+    }
+
+    private void say(String words, String kind) {
+        setText(words);
+        setClassName("refused", "refused".equals(kind) && !words.isEmpty());
+        setClassName("spoken", !words.isEmpty());
+    }
+}
