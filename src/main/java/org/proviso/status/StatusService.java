@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.Election;
@@ -62,12 +63,20 @@ public class StatusService {
                 .orElse(NOTHING);
     }
 
+    /** Whom a voter calls: the office of the newest election, or empty before there is one. */
+    @Transactional(readOnly = true)
+    public Optional<Election.Office> office() {
+        return elections.all().stream().findFirst().flatMap(elections::find).map(Election::office);
+    }
+
     private LookedUp.Found found(StatusLine line) {
         Election election = elections.find(line.electionId()).orElseThrow();
         ResolvedPack pack = rules.book(line.electionId()).pack();
         return new LookedUp.Found(
                 election.name(),
+                election.date(),
                 line.state(),
+                line.reasons(),
                 line.reasons().stream().map(reason -> words(reason, pack)).toList(),
                 line.asks(),
                 line.asksUntil(),
