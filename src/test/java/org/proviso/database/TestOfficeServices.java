@@ -35,8 +35,7 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.WebSecurity", ".*\\.ServerClock", ".*\\.proviso\\.[a-z]+\\.ui\\..*", ".*Test.*"
-                        }))
+                        pattern = {".*\\.ui\\..*", ".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
 class TestOfficeServices {
 
     /** Election night in the samples' county. */
