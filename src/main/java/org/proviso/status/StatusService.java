@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
@@ -71,17 +72,25 @@ public class StatusService {
 
     private LookedUp.Found found(StatusLine line) {
         Election election = elections.find(line.electionId()).orElseThrow();
-        ResolvedPack pack = rules.book(line.electionId()).pack();
         return new LookedUp.Found(
                 election.name(),
                 election.date(),
                 line.state(),
                 line.reasons(),
-                line.reasons().stream().map(reason -> words(reason, pack)).toList(),
+                words(line),
                 line.asks(),
                 line.asksUntil(),
                 county(line.changedAt(), election.zone()),
                 election.office());
+    }
+
+    /** Most lines have no reason to be told, and then the rules are not asked. */
+    private List<String> words(StatusLine line) {
+        if (line.reasons().isEmpty()) {
+            return List.of();
+        }
+        ResolvedPack pack = rules.book(line.electionId()).pack();
+        return line.reasons().stream().map(reason -> words(reason, pack)).toList();
     }
 
     private static String words(Reason reason, ResolvedPack pack) {
