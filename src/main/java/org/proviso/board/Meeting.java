@@ -54,6 +54,16 @@ public record Meeting(
                 .toList();
     }
 
+    /** The own name of a member who came to this session. */
+    public String name(String userName) {
+        return seated.stream()
+                .map(Seat::person)
+                .filter(person -> person.userName().equals(userName))
+                .map(Person::fullName)
+                .findFirst()
+                .orElse(userName);
+    }
+
     public boolean isThere(String userName) {
         return there().stream().anyMatch(person -> person.userName().equals(userName));
     }
