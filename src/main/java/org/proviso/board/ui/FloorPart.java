@@ -98,7 +98,7 @@ final class FloorPart extends HtmlContainer {
 
     private void between(Meeting meeting) {
         List<BoardMotion> ended = meeting.ended();
-        add(new H2(ended.isEmpty() ? "Nothing is on the floor" : "The last vote"));
+        add(new H2(ended.isEmpty() ? "Nothing is on the floor" : "The last motion"));
         if (!ended.isEmpty()) {
             Paragraph result = new Paragraph(String.valueOf(ended.get(0).words()));
             result.addClassName("moved");
@@ -109,8 +109,11 @@ final class FloorPart extends HtmlContainer {
         }
     }
 
-    /** How each voted, once the vote is closed. */
+    /** How each voted, once the vote is closed; of a motion that was withdrawn nobody needs to know. */
     private String votes(BoardMotion motion, Meeting meeting) {
+        if (motion.end() == MotionResult.WITHDRAWN) {
+            return "";
+        }
         return room.motions().votes(motion.key()).stream()
                 .map(vote -> meeting.name(vote.userName()) + ": " + vote.vote().code())
                 .collect(Collectors.joining("; "));

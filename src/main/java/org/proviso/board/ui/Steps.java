@@ -53,11 +53,14 @@ record Steps(Runnable after) {
     /** The same refusal of many envelopes is said once. */
     private static String together(VoteClosed.Refused refused) {
         Map<String, List<String>> envelopes = new LinkedHashMap<>();
-        refused.ofCases().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(one -> one.getValue()
-                .forEach(refusal -> envelopes
-                        .computeIfAbsent(refusal.words(), any -> new ArrayList<>())
-                        .add(one.getKey().envelopeNo())));
-        List<String> said = new ArrayList<>(refused.why().stream().map(Refusal::words).toList());
+        refused.ofCases().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(one -> one.getValue()
+                        .forEach(refusal -> envelopes
+                                .computeIfAbsent(refusal.words(), any -> new ArrayList<>())
+                                .add(one.getKey().envelopeNo())));
+        List<String> said =
+                new ArrayList<>(refused.why().stream().map(Refusal::words).toList());
         envelopes.forEach((words, numbers) -> said.add(BoardWords.numbers(numbers, 6) + ": " + words));
         return String.join(" ", said);
     }

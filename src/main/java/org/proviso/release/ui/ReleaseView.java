@@ -110,13 +110,17 @@ public final class ReleaseView extends Composite<Div> {
         grid.number("Envelope", "9rem", one -> one.key().envelopeNo());
         grid.addComponentColumn(one -> new OutcomeMark(
                         OutcomeMark.Shape.valueOf(one.decision().as().name()),
-                        one.decision().as().words()))
+                        sentence(one.decision().as().words())))
                 .setHeader("Decided");
         grid.words(
                 "Kept apart", "14rem", one -> one.decision().ballot().heldApart() ? "yes, court-extended hours" : "");
         grid.setItems(waiting);
         grid.setHeight("20rem");
         return grid;
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private void askBatch(Set<ToOpen> chosen) {
