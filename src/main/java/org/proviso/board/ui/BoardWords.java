@@ -1,72 +1,78 @@
 package org.proviso.board.ui;
 
-import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.proviso.board.Body;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.Meeting.Person;
 import org.proviso.board.MotionKind;
 import org.proviso.core.deciding.DecidedAs;
-import org.proviso.core.deciding.Vote;
+import org.proviso.core.rules.Reason;
+import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.UsDates;
 
-/** How plain pages of the board say times, outcomes and votes. */
-public final class BoardWords {
+/** What the pages of the board say in the same words. */
+final class BoardWords {
 
-    /** {@code Thursday, November 12, 2026, 5:00 pm}. */
-    public String moment(@Nullable LocalDateTime moment) {
-        return moment == null ? "" : UsDates.weekday(moment.toLocalDate()) + ", " + UsDates.hour(moment.toLocalTime());
+    private BoardWords() {}
+
+    /** {@code Count in part}, with its mark. */
+    static OutcomeMark mark(DecidedAs outcome) {
+        return new OutcomeMark(OutcomeMark.Shape.valueOf(outcome.name()), sentence(outcome.words()));
     }
 
-    public String hour(@Nullable LocalDateTime moment) {
-        return moment == null ? "" : UsDates.hour(moment.toLocalTime());
+    /** With a capital at the start. */
+    static String sentence(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    /** {@code The board}. */
-    public String body(Body body) {
-        return capital(body.words());
+    /** What is moved: {@code reject 3 envelopes: the voter is not registered}. */
+    static String moved(MotionKind kind, int envelopes, List<Reason> reasons) {
+        String why = reasons.stream().map(Reason::words).collect(Collectors.joining("; "));
+        String what = kind == MotionKind.COUNT_IN_PART
+                ? "count a part of " + UsDates.count(envelopes, "envelope")
+                : kind.words() + " " + UsDates.count(envelopes, "envelope");
+        return what + (why.isEmpty() ? "" : ": " + why);
     }
 
-    public String outcome(@Nullable DecidedAs outcome) {
-        return outcome == null ? "Open again" : capital(outcome.words());
+    static String moved(BoardMotion motion) {
+        return moved(motion.kind(), motion.putNos().size(), motion.reasons());
     }
 
-    public String kind(MotionKind kind) {
+    /** What will be recorded, and what it means for the voters. */
+    static String recorded(MotionKind kind, int envelopes, List<Reason> reasons) {
+        return sentence(moved(kind, envelopes, reasons)) + ". " + follows(kind, envelopes);
+    }
+
+    private static String follows(MotionKind kind, int envelopes) {
+        String voters = envelopes == 1 ? "The voter" : "The voters";
         return switch (kind) {
-            case TABLE -> "Leave for a later session";
-            case REOPEN -> "Open again";
-            case COUNT, COUNT_IN_PART, REJECT -> capital(kind.words());
+            case COUNT -> voters + " will be told that the ballot counts.";
+            case COUNT_IN_PART -> voters + " will be told which contests count, with the reason.";
+            case REJECT -> voters + " will be told, with the reason.";
+            case TABLE -> "Nothing is decided; it stays ready for a later session.";
+            case REOPEN -> "The decision is set aside, and the case goes back to the reviewers.";
         };
     }
 
-    /** The class of the mark that stands beside the word; none where nothing is settled. */
-    public String mark(@Nullable DecidedAs outcome) {
-        return outcome == null
-                ? ""
-                : switch (outcome) {
-                    case COUNT -> "mark full";
-                    case COUNT_IN_PART -> "mark half";
-                    case REJECT -> "mark";
-                };
+    /** {@code Ann, Bob and Cy}. */
+    static String names(List<Person> people) {
+        List<String> names = people.stream().map(Person::fullName).toList();
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    public String mark(MotionKind kind) {
-        return mark(kind.asks().orElse(null));
+    /** A consent group's heading after its mark. */
+    static String because(@Nullable Reason reason) {
+        return reason == null ? "nothing stands in the way" : reason.words();
     }
 
-    public String vote(Vote vote) {
-        return switch (vote) {
-            case YES -> "yes";
-            case NO -> "no";
-            case ABSTAINS -> "abstains";
-            case RECUSED -> "stands aside";
-        };
-    }
-
-    public String envelopes(List<String> numbers) {
-        return UsDates.count(numbers.size(), "envelope");
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    /** The first of a long list of numbers, and how many more. */
+    static String numbers(List<String> numbers, int shown) {
+        int more = numbers.size() - shown;
+        return String.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)
+                + (more > 0 ? " and " + more + " more" : "");
     }
 }

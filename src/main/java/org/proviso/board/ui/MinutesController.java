@@ -24,7 +24,7 @@ class MinutesController {
     ModelAndView minutes(@PathVariable String election, @PathVariable int session) {
         return new ModelAndView("board/minutes")
                 .addObject("minutes", of(new SessionKey(election, session)))
-                .addObject("says", new BoardWords());
+                .addObject("says", new PlainWords());
     }
 
     private Minutes of(SessionKey key) {

@@ -42,6 +42,6 @@ class RoomController {
                 .addObject("view", view.get())
                 .addObject("token", token)
                 .addObject("holds", hold != null)
-                .addObject("says", new BoardWords());
+                .addObject("says", new PlainWords());
     }
 }

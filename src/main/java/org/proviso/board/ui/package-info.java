@@ -1,4 +1,4 @@
-/** The board's pages: its sessions, the display in the room, and the minutes. */
+/** The board in the browser: its sessions, one page for a meeting, an official who decides alone, what stands. */
 @NullMarked
 package org.proviso.board.ui;
 
