@@ -48,6 +48,6 @@ public final class ChoiceField extends Div {
     }
 
     public void focus() {
-        choice.getElement().callJsFunction("focus");
+        choice.getElement().executeJs("setTimeout(() => { this.focus(); this.select?.(); })");
     }
 }

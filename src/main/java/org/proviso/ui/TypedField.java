@@ -50,7 +50,7 @@ public final class TypedField extends Div {
 
     /** A short example of what is typed. */
     public TypedField like(String example) {
-        input.setPlaceholder(example);
+        input.setPlaceholder(example.isEmpty() ? "" : "like " + example);
         return this;
     }
 
@@ -91,7 +91,6 @@ public final class TypedField extends Div {
 
     /** Leads the keyboard here. */
     public void focus() {
-        input.getElement().callJsFunction("focus");
-        input.getElement().callJsFunction("select");
+        input.getElement().executeJs("setTimeout(() => { this.focus(); this.select?.(); })");
     }
 }

@@ -8,17 +8,21 @@ import static org.proviso.intake.desk.EnvelopeFilter.KEYED_ONCE;
 import static org.proviso.intake.desk.EnvelopeFilter.NOT_KEYED;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.intake.desk.CureDesk;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.desk.NextToKey;
 import org.proviso.intake.desk.ReturnService;
@@ -135,6 +139,21 @@ class IntakeListsTest {
                                 + " seal 12.");
         assertThat(all).extracting(LocationReturn::addsUp).isSorted();
         assertThat(all.get(all.size() - 1).sentence()).contains("as many as it logged, and all are here");
+    }
+
+    @OnBothDatabases
+    void a_voter_who_brings_something_is_found_by_number_receipt_or_name_and_told_until_when(TestOffice office) {
+        received(office);
+        CureDesk desk = office.the(CureDesk.class);
+        assertThat(desk.find(ID, "qqqq-2222", 5))
+                .extracting(FoundEnvelope::envelopeNo)
+                .containsExactly(Keying.NUMBER);
+        assertThat(desk.find(ID, "okaf", 5)).extracting(FoundEnvelope::voter).contains("Craig Okafor");
+        assertThat(desk.find(ID, "_", 5)).isEmpty();
+        LocalDateTime late = LocalDateTime.of(2026, 9, 30, 9, 0);
+        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, late))
+                .startsWith("This stamp is too late. It was in time until");
+        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, Keying.CAST)).startsWith("This stamp is in time. In time until");
     }
 
     @OnBothDatabases

@@ -1,6 +1,7 @@
 package org.proviso.intake.desk;
 
 import java.util.List;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.springframework.stereotype.Service;
@@ -29,6 +30,12 @@ public class EnvelopeListService {
     public int count(String electionId, EnvelopeFilter filter, String sought) {
         access.demand(Act.RECEIVE_BAGS);
         return envelopes.count(electionId, filter, sought);
+    }
+
+    /** The line of one envelope, by its number. */
+    public Optional<EnvelopeLine> line(String electionId, String envelopeNo) {
+        access.demand(Act.RECEIVE_BAGS);
+        return envelopes.line(electionId, envelopeNo);
     }
 
     /** The envelopes that were received by hand, the last one first. */

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Repository;
@@ -28,6 +29,9 @@ class EnvelopeListStore {
             (select coalesce(max(d.differing), 0) from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.finished = false)""";
 
+    private static final String LINE = "select e.*, case when " + WAITS + " then 1 else 0 end as waits, " + KEYINGS
+            + " as keyings, " + DIFFERING + " as differing from envelope e where e.election_id = :election";
+
     private static final String FOUND = """
              and (:sought = '' or lower(e.envelope_no) like :sought escape '!'
                   or lower(e.receipt_no) like :sought escape '!')""";
@@ -39,9 +43,8 @@ class EnvelopeListStore {
     }
 
     List<EnvelopeLine> page(String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
-        String sql = "select e.*, case when " + WAITS + " then 1 else 0 end as waits, " + KEYINGS + " as keyings, "
-                + DIFFERING + " as differing from envelope e where e.election_id = :election" + condition(filter)
-                + " " + FOUND + " order by e.place offset :offset rows fetch next :limit rows only";
+        String sql = LINE + condition(filter) + " " + FOUND
+                + " order by e.place offset :offset rows fetch next :limit rows only";
         return asked(sql, electionId, sought)
                 .param("offset", offset)
                 .param("limit", limit)
@@ -55,11 +58,17 @@ class EnvelopeListStore {
         return asked(sql, electionId, sought).query(Integer.class).single();
     }
 
+    Optional<EnvelopeLine> line(String electionId, String envelopeNo) {
+        return jdbc.sql(LINE + " and e.envelope_no = :number")
+                .param("election", electionId)
+                .param("number", envelopeNo)
+                .query(EnvelopeListStore::line)
+                .optional();
+    }
+
     /** Those received by hand, the last first. */
     List<EnvelopeLine> lastReceived(String electionId, int limit) {
-        String sql = "select e.*, case when " + WAITS + " then 1 else 0 end as waits, " + KEYINGS + " as keyings, "
-                + DIFFERING + " as differing from envelope e where e.election_id = :election"
-                + " and e.received_at is not null order by e.place desc fetch first :limit rows only";
+        String sql = LINE + " and e.received_at is not null order by e.place desc fetch first :limit rows only";
         return jdbc.sql(sql)
                 .param("election", electionId)
                 .param("limit", limit)

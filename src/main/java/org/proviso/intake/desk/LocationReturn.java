@@ -19,7 +19,7 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
     public List<String> differences() {
         List<String> differences = new ArrayList<>();
         if (transmittals.isEmpty()) {
-            differences.add("no transmittal came, and " + envelopes(here) + (here == 1 ? " is" : " are") + " here");
+            differences.add("sent no transmittal; " + envelopes(here) + (here == 1 ? " is" : " are") + " here");
             return differences;
         }
         int logged = sum(Transmittal::issued);
