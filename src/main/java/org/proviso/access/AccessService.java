@@ -57,6 +57,11 @@ public class AccessService {
         return canAct(user) && act.isOpenTo(user.roles());
     }
 
+    /** Whether this server shows an invented election, with accounts that everybody may use. */
+    public boolean isDemonstration() {
+        return settings.demo();
+    }
+
     /** The party of a member of staff, empty where none is noted; for rules that want two parties to act. */
     @Transactional(readOnly = true)
     public String party(String userName) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.proviso.ledger.Actor;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
@@ -14,10 +15,11 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Lets the first person in: an administrator with a one-time password that is printed once, or in a demonstration
- * accounts for every role. Does nothing where somebody can administrate already.
+ * accounts for every role. Does nothing where somebody can administrate already. A real office never becomes a
+ * demonstration.
  */
 @Component
-class FirstStart {
+class FirstStart implements SmartInitializingSingleton {
 
     static final String ADMINISTRATOR = "administrator";
     static final String DEMO_PASSWORD = "demo-only-password";
@@ -51,6 +53,14 @@ class FirstStart {
 
     private static CreateUser demo(String userName, String fullName, String party, Role role) {
         return new CreateUser(userName, fullName, party, Set.of(role));
+    }
+
+    /** Before the server listens: accounts that everybody knows are never opened in a real office. */
+    @Override
+    public void afterSingletonsInstantiated() {
+        if (settings.demo() && users.find(ADMINISTRATOR).isPresent()) {
+            throw new RealOfficeException();
+        }
     }
 
     /** Before the console says that the office is ready. */

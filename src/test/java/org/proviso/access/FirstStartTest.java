@@ -91,6 +91,15 @@ class FirstStartTest {
     }
 
     @OnBothDatabases
+    void a_real_office_never_becomes_a_demonstration(TestOffice office) {
+        FirstStart demo = demoOf(office);
+        demo.afterSingletonsInstantiated();
+        office.the(FirstStart.class).letSomebodyIn();
+        office.the(FirstStart.class).afterSingletonsInstantiated();
+        assertThatThrownBy(demo::afterSingletonsInstantiated).isInstanceOf(RealOfficeException.class);
+    }
+
+    @OnBothDatabases
     void an_account_nobody_opened_cannot_sign_in(TestOffice office) {
         assertThatThrownBy(() -> office.the(SignInUsers.class).loadUserByUsername("nobody"))
                 .isInstanceOf(UsernameNotFoundException.class);
@@ -98,14 +107,18 @@ class FirstStartTest {
     }
 
     private static void demo(TestOffice office) {
-        FirstStart start = new FirstStart(
-                office.the(UserStore.class),
-                office.the(Accounts.class),
-                office.the(Passwords.class),
-                new AccessSettings(true));
+        FirstStart start = demoOf(office);
         office.inTransaction(() -> {
             start.letSomebodyIn();
             return start;
         });
+    }
+
+    private static FirstStart demoOf(TestOffice office) {
+        return new FirstStart(
+                office.the(UserStore.class),
+                office.the(Accounts.class),
+                office.the(Passwords.class),
+                new AccessSettings(true));
     }
 }

@@ -10,6 +10,9 @@ public final class Samples {
     /** The seed of the folders that are published with the program. */
     public static final long PUBLISHED_SEED = 20261103L;
 
+    /** The name of the general election, which a demonstration begins with. */
+    public static final String GENERAL = Plan.GENERAL.id();
+
     private static final List<Plan> PLANS = List.of(Plan.GENERAL, Plan.PRIMARY);
 
     private Samples() {}

@@ -1,0 +1,59 @@
+package org.proviso.cli.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.proviso.Proviso;
+import org.proviso.election.ElectionService;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.boot.SpringApplication;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** The whole server as a demonstration: it begins with the sample, once. */
+class FirstSampleTest {
+
+    @TempDir
+    private Path data;
+
+    private ConfigurableApplicationContext started(boolean demo) {
+        return SpringApplication.run(
+                Proviso.class,
+                "--server.port=0",
+                "--proviso.demo=" + demo,
+                "--spring.datasource.url=jdbc:h2:file:" + data.resolve("proviso") + ";WRITE_DELAY=0");
+    }
+
+    @Test
+    void the_first_start_loads_the_sample_and_the_second_finds_it_there() {
+        long acts;
+        try (ConfigurableApplicationContext first = started(true)) {
+            assertThat(first.getBean(ElectionService.class).all()).containsExactly("tamarack-general");
+            assertThat(first.getBean(IntakeService.class).envelopes("tamarack-general"))
+                    .hasSize(240);
+            acts = acts(first);
+        }
+        try (ConfigurableApplicationContext second = started(true)) {
+            assertThat(second.getBean(ElectionService.class).all()).containsExactly("tamarack-general");
+            assertThat(acts(second)).isEqualTo(acts);
+        }
+    }
+
+    @Test
+    void an_office_that_is_no_demonstration_begins_empty() {
+        try (ConfigurableApplicationContext office = started(false)) {
+            assertThat(office.getBean(ElectionService.class).all()).isEmpty();
+        }
+    }
+
+    private static long acts(ConfigurableApplicationContext office) {
+        LedgerService ledger = office.getBean(LedgerService.class);
+        return List.of(LedgerChain.OFFICE, LedgerChain.of("tamarack-general")).stream()
+                .mapToLong(chain -> ledger.head(chain).sequence())
+                .sum();
+    }
+}
