@@ -42,7 +42,9 @@ public class OutcomesService {
         Map<String, Decision> standing = decisions.standing(electionId);
         Map<String, End> ends = new TreeMap<>();
         for (EnvelopeCase one : cases.all(electionId)) {
-            ends.put(one.key().envelopeNo(), end(one.state(), standing.get(one.key().envelopeNo())));
+            ends.put(
+                    one.key().envelopeNo(),
+                    end(one.state(), standing.get(one.key().envelopeNo())));
         }
         Map<String, Map<End, Integer>> rows = new TreeMap<>();
         for (Envelope envelope : intake.envelopes(electionId)) {

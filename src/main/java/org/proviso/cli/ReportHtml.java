@@ -62,8 +62,7 @@ final class ReportHtml {
         html.append("<h2>Where the envelopes went</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
                 .append(" aria-label=\"Picture, may be scrolled sideways\">\n")
                 .append(FlowDrawing.of(
-                        flow.drawn(),
-                        "From the reason of issue to the outlook; the table below has the same figures"))
+                        flow.drawn(), "From the reason of issue to the outlook; the table below has the same figures"))
                 .append("</div>\n");
     }
 

@@ -13,8 +13,8 @@ public record Flow(Map<String, Map<FlowEnd, Integer>> counts, List<FlowEnd> ends
     public static Flow of(Map<String, Map<FlowEnd, Integer>> counts, List<FlowEnd> ends) {
         Map<String, Map<FlowEnd, Integer>> sorted = new LinkedHashMap<>();
         counts.entrySet().stream()
-                .sorted(Comparator.comparingInt(
-                                (Map.Entry<String, Map<FlowEnd, Integer>> row) -> -sum(row.getValue().values()))
+                .sorted(Comparator.comparingInt((Map.Entry<String, Map<FlowEnd, Integer>> row) ->
+                                -sum(row.getValue().values()))
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(row -> sorted.put(row.getKey(), row.getValue()));
         return new Flow(sorted, ends);
@@ -27,7 +27,9 @@ public record Flow(Map<String, Map<FlowEnd, Integer>> counts, List<FlowEnd> ends
 
     /** How many went to an outcome. */
     public int to(FlowEnd end) {
-        return counts.values().stream().mapToInt(row -> row.getOrDefault(end, 0)).sum();
+        return counts.values().stream()
+                .mapToInt(row -> row.getOrDefault(end, 0))
+                .sum();
     }
 
     public int all() {

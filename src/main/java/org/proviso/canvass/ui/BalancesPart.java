@@ -9,7 +9,9 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
+import java.util.stream.Stream;
 import org.proviso.canvass.Balance;
+import org.proviso.canvass.Identity;
 
 /** The sums: those that differ first, then those that lack a figure, and those that hold folded away. */
 @Tag("section")
@@ -20,24 +22,32 @@ final class BalancesPart extends HtmlContainer {
     BalancesPart(List<Balance> balances, NotingSheet noting) {
         this.noting = noting;
         add(new H2("What does not add up"));
+        List<Balance> pending =
+                balances.stream().filter(BalancesPart::isLeftUndecided).toList();
+        List<Balance> sums =
+                balances.stream().filter(one -> !pending.contains(one)).toList();
         List<Balance> wrong =
-                balances.stream().filter(Balance.Differs.class::isInstance).toList();
+                sums.stream().filter(Balance.Differs.class::isInstance).toList();
         if (wrong.isEmpty()) {
             Paragraph none = new Paragraph("Nothing: every sum that can be checked holds.");
             none.addClassName("soft");
             add(none);
         }
         wrong.forEach(balance -> add(line(balance)));
-        fold(balances, Balance.CannotBeChecked.class, "cannot be checked yet");
-        fold(balances, Balance.Holds.class, "hold");
+        fold("sums cannot be checked yet", sums.stream().filter(Balance.CannotBeChecked.class::isInstance));
+        fold("places still have undecided envelopes: at the closing only those that the law holds", pending.stream());
+        fold("sums hold", sums.stream().filter(Balance.Holds.class::isInstance));
     }
 
-    private void fold(List<Balance> balances, Class<? extends Balance> kind, String words) {
-        List<Balance> those = balances.stream().filter(kind::isInstance).toList();
-        if (!those.isEmpty()) {
-            Div lines = new Div();
-            those.forEach(balance -> lines.add(line(balance)));
-            Details fold = new Details(those.size() + " sums " + words, lines);
+    /** That nothing is left undecided must hold at the closing, and cannot before. */
+    private static boolean isLeftUndecided(Balance balance) {
+        return balance.identity() == Identity.NOTHING_PENDING && !(balance instanceof Balance.Holds);
+    }
+
+    private void fold(String words, Stream<Balance> balances) {
+        List<Component> lines = balances.map(this::line).toList();
+        if (!lines.isEmpty()) {
+            Details fold = new Details(lines.size() + " " + words, new Div(lines.toArray(Component[]::new)));
             fold.addClassName("fold");
             add(fold);
         }
@@ -48,7 +58,7 @@ final class BalancesPart extends HtmlContainer {
         if (!(balance instanceof Balance.Holds)) {
             noting.link(balance).ifPresent(line::add);
         }
-        line.addClassName(balance instanceof Balance.Differs ? "warn" : "plainly");
+        line.addClassName(balance instanceof Balance.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
         return line;
     }
 }

@@ -65,11 +65,14 @@ public final class CanvassView extends Composite<Div> {
     }
 
     private String lead(List<Balance> balances) {
-        long holds = balances.stream().filter(Balance.Holds.class::isInstance).count();
-        long differ = balances.stream().filter(Balance.Differs.class::isInstance).count();
-        long open = balances.size() - holds - differ;
+        List<Balance> sums = balances.stream()
+                .filter(one -> one.identity() != Identity.NOTHING_PENDING)
+                .toList();
+        long holds = sums.stream().filter(Balance.Holds.class::isInstance).count();
+        long differ = sums.stream().filter(Balance.Differs.class::isInstance).count();
+        long open = sums.size() - holds - differ;
         String state = election.closed() ? "The election is closed. " : "";
-        return state + holds + " of " + balances.size() + " sums hold; " + differ + " differ; " + open
+        return state + holds + " of " + sums.size() + " sums hold; " + differ + " differ; " + open
                 + " cannot be checked yet because a figure is missing.";
     }
 }

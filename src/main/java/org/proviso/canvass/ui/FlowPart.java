@@ -25,8 +25,8 @@ final class FlowPart extends HtmlContainer {
         Flow flow = flow(outcomes);
         addClassName("flow");
         add(new H2("Where the envelopes went"));
-        Div picture = new Div(new Html(
-                FlowDrawing.of(flow, "From the reason of issue to the outcome; the table beside it has the same figures")));
+        Div picture = new Div(new Html(FlowDrawing.of(
+                flow, "From the reason of issue to the outcome; the table beside it has the same figures")));
         picture.addClassName("picture");
         Div both = new Div(picture, table(flow));
         both.addClassName("both");
