@@ -23,20 +23,25 @@ public record CaseFile(
     /** Who has the case (full name, empty where nobody), since when, local to the county; whether whoever looks does. */
     public record Holding(String by, Optional<LocalDateTime> since, boolean yours) {}
 
-    /** What the records around the envelope say. {@code others} are further envelopes of the same voter. */
+    /**
+     * What the records around the envelope say. {@code others} are further envelopes of the same voter. {@code decideBy} is the last moment
+     * for decisions.
+     */
     public record Around(
             List<Likely> voters,
             List<Moment> timeLine,
             List<Home> homes,
             List<EnvelopeCase> others,
             Optional<Stake> stake,
+            Optional<LocalDateTime> decideBy,
             LocalDateTime asOf) {}
 
-    /** What people did with it so far. */
+    /** What people did with it so far; the signature is hidden while the law wants a first look that knows no name. */
     public record Work(
             List<GivenAnswer> answers,
             List<ResearchRequest> requests,
             List<DoneSearch> searches,
             Optional<Proposed> proposed,
-            Optional<DecidedLine> decided) {}
+            Optional<DecidedLine> decided,
+            boolean signatureHidden) {}
 }

@@ -14,7 +14,12 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.Records;
 import org.proviso.core.adjudication.explain.LawLine;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.calendar.Deadline;
 import org.proviso.core.matching.Candidate;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
 import org.proviso.election.OrderService;
 import org.proviso.election.RecordedOrder;
@@ -104,7 +109,7 @@ public class CaseFileService {
                 report,
                 LawLine.all(report),
                 around(key, report, all, county),
-                work(key, reader, county),
+                work(key, report, reader, county),
                 ordersAbout(key));
     }
 
@@ -123,12 +128,14 @@ public class CaseFileService {
                 .map(cases::find)
                 .flatMap(Optional::stream)
                 .toList();
+        DeadlineBook book = rules.book(key.electionId());
         return new CaseFile.Around(
                 voters(report, all),
-                TimeLine.of(report, all, rules.book(key.electionId())),
+                TimeLine.of(report, all, book),
                 Home.of(report, all),
                 others,
                 Stake.of(report, all),
+                book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
                 LocalDateTime.ofInstant(clock.instant(), county));
     }
 
@@ -148,13 +155,20 @@ public class CaseFileService {
         return List.copyOf(voters);
     }
 
-    private CaseFile.Work work(CaseKey key, OfficeUser reader, ZoneId county) {
+    private CaseFile.Work work(CaseKey key, CaseReport report, OfficeUser reader, ZoneId county) {
         return new CaseFile.Work(
                 answers.standing(key),
                 research.of(key),
                 store.searches(key, county),
                 proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
-                store.decided(key, county));
+                store.decided(key, county),
+                isBlind(key, report));
+    }
+
+    private boolean isBlind(CaseKey key, CaseReport report) {
+        Comparison seen = report.presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        return (seen == null || seen == Comparison.NOT_YET)
+                && rules.book(key.electionId()).pack().isYes(Rules.SIGNATURE_BLIND);
     }
 
     private List<RecordedOrder> ordersAbout(CaseKey key) {

@@ -34,11 +34,15 @@ final class TimeLine {
         report.voter().ifPresent(line::voter);
         line.moments.add(Moment.envelope(
                 report.envelope().cast().at(),
-                "this envelope, " + report.envelope().cast().votingLocation()));
+                "this envelope" + at(report.envelope().cast().votingLocation())));
         line.paper();
         line.deadlines(book);
         line.moments.sort(Comparator.comparing(Moment::order));
         return List.copyOf(line.moments);
+    }
+
+    private static String at(String votingLocation) {
+        return votingLocation.isEmpty() ? ", by mail" : ", " + votingLocation;
     }
 
     private void voter(Voter voter) {
@@ -82,7 +86,7 @@ final class TimeLine {
 
     private void other(Envelope other) {
         LocalDateTime at = other.cast().at();
-        String words = "envelope " + other.envelopeNo() + ", " + other.cast().votingLocation();
+        String words = "envelope " + other.envelopeNo() + at(other.cast().votingLocation());
         moments.add(at == null ? Moment.on(null, words) : Moment.at(at, words));
     }
 
