@@ -10,7 +10,7 @@ import java.util.Map;
 public record Accounts(Hours hours, Map<String, Counts> locations, Counts ofCounty) {
 
     /** The county's figures: its own where it has one, else the sum of the voting locations'. */
-    Counts county() {
+    public Counts county() {
         Counts sum = Counts.sum(locations.values());
         Map<Figure, Integer> county = new EnumMap<>(Figure.class);
         county.putAll(sum.figures());

@@ -75,6 +75,11 @@ public class CanvassService {
         return balanced(electionId, asked);
     }
 
+    /** The figures of a sum that only a person can tell. */
+    public List<Figure> toBeNoted(Identity identity) {
+        return identity.figures().stream().filter(TOLD::contains).toList();
+    }
+
     /** Notes a number that only a person can tell; the newest note of a figure holds. */
     @Transactional
     public void note(@Valid NoteFigure note) {

@@ -44,7 +44,7 @@ public enum Figure implements Code {
     }
 
     /** {@code sent back 11 envelopes}, {@code issued 1 envelope}. */
-    String words(int number) {
+    public String words(int number) {
         return done + " " + number + " " + noun + (number == 1 ? "" : "s");
     }
 
@@ -53,8 +53,13 @@ public enum Figure implements Code {
         return done + " " + number;
     }
 
+    /** What the office or a voting location did with them: {@code sent back}. */
+    public String done() {
+        return done;
+    }
+
     /** How a number that nobody has noted is asked for. */
-    String asked() {
+    public String asked() {
         return "how many " + noun + "s it " + done;
     }
 }

@@ -9,6 +9,7 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.explain.Mark;
+import org.proviso.ui.FlowDrawing;
 
 /**
  * A run on one page of HTML that needs nothing from elsewhere: where the envelopes went, as a picture and as a table,
@@ -17,12 +18,12 @@ import org.proviso.core.adjudication.explain.Mark;
 final class ReportHtml {
 
     private final AdjudicationRun run;
-    private final Flow flow;
+    private final OutlookFlow flow;
     private final StringBuilder html = new StringBuilder();
 
     private ReportHtml(AdjudicationRun run) {
         this.run = run;
-        this.flow = Flow.of(run.cases());
+        this.flow = OutlookFlow.of(run.cases());
     }
 
     static String of(AdjudicationRun run) {
@@ -60,7 +61,8 @@ final class ReportHtml {
     private void picture() {
         html.append("<h2>Where the envelopes went</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
                 .append(" aria-label=\"Picture, may be scrolled sideways\">\n")
-                .append(FlowSvg.of(flow))
+                .append(FlowDrawing.of(
+                        flow.drawn(), "From the reason of issue to the outlook; the table below has the same figures"))
                 .append("</div>\n");
     }
 

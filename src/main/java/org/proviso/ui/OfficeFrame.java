@@ -1,13 +1,11 @@
 package org.proviso.ui;
 
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.AfterNavigationEvent;
 import com.vaadin.flow.router.AfterNavigationObserver;
 import com.vaadin.flow.router.RouterLayout;
@@ -29,11 +27,8 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
         rooms = new RoomLinks(access);
         main.setId("main");
         main.getElement().setAttribute("tabindex", "-1");
-        add(skip(), top(access, workplace, signedIn));
-        if (!workplace.demonstration().isEmpty()) {
-            add(demonstration(workplace.demonstration()));
-        }
-        add(said, main);
+        add(skip(), top(access, signedIn));
+        add(new ElectionBar(workplace), said, main);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
     }
 
@@ -44,18 +39,12 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
         return skip;
     }
 
-    private Header top(AccessService access, Workplace workplace, AuthenticationContext signedIn) {
+    private Header top(AccessService access, AuthenticationContext signedIn) {
         Anchor name = Links.link("Proviso", "");
         name.addClassName("name");
-        Header top = new Header(name, rooms, new Finder(), new WhoWorks(access, workplace, signedIn));
+        Header top = new Header(name, rooms, new Finder(), new WhoWorks(access, signedIn));
         top.addClassName("top");
         return top;
-    }
-
-    private static Component demonstration(String words) {
-        Paragraph line = new Paragraph(words);
-        line.addClassName("demonstration");
-        return line;
     }
 
     @Override

@@ -1,14 +1,11 @@
-package org.proviso.cli;
+package org.proviso.ui;
 
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.core.adjudication.explain.Mark;
 
-/** Draws a flow: reasons of issue to the left, outlooks to the right, a band for each pair as wide as its count. */
-final class FlowSvg {
+/** Draws a flow as SVG: reasons of issue to the left, outcomes to the right, a band for each pair as wide as its count. */
+public final class FlowDrawing {
 
     private static final int WIDTH = 880;
     private static final int LEFT = 230;
@@ -22,16 +19,17 @@ final class FlowSvg {
     private final double unit;
     private final StringBuilder svg = new StringBuilder();
 
-    private FlowSvg(Flow flow) {
+    private FlowDrawing(Flow flow) {
         this.flow = flow;
         this.unit = BANDS / Math.max(1, flow.all());
     }
 
-    static String of(Flow flow) {
-        return new FlowSvg(flow).draw();
+    /** The drawing with its title for screen readers; a table beside it has the same figures. */
+    public static String of(Flow flow, String title) {
+        return new FlowDrawing(flow).draw(title);
     }
 
-    private String draw() {
+    private String draw(String title) {
         Map<String, Double> lefts = new LinkedHashMap<>();
         double y = TOP;
         for (String reason : flow.counts().keySet()) {
@@ -39,31 +37,31 @@ final class FlowSvg {
             y += flow.from(reason) * unit + GAP;
         }
         double leftEnd = y;
-        Map<Recommendation, Double> rights = new EnumMap<>(Recommendation.class);
+        Map<FlowEnd, Double> rights = new LinkedHashMap<>();
         y = TOP;
-        for (Recommendation outlook : Recommendation.values()) {
+        for (FlowEnd outlook : flow.ends()) {
             if (flow.to(outlook) > 0) {
                 rights.put(outlook, y);
                 y += flow.to(outlook) * unit + GAP;
             }
         }
-        open(Math.max(leftEnd, y));
+        open(Math.max(leftEnd, y), title);
         bars(lefts, rights);
         bands(lefts, rights);
         return svg.append("</svg>\n").toString();
     }
 
-    private void open(double height) {
+    private void open(double height, String title) {
         svg.append(String.format(
                 Locale.ROOT,
                 "<svg viewBox=\"0 0 %d %.0f\" role=\"img\" aria-labelledby=\"flow-title\">\n"
-                        + "<title id=\"flow-title\">From the reason of issue to the outlook; the table below has the"
-                        + " same figures</title>\n",
+                        + "<title id=\"flow-title\">%s</title>\n",
                 WIDTH,
-                height));
+                height,
+                escape(title)));
     }
 
-    private void bars(Map<String, Double> lefts, Map<Recommendation, Double> rights) {
+    private void bars(Map<String, Double> lefts, Map<FlowEnd, Double> rights) {
         lefts.forEach((reason, y) -> {
             double height = flow.from(reason) * unit;
             bar("from", LEFT, y, height);
@@ -71,8 +69,8 @@ final class FlowSvg {
         });
         rights.forEach((outlook, y) -> {
             double height = flow.to(outlook) * unit;
-            bar(style(outlook), RIGHT, y, height);
-            text(RIGHT + BAR + 8, y + height / 2, "start", Mark.beside(outlook), flow.to(outlook));
+            bar(outlook.style(), RIGHT, y, height);
+            text(RIGHT + BAR + 8, y + height / 2, "start", outlook.words(), flow.to(outlook));
         });
     }
 
@@ -94,18 +92,18 @@ final class FlowSvg {
                 x,
                 middle + 5,
                 anchor,
-                Html.escape(words),
+                escape(words),
                 count));
     }
 
-    private void bands(Map<String, Double> lefts, Map<Recommendation, Double> rights) {
-        Map<Recommendation, Double> next = new EnumMap<>(rights);
+    private void bands(Map<String, Double> lefts, Map<FlowEnd, Double> rights) {
+        Map<FlowEnd, Double> next = new LinkedHashMap<>(rights);
         flow.counts().forEach((reason, row) -> {
             double from = lefts.get(reason);
-            for (Map.Entry<Recommendation, Integer> one : row.entrySet()) {
+            for (Map.Entry<FlowEnd, Integer> one : row.entrySet()) {
                 double height = one.getValue() * unit;
                 double to = next.get(one.getKey());
-                band(style(one.getKey()), from, to, height);
+                band(one.getKey().style(), from, to, height);
                 from += height;
                 next.put(one.getKey(), to + height);
             }
@@ -136,7 +134,7 @@ final class FlowSvg {
                 from + height));
     }
 
-    private static String style(Recommendation outlook) {
-        return outlook.words().replace(' ', '-');
+    private static String escape(String words) {
+        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

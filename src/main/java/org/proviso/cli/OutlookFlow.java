@@ -5,14 +5,18 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.explain.Mark;
+import org.proviso.ui.Flow;
+import org.proviso.ui.FlowEnd;
 
 /** How many envelopes went from each reason of issue to each outlook; of several reasons the first one stands. */
-record Flow(Map<String, Map<Recommendation, Integer>> counts) {
+record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
 
-    static Flow of(List<CaseReport> cases) {
+    static OutlookFlow of(List<CaseReport> cases) {
         Map<String, Map<Recommendation, Integer>> counts = new LinkedHashMap<>();
         for (CaseReport report : cases) {
             counts.computeIfAbsent(reason(report), any -> new EnumMap<>(Recommendation.class))
@@ -24,7 +28,23 @@ record Flow(Map<String, Map<Recommendation, Integer>> counts) {
                                 (Map.Entry<String, Map<Recommendation, Integer>> entry) -> -sum(entry.getValue()))
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
-        return new Flow(sorted);
+        return new OutlookFlow(sorted);
+    }
+
+    /** The same, ready to be drawn. */
+    Flow drawn() {
+        Map<String, Map<FlowEnd, Integer>> rows = new LinkedHashMap<>();
+        counts.forEach((reason, row) -> {
+            Map<FlowEnd, Integer> drawn = new LinkedHashMap<>();
+            row.forEach((outlook, number) -> drawn.put(end(outlook), number));
+            rows.put(reason, drawn);
+        });
+        return Flow.of(
+                rows, Stream.of(Recommendation.values()).map(OutlookFlow::end).toList());
+    }
+
+    private static FlowEnd end(Recommendation outlook) {
+        return new FlowEnd(Mark.beside(outlook), outlook.words().replace(' ', '-'));
     }
 
     int from(String reason) {
@@ -38,7 +58,7 @@ record Flow(Map<String, Map<Recommendation, Integer>> counts) {
     }
 
     int all() {
-        return counts.values().stream().mapToInt(Flow::sum).sum();
+        return counts.values().stream().mapToInt(OutlookFlow::sum).sum();
     }
 
     private static int sum(Map<Recommendation, Integer> row) {

@@ -1,0 +1,64 @@
+package org.proviso.canvass.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import java.util.stream.Stream;
+import org.proviso.canvass.Balance;
+import org.proviso.canvass.Identity;
+
+/** The sums: those that differ first, then those that lack a figure, and those that hold folded away. */
+@Tag("section")
+final class BalancesPart extends HtmlContainer {
+
+    private final NotingSheet noting;
+
+    BalancesPart(List<Balance> balances, NotingSheet noting) {
+        this.noting = noting;
+        add(new H2("What does not add up"));
+        List<Balance> pending =
+                balances.stream().filter(BalancesPart::isLeftUndecided).toList();
+        List<Balance> sums =
+                balances.stream().filter(one -> !pending.contains(one)).toList();
+        List<Balance> wrong =
+                sums.stream().filter(Balance.Differs.class::isInstance).toList();
+        if (wrong.isEmpty()) {
+            Paragraph none = new Paragraph("Nothing: every sum that can be checked holds.");
+            none.addClassName("soft");
+            add(none);
+        }
+        wrong.forEach(balance -> add(line(balance)));
+        fold("sums cannot be checked yet", sums.stream().filter(Balance.CannotBeChecked.class::isInstance));
+        fold("places still have undecided envelopes: at the closing only those that the law holds", pending.stream());
+        fold("sums hold", sums.stream().filter(Balance.Holds.class::isInstance));
+    }
+
+    /** That nothing is left undecided must hold at the closing, and cannot before. */
+    private static boolean isLeftUndecided(Balance balance) {
+        return balance.identity() == Identity.NOTHING_PENDING && !(balance instanceof Balance.Holds);
+    }
+
+    private void fold(String words, Stream<Balance> balances) {
+        List<Component> lines = balances.map(this::line).toList();
+        if (!lines.isEmpty()) {
+            Details fold = new Details(lines.size() + " " + words, new Div(lines.toArray(Component[]::new)));
+            fold.addClassName("fold");
+            add(fold);
+        }
+    }
+
+    private Component line(Balance balance) {
+        Paragraph line = new Paragraph(new Span(balance.words() + " "));
+        if (!(balance instanceof Balance.Holds)) {
+            noting.link(balance).ifPresent(line::add);
+        }
+        line.addClassName(balance instanceof Balance.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
+        return line;
+    }
+}

@@ -1,0 +1,59 @@
+package org.proviso.canvass.ui;
+
+import com.vaadin.flow.component.Component;
+import java.util.List;
+import java.util.Map;
+import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.Closing;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Asking;
+import org.proviso.ui.Said;
+
+/** Keeping the day's figures, and closing the election once every sum holds. */
+final class ClosingButtons {
+
+    private final CanvassService canvass;
+    private final String election;
+    private final Runnable after;
+
+    ClosingButtons(CanvassService canvass, String election, Runnable after) {
+        this.canvass = canvass;
+        this.election = election;
+        this.after = after;
+    }
+
+    Component[] buttons() {
+        return new Component[] {
+            new ActButton("Keep today's figures").does(this::keep),
+            new ActButton("Close the election").first().does(this::ask)
+        };
+    }
+
+    private void keep() {
+        List<String> fallen = canvass.keep(election, Map.of());
+        after.run();
+        if (fallen.isEmpty()) {
+            Said.done("Today's figures are kept; none became less.");
+        } else {
+            Said.refused("Kept, but look: " + String.join(" ", fallen));
+        }
+    }
+
+    private void ask() {
+        Asking[] sheet = new Asking[1];
+        sheet[0] = new Asking("Close the election?", "Close it", () -> close(sheet[0]));
+        sheet[0].with("Every sum must hold to the last envelope. Once closed, cases can be read and nothing about them"
+                        + " changes any more. The head of the ledger is printed on the certificate.")
+                .open();
+    }
+
+    private boolean close(Asking sheet) {
+        Closing closing = canvass.close(election);
+        if (closing instanceof Closing.NotYet not) {
+            return sheet.refuse("Not yet. " + String.join(" ", not.because()));
+        }
+        after.run();
+        Said.done("The election is closed. Head of the ledger: " + ((Closing.Closed) closing).headHash());
+        return true;
+    }
+}

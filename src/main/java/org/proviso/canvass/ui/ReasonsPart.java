@@ -1,0 +1,27 @@
+package org.proviso.canvass.ui;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import org.proviso.canvass.Outcomes;
+import org.proviso.ui.PlainTable;
+
+/** Why ballots were rejected: each once, by the first reason. */
+@Tag("section")
+final class ReasonsPart extends HtmlContainer {
+
+    ReasonsPart(Outcomes outcomes) {
+        add(new H2("Why ballots were rejected"));
+        if (outcomes.rejections().isEmpty()) {
+            Paragraph none = new Paragraph("No ballot was rejected so far.");
+            none.addClassName("soft");
+            add(none);
+            return;
+        }
+        PlainTable table = new PlainTable("Rejected ballots by their first reason", "First reason", "Ballots");
+        outcomes.rejections().forEach((reason, number) -> table.row(reason.words(), String.valueOf(number)));
+        table.addClassName("figures");
+        add(table);
+    }
+}

@@ -1,0 +1,57 @@
+package org.proviso.notices.ui;
+
+import com.vaadin.flow.component.datetimepicker.DateTimePicker;
+import org.proviso.notices.Attempt;
+import org.proviso.notices.LogCameBack;
+import org.proviso.notices.Logged;
+import org.proviso.notices.Notice;
+import org.proviso.notices.NoticeService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Asking;
+import org.proviso.ui.Said;
+import org.proviso.ui.Workplace;
+
+/** Logs that a letter came back. */
+final class CameBackSheet {
+
+    private final NoticeService notices;
+    private final Workplace workplace;
+    private final Notice notice;
+    private final Attempt attempt;
+    private final Runnable after;
+
+    CameBackSheet(NoticeService notices, Workplace workplace, Notice notice, Attempt attempt, Runnable after) {
+        this.notices = notices;
+        this.workplace = workplace;
+        this.notice = notice;
+        this.attempt = attempt;
+        this.after = after;
+    }
+
+    ActButton button() {
+        return new ActButton("It came back").quiet().does(this::ask);
+    }
+
+    private void ask() {
+        DateTimePicker at = new DateTimePicker("When it came back");
+        at.setLocale(java.util.Locale.US);
+        at.setValue(workplace.now().withSecond(0).withNano(0));
+        Asking[] sheet = new Asking[1];
+        sheet[0] = new Asking("The letter came back", "Log it", () -> {
+            if (at.getValue() == null) {
+                return sheet[0].refuse("Give the day and the time.");
+            }
+            Logged logged = notices.logCameBack(
+                    new LogCameBack(notice.key(), notice.number(), notice.version(), attempt.number(), at.getValue()));
+            if (logged instanceof Logged.Refused refused) {
+                return sheet[0].refuse(refused.refusal().words());
+            }
+            after.run();
+            Said.done("Logged: the letter came back. The voter still counts as told; try another way.");
+            return true;
+        });
+        sheet[0].with("The voter still counts as told. Try to reach them another way, and log that too.")
+                .with(at)
+                .open();
+    }
+}

@@ -1,0 +1,121 @@
+package org.proviso.notices.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import org.proviso.notices.Attempt;
+import org.proviso.notices.Letter;
+import org.proviso.notices.Notice;
+import org.proviso.notices.NoticeService;
+import org.proviso.review.CaseKey;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** One letter as it would go out now, beside it the log of how the voter was told. */
+@Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
+@PageTitle("Letter · Proviso")
+@PermitAll
+public final class LetterView extends Composite<Div> implements BeforeEnterObserver {
+
+    private final transient NoticeService notices;
+    private final transient Workplace workplace;
+
+    LetterView(NoticeService notices, Workplace workplace) {
+        this.notices = notices;
+        this.workplace = workplace;
+        getContent().addClassNames("sheet", "notices");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        String envelope = event.getRouteParameters().get("envelope").orElseThrow();
+        int number = event.getRouteParameters().getInteger("number").orElseThrow();
+        show(new CaseKey(workplace.electionId(), envelope), number);
+    }
+
+    private void show(CaseKey key, int number) {
+        Notice notice = notices.of(key).stream()
+                .filter(one -> one.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new NotFoundException("There is no such notice."));
+        getContent().removeAll();
+        PageHead head = new PageHead("Letter about envelope " + key.envelopeNo(), NoticeWords.about(notice));
+        head.beside(pdf(key, number), Links.link("All notices", "notices"));
+        Div both = new Div(new Div(paper(notices.letter(key, number))), log(notice));
+        both.addClassName("letter");
+        getContent().add(head, both);
+    }
+
+    private static Anchor pdf(CaseKey key, int number) {
+        Anchor pdf = new Anchor(
+                "/notices/letter.pdf?election=" + key.electionId() + "&envelope=" + key.envelopeNo() + "&notice="
+                        + number,
+                "As PDF");
+        pdf.setRouterIgnore(true);
+        return pdf;
+    }
+
+    private static Div paper(Letter letter) {
+        Div paper = new Div();
+        paper.addClassName("paper");
+        letter.from().forEach(line -> paper.add(new Div(line)));
+        Div to = new Div(new Div(letter.to().name()), new Div(letter.to().address()));
+        to.addClassName("to");
+        Paragraph subject = new Paragraph(letter.subject());
+        subject.addClassName("subject");
+        paper.add(to, subject);
+        letter.paragraphs().forEach(words -> paper.add(new Paragraph(words)));
+        if (letter.needsTranslation()) {
+            Paragraph enclose = new Paragraph("The voter asked for another language (" + letter.language()
+                    + "): enclose a translation. The program has the text in English only.");
+            enclose.addClassName("warn");
+            return new Div(enclose, paper);
+        }
+        return paper;
+    }
+
+    private Div log(Notice notice) {
+        Div log = new Div(new H2("How the voter was told"));
+        if (notice.isWithdrawn()) {
+            log.add(new Paragraph("Withdrawn: the voter no longer has to be told this."));
+            return log;
+        }
+        var attempts = notices.attempts(notice.key(), notice.number());
+        if (attempts.isEmpty()) {
+            log.add(new Paragraph("Nobody told the voter yet. Due " + UsDates.near(notice.dueAt()) + "."));
+        } else {
+            PlainTable table = new PlainTable("Attempts to tell the voter", "No.", "How", "When", "Came back");
+            attempts.forEach(attempt -> row(table, notice, attempt));
+            log.add(table);
+        }
+        log.add(new SentSheet(notices, workplace, notice, () -> show(notice.key(), notice.number())).button());
+        return log;
+    }
+
+    private void row(PlainTable table, Notice notice, Attempt attempt) {
+        Span back = new Span(attempt.cameBackAt() == null ? "" : UsDates.near(attempt.cameBackAt()));
+        if (attempt.cameBackAt() == null) {
+            back.add(new CameBackSheet(notices, workplace, notice, attempt, () -> show(notice.key(), notice.number()))
+                    .button());
+        }
+        table.row(java.util.List.of(
+                new Span(String.valueOf(attempt.number())),
+                new Span(org.proviso.core.adjudication.Words.code(
+                        attempt.channel().code())),
+                new Span(UsDates.near(attempt.sentAt())),
+                back));
+    }
+}

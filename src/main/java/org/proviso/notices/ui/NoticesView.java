@@ -1,0 +1,93 @@
+package org.proviso.notices.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.notices.DueNotice;
+import org.proviso.notices.NoticeService;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.RowGrid;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** Whom the office must still tell, with each one's clock: the one due first at the head. */
+@Route(value = "notices", layout = OfficeFrame.class)
+@PageTitle("Notices · Proviso")
+@PermitAll
+public final class NoticesView extends Composite<Div> {
+
+    private final LocalDateTime now;
+
+    NoticesView(NoticeService notices, Workplace workplace) {
+        String election = workplace.electionId();
+        now = workplace.now();
+        List<DueNotice> due = notices.due(election);
+        getContent().addClassNames("sheet", "notices");
+        PageHead head = new PageHead("Notices", lead(due));
+        if (!due.isEmpty()) {
+            head.beside(allLetters(election));
+        }
+        getContent().add(head, list(due));
+    }
+
+    private static String lead(List<DueNotice> due) {
+        long overdue = due.stream().filter(DueNotice::overdue).count();
+        long noAddress = due.stream().filter(one -> !one.to().hasAddress()).count();
+        String late = overdue == 0 ? "none overdue" : overdue + " overdue";
+        String where = noAddress == 0 ? "" : "; " + noAddress + " without an address, to be told another way";
+        return UsDates.count(due.size(), "letter") + " to send: " + late + where + ".";
+    }
+
+    private static Anchor allLetters(String election) {
+        Anchor all = new Anchor("/notices/letters.pdf?election=" + election, "All of them as one PDF");
+        all.setRouterIgnore(true);
+        return all;
+    }
+
+    private RowGrid<DueNotice> list(List<DueNotice> due) {
+        RowGrid<DueNotice> grid = new RowGrid<>(
+                "Notices to send",
+                "Nobody has to be told anything now. A notice appears here as soon as a voter may bring something, or a"
+                        + " ballot was not counted or counted in part.");
+        grid.number("Envelope", "8rem", one -> one.notice().key().envelopeNo())
+                .words("To", "12rem", one -> one.to().name())
+                .words("About", "20rem", one -> NoticeWords.about(one.notice()))
+                .words("Due", "10rem", this::due)
+                .words("The voter has until", "13rem", this::until)
+                .words("How", "9rem", NoticesView::how);
+        grid.addComponentColumn(one -> Links.link(
+                        "Letter",
+                        "notices/letter/" + one.notice().key().envelopeNo() + "/"
+                                + one.notice().number()))
+                .setHeader("Letter")
+                .setWidth("6rem")
+                .setFlexGrow(0);
+        grid.setItems(due);
+        return grid;
+    }
+
+    private String due(DueNotice one) {
+        return one.overdue()
+                ? "overdue since " + UsDates.near(one.notice().dueAt().toLocalDate())
+                : "today";
+    }
+
+    private String until(DueNotice one) {
+        if (one.until() == null) {
+            return "–";
+        }
+        return one.timeIsUp() ? "passed, " + UsDates.near(one.until()) : UsDates.near(one.until());
+    }
+
+    private static String how(DueNotice one) {
+        String more = (one.phone().isEmpty() ? "" : ", phone") + (one.email().isEmpty() ? "" : ", email");
+        return (one.to().hasAddress() ? "mail" : "no address") + more;
+    }
+}
