@@ -7,6 +7,7 @@ import org.proviso.board.MeetingService;
 import org.proviso.board.MotionService;
 import org.proviso.board.OfficialService;
 import org.proviso.board.ReadyService;
+import org.proviso.board.RoomService;
 import org.proviso.review.DecisionService;
 import org.springframework.stereotype.Component;
 
@@ -20,4 +21,5 @@ record BoardRoom(
         ReadyService ready,
         OfficialService officials,
         DecisionService decisions,
+        RoomService display,
         AccessService access) {}

@@ -15,6 +15,7 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.proviso.access.Act;
 import org.proviso.board.BoardSession;
 import org.proviso.board.Meeting;
 import org.proviso.board.SessionKey;
@@ -144,7 +145,10 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         int number = session.key().sessionNo();
         PageHead title =
                 new PageHead("Session " + number + " of " + session.body().words(), lead(session));
-        title.beside(outside("Room display", "room"), outside("Minutes", "board/minutes/" + number));
+        if (room.access().may(Act.DECIDE) || room.access().may(Act.SET_GATES)) {
+            title.beside(outside("Room display", "room/" + room.display().link(session.key())));
+        }
+        title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
         if (session.openedAt() == null) {
             title.beside(new ActButton("Open the session")
                     .first()

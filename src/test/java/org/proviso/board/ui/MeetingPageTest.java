@@ -26,6 +26,7 @@ import org.proviso.board.MeetingService;
 import org.proviso.board.MotionService;
 import org.proviso.board.OfficialService;
 import org.proviso.board.ReadyService;
+import org.proviso.board.RoomService;
 import org.proviso.board.Sitting;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OnBothDatabases;
@@ -60,6 +61,7 @@ class MeetingPageTest {
                 office.the(ReadyService.class),
                 office.the(OfficialService.class),
                 office.the(DecisionService.class),
+                office.the(RoomService.class),
                 office.the(AccessService.class));
     }
 
