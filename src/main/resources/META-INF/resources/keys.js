@@ -165,3 +165,56 @@ function showKeys() {
   document.body.append(sheet);
   sheet.showModal();
 }
+
+/*
+ * Forms that are filled in without a mouse (data-typing): Enter goes on to the next field, past what stands aside of one
+ * (data-aside); from the last one to the next such form (go-on), to the button that finishes (settle), or presses that
+ * button at once (hand-in).
+ * Ctrl+Enter presses it from anywhere on the page.
+ */
+function finish() {
+  return [...topmost().querySelectorAll('[data-finish]')].find(isVisible);
+}
+
+function firstAfter(form) {
+  return [...document.querySelectorAll('[data-typing]')]
+    .find((other) => form.compareDocumentPosition(other) & Node.DOCUMENT_POSITION_FOLLOWING)
+    ?.querySelector('input, select');
+}
+
+function goOn(form, field) {
+  const fields = [...form.querySelectorAll('input, select')]
+    .filter((one) => isVisible(one) && one.dataset.aside === undefined);
+  const at = fields.indexOf(field);
+  const next = fields[at + 1] ?? (form.dataset.typing === 'go-on' ? firstAfter(form) : undefined);
+  if (next) {
+    next.focus();
+    next.select?.();
+    return;
+  }
+  const button = finish();
+  button?.focus();
+  if (form.dataset.typing === 'hand-in') {
+    button?.click();
+  }
+}
+
+document.addEventListener('keydown', (event) => {
+  if (event.key !== 'Enter' || event.repeat || event.altKey || event.isComposing) {
+    return;
+  }
+  if (event.ctrlKey || event.metaKey) {
+    const button = finish();
+    if (button) {
+      event.preventDefault();
+      button.focus();
+      button.click();
+    }
+    return;
+  }
+  const form = event.target.closest?.('[data-typing]');
+  if (form && event.target.matches('input, select')) {
+    event.preventDefault();
+    goOn(form, event.target);
+  }
+}, true);

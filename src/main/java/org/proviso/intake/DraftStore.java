@@ -48,6 +48,13 @@ class DraftStore {
         return draft.version() + 1;
     }
 
+    /** Notes in how many boxes the own draft, handed in a second time, reads otherwise; the draft stays as it is. */
+    void noteDiffering(String electionId, String envelopeNo, String userName, int boxes) {
+        jdbc.sql("""
+                        update affirmation_draft set differing = ?
+                        where election_id = ? and envelope_no = ? and user_name = ?""").params(boxes, electionId, envelopeNo, userName).update();
+    }
+
     private void insert(String electionId, String userName, Draft draft) {
         try {
             jdbc.sql("""

@@ -26,6 +26,13 @@ public class ImageService {
         return images.signature(electionId, envelopeNo);
     }
 
+    /** The same picture for whoever keys the envelope, who has its paper in hand. */
+    @Transactional(readOnly = true)
+    public Optional<StoredImage> whileKeying(String electionId, String envelopeNo) {
+        access.demand(Act.KEY_ENVELOPES);
+        return images.signature(electionId, envelopeNo);
+    }
+
     /** The signatures on file with a voter's registration, in the order of their numbers. */
     @Transactional(readOnly = true)
     public List<StoredImage> exemplars(String electionId, String voterId) {

@@ -93,6 +93,7 @@ public class KeyingService {
                 NotYetKeyed.isAllOf(before) ? List.of() : Boxes.differences(before, said, seen);
         int version = envelopes.version(command.electionId(), command.envelopeNo());
         if (!differences.isEmpty() && !Integer.valueOf(version).equals(command.resolves())) {
+            drafts.noteDiffering(command.electionId(), command.envelopeNo(), keyer.userName(), differences.size());
             return new KeyingOutcome.KeyedTwice(differences, version);
         }
         Map<String, String> boxes = Boxes.of(said, seen);

@@ -1,0 +1,131 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.rules.Ask;
+import org.proviso.intake.CureService;
+import org.proviso.intake.IntakeRefusedException;
+import org.proviso.intake.RecordCure;
+import org.proviso.intake.desk.CureDesk;
+import org.proviso.intake.desk.FoundEnvelope;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Caution;
+import org.proviso.ui.ChoiceField;
+import org.proviso.ui.Said;
+import org.proviso.ui.TypedDates;
+import org.proviso.ui.TypedField;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** What came in for one envelope: what it is, its stamp, and how it came; says until when it is in time. */
+final class CureForm extends Div {
+
+    private final transient CureService cures;
+    private final transient CureDesk desk;
+    private final transient Workplace workplace;
+    private final H2 title = new H2("What came in");
+    private final Div brought = new Div();
+    private final ChoiceField kind = new ChoiceField("kind", "It is to", asks());
+    private final TypedField day = new TypedField("stamp-day", "Stamp, day");
+    private final TypedField time = new TypedField("stamp-time", "Stamp, time").like("9:15 am");
+    private final TypedField words = new TypedField("words", "What and how").like("passport, shown at the counter");
+    private final Paragraph inTime = new Paragraph();
+    private final Div fields;
+    private @Nullable FoundEnvelope envelope;
+
+    CureForm(CureService cures, CureDesk desk, Workplace workplace) {
+        this.cures = cures;
+        this.desk = desk;
+        this.workplace = workplace;
+        kind.onChosen(code -> say());
+        day.onTyped(text -> say());
+        time.onTyped(text -> say());
+        inTime.getElement().setAttribute("role", "status");
+        ActButton record = new ActButton("Record it").first().does(this::record);
+        record.getElement().setAttribute("data-finish", true);
+        fields = new Div(kind, day, time, words, inTime, record, new Caution());
+        fields.getElement().setAttribute("data-typing", "go-on");
+        fields.setVisible(false);
+        brought.add(new Paragraph("Find the envelope first."));
+        add(title, brought, fields);
+    }
+
+    private static Map<String, String> asks() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Ask ask : Ask.values()) {
+            words.put(ask.code(), ask.words());
+        }
+        return words;
+    }
+
+    void of(FoundEnvelope found) {
+        envelope = found;
+        title.setText(found.envelopeNo() + ", " + found.voter());
+        LocalDateTime now = workplace.now();
+        day.text(UsDates.digits(now.toLocalDate()));
+        time.text(UsDates.hour(now.toLocalTime()));
+        words.text("");
+        fields.setVisible(true);
+        showBrought(found);
+        say();
+    }
+
+    /** Leads the keyboard to what came in. */
+    void begin() {
+        kind.focus();
+    }
+
+    private void showBrought(FoundEnvelope found) {
+        brought.removeAll();
+        List<String> before = desk.brought(workplace.electionId(), found.envelopeNo());
+        before.forEach(line -> brought.add(new Paragraph(line)));
+        if (before.isEmpty()) {
+            brought.add(new Paragraph("Nothing came in for this envelope yet."));
+        }
+    }
+
+    private Ask ask() {
+        return Code.find(Ask.class, kind.code()).orElseThrow();
+    }
+
+    private Optional<LocalDateTime> stamp() {
+        Optional<LocalDate> onDay = TypedDates.day(day.text());
+        Optional<LocalTime> atTime = TypedDates.time(time.text());
+        return onDay.flatMap(found -> atTime.map(found::atTime));
+    }
+
+    private void say() {
+        inTime.setText(desk.inTime(workplace.electionId(), ask(), stamp().orElse(null)));
+    }
+
+    private void record() {
+        day.problem(TypedDates.day(day.text()).isEmpty() ? TypedDates.LIKE_A_DAY : "");
+        time.problem(TypedDates.time(time.text()).isEmpty() ? TypedDates.LIKE_A_TIME : "");
+        words.problem(words.text().isEmpty() ? "Say what came in, and how: at the counter, by mail, by email." : "");
+        if (stamp().isEmpty() || words.hasProblem() || envelope == null) {
+            Said.refused("Not recorded: look at the fields marked.");
+            return;
+        }
+        try {
+            String number = envelope.envelopeNo();
+            cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
+            Said.done("Recorded for " + number + ".");
+            words.text("");
+            showBrought(envelope);
+        } catch (IntakeRefusedException e) {
+            day.problem(String.valueOf(e.getMessage()));
+            day.focus();
+            Said.refused("Not recorded: " + e.getMessage());
+        }
+    }
+}

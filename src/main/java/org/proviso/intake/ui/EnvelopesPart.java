@@ -1,0 +1,81 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Span;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.proviso.intake.desk.EnvelopeFilter;
+import org.proviso.intake.desk.EnvelopeLine;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.ui.ChoiceField;
+import org.proviso.ui.Links;
+import org.proviso.ui.RowGrid;
+import org.proviso.ui.TypedField;
+import org.proviso.ui.UsDates;
+
+/** The envelopes, a screen of rows at a time, by how far their keying is or by the beginning of a number. */
+final class EnvelopesPart extends Div {
+
+    private final transient EnvelopeListService lists;
+    private final String election;
+    private final RowGrid<EnvelopeLine> rows = new RowGrid<>(
+            "Envelopes",
+            "No envelope is in this list. Envelopes come with the election's files, or one by one under Receive"
+                    + " envelopes.");
+    private final TypedField sought = new TypedField("sought", "Envelope or receipt begins with").like("G-1001");
+    private final ChoiceField filter;
+    private final Span shown = new Span();
+
+    EnvelopesPart(EnvelopeListService lists, String election, boolean someWait) {
+        this.lists = lists;
+        this.election = election;
+        filter = new ChoiceField("filter", "Show", words());
+        filter.code((someWait ? EnvelopeFilter.NOT_KEYED : EnvelopeFilter.ALL).name());
+        filter.onChosen(code -> show());
+        sought.onTyped(text -> show());
+        shown.addClassNames("soft", "small");
+        shown.getElement().setAttribute("role", "status");
+        Div asked = new Div(filter, sought, shown);
+        asked.addClassName("asked");
+        columns();
+        add(new H2("Envelopes"), asked, rows);
+        addClassName("envelopes");
+        show();
+    }
+
+    private static Map<String, String> words() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (EnvelopeFilter one : EnvelopeFilter.values()) {
+            words.put(one.name(), one.words());
+        }
+        return words;
+    }
+
+    private void columns() {
+        rows.addComponentColumn(line -> Links.link(line.envelopeNo(), "intake/key/" + line.envelopeNo()))
+                .setHeader("Envelope")
+                .setWidth("6.5rem")
+                .setFlexGrow(0);
+        rows.number("Receipt", "7rem", EnvelopeLine::receiptNo)
+                .words("Voting location", "9rem", line -> place(line.votingLocation()))
+                .words(
+                        "Received",
+                        "7rem",
+                        line -> line.receivedAt() == null ? "with the files" : UsDates.near(line.receivedAt()))
+                .words("Keying", "7rem", EnvelopeLine::keyed);
+    }
+
+    private static String place(String votingLocation) {
+        return votingLocation.isEmpty() ? "none: by mail or another county" : votingLocation;
+    }
+
+    private void show() {
+        EnvelopeFilter which = EnvelopeFilter.valueOf(filter.code());
+        String text = sought.text();
+        rows.show(
+                (offset, limit) -> lists.page(election, which, text, offset, limit),
+                () -> lists.count(election, which, text));
+        shown.setText(UsDates.count(lists.count(election, which, text), "envelope"));
+    }
+}

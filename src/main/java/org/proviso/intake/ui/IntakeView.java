@@ -1,0 +1,63 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import org.proviso.intake.desk.EnvelopeFilter;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.NextToKey;
+import org.proviso.intake.desk.ReturnService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** What came in: what the voting locations sent back, and every envelope with how far its keying is. */
+@Route(value = "intake", layout = OfficeFrame.class)
+@PageTitle("Intake · Proviso")
+@PermitAll
+public final class IntakeView extends Composite<Div> {
+
+    private final transient NextToKey next;
+    private final String election;
+
+    IntakeView(EnvelopeListService lists, ReturnService returns, NextToKey next, Workplace workplace) {
+        this.next = next;
+        this.election = workplace.electionId();
+        int all = lists.count(election, EnvelopeFilter.ALL, "");
+        int waiting = lists.count(election, EnvelopeFilter.NOT_KEYED, "");
+        PageHead head = new PageHead("Intake", UsDates.count(all, "envelope") + " received, " + waiting + " to key.");
+        head.beside(
+                Links.link("Receive envelopes", "intake/receive", "R"),
+                Links.link("Transmittals", "intake/transmittals", "T"),
+                Links.link("What a voter brought", "intake/cure", "C"),
+                new ActButton("Key one a second time", "S").does(this::second),
+                new ActButton("Key the next", "N").first().does(this::first));
+        Div parts = new Div(new EnvelopesPart(lists, election, waiting > 0), new ReturnsPart(returns.all(election)));
+        parts.addClassName("came-in");
+        getContent().addClassNames("sheet", "intake");
+        getContent().add(head, parts);
+    }
+
+    private void first() {
+        next.first(election)
+                .ifPresentOrElse(
+                        IntakeView::key, () -> Said.done("Nothing waits for you to key. Receive an envelope first."));
+    }
+
+    private void second() {
+        next.second(election)
+                .ifPresentOrElse(IntakeView::key, () -> Said.done("No envelope waits for a second keying by you."));
+    }
+
+    private static void key(String number) {
+        Said.nothing();
+        UI.getCurrent().navigate(KeyView.class, number);
+    }
+}

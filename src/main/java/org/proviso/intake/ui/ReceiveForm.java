@@ -1,0 +1,221 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope.Source;
+import org.proviso.core.YesNo;
+import org.proviso.intake.IntakeRefusedException;
+import org.proviso.intake.ReceiveEnvelope;
+import org.proviso.intake.ReceivingService;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.ChoiceField;
+import org.proviso.ui.Said;
+import org.proviso.ui.TypedDates;
+import org.proviso.ui.TypedField;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** What is printed and stamped on an envelope. The bag's own fields stay from one envelope to the next. */
+final class ReceiveForm extends Div {
+
+    private final transient ReceivingService receiving;
+    private final transient EnvelopeListService lists;
+    private final transient Workplace workplace;
+    private final Map<String, ChoiceField> choices = new LinkedHashMap<>();
+    private final TypedField number = new TypedField("envelope", "Envelope number");
+    private final TypedField receipt = new TypedField("receipt", "Receipt number");
+    private final TypedField place = new TypedField("place", "Voting location");
+    private final TypedField style = new TypedField("style", "Ballot style");
+    private final TypedField precinct = new TypedField("precinct", "Precinct");
+    private final TypedField castDay = new TypedField("cast-day", "Cast on");
+    private final TypedField castTime = new TypedField("cast-time", "Cast at").like("6:52 pm");
+    private final TypedField stampDay = new TypedField("stamp-day", "Stamp, day");
+    private final TypedField stampTime = new TypedField("stamp-time", "Stamp, time").like("9:15 pm");
+    private Runnable after = () -> {};
+
+    ReceiveForm(ReceivingService receiving, EnvelopeListService lists, Workplace workplace, Election election) {
+        this.receiving = receiving;
+        this.lists = lists;
+        this.workplace = workplace;
+        choices();
+        castDay.text(UsDates.digits(election.date()));
+        LocalDateTime now = workplace.now();
+        stampDay.text(UsDates.digits(now.toLocalDate()));
+        stampTime.text(UsDates.hour(now.toLocalTime()));
+        number.onLeave(this::checkNumber);
+        addClassName("keying");
+        add(bag(), one());
+    }
+
+    private void choices() {
+        choose("source", "Came from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
+        choose(
+                "reason",
+                "Why provisional",
+                Map.of("", "not said"),
+                "not_on_list",
+                "name_mismatch",
+                "mail_ballot_issued",
+                "no_id",
+                "moved",
+                "wrong_place",
+                "list_unavailable",
+                "inactive",
+                "already_checked_in",
+                "challenged",
+                "party",
+                "court_hours");
+        choose("extended", "Extended hours", Map.of("no", "no"), "yes", "unknown");
+        choose("in-line", "In line at close", Map.of("unknown", "not said"), "yes", "no");
+    }
+
+    private Div bag() {
+        Div bag = new Div(
+                new H2("The same for the bag"),
+                place,
+                choices.get("source"),
+                stampDay,
+                stampTime,
+                castDay,
+                choices.get("extended"));
+        bag.getElement().setAttribute("data-typing", "go-on");
+        return bag;
+    }
+
+    private Div one() {
+        ActButton take = new ActButton("Take it in").first().does(this::take);
+        take.getElement().setAttribute("data-finish", true);
+        Div acts = new Div(take);
+        acts.addClassName("acts");
+        Div one = new Div(
+                new H2("This envelope"),
+                style,
+                precinct,
+                castTime,
+                choices.get("reason"),
+                choices.get("in-line"),
+                number,
+                receipt,
+                acts);
+        one.getElement().setAttribute("data-typing", "hand-in");
+        return one;
+    }
+
+    private void choose(String name, String label, Map<String, String> first, String... others) {
+        Map<String, String> words = new LinkedHashMap<>(first);
+        for (String other : others) {
+            words.put(other, other.replace('_', ' '));
+        }
+        choices.put(name, new ChoiceField(name, label, words));
+    }
+
+    void after(Runnable act) {
+        after = act;
+    }
+
+    void focusFirst() {
+        place.focus();
+    }
+
+    private void checkNumber() {
+        boolean taken = !number.text().isEmpty()
+                && lists.line(workplace.electionId(), number.text()).isPresent();
+        number.problem(taken ? "The office has an envelope " + number.text() + " already." : "");
+    }
+
+    private void take() {
+        Optional<LocalDateTime> stamp = moment(stampDay, stampTime);
+        Optional<LocalDateTime> cast = castTime.text().isEmpty() ? Optional.empty() : moment(castDay, castTime);
+        checkNumber();
+        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Letters, digits and - only.");
+        receipt.text(receipt.text().toUpperCase(Locale.ROOT));
+        receipt.problem("");
+        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Letters, digits and - only.");
+        style.problem("");
+        boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());
+        if (!right || number.hasProblem() || receipt.hasProblem()) {
+            Said.refused("Not taken in: look at the fields marked.");
+            (number.hasProblem() ? number : receipt.hasProblem() ? receipt : stampDay).focus();
+            return;
+        }
+        receive(command(stamp.get(), cast.orElse(null)));
+    }
+
+    private static void demand(TypedField field, String pattern, String otherwise) {
+        if (field.text().isEmpty()) {
+            field.problem("Has to be given.");
+        } else if (!field.text().matches(pattern)) {
+            field.problem(otherwise);
+        }
+    }
+
+    private static Optional<LocalDateTime> moment(TypedField day, TypedField time) {
+        Optional<LocalDate> onDay = TypedDates.day(day.text());
+        Optional<LocalTime> atTime = TypedDates.time(time.text());
+        day.problem(onDay.isEmpty() ? TypedDates.LIKE_A_DAY : "");
+        time.problem(atTime.isEmpty() ? TypedDates.LIKE_A_TIME : "");
+        return onDay.flatMap(found -> atTime.map(found::atTime));
+    }
+
+    private ReceiveEnvelope command(LocalDateTime stamp, @Nullable LocalDateTime cast) {
+        String reason = choices.get("reason").code();
+        return new ReceiveEnvelope(
+                workplace.electionId(),
+                number.text(),
+                receipt.text(),
+                Code.find(Source.class, choices.get("source").code()).orElseThrow(),
+                place.text(),
+                precinct.text(),
+                style.text(),
+                "",
+                cast,
+                yesNo("extended"),
+                yesNo("in-line"),
+                reason.isEmpty() ? Set.of() : Set.of(reason),
+                stamp);
+    }
+
+    private YesNo yesNo(String choice) {
+        return YesNo.valueOf(choices.get(choice).code().toUpperCase(Locale.ROOT));
+    }
+
+    private void receive(ReceiveEnvelope command) {
+        try {
+            receiving.receive(command);
+            Said.done(command.envelopeNo() + " is taken in.");
+            number.text("");
+            receipt.text("");
+            castTime.text("");
+            after.run();
+            castTime.focus();
+        } catch (IntakeRefusedException e) {
+            refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void refused(String why) {
+        TypedField where = number;
+        if (why.contains("receipt number")) {
+            where = receipt;
+        } else if (why.contains("stamp")) {
+            where = stampDay;
+        } else if (why.contains("ballot style")) {
+            where = style;
+        }
+        where.problem(why);
+        where.focus();
+        Said.refused("Not taken in: " + why);
+    }
+}

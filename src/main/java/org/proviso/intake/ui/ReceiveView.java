@@ -1,0 +1,72 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.List;
+import org.proviso.election.ElectionService;
+import org.proviso.intake.ReceivingService;
+import org.proviso.intake.desk.EnvelopeLine;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** Receiving envelopes out of a bag, one after the other, typed or scanned. */
+@Route(value = "intake/receive", layout = OfficeFrame.class)
+@PageTitle("Receive envelopes · Proviso")
+@PermitAll
+public final class ReceiveView extends Composite<Div> {
+
+    private static final int SHOWN = 12;
+
+    private final transient EnvelopeListService lists;
+    private final String election;
+    private final Div last = new Div();
+
+    ReceiveView(ReceivingService receiving, EnvelopeListService lists, ElectionService elections, Workplace workplace) {
+        this.lists = lists;
+        this.election = workplace.electionId();
+        ReceiveForm form = new ReceiveForm(
+                receiving, lists, workplace, elections.find(election).orElseThrow());
+        form.after(this::showLast);
+        last.addClassName("side");
+        Div bench = new Div(form, last);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "receiving");
+        getContent()
+                .add(
+                        new PageHead(
+                                        "Receive envelopes",
+                                        "Scan or type: Enter goes on, and from the receipt number it takes the envelope"
+                                                + " in. What is the same for the whole bag stays.")
+                                .beside(Links.link("To Intake", "intake")),
+                        bench);
+        showLast();
+        form.focusFirst();
+    }
+
+    private void showLast() {
+        last.removeAll();
+        last.add(new H2("Taken in last"));
+        List<EnvelopeLine> lines = lists.lastReceived(election, SHOWN);
+        if (lines.isEmpty()) {
+            last.add(new Paragraph("None was taken in by hand yet."));
+            return;
+        }
+        PlainTable table = new PlainTable("Envelopes taken in last", "Envelope", "Stamp", "Keying");
+        lines.forEach(line -> table.row(List.of(
+                Links.link(line.envelopeNo(), "intake/key/" + line.envelopeNo()),
+                new com.vaadin.flow.component.html.Span(
+                        line.receivedAt() == null ? "" : UsDates.near(line.receivedAt())),
+                new com.vaadin.flow.component.html.Span(line.keyed()))));
+        last.add(table);
+    }
+}

@@ -1,0 +1,217 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Transmittal;
+import org.proviso.intake.RecordTransmittal;
+import org.proviso.intake.RecordedTransmittal;
+import org.proviso.intake.TransmittalService;
+import org.proviso.intake.desk.LocationReturn;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Said;
+import org.proviso.ui.TypedDates;
+import org.proviso.ui.TypedField;
+import org.proviso.ui.UsDates;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** One transmittal as it is typed; what does not add up is said at once, in a sentence. */
+final class TransmittalForm extends Div {
+
+    private static final String[][] FIELDS = {
+        {"place", "Voting location", ""},
+        {"day", "Day", "11/3/2026"},
+        {"bag", "Bag", ""},
+        {"seal-out", "Seal going out", ""},
+        {"seal-in", "Seal coming in", ""},
+        {"supplied", "Supplied", ""},
+        {"issued", "Issued", ""},
+        {"spoiled", "Spoiled", ""},
+        {"unused", "Unused", ""},
+        {"returned", "Sent back", ""},
+        {"in-error", "Scanned in error", ""},
+        {"loose", "Loose ballots", ""}
+    };
+
+    private final transient TransmittalService transmittals;
+    private final String election;
+    private final Runnable after;
+    private final H2 title = new H2("Record a transmittal");
+    private final Map<String, TypedField> fields = new LinkedHashMap<>();
+    private final Paragraph sentence = new Paragraph();
+    private @Nullable RecordedTransmittal corrected;
+    private List<LocationReturn> here = List.of();
+
+    TransmittalForm(TransmittalService transmittals, String election, Runnable after) {
+        this.transmittals = transmittals;
+        this.election = election;
+        this.after = after;
+        getElement().setAttribute("data-typing", "go-on");
+        add(title);
+        for (String[] field : FIELDS) {
+            TypedField typed = new TypedField(field[0], field[1]).like(field[2]).onTyped(text -> say());
+            fields.put(field[0], typed);
+            add(typed);
+        }
+        sentence.getElement().setAttribute("role", "status");
+        ActButton record = new ActButton("Record it").first().does(this::record);
+        record.getElement().setAttribute("data-finish", true);
+        Div acts = new Div(new ActButton("Clear").does(this::clear), record);
+        acts.addClassName("acts");
+        add(sentence, acts);
+    }
+
+    void here(List<LocationReturn> all) {
+        here = all;
+    }
+
+    void correct(RecordedTransmittal recorded) {
+        Transmittal one = recorded.transmittal();
+        clear();
+        corrected = recorded;
+        title.setText("Correct " + one.votingLocation() + ", bag " + one.bag());
+        text("place", one.votingLocation());
+        text("day", one.day() == null ? "" : UsDates.digits(one.day()));
+        text("bag", one.bag());
+        text("seal-out", one.sealOut());
+        text("seal-in", one.sealIn());
+        text("supplied", text(one.supplied()));
+        text("issued", text(one.issued()));
+        text("spoiled", text(one.spoiled()));
+        text("unused", text(one.unused()));
+        text("returned", text(one.returned()));
+        text("in-error", text(one.scannedInError()));
+        text("loose", text(one.looseBallots()));
+        say();
+        fields.get("place").focus();
+    }
+
+    private void clear() {
+        corrected = null;
+        title.setText("Record a transmittal");
+        fields.values().forEach(field -> {
+            field.text("");
+            field.problem("");
+        });
+        sentence.setText("");
+        sentence.removeClassName("warn");
+    }
+
+    private static String text(@Nullable Integer number) {
+        return number == null ? "" : String.valueOf(number);
+    }
+
+    private void text(String field, String text) {
+        fields.get(field).text(text);
+    }
+
+    private String text(String field) {
+        return fields.get(field).text();
+    }
+
+    /** What the numbers say so far, as the list would say it. */
+    private void say() {
+        if (text("place").isEmpty()
+                || text("issued").isEmpty()
+                || text("returned").isEmpty()
+                || !check()) {
+            return;
+        }
+        RecordTransmittal typed = command();
+        Transmittal one = new Transmittal(
+                typed.votingLocation(),
+                typed.day(),
+                typed.bag(),
+                typed.sealOut(),
+                typed.sealIn(),
+                typed.supplied(),
+                typed.issued(),
+                typed.spoiled(),
+                typed.unused(),
+                typed.returned(),
+                typed.scannedInError(),
+                typed.looseBallots());
+        int arrived = here.stream()
+                .filter(place -> place.votingLocation().equals(one.votingLocation()))
+                .mapToInt(LocationReturn::here)
+                .sum();
+        LocationReturn now =
+                new LocationReturn(one.votingLocation(), List.of(new RecordedTransmittal(0, 0, one)), arrived);
+        sentence.setText(now.sentence());
+        sentence.setClassName("warn", !now.addsUp());
+    }
+
+    private boolean check() {
+        boolean right = true;
+        for (String name : List.of("supplied", "issued", "spoiled", "unused", "returned", "in-error", "loose")) {
+            boolean wrong = !text(name).matches("\\d{0,6}");
+            fields.get(name).problem(wrong ? "A whole number." : "");
+            right &= !wrong;
+        }
+        boolean noDay = !text("day").isEmpty() && TypedDates.day(text("day")).isEmpty();
+        fields.get("day").problem(noDay ? TypedDates.LIKE_A_DAY : "");
+        return right && !noDay;
+    }
+
+    private RecordTransmittal command() {
+        @Nullable LocalDate day = TypedDates.day(text("day")).orElse(null);
+        return new RecordTransmittal(
+                election,
+                text("place"),
+                day,
+                text("bag"),
+                text("seal-out"),
+                text("seal-in"),
+                number("supplied"),
+                orNone("issued"),
+                orNone("spoiled"),
+                number("unused"),
+                orNone("returned"),
+                number("in-error"),
+                number("loose"));
+    }
+
+    private @Nullable Integer number(String field) {
+        return text(field).isEmpty() ? null : Integer.valueOf(text(field));
+    }
+
+    private int orNone(String field) {
+        return text(field).isEmpty() ? 0 : Integer.parseInt(text(field));
+    }
+
+    private void record() {
+        boolean complete = check();
+        for (String name : List.of("place", "issued", "returned")) {
+            if (text(name).isEmpty()) {
+                fields.get(name).problem("Has to be given.");
+                complete = false;
+            }
+        }
+        if (!complete) {
+            Said.refused("Not recorded: look at the fields marked.");
+            return;
+        }
+        try {
+            write(command());
+        } catch (OptimisticLockingFailureException e) {
+            Said.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void write(RecordTransmittal command) {
+        if (corrected == null) {
+            transmittals.record(command);
+        } else {
+            transmittals.correct(corrected.lineNo(), corrected.version(), command);
+        }
+        Said.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
+        clear();
+        after.run();
+        fields.get("place").focus();
+    }
+}

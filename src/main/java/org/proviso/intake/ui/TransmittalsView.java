@@ -1,0 +1,100 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.ArrayList;
+import java.util.List;
+import org.proviso.core.Transmittal;
+import org.proviso.intake.RecordedTransmittal;
+import org.proviso.intake.TransmittalService;
+import org.proviso.intake.desk.LocationReturn;
+import org.proviso.intake.desk.ReturnService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.Workplace;
+
+/** The transmittals: recorded as a bag is opened, and corrected where one was recorded wrong. */
+@Route(value = "intake/transmittals", layout = OfficeFrame.class)
+@PageTitle("Transmittals · Proviso")
+@PermitAll
+public final class TransmittalsView extends Composite<Div> {
+
+    private final transient TransmittalService transmittals;
+    private final transient ReturnService returns;
+    private final String election;
+    private final Div list = new Div();
+    private final TransmittalForm form;
+
+    TransmittalsView(TransmittalService transmittals, ReturnService returns, Workplace workplace) {
+        this.transmittals = transmittals;
+        this.returns = returns;
+        this.election = workplace.electionId();
+        form = new TransmittalForm(transmittals, election, this::show);
+        Div side = new Div(form);
+        side.addClassName("side");
+        Div bench = new Div(list, side);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent()
+                .add(
+                        new PageHead("Transmittals", "What each bag says, beside the envelopes that are here.")
+                                .beside(Links.link("To Intake", "intake")),
+                        bench);
+        show();
+    }
+
+    private void show() {
+        list.removeAll();
+        List<LocationReturn> all = returns.all(election);
+        form.here(all);
+        list.add(new H2("Recorded"));
+        PlainTable table = new PlainTable(
+                "Transmittals",
+                "Voting location",
+                "Bag",
+                "Seals out, in",
+                "Issued",
+                "Spoiled",
+                "Unused",
+                "Sent back",
+                "Here",
+                "");
+        List<LocationReturn> known =
+                all.stream().filter(one -> !one.transmittals().isEmpty()).toList();
+        known.forEach(one -> one.transmittals().forEach(sent -> row(table, one, sent)));
+        list.add(known.isEmpty() ? new Span("None is recorded yet: record the first one here.") : table);
+    }
+
+    private void row(PlainTable table, LocationReturn place, RecordedTransmittal sent) {
+        Transmittal one = sent.transmittal();
+        List<com.vaadin.flow.component.Component> cells = new ArrayList<>();
+        Span name = new Span(one.votingLocation());
+        name.setClassName("waits", !place.addsUp());
+        name.setTitle(place.sentence());
+        cells.add(name);
+        for (String number : List.of(
+                one.bag(),
+                one.sealOut() + ", " + one.sealIn(),
+                String.valueOf(one.issued()),
+                String.valueOf(one.spoiled()),
+                one.unused() == null ? "" : String.valueOf(one.unused()),
+                String.valueOf(one.returned()),
+                String.valueOf(place.here()))) {
+            Span cell = new Span(number);
+            cell.addClassName("num");
+            cells.add(cell);
+        }
+        ActButton correct = new ActButton("Correct").quiet().does(() -> form.correct(sent));
+        correct.setAriaLabel("Correct " + one.votingLocation() + ", bag " + one.bag());
+        cells.add(correct);
+        table.row(cells);
+    }
+}
