@@ -24,6 +24,7 @@ import org.proviso.election.ElectionService;
 import org.proviso.election.OrderService;
 import org.proviso.election.RecordedOrder;
 import org.proviso.election.RulesService;
+import org.proviso.intake.ImageService;
 import org.proviso.review.AnswerService;
 import org.proviso.review.AssessmentService;
 import org.proviso.review.CaseKey;
@@ -53,6 +54,7 @@ public class CaseFileService {
     private final ElectionService elections;
     private final RulesService rules;
     private final OrderService orders;
+    private final ImageService images;
     private final CaseFileStore store;
     private final AccessService access;
     private final Clock clock;
@@ -68,6 +70,7 @@ public class CaseFileService {
             ElectionService elections,
             RulesService rules,
             OrderService orders,
+            ImageService images,
             CaseFileStore store,
             AccessService access,
             Clock clock) {
@@ -81,6 +84,7 @@ public class CaseFileService {
         this.elections = elections;
         this.rules = rules;
         this.orders = orders;
+        this.images = images;
         this.store = store;
         this.access = access;
         this.clock = clock;
@@ -91,6 +95,16 @@ public class CaseFileService {
     public Optional<CaseFile> open(CaseKey key) {
         OfficeUser reader = reader();
         return cases.find(key).map(now -> file(now, reader));
+    }
+
+    /** Whether the law wants a look at the signature before whoever looks knows whose it is, and there is one to look at. */
+    @Transactional(readOnly = true)
+    public boolean signatureComesFirst(CaseKey key) {
+        reader();
+        CaseReport report = assessments.now(key);
+        return isBlind(key, report)
+                && report.voter().isPresent()
+                && images.signature(key.electionId(), key.envelopeNo()).isPresent();
     }
 
     private OfficeUser reader() {

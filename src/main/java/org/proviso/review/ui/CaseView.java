@@ -58,12 +58,16 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         return "Envelope " + number + " \u00B7 Proviso";
     }
 
+    private static String stays(CaseFile file) {
+        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays with you." : "";
+    }
+
     private CasePage show() {
         boolean reviews = acts.access().may(Act.PROPOSE);
         CaseFile file = files.open(new CaseKey(workplace.electionId(), number))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         Desk desk = new Desk(file, acts, this, !reviews);
-        CasePage page = reviews ? new CasePage(desk, shift.button()) : new CasePage(desk);
+        CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk);
         getContent().removeAll();
         getContent().add(page);
         return page;

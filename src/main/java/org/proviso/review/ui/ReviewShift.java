@@ -7,7 +7,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.review.CaseKey;
 import org.proviso.review.Outcome;
+import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.QueueService;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Said;
@@ -21,20 +23,33 @@ class ReviewShift {
     private static final int REMEMBERED = 50;
 
     private final QueueService queue;
+    private final CaseFileService files;
     private final Workplace workplace;
     private final Deque<String> putAside = new ArrayDeque<>();
 
-    ReviewShift(QueueService queue, Workplace workplace) {
+    ReviewShift(QueueService queue, CaseFileService files, Workplace workplace) {
         this.queue = queue;
+        this.files = files;
         this.workplace = workplace;
     }
 
     /** The button that takes the next case, with its key, the same on every page of Review. */
     ActButton button() {
+        return button("");
+    }
+
+    /** The same from a page on which something stays behind, which is said. */
+    ActButton button(String staysBehind) {
         return new ActButton("Take the next", "N").does(() -> {
-            Said.nothing();
-            takeNext();
+            Said.done(staysBehind);
+            goOn();
         });
+    }
+
+    private void goOn() {
+        String said = Said.words();
+        takeNext();
+        Said.after(said);
     }
 
     /** Takes the next case and opens it; where none waits, the queue says so. */
@@ -46,8 +61,16 @@ class ReviewShift {
         } else if (taken.get() instanceof Outcome.Refused refused) {
             Said.refused(refused.words());
         } else {
-            String number = ((Outcome.Accepted) taken.get()).now().key().envelopeNo();
-            UI.getCurrent().navigate(CaseView.class, number);
+            open(((Outcome.Accepted) taken.get()).now().key());
+        }
+    }
+
+    /** Where the first look is to be blind it comes first: who has seen the case knows whose signature it is. */
+    private void open(CaseKey key) {
+        if (files.signatureComesFirst(key)) {
+            UI.getCurrent().navigate(SignatureView.class, key.envelopeNo());
+        } else {
+            UI.getCurrent().navigate(CaseView.class, key.envelopeNo());
         }
     }
 
@@ -58,8 +81,6 @@ class ReviewShift {
         if (putAside.size() > REMEMBERED) {
             putAside.removeFirst();
         }
-        String said = Said.words();
-        takeNext();
-        Said.after(said);
+        goOn();
     }
 }

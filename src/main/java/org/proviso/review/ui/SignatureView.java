@@ -50,7 +50,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
 
     @Override
     public String getPageTitle() {
-        return "Signature of envelope " + number + " \u00B7 Proviso";
+        return "Signature \u00B7 Proviso";
     }
 
     @Override
@@ -59,10 +59,12 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
         CaseKey key = new CaseKey(workplace.electionId(), number);
         CaseFile file = files.open(key)
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+        boolean blind = file.work().signatureHidden();
         PageHead head = new PageHead(
-                "Signature of envelope " + number,
-                "It need not be the same in every stroke: like characteristics with any one on file are enough.");
-        head.beside(Links.link("Back to the case", "review/case/" + number, "B"));
+                blind ? "A signature to look at" : "Signature of envelope " + number,
+                (blind ? "Whose it is comes after the look. " : "")
+                        + "It need not be the same in every stroke: like characteristics with any one on file are enough.");
+        head.beside(Links.link(blind ? "Leave it for now" : "Back to the case", "review/case/" + number, "B"));
         int onFile = file.report()
                 .voter()
                 .map(Voter::voterId)
@@ -74,6 +76,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                         head,
                         new SignatureDesk(new SeenCase(key, file.now().version()), onFile, this::say),
                         new Paragraph(standing(file)));
+        head.focusTitle();
     }
 
     private static String standing(CaseFile file) {

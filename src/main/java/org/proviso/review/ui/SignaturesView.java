@@ -83,6 +83,7 @@ class SignaturesView extends Composite<Div> {
                 .orElse(0);
         head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
         getContent().add(new SignatureDesk(seen, onFile, (pressed, look) -> say(pressed, look, turn.get())));
+        head.focusTitle();
     }
 
     private void goOn(SeenCase seen) {

@@ -77,7 +77,11 @@ final class HeadingActs extends Div {
     private void signature() {
         Comparison now = desk.file().report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
         boolean first = now == null || now == Comparison.NOT_YET;
-        if (line.standing() != LawLine.Standing.OPEN || !first || desk.signatureHidden()) {
+        if (line.standing() != LawLine.Standing.OPEN || !first) {
+            return;
+        }
+        if (desk.signatureHidden()) {
+            acts.add(Links.link("look at the signature", "review/signature/" + desk.number()));
             return;
         }
         acts.add(new ActButton("It agrees", "A")

@@ -43,6 +43,7 @@ final class RecordsSay extends Div {
         }
         file.around().others().forEach(other -> section.add(other(other)));
         file.orders().forEach(order -> section.add(order(order)));
+        section.add(new HistoryFold(desk));
         add(section);
     }
 

@@ -9,6 +9,7 @@ import org.proviso.review.LinkService;
 import org.proviso.review.ProposalService;
 import org.proviso.review.ResearchService;
 import org.proviso.review.SearchService;
+import org.proviso.review.file.HistoryService;
 import org.proviso.review.find.FindService;
 import org.springframework.stereotype.Component;
 
@@ -24,4 +25,5 @@ public record ReviewActs(
         ResearchService research,
         ProposalService proposals,
         EndingService endings,
-        FindService find) {}
+        FindService find,
+        HistoryService history) {}

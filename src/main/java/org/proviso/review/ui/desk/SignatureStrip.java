@@ -18,7 +18,7 @@ final class SignatureStrip extends PageSection {
         CaseKey key = desk.key();
         if (hidden) {
             add(new Paragraph("The first look hides who the voter is, so the signature is not shown here."));
-            add(new Paragraph(Links.link("look at signatures", "review/signatures", "S")));
+            add(new Paragraph(Links.link("look at it without the name", "review/signature/" + key.envelopeNo(), "S")));
             return;
         }
         Div pair = new Div(picture(envelope(key), "on this envelope", "The signature on this envelope"));
