@@ -64,8 +64,7 @@ class WaitingLines {
 
     private Waiting keying(String electionId) {
         int number = keying.waiting(electionId).size();
-        return new Waiting(
-                number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake", "k");
+        return new Waiting(number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake", "k");
     }
 
     private static Waiting withYou(Tally tally, String by) {
