@@ -45,11 +45,12 @@ public record BoardMotion(
     }
 
     /** The envelopes that the vote is about. */
-    List<MotionEnvelope> put() {
+    public List<MotionEnvelope> put() {
         return envelopes.stream().filter(one -> !one.pulledOut()).toList();
     }
 
-    List<String> putNos() {
+    /** Their numbers. */
+    public List<String> putNos() {
         return put().stream().map(MotionEnvelope::envelopeNo).toList();
     }
 

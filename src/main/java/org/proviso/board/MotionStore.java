@@ -85,6 +85,15 @@ class MotionStore {
                 .optional();
     }
 
+    /** Another number after each act on a motion of a session, and after each vote. */
+    long version(SessionKey key) {
+        return jdbc.sql(
+                        "select count(*) + coalesce(sum(version), 0) from motion where election_id = ? and session_no = ?")
+                .params(key.electionId(), key.sessionNo())
+                .query(Long.class)
+                .single();
+    }
+
     /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
     List<BoardMotion> waiting(String electionId, Body body) {
         return jdbc.sql("""

@@ -1,6 +1,7 @@
 package org.proviso.election;
 
 import java.time.Clock;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -8,8 +9,13 @@ import org.springframework.context.annotation.Configuration;
 @Configuration(proxyBeanMethods = false)
 class ServerClock {
 
+    /** Outside a demonstration nothing that was kept moves it. */
     @Bean
-    Clock officeClock() {
-        return Clock.systemUTC();
+    Clock officeClock(OfficeClockStore clocks, @Value("${proviso.demo:false}") boolean demo) {
+        OfficeClock clock = new OfficeClock(Clock.systemUTC(), demo);
+        if (demo) {
+            clocks.find().ifPresent(clock::follow);
+        }
+        return clock;
     }
 }

@@ -61,6 +61,12 @@ public class LedgerService {
         return store.rows(chain, after, limit).stream().map(LedgerRow::entry).toList();
     }
 
+    /** Every entry about one subject, such as an envelope by its number, in their order. */
+    @Transactional(readOnly = true)
+    public List<LedgerEntry> about(LedgerChain chain, String subject) {
+        return store.about(chain, subject).stream().map(LedgerRow::entry).toList();
+    }
+
     /** Hands every entry of the chain as it stands now to whoever follows it, in their order, some in memory at once. */
     @Transactional(readOnly = true)
     public void follow(LedgerChain chain, Consumer<LedgerEntry> follower) {

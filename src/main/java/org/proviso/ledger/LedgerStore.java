@@ -72,4 +72,13 @@ class LedgerStore {
                 .query(LedgerRow.class)
                 .list();
     }
+
+    List<LedgerRow> about(LedgerChain chain, String subject) {
+        return jdbc.sql("""
+                        select sequence, at, actor, act, subject, payload, previous_hash, hash
+                        from ledger where chain = ? and subject = ? order by sequence""")
+                .params(chain.name(), subject)
+                .query(LedgerRow.class)
+                .list();
+    }
 }

@@ -62,6 +62,28 @@ public class ReleaseService {
         ledger.record(LedgerChain.of(electionId), user.actor(), "others_done", electionId, Map.of());
     }
 
+    /** Why nothing may be opened now, and until when; empty where opening may begin. */
+    @Transactional(readOnly = true)
+    public Optional<Refusal> gate(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        return checks.gate(electionId);
+    }
+
+    /** Whether a supervisor gave the word that mail and in-person ballots are done. */
+    @Transactional(readOnly = true)
+    public boolean areOthersDone(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        return batches.othersDone(electionId);
+    }
+
+    /** One batch; {@link IllegalArgumentException} where there is none. */
+    @Transactional(readOnly = true)
+    public Batch batch(String electionId, int batchNo) {
+        access.demand(Act.READ_FIGURES);
+        return batches.find(electionId, batchNo)
+                .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
+    }
+
     /** Envelopes decided to count that no batch has yet, by envelope number. */
     @Transactional(readOnly = true)
     public List<ToOpen> waiting(String electionId) {

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.ledger.Actor;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -27,18 +28,21 @@ public class CaseWatch {
     private final AssessmentStore assessments;
     private final AssessmentService service;
     private final CaseDesk desk;
+    private final ApplicationEventPublisher rooms;
 
     CaseWatch(
             CaseStore cases,
             ProposalStore proposals,
             AssessmentStore assessments,
             AssessmentService service,
-            CaseDesk desk) {
+            CaseDesk desk,
+            ApplicationEventPublisher rooms) {
         this.cases = cases;
         this.proposals = proposals;
         this.assessments = assessments;
         this.service = service;
         this.desk = desk;
+        this.rooms = rooms;
     }
 
     /**
@@ -66,6 +70,7 @@ public class CaseWatch {
         }
         recalled.forEach(one -> desk.record(one.key(), by, "recalled", Map.of()));
         service.announce(reports);
+        differences.forEach(rooms::publishEvent);
         return differences;
     }
 

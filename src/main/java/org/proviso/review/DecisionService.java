@@ -74,6 +74,20 @@ public class DecisionService {
         return decisions.standing(electionId);
     }
 
+    /** Decisions that stand, the newest first, a page of them; for whoever may see whole cases. */
+    @Transactional(readOnly = true)
+    public List<DecidedCase> standing(String electionId, int offset, int limit) {
+        access.demand(Act.SEE_WHOLE_CASE);
+        return decisions.standing(electionId, offset, limit);
+    }
+
+    /** How many decisions of each kind stand. */
+    @Transactional(readOnly = true)
+    public Map<DecidedAs, Integer> counts(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        return decisions.counts(electionId);
+    }
+
     /**
      * Locks the cases that will be settled, with the other envelopes of their voters. For whoever records anything before
      * it settles them in the same transaction: the head of the chain is locked last.

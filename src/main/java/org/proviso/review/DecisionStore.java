@@ -5,7 +5,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -77,6 +79,33 @@ class DecisionStore {
                     standing.put(row.getString("envelope_no"), row(row, 0));
                 });
         return standing;
+    }
+
+    /** Decisions that stand, the newest first: so many of them after the first few. */
+    List<DecidedCase> standing(String electionId, int offset, int limit) {
+        return jdbc.sql("""
+                        select d.*, c.state, c.version as case_version from decision d
+                        join envelope_case c on c.election_id = d.election_id and c.envelope_no = d.envelope_no
+                        where d.election_id = ? and d.set_aside_at is null
+                        order by d.decided_at desc, d.envelope_no limit ? offset ?""")
+                .params(electionId, limit, offset)
+                .query((row, number) -> new DecidedCase(
+                        new CaseKey(electionId, row.getString("envelope_no")),
+                        Code.find(CaseState.class, row.getString("state")).orElseThrow(),
+                        row.getInt("case_version"),
+                        row(row, number)))
+                .list();
+    }
+
+    /** How many decisions of each kind stand. */
+    Map<DecidedAs, Integer> counts(String electionId) {
+        Map<DecidedAs, Integer> counts = new EnumMap<>(DecidedAs.class);
+        jdbc.sql("""
+                        select outcome, count(*) as number from decision
+                        where election_id = ? and set_aside_at is null group by outcome""").param(electionId).query((ResultSet row) -> {
+            counts.put(Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(), row.getInt("number"));
+        });
+        return counts;
     }
 
     void setAside(CaseKey key, String because) {

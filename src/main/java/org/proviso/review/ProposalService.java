@@ -51,6 +51,12 @@ public class ProposalService {
         return proposals.newest(key);
     }
 
+    /** Every case of an election that waits for the decider, with what is proposed, by envelope number. */
+    @Transactional(readOnly = true)
+    public List<ReadyCase> ready(String electionId) {
+        return proposals.ready(electionId);
+    }
+
     /** Who read it a second time and agreed. */
     @Transactional(readOnly = true)
     public Optional<String> agreedBy(Proposal proposal) {

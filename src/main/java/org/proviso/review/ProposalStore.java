@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.DecidedAs;
@@ -90,6 +91,23 @@ class ProposalStore {
                 .params(proposal.key().electionId(), proposal.key().envelopeNo(), proposal.number())
                 .query(String.class)
                 .optional();
+    }
+
+    /** What is proposed of every case that waits for the decider, by envelope number. */
+    List<ReadyCase> ready(String electionId) {
+        return jdbc.sql("""
+                        select p.*, c.version as case_version,
+                            (select min(r.reviewed_by) from second_review r
+                             where r.election_id = p.election_id and r.envelope_no = p.envelope_no
+                               and r.proposal_no = p.proposal_no and r.agrees) as agreed_by
+                        from envelope_case c
+                        join proposal p on p.election_id = c.election_id and p.envelope_no = c.envelope_no
+                        where c.election_id = ? and c.state = 'ready' and p.state in ('standing', 'agreed')
+                        order by c.envelope_no""")
+                .param(electionId)
+                .query((row, number) ->
+                        new ReadyCase(row(row, number), row.getString("agreed_by"), row.getInt("case_version")))
+                .list();
     }
 
     private static Proposal row(ResultSet row, int number) throws SQLException {

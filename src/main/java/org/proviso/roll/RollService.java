@@ -2,6 +2,7 @@ package org.proviso.roll;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -80,6 +81,18 @@ public class RollService {
     @Transactional(readOnly = true)
     public Optional<Voter> voter(String electionId, String voterId) {
         return voters.find(electionId, voterId);
+    }
+
+    /** Up to so many records whose surname begins so, and the given name where one is given, by name. */
+    @Transactional(readOnly = true)
+    public List<Voter> named(String electionId, String last, String first, int limit) {
+        return voters.named(electionId, last, first, limit);
+    }
+
+    /** Up to so many records of people born on that day, by name. */
+    @Transactional(readOnly = true)
+    public List<Voter> born(String electionId, LocalDate on, int limit) {
+        return voters.born(electionId, on, limit);
     }
 
     /** Every record of the roll in the order of its file. */

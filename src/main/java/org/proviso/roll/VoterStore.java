@@ -130,6 +130,31 @@ class VoterStore {
                 .findFirst();
     }
 
+    /** Those whose surname begins so, as typed or all in capitals, and the given name too where one was typed. */
+    List<Voter> named(String electionId, String last, String first, int limit) {
+        String sql = IN_USE + """
+                and (v.last_name between ? and ? or v.last_name between ? and ?)
+                and lower(v.first_name) like ? order by v.last_name, v.first_name, v.voter_id limit ?""";
+        String capitals = last.toUpperCase(Locale.ROOT);
+        String given = first.toLowerCase(Locale.ROOT).replaceAll("[%_\\\\]", "") + "%";
+        return jdbc.query(
+                sql,
+                this::voter,
+                electionId,
+                electionId,
+                last,
+                last + "\uFFFD",
+                capitals,
+                capitals + "\uFFFD",
+                given,
+                limit);
+    }
+
+    List<Voter> born(String electionId, LocalDate on, int limit) {
+        String sql = IN_USE + "and v.birth_date = ? order by v.last_name, v.first_name, v.voter_id limit ?";
+        return jdbc.query(sql, this::voter, electionId, electionId, on, limit);
+    }
+
     List<Voter> all(String electionId) {
         return jdbc.query(IN_USE + "order by v.row_no", this::voter, electionId, electionId);
     }

@@ -6,7 +6,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.Election;
@@ -62,17 +64,33 @@ public class StatusService {
                 .orElse(NOTHING);
     }
 
+    /** Whom a voter calls: the office of the newest election, or empty before there is one. */
+    @Transactional(readOnly = true)
+    public Optional<Election.Office> office() {
+        return elections.all().stream().findFirst().flatMap(elections::find).map(Election::office);
+    }
+
     private LookedUp.Found found(StatusLine line) {
         Election election = elections.find(line.electionId()).orElseThrow();
-        ResolvedPack pack = rules.book(line.electionId()).pack();
         return new LookedUp.Found(
                 election.name(),
+                election.date(),
                 line.state(),
-                line.reasons().stream().map(reason -> words(reason, pack)).toList(),
+                line.reasons(),
+                words(line),
                 line.asks(),
                 line.asksUntil(),
                 county(line.changedAt(), election.zone()),
                 election.office());
+    }
+
+    /** Most lines have no reason to be told, and then the rules are not asked. */
+    private List<String> words(StatusLine line) {
+        if (line.reasons().isEmpty()) {
+            return List.of();
+        }
+        ResolvedPack pack = rules.book(line.electionId()).pack();
+        return line.reasons().stream().map(reason -> words(reason, pack)).toList();
     }
 
     private static String words(Reason reason, ResolvedPack pack) {

@@ -1,10 +1,12 @@
 package org.proviso.today;
 
+import org.proviso.election.ClockMoved;
 import org.proviso.election.ElectionService;
 import org.proviso.review.DeadlineService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.event.EventListener;
 import org.springframework.dao.DataAccessException;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
@@ -25,6 +27,12 @@ class DeadlineTimer {
     DeadlineTimer(ElectionService elections, DeadlineService deadlines) {
         this.elections = elections;
         this.deadlines = deadlines;
+    }
+
+    /** At once where a demonstration's clock was moved. */
+    @EventListener
+    void look(ClockMoved moved) {
+        look();
     }
 
     @Scheduled(initialDelay = 30_000, fixedDelay = 60_000)

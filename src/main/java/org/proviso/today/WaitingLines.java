@@ -65,12 +65,12 @@ class WaitingLines {
     private Waiting keying(String electionId) {
         int number = keying.waiting(electionId).size();
         return new Waiting(
-                number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake/key/next", "k");
+                number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake", "k");
     }
 
     private static Waiting withYou(Tally tally, String by) {
         return new Waiting(
-                tally.withYou(), "Envelopes you took", "nobody else works on them", by, "Go on", "review/mine", null);
+                tally.withYou(), "Envelopes you took", "nobody else works on them", by, "Go on", "review", null);
     }
 
     private static Waiting toReview(Tally tally, String by) {
@@ -80,7 +80,7 @@ class WaitingLines {
                 "nobody has them yet",
                 by,
                 "Take the next",
-                "review/next",
+                "review",
                 "n");
     }
 

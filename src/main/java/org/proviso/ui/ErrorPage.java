@@ -5,9 +5,9 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 
 /** What a page that cannot be shown says: what is wrong, and the way on. */
-final class ErrorPage extends Div {
+public final class ErrorPage extends Div {
 
-    ErrorPage() {
+    public ErrorPage() {
         addClassName("sheet");
     }
 

@@ -28,6 +28,11 @@ public final class PageHead extends Div {
         lead.setVisible(!words.isEmpty());
     }
 
+    /** Puts the reader at the top of what has just come. */
+    public void focusTitle() {
+        title.getElement().callJsFunction("focus");
+    }
+
     /** Puts something at the right. */
     public PageHead beside(Component... parts) {
         aside.add(parts);

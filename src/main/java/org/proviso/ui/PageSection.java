@@ -7,7 +7,7 @@ import com.vaadin.flow.component.html.H2;
 
 /** A part of a page under its own heading; its name is the theme's, to place it. */
 @Tag("section")
-public final class PageSection extends HtmlContainer {
+public class PageSection extends HtmlContainer {
 
     public PageSection(String name, String title, Component... content) {
         addClassName(name);

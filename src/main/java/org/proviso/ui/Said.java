@@ -27,6 +27,19 @@ public final class Said extends Div {
         line().say("", "done");
     }
 
+    /** What the line says now. */
+    public static String words() {
+        return line().getText();
+    }
+
+    /** Puts what was said before in front of what is said now. */
+    public static void after(String before) {
+        Said line = line();
+        String now = line.getText();
+        line.setText(now.equals(before) ? now : (before + " " + now).strip());
+        line.setClassName("spoken", !line.getText().isEmpty());
+    }
+
     void here(UI ui) {
         ComponentUtil.setData(ui, Said.class, this);
     }

@@ -28,25 +28,25 @@ import org.proviso.review.SignatureLook;
  * The samples' primary two days after election day, with ada and ben who review, eve, fay, gil, hal and ivy who decide,
  * and cases brought before the decider on what the rules really say of them.
  */
-record CasesReady(TestOffice office) {
+public record CasesReady(TestOffice office) {
 
-    static final String ID = LoadedOffice.ID;
+    public static final String ID = LoadedOffice.ID;
 
     /** Envelopes in order that count in full. */
-    static final List<String> COUNT = List.of("P-1012", "P-1042", "P-1049");
+    public static final List<String> COUNT = List.of("P-1012", "P-1042", "P-1049");
 
     /** Envelopes with a ballot of another party than the voter's, which the sample's rules reject. */
     static final List<String> WRONG_PARTY = List.of("P-1019", "P-1028");
 
     /** Envelopes of voters who registered too late. */
-    static final List<String> LATE = List.of("P-1050", "P-1058");
+    public static final List<String> LATE = List.of("P-1050", "P-1058");
 
     static final String REFERENCE = "Example Election Code (invented) 5.5 (2020)";
 
     /** After the gate on decisions, which opens on August 6 at 9:00. */
     static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 6, 12, 0);
 
-    static CasesReady in(TestOffice office) {
+    public static CasesReady in(TestOffice office) {
         OfficeTime.set(office, NOON);
         LoadedOffice.primary(office);
         Staff.hire(office, "ada", Role.REVIEWER);
@@ -77,7 +77,7 @@ record CasesReady(TestOffice office) {
     }
 
     /** Proposed to be rejected by ada, read again by ben. */
-    CasesReady toReject(List<String> envelopes) {
+    public CasesReady toReject(List<String> envelopes) {
         for (String envelope : envelopes) {
             propose(envelope, DecidedAs.REJECT);
             readAgain(envelope);
@@ -132,7 +132,7 @@ record CasesReady(TestOffice office) {
     }
 
     /** Does something as one of the staff. */
-    static <T> T as(String name, Supplier<T> act) {
+    public static <T> T as(String name, Supplier<T> act) {
         Staff.signIn(name);
         try {
             return act.get();

@@ -16,9 +16,9 @@ import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
 
 /** A session of a test with its members; the first of them keeps the record. */
-record Sitting(CasesReady cases, SessionKey key, List<String> members) {
+public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
 
-    static Sitting of(CasesReady cases, String... members) {
+    public static Sitting of(CasesReady cases, String... members) {
         return of(cases, Body.BOARD, members);
     }
 
@@ -37,7 +37,7 @@ record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return members.get(0);
     }
 
-    Sitting put(Collection<String> envelopes) {
+    public Sitting put(Collection<String> envelopes) {
         as(chair(), () -> done(cases.office().the(AgendaService.class).put(key, envelopes)));
         return this;
     }

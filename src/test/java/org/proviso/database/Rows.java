@@ -33,9 +33,10 @@ final class Rows {
     }
 
     void caseOf(String election, String envelope, String person, @Nullable String counted) {
-        jdbc.sql("insert into envelope_case values (?, ?, 'open', ?, ?, null, null, current_timestamp, 0)")
-                .params(election, envelope, person, counted)
-                .update();
+        jdbc.sql("""
+                        insert into envelope_case (election_id, envelope_no, state, person_id, counted_person, taken_by,
+                            taken_at, changed_at, version)
+                        values (?, ?, 'open', ?, ?, null, null, current_timestamp, 0)""").params(election, envelope, person, counted).update();
     }
 
     void user(String name) {

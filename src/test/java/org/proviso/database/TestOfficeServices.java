@@ -5,7 +5,6 @@ import java.time.Instant;
 import javax.sql.DataSource;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.FilterType;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -15,8 +14,10 @@ import org.springframework.transaction.annotation.EnableTransactionManagement;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.validation.beanvalidation.MethodValidationPostProcessor;
 
-/** The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still until it is set. */
-@Configuration
+/**
+ * The rooms that keep the office's memory, without the web: no page, no sign-in form, a clock that stands still until it
+ * is set. Not annotated as a configuration, so that a server started by a test does not find it.
+ */
 @EnableTransactionManagement(proxyTargetClass = true)
 @ComponentScan(
         basePackages = {

@@ -59,7 +59,11 @@ class ReleaseServiceTest {
                     return true;
                 }))
                 .isInstanceOf(NotPermittedException.class);
+        assertThat(as("hal", () -> releases.gate(Primary.ID))).isPresent();
+        assertThat(as("hal", () -> releases.areOthersDone(Primary.ID))).isFalse();
         othersDone(releases);
+        assertThat(as("hal", () -> releases.gate(Primary.ID))).isEmpty();
+        assertThat(as("hal", () -> releases.areOthersDone(Primary.ID))).isTrue();
         assertThat(batch(as("hal", () -> releases.make(Primary.ID, both, ""))).envelopes())
                 .isEqualTo(2);
         assertThat(releases.waiting(Primary.ID)).isEmpty();

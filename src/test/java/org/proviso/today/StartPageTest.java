@@ -27,14 +27,14 @@ class StartPageTest {
     }
 
     @Test
-    void the_start_page_carries_the_security_headers() {
+    void what_a_stranger_gets_first_carries_the_strict_security_headers() {
         HttpHeaders headers = browser.getForEntity("/", String.class).getHeaders();
         assertThat(headers.getFirst("X-Content-Type-Options")).isEqualTo("nosniff");
         assertThat(headers.getFirst("X-Frame-Options")).isEqualTo("DENY");
         assertThat(headers.getFirst("Referrer-Policy")).isEqualTo("same-origin");
         assertThat(headers.getFirst("Content-Security-Policy"))
-                .contains("default-src 'self'", "frame-ancestors 'none'", "object-src 'none'");
-        assertThat(headers.get("Set-Cookie")).allMatch(cookie -> cookie.contains("HttpOnly; SameSite=Lax"));
+                .contains("default-src 'none'", "frame-ancestors 'none'", "form-action 'self'");
+        assertThat(headers.get("Set-Cookie")).allMatch(cookie -> cookie.contains("HttpOnly; SameSite=Strict"));
     }
 
     @Test

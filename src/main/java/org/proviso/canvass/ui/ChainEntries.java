@@ -37,7 +37,7 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
                 "Acts in the ledger",
                 "Nothing is recorded yet. Every act of the office is written here as it is done.");
         grid.number("No.", "4rem", entry -> String.valueOf(entry.sequence()))
-                .number("When", "11.5rem", this::when)
+                .number("When", "12.5rem", this::when)
                 .words("Act", "9rem", entry -> Words.code(entry.act()))
                 .words("On", "9rem", LedgerEntry::subject)
                 .words("With", "20rem", entry -> with(entry.payload()))

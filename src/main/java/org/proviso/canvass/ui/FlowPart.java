@@ -25,9 +25,10 @@ final class FlowPart extends HtmlContainer {
         Flow flow = flow(outcomes);
         addClassName("flow");
         add(new H2("Where the envelopes went"));
-        Div picture = new Div(new Html(FlowDrawing.of(
-                flow, "From the reason of issue to the outcome; the table beside it has the same figures")));
-        picture.addClassName("picture");
+        Html picture = new Html("<div class=\"picture\">"
+                + FlowDrawing.of(
+                        flow, "From the reason of issue to the outcome; the table beside it has the same figures")
+                + "</div>");
         Div both = new Div(picture, table(flow));
         both.addClassName("both");
         add(both);

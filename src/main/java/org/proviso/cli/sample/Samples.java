@@ -2,6 +2,8 @@ package org.proviso.cli.sample;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 
 /** The sample elections there are, by name; each is made from a seed, the same seed giving the same bytes. */
@@ -12,6 +14,14 @@ public final class Samples {
 
     /** The name of the general election, which a demonstration begins with. */
     public static final String GENERAL = Plan.GENERAL.id();
+
+    /** Nine in the morning after its election day, on the county's clock. */
+    public static final Instant WORK_BEGINS = Plan.GENERAL
+            .date()
+            .plusDays(1)
+            .atTime(9, 0)
+            .atZone(ZoneId.of("America/Detroit"))
+            .toInstant();
 
     private static final List<Plan> PLANS = List.of(Plan.GENERAL, Plan.PRIMARY);
 

@@ -1,0 +1,108 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.ArrayList;
+import java.util.List;
+import org.proviso.board.EnvelopeLine;
+import org.proviso.board.Meeting;
+import org.proviso.board.MotionKind;
+import org.proviso.review.CaseState;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.UsDates;
+
+/** The agenda: groups that are moved together, then envelopes one by one. */
+@Tag("section")
+final class AgendaPart extends HtmlContainer {
+
+    private final BoardRoom room;
+    private final AgendaActs acts;
+    private final Steps steps;
+
+    AgendaPart(BoardRoom room, String reader, Steps steps) {
+        this.room = room;
+        this.acts = new AgendaActs(room, reader, steps);
+        this.steps = steps;
+        addClassName("agenda");
+    }
+
+    void show(Meeting meeting) {
+        removeAll();
+        List<Group> groups = Group.of(meeting);
+        List<Meeting.Item> alone = Group.alone(meeting);
+        add(new H2("The agenda"));
+        besides(meeting);
+        if (groups.isEmpty() && alone.isEmpty()) {
+            add(new Paragraph(
+                    meeting.agenda().isEmpty()
+                            ? "Nothing is on the agenda yet. Envelopes come here once a reviewer proposed an outcome."
+                            : "Everything on the agenda is dealt with."));
+        }
+        boolean may = acts.mayMove(meeting);
+        String election = meeting.session().key().electionId();
+        for (Group group : groups) {
+            add(new GroupPart(
+                    group,
+                    numbers -> room.ready().lines(election, numbers),
+                    line -> acts.ofGroup(meeting, line),
+                    may ? List.of(acts.moveGroup(meeting, group)) : List.of()));
+        }
+        alone(meeting, alone, may);
+        decided(meeting);
+    }
+
+    private void besides(Meeting meeting) {
+        if (meeting.session().closedAt() != null || meeting.readyBesides() < 1) {
+            return;
+        }
+        String one = meeting.readyBesides() == 1 ? " is" : " are";
+        add(FloorPart.acts(
+                new Paragraph(
+                        UsDates.count(meeting.readyBesides(), "envelope") + one + " ready and not on this agenda."),
+                new ActButton("Put all that are ready here")
+                        .does(() -> steps.take(
+                                () -> room.agendas()
+                                        .putAllReady(meeting.session().key()),
+                                "All that were ready are on the agenda."))));
+    }
+
+    private void alone(Meeting meeting, List<Meeting.Item> alone, boolean may) {
+        if (alone.isEmpty()) {
+            return;
+        }
+        add(new H2("One by one"));
+        List<String> numbers =
+                alone.stream().map(one -> one.item().envelopeNo()).limit(50).toList();
+        for (EnvelopeLine line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
+            List<Component> buttons = new ArrayList<>(acts.ofOne(meeting, line));
+            if (may) {
+                buttons.add(0, acts.moveOne(meeting, line, kinds(line)));
+            }
+            add(new EnvelopePart(line, true, buttons));
+        }
+        if (alone.size() > numbers.size()) {
+            add(new Paragraph(
+                    "The first 50 of " + alone.size() + " are shown; the others follow as these are settled."));
+        }
+    }
+
+    private static List<MotionKind> kinds(EnvelopeLine line) {
+        return line.state() == CaseState.DECIDED
+                ? List.of(MotionKind.REOPEN)
+                : List.of(MotionKind.COUNT, MotionKind.COUNT_IN_PART, MotionKind.REJECT, MotionKind.TABLE);
+    }
+
+    private void decided(Meeting meeting) {
+        long settled = meeting.agenda().stream()
+                .filter(one -> one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED)
+                .filter(one -> one.item().proposed() != null)
+                .count();
+        if (settled > 0) {
+            add(new Paragraph(UsDates.count(settled, "envelope") + " of this agenda " + (settled == 1 ? "is" : "are")
+                    + " decided."));
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package org.proviso.board.ui;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.Meeting.Person;
+import org.proviso.board.MotionKind;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.ui.OutcomeMark;
+import org.proviso.ui.UsDates;
+
+/** What the pages of the board say in the same words. */
+final class BoardWords {
+
+    private BoardWords() {}
+
+    /** {@code Count in part}, with its mark. */
+    static OutcomeMark mark(DecidedAs outcome) {
+        return new OutcomeMark(OutcomeMark.Shape.valueOf(outcome.name()), sentence(outcome.words()));
+    }
+
+    /** With a capital at the start. */
+    static String sentence(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** What is moved: {@code reject 3 envelopes: the voter is not registered}. */
+    static String moved(MotionKind kind, int envelopes, List<Reason> reasons) {
+        String why = reasons.stream().map(Reason::words).collect(Collectors.joining("; "));
+        String what = kind == MotionKind.COUNT_IN_PART
+                ? "count a part of " + UsDates.count(envelopes, "envelope")
+                : kind.words() + " " + UsDates.count(envelopes, "envelope");
+        return what + (why.isEmpty() ? "" : ": " + why);
+    }
+
+    static String moved(BoardMotion motion) {
+        return moved(motion.kind(), motion.putNos().size(), motion.reasons());
+    }
+
+    /** What will be recorded, and what it means for the voters. */
+    static String recorded(MotionKind kind, int envelopes, List<Reason> reasons) {
+        return sentence(moved(kind, envelopes, reasons)) + ". " + follows(kind, envelopes);
+    }
+
+    private static String follows(MotionKind kind, int envelopes) {
+        String voters = envelopes == 1 ? "The voter" : "The voters";
+        return switch (kind) {
+            case COUNT -> voters + " will be told that the ballot counts.";
+            case COUNT_IN_PART -> voters + " will be told which contests count, with the reason.";
+            case REJECT -> voters + " will be told, with the reason.";
+            case TABLE -> "Nothing is decided; it stays ready for a later session.";
+            case REOPEN -> "The decision is set aside, and the case goes back to the reviewers.";
+        };
+    }
+
+    /** {@code Ann, Bob and Cy}. */
+    static String names(List<Person> people) {
+        List<String> names = people.stream().map(Person::fullName).toList();
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    /** A consent group's heading after its mark. */
+    static String because(@Nullable Reason reason) {
+        return reason == null ? "nothing stands in the way" : reason.words();
+    }
+
+    /** The first of a long list of numbers, and how many more. */
+    static String numbers(List<String> numbers, int shown) {
+        int more = numbers.size() - shown;
+        return String.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)
+                + (more > 0 ? " and " + more + " more" : "");
+    }
+}

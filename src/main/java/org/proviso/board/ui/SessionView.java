@@ -1,0 +1,191 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.shared.Registration;
+import jakarta.annotation.security.PermitAll;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.Act;
+import org.proviso.board.BoardSession;
+import org.proviso.board.Meeting;
+import org.proviso.board.SessionKey;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Asking;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** One meeting on one page: who is here, what is on the floor, the votes, the agenda. Every member sees it change. */
+@Route(value = "board/session", layout = OfficeFrame.class)
+@PageTitle("Session · Proviso")
+@PermitAll
+public final class SessionView extends Composite<Div> implements HasUrlParameter<Integer> {
+
+    private static final int EVERY_THREE_SECONDS = 3000;
+
+    private final transient BoardRoom room;
+    private final transient Steps steps;
+    private final String election;
+    private final FloorPart floor;
+    private final PresencePart presence;
+    private final AgendaPart agenda;
+    private final Div head = new Div();
+    private transient @Nullable SessionKey key;
+    private transient @Nullable Meeting shown;
+    private String mark = "";
+    private @Nullable Registration polling;
+
+    SessionView(BoardRoom room, Workplace workplace) {
+        this.room = room;
+        this.election = workplace.electionId();
+        this.steps = new Steps(this::acted);
+        String reader = room.access().signedIn().userName();
+        floor = new FloorPart(room, reader, steps);
+        presence = new PresencePart(room, reader, steps);
+        agenda = new AgendaPart(room, reader, steps);
+        Div main = new Div(floor, agenda);
+        main.addClassName("meeting-main");
+        Div both = new Div(main, presence);
+        both.addClassName("meeting");
+        getContent().addClassNames("sheet", "board");
+        getContent().add(head, both);
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, Integer sessionNo) {
+        key = new SessionKey(election, sessionNo);
+        try {
+            refresh();
+        } catch (IllegalArgumentException e) {
+            throw new NotFoundException("There is no session " + sessionNo + " of this election.");
+        }
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        boolean closed = shown != null && shown.session().closedAt() != null;
+        event.getUI().setPollInterval(closed ? -1 : EVERY_THREE_SECONDS);
+        polling = event.getUI().addPollListener(poll -> look());
+    }
+
+    @Override
+    protected void onDetach(DetachEvent event) {
+        event.getUI().setPollInterval(-1);
+        if (polling != null) {
+            polling.remove();
+        }
+    }
+
+    /** Another member may have done something. */
+    private void look() {
+        if (!mark.equals(room.meetings().mark(Objects.requireNonNull(key)))) {
+            refresh();
+        }
+    }
+
+    /** After an own act; one that changes the floor leads there. */
+    private void acted() {
+        List<Object> before = floorOf(Objects.requireNonNull(shown));
+        refresh();
+        if (!before.equals(floorOf(Objects.requireNonNull(shown)))) {
+            floor.lead();
+        }
+    }
+
+    /** Shows anew only what changed, so that nobody loses their place because of somebody else. */
+    private void refresh() {
+        SessionKey session = Objects.requireNonNull(key);
+        Meeting before = shown;
+        mark = room.meetings().mark(session);
+        Meeting now = room.meetings().of(session);
+        shown = now;
+        if (now.equals(before)) {
+            return;
+        }
+        head.removeAll();
+        head.add(head(now));
+        if (before == null || !floorOf(before).equals(floorOf(now))) {
+            floor.show(now);
+        }
+        presence.show(now);
+        if (before == null || !agendaOf(before).equals(agendaOf(now))) {
+            agenda.show(now);
+        }
+    }
+
+    private static List<Object> floorOf(Meeting meeting) {
+        return List.of(
+                meeting.session(), meeting.there(), meeting.floor() == null ? "" : meeting.floor(), meeting.ended());
+    }
+
+    private static List<Object> agendaOf(Meeting meeting) {
+        return List.of(
+                meeting.session(),
+                meeting.agenda(),
+                meeting.there(),
+                meeting.aside(),
+                meeting.readyBesides(),
+                meeting.floor() == null);
+    }
+
+    private PageHead head(Meeting meeting) {
+        BoardSession session = meeting.session();
+        int number = session.key().sessionNo();
+        PageHead title =
+                new PageHead("Session " + number + " of " + session.body().words(), lead(session));
+        if (room.access().may(Act.DECIDE) || room.access().may(Act.SET_GATES)) {
+            title.beside(outside("Room display", "room/" + room.display().link(session.key())));
+        }
+        title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
+        if (session.openedAt() == null) {
+            title.beside(new ActButton("Open the session")
+                    .first()
+                    .does(() -> steps.take(
+                            () -> room.sessions().open(session.key(), session.version()), "The session is open.")));
+        } else if (session.isOpen()) {
+            title.beside(new ActButton("Close the session…").does(() -> askClose(session)));
+        }
+        return title;
+    }
+
+    private static Anchor outside(String words, String path) {
+        Anchor link = Links.link(words, path);
+        link.setRouterIgnore(true);
+        return link;
+    }
+
+    private static String lead(BoardSession session) {
+        String called = UsDates.weekday(session.calledFor().toLocalDate()) + ", "
+                + UsDates.hour(session.calledFor().toLocalTime())
+                + (session.place().isBlank() ? "" : ", " + session.place());
+        String state = session.closedAt() != null ? "closed" : session.isOpen() ? "open" : "not open yet";
+        return called + ". The session is " + state + ".";
+    }
+
+    private void askClose(BoardSession session) {
+        Asking[] sheet = new Asking[1];
+        sheet[0] = new Asking(
+                "Close the session?",
+                "Close the session",
+                () -> steps.sheet(
+                                () -> room.sessions().close(session.key(), session.version()), "The session is closed.")
+                        .map(words -> sheet[0].refuse(words))
+                        .orElse(true));
+        sheet[0].addClassName("board-sheet");
+        sheet[0].with("Everyone who is here leaves with it. What was decided stands; a closed session is not opened"
+                        + " again.")
+                .open();
+    }
+}

@@ -1,0 +1,25 @@
+package org.proviso.release.ui;
+
+import com.vaadin.flow.component.textfield.IntegerField;
+import java.util.function.IntConsumer;
+
+/** A number that has to be given before an act. */
+final class CountField extends IntegerField {
+
+    CountField(String label) {
+        super(label);
+        setMin(0);
+        setStepButtonsVisible(true);
+    }
+
+    void with(IntConsumer act) {
+        Integer given = getValue();
+        if (given == null) {
+            setErrorMessage("Count, and give the number; 0 where there is none.");
+            setInvalid(true);
+            focus();
+            return;
+        }
+        act.accept(given);
+    }
+}

@@ -1,0 +1,6 @@
+package org.proviso.review;
+
+import org.jspecify.annotations.Nullable;
+
+/** A case that waits for the decider: what is proposed, who read it again and agreed (null where nobody had to). */
+public record ReadyCase(Proposal proposal, @Nullable String secondReadBy, int version) {}

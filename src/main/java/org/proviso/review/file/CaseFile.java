@@ -1,0 +1,47 @@
+package org.proviso.review.file;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.explain.LawLine;
+import org.proviso.election.RecordedOrder;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.GivenAnswer;
+import org.proviso.review.ResearchRequest;
+
+/** Everything about one case as a page shows it, as it was in one moment. */
+public record CaseFile(
+        EnvelopeCase now,
+        Holding holding,
+        CaseReport report,
+        List<LawLine> law,
+        Around around,
+        Work work,
+        List<RecordedOrder> orders) {
+
+    /** Who has the case (full name, empty where nobody), since when, local to the county; whether whoever looks does. */
+    public record Holding(String by, Optional<LocalDateTime> since, boolean yours) {}
+
+    /**
+     * What the records around the envelope say. {@code others} are further envelopes of the same voter. {@code decideBy} is the last moment
+     * for decisions.
+     */
+    public record Around(
+            List<Likely> voters,
+            List<Moment> timeLine,
+            List<Home> homes,
+            List<EnvelopeCase> others,
+            Optional<Stake> stake,
+            Optional<LocalDateTime> decideBy,
+            LocalDateTime asOf) {}
+
+    /** What people did with it so far; the signature is hidden while the law wants a first look that knows no name. */
+    public record Work(
+            List<GivenAnswer> answers,
+            List<ResearchRequest> requests,
+            List<DoneSearch> searches,
+            Optional<Proposed> proposed,
+            Optional<DecidedLine> decided,
+            boolean signatureHidden) {}
+}

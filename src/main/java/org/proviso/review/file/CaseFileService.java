@@ -1,0 +1,200 @@
+package org.proviso.review.file;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.explain.LawLine;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.matching.Candidate;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rules;
+import org.proviso.election.ElectionService;
+import org.proviso.election.OrderService;
+import org.proviso.election.RecordedOrder;
+import org.proviso.election.RulesService;
+import org.proviso.intake.ImageService;
+import org.proviso.review.AnswerService;
+import org.proviso.review.AssessmentService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseRecordsService;
+import org.proviso.review.CaseService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.GroupService;
+import org.proviso.review.ProposalService;
+import org.proviso.review.ResearchService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Opens a case for reading: for reviewers, and for the deciding body with the whole case before it. */
+@Service
+public class CaseFileService {
+
+    /** Below one in a hundred a candidate is no help to who must choose. */
+    private static final double WORTH_A_LOOK = 0.01;
+
+    private final CaseService cases;
+    private final AssessmentService assessments;
+    private final CaseRecordsService records;
+    private final AnswerService answers;
+    private final ResearchService research;
+    private final ProposalService proposals;
+    private final GroupService groups;
+    private final ElectionService elections;
+    private final RulesService rules;
+    private final OrderService orders;
+    private final ImageService images;
+    private final CaseFileStore store;
+    private final AccessService access;
+    private final Clock clock;
+
+    CaseFileService(
+            CaseService cases,
+            AssessmentService assessments,
+            CaseRecordsService records,
+            AnswerService answers,
+            ResearchService research,
+            ProposalService proposals,
+            GroupService groups,
+            ElectionService elections,
+            RulesService rules,
+            OrderService orders,
+            ImageService images,
+            CaseFileStore store,
+            AccessService access,
+            Clock clock) {
+        this.cases = cases;
+        this.assessments = assessments;
+        this.records = records;
+        this.answers = answers;
+        this.research = research;
+        this.proposals = proposals;
+        this.groups = groups;
+        this.elections = elections;
+        this.rules = rules;
+        this.orders = orders;
+        this.images = images;
+        this.store = store;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    /** The case with everything around it, as it is in this moment; empty where there is none. */
+    @Transactional(readOnly = true)
+    public Optional<CaseFile> open(CaseKey key) {
+        OfficeUser reader = reader();
+        return cases.find(key).map(now -> file(now, reader));
+    }
+
+    /** Whether the law wants a look at the signature before whoever looks knows whose it is, and there is one to look at. */
+    @Transactional(readOnly = true)
+    public boolean signatureComesFirst(CaseKey key) {
+        reader();
+        CaseReport report = assessments.now(key);
+        return isBlind(key, report)
+                && report.voter().isPresent()
+                && images.signature(key.electionId(), key.envelopeNo()).isPresent();
+    }
+
+    private OfficeUser reader() {
+        boolean reviews = access.may(Act.PROPOSE) || access.may(Act.SECOND_REVIEW);
+        return access.demand(reviews ? Act.PROPOSE : Act.SEE_WHOLE_CASE);
+    }
+
+    private CaseFile file(EnvelopeCase now, OfficeUser reader) {
+        CaseKey key = now.key();
+        ZoneId county = elections.zone(key.electionId());
+        CaseReport report = assessments.now(key);
+        Records all = records.of(key.electionId());
+        return new CaseFile(
+                now,
+                holding(now, reader, county),
+                report,
+                LawLine.all(report),
+                around(key, report, all, county),
+                work(key, report, reader, county),
+                ordersAbout(key));
+    }
+
+    private CaseFile.Holding holding(EnvelopeCase now, OfficeUser reader, ZoneId county) {
+        String by = now.takenBy();
+        return by == null
+                ? new CaseFile.Holding("", Optional.empty(), false)
+                : new CaseFile.Holding(
+                        access.whoIs(by).map(OfficeUser::fullName).orElse(by),
+                        store.takenAt(now.key(), county),
+                        by.equals(reader.userName()));
+    }
+
+    private CaseFile.Around around(CaseKey key, CaseReport report, Records all, ZoneId county) {
+        List<EnvelopeCase> others = groups.others(key).stream()
+                .map(cases::find)
+                .flatMap(Optional::stream)
+                .toList();
+        DeadlineBook book = rules.book(key.electionId());
+        return new CaseFile.Around(
+                voters(report, all),
+                TimeLine.of(report, all, book),
+                Home.of(report, all),
+                others,
+                Stake.of(report, all),
+                book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
+                LocalDateTime.ofInstant(clock.instant(), county));
+    }
+
+    private static List<Likely> voters(CaseReport report, Records all) {
+        Link link = report.link();
+        List<Likely> voters = new ArrayList<>();
+        report.voter()
+                .ifPresent(voter -> voters.add(
+                        new Likely(voter, link.probability(), link.likeness(), link.isSettled(), !link.isSettled())));
+        for (Candidate candidate : link.candidates()) {
+            if (candidate.probability() >= WORTH_A_LOOK && !candidate.voterId().equals(link.voterId())) {
+                all.voter(candidate.voterId())
+                        .ifPresent(voter -> voters.add(
+                                new Likely(voter, candidate.probability(), candidate.evidence(), false, false)));
+            }
+        }
+        return List.copyOf(voters);
+    }
+
+    private CaseFile.Work work(CaseKey key, CaseReport report, OfficeUser reader, ZoneId county) {
+        return new CaseFile.Work(
+                answers.standing(key),
+                research.of(key),
+                store.searches(key, county),
+                proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
+                store.decided(key, county),
+                isBlind(key, report));
+    }
+
+    private boolean isBlind(CaseKey key, CaseReport report) {
+        Comparison seen = report.presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        return (seen == null || seen == Comparison.NOT_YET)
+                && rules.book(key.electionId()).pack().isYes(Rules.SIGNATURE_BLIND);
+    }
+
+    private List<RecordedOrder> ordersAbout(CaseKey key) {
+        return orders.all(key.electionId()).stream()
+                .filter(recorded -> isAbout(recorded.order(), key.envelopeNo()))
+                .toList();
+    }
+
+    private static boolean isAbout(CourtOrder order, String envelopeNo) {
+        boolean all = order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE;
+        return order.kind() != CourtOrder.Kind.EXTEND
+                && (order.envelopeNos().contains(envelopeNo)
+                        || all && order.envelopeNos().isEmpty());
+    }
+}

@@ -1,0 +1,108 @@
+package org.proviso.review.file;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseKey;
+import org.proviso.review.Proposal;
+import org.proviso.review.SearchFound;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Who did what to a case and when, by name, out of the tables of cases. */
+@Repository
+class CaseFileStore {
+
+    private final JdbcClient jdbc;
+
+    CaseFileStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Optional<LocalDateTime> takenAt(CaseKey key, ZoneId county) {
+        return jdbc.sql("""
+                        select taken_at from envelope_case
+                        where election_id = ? and envelope_no = ? and taken_at is not null""")
+                .params(key.electionId(), key.envelopeNo())
+                .query((row, number) -> local(row, "taken_at", county))
+                .optional();
+    }
+
+    List<DoneSearch> searches(CaseKey key, ZoneId county) {
+        return jdbc.sql("""
+                        select s.found, s.note, u.full_name, s.searched_at from voter_search s
+                        join office_user u on u.user_name = s.searched_by
+                        where s.election_id = ? and s.envelope_no = ? order by s.search_no""")
+                .params(key.electionId(), key.envelopeNo())
+                .query((row, number) -> new DoneSearch(
+                        Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
+                        row.getString("note"),
+                        row.getString("full_name"),
+                        local(row, "searched_at", county)))
+                .list();
+    }
+
+    Proposed proposed(Proposal proposal, String reader, ZoneId county) {
+        CaseKey key = proposal.key();
+        return jdbc.sql("""
+                        select u.full_name, p.proposed_at from proposal p
+                        join office_user u on u.user_name = p.proposed_by
+                        where p.election_id = ? and p.envelope_no = ? and p.proposal_no = ?""")
+                .params(key.electionId(), key.envelopeNo(), proposal.number())
+                .query((row, number) -> new Proposed(
+                        proposal,
+                        row.getString("full_name"),
+                        local(row, "proposed_at", county),
+                        proposal.proposedBy().equals(reader),
+                        second(proposal)))
+                .single();
+    }
+
+    private Optional<Proposed.SecondWord> second(Proposal proposal) {
+        CaseKey key = proposal.key();
+        return jdbc.sql("""
+                        select u.full_name, s.agrees, s.note from second_review s
+                        join office_user u on u.user_name = s.reviewed_by
+                        where s.election_id = ? and s.envelope_no = ? and s.proposal_no = ?
+                        order by s.reviewed_at desc limit 1""")
+                .params(key.electionId(), key.envelopeNo(), proposal.number())
+                .query((row, number) -> new Proposed.SecondWord(
+                        row.getString("full_name"), row.getBoolean("agrees"), row.getString("note")))
+                .optional();
+    }
+
+    Optional<DecidedLine> decided(CaseKey key, ZoneId county) {
+        return jdbc.sql("""
+                        select outcome, reasons, legal_reference, decider, decided_at from decision
+                        where election_id = ? and envelope_no = ? and set_aside_at is null
+                        order by decision_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query((row, number) -> new DecidedLine(
+                        Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
+                        reasons(row.getString("reasons")),
+                        row.getString("legal_reference"),
+                        row.getString("decider"),
+                        local(row, "decided_at", county)))
+                .optional();
+    }
+
+    private static List<Reason> reasons(String codes) {
+        return Stream.of(codes.split(";"))
+                .flatMap(code -> Code.find(Reason.class, code).stream())
+                .toList();
+    }
+
+    private static LocalDateTime local(ResultSet row, String column, ZoneId county) throws SQLException {
+        return row.getObject(column, OffsetDateTime.class)
+                .atZoneSameInstant(county)
+                .toLocalDateTime();
+    }
+}

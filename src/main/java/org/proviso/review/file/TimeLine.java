@@ -1,0 +1,125 @@
+package org.proviso.review.file;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.CheckIn;
+import org.proviso.core.Envelope;
+import org.proviso.core.MailBallot;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.Words;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rules;
+
+/** What the records say happened, in the order of time, with the deadlines that matter to the case. Not thread-safe. */
+final class TimeLine {
+
+    private final CaseReport report;
+    private final Records records;
+    private final List<Moment> moments = new ArrayList<>();
+
+    private TimeLine(CaseReport report, Records records) {
+        this.report = report;
+        this.records = records;
+    }
+
+    static List<Moment> of(CaseReport report, Records records, DeadlineBook book) {
+        TimeLine line = new TimeLine(report, records);
+        report.voter().ifPresent(line::voter);
+        line.moments.add(Moment.envelope(
+                report.envelope().cast().at(),
+                "this envelope" + at(report.envelope().cast().votingLocation())));
+        line.paper();
+        line.deadlines(book);
+        line.moments.sort(Comparator.comparing(Moment::order));
+        return List.copyOf(line.moments);
+    }
+
+    private static String at(String votingLocation) {
+        return votingLocation.isEmpty() ? ", by mail" : ", " + votingLocation;
+    }
+
+    private void voter(Voter voter) {
+        Voter.Registration registered = voter.registration();
+        moments.add(Moment.on(
+                registered.registeredOn(),
+                "registered, " + Words.code(registered.status().code())));
+        List<MailBallot> ballots = records.mailBallots(voter.voterId());
+        ballots.forEach(this::ballot);
+        List<CheckIn> checkIns = records.checkIns(voter.voterId());
+        checkIns.forEach(this::checkIn);
+        if (checkIns.isEmpty()) {
+            moments.add(Moment.on(records.election().date(), "no check-in at any voting location"));
+        }
+        records.envelopesOf(voter.voterId()).stream()
+                .filter(other -> !other.envelopeNo().equals(report.envelope().envelopeNo()))
+                .forEach(this::other);
+        records.votedElsewhere(report.envelope(), Optional.of(voter)).forEach(this::elsewhere);
+    }
+
+    private void ballot(MailBallot ballot) {
+        String serial = ballot.serial().isEmpty() ? "" : " " + ballot.serial();
+        moments.add(Moment.on(ballot.issuedOn(), "mail ballot" + serial + " sent"));
+        String now = switch (ballot.state()) {
+            case OUTSTANDING -> "not back";
+            case SURRENDERED -> "given up";
+            case CURE_PENDING -> "back, waits for a cure";
+            case UNDELIVERABLE -> "came back undelivered";
+            default -> ballot.state().code();
+        };
+        moments.add(Moment.on(ballot.stateOn(), "mail ballot" + serial + " " + now));
+    }
+
+    private void checkIn(CheckIn checkIn) {
+        String what = checkIn.kind() == CheckIn.Kind.PROVISIONAL
+                ? "provisional ballot noted in the poll book"
+                : checkIn.ballotIssued().isYes() ? "checked in, ballot issued" : "checked in, no ballot noted";
+        String cancelled = checkIn.cancelledAt() == null ? "" : "; canceled";
+        moments.add(Moment.at(checkIn.at(), what + ", " + checkIn.votingLocation() + cancelled));
+    }
+
+    private void other(Envelope other) {
+        LocalDateTime at = other.cast().at();
+        String words = "envelope " + other.envelopeNo() + at(other.cast().votingLocation());
+        moments.add(at == null ? Moment.on(null, words) : Moment.at(at, words));
+    }
+
+    private void elsewhere(VotedElsewhere line) {
+        moments.add(Moment.on(
+                line.on(),
+                "the state's list: somebody alike voted in " + line.county() + ", " + Words.code(line.how())));
+    }
+
+    private void paper() {
+        String number = report.envelope().envelopeNo();
+        records.cureEvidence(number)
+                .forEach(cure -> moments.add(Moment.at(cure.receivedAt(), "the voter brought: " + cure.words())));
+        records.noticesSent(number)
+                .forEach((ask, at) -> moments.add(Moment.at(at, "notice sent: the voter may " + ask.words())));
+    }
+
+    private void deadlines(DeadlineBook book) {
+        boolean mail = report.voter()
+                .map(voter -> !records.mailBallots(voter.voterId()).isEmpty())
+                .orElse(false);
+        if (mail) {
+            book.of(Rules.MAIL_RECEIPT)
+                    .ifPresent(by ->
+                            moments.add(Moment.deadline(by.lastMoment(), "last moment for a mail ballot to arrive")));
+        }
+        report.asks().forEach(this::ask);
+    }
+
+    private void ask(DueAsk ask) {
+        ask.deadline()
+                .ifPresent(by -> moments.add(Moment.deadline(
+                        by.lastMoment(),
+                        "last moment for the voter to " + ask.ask().words())));
+    }
+}

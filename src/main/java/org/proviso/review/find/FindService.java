@@ -1,0 +1,81 @@
+package org.proviso.review.find;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.Voter;
+import org.proviso.roll.RollService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Finds envelopes and voters by a number, a birth date or a name, for whoever works on cases. */
+@Service
+public class FindService {
+
+    /** More than these are no find: the page asks for more words. */
+    public static final int MOST = 25;
+
+    private final FindStore store;
+    private final RollService roll;
+    private final AccessService access;
+
+    FindService(FindStore store, RollService roll, AccessService access) {
+        this.store = store;
+        this.roll = roll;
+        this.access = access;
+    }
+
+    /** Envelopes and voters that fit what was typed. */
+    @Transactional(readOnly = true)
+    public Found find(String electionId, String typed) {
+        demand();
+        Sought sought = Sought.of(typed);
+        List<Found.FoundVoter> voters = voters(electionId, sought).stream()
+                .map(voter -> new Found.FoundVoter(voter, store.linkedTo(electionId, voter.voterId())))
+                .toList();
+        return new Found(envelopes(electionId, sought), voters);
+    }
+
+    /** Records of the roll that fit what was typed. */
+    @Transactional(readOnly = true)
+    public List<Voter> voters(String electionId, String typed) {
+        demand();
+        return voters(electionId, Sought.of(typed));
+    }
+
+    private void demand() {
+        if (!access.may(Act.SEARCH)) {
+            access.demand(Act.SEE_WHOLE_CASE);
+        }
+    }
+
+    private List<Found.FoundEnvelope> envelopes(String electionId, Sought sought) {
+        if (sought.date().isPresent()) {
+            return store.born(electionId, sought.date().get(), MOST);
+        }
+        if (!sought.hasDigits()) {
+            return sought.last().length() < 2
+                    ? List.of()
+                    : store.named(electionId, sought.last(), sought.first(), MOST);
+        }
+        Set<Found.FoundEnvelope> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
+        found.addAll(store.receipt(electionId, sought.typed().toUpperCase(Locale.ROOT)));
+        return List.copyOf(found);
+    }
+
+    private List<Voter> voters(String electionId, Sought sought) {
+        if (sought.date().isPresent()) {
+            return roll.born(electionId, sought.date().get(), MOST);
+        }
+        if (sought.hasDigits()) {
+            return roll.voter(electionId, sought.typed()).stream().toList();
+        }
+        return sought.last().length() < 2
+                ? new ArrayList<>()
+                : roll.named(electionId, sought.last(), sought.first(), MOST);
+    }
+}

@@ -1,0 +1,19 @@
+package org.proviso.review.queue;
+
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.review.CaseState;
+
+/** Which cases of an election a list shows; null leaves a matter open. {@code with} is a user name. */
+public record QueueFilter(
+        String electionId,
+        @Nullable CaseState state,
+        @Nullable Recommendation outlook,
+        @Nullable String votingLocation,
+        @Nullable String with) {
+
+    /** Every case that waits for a reviewer or is with one. */
+    public static QueueFilter everything(String electionId) {
+        return new QueueFilter(electionId, null, null, null, null);
+    }
+}

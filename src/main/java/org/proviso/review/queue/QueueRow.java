@@ -1,0 +1,24 @@
+package org.proviso.review.queue;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.review.CaseState;
+
+/**
+ * A case in a line of the queue: where and when it was cast, why it was issued, where it stands, who has it since when,
+ * and the outlook of its newest assessment. {@code at} is the moment its turn goes by, the voter's deadline or the time
+ * of the vote (local to the county, null where nobody noted one).
+ */
+public record QueueRow(
+        String envelopeNo,
+        String votingLocation,
+        List<String> issueReasons,
+        CaseState state,
+        Turn turn,
+        @Nullable LocalDateTime at,
+        Recommendation outlook,
+        @Nullable String with,
+        Instant since) {}

@@ -1,0 +1,74 @@
+package org.proviso.review.queue;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.review.CaseService;
+import org.proviso.review.Outcome;
+import org.proviso.review.SeenCase;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What waits for a reviewer, and the next case to take: the voter's running clock first, then what changed, then by age. */
+@Service
+public class QueueService {
+
+    private static final int TRIES = 8;
+
+    private final QueueStore queue;
+    private final CaseService cases;
+    private final AccessService access;
+
+    QueueService(QueueStore queue, CaseService cases, AccessService access) {
+        this.queue = queue;
+        this.cases = cases;
+        this.access = access;
+    }
+
+    /** A page of the queue. */
+    @Transactional(readOnly = true)
+    public List<QueueRow> page(QueueFilter filter, int offset, int limit) {
+        access.demand(Act.SEARCH);
+        return queue.page(filter, offset, limit);
+    }
+
+    /** How many cases a filter leaves. */
+    @Transactional(readOnly = true)
+    public int count(QueueFilter filter) {
+        access.demand(Act.SEARCH);
+        return queue.count(filter);
+    }
+
+    /** Every voting location that envelopes came from. */
+    @Transactional(readOnly = true)
+    public List<String> locations(String electionId) {
+        access.demand(Act.SEARCH);
+        return queue.locations(electionId);
+    }
+
+    /**
+     * Takes the next case for whoever is signed in; empty where none waits. Those passed over are left out. Of two who
+     * ask at the same moment each gets a case of their own: the act of taking is a transaction by itself.
+     */
+    public Optional<Outcome> takeNext(String electionId, Collection<String> passedOver) {
+        access.demand(Act.PROPOSE);
+        Set<String> leftOut = new LinkedHashSet<>(passedOver);
+        for (int i = 0; i < TRIES; i++) {
+            Optional<SeenCase> first = queue.first(electionId, leftOut);
+            if (first.isEmpty()) {
+                return Optional.empty();
+            }
+            try {
+                return Optional.of(cases.take(first.get().key(), first.get().version()));
+            } catch (OptimisticLockingFailureException e) {
+                leftOut.add(first.get().key().envelopeNo());
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,75 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import org.proviso.access.Act;
+import org.proviso.review.CaseKey;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.CaseFileService;
+import org.proviso.review.ui.desk.CasePage;
+import org.proviso.review.ui.desk.Desk;
+import org.proviso.review.ui.desk.ReviewActs;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.Workplace;
+
+/** The case of one envelope, in three parts: what it says, what the records say, what the law asks. */
+@Route(value = "review/case", layout = OfficeFrame.class)
+@PermitAll
+class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle, Desk.After {
+
+    private final CaseFileService files;
+    private final ReviewActs acts;
+    private final ReviewShift shift;
+    private final Workplace workplace;
+    private String number = "";
+
+    CaseView(CaseFileService files, ReviewActs acts, ReviewShift shift, Workplace workplace) {
+        this.files = files;
+        this.acts = acts;
+        this.shift = shift;
+        this.workplace = workplace;
+        getContent().addClassName("whole");
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, String envelopeNo) {
+        number = envelopeNo;
+        show().focusTitle();
+    }
+
+    @Override
+    public void again() {
+        show().focusWork();
+    }
+
+    @Override
+    public void next() {
+        shift.goOnFrom(number);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Envelope " + number + " \u00B7 Proviso";
+    }
+
+    private static String stays(CaseFile file) {
+        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays with you." : "";
+    }
+
+    private CasePage show() {
+        boolean reviews = acts.access().may(Act.PROPOSE);
+        CaseFile file = files.open(new CaseKey(workplace.electionId(), number))
+                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+        Desk desk = new Desk(file, acts, this, !reviews);
+        CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk);
+        getContent().removeAll();
+        getContent().add(page);
+        return page;
+    }
+}

@@ -1,0 +1,112 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.List;
+import org.proviso.core.Voter;
+import org.proviso.review.find.FindService;
+import org.proviso.review.find.Found;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** What was found for what somebody typed: envelopes, and voters with their envelopes. */
+@Route(value = "find", layout = OfficeFrame.class)
+@PageTitle("Find \u00B7 Proviso")
+@PermitAll
+class FindView extends Composite<Div> implements BeforeEnterObserver {
+
+    private final FindService find;
+    private final Workplace workplace;
+
+    FindView(FindService find, Workplace workplace) {
+        this.find = find;
+        this.workplace = workplace;
+        getContent().addClassName("sheet");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        String typed = event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter("for")
+                .orElse("");
+        getContent().removeAll();
+        Found found = find.find(workplace.electionId(), typed);
+        getContent().add(new PageHead("Find", lead(typed, found)));
+        if (!found.envelopes().isEmpty()) {
+            getContent().add(new H2("Envelopes"), envelopes(found.envelopes()));
+        }
+        if (!found.voters().isEmpty()) {
+            getContent().add(new H2("Voters"), voters(found.voters()));
+        }
+        if (found.isNothing()) {
+            getContent()
+                    .add(new Paragraph("You can find an envelope by its number, its receipt or the name on it, and a"
+                            + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984) or id."));
+        }
+    }
+
+    private static String lead(String typed, Found found) {
+        if (found.isNothing()) {
+            return typed.isBlank() ? "" : "Nothing fits \u201C" + typed + "\u201D.";
+        }
+        boolean many =
+                found.envelopes().size() == FindService.MOST || found.voters().size() == FindService.MOST;
+        return "For \u201C" + typed + "\u201D: "
+                + UsDates.count(found.envelopes().size(), "envelope") + ", "
+                + UsDates.count(found.voters().size(), "voter") + "."
+                + (many ? " These are the first ones: add the given name." : "");
+    }
+
+    private static PlainTable envelopes(List<Found.FoundEnvelope> envelopes) {
+        PlainTable table = new PlainTable("Envelopes", "Envelope", "Receipt", "Name on it", "Voting location", "State");
+        for (Found.FoundEnvelope one : envelopes) {
+            table.row(List.<Component>of(
+                    number(one.envelopeNo()),
+                    new Span(one.receiptNo()),
+                    new Span(one.name().listed()),
+                    new Span(one.votingLocation()),
+                    new Span(one.state().spoken())));
+        }
+        return table;
+    }
+
+    private static PlainTable voters(List<Found.FoundVoter> voters) {
+        PlainTable table = new PlainTable("Voters", "Voter", "Id", "Born", "Lives at", "Envelopes");
+        for (Found.FoundVoter one : voters) {
+            Voter voter = one.voter();
+            Div numbers = new Div();
+            one.envelopeNos().forEach(number -> numbers.add(number(number), new Span(" ")));
+            if (one.envelopeNos().isEmpty()) {
+                numbers.add(new Span("none"));
+            }
+            table.row(List.<Component>of(
+                    new Span(voter.name().listed()),
+                    new Span(voter.voterId()),
+                    new Span(UsDates.digits(voter.birthDate())),
+                    new Span(
+                            voter.confidential()
+                                    ? "protected address"
+                                    : voter.residence().address().oneLine()),
+                    numbers));
+        }
+        return table;
+    }
+
+    private static Component number(String envelopeNo) {
+        return Links.link(envelopeNo, "review/case/" + envelopeNo);
+    }
+}

@@ -1,0 +1,63 @@
+package org.proviso.review.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.access.NotPermittedException;
+import org.proviso.intake.ImageService;
+import org.proviso.intake.StoredImage;
+import org.proviso.review.CaseKey;
+import org.proviso.review.LinkService;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+
+/** Pictures of signatures, for whoever may see the case; nothing keeps a copy on the way. */
+@Controller
+class ImageController {
+
+    private final ImageService images;
+    private final LinkService links;
+
+    ImageController(ImageService images, LinkService links) {
+        this.images = images;
+        this.links = links;
+    }
+
+    @GetMapping("/images/{election}/{envelope}/signature")
+    ResponseEntity<byte[]> signature(@PathVariable String election, @PathVariable String envelope) {
+        return answer(images.signature(election, envelope));
+    }
+
+    /** The signature on file of the voter that the envelope is linked or presumed linked to, by its place from 0. */
+    @GetMapping("/images/{election}/{envelope}/on-file/{place}")
+    ResponseEntity<byte[]> onFile(
+            @PathVariable String election, @PathVariable String envelope, @PathVariable int place) {
+        List<StoredImage> all = links.link(new CaseKey(election, envelope))
+                .flatMap(link -> Optional.ofNullable(link.voterId()))
+                .map(voter -> images.exemplars(election, voter))
+                .orElse(List.of());
+        return answer(place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place)));
+    }
+
+    @ExceptionHandler(NotPermittedException.class)
+    ResponseEntity<Void> refused() {
+        return ResponseEntity.status(HttpStatus.FORBIDDEN)
+                .cacheControl(CacheControl.noStore())
+                .build();
+    }
+
+    private static ResponseEntity<byte[]> answer(Optional<StoredImage> found) {
+        return found.map(image -> ResponseEntity.ok()
+                        .cacheControl(CacheControl.noStore())
+                        .contentType(MediaType.parseMediaType(image.mediaType()))
+                        .body(image.content()))
+                .orElseGet(() -> ResponseEntity.status(HttpStatus.NOT_FOUND)
+                        .cacheControl(CacheControl.noStore())
+                        .build());
+    }
+}

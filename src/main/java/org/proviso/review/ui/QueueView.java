@@ -1,0 +1,132 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.proviso.access.AccessService;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.Words;
+import org.proviso.review.CaseState;
+import org.proviso.review.queue.QueueFilter;
+import org.proviso.review.queue.QueueRow;
+import org.proviso.review.queue.QueueService;
+import org.proviso.review.queue.Turn;
+import org.proviso.ui.ElectionLine;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.RowGrid;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** What waits for a reviewer, in the order of urgency. */
+@Route(value = "review", layout = OfficeFrame.class)
+@PageTitle("Review \u00B7 Proviso")
+@PermitAll
+class QueueView extends Composite<Div> {
+
+    private final QueueService queue;
+    private final ElectionLine election;
+    private final String userName;
+    private final Select<CaseState> state = new Select<>();
+    private final Select<Recommendation> outlook = new Select<>();
+    private final Select<String> location = new Select<>();
+    private final Checkbox mine = new Checkbox("with you");
+    private final RowGrid<QueueRow> rows;
+    private final PageHead head = new PageHead("Review", "");
+
+    QueueView(QueueService queue, AccessService access, ReviewShift shift, Workplace workplace) {
+        this.queue = queue;
+        this.election = workplace.election().orElseThrow(org.proviso.ui.NoElectionException::new);
+        this.userName = access.signedIn().userName();
+        rows = new RowGrid<>(
+                "Cases that wait for a reviewer",
+                "No case fits. Envelopes come here when intake has keyed them; what is proposed goes on to a second"
+                        + " reader or the decider.");
+        columns();
+        getContent().addClassNames("sheet", "queue");
+        getContent().add(head.beside(shift.button().first()), new ReviewLinks(), filters(), rows);
+        show();
+    }
+
+    private Component filters() {
+        choice(state, "State", List.of(CaseState.OPEN, CaseState.IN_REVIEW, CaseState.PROPOSED), CaseState::spoken);
+        choice(outlook, "Outlook", List.of(Recommendation.values()), Recommendation::words);
+        choice(location, "Voting location", queue.locations(election.id()), one -> one);
+        mine.addValueChangeListener(event -> show());
+        Div filters = new Div(state, outlook, location, mine);
+        filters.addClassName("filters");
+        return filters;
+    }
+
+    private <T> void choice(
+            Select<T> select, String label, List<T> items, com.vaadin.flow.component.ItemLabelGenerator<T> words) {
+        select.setLabel(label);
+        select.setItems(items);
+        select.setEmptySelectionAllowed(true);
+        select.setEmptySelectionCaption("any");
+        select.setItemLabelGenerator(item -> item == null ? "any" : words.apply(item));
+        select.addValueChangeListener(event -> show());
+    }
+
+    private void columns() {
+        rows.addComponentColumn(row -> {
+                    Component link = Links.link(row.envelopeNo(), "review/case/" + row.envelopeNo());
+                    ((com.vaadin.flow.component.html.Anchor) link).addClassName("num");
+                    return link;
+                })
+                .setHeader("Envelope")
+                .setWidth("7rem")
+                .setFlexGrow(0);
+        rows.addComponentColumn(QueueView::turn)
+                .setHeader("Why now")
+                .setWidth("15rem")
+                .setFlexGrow(1);
+        rows.words("Outlook", "9rem", row -> row.outlook().words());
+        rows.words(
+                "Issued because",
+                "12rem",
+                row -> row.issueReasons().stream().map(Words::code).collect(Collectors.joining(", ")));
+        rows.words(
+                "Voting location", "11rem", row -> row.votingLocation().isEmpty() ? "by mail" : row.votingLocation());
+        rows.words("State", "14rem", this::stands);
+    }
+
+    private static Component turn(QueueRow row) {
+        LocalDateTime at = row.at();
+        boolean cure = row.turn() == Turn.CURE || row.turn() == Turn.VOTER;
+        String until = at == null ? "" : cure ? ", until " + UsDates.near(at) : ", cast " + UsDates.near(at);
+        Span words = new Span(row.turn().words() + until);
+        words.setClassName("waits", row.turn() == Turn.CURE || row.turn() == Turn.CHANGED);
+        return words;
+    }
+
+    private String stands(QueueRow row) {
+        ZoneId county = election.zone();
+        String since = UsDates.near(row.since().atZone(county).toLocalDateTime());
+        return row.with() == null ? row.state().spoken() + " since " + since : "with " + row.with() + " since " + since;
+    }
+
+    private void show() {
+        QueueFilter filter = new QueueFilter(
+                election.id(),
+                state.getValue(),
+                outlook.getValue(),
+                location.getValue(),
+                mine.getValue() ? userName : null);
+        int count = queue.count(filter);
+        head.say(UsDates.count(count, "case") + (count == 1 ? " fits" : " fit")
+                + " below: those whose voters have little time first, then what changed, then the oldest.");
+        rows.show((offset, limit) -> queue.page(filter, offset, limit), () -> count);
+    }
+}

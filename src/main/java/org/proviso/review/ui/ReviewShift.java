@@ -1,0 +1,86 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.spring.annotation.SpringComponent;
+import com.vaadin.flow.spring.annotation.VaadinSessionScope;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.review.CaseKey;
+import org.proviso.review.Outcome;
+import org.proviso.review.file.CaseFileService;
+import org.proviso.review.queue.QueueService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Said;
+import org.proviso.ui.Workplace;
+
+/** One reviewer at work: takes the next case, and remembers which were put aside, so that they do not come at once again. */
+@SpringComponent
+@VaadinSessionScope
+class ReviewShift {
+
+    private static final int REMEMBERED = 50;
+
+    private final QueueService queue;
+    private final CaseFileService files;
+    private final Workplace workplace;
+    private final Deque<String> putAside = new ArrayDeque<>();
+
+    ReviewShift(QueueService queue, CaseFileService files, Workplace workplace) {
+        this.queue = queue;
+        this.files = files;
+        this.workplace = workplace;
+    }
+
+    /** The button that takes the next case, with its key, the same on every page of Review. */
+    ActButton button() {
+        return button("");
+    }
+
+    /** The same from a page on which something stays behind, which is said. */
+    ActButton button(String staysBehind) {
+        return new ActButton("Take the next", "N").does(() -> {
+            Said.done(staysBehind);
+            goOn();
+        });
+    }
+
+    private void goOn() {
+        String said = Said.words();
+        takeNext();
+        Said.after(said);
+    }
+
+    /** Takes the next case and opens it; where none waits, the queue says so. */
+    void takeNext() {
+        Optional<Outcome> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
+        if (taken.isEmpty()) {
+            Said.done("Nothing waits for a reviewer now.");
+            UI.getCurrent().navigate(QueueView.class);
+        } else if (taken.get() instanceof Outcome.Refused refused) {
+            Said.refused(refused.words());
+        } else {
+            open(((Outcome.Accepted) taken.get()).now().key());
+        }
+    }
+
+    /** Where the first look is to be blind it comes first: who has seen the case knows whose signature it is. */
+    private void open(CaseKey key) {
+        if (files.signatureComesFirst(key)) {
+            UI.getCurrent().navigate(SignatureView.class, key.envelopeNo());
+        } else {
+            UI.getCurrent().navigate(CaseView.class, key.envelopeNo());
+        }
+    }
+
+    /** After a case is settled or given back: not the same one again. */
+    void goOnFrom(String envelopeNo) {
+        putAside.remove(envelopeNo);
+        putAside.addLast(envelopeNo);
+        if (putAside.size() > REMEMBERED) {
+            putAside.removeFirst();
+        }
+        goOn();
+    }
+}

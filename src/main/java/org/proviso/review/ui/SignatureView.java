@@ -1,0 +1,108 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import org.proviso.core.Voter;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.intake.ImageService;
+import org.proviso.review.AnswerService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.Outcome;
+import org.proviso.review.SeenCase;
+import org.proviso.review.SignatureLook;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.CaseFileService;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.SeenMark;
+import org.proviso.ui.Workplace;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** The signature of one case at full size, beside all those on file. */
+@Route(value = "review/signature", layout = OfficeFrame.class)
+@PermitAll
+class SignatureView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
+
+    private final CaseFileService files;
+    private final ImageService images;
+    private final AnswerService answers;
+    private final Workplace workplace;
+    private String number = "";
+
+    SignatureView(CaseFileService files, ImageService images, AnswerService answers, Workplace workplace) {
+        this.files = files;
+        this.images = images;
+        this.answers = answers;
+        this.workplace = workplace;
+        getContent().addClassName("sheet");
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Signature \u00B7 Proviso";
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, String envelopeNo) {
+        number = envelopeNo;
+        CaseKey key = new CaseKey(workplace.electionId(), number);
+        CaseFile file = files.open(key)
+                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+        boolean blind = file.work().signatureHidden();
+        PageHead head = new PageHead(
+                blind ? "A signature to look at" : "Signature of envelope " + number,
+                (blind ? "Whose it is comes after the look. " : "")
+                        + "It need not be the same in every stroke: like characteristics with any one on file are enough.");
+        head.beside(Links.link(blind ? "Leave it for now" : "Back to the case", "review/case/" + number, "B"));
+        int onFile = file.report()
+                .voter()
+                .map(Voter::voterId)
+                .map(id -> images.exemplars(key.electionId(), id).size())
+                .orElse(0);
+        getContent().removeAll();
+        getContent()
+                .add(
+                        head,
+                        new SignatureDesk(new SeenCase(key, file.now().version()), onFile, this::say),
+                        new Paragraph(standing(file)));
+        head.focusTitle();
+    }
+
+    private static String standing(CaseFile file) {
+        if (!file.holding().yours()) {
+            return "You look only: a word on it is for whoever has the case.";
+        }
+        Comparison seen = file.report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        return seen == null || seen == Comparison.NOT_YET ? "Nobody has compared it yet." : "It was looked at before.";
+    }
+
+    private void say(String pressed, SignatureLook look) {
+        if (!new SeenMark(number, look.version()).is(pressed)) {
+            Said.refused("The case changed as you pressed. Nothing was done; look at it and press again.");
+            return;
+        }
+        try {
+            Outcome outcome = answers.signature(look);
+            if (outcome instanceof Outcome.Refused refused) {
+                Said.refused(refused.words());
+                return;
+            }
+        } catch (OptimisticLockingFailureException e) {
+            Said.refused("Nothing was recorded. " + e.getMessage());
+            return;
+        }
+        Said.done("Envelope " + number + ": what you saw is recorded.");
+        UI.getCurrent().navigate(CaseView.class, number);
+    }
+}

@@ -1,0 +1,125 @@
+package org.proviso.review.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.Optional;
+import org.proviso.intake.ImageService;
+import org.proviso.review.AnswerService;
+import org.proviso.review.CaseService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.LinkService;
+import org.proviso.review.Outcome;
+import org.proviso.review.SeenCase;
+import org.proviso.review.SignatureLook;
+import org.proviso.review.queue.SignatureTurn;
+import org.proviso.review.queue.WaitingService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.SeenMark;
+import org.proviso.ui.Workplace;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/**
+ * Signatures to look at, one after the other, without who the voter is. First looks and second ones come in one row, and
+ * nothing on the page tells them apart.
+ */
+@Route(value = "review/signatures", layout = OfficeFrame.class)
+@PageTitle("Signatures \u00B7 Proviso")
+@PermitAll
+class SignaturesView extends Composite<Div> {
+
+    private final WaitingService waiting;
+    private final ImageService images;
+    private final LinkService links;
+    private final CaseService cases;
+    private final AnswerService answers;
+    private final String electionId;
+    private String after = "";
+
+    SignaturesView(
+            WaitingService waiting,
+            ImageService images,
+            LinkService links,
+            CaseService cases,
+            AnswerService answers,
+            Workplace workplace) {
+        this.waiting = waiting;
+        this.images = images;
+        this.links = links;
+        this.cases = cases;
+        this.answers = answers;
+        this.electionId = workplace.electionId();
+        getContent().addClassName("sheet");
+        show();
+    }
+
+    private void show() {
+        PageHead head = new PageHead(
+                "Signatures", "Whose they are is not shown. Like characteristics with any one on file are enough.");
+        Optional<SignatureTurn> turn = waiting.signature(electionId, after);
+        getContent().removeAll();
+        getContent().add(head);
+        if (turn.isEmpty()) {
+            getContent()
+                    .add(
+                            new ReviewLinks(),
+                            new Paragraph(
+                                    after.isEmpty()
+                                            ? "No signature waits for you. They come here when envelopes with a picture of"
+                                                    + " the signature are ready for review."
+                                            : "That was the last one that waits for you."));
+            return;
+        }
+        SeenCase seen = turn.get().seen();
+        int onFile = links.link(seen.key())
+                .flatMap(link -> Optional.ofNullable(link.voterId()))
+                .map(voter -> images.exemplars(electionId, voter).size())
+                .orElse(0);
+        head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
+        getContent().add(new SignatureDesk(seen, onFile, (pressed, look) -> say(pressed, look, turn.get())));
+        head.focusTitle();
+    }
+
+    private void goOn(SeenCase seen) {
+        after = seen.key().envelopeNo();
+        show();
+    }
+
+    private void say(String pressed, SignatureLook look, SignatureTurn turn) {
+        SeenCase seen = turn.seen();
+        if (!new SeenMark(seen.key().envelopeNo(), seen.version()).is(pressed)) {
+            Said.refused("Another signature came. Nothing was done; look at it and press again.");
+            return;
+        }
+        try {
+            Outcome outcome = turn.toTake() ? takenAndBack(look) : answers.signature(look);
+            if (outcome instanceof Outcome.Refused refused) {
+                Said.refused(refused.words());
+                return;
+            }
+            Said.done("What you saw is recorded.");
+        } catch (OptimisticLockingFailureException e) {
+            Said.refused("Nothing was recorded: somebody else took it meanwhile. Here is the next one.");
+        }
+        goOn(seen);
+    }
+
+    /** A first look is part of a case: it is taken for the look, and given back for whoever reviews it. */
+    private Outcome takenAndBack(SignatureLook look) {
+        Outcome taken = cases.take(look.key(), look.version());
+        if (!(taken instanceof Outcome.Accepted accepted)) {
+            return taken;
+        }
+        Outcome seen =
+                answers.signature(new SignatureLook(look.key(), accepted.now().version(), look.seen(), look.note()));
+        EnvelopeCase now = seen instanceof Outcome.Accepted recorded ? recorded.now() : accepted.now();
+        cases.giveBack(now.key(), now.version());
+        return seen;
+    }
+}

@@ -1,0 +1,122 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.OutcomeMark;
+
+/** The foot of a case: what the rules say on these facts, the caution, and the acts that settle the review. */
+final class CaseFoot extends Div {
+
+    private final Desk desk;
+    private final Problem problem = new Problem();
+
+    CaseFoot(Desk desk) {
+        this.desk = desk;
+        addClassName("case-foot");
+        Div acts = new Div();
+        acts.addClassName("acts");
+        add(says(desk.file().report()), new Div(problem, acts));
+        if (desk.mayWork()) {
+            working(acts);
+        } else if (!desk.isReading()) {
+            new StandingActs(desk, problem, acts).add();
+        }
+        if (acts.getComponentCount() == 0) {
+            acts.add(new Span(StandingActs.why(desk)));
+        }
+    }
+
+    private static Component says(CaseReport report) {
+        Recommendation says = report.recommendation();
+        Div mark = new Div(mark(says));
+        mark.addClassName("verdict");
+        Span caution = new Span("what the rules say on these facts; people decide, local law governs");
+        Div under = new Div(caution);
+        under.addClassNames("soft", "small");
+        Div rec = new Div(mark, under);
+        outlook(report).ifPresent(words -> {
+            Span then = new Span(words);
+            then.addClassName("outlook");
+            mark.add(then);
+        });
+        return rec;
+    }
+
+    /** Where nothing is settled yet, what it will come to if what is open turns out as the records suggest. */
+    private static Optional<String> outlook(CaseReport report) {
+        Recommendation outlook = report.outlook().outcome().recommendation();
+        boolean same = outlook == report.recommendation() || outlook == Recommendation.RESEARCH;
+        return same ? Optional.empty() : Optional.of("outlook: " + outlook.words());
+    }
+
+    /** A recommendation with its mark, where it has one. */
+    static Component mark(Recommendation says) {
+        String words = says.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + says.words().substring(1);
+        return switch (says) {
+            case COUNT -> new OutcomeMark(OutcomeMark.Shape.COUNT, words);
+            case COUNT_IN_PART -> new OutcomeMark(OutcomeMark.Shape.COUNT_IN_PART, words);
+            case REJECT -> new OutcomeMark(OutcomeMark.Shape.REJECT, words);
+            default -> {
+                Span plain = new Span(words);
+                plain.addClassName("outcome");
+                yield plain;
+            }
+        };
+    }
+
+    private void working(Div acts) {
+        acts.add(new ActButton("Give it back").quiet().onCase(this::giveBack));
+        acts.add(new ActButton("Ask for research", "R").does(() -> new ResearchSheet(desk).open()));
+        acts.add(new ActButton("Disagree, with reason", "D").does(() -> new DisagreeSheet(desk).open()));
+        Recommendation says = desk.file().report().recommendation();
+        Optional<DecidedAs> as = Proposing.recommended(says);
+        if (as.isPresent()) {
+            acts.add(new ActButton("Propose " + says.words(), "P")
+                    .first()
+                    .onCase(pressed -> propose(pressed, as.get())));
+        } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
+            String words = says == Recommendation.SENT_ON ? "Send it on" : "End it without a decision";
+            acts.add(new ActButton(words).first().does(() -> new EndSheet(desk, says).open()));
+        } else {
+            acts.add(nothingToPropose(says));
+        }
+    }
+
+    private Component nothingToPropose(Recommendation says) {
+        List<String> open = desk.file().report().stillOpen();
+        String words = says == Recommendation.WAIT_FOR_THE_VOTER
+                ? "Nothing to propose while the voter has time."
+                : open.size() == 1
+                        ? "One thing is open before anything can be proposed."
+                        : open.size() + " things are open before anything can be proposed.";
+        Span why = new Span(words);
+        why.addClassNames("soft", "small");
+        return why;
+    }
+
+    private void propose(String pressed, DecidedAs as) {
+        desk.lastAct(
+                pressed,
+                problem,
+                Proposing.done(desk.number(), as),
+                seen -> desk.acts()
+                        .proposals()
+                        .propose(Proposing.of(seen, as, desk.file().report().settled())));
+    }
+
+    private void giveBack(String pressed) {
+        desk.lastAct(
+                pressed,
+                problem,
+                "Envelope " + desk.number() + " is given back.",
+                seen -> desk.acts().cases().giveBack(seen.key(), seen.version()));
+    }
+}

@@ -1,0 +1,74 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.proviso.core.Voter;
+import org.proviso.review.ConfirmLink;
+import org.proviso.review.file.Likely;
+import org.proviso.ui.UsDates;
+
+/** Chooses who the voter is, among the candidates or by looking in the roll, with a ground. */
+final class ChooseVoterSheet extends Sheet {
+
+    private final Desk desk;
+    private final RadioButtonGroup<Voter> voters;
+    private final TextArea ground;
+
+    ChooseVoterSheet(Desk desk) {
+        this(desk, new RadioButtonGroup<>("Who is the voter?"), words("On what ground"));
+    }
+
+    private ChooseVoterSheet(Desk desk, RadioButtonGroup<Voter> voters, TextArea ground) {
+        super("Choose the voter of envelope " + desk.number(), "Link this voter", refusing -> {
+            Voter chosen = voters.getValue();
+            if (chosen == null) {
+                refusing.refuse("Choose a voter first.");
+                return false;
+            }
+            return desk.fromSheet(
+                    refusing,
+                    "Envelope " + desk.number() + " is linked to "
+                            + chosen.name().listed() + ".",
+                    seen -> desk.acts()
+                            .links()
+                            .confirm(new ConfirmLink(seen.key(), seen.version(), chosen.voterId(), ground.getValue())));
+        });
+        this.desk = desk;
+        this.voters = voters;
+        this.ground = ground;
+        voters.addClassName("in-lines");
+        voters.setItemLabelGenerator(ChooseVoterSheet::line);
+        TextField look = new TextField("Look in the roll: a name, a birth date or an id");
+        look.setWidthFull();
+        look.setValueChangeMode(ValueChangeMode.ON_CHANGE);
+        look.addValueChangeListener(event -> offer(event.getValue()));
+        offer("");
+        with(look, voters, ground);
+    }
+
+    private void offer(String typed) {
+        List<Voter> offered = new ArrayList<>(
+                desk.file().around().voters().stream().map(Likely::voter).toList());
+        if (!typed.isBlank()) {
+            offered.clear();
+            offered.addAll(desk.acts().find().voters(desk.key().electionId(), typed));
+        }
+        voters.setItems(offered);
+        voters.setHelperText(
+                offered.isEmpty()
+                        ? typed.isBlank() ? "The match names nobody: look in the roll." : "No record of the roll fits."
+                        : "");
+    }
+
+    private static String line(Voter voter) {
+        String address = voter.confidential()
+                ? "protected address"
+                : voter.residence().address().oneLine();
+        return voter.name().listed() + ", " + voter.voterId() + ", born " + UsDates.digits(voter.birthDate()) + ", "
+                + address;
+    }
+}

@@ -1,0 +1,122 @@
+package org.proviso.review.ui.desk;
+
+import java.util.function.Function;
+import org.proviso.review.CaseKey;
+import org.proviso.review.Outcome;
+import org.proviso.review.SeenCase;
+import org.proviso.review.file.CaseFile;
+import org.proviso.ui.Said;
+import org.proviso.ui.SeenMark;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** What the parts of a case page share: the case as it is shown, the services, and what happens after an act. */
+public final class Desk {
+
+    /** What the page does once an act was recorded or the case turned out to have changed. */
+    public interface After {
+        /** The same case is shown again. */
+        void again();
+
+        /** The case is out of the reviewer's hands: the next one comes. */
+        void next();
+    }
+
+    private final CaseFile file;
+    private final ReviewActs acts;
+    private final After after;
+    private final boolean reading;
+
+    public Desk(CaseFile file, ReviewActs acts, After after, boolean reading) {
+        this.file = file;
+        this.acts = acts;
+        this.after = after;
+        this.reading = reading;
+    }
+
+    CaseFile file() {
+        return file;
+    }
+
+    ReviewActs acts() {
+        return acts;
+    }
+
+    CaseKey key() {
+        return file.now().key();
+    }
+
+    String number() {
+        return key().envelopeNo();
+    }
+
+    SeenMark mark() {
+        return new SeenMark(number(), file.now().version());
+    }
+
+    /** Whether whoever looks works on the case now; otherwise the page only shows it. */
+    boolean mayWork() {
+        return !reading && file.holding().yours();
+    }
+
+    /** Whether the page was opened to read only: by the deciding body, or by a second reader. */
+    boolean isReading() {
+        return reading;
+    }
+
+    boolean signatureHidden() {
+        return file.work().signatureHidden();
+    }
+
+    /** Acts on the case that stood on the screen when it was pressed; another one is left alone. */
+    void act(String pressed, Refusing refusing, String done, Function<SeenCase, Outcome> act) {
+        if (isShown(pressed, refusing)) {
+            act(refusing, done, act, after::again);
+        }
+    }
+
+    /** The same for an act that ends the work on the case. */
+    void lastAct(String pressed, Refusing refusing, String done, Function<SeenCase, Outcome> act) {
+        if (isShown(pressed, refusing)) {
+            act(refusing, done, act, after::next);
+        }
+    }
+
+    /** An act from a sheet, which was opened over this very case; whether it was recorded. */
+    boolean fromSheet(Refusing refusing, String done, Function<SeenCase, Outcome> act) {
+        return act(refusing, done, act, after::again);
+    }
+
+    boolean lastFromSheet(Refusing refusing, String done, Function<SeenCase, Outcome> act) {
+        return act(refusing, done, act, after::next);
+    }
+
+    /** Shows the case again as it is now. */
+    void again() {
+        after.again();
+    }
+
+    private boolean isShown(String pressed, Refusing refusing) {
+        if (mark().is(pressed)) {
+            return true;
+        }
+        refusing.refuse("The case changed as you pressed. Nothing was done; look at it and press again.");
+        return false;
+    }
+
+    private boolean act(Refusing refusing, String done, Function<SeenCase, Outcome> act, Runnable then) {
+        try {
+            Outcome outcome = act.apply(new SeenCase(key(), file.now().version()));
+            if (outcome instanceof Outcome.Refused refused) {
+                refusing.refuse(refused.words());
+                return false;
+            }
+        } catch (OptimisticLockingFailureException e) {
+            after.again();
+            Said.refused("Nothing was recorded. " + e.getMessage() + " It is shown as it is now.");
+            return true;
+        }
+        Said.done(done);
+        then.run();
+        return true;
+    }
+}

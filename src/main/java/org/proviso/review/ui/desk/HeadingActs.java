@@ -1,0 +1,127 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.core.adjudication.Answered;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.explain.LawLine;
+import org.proviso.core.adjudication.facts.CheckInFact;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.review.AnswerKind;
+import org.proviso.review.ConfirmLink;
+import org.proviso.review.GivenAnswer;
+import org.proviso.review.SignatureLook;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Links;
+
+/** The acts that belong to one question of the law, and the line where a refusal is said. */
+final class HeadingActs extends Div {
+
+    private final Desk desk;
+    private final LawLine line;
+    private final Problem problem = new Problem();
+    private final Div acts = new Div();
+
+    HeadingActs(Desk desk, LawLine line) {
+        this.desk = desk;
+        this.line = line;
+        acts.addClassName("acts");
+        add(acts, problem);
+        switch (line.heading()) {
+            case VOTER -> voter();
+            case ALREADY_VOTED -> alreadyVoted();
+            case SIGNATURE -> signature();
+            default -> {}
+        }
+        otherwise();
+    }
+
+    /** Every fact that the questions under a heading read. */
+    static Set<Fact<?>> facts(Desk desk, LawLine line) {
+        return desk.file().report().presumed().answered().stream()
+                .filter(one -> one.question().heading() == line.heading())
+                .map(Answered::question)
+                .flatMap(question -> question.reads().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private void voter() {
+        Link link = desk.file().report().link();
+        String voterId = link.voterId();
+        if (voterId != null && !link.isSettled()) {
+            acts.add(new ActButton("Confirm this link", "C")
+                    .onCase(pressed -> desk.act(
+                            pressed,
+                            problem,
+                            "Envelope " + desk.number() + ": the link is confirmed.",
+                            seen -> desk.acts()
+                                    .links()
+                                    .confirm(new ConfirmLink(seen.key(), seen.version(), voterId, "")))));
+        }
+        acts.add(quiet("choose another voter", () -> new ChooseVoterSheet(desk).open()));
+        acts.add(quiet("record a search", () -> new SearchSheet(desk).open()));
+    }
+
+    private void alreadyVoted() {
+        if (desk.file().report().presumed().facts().one(Fact.CHECK_IN) == CheckInFact.ELSEWHERE_UNSEEN) {
+            acts.add(new ActButton("Record what the poll book shows").does(() -> new PollBookSheet(desk).open()));
+        }
+        if (!desk.file().around().others().isEmpty()) {
+            acts.add(quiet("put this envelope forward", () -> new ForwardSheet(desk).open()));
+        }
+    }
+
+    private void signature() {
+        Comparison now = desk.file().report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        boolean first = now == null || now == Comparison.NOT_YET;
+        if (line.standing() != LawLine.Standing.OPEN || !first) {
+            return;
+        }
+        if (desk.signatureHidden()) {
+            acts.add(Links.link("look at the signature", "review/signature/" + desk.number()));
+            return;
+        }
+        acts.add(new ActButton("It agrees", "A")
+                .onCase(pressed -> desk.act(
+                        pressed,
+                        problem,
+                        "Envelope " + desk.number() + ": you found that the signature agrees.",
+                        seen -> desk.acts()
+                                .answers()
+                                .signature(new SignatureLook(
+                                        seen.key(), seen.version(), SignatureLook.Seen.AGREES, "")))));
+        acts.add(Links.link("look closer", "review/signature/" + desk.number()));
+    }
+
+    private void otherwise() {
+        Set<Fact<?>> facts = facts(desk, line);
+        Set<Fact<?>> answerable = new LinkedHashSet<>(facts);
+        answerable.removeAll(AnswerSheet.BY_OTHER_ACTS);
+        if (!answerable.isEmpty()) {
+            acts.add(quiet("answer otherwise", () -> new AnswerSheet(desk, line.heading(), answerable).open()));
+        }
+        for (GivenAnswer given : desk.file().work().answers()) {
+            if (facts.contains(given.fact()) && given.kind() != AnswerKind.SECOND_SIGNATURE_LOOK) {
+                acts.add(takeBack(given));
+            }
+        }
+    }
+
+    private ActButton takeBack(GivenAnswer given) {
+        String which = given.kind() == AnswerKind.OTHERWISE ? "the answer" : "what was looked at";
+        return new ActButton("take back " + which)
+                .quiet()
+                .onCase(pressed -> desk.act(
+                        pressed,
+                        problem,
+                        "Envelope " + desk.number() + ": taken back; the records speak again.",
+                        seen -> desk.acts().answers().takeBack(seen.key(), seen.version(), given.fact())));
+    }
+
+    private static ActButton quiet(String words, Runnable act) {
+        return new ActButton(words).quiet().does(act);
+    }
+}

@@ -1,0 +1,51 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import org.proviso.review.CaseState;
+import org.proviso.review.ResearchRequest;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.DoneSearch;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.UsDates;
+
+/** What colleagues left on the case: a proposal sent back with its note, research asked for and answered, searches. */
+final class NoteLines extends Div {
+
+    NoteLines(Desk desk) {
+        addClassName("notes");
+        CaseFile.Work work = desk.file().work();
+        boolean back =
+                desk.file().now().state() == CaseState.OPEN || desk.file().now().state() == CaseState.IN_REVIEW;
+        work.proposed()
+                .filter(proposed -> back)
+                .flatMap(proposed -> proposed.second())
+                .filter(second -> !second.agrees())
+                .ifPresent(second -> line(second.by() + " sent the proposal back: \u201C" + second.note() + "\u201D"));
+        work.requests().forEach(request -> research(desk, request));
+        work.searches().forEach(this::search);
+        setVisible(getComponentCount() > 0);
+    }
+
+    private Div line(String words) {
+        Div line = new Div(new Span(words));
+        add(line);
+        return line;
+    }
+
+    private void research(Desk desk, ResearchRequest request) {
+        String found = request.found();
+        Div line = line("Research asked for: " + request.asked() + (found == null ? "" : " Came back: " + found));
+        if (found == null && desk.mayWork()) {
+            line.add(new ActButton("note what came back")
+                    .quiet()
+                    .does(() -> new ResearchSheet.Found(desk, request).open()));
+        }
+    }
+
+    private void search(DoneSearch search) {
+        String note = search.note().isBlank() ? "" : " \u201C" + search.note() + "\u201D";
+        line("Searched on " + UsDates.near(search.at()) + " by " + search.by() + ": "
+                + search.found().words() + "." + note);
+    }
+}

@@ -1,0 +1,29 @@
+package org.proviso.review.ui.desk;
+
+import org.proviso.access.AccessService;
+import org.proviso.review.AnswerService;
+import org.proviso.review.CaseService;
+import org.proviso.review.EndingService;
+import org.proviso.review.GroupService;
+import org.proviso.review.LinkService;
+import org.proviso.review.ProposalService;
+import org.proviso.review.ResearchService;
+import org.proviso.review.SearchService;
+import org.proviso.review.file.HistoryService;
+import org.proviso.review.find.FindService;
+import org.springframework.stereotype.Component;
+
+/** The services that a case page acts through. */
+@Component
+public record ReviewActs(
+        AccessService access,
+        CaseService cases,
+        LinkService links,
+        SearchService searches,
+        AnswerService answers,
+        GroupService groups,
+        ResearchService research,
+        ProposalService proposals,
+        EndingService endings,
+        FindService find,
+        HistoryService history) {}

@@ -1,0 +1,69 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.checkbox.CheckboxGroup;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.function.Predicate;
+import org.proviso.review.OffRoll;
+import org.proviso.review.RecordSearch;
+import org.proviso.review.SearchFound;
+import org.proviso.review.SearchPlace;
+
+/** Records a search for the voter, with the whole check list. */
+final class SearchSheet extends Sheet {
+
+    /** The fields of the sheet. */
+    private record Fields(
+            CheckboxGroup<SearchPlace> places, RadioButtonGroup<SearchFound> found, TextField sameAs, TextArea note) {
+
+        static Fields empty() {
+            return new Fields(
+                    new CheckboxGroup<>("Looked in"),
+                    new RadioButtonGroup<>("What came of it"),
+                    new TextField("The same voter as envelope (leave empty where nobody knows of one)"),
+                    words("Note"));
+        }
+    }
+
+    SearchSheet(Desk desk) {
+        this(desk, Fields.empty());
+    }
+
+    private SearchSheet(Desk desk, Fields fields) {
+        super("Record a search for the voter of envelope " + desk.number(), "Record the search", record(desk, fields));
+        fields.places().setItems(SearchPlace.values());
+        fields.places().setItemLabelGenerator(SearchPlace::words);
+        fields.places().addClassName("in-lines");
+        fields.found().setItems(SearchFound.values());
+        fields.found().setItemLabelGenerator(SearchFound::words);
+        fields.found().addClassName("in-lines");
+        fields.sameAs().setWidthFull();
+        with("Nobody is said not to be registered before all five were looked at.");
+        with(fields.places(), fields.found(), fields.sameAs(), fields.note());
+    }
+
+    private static Predicate<Refusing> record(Desk desk, Fields fields) {
+        return refusing -> {
+            SearchFound found = fields.found().getValue();
+            if (found == null) {
+                refusing.refuse("Say what came of the search.");
+                return false;
+            }
+            String sameAs = fields.sameAs().getValue().strip();
+            return desk.fromSheet(
+                    refusing,
+                    "Envelope " + desk.number() + ": the search is recorded.",
+                    seen -> desk.acts()
+                            .searches()
+                            .record(new RecordSearch(
+                                    seen.key(),
+                                    seen.version(),
+                                    fields.places().getValue(),
+                                    found,
+                                    OffRoll.NOT_ON_THE_ROLL,
+                                    sameAs.isEmpty() ? null : sameAs,
+                                    fields.note().getValue())));
+        };
+    }
+}

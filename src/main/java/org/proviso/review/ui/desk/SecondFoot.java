@@ -1,0 +1,75 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.textfield.TextArea;
+import java.util.Optional;
+import org.proviso.review.CaseState;
+import org.proviso.review.file.Proposed;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.UsDates;
+
+/** The foot for a second reader: what was proposed, by whom and why, and the word on it. */
+final class SecondFoot extends Div {
+
+    private final Desk desk;
+
+    SecondFoot(Desk desk) {
+        this.desk = desk;
+        addClassName("case-foot");
+        Optional<Proposed> proposed = desk.file().work().proposed();
+        boolean waits = desk.file().now().state() == CaseState.PROPOSED && proposed.isPresent();
+        if (!waits) {
+            add(new Span(StandingActs.why(desk)));
+            return;
+        }
+        add(says(proposed.get()));
+        Div acts = new Div();
+        acts.addClassName("acts");
+        if (proposed.get().yours()) {
+            acts.add(new Span("You proposed this: somebody else reads it."));
+        } else {
+            acts.add(
+                    new ActButton("Send it back, with a note", "B")
+                            .does(() -> sheet(false).open()),
+                    new ActButton("Agree", "A").first().does(() -> sheet(true).open()));
+        }
+        add(acts);
+    }
+
+    private static Div says(Proposed proposed) {
+        Div mark = new Div(CaseFoot.mark(proposed.proposal().as().recommendation()));
+        mark.addClassName("verdict");
+        String reasons = Proposing.words(proposed.proposal().grounds().reasons());
+        String departs = proposed.proposal().grounds().departsBecause();
+        Div why = new Div(new Span("proposed by " + proposed.by() + " on " + UsDates.near(proposed.at())
+                + (reasons.isEmpty() ? "" : ": " + reasons)
+                + (departs.isEmpty() ? "" : ". Otherwise than recommended: \u201C" + departs + "\u201D")));
+        why.addClassNames("soft", "small");
+        Div caution = new Div(new Span("people decide, local law governs"));
+        caution.addClassNames("soft", "small");
+        return new Div(mark, why, caution);
+    }
+
+    private Sheet sheet(boolean agrees) {
+        TextArea note = Sheet.words(agrees ? "Note (may be left empty)" : "Note for the proposer");
+        Sheet sheet = new Sheet(
+                (agrees ? "Agree: envelope " : "Send back: envelope ") + desk.number(),
+                agrees ? "Agree" : "Send it back",
+                refusing -> desk.lastFromSheet(
+                        refusing,
+                        "Envelope " + desk.number()
+                                + (agrees
+                                        ? ": you agreed. It goes to the decider."
+                                        : ": sent back. It waits for a reviewer again."),
+                        seen -> desk.acts()
+                                .proposals()
+                                .secondReview(seen.key(), seen.version(), agrees, note.getValue())));
+        if (agrees) {
+            sheet.with(new Paragraph("You have read the case yourself. This cannot be taken back."));
+        }
+        sheet.with(note);
+        return sheet;
+    }
+}

@@ -1,0 +1,57 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Image;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import org.proviso.core.Voter;
+import org.proviso.review.CaseKey;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageSection;
+
+/** The signature on the envelope beside one on file, small; at full size on a page of its own. */
+final class SignatureStrip extends PageSection {
+
+    SignatureStrip(Desk desk, boolean hidden) {
+        super("signature", "Signature");
+        CaseKey key = desk.key();
+        if (hidden) {
+            add(new Paragraph("The first look hides who the voter is, so the signature is not shown here."));
+            add(new Paragraph(Links.link("look at it without the name", "review/signature/" + key.envelopeNo(), "S")));
+            return;
+        }
+        Div pair = new Div(picture(envelope(key), "on this envelope", "The signature on this envelope"));
+        pair.addClassName("pair");
+        if (desk.file().report().voter().isPresent()) {
+            pair.add(picture(exemplar(key, 0), registered(desk), "The signature on file"));
+        }
+        add(pair, new Paragraph(Links.link("compare at full size", "review/signature/" + key.envelopeNo(), "S")));
+    }
+
+    private static String registered(Desk desk) {
+        return desk.file()
+                .report()
+                .voter()
+                .map(Voter::registration)
+                .map(Voter.Registration::registeredOn)
+                .map(on -> "on file, " + on.getYear())
+                .orElse("on file");
+    }
+
+    /** The address of the picture of the signature on an envelope. */
+    static String envelope(CaseKey key) {
+        return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/signature";
+    }
+
+    /** The address of a picture of a signature on file, by its place from 0. */
+    static String exemplar(CaseKey key, int place) {
+        return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/on-file/" + place;
+    }
+
+    private static Component picture(String address, String caption, String heard) {
+        Div figure = new Div(new Image(address, heard), new Span(caption));
+        figure.addClassName("crop");
+        return figure;
+    }
+}

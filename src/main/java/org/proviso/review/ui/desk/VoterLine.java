@@ -1,0 +1,57 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeDetails;
+import com.vaadin.flow.component.html.Span;
+import org.proviso.core.Voter;
+import org.proviso.core.adjudication.explain.Likeness;
+import org.proviso.review.file.Likely;
+import org.proviso.ui.UsDates;
+
+/** A possible voter: the name, how likely in a word (the figure on demand), the record, the evidence. */
+final class VoterLine extends Div {
+
+    VoterLine(Likely one) {
+        addClassName("candidate");
+        setClassName("named", one.linked() || one.presumed());
+        Voter voter = one.voter();
+        Span name = new Span(voter.name().listed());
+        name.addClassName("strong");
+        Span id = new Span(voter.voterId());
+        id.addClassNames("num", "soft");
+        Div first = new Div(name, id, likeness(one));
+        first.addClassName("candidate-name");
+        Voter.Residence home = voter.residence();
+        Span born = new Span(UsDates.digits(voter.birthDate()));
+        born.addClassName("num");
+        Div record = new Div(
+                new Span("born "),
+                born,
+                new Span(" \u00B7 " + one.address() + " \u00B7 precinct " + home.precinct()
+                        + (home.split().isEmpty() ? "" : " split " + home.split())
+                        + (voter.party().isEmpty() ? "" : " \u00B7 " + voter.party())));
+        Div evidence = new Div(new Span(String.join(" ", one.evidence())));
+        evidence.addClassName("soft");
+        add(first, record, evidence);
+    }
+
+    private static Component likeness(Likely one) {
+        if (one.linked() && one.probability() == 0) {
+            return soft("linked by a person");
+        }
+        String words = Likeness.words(one.probability());
+        int figure = words.indexOf(" (");
+        NativeDetails likely = new NativeDetails(
+                (one.linked() ? "linked; " : "") + words.substring(0, figure),
+                new Span(words.substring(figure + 2, words.length() - 1)));
+        likely.addClassName("likely");
+        return likely;
+    }
+
+    private static Span soft(String words) {
+        Span span = new Span(words);
+        span.addClassNames("soft", "likely");
+        return span;
+    }
+}

@@ -1,0 +1,39 @@
+package org.proviso.status.ui;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.proviso.access.Throttle;
+
+/** Slows down whoever tries out receipt numbers or birth dates: so many look-ups from an address and for a receipt in fifteen minutes. */
+final class LookUpGuard {
+
+    private static final Duration SPAN = Duration.ofMinutes(15);
+
+    private final Clock clock;
+    private final Throttle addresses;
+    private final Throttle receipts;
+
+    LookUpGuard(Clock clock, int fromAnAddress, int forAReceipt) {
+        this.clock = clock;
+        addresses = new Throttle(clock, fromAnAddress, SPAN);
+        receipts = new Throttle(clock, forAReceipt, SPAN);
+    }
+
+    /** In how many minutes to try again, or empty where this look-up may go on; it is counted then. */
+    OptionalLong minutesToWait(String address, String receiptNo) {
+        Optional<Instant> from = addresses.refuses(address).or(() -> receipts.refuses(key(receiptNo)));
+        return from.map(this::minutesUntil).map(OptionalLong::of).orElseGet(OptionalLong::empty);
+    }
+
+    private long minutesUntil(Instant from) {
+        return Duration.between(clock.instant(), from).plusSeconds(59).toMinutes();
+    }
+
+    private static String key(String receiptNo) {
+        return receiptNo.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+    }
+}

@@ -1,0 +1,105 @@
+package org.proviso.board.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.access.ui.PlainBrowser.target;
+
+import java.net.http.HttpResponse;
+import java.time.LocalDateTime;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.proviso.Proviso;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.access.WebStaff;
+import org.proviso.access.ui.PlainBrowser;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
+import org.proviso.board.BoardStep;
+import org.proviso.board.Body;
+import org.proviso.board.CallSession;
+import org.proviso.board.RoomService;
+import org.proviso.board.SessionKey;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.status.StatusLines;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+/** The display in the room and the minutes over HTTP. */
+@SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
+class BoardPagesTest {
+
+    private static final LocalDateTime CALLED = LocalDateTime.of(2026, 8, 6, 9, 30);
+
+    @Autowired
+    private ApplicationContext server;
+
+    @LocalServerPort
+    private int port;
+
+    private PlainBrowser browser;
+    private SessionKey session;
+    private String token;
+
+    @BeforeEach
+    void callASession() {
+        browser = new PlainBrowser(port);
+        StatusLines.loadElection(server);
+        WebStaff.hire(server, "the-chair", Role.DECIDER);
+        Staff.signIn("the-chair");
+        session = ((BoardStep.Done<BoardSession>) server.getBean(BoardService.class)
+                        .call(new CallSession("tamarack-primary", Body.BOARD, CALLED, "Room 2")))
+                .now()
+                .key();
+        token = server.getBean(RoomService.class).link(session);
+        Staff.signOut();
+    }
+
+    @Test
+    void the_display_needs_no_sign_in_and_sets_no_cookie() {
+        HttpResponse<String> page = browser.get("/room/" + token);
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body())
+                .contains("Session of the board</h1>", "Called for Thursday, August 6, 2026, 9:30 am, Room 2.")
+                .doesNotContain("the-chair", "<script");
+        assertThat(page.headers().firstValue("Set-Cookie")).isEmpty();
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                .startsWith("default-src 'none'");
+        assertThat(page.headers().firstValue("Refresh")).contains("10");
+    }
+
+    @Test
+    void the_display_holds_still_where_somebody_wants_to_read() {
+        HttpResponse<String> page = browser.get("/room/" + token + "?hold");
+        assertThat(page.headers().firstValue("Refresh")).isEmpty();
+        assertThat(page.body()).contains("Load anew by itself");
+    }
+
+    @Test
+    void without_the_link_nothing_is_shown() {
+        assertThat(browser.get("/room").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/room/" + token.substring(2)).body())
+                .contains("No session is shown here")
+                .doesNotContain("Room 2");
+    }
+
+    @Test
+    void the_minutes_are_for_who_signed_in_and_carry_the_head_of_the_ledger() {
+        String address = "/board/minutes/" + session.electionId() + "/" + session.sessionNo();
+        assertThat(target(browser.get(address))).isEqualTo("/sign-in");
+        browser.signIn("the-chair", WebStaff.PASSWORD);
+        HttpResponse<String> page = browser.get(address);
+        assertThat(page.body())
+                .contains("Minutes of session " + session.sessionNo() + "</h1>", "Nothing was moved.")
+                .contains(server.getBean(LedgerService.class)
+                        .head(LedgerChain.of(session.electionId()))
+                        .hash());
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                .startsWith("default-src 'none'");
+        assertThat(browser.get("/board/minutes/tamarack-primary/9999").statusCode())
+                .isEqualTo(404);
+    }
+}

@@ -1,0 +1,50 @@
+package org.proviso.browser;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** A page to picture: its name, the demo account that looks at it (empty: nobody), its address, and the window. */
+record Screen(String name, String user, String address, Window window) {
+
+    /** Every screen of the program; a new one adds its line. */
+    static final List<Screen> ALL = List.of(
+            desk("sign-in", "", "/sign-in"),
+            desk("today", "supervisor", "/"),
+            desk("password", "reviewer", "/password"));
+
+    private static final Pattern WRITTEN = Pattern.compile("([a-z0-9]*):(/[^@]*)(?:@(\\d+))?");
+
+    private static Screen desk(String name, String user, String address) {
+        return new Screen(name, user, address, Window.DESK);
+    }
+
+    /** A name of the list, or {@code user:/address} with {@code @390} behind it for a telephone. */
+    static Screen of(String text) {
+        for (Screen screen : ALL) {
+            if (screen.name.equals(text)) {
+                return screen;
+            }
+        }
+        Matcher written = WRITTEN.matcher(text);
+        if (!written.matches()) {
+            throw new IllegalArgumentException(
+                    "\"" + text + "\" is no screen of the list and not written user:/address or user:/address@390");
+        }
+        String user = written.group(1);
+        String address = written.group(2);
+        Window window = window(written.group(3));
+        String name = (user + address).replaceAll("[^a-zA-Z0-9]+", "-").replaceAll("^-|-$", "")
+                + (window.equals(Window.DESK) ? "" : "-" + window.width());
+        return new Screen(name, user, address, window);
+    }
+
+    private static Window window(@Nullable String width) {
+        if (width == null) {
+            return Window.DESK;
+        }
+        int pixels = Integer.parseInt(width);
+        return new Window(pixels, pixels < 600 ? Window.PHONE.height() : Window.DESK.height());
+    }
+}

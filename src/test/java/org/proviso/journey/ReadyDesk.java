@@ -1,0 +1,57 @@
+package org.proviso.journey;
+
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Map;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.CaseState;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.ProposalService;
+
+/**
+ * Makes a database in which reviewers have proposed what the sample general election's truth file says, so that the
+ * pages of the board have something to decide: {@code ReadyDesk <H2 address>}. Nobody signs in with its accounts.
+ */
+public final class ReadyDesk {
+
+    private static final String ID = "tamarack-general";
+
+    private ReadyDesk() {}
+
+    public static void main(String[] arguments) {
+        TestOffice services = TestOffice.over(arguments[0]);
+        OfficeTime.set(services, LocalDateTime.of(2026, 11, 12, 10, 0));
+        Staff.hire(services, "ada", Role.REVIEWER);
+        Staff.hire(services, "ben", Role.REVIEWER);
+        Staff.hire(services, "carl", Role.SUPERVISOR);
+        Office office = new Office(services);
+        as("carl", () -> office.the(ElectionService.class).load(Path.of("sample-cases", ID)));
+        Map<String, Truth> truths = Truth.of(ID);
+        truths.values().forEach(truth -> bring(office, truth));
+        System.out.println(
+                office.the(ProposalService.class).ready(ID).size() + " of " + truths.size() + " cases are ready.");
+        services.close();
+    }
+
+    private static void bring(Office office, Truth truth) {
+        CaseKey key = new CaseKey(ID, truth.envelopeNo());
+        try {
+            new Reviewing(office, key, truth).work();
+            EnvelopeCase now = office.the(CaseService.class).find(key).orElseThrow();
+            if (now.state() == CaseState.PROPOSED) {
+                as("ben", () -> accepted(office.the(ProposalService.class).secondReview(key, now.version(), true, "")));
+            }
+        } catch (AssertionError | RuntimeException e) {
+            System.out.println(key.envelopeNo() + " stays where it is: " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package org.proviso.review.queue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.journey.Primary;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.LinkService;
+import org.proviso.review.Outcome;
+import org.proviso.review.ResearchService;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.CaseFileService;
+import org.proviso.review.file.DoneAct;
+import org.proviso.review.file.HistoryService;
+import org.proviso.review.find.FindService;
+
+/** The queue of reviewers, over the tables. */
+class QueueTest {
+
+    @OnBothDatabases
+    void the_next_case_is_the_first_of_the_list_and_nobody_gets_it_twice(TestOffice services) {
+        Primary.loaded(services);
+        QueueService queue = services.the(QueueService.class);
+        List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 60));
+        assertThat(rows)
+                .hasSize(60)
+                .isSortedAccordingTo((one, other) ->
+                        Integer.compare(one.turn().rank(), other.turn().rank()));
+        String first = taken(as("ada", () -> queue.takeNext(Primary.ID, List.of())));
+        String second = taken(as("ben", () -> queue.takeNext(Primary.ID, List.of())));
+        assertThat(first).isEqualTo(rows.get(0).envelopeNo());
+        assertThat(second).isEqualTo(rows.get(1).envelopeNo());
+        assertThat(as("ada", () -> queue.count(open()))).isEqualTo(58);
+    }
+
+    @OnBothDatabases
+    void what_was_passed_over_or_waits_for_an_answer_does_not_come_next(TestOffice services) {
+        Primary.loaded(services);
+        QueueService queue = services.the(QueueService.class);
+        List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 3));
+        CaseKey asked = new CaseKey(Primary.ID, rows.get(1).envelopeNo());
+        as("ada", () -> services.the(ResearchService.class).ask(asked, "Call the library."));
+        String next = taken(as(
+                "ada", () -> queue.takeNext(Primary.ID, List.of(rows.get(0).envelopeNo()))));
+        assertThat(next).isEqualTo(rows.get(2).envelopeNo());
+    }
+
+    @OnBothDatabases
+    void a_list_shows_what_its_filter_leaves(TestOffice services) {
+        Primary.loaded(services);
+        QueueService queue = services.the(QueueService.class);
+        QueueFilter rejects = new QueueFilter(Primary.ID, null, Recommendation.REJECT, null, null);
+        List<QueueRow> rows = as("ada", () -> queue.page(rejects, 0, 60));
+        assertThat(rows).isNotEmpty().allMatch(row -> row.outlook() == Recommendation.REJECT);
+        assertThat(as("ada", () -> queue.count(rejects))).isEqualTo(rows.size());
+        String place = as("ada", () -> queue.locations(Primary.ID)).stream()
+                .filter(one -> !one.isEmpty())
+                .findFirst()
+                .orElseThrow();
+        QueueFilter there = new QueueFilter(Primary.ID, null, null, place, null);
+        assertThat(as("ada", () -> queue.page(there, 0, 60)))
+                .isNotEmpty()
+                .allMatch(row -> row.votingLocation().equals(place));
+        assertThat(as("ada", () -> queue.count(new QueueFilter(Primary.ID, null, null, null, "ada"))))
+                .isZero();
+    }
+
+    @OnBothDatabases
+    void a_case_that_changed_comes_before_those_in_their_turn(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        QueueStore store = services.the(QueueStore.class);
+        List<QueueRow> rows = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
+        QueueRow last = rows.stream()
+                .filter(row -> row.turn() == Turn.IN_TURN)
+                .reduce((one, later) -> later)
+                .orElseThrow();
+        store.changed(new CaseKey(Primary.ID, last.envelopeNo()));
+        List<QueueRow> now = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
+        QueueRow firstInTurn =
+                now.stream().filter(row -> row.turn() != Turn.CURE).findFirst().orElseThrow();
+        assertThat(firstInTurn.envelopeNo()).isEqualTo(last.envelopeNo());
+        assertThat(firstInTurn.turn()).isEqualTo(Turn.CHANGED);
+        assertThat(primary.now(new CaseKey(Primary.ID, last.envelopeNo())).version())
+                .isZero();
+    }
+
+    @OnBothDatabases
+    void sure_links_are_listed_to_be_confirmed_together_and_no_longer_once_they_are(TestOffice services) {
+        Primary.loaded(services);
+        WaitingService waiting = services.the(WaitingService.class);
+        List<SureLink> sure = as("ada", () -> waiting.sureLinks(Primary.ID, 5));
+        assertThat(sure).hasSize(5).allMatch(one -> !one.evidence().isEmpty());
+        as(
+                "ada",
+                () -> services.the(LinkService.class)
+                        .confirmTogether(sure.stream().map(SureLink::seen).toList()));
+        assertThat(as("ada", () -> waiting.sureLinks(Primary.ID, 60)))
+                .extracting(one -> one.seen().key())
+                .doesNotContainAnyElementsOf(
+                        sure.stream().map(one -> one.seen().key()).toList());
+    }
+
+    @OnBothDatabases
+    void a_case_is_opened_with_who_has_it_and_what_was_done(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("in_order");
+        primary.taken(key, "ada");
+        CaseFile file =
+                as("ada", () -> services.the(CaseFileService.class).open(key)).orElseThrow();
+        assertThat(file.holding().yours()).isTrue();
+        assertThat(file.holding().since()).isPresent();
+        assertThat(file.law()).hasSize(8);
+        assertThat(file.around().timeLine()).anyMatch(moment -> moment.words().startsWith("this envelope"));
+        assertThat(as("ben", () -> services.the(CaseFileService.class).open(key))
+                        .orElseThrow()
+                        .holding()
+                        .yours())
+                .isFalse();
+        assertThat(as("ada", () -> services.the(HistoryService.class).of(key)))
+                .extracting(DoneAct::words)
+                .contains("taken");
+        assertThat(as("ada", () -> services.the(FindService.class).find(Primary.ID, key.envelopeNo()))
+                        .envelopes())
+                .hasSize(1);
+    }
+
+    private static QueueFilter open() {
+        return new QueueFilter(Primary.ID, CaseState.OPEN, null, null, null);
+    }
+
+    private static String taken(Optional<Outcome> outcome) {
+        EnvelopeCase now = accepted(outcome.orElseThrow());
+        return now.key().envelopeNo();
+    }
+}

@@ -1,0 +1,162 @@
+package org.proviso.status.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.proviso.Proviso;
+import org.proviso.access.ui.PlainBrowser;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Reason;
+import org.proviso.status.OwnState;
+import org.proviso.status.StatusLines;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+/** The voter's page over HTTP: what it says, and what it never gives away. */
+@SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
+class StatusPageTest {
+
+    private static final String RECEIPT = "869H-Q7MF";
+    private static final LocalDate BORN = LocalDate.of(1984, 3, 12);
+    private static final LocalDateTime UNTIL = LocalDateTime.of(2026, 8, 14, 17, 0);
+
+    @Autowired
+    private ApplicationContext server;
+
+    @LocalServerPort
+    private int port;
+
+    private PlainBrowser browser;
+
+    @BeforeEach
+    void open() {
+        browser = new PlainBrowser(port);
+        StatusLines.loadElection(server);
+        line(RECEIPT, OwnState.WAITS_FOR_YOU, List.of(), List.of(Ask.IDENTIFICATION), UNTIL);
+    }
+
+    private void line(String receipt, OwnState state, List<Reason> reasons, List<Ask> asks, LocalDateTime until) {
+        StatusLines.put(server, receipt, BORN, state, reasons, asks, until);
+    }
+
+    private HttpResponse<String> lookUp(String receipt, String month, String day, String year) {
+        return lookUp(receipt, month, day, year, "en");
+    }
+
+    private HttpResponse<String> lookUp(String receipt, String month, String day, String year, String language) {
+        Map<String, String> fields =
+                new HashMap<>(Map.of("receipt", receipt, "month", month, "day", day, "year", year));
+        fields.put("lang", language);
+        return browser.post("/status", fields);
+    }
+
+    @Test
+    void the_answer_says_first_what_to_do_and_by_when() {
+        HttpResponse<String> answer = lookUp(RECEIPT, "3", "12", "1984");
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.body())
+                .contains(
+                        "We need one thing from you</h1>",
+                        "Show identification</h2>",
+                        "It must reach us by Friday, August 14, 2026, 5:00 pm. A postmark is not enough.",
+                        "Tamarack County Election Office",
+                        "On Thursday, August 6, 2026 we found that something is missing",
+                        "It cannot say how you voted");
+        assertThat(answer.body().split("<h1", -1)).hasSize(2);
+    }
+
+    @Test
+    void blanks_dashes_and_capitals_do_not_matter() {
+        assertThat(lookUp(" 869h q7mf ", "03", " 12", "1984").body()).contains("We need one thing from you");
+        assertThat(lookUp("869hq-7m-f", "3", "12", "1984").body()).contains("We need one thing from you");
+    }
+
+    @Test
+    void a_wrong_number_and_a_wrong_date_get_the_same_answer_to_the_letter() {
+        HttpResponse<String> wrongDate = lookUp(RECEIPT, "3", "13", "1984");
+        HttpResponse<String> wrongNumber = lookUp("869H-Q7MG", "3", "12", "1984");
+        assertThat(wrongDate.statusCode()).isEqualTo(wrongNumber.statusCode());
+        assertThat(wrongDate.body().replace("value=\"13\"", "").replace(RECEIPT, ""))
+                .isEqualTo(wrongNumber.body().replace("value=\"12\"", "").replace("869H-Q7MG", ""))
+                .contains("We found nothing", "Check the number", "555-0100");
+    }
+
+    @Test
+    void a_decision_is_told_with_its_mark_and_its_reason() {
+        line("REJE-CTED", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of(), null);
+        assertThat(lookUp("REJE-CTED", "3", "12", "1984").body())
+                .contains(
+                        "<span class=\"mark\" aria-hidden=\"true\"></span>Your ballot was not counted</h1>",
+                        "You registered after the last day to register for this election.");
+        line("COUN-TED2", OwnState.COUNTED, List.of(), List.of(), null);
+        assertThat(lookUp("COUN-TED2", "3", "12", "1984").body())
+                .contains("<span class=\"mark full\" aria-hidden=\"true\"></span>Your ballot was counted</h1>");
+    }
+
+    @Test
+    void the_page_speaks_spanish_without_a_cookie() {
+        line("REJE-CTE3", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of(), null);
+        HttpResponse<String> answer = lookUp("REJE-CTE3", "3", "12", "1984", "es");
+        assertThat(answer.body())
+                .contains(
+                        "<html lang=\"es\"",
+                        "Su boleta no se contó</h1>",
+                        "Usted se inscribió después del último día",
+                        "El jueves 6 de agosto de 2026 se decidió");
+        assertThat(browser.get("/status?lang=es").body()).contains("Busque su boleta provisional", "lang=en");
+        assertThat(browser.hasCookie("XSRF-TOKEN")).isFalse();
+    }
+
+    @Test
+    void no_cookie_no_script_no_cache_and_a_strict_policy() {
+        for (HttpResponse<String> page : List.of(browser.get("/status"), lookUp(RECEIPT, "3", "12", "1984"))) {
+            assertThat(page.headers().firstValue("Set-Cookie")).isEmpty();
+            assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                    .startsWith("default-src 'none'; style-src 'self';")
+                    .doesNotContain("unsafe", "script-src");
+            assertThat(page.headers().firstValue("Cache-Control").orElse("")).contains("no-store");
+            assertThat(page.body()).doesNotContain("<script", "style=\"", "http://", "https://");
+        }
+    }
+
+    @Test
+    void what_is_typed_in_an_address_is_not_looked_up() {
+        assertThat(browser.get("/status?receipt=869H-Q7MF&month=3&day=12&year=1984")
+                        .body())
+                .contains("Look up your provisional ballot</h1>")
+                .doesNotContain("869H");
+    }
+
+    @Test
+    void an_unclear_field_is_named_in_words() {
+        HttpResponse<String> page = lookUp(RECEIPT, "2", "30", "1984");
+        assertThat(page.statusCode()).isEqualTo(422);
+        assertThat(page.body()).contains("This is no date of the calendar", "aria-invalid=\"true\"");
+        assertThat(lookUp(" - ", "2", "3", "84").body()).contains("Type the number that stands on your receipt");
+        assertThat(lookUp("<b>\"x", "2", "30", "1984").body())
+                .contains("&lt;b&gt;&quot;x")
+                .doesNotContain("<b>\"x");
+    }
+
+    @Test
+    void after_ten_look_ups_of_a_receipt_the_page_says_when_to_try_again() {
+        for (int i = 1; i <= 10; i++) {
+            assertThat(lookUp("GUES-SED2", "1", String.valueOf(i), "1984").statusCode())
+                    .isEqualTo(200);
+        }
+        HttpResponse<String> refused = lookUp("gues sed2", "1", "11", "1984");
+        assertThat(refused.statusCode()).isEqualTo(429);
+        assertThat(refused.body()).containsPattern("Try again in 1[45] minutes");
+        assertThat(refused.headers().firstValue("Retry-After").orElse("")).matches("840|900");
+    }
+}
