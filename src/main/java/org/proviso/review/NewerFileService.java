@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
@@ -57,6 +58,28 @@ public class NewerFileService {
         OfficeUser user = access.demand(Act.LOAD_FILES);
         Staged staged = snapshots.stage(electionId, kind, file);
         return put(electionId, staged, user, false);
+    }
+
+    /** The lists that wait for a second person. */
+    @Transactional(readOnly = true)
+    public List<WaitingList> waiting(String electionId) {
+        access.demand(Act.LOAD_FILES);
+        return waiting.waiting(electionId);
+    }
+
+    /** Which cases a staged list would change were it in use now; it is tried and taken back, and nothing is written. */
+    @Transactional
+    public List<CaseDifference> wouldChange(String electionId, int snapshotNo) {
+        OfficeUser user = access.demand(Act.LOAD_FILES);
+        Staged staged = snapshots.staged(electionId, snapshotNo);
+        if (staged.snapshotNo() == staged.inUseNo()) {
+            return List.of();
+        }
+        return Objects.requireNonNull(tried.execute(attempt -> {
+            List<CaseDifference> changed = use(electionId, staged, user);
+            attempt.setRollbackOnly();
+            return changed;
+        }));
     }
 
     /** Confirms a list that somebody else brought and that changes what was decided. */

@@ -3,6 +3,7 @@ package org.proviso.review;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -25,6 +26,19 @@ class WaitingListStore {
         return jdbc.sql("""
                         select brought_by from waiting_list
                         where election_id = ? and snapshot_no = ? and confirmed_by is null""").params(electionId, snapshotNo).query(String.class).optional();
+    }
+
+    /** Those that still wait. */
+    List<WaitingList> waiting(String electionId) {
+        return jdbc.sql("""
+                        select * from waiting_list where election_id = ? and confirmed_by is null
+                        order by snapshot_no""")
+                .param(electionId)
+                .query((row, place) -> new WaitingList(
+                        row.getInt("snapshot_no"),
+                        row.getString("brought_by"),
+                        row.getObject("brought_at", OffsetDateTime.class).toInstant()))
+                .list();
     }
 
     void add(String electionId, int snapshotNo, String by) {

@@ -58,6 +58,13 @@ public class SnapshotService {
         return compare(electionId, snapshot, known.isPresent(), warnings);
     }
 
+    /** The lists that the office holds of an election, in use or not. */
+    @Transactional(readOnly = true)
+    public List<HeldList> held(String electionId) {
+        access.demand(Act.LOAD_FILES);
+        return snapshots.all(electionId);
+    }
+
     /** A list staged before, compared anew with the one in use now. */
     @Transactional(readOnly = true)
     public Staged staged(String electionId, int snapshotNo) {

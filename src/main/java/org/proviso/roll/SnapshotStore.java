@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -67,6 +68,23 @@ class SnapshotStore {
     private static Snapshot snapshot(ResultSet row, int place) throws SQLException {
         SnapshotKind kind = Code.find(SnapshotKind.class, row.getString("kind")).orElseThrow();
         return new Snapshot(row.getInt("snapshot_no"), kind, row.getInt("row_count"));
+    }
+
+    /** Every list of an election, by kind, the newest first. */
+    List<HeldList> all(String electionId) {
+        return jdbc.sql("""
+                        select s.*, case when c.snapshot_no is null then 0 else 1 end as used
+                        from snapshot s left join current_snapshot c on c.election_id = s.election_id
+                            and c.kind = s.kind and c.snapshot_no = s.snapshot_no
+                        where s.election_id = ? order by s.kind, s.snapshot_no desc""")
+                .param(electionId)
+                .query((row, place) -> new HeldList(
+                        row.getInt("snapshot_no"),
+                        Code.find(SnapshotKind.class, row.getString("kind")).orElseThrow(),
+                        row.getInt("row_count"),
+                        row.getObject("loaded_at", OffsetDateTime.class).toInstant(),
+                        row.getInt("used") == 1))
+                .list();
     }
 
     /** Of the list in use. */

@@ -1,6 +1,7 @@
 /** The start page, and what the server does by itself while it runs. */
 @ApplicationModule(
         allowedDependencies = {
+            "files",
             "ledger",
             "access",
             "ui",

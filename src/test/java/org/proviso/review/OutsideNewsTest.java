@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.journey.Office.accepted;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.Primary.why;
@@ -25,8 +26,10 @@ import org.proviso.election.OrderService;
 import org.proviso.election.RecordOrder;
 import org.proviso.files.InputException;
 import org.proviso.journey.Primary;
+import org.proviso.roll.HeldList;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
+import org.proviso.roll.SnapshotService;
 
 /** What comes from outside after the first review: newer lists, orders, deadlines. */
 class OutsideNewsTest {
@@ -70,6 +73,16 @@ class OutsideNewsTest {
         Brought brought = as("carl", () -> files.bring(Primary.ID, SnapshotKind.MAIL_BALLOTS, newer));
         Brought.WaitsForSecond waits = (Brought.WaitsForSecond) brought;
         assertThat(waits.wouldChange()).extracting(CaseDifference::key).containsExactly(key);
+        assertThat(as("dora", () -> files.waiting(Primary.ID)))
+                .extracting(WaitingList::snapshotNo, WaitingList::broughtBy)
+                .containsExactly(tuple(waits.snapshotNo(), "carl"));
+        assertThat(as("dora", () -> files.wouldChange(Primary.ID, waits.snapshotNo())))
+                .as("what the second person looks at before confirming")
+                .isEqualTo(waits.wouldChange());
+        assertThat(as("dora", () -> services.the(SnapshotService.class).held(Primary.ID)))
+                .filteredOn(list -> list.kind() == SnapshotKind.MAIL_BALLOTS)
+                .extracting(HeldList::snapshotNo, HeldList::inUse)
+                .containsExactly(tuple(waits.snapshotNo(), false), tuple(before, true));
         assertThat(roll.snapshotInUse(Primary.ID, SnapshotKind.MAIL_BALLOTS)).isEqualTo(before);
         assertThat(services.the(AssessmentService.class)
                         .latest(key)
@@ -80,6 +93,7 @@ class OutsideNewsTest {
         assertThatThrownBy(() -> as("carl", () -> files.confirm(Primary.ID, waits.snapshotNo())))
                 .isInstanceOf(NotPermittedException.class);
         as("dora", () -> files.confirm(Primary.ID, waits.snapshotNo()));
+        assertThat(as("dora", () -> files.waiting(Primary.ID))).isEmpty();
         assertThat(roll.snapshotInUse(Primary.ID, SnapshotKind.MAIL_BALLOTS)).isEqualTo(waits.snapshotNo());
         assertThat(services.the(AssessmentService.class)
                         .latest(key)

@@ -1,0 +1,143 @@
+package org.proviso.election.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.rules.Basis;
+import org.proviso.core.rules.DatedValue;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Given;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.RulePack;
+import org.proviso.core.rules.RuleType;
+import org.proviso.election.RulesService;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** The rules in force for the election, as a page to read and to print. */
+@Route(value = "set-up/rules", layout = OfficeFrame.class)
+@PageTitle("Rules in force · Proviso")
+@PermitAll
+public final class RulesView extends Composite<Div> {
+
+    private final transient DeadlineBook book;
+
+    RulesView(RulesService rules, AccessService access, Workplace workplace) {
+        access.demand(Act.READ_FIGURES);
+        book = rules.book(workplace.electionId());
+        RulePack pack = book.pack().pack();
+        ActButton print =
+                new ActButton("Print").does(() -> UI.getCurrent().getPage().executeJs("window.print()"));
+        getContent().addClassNames("sheet", "rules");
+        getContent()
+                .add(new PageHead(
+                                "Rules in force",
+                                pack.name() + ", for " + UsDates.day(book.pack().electionDate()) + ".")
+                        .beside(Links.link("To Set-up", "set-up"), print));
+        if (!pack.caution().isEmpty()) {
+            Paragraph caution = new Paragraph(pack.caution());
+            caution.addClassName("warn");
+            getContent().add(caution);
+        }
+        byHeading().forEach(this::show);
+        Paragraph hash = new Paragraph("These rules as one number: "
+                + book.pack().hash() + ". Every assessment names the number of the rules it was made under.");
+        hash.addClassNames("soft", "small", "hash");
+        getContent()
+                .add(
+                        new Paragraph(
+                                "Rule packs come with the program. Loading one's own is planned; it will be proved"
+                                        + " when it is loaded, as those that come with the program are when they are built."),
+                        hash,
+                        new Caution());
+    }
+
+    private Map<String, Map<Rule, Given>> byHeading() {
+        Map<String, Map<Rule, Given>> headings = new LinkedHashMap<>();
+        for (Rule rule : Rule.all()) {
+            headings.computeIfAbsent(RuleHeadings.of(rule), any -> new LinkedHashMap<>())
+                    .put(rule, book.pack().of(rule));
+        }
+        return headings;
+    }
+
+    private void show(String heading, Map<Rule, Given> rules) {
+        PlainTable table = new PlainTable(heading, "What", "Rule", "Since", "Where it is written", "How it is known");
+        rules.forEach((rule, given) -> {
+            if (!isSilent(rule, given)) {
+                table.row(row(rule, given));
+            }
+        });
+        getContent().add(new H2(heading), table);
+    }
+
+    /** Whether nothing is said and nothing hangs on it: a notice or a consequence that the pack does not know. */
+    private static boolean isSilent(Rule rule, Given given) {
+        return !given.isKnown()
+                && given.reference().year() == 0
+                && (rule.key().startsWith("notice") || rule.key().startsWith("consequence."));
+    }
+
+    private List<Component> row(Rule rule, Given given) {
+        String since = dated(rule)
+                .map(one -> "elections from " + UsDates.digits(one.from()))
+                .orElse("");
+        String checked = dated(rule)
+                .map(one -> ", checked " + UsDates.digits(one.checked()))
+                .orElse("");
+        Span known = new Span(known(given) + (given.isKnown() ? checked : ""));
+        known.setClassName("waits", !given.isFirm());
+        return List.of(new Span(rule.meaning()), value(rule, given), new Span(since), new Span(written(given)), known);
+    }
+
+    private java.util.Optional<DatedValue> dated(Rule rule) {
+        return book.pack().pack().inForce(rule, book.pack().electionDate());
+    }
+
+    private Component value(Rule rule, Given given) {
+        Div value = new Div(new Span(given.isKnown() ? given.value().inWords() : "nobody knows yet"));
+        if (rule.type() == RuleType.DEADLINE) {
+            book.of(rule).ifPresent(deadline -> {
+                Div moment =
+                        new Div(new Span(UsDates.weekday(deadline.lastMoment().toLocalDate()) + ", "
+                                + UsDates.hour(deadline.lastMoment().toLocalTime())));
+                moment.addClassName("moment");
+                value.add(moment);
+            });
+        }
+        return value;
+    }
+
+    private static String written(Given given) {
+        return given.isKnown() ? given.reference().words() : "";
+    }
+
+    private static String known(Given given) {
+        String signed = given.signedBy() == null ? "" : " signed by " + given.signedBy();
+        return switch (given.basis()) {
+            case READ -> "read";
+            case MEMORY -> "from memory: nobody's vote may be cut on it until the office rules";
+            case UNKNOWN -> "unknown: its question stays open until the office rules";
+            case RULED -> "county ruling" + signed;
+            case INVENTED -> Basis.INVENTED.code() + ", for the sample";
+        };
+    }
+}

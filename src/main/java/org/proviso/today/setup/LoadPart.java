@@ -1,0 +1,105 @@
+package org.proviso.today.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.server.streams.UploadHandler;
+import java.io.File;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.election.ElectionRefusedException;
+import org.proviso.election.ElectionService;
+import org.proviso.election.LoadOutcome;
+import org.proviso.files.InputException;
+import org.proviso.ui.ActButton;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.Said;
+import org.proviso.ui.Workplace;
+
+/** Loading an election from its folder of files: whole, or not at all. */
+final class LoadPart extends Div {
+
+    private final transient ElectionService elections;
+    private final transient AccessService access;
+    private final transient Workplace workplace;
+    private final Paragraph came = new Paragraph();
+    private final Div problem = new Div();
+    private final Upload upload;
+    private transient FolderUpload files = new FolderUpload();
+
+    LoadPart(ElectionService elections, AccessService access, Workplace workplace) {
+        this.elections = elections;
+        this.access = access;
+        this.workplace = workplace;
+        upload = new Upload(UploadHandler.toTempFile((metadata, file) -> take(metadata.fileName(), file)));
+        upload.setDropLabel(new com.vaadin.flow.component.html.Span("or drop them here"));
+        ActButton choose = new ActButton("Choose files");
+        upload.setUploadButton(choose);
+        problem.getElement().setAttribute("role", "alert");
+        came.getElement().setAttribute("role", "status");
+        Div acts = new Div(
+                new ActButton("Load the election").first().does(this::load),
+                new ActButton("Start over").does(this::over));
+        acts.addClassName("acts");
+        add(
+                new H2("Load an election"),
+                new Paragraph(
+                        "Give its folder as one zip, or its files: election.yaml, contests.csv, roll.csv and so on."
+                                + " They are checked together; where one row is not right, nothing is loaded."),
+                upload,
+                came,
+                problem,
+                acts);
+        addDetachListener(event -> files.close());
+    }
+
+    private void take(String name, File file) {
+        try {
+            access.demand(Act.LOAD_FILES);
+            files.take(name, file.toPath());
+            came.setText("Here: " + String.join(", ", files.names()) + ".");
+        } catch (InputException e) {
+            show(e);
+        } finally {
+            file.delete();
+        }
+    }
+
+    private void over() {
+        files.close();
+        files = new FolderUpload();
+        came.setText("");
+        problem.removeAll();
+        upload.clearFileList();
+    }
+
+    private void load() {
+        problem.removeAll();
+        try {
+            LoadOutcome outcome = elections.load(files.election());
+            workplace.choose(outcome.electionId());
+            over();
+            Said.done(
+                    outcome.wasThere()
+                            ? "These files are in the office already, as " + outcome.electionId()
+                                    + ". Nothing was written."
+                            : outcome.electionId() + " is loaded.");
+        } catch (InputException e) {
+            show(e);
+        } catch (ElectionRefusedException e) {
+            Said.refused("Nothing was loaded: " + e.getMessage());
+        }
+    }
+
+    private void show(InputException wrong) {
+        problem.removeAll();
+        problem.add(new PlainTable("What is wrong", "File", "Line", "Column", "Why")
+                .row(
+                        wrong.file(),
+                        wrong.line() == 0 ? "the whole file" : String.valueOf(wrong.line()),
+                        wrong.column(),
+                        wrong.reason()));
+        Said.refused("Nothing was loaded: " + wrong.getMessage());
+    }
+}
