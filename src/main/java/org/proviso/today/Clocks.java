@@ -17,7 +17,7 @@ import org.springframework.stereotype.Component;
 
 /** The moments that the office works toward, the next one first, on the county's clock. */
 @Component
-class Clocks {
+public class Clocks {
 
     private final RulesService rules;
     private final BoardService board;
@@ -28,10 +28,10 @@ class Clocks {
     }
 
     /** A moment: what it is of, and where the rule or the act behind it is. */
-    record Moment(String what, String behind, LocalDateTime at) {}
+    public record Moment(String what, String behind, LocalDateTime at) {}
 
     /** Those still to come. */
-    List<Moment> ahead(String electionId, LocalDateTime now) {
+    public List<Moment> ahead(String electionId, LocalDateTime now) {
         return all(electionId).stream()
                 .filter(moment -> moment.at().isAfter(now))
                 .toList();

@@ -59,7 +59,10 @@ public final class TodayView extends Composite<Div> {
     private void showNone() {
         getContent()
                 .add(
-                        new PageHead("No election yet", "An election is loaded in Set-up, from its folder of files."),
+                        new PageHead(
+                                "No election yet",
+                                "An election is loaded in Set-up, from its folder of files. In a demonstration the sample is being"
+                                        + " loaded: look again in a minute."),
                         new Paragraph(Links.link("Set-up", "set-up")));
     }
 

@@ -6,6 +6,7 @@ public final class NoElectionException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     public NoElectionException() {
-        super("There is no election here yet. The supervisor loads one in Set-up.");
+        super("There is no election here yet. The supervisor loads one in Set-up; in a demonstration the"
+                + " sample is being loaded, so look again in a minute.");
     }
 }

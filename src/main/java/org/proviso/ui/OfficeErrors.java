@@ -12,6 +12,7 @@ import org.proviso.access.NotPermittedException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Component;
 
 /** What went wrong during an act, in a line on the page; what nobody foresaw goes to the log as well. */
@@ -41,6 +42,9 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
         }
         if (wrong instanceof OptimisticLockingFailureException) {
             return "Nothing was recorded: somebody changed this since you opened it. Open it again to see it as it is.";
+        }
+        if (wrong instanceof TransientDataAccessException) {
+            return "Nothing was recorded: somebody else held this at that moment. Try again.";
         }
         if (wrong instanceof ConstraintViolationException invalid) {
             return "Nothing was recorded: " + fields(invalid) + ".";

@@ -56,7 +56,7 @@ public final class SetUpView extends Composite<Div> {
         PageHead head = new PageHead("Set-up", "What the office works with.");
         head.beside(Links.link("Rules in force", "set-up/rules", "R"));
         if (files) {
-            head.beside(Links.link("Court orders", "set-up/orders", "O"));
+            head.beside(Links.link("Court orders", "set-up/orders", "O"), Links.link("Clock", "set-up/clock", "C"));
         }
         if (accounts) {
             head.beside(Links.link("Accounts and roles", "set-up/users", "A"));
