@@ -12,6 +12,7 @@ final class ElectionBar extends Div {
 
     ElectionBar(Workplace workplace) {
         addClassName("election");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "The election worked on");
         add(election(workplace), new Span(workplace.demonstration()));
     }
 

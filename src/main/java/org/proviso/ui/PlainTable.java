@@ -21,14 +21,21 @@ public final class PlainTable extends HtmlContainer {
         title.setText(caption);
         Part head = new Part("tr");
         for (String heading : headings) {
-            Part cell = new Part("th");
-            cell.setText(heading);
-            cell.getElement().setAttribute("scope", "col");
-            head.add(cell);
+            head.add(heading(heading));
         }
         Part top = new Part("thead");
         top.add(head);
         add(title, top, body);
+    }
+
+    /** A column of buttons has none. */
+    private static Part heading(String words) {
+        Part cell = new Part(words.isEmpty() ? "td" : "th");
+        cell.setText(words);
+        if (!words.isEmpty()) {
+            cell.getElement().setAttribute("scope", "col");
+        }
+        return cell;
     }
 
     /** One row; texts as they are. */
