@@ -4,11 +4,13 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.ErrorParameter;
 import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.ParentLayout;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
 /** An address that leads nowhere. */
+@PageTitle("Not here · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NotHere extends Composite<ErrorPage> implements com.vaadin.flow.router.HasErrorParameter<NotFoundException> {
