@@ -41,6 +41,17 @@ public class CaseService {
         return cases.all(electionId);
     }
 
+    /** A page of the cases of an election by envelope number. */
+    @Transactional(readOnly = true)
+    public List<EnvelopeCase> page(String electionId, int offset, int limit) {
+        return cases.page(electionId, offset, limit);
+    }
+
+    @Transactional(readOnly = true)
+    public int count(String electionId) {
+        return cases.count(electionId);
+    }
+
     @Transactional(readOnly = true)
     public List<EnvelopeCase> inState(String electionId, CaseState state) {
         return cases.inState(electionId, state);

@@ -52,6 +52,20 @@ class CaseStore {
                 .list();
     }
 
+    List<EnvelopeCase> page(String electionId, int offset, int limit) {
+        return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no limit ? offset ?")
+                .params(electionId, limit, offset)
+                .query(CaseStore::row)
+                .list();
+    }
+
+    int count(String electionId) {
+        return jdbc.sql("select count(*) from envelope_case where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
+
     List<EnvelopeCase> inState(String electionId, CaseState state) {
         return jdbc.sql("select * from envelope_case where election_id = ? and state = ? order by envelope_no")
                 .params(electionId, state.code())

@@ -16,7 +16,7 @@ import org.proviso.ui.PlainTable;
 @Tag("section")
 final class PlacesPart extends HtmlContainer {
 
-    private static final List<Figure> SHOWN = List.of(
+    static final List<Figure> SHOWN = List.of(
             Figure.ISSUED,
             Figure.SENT_BACK,
             Figure.RECEIVED,

@@ -1,0 +1,119 @@
+package org.proviso.canvass.observers;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.Words;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.AssessmentService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.Decision;
+import org.proviso.review.DecisionService;
+import org.proviso.review.EnvelopeCase;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Cases for observers: what may be read of them without learning whose they are. */
+@Service
+public class OpenCaseService {
+
+    private final CaseService cases;
+    private final DecisionService decisions;
+    private final AssessmentService assessments;
+    private final IntakeService intake;
+    private final LedgerService ledger;
+    private final AccessService access;
+
+    OpenCaseService(
+            CaseService cases,
+            DecisionService decisions,
+            AssessmentService assessments,
+            IntakeService intake,
+            LedgerService ledger,
+            AccessService access) {
+        this.cases = cases;
+        this.decisions = decisions;
+        this.assessments = assessments;
+        this.intake = intake;
+        this.ledger = ledger;
+        this.access = access;
+    }
+
+    /** How many there are. */
+    @Transactional(readOnly = true)
+    public int count(String electionId) {
+        access.demand(Act.READ_REDACTED_CASES);
+        return cases.count(electionId);
+    }
+
+    /** A page of them by envelope number. */
+    @Transactional(readOnly = true)
+    public List<OpenLine> page(String electionId, int offset, int limit) {
+        access.demand(Act.READ_REDACTED_CASES);
+        List<EnvelopeCase> page = cases.page(electionId, offset, limit);
+        Map<String, Envelope> envelopes =
+                intake
+                        .envelopes(
+                                electionId,
+                                page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
+                        .stream()
+                        .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        return page.stream()
+                .map(one -> line(one, envelopes.get(one.key().envelopeNo()), decisions.standing(one.key())))
+                .toList();
+    }
+
+    /** One of them, as it is in this moment; empty where there is no such envelope. */
+    @Transactional(readOnly = true)
+    public Optional<OpenCase> find(CaseKey key) {
+        access.demand(Act.READ_REDACTED_CASES);
+        return cases.find(key).map(this::open);
+    }
+
+    private OpenCase open(EnvelopeCase one) {
+        CaseReport report = assessments.now(one.key());
+        Optional<Decision> decision = decisions.standing(one.key());
+        LocalDateTime at = report.envelope().cast().at();
+        return new OpenCase(
+                line(one, report.envelope(), decision),
+                at == null ? null : at.toLocalDate(),
+                report.envelope().cast().issueReasons().stream().map(Words::code).sorted().toList(),
+                report.settled().answered().stream()
+                        .map(OpenAnswer::of)
+                        .filter(answer -> answer.kind() != OpenAnswer.Kind.NOT_ASKED)
+                        .toList(),
+                report.recommendation().words(),
+                report.asks().stream().map(OpenCaseService::words).toList(),
+                decision,
+                ledger.about(LedgerChain.of(one.key().electionId()), one.key().envelopeNo()));
+    }
+
+    private static OpenLine line(EnvelopeCase one, @Nullable Envelope envelope, Optional<Decision> decision) {
+        return new OpenLine(
+                one.key().envelopeNo(),
+                envelope == null ? "" : envelope.cast().votingLocation(),
+                envelope != null && envelope.cast().extendedHours().isYes(),
+                one.state(),
+                decision.map(Decision::as));
+    }
+
+    private static String words(DueAsk ask) {
+        String what = Words.code(ask.ask().code());
+        return ask.deadline()
+                .map(deadline -> what + ", until " + Words.longDate(deadline.lastMoment().toLocalDate()) + ", "
+                        + Words.hour(deadline.lastMoment()))
+                .orElse(what);
+    }
+}

@@ -1,0 +1,128 @@
+package org.proviso.canvass.ui;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.board.BoardService;
+import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.OutcomesService;
+import org.proviso.canvass.observers.OpenCase;
+import org.proviso.canvass.observers.OpenCaseService;
+import org.proviso.core.chain.ChainHead;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseKey;
+import org.proviso.ui.ElectionLine;
+import org.proviso.ui.OfficeElections;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.server.ResponseStatusException;
+import org.springframework.web.servlet.ModelAndView;
+
+/**
+ * What an observer may read, as plain pages: the figures, every case without a word that says whose it is, the ledger.
+ * They are about the newest election.
+ */
+@Controller
+class ObserverController {
+
+    private static final int PAGE = 100;
+
+    private final OfficeElections elections;
+    private final CanvassService canvass;
+    private final OutcomesService outcomes;
+    private final OpenCaseService cases;
+    private final LedgerService ledger;
+    private final BoardService board;
+    private final Clock clock;
+
+    ObserverController(
+            OfficeElections elections,
+            CanvassService canvass,
+            OutcomesService outcomes,
+            OpenCaseService cases,
+            LedgerService ledger,
+            BoardService board,
+            Clock clock) {
+        this.elections = elections;
+        this.canvass = canvass;
+        this.outcomes = outcomes;
+        this.cases = cases;
+        this.ledger = ledger;
+        this.board = board;
+        this.clock = clock;
+    }
+
+    @GetMapping("/observe")
+    ModelAndView figures() {
+        Optional<ElectionLine> newest = elections.all().stream().findFirst();
+        if (newest.isEmpty()) {
+            return new ModelAndView("canvass/observe-nothing");
+        }
+        ElectionLine election = newest.get();
+        return page("canvass/observe", election)
+                .addObject("now", LocalDateTime.ofInstant(clock.instant(), election.zone()))
+                .addObject("accounts", canvass.accounts(election.id()))
+                .addObject("shown", PlacesPart.SHOWN)
+                .addObject("outcomes", outcomes.of(election.id()))
+                .addObject("sessions", board.sessions(election.id()));
+    }
+
+    @GetMapping("/observe/cases")
+    ModelAndView list(@RequestParam(defaultValue = "1") int page) {
+        ElectionLine election = election();
+        int all = cases.count(election.id());
+        int pages = Math.max(1, (all + PAGE - 1) / PAGE);
+        int shown = Math.min(Math.max(1, page), pages);
+        return page("canvass/observe-cases", election)
+                .addObject("all", all)
+                .addObject("page", shown)
+                .addObject("pages", pages)
+                .addObject("cases", cases.page(election.id(), (shown - 1) * PAGE, PAGE));
+    }
+
+    @GetMapping("/observe/cases/{envelopeNo}")
+    ModelAndView one(@PathVariable String envelopeNo) {
+        ElectionLine election = election();
+        OpenCase one = cases.find(new CaseKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
+        return page("canvass/observe-case", election).addObject("one", one);
+    }
+
+    /** The newest first; {@code before}: only those before the act of that number. */
+    @GetMapping("/observe/ledger")
+    ModelAndView acts(@RequestParam(defaultValue = "0") long before) {
+        ElectionLine election = election();
+        LedgerChain chain = LedgerChain.of(election.id());
+        long last = ledger.head(chain).sequence();
+        long to = before <= 1 || before > last ? last : before - 1;
+        long from = Math.max(0, to - PAGE);
+        List<LedgerEntry> acts = new ArrayList<>(ledger.read(chain, from, (int) (to - from)));
+        Collections.reverse(acts);
+        return page("canvass/observe-ledger", election)
+                .addObject("acts", acts)
+                .addObject("older", from == 0 ? 0 : from + 1);
+    }
+
+    private ModelAndView page(String template, ElectionLine election) {
+        ChainHead head = ledger.head(LedgerChain.of(election.id()));
+        return new ModelAndView(template)
+                .addObject("election", election)
+                .addObject("head", head)
+                .addObject("says", new ObserverWords(election.zone()));
+    }
+
+    private ElectionLine election() {
+        return elections.all().stream().findFirst().orElseThrow(ObserverController::none);
+    }
+
+    private static ResponseStatusException none() {
+        return new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no such page.");
+    }
+}
