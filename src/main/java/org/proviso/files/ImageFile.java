@@ -70,6 +70,14 @@ public record ImageFile(String name, Path file, String mediaType) {
         }
     }
 
+    /** What kind of picture these bytes of a file are; what is wrong with them is an {@link InputException}. */
+    public static String checkedType(String name, byte[] bytes) {
+        if (bytes.length > LARGEST) {
+            throw wrong(name, "is larger than 5 MB");
+        }
+        return mediaType(name, bytes);
+    }
+
     private static String mediaType(String name, byte[] bytes) {
         if (startsWith(bytes, PNG)) {
             return "image/png";

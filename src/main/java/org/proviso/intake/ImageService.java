@@ -1,9 +1,15 @@
 package org.proviso.intake;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.chain.Sha256;
+import org.proviso.files.ImageFile;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -12,11 +18,15 @@ import org.springframework.transaction.annotation.Transactional;
 public class ImageService {
 
     private final ImageStore images;
+    private final IntakeService intake;
     private final AccessService access;
+    private final LedgerService ledger;
 
-    ImageService(ImageStore images, AccessService access) {
+    ImageService(ImageStore images, IntakeService intake, AccessService access, LedgerService ledger) {
         this.images = images;
+        this.intake = intake;
         this.access = access;
+        this.ledger = ledger;
     }
 
     /** The signature on an envelope's affirmation, where there is a picture of it. */
@@ -31,6 +41,23 @@ public class ImageService {
     public Optional<StoredImage> whileKeying(String electionId, String envelopeNo) {
         access.demand(Act.KEY_ENVELOPES);
         return images.signature(electionId, envelopeNo);
+    }
+
+    /**
+     * Keeps the scan of a signature for an envelope that came without one. A second one is refused: what was looked at
+     * stays what it was. What is no picture is an {@link org.proviso.files.InputException}.
+     */
+    @Transactional
+    public void keepScan(String electionId, String envelopeNo, String fileName, byte[] content) {
+        OfficeUser user = access.demand(Act.KEY_ENVELOPES);
+        intake.demandLocked(electionId, envelopeNo);
+        String mediaType = ImageFile.checkedType(fileName, content);
+        if (images.signature(electionId, envelopeNo).isPresent()) {
+            throw new IntakeRefusedException("There is a scan of " + envelopeNo + " already; it stays as it is.");
+        }
+        String sha256 = Sha256.of(content);
+        images.insertSignature(electionId, envelopeNo, new StoredImage(mediaType, sha256, content));
+        ledger.record(LedgerChain.of(electionId), user.actor(), "scan_kept", envelopeNo, Map.of("sha256", sha256));
     }
 
     /** The signatures on file with a voter's registration, in the order of their numbers. */

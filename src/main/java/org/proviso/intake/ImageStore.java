@@ -47,6 +47,19 @@ class ImageStore {
         });
     }
 
+    void insertSignature(String electionId, String envelopeNo, StoredImage image) {
+        jdbc.update(
+                """
+                insert into envelope_image (media_type, sha256, content, loaded_at, election_id, envelope_no, kind)
+                values (?, ?, ?, ?, ?, ?, 'signature')""",
+                image.mediaType(),
+                image.sha256(),
+                image.content(),
+                OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
+                electionId,
+                envelopeNo);
+    }
+
     private static void setImage(PreparedStatement statement, ImageFile image, OffsetDateTime now) throws SQLException {
         byte[] content = image.content();
         statement.setString(1, image.mediaType());

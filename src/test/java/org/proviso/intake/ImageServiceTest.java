@@ -13,6 +13,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.chain.Sha256;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.files.InputException;
 
 /** The pictures of the samples' primary are in the tables as they lie in its folder. */
 class ImageServiceTest {
@@ -71,6 +72,35 @@ class ImageServiceTest {
         ImageService images = as(office, Role.INTAKE);
         assertThatThrownBy(() -> images.signature(ID, "P-1001")).isInstanceOf(NotPermittedException.class);
         assertThatThrownBy(() -> images.exemplars(ID, "any")).isInstanceOf(NotPermittedException.class);
+    }
+
+    @OnBothDatabases
+    void a_scan_is_kept_for_an_envelope_that_came_without_one_and_never_replaced(TestOffice office) throws IOException {
+        ImageService images = as(office, Role.INTAKE);
+        byte[] scan = Files.readAllBytes(SIGNATURES.resolve("envelopes/P-1001.png"));
+        office.the(ReceivingService.class).receive(new Keying().receive());
+        assertThat(images.whileKeying(ID, Keying.NUMBER)).isEmpty();
+        images.keepScan(ID, Keying.NUMBER, "scan.png", scan);
+        assertThat(images.whileKeying(ID, Keying.NUMBER).orElseThrow().content())
+                .isEqualTo(scan);
+        assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("scan_kept");
+        assertThat(LoadedOffice.lastEntry(office).payload().get("sha256")).isEqualTo(Sha256.of(scan));
+        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "again.png", scan))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessageContaining("already");
+    }
+
+    @OnBothDatabases
+    void what_is_no_picture_is_not_kept_and_the_reason_names_it(TestOffice office) {
+        ImageService images = as(office, Role.INTAKE);
+        office.the(ReceivingService.class).receive(new Keying().receive());
+        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "letter.pdf", "%PDF-1.7".getBytes()))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("letter.pdf")
+                .hasMessageContaining("neither a PNG nor a JPEG");
+        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "huge.png", new byte[5_000_001]))
+                .hasMessageContaining("larger than 5 MB");
+        assertThat(images.whileKeying(ID, Keying.NUMBER)).isEmpty();
     }
 
     private static long files(String folder) throws IOException {

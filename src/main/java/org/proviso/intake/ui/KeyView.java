@@ -61,8 +61,9 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
                 .waits();
         Envelope envelope = intake.envelope(election, envelopeNo).orElseThrow();
         KeyDesk desk = new KeyDesk(keying, workplace, envelopeNo, () -> goOn(envelopeNo, first));
-        Div side = new Div(facts(envelope), new Scan(images.whileKeying(election, envelopeNo)));
+        Div side = new Div();
         side.addClassName("side");
+        beside(side, election, envelope);
         Div bench = new Div(desk, side);
         bench.addClassName("bench");
         getContent().removeAll();
@@ -72,6 +73,16 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
                                 .beside(desk.saved(), Links.link("To the list", "intake"), desk.finishing()),
                         bench);
         desk.open();
+    }
+
+    private void beside(Div side, String election, Envelope envelope) {
+        String number = envelope.envelopeNo();
+        side.removeAll();
+        side.add(facts(envelope), new Scan(images.whileKeying(election, number), (name, content) -> {
+            images.keepScan(election, number, name, content);
+            Said.done("The scan of " + number + " is kept.");
+            beside(side, election, envelope);
+        }));
     }
 
     private static String lead(boolean first) {

@@ -4,12 +4,19 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
+import com.vaadin.flow.server.streams.UploadHandler;
 import java.io.ByteArrayInputStream;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.proviso.files.InputException;
+import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.StoredImage;
 import org.proviso.ui.ActButton;
+import org.proviso.ui.Said;
 
 /** The picture of an envelope's signature, larger or smaller; only the page it stands on can fetch it. */
 final class Scan extends Div {
@@ -18,13 +25,31 @@ final class Scan extends Div {
 
     private int width;
 
-    Scan(Optional<StoredImage> image) {
+    /** {@code keep} takes the name and the content of a scan that is added; what it refuses is said on the page. */
+    Scan(Optional<StoredImage> image, BiConsumer<String, byte[]> keep) {
         addClassName("scan");
         add(new H2("The scan"));
-        image.ifPresentOrElse(
-                this::show,
-                () -> add(new Paragraph("There is no scan of this envelope: key it from the paper. Scans come with the"
-                        + " election's folder of files.")));
+        image.ifPresentOrElse(this::show, () -> showNone(keep));
+    }
+
+    private void showNone(BiConsumer<String, byte[]> keep) {
+        Upload upload = new Upload(UploadHandler.inMemory((file, content) -> keep(keep, file.fileName(), content)));
+        upload.setAcceptedFileTypes("image/png", "image/jpeg");
+        upload.setMaxFiles(1);
+        upload.setUploadButton(new ActButton("Add a scan of the signature"));
+        upload.setDropLabel(new Span("or drop it here"));
+        add(
+                new Paragraph("There is no scan of this envelope: key it from the paper. A scan of the signature serves"
+                        + " whoever compares it; PNG or JPEG."),
+                upload);
+    }
+
+    private static void keep(BiConsumer<String, byte[]> keep, String name, byte[] content) {
+        try {
+            keep.accept(name, content);
+        } catch (InputException | IntakeRefusedException e) {
+            Said.refused("The scan was not kept. " + e.getMessage());
+        }
     }
 
     private void show(StoredImage image) {

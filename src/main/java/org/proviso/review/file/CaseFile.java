@@ -34,7 +34,11 @@ public record CaseFile(
             List<EnvelopeCase> others,
             Optional<Stake> stake,
             Optional<LocalDateTime> decideBy,
+            Pictures pictures,
             LocalDateTime asOf) {}
+
+    /** Which pictures of signatures there are: of the envelope's own, and how many on file of whoever it is presumed to be. */
+    public record Pictures(boolean ofEnvelope, int onFile) {}
 
     /** What people did with it so far; the signature is hidden while the law wants a first look that knows no name. */
     public record Work(

@@ -150,7 +150,17 @@ public class CaseFileService {
                 others,
                 Stake.of(report, all),
                 book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
+                pictures(key, report),
                 LocalDateTime.ofInstant(clock.instant(), county));
+    }
+
+    private CaseFile.Pictures pictures(CaseKey key, CaseReport report) {
+        return new CaseFile.Pictures(
+                images.signature(key.electionId(), key.envelopeNo()).isPresent(),
+                report.voter()
+                        .map(voter -> images.exemplars(key.electionId(), voter.voterId())
+                                .size())
+                        .orElse(0));
     }
 
     private static List<Likely> voters(CaseReport report, Records all) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import org.proviso.review.SeenCase;
 import org.proviso.review.SignatureLook;
+import org.proviso.review.file.CaseFile;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.SeenMark;
@@ -32,21 +33,25 @@ final class SignatureDesk extends Div {
     private final TextArea note = new TextArea("Note");
 
     /** {@code says} takes the mark that was on the screen and the look. */
-    SignatureDesk(SeenCase seen, int onFile, BiConsumer<String, SignatureLook> says) {
+    SignatureDesk(SeenCase seen, CaseFile.Pictures pictures, BiConsumer<String, SignatureLook> says) {
         addClassName("signatures");
         SeenMark mark = new SeenMark(seen.key().envelopeNo(), seen.version());
         mark.on(this);
         String images = "/images/" + seen.key().electionId() + "/" + seen.key().envelopeNo();
-        Div pair = new Div(picture(images + "/signature", "on the envelope", "The signature on the envelope"));
+        Div pair = new Div(
+                pictures.ofEnvelope()
+                        ? picture(images + "/signature", "on the envelope", "The signature on the envelope")
+                        : new Span("There is no scan of this envelope's signature: look at the envelope itself."));
         pair.addClassName("full-size");
         Div files = new Div();
         files.addClassName("on-file");
-        for (int i = 0; i < onFile; i++) {
-            String words = onFile == 1 ? "on file" : "on file, " + (i + 1) + " of " + onFile;
+        for (int i = 0; i < pictures.onFile(); i++) {
+            String words = pictures.onFile() == 1 ? "on file" : "on file, " + (i + 1) + " of " + pictures.onFile();
             files.add(picture(images + "/on-file/" + i, words, "A signature on file"));
         }
-        if (onFile == 0) {
-            files.add(new Span("There is no picture of a signature on file."));
+        if (pictures.onFile() == 0) {
+            files.add(new Span("There is no picture of a signature on file: look at the voter's card, or say that there"
+                    + " is nothing to compare with."));
         }
         pair.add(files);
         add(pair, words(seen, says));

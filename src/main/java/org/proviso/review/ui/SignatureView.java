@@ -10,10 +10,8 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import org.proviso.core.Voter;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.intake.ImageService;
 import org.proviso.review.AnswerService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Outcome;
@@ -35,14 +33,12 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class SignatureView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
 
     private final CaseFileService files;
-    private final ImageService images;
     private final AnswerService answers;
     private final Workplace workplace;
     private String number = "";
 
-    SignatureView(CaseFileService files, ImageService images, AnswerService answers, Workplace workplace) {
+    SignatureView(CaseFileService files, AnswerService answers, Workplace workplace) {
         this.files = files;
-        this.images = images;
         this.answers = answers;
         this.workplace = workplace;
         getContent().addClassName("sheet");
@@ -65,16 +61,14 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 (blind ? "Whose it is comes after the look. " : "")
                         + "It need not be the same in every stroke: like characteristics with any one on file are enough.");
         head.beside(Links.link(blind ? "Leave it for now" : "Back to the case", "review/case/" + number, "B"));
-        int onFile = file.report()
-                .voter()
-                .map(Voter::voterId)
-                .map(id -> images.exemplars(key.electionId(), id).size())
-                .orElse(0);
         getContent().removeAll();
         getContent()
                 .add(
                         head,
-                        new SignatureDesk(new SeenCase(key, file.now().version()), onFile, this::say),
+                        new SignatureDesk(
+                                new SeenCase(key, file.now().version()),
+                                file.around().pictures(),
+                                this::say),
                         new Paragraph(standing(file)));
         head.focusTitle();
     }

@@ -15,6 +15,7 @@ import org.proviso.review.LinkService;
 import org.proviso.review.Outcome;
 import org.proviso.review.SeenCase;
 import org.proviso.review.SignatureLook;
+import org.proviso.review.file.CaseFile;
 import org.proviso.review.queue.SignatureTurn;
 import org.proviso.review.queue.WaitingService;
 import org.proviso.ui.ActButton;
@@ -82,7 +83,9 @@ class SignaturesView extends Composite<Div> {
                 .map(voter -> images.exemplars(electionId, voter).size())
                 .orElse(0);
         head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
-        getContent().add(new SignatureDesk(seen, onFile, (pressed, look) -> say(pressed, look, turn.get())));
+        getContent()
+                .add(new SignatureDesk(
+                        seen, new CaseFile.Pictures(true, onFile), (pressed, look) -> say(pressed, look, turn.get())));
         head.focusTitle();
     }
 

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import org.proviso.core.Voter;
 import org.proviso.review.CaseKey;
+import org.proviso.review.file.CaseFile;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 
@@ -21,10 +22,18 @@ final class SignatureStrip extends PageSection {
             add(new Paragraph(Links.link("look at it without the name", "review/signature/" + key.envelopeNo(), "S")));
             return;
         }
-        Div pair = new Div(picture(envelope(key), "on this envelope", "The signature on this envelope"));
+        CaseFile.Pictures pictures = desk.file().around().pictures();
+        Div pair = new Div();
         pair.addClassName("pair");
-        if (desk.file().report().voter().isPresent()) {
+        if (pictures.ofEnvelope()) {
+            pair.add(picture(envelope(key), "on this envelope", "The signature on this envelope"));
+        } else {
+            add(new Paragraph("No scan of this envelope's signature: look at the envelope itself."));
+        }
+        if (pictures.onFile() > 0) {
             pair.add(picture(exemplar(key, 0), registered(desk), "The signature on file"));
+        } else if (desk.file().report().voter().isPresent()) {
+            add(new Paragraph("No picture of a signature on file."));
         }
         add(pair, new Paragraph(Links.link("compare at full size", "review/signature/" + key.envelopeNo(), "S")));
     }
