@@ -19,6 +19,7 @@ import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Ask;
@@ -99,6 +100,40 @@ class ReviewingTest {
         assertThat(services.the(LedgerService.class).read(LedgerChain.of(Primary.ID), 0, 99))
                 .anySatisfy(entry -> assertThat(entry.act()).isEqualTo("other_voter_chosen"))
                 .allSatisfy(entry -> assertThat(entry.line()).doesNotContain(other));
+    }
+
+    @OnBothDatabases
+    void a_clear_case_is_confirmed_and_proposed_in_one_act_or_not_at_all(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        ClearCaseService clear = services.the(ClearCaseService.class);
+        CaseKey key = primary.envelope("in_order");
+        String voter = String.valueOf(
+                services.the(LinkService.class).link(key).orElseThrow().voterId());
+        EnvelopeCase one = primary.taken(key, "ada");
+        long acts = services.the(LedgerService.class)
+                .head(LedgerChain.of(Primary.ID))
+                .sequence();
+        assertThat(why(as("ada", () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), voter, "")))))
+                .as("nobody has looked at the signature")
+                .isNotNull();
+        assertThat(services.the(LinkService.class).link(key).map(Link::identity))
+                .contains(Identity.PRESUMED);
+        assertThat(services.the(LedgerService.class)
+                        .head(LedgerChain.of(Primary.ID))
+                        .sequence())
+                .isEqualTo(acts);
+        EnvelopeCase seen = as(
+                "ada",
+                () -> accepted(services.the(AnswerService.class)
+                        .signature(new SignatureLook(key, one.version(), SignatureLook.Seen.AGREES, ""))));
+        EnvelopeCase ready =
+                as("ada", () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), voter, ""))));
+        assertThat(ready.state()).isEqualTo(CaseState.READY);
+        assertThat(services.the(LinkService.class).link(key).map(Link::identity))
+                .contains(Identity.CONFIRMED);
+        assertThat(services.the(LedgerService.class).about(LedgerChain.of(Primary.ID), key.envelopeNo()))
+                .extracting(LedgerEntry::act)
+                .endsWith("link_confirmed", "proposed");
     }
 
     @OnBothDatabases

@@ -32,9 +32,10 @@ public record OpenAnswer(String heading, String asks, Kind kind, String words, L
     static OpenAnswer of(Answered one) {
         Answer answer = one.answer();
         Kind kind = kind(answer);
-        String words = answer instanceof Answer.Defect defect ? "No: " + defect.reason().words() : kind.words();
-        return new OpenAnswer(
-                one.question().heading().asks(), one.question().asks(), kind, words, references(answer));
+        String words = answer instanceof Answer.Defect defect
+                ? "No: " + defect.reason().words()
+                : kind.words();
+        return new OpenAnswer(one.question().heading().asks(), one.question().asks(), kind, words, references(answer));
     }
 
     private static Kind kind(Answer answer) {

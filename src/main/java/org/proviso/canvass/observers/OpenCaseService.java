@@ -63,13 +63,12 @@ public class OpenCaseService {
     public List<OpenLine> page(String electionId, int offset, int limit) {
         access.demand(Act.READ_REDACTED_CASES);
         List<EnvelopeCase> page = cases.page(electionId, offset, limit);
-        Map<String, Envelope> envelopes =
-                intake
-                        .envelopes(
-                                electionId,
-                                page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
-                        .stream()
-                        .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        Map<String, Envelope> envelopes = intake
+                .envelopes(
+                        electionId,
+                        page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
+                .stream()
+                .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
         return page.stream()
                 .map(one -> line(one, envelopes.get(one.key().envelopeNo()), decisions.standing(one.key())))
                 .toList();
@@ -89,7 +88,10 @@ public class OpenCaseService {
         return new OpenCase(
                 line(one, report.envelope(), decision),
                 at == null ? null : at.toLocalDate(),
-                report.envelope().cast().issueReasons().stream().map(Words::code).sorted().toList(),
+                report.envelope().cast().issueReasons().stream()
+                        .map(Words::code)
+                        .sorted()
+                        .toList(),
                 report.settled().answered().stream()
                         .map(OpenAnswer::of)
                         .filter(answer -> answer.kind() != OpenAnswer.Kind.NOT_ASKED)
@@ -112,8 +114,9 @@ public class OpenCaseService {
     private static String words(DueAsk ask) {
         String what = Words.code(ask.ask().code());
         return ask.deadline()
-                .map(deadline -> what + ", until " + Words.longDate(deadline.lastMoment().toLocalDate()) + ", "
-                        + Words.hour(deadline.lastMoment()))
+                .map(deadline ->
+                        what + ", until " + Words.longDate(deadline.lastMoment().toLocalDate()) + ", "
+                                + Words.hour(deadline.lastMoment()))
                 .orElse(what);
     }
 }

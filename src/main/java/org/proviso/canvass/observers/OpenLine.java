@@ -6,4 +6,8 @@ import org.proviso.review.CaseState;
 
 /** One envelope in the observers' list: by its number, where it was cast, where its case stands, how it was decided. */
 public record OpenLine(
-        String envelopeNo, String votingLocation, boolean extendedHours, CaseState state, Optional<DecidedAs> decided) {}
+        String envelopeNo,
+        String votingLocation,
+        boolean extendedHours,
+        CaseState state,
+        Optional<DecidedAs> decided) {}

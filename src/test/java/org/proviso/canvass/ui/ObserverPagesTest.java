@@ -67,7 +67,10 @@ class ObserverPagesTest {
 
     @Test
     void the_list_the_ledger_and_the_figures_name_nobody() {
-        String all = page("/observe") + page("/observe/ledger") + page("/observe/cases") + page("/observe/cases?page=2")
+        String all = page("/observe")
+                + page("/observe/ledger")
+                + page("/observe/cases")
+                + page("/observe/cases?page=2")
                 + page("/observe/cases?page=3");
         for (Envelope envelope : envelopes) {
             assertThat(all).contains(">" + envelope.envelopeNo() + "<");
@@ -83,7 +86,8 @@ class ObserverPagesTest {
 
     @Test
     void a_stranger_is_asked_to_sign_in() {
-        PlainBrowser stranger = new PlainBrowser(Integer.parseInt(office.address().replaceAll(".*:", "")));
+        PlainBrowser stranger =
+                new PlainBrowser(Integer.parseInt(office.address().replaceAll(".*:", "")));
         assertThat(PlainBrowser.target(stranger.get("/observe/cases"))).isEqualTo("/sign-in");
     }
 }

@@ -5,9 +5,13 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.deciding.DecidedAs;
+import org.proviso.review.ConfirmLink;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.OutcomeMark;
 
@@ -85,9 +89,34 @@ final class CaseFoot extends Div {
         } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
             String words = says == Recommendation.SENT_ON ? "Send it on" : "End it without a decision";
             acts.add(new ActButton(words).first().does(() -> new EndSheet(desk, says).open()));
+        } else if (onlyTheSureLinkIsOpen(desk.file().report())) {
+            acts.add(new ActButton("Confirm the link and propose count", "P")
+                    .first()
+                    .onCase(this::confirmAndPropose));
         } else {
             acts.add(nothingToPropose(says));
         }
+    }
+
+    /** The match is sure of the voter, everything else is clear, and with that voter the ballot counts. */
+    static boolean onlyTheSureLinkIsOpen(CaseReport report) {
+        return report.link().identity() == Identity.PRESUMED
+                && report.stillOpen().size() == 1
+                && report.presumed().answered().stream()
+                        .filter(one -> one.answer() instanceof Answer.Open)
+                        .allMatch(one -> one.question().heading() == Heading.VOTER)
+                && report.outlook().outcome().recommendation() == Recommendation.COUNT;
+    }
+
+    private void confirmAndPropose(String pressed) {
+        String voterId = String.valueOf(desk.file().report().link().voterId());
+        desk.lastAct(
+                pressed,
+                problem,
+                "The link is confirmed. " + Proposing.done(desk.number(), DecidedAs.COUNT),
+                seen -> desk.acts()
+                        .clear()
+                        .confirmAndPropose(new ConfirmLink(seen.key(), seen.version(), voterId, "")));
     }
 
     private Component nothingToPropose(Recommendation says) {

@@ -3,6 +3,7 @@ package org.proviso.review.ui.desk;
 import org.proviso.access.AccessService;
 import org.proviso.review.AnswerService;
 import org.proviso.review.CaseService;
+import org.proviso.review.ClearCaseService;
 import org.proviso.review.EndingService;
 import org.proviso.review.GroupService;
 import org.proviso.review.LinkService;
@@ -24,6 +25,7 @@ public record ReviewActs(
         GroupService groups,
         ResearchService research,
         ProposalService proposals,
+        ClearCaseService clear,
         EndingService endings,
         FindService find,
         HistoryService history) {}
