@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
 import org.proviso.intake.KeyingService;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
@@ -22,14 +24,21 @@ class WaitingLines {
     private final KeyingService keying;
     private final NoticeService notices;
     private final ReleaseService release;
+    private final BoardService board;
     private final Clocks clocks;
 
     WaitingLines(
-            AccessService access, KeyingService keying, NoticeService notices, ReleaseService release, Clocks clocks) {
+            AccessService access,
+            KeyingService keying,
+            NoticeService notices,
+            ReleaseService release,
+            BoardService board,
+            Clocks clocks) {
         this.access = access;
         this.keying = keying;
         this.notices = notices;
         this.release = release;
+        this.board = board;
         this.clocks = clocks;
     }
 
@@ -118,6 +127,9 @@ class WaitingLines {
     }
 
     private String beforeTheBoard(String electionId, LocalDateTime now) {
+        if (board.sessions(electionId).stream().anyMatch(BoardSession::isOpen)) {
+            return "the board is in session";
+        }
         return clocks.ahead(electionId, now).stream()
                 .filter(moment -> moment.what().startsWith("Board session"))
                 .findFirst()

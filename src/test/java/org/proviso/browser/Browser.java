@@ -24,6 +24,7 @@ public final class Browser implements AutoCloseable {
 
     private static final String DEMO_PASSWORD = "demo-only-password";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration A_LOOK = Duration.ofMillis(1_000);
 
     /** Flow's clients each know whether they still talk to the server; a plain page has none. */
     private static final String AT_REST = """
@@ -91,6 +92,38 @@ public final class Browser implements AutoCloseable {
         rest();
     }
 
+    /** Looks at the page as long as a person does before pressing anything; an earlier press on a case does nothing. */
+    public Browser look() {
+        try {
+            Thread.sleep(A_LOOK.toMillis());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+        return this;
+    }
+
+    /** Types into the field with this id; what stood there is replaced. */
+    public Browser fill(String id, String words) {
+        WebElement field = find("#" + id);
+        field.clear();
+        field.sendKeys(words);
+        rest();
+        return this;
+    }
+
+    /** Chooses what is shown as these words in the select with this id. */
+    public Browser choose(String id, String words) {
+        find("#" + id).sendKeys(words);
+        rest();
+        return this;
+    }
+
+    /** What the page said last of an act. */
+    public String said() {
+        return driver.findElement(By.cssSelector(".said")).getText();
+    }
+
     /** Clicks the first thing seen that bears exactly these words, a button or link before anything else. */
     public void click(String words) {
         waitFor(words);
@@ -104,6 +137,22 @@ public final class Browser implements AutoCloseable {
                 .orElseThrow(() -> new AssertionError("nothing to click says: " + words))
                 .click();
         rest();
+    }
+
+    /** The same for the first button or link that begins with these words. */
+    public void clickBegins(String words) {
+        waitFor(words);
+        By acting = By.xpath("//*[self::button or self::a or self::vaadin-button][starts-with(normalize-space(.), \""
+                + words + "\")]");
+        find(acting).click();
+        rest();
+    }
+
+    private WebElement find(By shown) {
+        return driver.findElements(shown).stream()
+                .filter(WebElement::isDisplayed)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("nothing to click: " + shown));
     }
 
     /** The first element that fits the CSS selector, waited for. */

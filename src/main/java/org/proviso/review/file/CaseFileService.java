@@ -12,6 +12,7 @@ import org.proviso.access.OfficeUser;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.Records;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.Comparison;
@@ -103,6 +104,7 @@ public class CaseFileService {
         reader();
         CaseReport report = assessments.now(key);
         return isBlind(key, report)
+                && report.recommendation() != Recommendation.ADMINISTRATIVE_END
                 && report.voter().isPresent()
                 && images.signature(key.electionId(), key.envelopeNo()).isPresent();
     }

@@ -49,6 +49,16 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     }
 
     @Override
+    public void taken() {
+        CaseKey key = new CaseKey(workplace.electionId(), number);
+        if (files.signatureComesFirst(key)) {
+            shift.open(key);
+        } else {
+            again();
+        }
+    }
+
+    @Override
     public void next() {
         shift.goOnFrom(number);
     }

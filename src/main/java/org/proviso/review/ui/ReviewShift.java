@@ -66,7 +66,7 @@ class ReviewShift {
     }
 
     /** Where the first look is to be blind it comes first: who has seen the case knows whose signature it is. */
-    private void open(CaseKey key) {
+    void open(CaseKey key) {
         if (files.signatureComesFirst(key)) {
             UI.getCurrent().navigate(SignatureView.class, key.envelopeNo());
         } else {

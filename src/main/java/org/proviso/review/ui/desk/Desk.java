@@ -17,6 +17,11 @@ public final class Desk {
         /** The same case is shown again. */
         void again();
 
+        /** The case is now with whoever looks. */
+        default void taken() {
+            again();
+        }
+
         /** The case is out of the reviewer's hands: the next one comes. */
         void next();
     }
@@ -71,6 +76,13 @@ public final class Desk {
     void act(String pressed, Refusing refusing, String done, Function<SeenCase, Outcome> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::again);
+        }
+    }
+
+    /** The same for the act with which the work on the case begins. */
+    void firstAct(String pressed, Refusing refusing, String done, Function<SeenCase, Outcome> act) {
+        if (isShown(pressed, refusing)) {
+            act(refusing, done, act, after::taken);
         }
     }
 

@@ -27,7 +27,7 @@ final class StandingActs {
         if (state == CaseState.OPEN && desk.acts().access().may(Act.PROPOSE)) {
             acts.add(new ActButton("Take this case", "T")
                     .first()
-                    .onCase(pressed -> desk.act(
+                    .onCase(pressed -> desk.firstAct(
                             pressed,
                             problem,
                             "Envelope " + desk.number() + " is with you.",

@@ -1,0 +1,68 @@
+package org.proviso.browser;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A session of the board as two of its members hold it, each signing in to do their own part. */
+final class BoardDay {
+
+    private static final Pattern NUMBER = Pattern.compile("board/session/(\\d+)");
+
+    private final Browser browser;
+    private final String session;
+
+    private BoardDay(Browser browser, String session) {
+        this.browser = browser;
+        this.session = session;
+    }
+
+    /** Calls a session when envelopes may be decided, opens it, puts all that is ready on its agenda; both are there. */
+    static BoardDay opened(Browser browser) {
+        browser.signIn("supervisor").go("/set-up/clock");
+        if (browser.text().contains("Envelopes may be decided")) {
+            browser.clickBegins("Envelopes may be decided");
+            browser.waitFor("The clock was moved");
+        }
+        browser.signIn("board1").go("/board");
+        browser.click("Call a session…");
+        browser.click("Call it");
+        browser.waitFor("The session is not open yet");
+        Matcher number = NUMBER.matcher(browser.driver().getCurrentUrl());
+        if (!number.find()) {
+            throw new AssertionError("no session at " + browser.driver().getCurrentUrl());
+        }
+        browser.click("Open the session");
+        browser.waitFor("The session is open.");
+        browser.click("Put all that are ready here");
+        browser.click("I am here");
+        browser.waitFor("You are noted as present");
+        BoardDay day = new BoardDay(browser, "/board/session/" + number.group(1));
+        browser.signIn("board2").go(day.session);
+        browser.click("I am here");
+        browser.waitFor("You are noted as present");
+        return day;
+    }
+
+    /** One member moves what the button says, the other seconds it; both vote yes, and the vote is closed. */
+    void carry(String button) {
+        browser.signIn("board2").go(session);
+        browser.click(button);
+        browser.click("Move it");
+        browser.signIn("board1").go(session);
+        browser.click("Second it");
+        browser.click("Put it to the vote");
+        browser.click("Yes");
+        browser.waitFor("You voted yes");
+        browser.signIn("board2").go(session);
+        browser.click("Yes");
+        browser.waitFor("Every vote is in");
+        browser.click("Close the vote…");
+        browser.click("Close the vote");
+        browser.waitFor("The vote is closed");
+    }
+
+    /** Opens the page of the session. */
+    void look() {
+        browser.go(session);
+    }
+}
