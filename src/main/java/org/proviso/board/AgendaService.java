@@ -16,6 +16,7 @@ import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
+import org.proviso.review.DecisionService;
 import org.proviso.review.EnvelopeCase;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -32,6 +33,7 @@ public class AgendaService {
     private final MotionStore motions;
     private final AgendaPlaces places;
     private final CaseService cases;
+    private final DecisionService decisions;
     private final Proposals proposals;
     private final AccessService access;
     private final BoardLedger ledger;
@@ -42,6 +44,7 @@ public class AgendaService {
             MotionStore motions,
             AgendaPlaces places,
             CaseService cases,
+            DecisionService decisions,
             Proposals proposals,
             AccessService access,
             BoardLedger ledger) {
@@ -50,6 +53,7 @@ public class AgendaService {
         this.motions = motions;
         this.places = places;
         this.cases = cases;
+        this.decisions = decisions;
         this.proposals = proposals;
         this.access = access;
         this.ledger = ledger;
@@ -73,7 +77,7 @@ public class AgendaService {
         Map<String, Integer> elsewhere = elsewhere(session, all);
         List<Refusal> refusals =
                 new ArrayList<>(SessionChecks.notClosed(session).stream().toList());
-        wanted.forEach(one -> refusal(one, elsewhere).ifPresent(refusals::add));
+        wanted.forEach(one -> refusal(one, elsewhere).or(() -> ordered(one)).ifPresent(refusals::add));
         return BoardStep.unless(refusals, () -> {
             List<AgendaItem> placed = places.place(key, wanted);
             if (!placed.isEmpty()) {
@@ -133,6 +137,10 @@ public class AgendaService {
                             item, known(envelope), proposals.find(envelope).orElse(null));
                 })
                 .toList();
+    }
+
+    private Optional<Refusal> ordered(EnvelopeCase one) {
+        return one.state() == CaseState.DECIDED ? decisions.ordered(one.key()) : Optional.empty();
     }
 
     private static Optional<Refusal> refusal(EnvelopeCase one, Map<String, Integer> elsewhere) {

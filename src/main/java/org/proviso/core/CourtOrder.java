@@ -35,4 +35,11 @@ public record CourtOrder(
         SET_ASIDE,
         FINAL
     }
+
+    /** Whether it binds now and says itself how this envelope is settled: to count it or to reject it. */
+    public boolean settles(String envelopeNo) {
+        boolean says = kind == Kind.COUNT || kind == Kind.REJECT;
+        boolean binds = standing == Standing.IN_FORCE || standing == Standing.FINAL;
+        return says && binds && envelopeNos.contains(envelopeNo);
+    }
 }

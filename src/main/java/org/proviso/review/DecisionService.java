@@ -184,6 +184,7 @@ public class DecisionService {
         SortedSet<CaseKey> others = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, others);
         Optional<Refusal> refusal = desk.closed(key)
+                .or(() -> ordered(key))
                 .or(() -> reasonMissing(because, "Opening a case again needs a reason."))
                 .or(() -> step(one, CaseAct.REOPEN));
         if (refusal.isPresent()) {
@@ -196,6 +197,18 @@ public class DecisionService {
         desk.record(key, user.actor(), "reopened", Map.of("because", desk.hidden(key, because)));
         assessments.announce(reports);
         return new Outcome.Accepted(now);
+    }
+
+    /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
+    @Transactional(readOnly = true)
+    public Optional<Refusal> ordered(CaseKey key) {
+        return desk.election(key.electionId()).orders().stream()
+                .filter(order -> order.settles(key.envelopeNo()))
+                .findFirst()
+                .map(order -> Refusal.of(
+                        Why.HELD_BY_COURT,
+                        "The " + order.court() + " ordered how " + key.envelopeNo()
+                                + " is settled: it is opened again only when that order is set aside."));
     }
 
     /** Sends a proposed case back to the reviewers with a note, undecided. */

@@ -1,6 +1,5 @@
 package org.proviso.review;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,9 +24,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** Cases that a court's order settles: to count or to reject the envelopes it names. The office enters what it says. */
 @Service
 public class OrderedService {
-
-    private static final Set<CourtOrder.Standing> BINDING =
-            EnumSet.of(CourtOrder.Standing.IN_FORCE, CourtOrder.Standing.FINAL);
 
     private final CaseDesk desk;
     private final CaseStore cases;
@@ -66,7 +62,7 @@ public class OrderedService {
         List<CourtOrder> orders = desk.election(key.electionId()).orders();
         Optional<CourtOrder> order = orders.size() < orderNo || orderNo < 1
                 ? Optional.empty()
-                : Optional.of(orders.get(orderNo - 1)).filter(found -> settles(found, key));
+                : Optional.of(orders.get(orderNo - 1)).filter(found -> found.settles(key.envelopeNo()));
         if (order.isEmpty()) {
             return Outcome.Refused.because(
                     Refusal.of(Why.NO_SUCH_ORDER, "No order in force says how to settle this envelope."));
@@ -93,11 +89,6 @@ public class OrderedService {
         Map<String, Object> entry = entries.of(key, decisions.standing(key).orElseThrow());
         entry.put("order", orderNo);
         return entry;
-    }
-
-    private static boolean settles(CourtOrder order, CaseKey key) {
-        boolean kind = order.kind() == CourtOrder.Kind.COUNT || order.kind() == CourtOrder.Kind.REJECT;
-        return kind && BINDING.contains(order.standing()) && order.envelopeNos().contains(key.envelopeNo());
     }
 
     private static Settlement settlement(CaseKey key, int version, CourtOrder order) {

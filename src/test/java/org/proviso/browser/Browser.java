@@ -119,9 +119,11 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
-    /** What the page said last of an act. */
-    public String said() {
-        return driver.findElement(By.cssSelector(".said")).getText();
+    /** Where the link with exactly these words leads, beginning with a slash. */
+    public String href(String words) {
+        waitFor(words);
+        String whole = driver.findElement(By.linkText(words)).getAttribute("href");
+        return whole.substring(server.length());
     }
 
     /** Clicks the first thing seen that bears exactly these words, a button or link before anything else. */

@@ -59,7 +59,20 @@ class KeyToStatusJourneyTest {
         LocalDate born = LocalDate.of(1956, 1, 21);
         assertThat(VotersPhone.answer(browser, RECEIPT, born)).contains("We are looking at your ballot");
         browser.resize(Window.DESK);
-        BoardDay.opened(browser).carry("Move to count…");
+        BoardDay day = BoardDay.opened(browser);
+        assertThat(Axe.findings(browser)).as("the session").isEmpty();
+        day.carry("Move to count…");
+        String minutes = browser.href("Minutes");
+        browser.go(browser.href("Room display") + "?hold");
+        browser.waitFor("Count: 1 envelope");
+        assertThat(browser.text())
+                .as("the room reads no names")
+                .contains(NUMBER)
+                .doesNotContain("Mayhew");
+        assertThat(Axe.findings(browser)).as("the display in the room").isEmpty();
+        browser.go(minutes);
+        browser.waitFor("carried");
+        assertThat(Axe.findings(browser)).as("the minutes").isEmpty();
         assertThat(VotersPhone.answer(browser, RECEIPT, born)).contains("Your ballot was counted");
         assertThat(Axe.findings(browser)).isEmpty();
         assertThat(VotersPhone.answer(browser, RECEIPT, born.plusDays(1))).doesNotContain("counted");

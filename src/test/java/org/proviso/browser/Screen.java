@@ -11,8 +11,39 @@ record Screen(String name, String user, String address, Window window) {
     /** Every screen of the program; a new one adds its line. */
     static final List<Screen> ALL = List.of(
             desk("sign-in", "", "/sign-in"),
+            desk("password", "reviewer", "/password"),
             desk("today", "supervisor", "/"),
-            desk("password", "reviewer", "/password"));
+            desk("intake", "intake", "/intake"),
+            desk("transmittals", "intake", "/intake/transmittals"),
+            desk("receive", "intake", "/intake/receive"),
+            desk("keying", "intake", "/intake/key/G-1011"),
+            desk("cure", "intake", "/intake/cure"),
+            desk("queue", "reviewer", "/review"),
+            desk("case", "reviewer", "/review/case/G-1058"),
+            desk("signature", "reviewer", "/review/signature/G-1058"),
+            desk("signatures", "reviewer", "/review/signatures"),
+            desk("second", "reviewer", "/review/second"),
+            desk("links", "reviewer", "/review/links"),
+            desk("find", "reviewer", "/find?for=smith"),
+            desk("board", "board1", "/board"),
+            desk("settled", "board1", "/board/settled"),
+            desk("case-of-the-decider", "board1", "/review/case/G-1058"),
+            desk("release", "release1", "/release"),
+            desk("notices", "supervisor", "/notices"),
+            desk("letter", "supervisor", "/notices/letter/G-1001/1"),
+            desk("canvass", "supervisor", "/canvass"),
+            desk("ledger", "supervisor", "/ledger"),
+            desk("set-up", "supervisor", "/set-up"),
+            desk("clock", "supervisor", "/set-up/clock"),
+            desk("rules", "supervisor", "/set-up/rules"),
+            desk("orders", "supervisor", "/set-up/orders"),
+            desk("users", "admin", "/set-up/users"),
+            desk("observe", "observer", "/observe"),
+            desk("observe-envelopes", "observer", "/observe/cases"),
+            desk("observe-envelope", "observer", "/observe/cases/G-1058"),
+            desk("observe-ledger", "observer", "/observe/ledger"),
+            new Screen("status", "", "/status", Window.PHONE),
+            new Screen("today-on-a-telephone", "reviewer", "/", Window.PHONE));
 
     private static final Pattern WRITTEN = Pattern.compile("([a-z0-9]*):(/[^@]*)(?:@(\\d+))?");
 

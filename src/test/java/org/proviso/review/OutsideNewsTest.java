@@ -150,7 +150,22 @@ class OutsideNewsTest {
             assertThat(decision.as()).isEqualTo(DecidedAs.COUNT);
             assertThat(decision.decider()).isEqualTo("court");
         });
+        DecisionService decisions = services.the(DecisionService.class);
+        assertThat(why(as("eve", () -> decisions.reopen(key, primary.now(key).version(), "Seen again."))))
+                .as("what a court ordered stands while the order does")
+                .isEqualTo(Why.HELD_BY_COURT);
         assertThat(primary.reviewing(held).work()).isEqualTo(Recommendation.RESEARCH);
+        int version = orders.all(Primary.ID).get(count - 1).version();
+        as("carl", () -> {
+            orders.change(Primary.ID, count, version, CourtOrder.Standing.SET_ASIDE);
+            return true;
+        });
+        assertThat(as(
+                                "eve",
+                                () -> accepted(
+                                        decisions.reopen(key, primary.now(key).version(), "Set aside.")))
+                        .state())
+                .isEqualTo(CaseState.OPEN);
     }
 
     private RecordOrder order(CourtOrder.Kind kind, CaseKey key) {

@@ -1,6 +1,7 @@
 package org.proviso.review.ui;
 
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
@@ -15,6 +16,7 @@ import org.proviso.review.file.CaseFileService;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.Desk;
 import org.proviso.review.ui.desk.ReviewActs;
+import org.proviso.ui.ActButton;
 import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.Workplace;
 
@@ -72,12 +74,18 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays with you." : "";
     }
 
+    /** A decider came from a session or a list and goes back there. */
+    private static ActButton back() {
+        return new ActButton("Back", "B")
+                .does(() -> UI.getCurrent().getPage().getHistory().back());
+    }
+
     private CasePage show() {
         boolean reviews = acts.access().may(Act.PROPOSE);
         CaseFile file = files.open(new CaseKey(workplace.electionId(), number))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         Desk desk = new Desk(file, acts, this, !reviews);
-        CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk);
+        CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk, back());
         getContent().removeAll();
         getContent().add(page);
         return page;

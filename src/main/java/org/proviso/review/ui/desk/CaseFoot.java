@@ -5,12 +5,14 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.access.Act;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.deciding.DecidedAs;
+import org.proviso.review.CaseState;
 import org.proviso.review.ConfirmLink;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.OutcomeMark;
@@ -32,9 +34,27 @@ final class CaseFoot extends Div {
         } else if (!desk.isReading()) {
             new StandingActs(desk, problem, acts).add();
         }
+        ordered().ifPresent(acts::add);
         if (acts.getComponentCount() == 0) {
             acts.add(new Span(StandingActs.why(desk)));
         }
+    }
+
+    /** Where a court said how this envelope is settled, whoever keeps the orders enters that, whoever has the case. */
+    private Optional<Component> ordered() {
+        CaseState state = desk.file().now().state();
+        boolean open = state == CaseState.OPEN
+                || state == CaseState.IN_REVIEW
+                || state == CaseState.PROPOSED
+                || state == CaseState.READY;
+        if (!open || !desk.acts().access().may(Act.RECORD_ORDERS)) {
+            return Optional.empty();
+        }
+        return desk.file().orders().stream()
+                .filter(recorded -> recorded.order().settles(desk.number()))
+                .findFirst()
+                .map(recorded -> new ActButton("Settle it as the court ordered…")
+                        .does(() -> new OrderSheet(desk, recorded).open()));
     }
 
     private static Component says(CaseReport report) {

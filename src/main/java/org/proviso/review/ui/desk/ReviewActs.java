@@ -7,6 +7,7 @@ import org.proviso.review.ClearCaseService;
 import org.proviso.review.EndingService;
 import org.proviso.review.GroupService;
 import org.proviso.review.LinkService;
+import org.proviso.review.OrderedService;
 import org.proviso.review.ProposalService;
 import org.proviso.review.ResearchService;
 import org.proviso.review.SearchService;
@@ -27,5 +28,6 @@ public record ReviewActs(
         ProposalService proposals,
         ClearCaseService clear,
         EndingService endings,
+        OrderedService ordered,
         FindService find,
         HistoryService history) {}
