@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.proviso.review.SeenCase;
 import org.proviso.review.SignatureLook;
@@ -32,8 +33,8 @@ final class SignatureDesk extends Div {
     private final CheckboxGroup<String> features = new CheckboxGroup<>("What differs");
     private final TextArea note = new TextArea("Note");
 
-    /** {@code says} takes the mark that was on the screen and the look. */
-    SignatureDesk(SeenCase seen, CaseFile.Pictures pictures, BiConsumer<String, SignatureLook> says) {
+    /** {@code says} takes the mark that was on the screen and the look; empty where whoever looks has no word on it. */
+    SignatureDesk(SeenCase seen, CaseFile.Pictures pictures, Optional<BiConsumer<String, SignatureLook>> says) {
         addClassName("signatures");
         SeenMark mark = new SeenMark(seen.key().envelopeNo(), seen.version());
         mark.on(this);
@@ -54,7 +55,8 @@ final class SignatureDesk extends Div {
                     + " is nothing to compare with."));
         }
         pair.add(files);
-        add(pair, words(seen, says));
+        add(pair);
+        says.ifPresent(taker -> add(words(seen, taker)));
     }
 
     private static Div picture(String address, String caption, String heard) {

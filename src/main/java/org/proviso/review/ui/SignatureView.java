@@ -10,6 +10,7 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.Optional;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.review.AnswerService;
@@ -68,7 +69,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                         new SignatureDesk(
                                 new SeenCase(key, file.now().version()),
                                 file.around().pictures(),
-                                this::say),
+                                file.holding().yours() ? Optional.of(this::say) : Optional.empty()),
                         new Paragraph(standing(file)));
         head.focusTitle();
     }
