@@ -3,11 +3,15 @@ package org.proviso.files;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
+import org.proviso.core.rules.Elections;
+import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.Reference;
@@ -32,7 +36,7 @@ final class RulePackReader {
     }
 
     static Read read(YamlNode root) {
-        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons");
+        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons", "orders");
         boolean illustrative = root.optional("illustrative").map(YamlNode::yes).orElse(false);
         RulePackReader reader = new RulePackReader(illustrative);
         RulePack pack = new RulePack(
@@ -41,16 +45,16 @@ final class RulePackReader {
                 illustrative,
                 root.required("caution").text(),
                 reader.rules(root.required("rules")),
-                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()));
+                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()),
+                root.optional("orders").map(reader::orders).orElse(List.of()));
         return new Read(pack, root.optional("over").map(YamlNode::text).orElse(""));
     }
 
     private Map<Rule, List<DatedValue>> rules(YamlNode node) {
         Map<Rule, List<DatedValue>> rules = new LinkedHashMap<>();
         for (String key : node.keys()) {
-            YamlNode values = node.required(key);
-            Rule rule = Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
-            rules.put(rule, values(rule, values));
+            Rule rule = rule(node, key);
+            rules.put(rule, values(rule, node.required(key)));
         }
         return rules;
     }
@@ -59,7 +63,7 @@ final class RulePackReader {
         List<DatedValue> values = new ArrayList<>();
         for (YamlNode item : node.items()) {
             DatedValue value = value(rule, item);
-            if (!values.isEmpty() && !values.get(values.size() - 1).from().isBefore(value.from())) {
+            if (!values.isEmpty() && !isAfter(values.get(values.size() - 1), value)) {
                 throw item.required("from").wrong("dates must ascend");
             }
             values.add(value);
@@ -67,14 +71,58 @@ final class RulePackReader {
         return List.copyOf(values);
     }
 
+    /** Two values may begin on the same day only where each is for other elections. */
+    private static boolean isAfter(DatedValue before, DatedValue value) {
+        return before.from().isBefore(value.from())
+                || before.from().equals(value.from()) && before.elections() != value.elections();
+    }
+
     private DatedValue value(Rule rule, YamlNode node) {
-        node.rejectUnknownKeys("from", "value", "reference", "basis", "checked");
+        node.rejectUnknownKeys("from", "elections", "value", "reference", "basis", "checked");
         LocalDate from = node.required("from").date();
         RuleValue value = RuleValueReader.read(rule, node.required("value"));
         Basis basis = basis(node.required("basis"), value);
         Reference reference = reference(node.required("reference"));
         return new DatedValue(
-                from, value, reference, basis, node.required("checked").date());
+                from,
+                node.optional("elections")
+                        .map(which -> which.code(Elections.class))
+                        .orElse(Elections.ALL),
+                value,
+                reference,
+                basis,
+                node.required("checked").date());
+    }
+
+    /** The orders of courts: each names its court, its day, the elections it is for and what it put in a rule's place. */
+    private List<PackOrder> orders(YamlNode node) {
+        List<PackOrder> orders = new ArrayList<>();
+        for (YamlNode item : node.items()) {
+            item.rejectUnknownKeys("court", "on", "elections", "rules", "reference", "basis", "checked");
+            Set<LocalDate> elections = new LinkedHashSet<>();
+            item.required("elections").items().forEach(day -> elections.add(day.date()));
+            Map<Rule, RuleValue> values = new LinkedHashMap<>();
+            YamlNode rules = item.required("rules");
+            rules.keys().forEach(key -> values.put(rule(rules, key), ordered(rules, key)));
+            orders.add(new PackOrder(
+                    item.required("court").text(),
+                    item.required("on").date(),
+                    elections,
+                    values,
+                    reference(item.required("reference")),
+                    basis(item.required("basis"), values.values().iterator().next()),
+                    item.required("checked").date()));
+        }
+        return orders;
+    }
+
+    private static RuleValue ordered(YamlNode rules, String key) {
+        return RuleValueReader.read(rule(rules, key), rules.required(key));
+    }
+
+    private static Rule rule(YamlNode rules, String key) {
+        YamlNode values = rules.required(key);
+        return Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
     }
 
     private Basis basis(YamlNode node, RuleValue value) {
