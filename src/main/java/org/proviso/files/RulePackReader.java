@@ -3,15 +3,12 @@ package org.proviso.files;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.Elections;
-import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.Reference;
@@ -36,7 +33,7 @@ final class RulePackReader {
     }
 
     static Read read(YamlNode root) {
-        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons", "orders");
+        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons");
         boolean illustrative = root.optional("illustrative").map(YamlNode::yes).orElse(false);
         RulePackReader reader = new RulePackReader(illustrative);
         RulePack pack = new RulePack(
@@ -45,8 +42,7 @@ final class RulePackReader {
                 illustrative,
                 root.required("caution").text(),
                 reader.rules(root.required("rules")),
-                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()),
-                root.optional("orders").map(reader::orders).orElse(List.of()));
+                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()));
         return new Read(pack, root.optional("over").map(YamlNode::text).orElse(""));
     }
 
@@ -92,32 +88,6 @@ final class RulePackReader {
                 reference,
                 basis,
                 node.required("checked").date());
-    }
-
-    /** The orders of courts: each names its court, its day, the elections it is for and what it put in a rule's place. */
-    private List<PackOrder> orders(YamlNode node) {
-        List<PackOrder> orders = new ArrayList<>();
-        for (YamlNode item : node.items()) {
-            item.rejectUnknownKeys("court", "on", "elections", "rules", "reference", "basis", "checked");
-            Set<LocalDate> elections = new LinkedHashSet<>();
-            item.required("elections").items().forEach(day -> elections.add(day.date()));
-            Map<Rule, RuleValue> values = new LinkedHashMap<>();
-            YamlNode rules = item.required("rules");
-            rules.keys().forEach(key -> values.put(rule(rules, key), ordered(rules, key)));
-            orders.add(new PackOrder(
-                    item.required("court").text(),
-                    item.required("on").date(),
-                    elections,
-                    values,
-                    reference(item.required("reference")),
-                    basis(item.required("basis"), values.values().iterator().next()),
-                    item.required("checked").date()));
-        }
-        return orders;
-    }
-
-    private static RuleValue ordered(YamlNode rules, String key) {
-        return RuleValueReader.read(rule(rules, key), rules.required(key));
     }
 
     private static Rule rule(YamlNode rules, String key) {

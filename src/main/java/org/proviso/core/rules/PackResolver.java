@@ -7,10 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CountyRuling;
 
-/**
- * Fixes a pack for one election: the values in force on its date, changed by the courts' orders for it, with the
- * county's rulings applied to them.
- */
+/** Fixes a pack for one election: the values in force on its date, with the county's rulings applied to them. */
 public final class PackResolver {
 
     private PackResolver() {}
@@ -24,11 +21,6 @@ public final class PackResolver {
                     pack.inForce(rule, electionDate)
                             .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null))
                             .orElse(Given.nothing(rule)));
-        }
-        for (PackOrder order : pack.orders()) {
-            if (order.elections().contains(electionDate)) {
-                order.values().keySet().forEach(rule -> given.put(rule, order.given(rule)));
-            }
         }
         rulings.forEach(ruled -> given.put(ruled.rule(), apply(given.get(ruled.rule()), ruled)));
         return new ResolvedPack(pack, electionDate, given);

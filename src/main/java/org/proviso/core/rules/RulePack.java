@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One jurisdiction's parameters, dated and referenced, over the federal floor. Values of a rule are in ascending
- * order of the election date they first apply to; court orders stand apart, in the order in which they were made.
+ * order of the election date they first apply to.
  */
 public record RulePack(
         String id,
@@ -18,19 +18,7 @@ public record RulePack(
         boolean illustrative,
         String caution,
         Map<Rule, List<DatedValue>> values,
-        Map<Reason, ReasonText> reasons,
-        List<PackOrder> orders) {
-
-    /** A pack that no court has touched. */
-    public RulePack(
-            String id,
-            String name,
-            boolean illustrative,
-            String caution,
-            Map<Rule, List<DatedValue>> values,
-            Map<Reason, ReasonText> reasons) {
-        this(id, name, illustrative, caution, values, reasons, List.of());
-    }
+        Map<Reason, ReasonText> reasons) {
 
     /** This pack laid over a floor: where it says nothing, or nothing yet, the floor speaks. */
     public RulePack over(RulePack floor) {
@@ -38,9 +26,7 @@ public record RulePack(
         values.forEach((rule, own) -> merged.merge(rule, own, RulePack::laidOver));
         Map<Reason, ReasonText> texts = new LinkedHashMap<>(floor.reasons);
         texts.putAll(reasons);
-        List<PackOrder> both = new ArrayList<>(floor.orders);
-        both.addAll(orders);
-        return new RulePack(id, name, illustrative, caution, merged, texts, List.copyOf(both));
+        return new RulePack(id, name, illustrative, caution, merged, texts);
     }
 
     private static List<DatedValue> laidOver(List<DatedValue> floor, List<DatedValue> own) {

@@ -10,51 +10,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
-import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
 
-/** Orders of courts in a pack, values for some elections only, and days counted from counted days. */
-class PackOrdersTest {
-
-    private static final String ORDER = """
-            orders:
-              - court: Circuit Court
-                on: 2024-10-04
-                elections: [2024-11-05]
-                rules:
-                  registration.online: {date: 2024-10-28, time: end_of_day, if_closed: same_day}
-                reference: {title: "No. 24-1 (invented)", year: 2024}
-                basis: invented
-                checked: 2026-11-27
-            """;
+/** Values for some elections only, and days counted from counted days. */
+class PackDeadlinesTest {
 
     @TempDir
     private Path folder;
-
-    @Test
-    void changes_the_election_that_an_order_names_and_no_other() {
-        RulePack pack = load(PackText.of("example").replace("\nrules:", "\n" + ORDER + "rules:"));
-
-        assertThat(lastDayOnline(pack, LocalDate.of(2024, 11, 5))).isEqualTo("2024-10-28");
-        assertThat(lastDayOnline(pack, LocalDate.of(2022, 11, 8))).isEqualTo("2022-10-24");
-        assertThat(lastDayOnline(pack, LocalDate.of(2026, 11, 3))).isEqualTo("2026-10-19");
-        ResolvedPack ordered = PackResolver.resolve(pack, LocalDate.of(2024, 11, 5), List.of());
-        assertThat(ordered.of(Rules.REGISTER_ONLINE).reference().words())
-                .isEqualTo("Order of Circuit Court of 2024-10-04, No. 24-1 (invented) (2024)");
-        assertThat(ordered.of(Rules.REGISTER_ONLINE).basis()).isEqualTo(Basis.INVENTED);
-    }
-
-    @Test
-    void refuses_an_order_on_a_rule_there_is_not() {
-        PackText pack = PackText.of("example")
-                .replace("\nrules:", "\n" + ORDER.replace("registration.online:", "registration.at_home:") + "rules:");
-        InputAssert.refused(
-                () -> load(pack), "pack.yaml", 15, "orders[1].rules.registration.at_home", "is not in the vocabulary");
-    }
 
     @ParameterizedTest
     @CsvSource({"2024-11-05, 2024-10-21", "2025-11-04, 2025-10-20", "2024-03-05, 2024-02-24", "2019-03-05, "})
