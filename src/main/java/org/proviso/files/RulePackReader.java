@@ -6,9 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.core.Code;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.Elections;
+import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.Reference;
@@ -33,7 +35,7 @@ final class RulePackReader {
     }
 
     static Read read(YamlNode root) {
-        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons");
+        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons", "orders");
         boolean illustrative = root.optional("illustrative").map(YamlNode::yes).orElse(false);
         RulePackReader reader = new RulePackReader(illustrative);
         RulePack pack = new RulePack(
@@ -42,7 +44,8 @@ final class RulePackReader {
                 illustrative,
                 root.required("caution").text(),
                 reader.rules(root.required("rules")),
-                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()));
+                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()),
+                reader.orders(root));
         return new Read(pack, root.optional("over").map(YamlNode::text).orElse(""));
     }
 
@@ -73,8 +76,39 @@ final class RulePackReader {
                 || before.from().equals(value.from()) && before.elections() != value.elections();
     }
 
+    /** Court orders, each a dated act that changes one rule for the elections it names. */
+    private List<PackOrder> orders(YamlNode root) {
+        List<PackOrder> orders = new ArrayList<>();
+        for (YamlNode node : root.optional("orders").map(YamlNode::items).orElse(List.of())) {
+            orders.add(order(node));
+        }
+        return List.copyOf(orders);
+    }
+
+    private PackOrder order(YamlNode node) {
+        node.rejectUnknownKeys(
+                "court", "on", "from", "to", "standing", "rule", "value", "reference", "basis", "checked");
+        YamlNode key = node.required("rule");
+        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not in the vocabulary of rule packs"));
+        PackOrder order = new PackOrder(
+                node.required("court").text(),
+                node.required("on").date(),
+                node.required("to").date(),
+                node.required("standing").code(CourtOrder.Standing.class),
+                rule,
+                dated(rule, node));
+        if (order.to().isBefore(order.value().from())) {
+            throw node.required("to").wrong("the last election of an order is before its first");
+        }
+        return order;
+    }
+
     private DatedValue value(Rule rule, YamlNode node) {
         node.rejectUnknownKeys("from", "elections", "value", "reference", "basis", "checked");
+        return dated(rule, node);
+    }
+
+    private DatedValue dated(Rule rule, YamlNode node) {
         LocalDate from = node.required("from").date();
         RuleValue value = RuleValueReader.read(rule, node.required("value"));
         Basis basis = basis(node.required("basis"), value);

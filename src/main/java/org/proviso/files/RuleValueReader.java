@@ -22,6 +22,7 @@ final class RuleValueReader {
             case FLAG -> new RuleValue.Flag(node.yes());
             case WORD -> new RuleValue.Word(word(rule, node));
             case WORDS -> new RuleValue.Words(words(rule, node));
+            case TEXT -> new RuleValue.Text(node.text());
             case NUMBER -> new RuleValue.Number(node.whole());
             case TIME -> new RuleValue.Time(node.time());
             case DEADLINE -> DeadlineReader.read(rule, node);

@@ -30,6 +30,8 @@ final class RuleValueText {
             return Map.of("kind", "word", "word", word.word());
         } else if (value instanceof RuleValue.Words words) {
             return Map.of("kind", "words", "words", words.words());
+        } else if (value instanceof RuleValue.Text text) {
+            return Map.of("kind", "text", "text", text.text());
         } else if (value instanceof RuleValue.Number number) {
             return Map.of("kind", "number", "number", number.number());
         } else if (value instanceof RuleValue.Time time) {
@@ -50,6 +52,7 @@ final class RuleValueText {
             case "flag" -> new RuleValue.Flag(fields.flag("yes"));
             case "word" -> new RuleValue.Word(fields.text("word"));
             case "words" -> new RuleValue.Words(fields.texts("words"));
+            case "text" -> new RuleValue.Text(fields.text("text"));
             case "number" -> new RuleValue.Number((int) fields.number("number"));
             case "time" -> new RuleValue.Time(LocalTime.parse(fields.text("time")));
             case "deadline" -> new RuleValue.Dated(deadline(fields));

@@ -81,6 +81,7 @@ public final class PackProof {
     private Set<LocalDate> datesOfChange(LocalDate electionDate) {
         Set<LocalDate> dates = new TreeSet<>(Set.of(electionDate));
         pack.values().values().forEach(values -> values.forEach(value -> dates.add(value.from())));
+        pack.orders().forEach(order -> dates.addAll(Set.of(order.value().from(), order.to())));
         return dates;
     }
 
@@ -133,6 +134,8 @@ public final class PackProof {
         }
         return pack.all().stream()
                 .filter(given -> !given.isFirm() && !unused.contains(given.rule()))
+                .filter(given -> given.rule().use() == Rule.Use.NEEDED
+                        || given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent())
                 .toList();
     }
 }

@@ -39,6 +39,7 @@ final class RuleValues {
                 new RuleValue.Number(Integer.MAX_VALUE),
                 new RuleValue.Time(LocalTime.of(0, 0)),
                 new RuleValue.Time(LocalTime.of(16, 30, 15)),
+                new RuleValue.Text("questioned ballot, \"Q\" envelope"),
                 new RuleValue.NoDeadline(),
                 new RuleValue.Unknown()));
         values.addAll(deadlines());
