@@ -9,6 +9,7 @@ import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
+import org.proviso.core.rules.Elections;
 import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
@@ -51,9 +52,8 @@ final class RulePackReader {
     private Map<Rule, List<DatedValue>> rules(YamlNode node) {
         Map<Rule, List<DatedValue>> rules = new LinkedHashMap<>();
         for (String key : node.keys()) {
-            YamlNode values = node.required(key);
-            Rule rule = Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
-            rules.put(rule, values(rule, values));
+            Rule rule = rule(node, key);
+            rules.put(rule, values(rule, node.required(key)));
         }
         return rules;
     }
@@ -62,12 +62,18 @@ final class RulePackReader {
         List<DatedValue> values = new ArrayList<>();
         for (YamlNode item : node.items()) {
             DatedValue value = value(rule, item);
-            if (!values.isEmpty() && !values.get(values.size() - 1).from().isBefore(value.from())) {
+            if (!values.isEmpty() && !isAfter(values.get(values.size() - 1), value)) {
                 throw item.required("from").wrong("dates must ascend");
             }
             values.add(value);
         }
         return List.copyOf(values);
+    }
+
+    /** Two values may begin on the same day only where each is for other elections. */
+    private static boolean isAfter(DatedValue before, DatedValue value) {
+        return before.from().isBefore(value.from())
+                || before.from().equals(value.from()) && before.elections() != value.elections();
     }
 
     /** Court orders, each a dated act that changes one rule for the elections it names. */
@@ -98,7 +104,7 @@ final class RulePackReader {
     }
 
     private DatedValue value(Rule rule, YamlNode node) {
-        node.rejectUnknownKeys("from", "value", "reference", "basis", "checked");
+        node.rejectUnknownKeys("from", "elections", "value", "reference", "basis", "checked");
         return dated(rule, node);
     }
 
@@ -108,7 +114,19 @@ final class RulePackReader {
         Basis basis = basis(node.required("basis"), value);
         Reference reference = reference(node.required("reference"));
         return new DatedValue(
-                from, value, reference, basis, node.required("checked").date());
+                from,
+                node.optional("elections")
+                        .map(which -> which.code(Elections.class))
+                        .orElse(Elections.ALL),
+                value,
+                reference,
+                basis,
+                node.required("checked").date());
+    }
+
+    private static Rule rule(YamlNode rules, String key) {
+        YamlNode values = rules.required(key);
+        return Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
     }
 
     private Basis basis(YamlNode node, RuleValue value) {

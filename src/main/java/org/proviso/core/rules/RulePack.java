@@ -67,7 +67,7 @@ public record RulePack(
     public Optional<DatedValue> inForce(Rule rule, LocalDate electionDate) {
         @Nullable DatedValue found = null;
         for (DatedValue value : values.getOrDefault(rule, List.of())) {
-            if (!value.from().isAfter(electionDate)) {
+            if (value.appliesTo(electionDate)) {
                 found = value;
             }
         }
