@@ -100,7 +100,7 @@ public final class PackProof {
     private Set<LocalDate> datesOfChange(LocalDate electionDate) {
         Set<LocalDate> dates = new TreeSet<>(Set.of(electionDate));
         pack.values().values().forEach(values -> values.forEach(value -> dates.add(value.from())));
-        pack.orders().forEach(order -> dates.addAll(Set.of(order.value().from(), order.to())));
+        pack.orders().forEach(order -> dates.addAll(List.of(order.value().from(), order.to())));
         return dates;
     }
 
