@@ -64,7 +64,7 @@ public final class PackProof {
             reasons(then, answers);
         }
         for (int year = FIRST_YEAR; year <= LAST_YEAR; year++) {
-            violations.addAll(DeadlineChecks.of(resolved(Holiday.GENERAL_ELECTION_DAY.date(year))));
+            deadlines(resolved(Holiday.GENERAL_ELECTION_DAY.date(year)));
         }
         return new ProofReport(
                 pack.id(),
@@ -90,6 +90,12 @@ public final class PackProof {
             }
         }
         return seen;
+    }
+
+    private void deadlines(ResolvedPack then) {
+        DeadlineChecks checks = DeadlineChecks.of(then);
+        violations.addAll(checks.violations());
+        warnings.addAll(checks.warnings());
     }
 
     private ResolvedPack resolved(LocalDate date) {
