@@ -3,9 +3,11 @@ package org.proviso.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.proviso.core.adjudication.proof.PackProof;
 import org.proviso.core.adjudication.proof.ProofReport;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.files.RulePacks;
 import picocli.CommandLine.Command;
@@ -33,6 +35,9 @@ final class CheckRulesCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Every pack that comes with the program.")
     private boolean all;
 
+    @Option(names = "--vocabulary", description = "Prints every rule that a pack may give, and ends.")
+    private boolean vocabulary;
+
     @Option(
             names = "--election-date",
             paramLabel = "DATE",
@@ -46,6 +51,10 @@ final class CheckRulesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (vocabulary) {
+            Rule.all().forEach(this::describe);
+            return 0;
+        }
         if (all != pack.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "give one pack, or --all");
         }
@@ -54,6 +63,14 @@ final class CheckRulesCommand implements Callable<Integer> {
             hold &= prove(RulePacks.load(name), spec.commandLine().getOut());
         }
         return hold ? 0 : 1;
+    }
+
+    private void describe(Rule rule) {
+        String words = rule.words().isEmpty() ? "" : " (" + String.join(", ", rule.words()) + ")";
+        spec.commandLine()
+                .getOut()
+                .println(rule.key() + ": " + rule.type().name().toLowerCase(Locale.ROOT) + words + ", "
+                        + rule.use().name().toLowerCase(Locale.ROOT) + "; " + rule.meaning());
     }
 
     private boolean prove(RulePack pack, PrintWriter out) {

@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.core.Code;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
+import org.proviso.core.rules.Elections;
+import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.Reference;
@@ -32,7 +35,7 @@ final class RulePackReader {
     }
 
     static Read read(YamlNode root) {
-        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons");
+        root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons", "orders");
         boolean illustrative = root.optional("illustrative").map(YamlNode::yes).orElse(false);
         RulePackReader reader = new RulePackReader(illustrative);
         RulePack pack = new RulePack(
@@ -41,16 +44,16 @@ final class RulePackReader {
                 illustrative,
                 root.required("caution").text(),
                 reader.rules(root.required("rules")),
-                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()));
+                root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()),
+                reader.orders(root));
         return new Read(pack, root.optional("over").map(YamlNode::text).orElse(""));
     }
 
     private Map<Rule, List<DatedValue>> rules(YamlNode node) {
         Map<Rule, List<DatedValue>> rules = new LinkedHashMap<>();
         for (String key : node.keys()) {
-            YamlNode values = node.required(key);
-            Rule rule = Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
-            rules.put(rule, values(rule, values));
+            Rule rule = rule(node, key);
+            rules.put(rule, values(rule, node.required(key)));
         }
         return rules;
     }
@@ -59,7 +62,7 @@ final class RulePackReader {
         List<DatedValue> values = new ArrayList<>();
         for (YamlNode item : node.items()) {
             DatedValue value = value(rule, item);
-            if (!values.isEmpty() && !values.get(values.size() - 1).from().isBefore(value.from())) {
+            if (!values.isEmpty() && !isAfter(values.get(values.size() - 1), value)) {
                 throw item.required("from").wrong("dates must ascend");
             }
             values.add(value);
@@ -67,14 +70,63 @@ final class RulePackReader {
         return List.copyOf(values);
     }
 
+    /** Two values may begin on the same day only where each is for other elections. */
+    private static boolean isAfter(DatedValue before, DatedValue value) {
+        return before.from().isBefore(value.from())
+                || before.from().equals(value.from()) && before.elections() != value.elections();
+    }
+
+    /** Court orders, each a dated act that changes one rule for the elections it names. */
+    private List<PackOrder> orders(YamlNode root) {
+        List<PackOrder> orders = new ArrayList<>();
+        for (YamlNode node : root.optional("orders").map(YamlNode::items).orElse(List.of())) {
+            orders.add(order(node));
+        }
+        return List.copyOf(orders);
+    }
+
+    private PackOrder order(YamlNode node) {
+        node.rejectUnknownKeys(
+                "court", "on", "from", "to", "standing", "rule", "value", "reference", "basis", "checked");
+        YamlNode key = node.required("rule");
+        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not in the vocabulary of rule packs"));
+        PackOrder order = new PackOrder(
+                node.required("court").text(),
+                node.required("on").date(),
+                node.required("to").date(),
+                node.required("standing").code(CourtOrder.Standing.class),
+                rule,
+                dated(rule, node));
+        if (order.to().isBefore(order.value().from())) {
+            throw node.required("to").wrong("the last election of an order is before its first");
+        }
+        return order;
+    }
+
     private DatedValue value(Rule rule, YamlNode node) {
-        node.rejectUnknownKeys("from", "value", "reference", "basis", "checked");
+        node.rejectUnknownKeys("from", "elections", "value", "reference", "basis", "checked");
+        return dated(rule, node);
+    }
+
+    private DatedValue dated(Rule rule, YamlNode node) {
         LocalDate from = node.required("from").date();
         RuleValue value = RuleValueReader.read(rule, node.required("value"));
         Basis basis = basis(node.required("basis"), value);
         Reference reference = reference(node.required("reference"));
         return new DatedValue(
-                from, value, reference, basis, node.required("checked").date());
+                from,
+                node.optional("elections")
+                        .map(which -> which.code(Elections.class))
+                        .orElse(Elections.ALL),
+                value,
+                reference,
+                basis,
+                node.required("checked").date());
+    }
+
+    private static Rule rule(YamlNode rules, String key) {
+        YamlNode values = rules.required(key);
+        return Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
     }
 
     private Basis basis(YamlNode node, RuleValue value) {

@@ -24,6 +24,6 @@ final class DueMoment {
                 .deadline(rule)
                 .filter(dated -> dated.anchor() == Anchor.FINDING_MADE)
                 .isPresent();
-        return fromFinding ? book.of(rule, found.toLocalDate()) : book.of(rule);
+        return fromFinding ? book.of(rule, found) : book.of(rule);
     }
 }

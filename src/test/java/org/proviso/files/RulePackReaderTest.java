@@ -1,6 +1,7 @@
 package org.proviso.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.proviso.files.InputAssert.refused;
 
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
 
@@ -185,6 +187,49 @@ class RulePackReaderTest {
                 1,
                 "value",
                 "is not one of");
+    }
+
+    private static final String ORDER = """
+            orders:
+              - court: Circuit Court
+                on: 2026-10-12
+                from: 2026-11-03
+                to: 2026-11-03
+                standing: in_force
+                rule: registration.online
+                value: {days: 14, before: election_day, time: end_of_day, if_closed: same_day}
+                reference: {title: "No. 1-26", year: 2026}
+                basis: invented
+                checked: 2026-11-25
+            """;
+
+    @Test
+    void reads_a_court_order_as_an_act_of_its_own() {
+        RulePack pack = RulePacks.load(PackText.of("example")
+                .replace("\nrules:\n", "\n" + ORDER + "rules:\n")
+                .in(folder)
+                .toString());
+        assertThat(pack.orders()).singleElement().satisfies(order -> {
+            assertThat(order.court()).isEqualTo("Circuit Court");
+            assertThat(order.value().value().spelled()).startsWith("14 days before election day");
+        });
+        assertThat(pack.values()).containsKey(Rule.find("registration.online").orElseThrow());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rule: registration.online | rule: registration.telegram | orders[1].rule | not in the vocabulary",
+                "to: 2026-11-03 | to: 2026-11-02 | orders[1].to | before its first",
+                "standing: in_force | standing: doubtful | orders[1].standing | is not one of",
+                "court: Circuit Court | judge: X | orders[1].judge | is not a known key here"
+            })
+    void refuses_a_court_order_by_its_wrong_part(String was, String changed, String key, String reason) {
+        PackText pack = PackText.of("example").replace("\nrules:\n", "\n" + ORDER.replace(was, changed) + "rules:\n");
+        assertThatThrownBy(() -> RulePacks.load(pack.in(folder).toString()))
+                .hasMessageContaining(key)
+                .hasMessageContaining(reason);
     }
 
     private static void rule(String rule, String value) {

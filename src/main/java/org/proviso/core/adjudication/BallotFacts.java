@@ -1,5 +1,6 @@
 package org.proviso.core.adjudication;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,11 +17,14 @@ import org.proviso.core.Voter;
 import org.proviso.core.adjudication.facts.BallotFact;
 import org.proviso.core.adjudication.facts.EntitlementFact;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.LateExcuse;
 import org.proviso.core.adjudication.facts.PartyBallot;
 import org.proviso.core.adjudication.facts.PlaceFact;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /**
  * Was the ballot of a style this voter may vote? In vote centers any style may be printed anywhere, so the style cast
@@ -60,8 +64,9 @@ final class BallotFacts {
             found.put(Fact.PLACE, new Finding(null, List.of()));
             return new Found(found.findings(), null);
         }
-        place(rows);
         BallotContests contests = closest(rows, cast.get());
+        place(rows, contests);
+        lateExcuse();
         found.put(Fact.BALLOT, style(rows, castStyle, contests, right.evidence()));
         return new Found(found.findings(), contests);
     }
@@ -126,7 +131,7 @@ final class BallotFacts {
         return best;
     }
 
-    private void place(List<PrecinctPart> rows) {
+    private void place(List<PrecinctPart> rows, BallotContests contests) {
         String cast = envelope.cast().votingLocation();
         boolean told = rows.stream().noneMatch(row -> row.votingLocation().isEmpty());
         if (!told || cast.isEmpty()) {
@@ -134,7 +139,30 @@ final class BallotFacts {
             return;
         }
         boolean own = rows.stream().anyMatch(row -> row.votingLocation().equals(cast));
-        found.put(Fact.PLACE, own ? PlaceFact.OWN_PLACE : PlaceFact.OTHER_PLACE);
+        found.put(Fact.PLACE, own ? PlaceFact.OWN_PLACE : otherPlace(contests));
+    }
+
+    /** Another congressional district shows in the federal contests of the two ballots. */
+    private static PlaceFact otherPlace(BallotContests contests) {
+        Set<String> cast = new LinkedHashSet<>(contests.cast());
+        Set<String> right = new LinkedHashSet<>(contests.right());
+        cast.retainAll(contests.federal());
+        right.retainAll(contests.federal());
+        return cast.equals(right) ? PlaceFact.OTHER_PLACE : PlaceFact.OTHER_DISTRICT;
+    }
+
+    /** Before the hour that the law names no reason excuses; from then on a person reads what was sworn. */
+    private void lateExcuse() {
+        LocalDateTime at = envelope.cast().at();
+        if (book.pack().of(StateRules.LATE_EXCUSE_AFTER).value() instanceof RuleValue.Time hour
+                && at != null
+                && at.toLocalTime().isBefore(hour.time())) {
+            found.put(
+                    Fact.LATE_EXCUSE,
+                    LateExcuse.NOT_SWORN,
+                    Source.ENVELOPE,
+                    "Cast at " + Words.hour(at) + ", before the hour from which a sworn reason excuses.");
+        }
     }
 
     private void entitlement() {
@@ -167,6 +195,10 @@ final class BallotFacts {
             case "own_party_or_unaffiliated" -> party.isEmpty();
             default -> false;
         };
+        if (book.pack().word(Rules.PRIMARY).equals("parties_decide") && !party.equals(ballot)) {
+            return Finding.unknown(
+                    Evidence.of(Source.ROLL, words + " Each party says who may vote its ballot; a person must look."));
+        }
         boolean own = party.equals(ballot) || open;
         boolean ruled = book.pack().of(Rules.PRIMARY).isFirm();
         return own || ruled

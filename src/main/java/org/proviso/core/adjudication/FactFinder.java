@@ -33,6 +33,7 @@ public final class FactFinder {
             Fact.OTHER_ENVELOPE,
             Fact.BALLOT,
             Fact.PLACE,
+            Fact.LATE_EXCUSE,
             Fact.ENTITLEMENT,
             Fact.PARTY_BALLOT,
             Fact.SIGNATURE_COMPARISON,

@@ -12,6 +12,7 @@ import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /**
  * Was the voter registered in time? The event tested differs by channel (52 USC 20507(a)(1)): a postmark for mail,
@@ -97,8 +98,24 @@ final class RegistrationFacts {
         return switch (channel) {
             case MAIL -> List.of(Rules.REGISTER_MAIL_POSTMARK, Rules.REGISTER_MAIL_RECEIVED);
             case ONLINE -> List.of(Rules.REGISTER_ONLINE);
+            case AGENCY, MOTOR_VEHICLE -> List.of(unlessAbsent(StateRules.REGISTER_AGENCY));
+            case IN_PERSON -> List.of(inPerson());
             default -> List.of(Rules.REGISTER_IN_PERSON);
         };
+    }
+
+    private Rule unlessAbsent(Rule own) {
+        return book.pack().of(own).isAbsent() ? Rules.REGISTER_IN_PERSON : own;
+    }
+
+    /** The later day for those who come to the office matters only to a date after the ordinary one. */
+    private Rule inPerson() {
+        LocalDate on = registration.registeredOn();
+        boolean late = on != null
+                && book.of(Rules.REGISTER_IN_PERSON)
+                        .map(deadline -> on.isAfter(deadline.day()))
+                        .orElse(true);
+        return late ? unlessAbsent(StateRules.REGISTER_LATE_IN_PERSON) : Rules.REGISTER_IN_PERSON;
     }
 
     private Finding inTime(LocalDate on) {

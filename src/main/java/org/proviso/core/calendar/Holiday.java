@@ -4,11 +4,13 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.temporal.TemporalAdjusters;
+import java.util.EnumSet;
+import java.util.Set;
 import org.proviso.core.Code;
 
 /**
- * Public holidays a county office may keep: the eleven of 5 USC 6103(a), and days that states add. Which of them a
- * county keeps, and what a deadline on one does, is state law and stands in the rule pack.
+ * Public holidays a county office may keep: the eleven of 5 USC 6103(a), and days that states add (from memory). Which
+ * of them a county keeps, and what a deadline on one does, is state law and stands in the rule pack.
  */
 public enum Holiday implements Code {
     NEW_YEARS_DAY(1870, year -> LocalDate.of(year, 1, 1)),
@@ -27,7 +29,24 @@ public enum Holiday implements Code {
             1845,
             year -> LocalDate.of(year, 11, 1)
                     .with(TemporalAdjusters.firstInMonth(DayOfWeek.MONDAY))
-                    .plusDays(1));
+                    .plusDays(1)),
+    LINCOLNS_BIRTHDAY(1892, year -> LocalDate.of(year, 2, 12)),
+    MARDI_GRAS(1875, year -> easter(year).minusDays(47)),
+    GOOD_FRIDAY(1870, year -> easter(year).minusDays(2)),
+    CESAR_CHAVEZ_DAY(2000, year -> LocalDate.of(year, 3, 31)),
+    EMANCIPATION_DAY(2005, year -> LocalDate.of(year, 4, 16)),
+    PATRIOTS_DAY(1969, year -> nth(year, Month.APRIL, DayOfWeek.MONDAY, 3)),
+    TRUMAN_DAY(1967, year -> LocalDate.of(year, 5, 8)),
+    KUHIO_DAY(1949, year -> LocalDate.of(year, 3, 26)),
+    KAMEHAMEHA_DAY(1871, year -> LocalDate.of(year, 6, 11)),
+    WEST_VIRGINIA_DAY(1927, year -> LocalDate.of(year, 6, 20)),
+    PIONEER_DAY(1870, year -> LocalDate.of(year, 7, 24)),
+    VICTORY_DAY(1948, year -> nth(year, Month.AUGUST, DayOfWeek.MONDAY, 2)),
+    BENNINGTON_BATTLE_DAY(1870, year -> LocalDate.of(year, 8, 16)),
+    STATEHOOD_DAY_HAWAII(1969, year -> nth(year, Month.AUGUST, DayOfWeek.FRIDAY, 3)),
+    ALASKA_DAY(1917, year -> LocalDate.of(year, 10, 18)),
+    NEVADA_DAY(2000, year -> nth(year, Month.OCTOBER, DayOfWeek.FRIDAY, -1)),
+    CHRISTMAS_EVE(1870, year -> LocalDate.of(year, 12, 24));
 
     private final int sinceYear;
     private final YearRule rule;
@@ -47,6 +66,11 @@ public enum Holiday implements Code {
         return year >= sinceYear;
     }
 
+    /** The eleven of 5 USC 6103(a). */
+    public static Set<Holiday> federal() {
+        return EnumSet.range(NEW_YEARS_DAY, CHRISTMAS);
+    }
+
     /** The day off: a Saturday moves to the Friday before, a Sunday to the Monday after (38 CFR 20.306). */
     public LocalDate observed(int year) {
         LocalDate day = date(year);
@@ -58,6 +82,19 @@ public enum Holiday implements Code {
 
     private static LocalDate nth(int year, Month month, DayOfWeek weekday, int n) {
         return LocalDate.of(year, month, 1).with(TemporalAdjusters.dayOfWeekInMonth(n, weekday));
+    }
+
+    /** Easter Sunday of the Gregorian calendar (the anonymous computus of 1876, common practice). */
+    private static LocalDate easter(int year) {
+        int golden = year % 19;
+        int century = year / 100;
+        int ofCentury = year % 100;
+        int correction = (century - (century + 8) / 25 + 1) / 3;
+        int moon = Math.floorMod(19 * golden + century - century / 4 - correction + 15, 30);
+        int weekday = Math.floorMod(32 + 2 * (century % 4) + 2 * (ofCentury / 4) - moon - ofCentury % 4, 7);
+        int late = (golden + 11 * moon + 22 * weekday) / 451;
+        int day = moon + weekday - 7 * late + 114;
+        return LocalDate.of(year, day / 31, day % 31 + 1);
     }
 
     private interface YearRule {

@@ -39,11 +39,22 @@ public record OfficeCalendar(Set<Holiday> holidays, Set<LocalDate> daysClosed) {
         return moved;
     }
 
+    /** The same day if there is mail, else the next day with mail: not on Sundays and federal holidays. */
+    static LocalDate mailOnOrAfter(LocalDate day) {
+        OfficeCalendar federal = new OfficeCalendar(Holiday.federal(), Set.of());
+        LocalDate mail = day;
+        while (mail.getDayOfWeek() == DayOfWeek.SUNDAY || federal.isHoliday(mail)) {
+            mail = mail.plusDays(1);
+        }
+        return mail;
+    }
+
     private static boolean isWeekend(LocalDate day) {
         return day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
     }
 
-    private boolean isHoliday(LocalDate day) {
+    /** Whether a kept holiday is observed on that day; days closed for this election only are none. */
+    public boolean isHoliday(LocalDate day) {
         // New Year's Day may be observed on the last day of the year before.
         return holidays.stream()
                 .anyMatch(holiday ->

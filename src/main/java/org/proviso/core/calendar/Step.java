@@ -2,10 +2,14 @@ package org.proviso.core.calendar;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** How far a deadline lies from its anchor: after it when positive, before it when negative. */
 public sealed interface Step {
+
+    /** How a fixed day reads: {@code October 14, 2024}. */
+    DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
 
     LocalDate from(LocalDate anchor, OfficeCalendar calendar);
 
@@ -55,6 +59,32 @@ public sealed interface Step {
             String name = weekday.name().charAt(0) + weekday.name().substring(1).toLowerCase(Locale.ROOT);
             String count = Math.abs(nth) == 1 ? name : ordinal(Math.abs(nth)) + " " + name;
             return count + (nth < 0 ? " before" : " after");
+        }
+    }
+
+    /** A day fixed by a court for one election: nothing is counted. */
+    record Fixed(LocalDate day) implements Step {
+        @Override
+        public LocalDate from(LocalDate anchor, OfficeCalendar calendar) {
+            return day;
+        }
+
+        @Override
+        public String words() {
+            return "on that day, " + DAY.format(day) + ", instead of any count from";
+        }
+    }
+
+    /** Counted from a day that is itself counted: the Monday before the 4th Tuesday before election day. */
+    record Then(Step first, Step second) implements Step {
+        @Override
+        public LocalDate from(LocalDate anchor, OfficeCalendar calendar) {
+            return second.from(first.from(anchor, calendar), calendar);
+        }
+
+        @Override
+        public String words() {
+            return second.words() + " the " + first.words();
         }
     }
 

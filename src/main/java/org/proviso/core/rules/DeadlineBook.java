@@ -2,7 +2,9 @@ package org.proviso.core.rules;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +16,20 @@ import org.proviso.core.calendar.Holiday;
 import org.proviso.core.calendar.OfficeCalendar;
 
 /** The deadlines of one election: the pack's rules computed on the county's calendar. All times are local to it. */
-public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
+public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<Anchor, LocalDateTime> acts) {
+
+    /** A book for which no act is dated yet. */
+    public DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
+        this(pack, calendar, Map.of());
+    }
+
+    /** The same book where an act is known to have been done, or set down, for that moment. */
+    public DeadlineBook with(Anchor act, LocalDateTime moment) {
+        Map<Anchor, LocalDateTime> known = new EnumMap<>(Anchor.class);
+        known.putAll(acts);
+        known.put(act, moment);
+        return new DeadlineBook(pack, calendar, Map.copyOf(known));
+    }
 
     /** The book for a pack, with the days closed for this election besides weekends and the pack's holidays. */
     public static DeadlineBook of(ResolvedPack pack, Set<LocalDate> daysClosed) {
@@ -28,12 +43,12 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
     /** The deadline of a rule, or empty where there is none or its anchor is a day not yet known. */
     public Optional<Deadline> of(Rule rule) {
         return pack.deadline(rule)
-                .flatMap(dated -> anchorDay(dated.anchor()).map(day -> bounded(rule, computed(dated, day))));
+                .flatMap(dated -> moment(dated.anchor()).map(moment -> bounded(rule, computed(dated, moment))));
     }
 
-    /** The deadline of a rule counted from the day of an act: a notice sent, a finding made, a meeting held. */
-    public Optional<Deadline> of(Rule rule, LocalDate dayOfAct) {
-        return pack.deadline(rule).map(dated -> computed(dated, dayOfAct));
+    /** The deadline of a rule counted from an act: a notice sent, a finding made, a meeting held. */
+    public Optional<Deadline> of(Rule rule, LocalDateTime act) {
+        return pack.deadline(rule).map(dated -> computed(dated, act));
     }
 
     /**
@@ -42,19 +57,19 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
      */
     public Optional<Deadline> cure(Ask ask, @Nullable LocalDateTime noticeSent) {
         Optional<Deadline> fixed = of(Rule.cure(ask));
-        return fixed.isPresent() || noticeSent == null ? fixed : of(Rule.cure(ask), noticeSent.toLocalDate());
+        return fixed.isPresent() || noticeSent == null ? fixed : of(Rule.cure(ask), noticeSent);
     }
 
-    private Deadline computed(DeadlineRule rule, LocalDate anchorDay) {
-        return rule.on(anchorDay, calendar, pack.officeCloses());
+    private Deadline computed(DeadlineRule rule, LocalDateTime moment) {
+        return rule.from(moment, calendar, pack.officeCloses());
     }
 
-    private Optional<LocalDate> anchorDay(Anchor anchor) {
+    private Optional<LocalDateTime> moment(Anchor anchor) {
         return switch (anchor) {
-            case ELECTION_DAY -> Optional.of(pack.electionDate());
-            case CERTIFICATION -> of(Rules.CERTIFICATION).map(Deadline::day);
-            case MAIL_RECEIPT -> of(Rules.MAIL_RECEIPT).map(Deadline::day);
-            case NOTICE_SENT, FINDING_MADE, BOARD_MEETING -> Optional.empty();
+            case ELECTION_DAY -> Optional.of(pack.electionDate().atStartOfDay());
+            case CERTIFICATION -> of(Rules.CERTIFICATION).map(Deadline::lastMoment);
+            case MAIL_RECEIPT -> of(Rules.MAIL_RECEIPT).map(Deadline::lastMoment);
+            case NOTICE_SENT, FINDING_MADE, BOARD_MEETING -> Optional.ofNullable(acts.get(anchor));
         };
     }
 

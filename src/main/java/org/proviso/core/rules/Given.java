@@ -20,6 +20,11 @@ public record Given(
         return new Given(rule, new RuleValue.Unknown(), NOWHERE, Basis.UNKNOWN, null);
     }
 
+    /** No pack says anything of the rule; not even that nobody knows. */
+    public boolean isAbsent() {
+        return !isKnown() && reference.equals(NOWHERE);
+    }
+
     public boolean isKnown() {
         return !(value instanceof RuleValue.Unknown);
     }

@@ -16,14 +16,19 @@ public final class PackResolver {
     public static ResolvedPack resolve(RulePack pack, LocalDate electionDate, List<Ruled> rulings) {
         Map<Rule, Given> given = new LinkedHashMap<>();
         for (Rule rule : Rule.all()) {
-            given.put(
-                    rule,
-                    pack.inForce(rule, electionDate)
-                            .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null))
-                            .orElse(Given.nothing(rule)));
+            given.put(rule, given(pack, rule, electionDate));
         }
         rulings.forEach(ruled -> given.put(ruled.rule(), apply(given.get(ruled.rule()), ruled)));
         return new ResolvedPack(pack, electionDate, given);
+    }
+
+    /** What a court ordered for this election goes before what the law says. */
+    private static Given given(RulePack pack, Rule rule, LocalDate electionDate) {
+        return pack.orderOn(rule, electionDate)
+                .flatMap(order -> order.given(electionDate))
+                .or(() -> pack.inForce(rule, electionDate)
+                        .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null)))
+                .orElse(Given.nothing(rule));
     }
 
     /** A pack resolved before, from what it gave; a rule that is not among it is unknown. */

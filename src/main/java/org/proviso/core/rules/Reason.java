@@ -28,6 +28,9 @@ public enum Reason implements Code {
     WRONG_STYLE("the ballot is of a style the voter was not entitled to"),
     WRONG_STYLE_RIGHT_PLACE("the ballot is of another style, cast at the voter's own voting location"),
     WRONG_STYLE_BY_OFFICIAL("an official gave the voter a ballot of another style"),
+    WRONG_STYLE_OTHER_DISTRICT("the ballot is of another style, cast outside the voter's congressional district"),
+    WRONG_STYLE_EXCUSED(
+            "the ballot is of another style, cast late by a voter who swore why their own place was out of reach"),
     NO_CONTEST_IN_COMMON("no contest on the ballot cast was the voter's to vote"),
     FEDERAL_CONTESTS_ONLY("the registration entitles to federal contests only"),
     WRONG_PARTY_BALLOT("the ballot is of a party other than the voter's"),
@@ -37,6 +40,7 @@ public enum Reason implements Code {
     NOT_OF_AGE("the voter was not of age on election day"),
     NOT_A_CITIZEN("the voter is not a citizen"),
     DISQUALIFIED("the voter was disqualified by law on election day"),
+    NOT_ENTITLED("the record shows that the voter was not entitled to vote"),
     DIED_BEFORE_VOTING("the voter died before the ballot was cast"),
     CAST_AFTER_CLOSE("the ballot was cast after the polls had closed"),
     EXTENSION_SET_ASIDE("the order that extended the hours was set aside"),
@@ -46,6 +50,11 @@ public enum Reason implements Code {
 
     Reason(String words) {
         this.words = words;
+    }
+
+    /** Whether only some states tell it apart from a plainer ground; the others have no consequence for it. */
+    public boolean isRefinement() {
+        return this == WRONG_STYLE_OTHER_DISTRICT || this == WRONG_STYLE_EXCUSED;
     }
 
     /** The ground as the office says it. */

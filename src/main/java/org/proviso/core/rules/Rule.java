@@ -8,9 +8,30 @@ import java.util.Optional;
 
 /**
  * One entry of the vocabulary in which rule packs are written: its key, the kind of value it takes, the words allowed
- * (where it takes words), and what it means. A pack with a key that is not in {@link #all()} does not load.
+ * (where it takes words), what it means, and what hangs on it. A pack with a key that is not in {@link #all()} does
+ * not load.
  */
-public record Rule(String key, RuleType type, List<String> words, String meaning) {
+public record Rule(String key, RuleType type, List<String> words, String meaning, Use use) {
+
+    /** What hangs on a rule, and so what it means that a pack says nothing of it. */
+    public enum Use {
+        /** A question or a service needs it: where no pack gives it, what asks for it stays open. */
+        NEEDED,
+        /** A question reads it where a pack gives it; where none does, the law of that pack has no such rule. */
+        OPTIONAL,
+        /** Shown, printed and put into the calendar; no answer turns on it. */
+        TOLD
+    }
+
+    /** A rule that is needed. */
+    Rule(String key, RuleType type, List<String> words, String meaning) {
+        this(key, type, words, meaning, Use.NEEDED);
+    }
+
+    /** The ways by which the voter may do what is asked. */
+    public static Rule cureWays(Ask ask) {
+        return of("cure_ways." + ask.code());
+    }
 
     /** The consequence of a reason. */
     public static Rule consequence(Reason reason) {
@@ -59,16 +80,21 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
 
     /** Holder that builds the generated part of the vocabulary once. */
     private static final class Vocabulary {
+        static final List<String> CURE_WAYS =
+                List.of("in_person", "mail", "email", "fax", "upload", "text_message", "phone");
         static final Map<String, Rule> BY_KEY = new LinkedHashMap<>();
 
         static {
             List<Rule> rules = new ArrayList<>(Rules.fixed());
+            rules.addAll(StateRules.fixed());
+            rules.addAll(ToldRules.fixed());
             for (Reason reason : Reason.values()) {
                 rules.add(new Rule(
                         "consequence." + reason.code(),
                         RuleType.CONSEQUENCE,
                         List.of(),
-                        "what follows when " + reason.words()));
+                        "what follows when " + reason.words(),
+                        reason.isRefinement() ? Use.OPTIONAL : Use.NEEDED));
             }
             for (Ask ask : Ask.values()) {
                 rules.add(new Rule(
@@ -83,6 +109,12 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
                         RuleType.FLAG,
                         List.of(),
                         "whether running out counts only with a notice logged as sent in time, to " + ask.words()));
+                rules.add(new Rule(
+                        "cure_ways." + ask.code(),
+                        RuleType.WORDS,
+                        CURE_WAYS,
+                        "by which ways the voter may " + ask.words(),
+                        Use.TOLD));
             }
             rules.forEach(rule -> BY_KEY.put(rule.key(), rule));
         }

@@ -2,6 +2,7 @@ package org.proviso.core.rules;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,19 @@ public record RulePack(
         boolean illustrative,
         String caution,
         Map<Rule, List<DatedValue>> values,
-        Map<Reason, ReasonText> reasons) {
+        Map<Reason, ReasonText> reasons,
+        List<PackOrder> orders) {
+
+    /** A pack without court orders. */
+    public RulePack(
+            String id,
+            String name,
+            boolean illustrative,
+            String caution,
+            Map<Rule, List<DatedValue>> values,
+            Map<Reason, ReasonText> reasons) {
+        this(id, name, illustrative, caution, values, reasons, List.of());
+    }
 
     /** This pack laid over a floor: where it says nothing, or nothing yet, the floor speaks. */
     public RulePack over(RulePack floor) {
@@ -26,7 +39,17 @@ public record RulePack(
         values.forEach((rule, own) -> merged.merge(rule, own, RulePack::laidOver));
         Map<Reason, ReasonText> texts = new LinkedHashMap<>(floor.reasons);
         texts.putAll(reasons);
-        return new RulePack(id, name, illustrative, caution, merged, texts);
+        List<PackOrder> both = new ArrayList<>(floor.orders);
+        both.addAll(orders);
+        return new RulePack(id, name, illustrative, caution, merged, texts, List.copyOf(both));
+    }
+
+    /** The court order that gives a rule its value for an election on that date; the latest of several. */
+    public Optional<PackOrder> orderOn(Rule rule, LocalDate electionDate) {
+        return orders.stream()
+                .filter(order -> order.rule().equals(rule))
+                .filter(order -> order.given(electionDate).isPresent())
+                .max(Comparator.comparing(PackOrder::on));
     }
 
     private static List<DatedValue> laidOver(List<DatedValue> floor, List<DatedValue> own) {
@@ -44,7 +67,7 @@ public record RulePack(
     public Optional<DatedValue> inForce(Rule rule, LocalDate electionDate) {
         @Nullable DatedValue found = null;
         for (DatedValue value : values.getOrDefault(rule, List.of())) {
-            if (!value.from().isAfter(electionDate)) {
+            if (value.appliesTo(electionDate)) {
                 found = value;
             }
         }

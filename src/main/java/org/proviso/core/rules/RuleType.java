@@ -8,6 +8,8 @@ public enum RuleType {
     WORD,
     /** Several of a few words. */
     WORDS,
+    /** A few words of the state's own. */
+    TEXT,
     /** A whole number. */
     NUMBER,
     /** A clock time such as 17:00. */

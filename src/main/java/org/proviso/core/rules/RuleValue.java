@@ -36,6 +36,19 @@ public sealed interface RuleValue {
         }
     }
 
+    /** The state's own words for a thing. */
+    record Text(String text) implements RuleValue {
+        @Override
+        public String spelled() {
+            return text;
+        }
+
+        @Override
+        public String inWords() {
+            return text;
+        }
+    }
+
     record Number(int number) implements RuleValue {
         @Override
         public String spelled() {

@@ -32,7 +32,8 @@ public final class Rules {
             WORD,
             "whether one may register and vote on the same day",
             "not_offered",
-            "counts_when_accepted");
+            "counts_when_accepted",
+            "counts_for_president");
     public static final Rule MOVES = rule(
             "moves.within_county",
             WORD,
@@ -47,7 +48,8 @@ public final class Rules {
             "whose party ballot a voter may take in a primary",
             "own_party",
             "own_party_or_unaffiliated",
-            "every_voter");
+            "every_voter",
+            "parties_decide");
     public static final Rule REQUIRED_FIELDS = rule(
             "affirmation.required_fields",
             WORDS,
@@ -78,7 +80,8 @@ public final class Rules {
             WORD,
             "a mail ballot that came back and is not yet decided",
             "wait_for_its_decision",
-            "stands_in_the_way");
+            "stands_in_the_way",
+            "gives_way");
     public static final Rule COUNTED_LIST_TO_MAIL_DESK = rule(
             "mail.counted_list_to_desk",
             FLAG,
@@ -118,7 +121,9 @@ public final class Rules {
             "who must be convinced",
             "counts_unless_shown_otherwise",
             "voter_must_show",
-            "preponderance");
+            "preponderance",
+            "clear_and_convincing",
+            "beyond_reasonable_doubt");
     public static final Rule GATE_REVIEW = rule("gate.review", DEADLINE, "before when no envelope is reviewed");
     public static final Rule GATE_DECISION = rule("gate.decision", DEADLINE, "before when none is decided");
     public static final Rule GATE_OPEN = rule("gate.open", DEADLINE, "before when none is opened");

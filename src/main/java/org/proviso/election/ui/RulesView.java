@@ -93,7 +93,9 @@ public final class RulesView extends Composite<Div> {
     private static boolean isSilent(Rule rule, Given given) {
         return !given.isKnown()
                 && given.reference().year() == 0
-                && (rule.key().startsWith("notice") || rule.key().startsWith("consequence."));
+                && (rule.use() != Rule.Use.NEEDED
+                        || rule.key().startsWith("notice")
+                        || rule.key().startsWith("consequence."));
     }
 
     private List<Component> row(Rule rule, Given given) {

@@ -18,7 +18,7 @@ public final class ClearCase {
             field.first_name=keyed field.date_of_birth=keyed field.residence_address_line=keyed field.city=keyed
             field.zip=keyed field.id_last4=keyed field.statements_ticked=keyed identity=confirmed registration=in_time
             residence=in_county mail_ballots=none check_in=none other_county=not_listed other_envelope=none
-            ballot=right_style place=own_place official_error=not_noted entitlement=full party_ballot=own
+            ballot=right_style place=own_place official_error=not_noted late_excuse=not_sworn entitlement=full party_ballot=own
             identification=shown signature_comparison=agrees vote_time=within_hours challenge=none
             eligibility=nothing_known court_order=none""";
 

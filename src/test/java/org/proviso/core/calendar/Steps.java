@@ -22,8 +22,7 @@ final class Steps {
 
     /** The eleven of 5 USC 6103(a), or all but the October one. */
     static Set<Holiday> holidays(String which) {
-        Set<Holiday> federal = EnumSet.allOf(Holiday.class);
-        federal.removeAll(Set.of(Holiday.DAY_AFTER_THANKSGIVING, Holiday.GENERAL_ELECTION_DAY));
+        Set<Holiday> federal = Holiday.federal();
         if (which.equals("federal_but_columbus_day")) {
             federal.remove(Holiday.COLUMBUS_DAY);
         }

@@ -75,7 +75,7 @@ class DeadlineBookTest {
                 .book();
 
         assertThat(book.of(cure)).isEmpty();
-        assertThat(book.of(cure, LocalDate.of(2026, 11, 4)))
+        assertThat(book.of(cure, LocalDate.of(2026, 11, 4).atTime(9, 0)))
                 .hasValueSatisfying(
                         deadline -> assertThat(deadline.lastMoment()).isEqualTo("2026-11-09T17:00"));
     }
@@ -85,7 +85,7 @@ class DeadlineBookTest {
         DeadlineBook book = ChangedPack.of("example").book();
         assertThat(book.of(Rules.GATE_OPEN)).isEmpty();
         assertThat(book.of(Rule.cure(Ask.ELIGIBILITY))).isEmpty();
-        assertThat(book.of(Rule.cure(Ask.ELIGIBILITY), LocalDate.of(2026, 11, 4)))
+        assertThat(book.of(Rule.cure(Ask.ELIGIBILITY), LocalDate.of(2026, 11, 4).atTime(9, 0)))
                 .isEmpty();
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.CourtOrder;
 import org.proviso.files.RulePacks;
 
 class RulePackTest {
@@ -102,6 +103,36 @@ class RulePackTest {
         Given given =
                 ChangedPack.of("us").resolved(ruling("moves.within_county", "")).of(Rules.MOVES);
         assertThat(given.isFirm()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "IN_FORCE, 2016-11-08, apart, READ",
+        "FINAL, 2016-11-08, apart, READ",
+        "PENDING, 2016-11-08, unknown, UNKNOWN",
+        "SET_ASIDE, 2016-11-08, wait, READ",
+        "IN_FORCE, 2016-11-07, wait, READ",
+        "IN_FORCE, 2016-12-31, apart, READ",
+        "IN_FORCE, 2017-01-01, wait, READ"
+    })
+    void a_court_order_gives_the_value_for_the_elections_it_names(
+            CourtOrder.Standing standing, LocalDate electionDate, String value, Basis basis) {
+        PackOrder order = new PackOrder(
+                "U.S. District Court",
+                LocalDate.of(2016, 10, 12),
+                LocalDate.of(2016, 12, 31),
+                standing,
+                Rules.EXTENDED_PENDING,
+                dated("2016-11-08", "apart"));
+        RulePack law = pack(Map.of(Rules.EXTENDED_PENDING, List.of(dated("2004-01-01", "wait"))));
+        RulePack pack = new RulePack("s", "S", false, "", Map.of(), Map.of(), List.of(order)).over(law);
+
+        Given given = PackResolver.resolve(pack, electionDate, List.of()).of(Rules.EXTENDED_PENDING);
+
+        assertThat(given.value().spelled()).isEqualTo(value);
+        assertThat(given.basis()).isEqualTo(basis);
+        assertThat(given.reference().words().contains("Order of U.S. District Court of 2016-10-12"))
+                .isEqualTo(!value.equals("wait"));
     }
 
     private static String value(RulePack pack, Rule rule, LocalDate electionDate) {

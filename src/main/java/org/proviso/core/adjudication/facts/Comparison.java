@@ -4,6 +4,7 @@ package org.proviso.core.adjudication.facts;
 public enum Comparison implements FactWord {
     NOT_YET("nobody has compared it yet"),
     AGREES("a reviewer found that it agrees"),
+    VARIANT("differs only by initials, a nickname, or a hand unsteady with age or illness"),
     DIFFERS_BY_ONE("one reviewer found it different; a second, independent look is due"),
     DIFFERS_BY_TWO("two reviewers independently found it different"),
     NO_EXEMPLAR("there is no signature on file to compare with"),

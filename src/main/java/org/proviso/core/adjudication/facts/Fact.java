@@ -41,6 +41,8 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<PlaceFact> PLACE = one("place", PlaceFact.class, "where the ballot was cast");
     public static final Fact<OfficialError> OFFICIAL_ERROR =
             one("official_error", OfficialError.class, "whether an official noted an error of their own");
+    public static final Fact<LateExcuse> LATE_EXCUSE =
+            one("late_excuse", LateExcuse.class, "whether a sworn reason excuses the ballot of another precinct");
     public static final Fact<EntitlementFact> ENTITLEMENT =
             one("entitlement", EntitlementFact.class, "which contests the registration entitles to");
     public static final Fact<PartyBallot> PARTY_BALLOT =
@@ -78,6 +80,7 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             BALLOT,
             PLACE,
             OFFICIAL_ERROR,
+            LATE_EXCUSE,
             ENTITLEMENT,
             PARTY_BALLOT,
             IDENTIFICATION,

@@ -7,7 +7,10 @@ public enum Identification implements FactWord {
     MISSING("asked for, and not shown so far"),
     SUPPLIED_IN_TIME("brought afterward, stamped in time"),
     SUPPLIED_LATE("brought afterward, stamped too late"),
-    EXCUSED("excused by a declaration that the law accepts");
+    NOT_SUFFICIENT("brought in time, but not what the law accepts"),
+    EXCUSED("excused by a declaration that the law accepts"),
+    DECLARATION_PENDING("a declaration was sworn; what must bear it out is not checked yet"),
+    DECLARATION_NOT_ACCEPTED("a declaration was sworn that the law does not accept");
 
     private final String meaning;
 

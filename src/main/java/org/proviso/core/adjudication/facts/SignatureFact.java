@@ -6,6 +6,7 @@ public enum SignatureFact implements FactWord {
     MISSING("not signed"),
     MARK_WITNESSED("signed by a mark, with a witness"),
     MARK_NOT_WITNESSED("signed by a mark, without a witness"),
+    POWER_OF_ATTORNEY("signed by somebody else under a power of attorney"),
     SIGNED_LATER_IN_TIME("signed afterward, in time"),
     SIGNED_LATER_LATE("signed afterward, too late");
 

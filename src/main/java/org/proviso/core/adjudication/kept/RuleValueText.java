@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication.kept;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.Locale;
@@ -29,6 +30,8 @@ final class RuleValueText {
             return Map.of("kind", "word", "word", word.word());
         } else if (value instanceof RuleValue.Words words) {
             return Map.of("kind", "words", "words", words.words());
+        } else if (value instanceof RuleValue.Text text) {
+            return Map.of("kind", "text", "text", text.text());
         } else if (value instanceof RuleValue.Number number) {
             return Map.of("kind", "number", "number", number.number());
         } else if (value instanceof RuleValue.Time time) {
@@ -49,6 +52,7 @@ final class RuleValueText {
             case "flag" -> new RuleValue.Flag(fields.flag("yes"));
             case "word" -> new RuleValue.Word(fields.text("word"));
             case "words" -> new RuleValue.Words(fields.texts("words"));
+            case "text" -> new RuleValue.Text(fields.text("text"));
             case "number" -> new RuleValue.Number((int) fields.number("number"));
             case "time" -> new RuleValue.Time(LocalTime.parse(fields.text("time")));
             case "deadline" -> new RuleValue.Dated(deadline(fields));
@@ -65,6 +69,9 @@ final class RuleValueText {
         text.put("anchor", rule.anchor().code());
         text.put("time", time(rule.time()));
         text.put("if_closed", rule.ifClosed().code());
+        if (rule.actsUntil() != null) {
+            text.put("acts_until", rule.actsUntil().toString());
+        }
         return text;
     }
 
@@ -74,12 +81,19 @@ final class RuleValueText {
                 step(fields),
                 TimeOfDay.parse(fields.text("time"))
                         .orElseThrow(() -> new IllegalArgumentException("\"time\" is no time of day")),
-                fields.code("if_closed", IfClosed.class));
+                fields.code("if_closed", IfClosed.class),
+                fields.optional("acts_until", LocalTime::parse));
     }
 
     private static Map<String, Object> step(Step step) {
         if (step instanceof Step.Weekday weekday) {
             return Map.of("nth", weekday.nth(), "weekday", weekday.weekday().name());
+        }
+        if (step instanceof Step.Then then) {
+            return Map.of("first", step(then.first()), "second", step(then.second()));
+        }
+        if (step instanceof Step.Fixed fixed) {
+            return Map.of("date", fixed.day().toString());
         }
         return step instanceof Step.BusinessDays open
                 ? Map.of("business_days", open.days())
@@ -89,6 +103,12 @@ final class RuleValueText {
     private static Step step(Fields fields) {
         if (fields.has("weekday")) {
             return new Step.Weekday((int) fields.number("nth"), DayOfWeek.valueOf(fields.text("weekday")));
+        }
+        if (fields.has("first")) {
+            return new Step.Then(step(fields.object("first")), step(fields.object("second")));
+        }
+        if (fields.has("date")) {
+            return new Step.Fixed(LocalDate.parse(fields.text("date")));
         }
         return fields.has("business_days")
                 ? new Step.BusinessDays((int) fields.number("business_days"))

@@ -6,7 +6,9 @@ import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.OtherEnvelope;
+import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.StateRules;
 
 /** Has the voter another provisional envelope? Envelopes of one person are decided together and one at most counts. */
 final class AnotherEnvelope extends Asked<OtherEnvelope> {
@@ -22,13 +24,31 @@ final class AnotherEnvelope extends Asked<OtherEnvelope> {
             case NOT_COUNTED -> setting.clear("The other one does not count");
             case COUNTED -> setting.stands(Reason.OTHER_ENVELOPE_COUNTED);
             case LATER_PENDING ->
-                setting.open(
+                together(
                         "another envelope of this voter was cast later; they are decided together",
-                        setting.clear("The one cast first"));
+                        "The one cast first",
+                        true,
+                        setting);
             case EARLIER_PENDING ->
-                setting.open(
+                together(
                         "another envelope of this voter was cast earlier; they are decided together",
-                        setting.stands(Reason.OTHER_ENVELOPE_COUNTED));
+                        "The one cast last",
+                        false,
+                        setting);
         };
+    }
+
+    /** The one cast first prevails, unless the law of the state says otherwise. */
+    private static Answer together(String missing, String whichOne, boolean first, Setting setting) {
+        Given rule = setting.pack().of(StateRules.TWO_ENVELOPES);
+        if (rule.word().equals("person_decides")) {
+            return setting.open(missing, StateRules.TWO_ENVELOPES);
+        }
+        if (!rule.isKnown() && !rule.isAbsent()) {
+            return setting.ruleUnknown(StateRules.TWO_ENVELOPES);
+        }
+        boolean prevails = first != rule.word().equals("last_cast");
+        return setting.open(
+                missing, prevails ? setting.clear(whichOne) : setting.stands(Reason.OTHER_ENVELOPE_COUNTED));
     }
 }

@@ -7,6 +7,7 @@ import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Eligibility;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
 
 /** Is anything known against the right to vote? */
 final class Eligible extends Asked<Eligibility> {
@@ -20,6 +21,9 @@ final class Eligible extends Asked<Eligibility> {
         return switch (word) {
             case NOTHING_KNOWN -> setting.clear("Nothing known");
             case DIED_AFTER_VOTING -> setting.clear("The voter was living when the ballot was cast");
+            case DOUBTED -> setting.open("the right to vote is doubted; the evidence is to be weighed", Rules.BURDEN);
+            case DOUBT_NOT_SHOWN -> setting.clear("Doubted; the evidence does not bear it out", Rules.BURDEN);
+            case NOT_ENTITLED -> setting.stands(Reason.NOT_ENTITLED);
             case NOT_OF_AGE -> setting.stands(Reason.NOT_OF_AGE);
             case NOT_A_CITIZEN -> setting.stands(Reason.NOT_A_CITIZEN);
             case DISQUALIFIED -> setting.stands(Reason.DISQUALIFIED);

@@ -7,6 +7,7 @@ import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.EnvelopeFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.StateRules;
 
 /** Is the envelope sealed, and does it hold a provisional ballot? What is inside is known only at opening. */
 final class EnvelopeCondition extends Asked<EnvelopeFact> {
@@ -17,6 +18,11 @@ final class EnvelopeCondition extends Asked<EnvelopeFact> {
 
     @Override
     Answer of(EnvelopeFact word, FactReader facts, Setting setting) {
+        if (setting.pack().word(StateRules.PROVISIONAL_ISSUED).equals("not_issued")) {
+            return setting.open(
+                    "this state issues no provisional ballots; counsel must say under which law this one was cast",
+                    StateRules.PROVISIONAL_ISSUED);
+        }
         return switch (word) {
             case SEALED -> setting.clear("Yes");
             case TORN -> setting.clear("Yes; torn, to be noted at opening");

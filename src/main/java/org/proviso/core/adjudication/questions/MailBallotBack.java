@@ -1,6 +1,9 @@
 package org.proviso.core.adjudication.questions;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.FactReader;
 import org.proviso.core.adjudication.Heading;
@@ -8,8 +11,11 @@ import org.proviso.core.adjudication.Question;
 import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.MailBallotFact;
+import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /** Did a mail ballot of this voter come back? Each serial is weighed; the worst decides. */
 final class MailBallotBack implements Question {
@@ -49,16 +55,48 @@ final class MailBallotBack implements Question {
         if (words.contains(MailBallotFact.CURE_PENDING)) {
             return setting.open("a mail ballot came back with a fault that the voter may still cure");
         }
+        Answer refused = refused(words, setting);
+        return refused == null ? notBack(words, setting) : refused;
+    }
+
+    private static Answer notBack(Set<MailBallotFact> words, Setting setting) {
         return words.contains(MailBallotFact.OUTSTANDING) ? outstanding(setting) : setting.clear(none(words));
+    }
+
+    /** A ballot that came back and was refused: it leaves the way free, unless the law of the state says otherwise. */
+    private static @Nullable Answer refused(Set<MailBallotFact> words, Setting setting) {
+        Map<MailBallotFact, Rule> rules =
+                Map.of(MailBallotFact.REJECTED, StateRules.MAIL_REJECTED, MailBallotFact.LATE, StateRules.MAIL_LATE);
+        Answer found = null;
+        for (MailBallotFact word : List.of(MailBallotFact.REJECTED, MailBallotFact.LATE)) {
+            Given rule = setting.pack().of(rules.get(word));
+            if (found != null || !words.contains(word) || rule.isAbsent()) {
+                continue;
+            }
+            if (rule.word().equals("stands_in_the_way")) {
+                found = setting.stands(Reason.MAIL_BALLOT_RETURNED, rule.rule());
+            } else if (!rule.isKnown()) {
+                found = setting.ruleUnknown(rule.rule());
+            }
+        }
+        return found;
     }
 
     private static Answer returned(Setting setting) {
         return switch (setting.pack().word(Rules.MAIL_RETURNED)) {
             case "stands_in_the_way" -> setting.stands(Reason.MAIL_BALLOT_RETURNED, Rules.MAIL_RETURNED);
+            case "gives_way" -> givesWay(setting);
             case "wait_for_its_decision" ->
                 setting.open("a mail ballot came back and is not decided yet", Rules.MAIL_RETURNED);
             default -> setting.ruleUnknown(Rules.MAIL_RETURNED);
         };
+    }
+
+    /** The provisional ballot prevails and the mail ballot is refused; only by a rule that somebody read or signed. */
+    private static Answer givesWay(Setting setting) {
+        return setting.pack().of(Rules.MAIL_RETURNED).isFirm()
+                ? setting.clear("One came back; it gives way to this ballot and is refused", Rules.MAIL_RETURNED)
+                : setting.ruleUnknown(Rules.MAIL_RETURNED);
     }
 
     /** It may still arrive, unless its deadline has passed or the mail desk refuses ballots of counted voters. */

@@ -8,8 +8,10 @@ import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Registration;
 import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /** Was the voter registered in time? An inactive voter is registered (52 USC 20507(d)-(e)); a name that is missing is a matter of research, not an answer (52 USC 21083(a)(2)(B)). */
 final class RegisteredInTime extends Asked<Registration> {
@@ -31,7 +33,9 @@ final class RegisteredInTime extends Asked<Registration> {
             case NONE_NEEDED -> setting.clear("None needed", Rules.REGISTRATION_NEEDED);
             case LATE -> setting.stands(Reason.REGISTERED_LATE);
             case SAME_DAY_ACCEPTED, SAME_DAY_PENDING -> sameDay(word, setting);
-            case PENDING -> setting.stands(Reason.REGISTRATION_PENDING);
+            case PENDING, PENDING_VERIFIED_LATE -> setting.stands(Reason.REGISTRATION_PENDING);
+            case PENDING_VERIFIED_IN_TIME -> inCounty("Yes; verified in time", facts, setting);
+            case PROVED_INSTEAD -> proved(setting);
             case CANCELLED -> setting.stands(Reason.REGISTRATION_CANCELLED);
             case ELSEWHERE -> setting.stands(Reason.REGISTERED_ELSEWHERE);
             case NOT_FOUND_AFTER_SEARCH -> setting.stands(Reason.NOT_REGISTERED);
@@ -57,8 +61,24 @@ final class RegisteredInTime extends Asked<Registration> {
                 word == Registration.SAME_DAY_ACCEPTED
                         ? setting.clear("Yes, on the day", Rules.SAME_DAY)
                         : setting.open("the registration made on the day is not accepted yet", Rules.SAME_DAY);
+            case "counts_for_president" ->
+                setting.open(
+                        "registered on the day, which counts for president and vice president only; a person settles"
+                                + " what counts",
+                        Rules.SAME_DAY);
             default -> setting.ruleUnknown(Rules.SAME_DAY);
         };
+    }
+
+    /** Some states take proof of identity and residence for a record that nobody can find. */
+    private static Answer proved(Setting setting) {
+        Given rule = setting.pack().of(StateRules.PROOF_INSTEAD);
+        if (rule.isYes()) {
+            return setting.clear("Proved in time, which stands for it", StateRules.PROOF_INSTEAD);
+        }
+        return rule.isKnown() || rule.isAbsent()
+                ? setting.stands(Reason.NOT_REGISTERED)
+                : setting.ruleUnknown(StateRules.PROOF_INSTEAD);
     }
 
     /** Open until a person has searched; the address tells what the search will probably end in. */

@@ -2,12 +2,14 @@ package org.proviso.core.adjudication.questions;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.FactReader;
 import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.BallotFact;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.LateExcuse;
 import org.proviso.core.adjudication.facts.OfficialError;
 import org.proviso.core.adjudication.facts.PlaceFact;
 import org.proviso.core.rules.Reason;
@@ -16,16 +18,13 @@ import org.proviso.core.rules.Rule;
 /** Was the ballot of a style the voter may vote? Moving is not a fault; casting another style is. An official's noted error and the voter's own location may change what follows. */
 final class RightStyle extends Asked<BallotFact> {
 
-    private static final List<Reason> WAYS =
-            List.of(Reason.WRONG_STYLE, Reason.WRONG_STYLE_RIGHT_PLACE, Reason.WRONG_STYLE_BY_OFFICIAL);
-
     RightStyle() {
         super("ballot.style", Heading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
     }
 
     @Override
     public Set<Fact<?>> reads() {
-        return Set.of(Fact.BALLOT, Fact.PLACE, Fact.OFFICIAL_ERROR);
+        return Set.of(Fact.BALLOT, Fact.PLACE, Fact.OFFICIAL_ERROR, Fact.LATE_EXCUSE);
     }
 
     @Override
@@ -38,23 +37,55 @@ final class RightStyle extends Asked<BallotFact> {
             return setting.stands(Reason.WRONG_STYLE_BY_OFFICIAL);
         }
         PlaceFact place = facts.one(Fact.PLACE);
-        if (error == null || place == null) {
-            return sameEitherWay(setting);
+        LateExcuse excuse =
+                isTold(Reason.WRONG_STYLE_EXCUSED, setting) ? facts.one(Fact.LATE_EXCUSE) : LateExcuse.NOT_SWORN;
+        return error == null || place == null || excuse == null
+                ? sameEitherWay(setting)
+                : setting.stands(way(place, excuse, setting));
+    }
+
+    private static Reason way(PlaceFact place, LateExcuse excuse, Setting setting) {
+        if (excuse == LateExcuse.SWORN) {
+            return Reason.WRONG_STYLE_EXCUSED;
         }
-        return setting.stands(place == PlaceFact.OWN_PLACE ? Reason.WRONG_STYLE_RIGHT_PLACE : Reason.WRONG_STYLE);
+        return switch (place) {
+            case OWN_PLACE -> Reason.WRONG_STYLE_RIGHT_PLACE;
+            case OTHER_PLACE -> Reason.WRONG_STYLE;
+            case OTHER_DISTRICT ->
+                isTold(Reason.WRONG_STYLE_OTHER_DISTRICT, setting)
+                        ? Reason.WRONG_STYLE_OTHER_DISTRICT
+                        : Reason.WRONG_STYLE;
+        };
     }
 
     /** Where the law treats every way alike, nobody needs to know which it was, if each is known as firmly. */
     private static Answer sameEitherWay(Setting setting) {
+        List<Reason> ways = ways(setting);
         boolean alike =
-                WAYS.stream().map(setting.pack()::consequence).distinct().count() == 1;
+                ways.stream().map(setting.pack()::consequence).distinct().count() == 1;
         return alike
-                ? setting.stands(leastFirm(setting))
+                ? setting.stands(leastFirm(ways, setting))
                 : setting.open("how the voter came to another style is not known yet");
     }
 
-    private static Reason leastFirm(Setting setting) {
-        return WAYS.stream()
+    /** The ways that the law of this state tells apart. */
+    private static List<Reason> ways(Setting setting) {
+        return Stream.of(
+                        Reason.WRONG_STYLE,
+                        Reason.WRONG_STYLE_RIGHT_PLACE,
+                        Reason.WRONG_STYLE_BY_OFFICIAL,
+                        Reason.WRONG_STYLE_OTHER_DISTRICT,
+                        Reason.WRONG_STYLE_EXCUSED)
+                .filter(way -> !way.isRefinement() || isTold(way, setting))
+                .toList();
+    }
+
+    private static boolean isTold(Reason refinement, Setting setting) {
+        return !setting.pack().of(Rule.consequence(refinement)).isAbsent();
+    }
+
+    private static Reason leastFirm(List<Reason> ways, Setting setting) {
+        return ways.stream()
                 .filter(way -> !setting.pack().of(Rule.consequence(way)).isFirm())
                 .findFirst()
                 .orElse(Reason.WRONG_STYLE);

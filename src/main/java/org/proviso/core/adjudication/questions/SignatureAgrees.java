@@ -8,8 +8,10 @@ import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureFact;
+import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /** Does the signature agree with those on file? One reviewer may accept; only two, independently, may find it different. */
 final class SignatureAgrees extends Asked<Comparison> {
@@ -56,10 +58,21 @@ final class SignatureAgrees extends Asked<Comparison> {
             case AGREES -> setting.clear("Agrees");
             case CONFIRMED_BY_VOTER -> setting.clear("Confirmed by the voter");
             case NOT_YET -> setting.open("the signature is to be compared", setting.clear("It agrees"));
+            case VARIANT -> variant(setting);
             case DIFFERS_BY_ONE ->
                 setting.open("one reviewer found the signature different; a second, independent look is due");
             case DIFFERS_BY_TWO -> setting.stands(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
             case NO_EXEMPLAR -> noExemplar(setting);
+        };
+    }
+
+    /** Where no pack says what a variant means, a person decides; it is no difference by itself. */
+    private static Answer variant(Setting setting) {
+        Given rule = setting.pack().of(StateRules.SIGNATURE_VARIANT);
+        return switch (rule.word()) {
+            case "accepted" -> setting.clear("A variant that the law accepts", StateRules.SIGNATURE_VARIANT);
+            case "not_accepted" -> setting.stands(Reason.SIGNATURE_DIFFERS, StateRules.SIGNATURE_VARIANT);
+            default -> setting.open("it differs only by a variant; a person decides", StateRules.SIGNATURE_VARIANT);
         };
     }
 

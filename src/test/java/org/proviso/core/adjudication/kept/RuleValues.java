@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication.kept;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,6 +39,7 @@ final class RuleValues {
                 new RuleValue.Number(Integer.MAX_VALUE),
                 new RuleValue.Time(LocalTime.of(0, 0)),
                 new RuleValue.Time(LocalTime.of(16, 30, 15)),
+                new RuleValue.Text("questioned ballot, \"Q\" envelope"),
                 new RuleValue.NoDeadline(),
                 new RuleValue.Unknown()));
         values.addAll(deadlines());
@@ -46,8 +48,13 @@ final class RuleValues {
     }
 
     private static List<RuleValue> deadlines() {
-        List<Step> steps = new ArrayList<>(
-                List.of(new Step.Days(0), new Step.Days(-28), new Step.BusinessDays(3), new Step.BusinessDays(-1)));
+        List<Step> steps = new ArrayList<>(List.of(
+                new Step.Days(0),
+                new Step.Days(-28),
+                new Step.BusinessDays(3),
+                new Step.BusinessDays(-1),
+                new Step.Fixed(LocalDate.of(2024, 10, 14)),
+                new Step.Then(new Step.Weekday(-4, DayOfWeek.TUESDAY), new Step.Days(-1))));
         Arrays.stream(DayOfWeek.values()).forEach(day -> steps.add(new Step.Weekday(day.getValue() - 4, day)));
         List<RuleValue> deadlines = new ArrayList<>();
         for (Anchor anchor : Anchor.values()) {
@@ -58,6 +65,12 @@ final class RuleValues {
                 }
             }
         }
+        deadlines.add(new RuleValue.Dated(new DeadlineRule(
+                Anchor.NOTICE_SENT,
+                new Step.Days(1),
+                TimeOfDay.THAT_HOUR,
+                IfClosed.NEXT_POSTAL_DAY,
+                LocalTime.of(17, 0))));
         return deadlines;
     }
 

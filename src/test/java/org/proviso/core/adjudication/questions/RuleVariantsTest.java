@@ -10,13 +10,16 @@ import org.proviso.core.adjudication.AskClock;
 import org.proviso.core.adjudication.FixedClocks;
 import org.proviso.core.adjudication.Setting;
 import org.proviso.core.contests.ContestPolicy;
+import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Consequence;
 import org.proviso.core.rules.Consequence.Does;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /** Answers that a pack turns: the same fact under another value of its rule, and under none. */
 class RuleVariantsTest {
@@ -28,7 +31,24 @@ class RuleVariantsTest {
         "registration.same_day, counts_when_accepted, registration.in_time, registration=same_day_accepted, clear",
         "registration.same_day, counts_when_accepted, registration.in_time, registration=same_day_pending, open",
         "extended_hours.order_pending, count_apart, anything_else.hours, vote_time=extended_pending, clear",
-        "signature.no_exemplar, accepted, signature.agrees, signature_comparison=no_exemplar, clear"
+        "signature.no_exemplar, accepted, signature.agrees, signature_comparison=no_exemplar, clear",
+        "mail.returned, gives_way, already_voted.mail_ballot, mail_ballots=returned, clear",
+        "mail.rejected, stands_in_the_way, already_voted.mail_ballot, mail_ballots=rejected, reject: mail_ballot_returned",
+        "mail.rejected, leaves_the_way_free, already_voted.mail_ballot, mail_ballots=rejected, clear",
+        "mail.rejected, leaves_the_way_free, already_voted.mail_ballot, mail_ballots=rejected+outstanding, open; expected clear",
+        "mail.late, stands_in_the_way, already_voted.mail_ballot, mail_ballots=late, reject: mail_ballot_returned",
+        "registration.same_day, counts_for_president, registration.in_time, registration=same_day_accepted, open",
+        "provisional.issued, not_issued, envelope.condition, envelope=sealed, open",
+        "provisional.issued, issued, envelope.condition, envelope=sealed, clear",
+        "signature.variant, accepted, signature.agrees, signature_comparison=variant, clear",
+        "signature.variant, person_decides, signature.agrees, signature_comparison=variant, open",
+        "signature.mark, no_witness_needed, envelope.signed, voter_signature=mark_not_witnessed, clear",
+        "signature.mark, witness_needed, envelope.signed, voter_signature=mark_witnessed, clear",
+        "signature.power_of_attorney, accepted, envelope.signed, voter_signature=power_of_attorney, clear",
+        "signature.power_of_attorney, person_decides, envelope.signed, voter_signature=power_of_attorney, open",
+        "prevails.two_envelopes, person_decides, already_voted.other_envelope, other_envelope=later_pending, open",
+        "prevails.two_envelopes, last_cast, already_voted.other_envelope, other_envelope=earlier_pending, open; expected clear",
+        "prevails.two_envelopes, first_cast, already_voted.other_envelope, other_envelope=later_pending, open; expected clear"
     })
     void turns_with_the_word_of_the_rule(String rule, String word, String question, String facts, String answer) {
         ResolvedPack pack = example()
@@ -57,6 +77,85 @@ class RuleVariantsTest {
         assertThat(answer).isInstanceOf(Answer.Open.class);
         assertThat(answer.words()).contains("no source says " + rule(rule).meaning(), "county ruling");
         assertThat(answer.restsOn()).contains(pack.of(rule(rule)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "signature.variant, not_accepted, signature.agrees, signature_comparison=variant, signature_differs",
+        "signature.mark, not_accepted, envelope.signed, voter_signature=mark_witnessed, affirmation_not_signed",
+        "signature.mark, not_accepted, envelope.signed, voter_signature=mark_not_witnessed, affirmation_not_signed",
+        "signature.power_of_attorney, not_accepted, envelope.signed, voter_signature=power_of_attorney, affirmation_not_signed",
+    })
+    void stands_in_the_way_where_the_state_does_not_accept_it(
+            String rule, String word, String question, String facts, String reason) {
+        ResolvedPack pack = example().word(rule(rule), word).resolved();
+        assertThat(Asking.of(question, facts, pack)).endsWith(": " + reason);
+    }
+
+    /** A rule that only some states have: silence means that there is none, unknown that nobody could find out. */
+    @ParameterizedTest
+    @CsvSource({
+        "mail.rejected, already_voted.mail_ballot, mail_ballots=rejected",
+        "mail.late, already_voted.mail_ballot, mail_ballots=late",
+        "signature.mark, envelope.signed, voter_signature=mark_not_witnessed",
+        "signature.power_of_attorney, envelope.signed, voter_signature=power_of_attorney",
+        "registration.proof_instead, registration.in_time, registration=proved_instead",
+        "identification.signature_instead, identification.met, identification=missing",
+        "prevails.two_envelopes, already_voted.other_envelope, other_envelope=later_pending"
+    })
+    void opens_only_the_case_that_turns_on_an_unknown_rule(String rule, String question, String facts) {
+        ResolvedPack unknown = example()
+                .with(rule(rule), new RuleValue.Unknown(), Basis.UNKNOWN)
+                .resolved();
+        Answer answer = Asking.answer(question, facts, new Setting(unknown, new FixedClocks(AskClock.RUNNING, false)));
+        assertThat(answer).isInstanceOf(Answer.Open.class);
+        assertThat(answer.words()).contains("county ruling");
+        assertThat(answer.restsOn()).contains(unknown.of(rule(rule)));
+    }
+
+    @Test
+    void takes_proof_for_a_missing_record_and_a_signature_for_identification_where_the_law_does() {
+        ResolvedPack pack = example()
+                .flag(StateRules.PROOF_INSTEAD, true)
+                .flag(StateRules.SIGNATURE_FOR_ID, true)
+                .resolved();
+        assertThat(Asking.of("registration.in_time", "registration=proved_instead", pack))
+                .isEqualTo("clear");
+        assertThat(Asking.of("identification.met", "identification=missing", pack))
+                .isEqualTo("clear");
+        ResolvedPack notCompared = example()
+                .flag(StateRules.SIGNATURE_FOR_ID, true)
+                .without(Rules.SIGNATURE_COMPARED)
+                .resolved();
+        assertThat(Asking.of("identification.met", "identification=missing", notCompared))
+                .isEqualTo("open");
+    }
+
+    @Test
+    void tells_a_sworn_reason_and_another_district_apart_only_where_the_law_does() {
+        Consequence reject = new Consequence(Does.REJECT, null, null);
+        Consequence part = new Consequence(Does.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
+        ResolvedPack pack = example()
+                .follows(Reason.WRONG_STYLE, reject)
+                .follows(Reason.WRONG_STYLE_OTHER_DISTRICT, reject)
+                .follows(Reason.WRONG_STYLE_EXCUSED, part)
+                .resolved();
+        String wrong = "ballot=other_style place=other_place late_excuse=";
+        assertThat(Asking.of("ballot.style", wrong + "not_sworn", pack)).isEqualTo("reject: wrong_style");
+        assertThat(Asking.of("ballot.style", wrong + "sworn", pack))
+                .isEqualTo("in_part shared_contests: wrong_style_excused");
+        assertThat(Asking.of("ballot.style", wrong + "unknown", pack)).isEqualTo("open");
+        assertThat(Asking.of("ballot.style", "ballot=other_style place=other_district late_excuse=not_sworn", pack))
+                .isEqualTo("reject: wrong_style_other_district");
+    }
+
+    @Test
+    void refuses_a_mail_ballot_that_came_back_only_by_a_rule_that_somebody_read() {
+        ResolvedPack pack = example()
+                .with(Rules.MAIL_RETURNED, new RuleValue.Word("gives_way"), Basis.MEMORY)
+                .resolved();
+        assertThat(Asking.of("already_voted.mail_ballot", "mail_ballots=returned", pack))
+                .isEqualTo("open");
     }
 
     @Test

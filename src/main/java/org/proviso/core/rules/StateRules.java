@@ -1,0 +1,91 @@
+package org.proviso.core.rules;
+
+import static org.proviso.core.rules.RuleType.DEADLINE;
+import static org.proviso.core.rules.RuleType.FLAG;
+import static org.proviso.core.rules.RuleType.TIME;
+import static org.proviso.core.rules.RuleType.WORD;
+
+import java.util.List;
+
+/**
+ * Rules that only some states have. A question reads each where a pack gives it; a pack that says nothing of one has
+ * no such rule. A value that is {@code unknown} opens the question for exactly the cases that turn on it.
+ */
+public final class StateRules {
+
+    public static final Rule PROVISIONAL_ISSUED = rule(
+            "provisional.issued", WORD, "whether the state issues provisional ballots at all", "issued", "not_issued");
+    public static final Rule REGISTER_AGENCY = rule(
+            "registration.agency",
+            DEADLINE,
+            "last day to register at an agency or a motor vehicle office, where it differs from in person");
+    public static final Rule REGISTER_LATE_IN_PERSON = rule(
+            "registration.late_in_person",
+            DEADLINE,
+            "last day to register in person at the office or an early voting site after the ordinary deadline");
+    public static final Rule PROOF_INSTEAD = rule(
+            "registration.proof_instead",
+            FLAG,
+            "whether proof of identity and residence, brought in time, stands in for a registration not found");
+    public static final Rule LATE_EXCUSE_AFTER = rule(
+            "ballot.late_excuse_after",
+            TIME,
+            "the hour from which a sworn reason excuses the ballot of another precinct");
+    public static final Rule SIGNATURE_FOR_ID = rule(
+            "identification.signature_instead",
+            FLAG,
+            "whether a signature that agrees takes the place of identification");
+    public static final Rule SIGNATURE_VARIANT = rule(
+            "signature.variant",
+            WORD,
+            "a signature that differs only by initials, a nickname or a hand unsteady with age",
+            "accepted",
+            "person_decides",
+            "not_accepted");
+    public static final Rule SIGNATURE_MARK =
+            rule("signature.mark", WORD, "what a mark needs", "witness_needed", "no_witness_needed", "not_accepted");
+    public static final Rule POWER_OF_ATTORNEY = rule(
+            "signature.power_of_attorney",
+            WORD,
+            "an affirmation signed by somebody else under a power of attorney",
+            "accepted",
+            "person_decides",
+            "not_accepted");
+    public static final Rule MAIL_REJECTED = rule(
+            "mail.rejected",
+            WORD,
+            "a mail ballot that came back and was rejected for good",
+            "leaves_the_way_free",
+            "stands_in_the_way");
+    public static final Rule MAIL_LATE = rule(
+            "mail.late", WORD, "a mail ballot that came back too late", "leaves_the_way_free", "stands_in_the_way");
+    public static final Rule TWO_ENVELOPES = rule(
+            "prevails.two_envelopes",
+            WORD,
+            "which of two provisional envelopes of one voter prevails",
+            "first_cast",
+            "last_cast",
+            "person_decides");
+
+    private StateRules() {}
+
+    static List<Rule> fixed() {
+        return List.of(
+                PROVISIONAL_ISSUED,
+                REGISTER_AGENCY,
+                REGISTER_LATE_IN_PERSON,
+                PROOF_INSTEAD,
+                LATE_EXCUSE_AFTER,
+                SIGNATURE_FOR_ID,
+                SIGNATURE_VARIANT,
+                SIGNATURE_MARK,
+                POWER_OF_ATTORNEY,
+                MAIL_REJECTED,
+                MAIL_LATE,
+                TWO_ENVELOPES);
+    }
+
+    private static Rule rule(String key, RuleType type, String meaning, String... words) {
+        return new Rule(key, type, List.of(words), meaning, Rule.Use.OPTIONAL);
+    }
+}
