@@ -11,6 +11,7 @@ import org.proviso.access.OfficeUser;
 import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -32,6 +33,7 @@ public class BoardService {
     private final BoardClock clock;
     private final BoardLedger ledger;
     private final Seating seating;
+    private final ApplicationEventPublisher rooms;
 
     BoardService(
             SessionStore sessions,
@@ -41,7 +43,8 @@ public class BoardService {
             AccessService access,
             BoardClock clock,
             BoardLedger ledger,
-            Seating seating) {
+            Seating seating,
+            ApplicationEventPublisher rooms) {
         this.sessions = sessions;
         this.members = members;
         this.agenda = agenda;
@@ -50,6 +53,7 @@ public class BoardService {
         this.clock = clock;
         this.ledger = ledger;
         this.seating = seating;
+        this.rooms = rooms;
     }
 
     /** Calls a session of a body that the rule pack lets decide. */
@@ -66,7 +70,7 @@ public class BoardService {
                     "members", seats.members(),
                     "quorum", seats.quorum());
             record(decider, "session_called", called.key(), what);
-            return called;
+            return announced(called);
         });
     }
 
@@ -77,7 +81,7 @@ public class BoardService {
         return BoardStep.unless(SessionChecks.notYetOpened(session), () -> {
             sessions.open(key, clock.now());
             record(decider, "session_opened", key, Map.of());
-            return session(key);
+            return announced(session(key));
         });
     }
 
@@ -152,7 +156,7 @@ public class BoardService {
             members.allLeave(key, clock.now());
             sessions.close(key, clock.now());
             record(decider, "session_closed", key, Map.of());
-            return session(key);
+            return announced(session(key));
         });
     }
 
@@ -181,6 +185,11 @@ public class BoardService {
     public List<Recusal> recusals(SessionKey key) {
         access.demand(Act.SEE_WHOLE_CASE);
         return members.recusals(key);
+    }
+
+    private BoardSession announced(BoardSession session) {
+        rooms.publishEvent(new SessionChanged(session));
+        return session;
     }
 
     private Map<String, Object> member(String userName) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** One election of one county: its date and zone, the rule pack it is settled under, and the office that settles it. */
@@ -21,7 +22,8 @@ public record Election(
         List<String> languages,
         List<CourtOrder> orders,
         Set<LocalDate> daysClosed,
-        List<CountyRuling> rulings) {
+        List<CountyRuling> rulings,
+        Receipts receipts) {
 
     /** What kind of election it is. */
     public enum Kind implements Code {
@@ -30,9 +32,15 @@ public record Election(
         SPECIAL
     }
 
+    /** Whether the receipt numbers of its envelopes have a check digit, or are the office's own and never checked. */
+    public enum Receipts implements Code {
+        OWN,
+        CHECK_DIGIT
+    }
+
     /** How many sit on the deciding body, and how many make a quorum. */
     public record DecidingBody(int members, int quorum) {}
 
-    /** Where a voter reaches the office. */
-    public record Office(String name, String address, String phone, String email) {}
+    /** Where a voter reaches the office, and when in the words of each language that the office gave them in. */
+    public record Office(String name, String address, String phone, String email, Map<String, String> hours) {}
 }

@@ -77,8 +77,8 @@ class ElectionStore {
         jdbc.sql("""
                         insert into election (election_id, name, held_on, kind, jurisdiction, zone, rule_pack,
                             deciding_members, deciding_quorum, office_name, office_address, office_phone, office_email,
-                            polls_close, languages, content_hash, loaded_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                            office_hours, receipts, polls_close, languages, content_hash, loaded_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
                 .params(
                         election.id(),
                         election.name(),
@@ -93,6 +93,8 @@ class ElectionStore {
                         office.address(),
                         office.phone(),
                         office.email(),
+                        OfficeHours.text(office.hours()),
+                        election.receipts().code(),
                         election.pollsClose(),
                         String.join(";", election.languages()),
                         contentHash,
@@ -147,12 +149,14 @@ class ElectionStore {
                         row.getString("office_name"),
                         row.getString("office_address"),
                         row.getString("office_phone"),
-                        row.getString("office_email")),
+                        row.getString("office_email"),
+                        OfficeHours.of(row.getString("office_hours"))),
                 row.getObject("polls_close", LocalTime.class),
                 List.of(row.getString("languages").split(";")),
                 orders.all(id).stream().map(RecordedOrder::order).toList(),
                 closedDays(id),
-                rulings(id));
+                rulings(id),
+                Code.find(Election.Receipts.class, row.getString("receipts")).orElseThrow());
     }
 
     private Set<LocalDate> closedDays(String id) {

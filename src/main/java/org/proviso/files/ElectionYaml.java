@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
@@ -38,7 +40,8 @@ public final class ElectionYaml {
                 "languages",
                 "orders",
                 "days_closed",
-                "rulings");
+                "rulings",
+                "receipts");
         return new Election(
                 id,
                 root.required("name").text(),
@@ -53,7 +56,10 @@ public final class ElectionYaml {
                 texts(root.required("languages")),
                 list(root, "orders").stream().map(ElectionYaml::order).toList(),
                 daysClosed(root),
-                list(root, "rulings").stream().map(ElectionYaml::ruling).toList());
+                list(root, "rulings").stream().map(ElectionYaml::ruling).toList(),
+                root.optional("receipts")
+                        .map(node -> node.code(Election.Receipts.class))
+                        .orElse(Election.Receipts.OWN));
     }
 
     private static ZoneId zone(YamlNode zone) {
@@ -78,12 +84,29 @@ public final class ElectionYaml {
     }
 
     private static Election.Office office(YamlNode node) {
-        node.rejectUnknownKeys("name", "address", "phone", "email");
+        node.rejectUnknownKeys("name", "address", "phone", "email", "hours");
         return new Election.Office(
                 node.required("name").text(),
                 node.required("address").text(),
                 node.required("phone").text(),
-                node.required("email").text());
+                node.required("email").text(),
+                node.optional("hours").map(ElectionYaml::hours).orElse(Map.of()));
+    }
+
+    /** By the code of a language, such as {@code en}. */
+    private static Map<String, String> hours(YamlNode node) {
+        Map<String, String> hours = new TreeMap<>();
+        for (String language : node.keys()) {
+            YamlNode words = node.required(language);
+            if (!language.matches("[a-z]{2,3}")) {
+                throw words.wrong(InputException.quoted(language) + " is not the code of a language (write it as en)");
+            }
+            if (words.text().isBlank() || words.text().contains("\n")) {
+                throw words.wrong("must be one line of words");
+            }
+            hours.put(language, words.text());
+        }
+        return Collections.unmodifiableMap(hours);
     }
 
     private static CourtOrder order(YamlNode node) {

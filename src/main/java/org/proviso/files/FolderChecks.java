@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.PrecinctPart;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.Voter;
 
@@ -87,7 +89,27 @@ final class FolderChecks {
                         + InputException.quoted(image));
             }
         }
+        receipts(envelopes, election);
         ordered(envelopes, election);
+    }
+
+    /** In one spelling only, so that the same number is never there twice. */
+    private static void receipts(Rows<Envelope> envelopes, Election election) {
+        if (election.receipts() != Election.Receipts.CHECK_DIGIT) {
+            return;
+        }
+        for (int i = 0; i < envelopes.values().size(); i++) {
+            String number = envelopes.values().get(i).receiptNo();
+            Optional<String> written = ReceiptNumber.find(number).map(ReceiptNumber::written);
+            if (!number.isEmpty() && !written.equals(Optional.of(number))) {
+                throw envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number));
+            }
+        }
+    }
+
+    private static String wrongWith(String number) {
+        return ReceiptNumber.slip(number).map(ReceiptNumber.Slip::words).orElse("is not written as 4817-2206-5")
+                + " (election.yaml says that receipts have a check digit)";
     }
 
     private void ordered(Rows<Envelope> envelopes, Election election) {

@@ -36,6 +36,23 @@ public record ReceiveEnvelope(
 
         @NotNull LocalDateTime receivedAt) {
 
+    ReceiveEnvelope withReceipt(String number) {
+        return new ReceiveEnvelope(
+                electionId,
+                envelopeNo,
+                number,
+                source,
+                votingLocation,
+                precinct,
+                ballotStyle,
+                partyBallot,
+                castAt,
+                extendedHours,
+                inLineAtClose,
+                issueReasons,
+                receivedAt);
+    }
+
     Envelope envelope() {
         return new Envelope(
                 envelopeNo,

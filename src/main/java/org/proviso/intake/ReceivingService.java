@@ -9,6 +9,9 @@ import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.core.Election;
+import org.proviso.core.Election.Receipts;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.Words;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -50,11 +53,13 @@ public class ReceivingService {
 
     /**
      * Takes an envelope in; every box of its affirmation is not yet keyed. Refused with {@link IntakeRefusedException}
-     * where its number or receipt number is taken, the election has no such ballot style, or the stamp cannot be right.
+     * where its number or receipt number is taken, its receipt number has a slip, the election has no such ballot style,
+     * or the stamp cannot be right.
      */
     @Transactional
-    public void receive(@Valid ReceiveEnvelope command) {
+    public void receive(@Valid ReceiveEnvelope typed) {
         OfficeUser keyer = access.demand(Act.KEY_ENVELOPES);
+        ReceiveEnvelope command = typed.withReceipt(writtenReceipt(typed));
         String id = command.electionId();
         checkStamp(command);
         checkNumbers(command);
@@ -62,6 +67,22 @@ public class ReceivingService {
         affirmations.insert(id, List.of(command.envelope()));
         rooms.publishEvent(new EnvelopeReceived(id, command.envelopeNo()));
         ledger.record(LedgerChain.of(id), keyer.actor(), "envelope_received", command.envelopeNo(), payload(command));
+    }
+
+    /** With a check digit a number has one spelling, however it was typed. */
+    private String writtenReceipt(ReceiveEnvelope command) {
+        String number = command.receiptNo();
+        if (receipts(command.electionId()) == Receipts.OWN) {
+            return number;
+        }
+        ReceiptNumber.slip(number).ifPresent(slip -> {
+            throw new IntakeRefusedException("The receipt number " + number + " " + slip.words() + ".");
+        });
+        return ReceiptNumber.find(number).orElseThrow().written();
+    }
+
+    private Receipts receipts(String electionId) {
+        return elections.find(electionId).map(Election::receipts).orElse(Receipts.OWN);
     }
 
     private void checkStamp(ReceiveEnvelope command) {

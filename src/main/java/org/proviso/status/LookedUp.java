@@ -1,35 +1,37 @@
 package org.proviso.status;
 
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Election;
-import org.proviso.core.rules.Ask;
+import org.proviso.core.ReceiptNumber.Slip;
 import org.proviso.core.rules.Reason;
 
 /** What a voter reads of the own envelope. */
 public sealed interface LookedUp {
 
     /**
-     * The envelope: where it stands since when, the reasons with their plain words once it is decided, and what the
-     * voter may still bring by when. Moments are on the county's clock.
+     * The envelope: where it stands since when and how it came, the reasons with their plain words once it is decided,
+     * and before, whether the registration was found, what the voter may still bring by when, and when it is to be
+     * decided (null where nobody can say). Moments are on the county's clock.
      */
     record Found(
-            String electionName,
-            LocalDate electionDate,
+            Election election,
             OwnState state,
             List<Reason> grounds,
             List<String> reasons,
-            List<Ask> asks,
-            @Nullable LocalDateTime asksUntil,
-            LocalDateTime changedAt,
-            Election.Office office)
+            List<OwnAsk> asks,
+            Arrival arrival,
+            boolean registrationFound,
+            @Nullable Planned planned,
+            Papers papers,
+            LocalDateTime changedAt)
             implements LookedUp {}
 
     /**
      * Nothing fits, whichever of the two was wrong, or the office does not know the voter's birth date. The page always
-     * asks the voter to call the office then.
+     * asks the voter to call the office then. {@code slip} follows from the number alone, never from what is kept; null
+     * where the number has none, or has no check digit.
      */
-    record NothingFits() implements LookedUp {}
+    record NothingFits(@Nullable Slip slip) implements LookedUp {}
 }

@@ -1,26 +1,24 @@
 package org.proviso.status;
 
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.Answered;
+import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.Heading;
+import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.calendar.Deadline;
-import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseChanged;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
 
-/** What a voter may know of a case: the state, reasons once it is decided, and while it is not, what to bring by when. */
-record OwnLine(
-        OwnState state,
-        List<Reason> reasons,
-        List<Ask> asks,
-        @Nullable LocalDateTime asksUntil,
-        Instant since) {
+/**
+ * What a voter may know of a case: the state, reasons once it is decided, and while it is not, whether the registration
+ * was found and what to bring by when.
+ */
+record OwnLine(OwnState state, List<Reason> reasons, List<OwnAsk> asks, boolean registrationFound, Instant since) {
 
     /** {@code now}: since when it reads so, where the case is not decided. */
     static OwnLine of(CaseChanged news, Instant now) {
@@ -35,22 +33,28 @@ record OwnLine(
 
     /** No word of who has the case or what is proposed: moving between reviewers changes nothing here. */
     private static OwnLine undecided(CaseChanged news, Instant now) {
-        List<DueAsk> asks = news.report().asks();
-        if (asks.isEmpty()) {
-            return plain(news.state() == CaseState.RECEIVED ? OwnState.RECEIVED : OwnState.UNDER_REVIEW, now);
-        }
-        LocalDateTime until = asks.stream()
-                .map(DueAsk::deadline)
-                .flatMap(Optional::stream)
-                .map(Deadline::lastMoment)
-                .min(Comparator.naturalOrder())
-                .orElse(null);
-        return new OwnLine(
-                OwnState.WAITS_FOR_YOU,
-                List.of(),
-                asks.stream().map(DueAsk::ask).toList(),
-                until,
-                now);
+        List<OwnAsk> asks = news.report().asks().stream().map(OwnLine::ask).toList();
+        OwnState without = news.state() == CaseState.RECEIVED ? OwnState.RECEIVED : OwnState.UNDER_REVIEW;
+        OwnState state = asks.isEmpty() ? without : OwnState.WAITS_FOR_YOU;
+        return new OwnLine(state, List.of(), asks, registrationFound(news.report()), now);
+    }
+
+    private static OwnAsk ask(DueAsk due) {
+        return new OwnAsk(due.ask(), due.deadline().map(Deadline::lastMoment).orElse(null));
+    }
+
+    /**
+     * Only what speaks for the voter is told before a decision: a person confirmed whose record it is, and the record
+     * answers the question in full.
+     */
+    private static boolean registrationFound(CaseReport report) {
+        List<Answer> answers = report.settled().answered().stream()
+                .filter(one -> one.question().heading() == Heading.REGISTRATION)
+                .map(Answered::answer)
+                .toList();
+        return report.link().identity() == Identity.CONFIRMED
+                && !answers.isEmpty()
+                && answers.stream().allMatch(answer -> answer instanceof Answer.Clear);
     }
 
     private static OwnLine decided(Decision decision) {
@@ -60,10 +64,10 @@ record OwnLine(
             case REJECT -> OwnState.REJECTED;
         };
         List<Reason> reasons = state == OwnState.COUNTED ? List.of() : decision.reasons();
-        return new OwnLine(state, reasons, List.of(), null, decision.decidedAt());
+        return new OwnLine(state, reasons, List.of(), false, decision.decidedAt());
     }
 
     private static OwnLine plain(OwnState state, Instant now) {
-        return new OwnLine(state, List.of(), List.of(), null, now);
+        return new OwnLine(state, List.of(), List.of(), false, now);
     }
 }

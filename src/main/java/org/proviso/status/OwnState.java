@@ -19,6 +19,14 @@ public enum OwnState implements Code {
         this.words = words;
     }
 
+    /** Whether it is still to be decided. */
+    public boolean isOpen() {
+        return switch (this) {
+            case RECEIVED, UNDER_REVIEW, WAITS_FOR_YOU -> true;
+            case COUNTED, COUNTED_IN_PART, REJECTED, SENT_ON, NOT_VOTED -> false;
+        };
+    }
+
     /** As the voter reads it. */
     public String words() {
         return words;

@@ -1,16 +1,12 @@
 package org.proviso.status;
 
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 
 /**
  * One line of the look-up. Both hashes are under the office's secret: of receipt number and birth date, by which it is
- * found, and of the receipt number alone, by which an old one is removed. {@code asksUntil} is the earliest deadline of
- * the asks, on the county's clock.
+ * found, and of the receipt number alone, by which an old one is removed.
  */
 record StatusLine(
         String keyHash,
@@ -18,8 +14,9 @@ record StatusLine(
         String electionId,
         OwnState state,
         List<Reason> reasons,
-        List<Ask> asks,
-        @Nullable LocalDateTime asksUntil,
+        List<OwnAsk> asks,
+        Arrival arrival,
+        boolean registrationFound,
         Instant changedAt) {
 
     /** The same to the voter, whenever it was written. */
@@ -28,6 +25,7 @@ record StatusLine(
     }
 
     StatusLine since(Instant moment) {
-        return new StatusLine(keyHash, receiptHash, electionId, state, reasons, asks, asksUntil, moment);
+        return new StatusLine(
+                keyHash, receiptHash, electionId, state, reasons, asks, arrival, registrationFound, moment);
     }
 }

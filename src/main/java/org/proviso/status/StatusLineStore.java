@@ -3,6 +3,7 @@ package org.proviso.status;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -11,7 +12,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -22,6 +26,7 @@ import org.springframework.stereotype.Repository;
 class StatusLineStore {
 
     private static final String SEPARATOR = ";";
+    private static final String UNTIL = "=";
 
     private final JdbcClient jdbc;
 
@@ -64,16 +69,20 @@ class StatusLineStore {
 
     void insert(StatusLine line) {
         jdbc.sql("""
-                        insert into status_line (key_hash, receipt_hash, election_id, state, reasons, asks, asks_until,
-                            changed_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?)""")
+                        insert into status_line (key_hash, receipt_hash, election_id, state, reasons, asks, source,
+                            voting_location, cast_on, sealed, registration_found, changed_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .param(line.keyHash())
                 .param(line.receiptHash())
                 .param(line.electionId())
                 .param(line.state().code())
                 .param(joined(line.reasons()))
-                .param(joined(line.asks()))
-                .param(line.asksUntil())
+                .param(line.asks().stream().map(StatusLineStore::text).collect(Collectors.joining(SEPARATOR)))
+                .param(code(line.arrival().source()))
+                .param(line.arrival().votingLocation())
+                .param(line.arrival().castOn())
+                .param(line.arrival().sealed())
+                .param(line.registrationFound())
                 .param(utc(line.changedAt()))
                 .update();
     }
@@ -93,10 +102,30 @@ class StatusLineStore {
     }
 
     private static <E extends Enum<E> & Code> List<E> codes(String joined, Class<E> type) {
-        return Arrays.stream(joined.split(SEPARATOR))
-                .filter(word -> !word.isEmpty())
-                .map(word -> Code.find(type, word).orElseThrow())
-                .toList();
+        return words(joined).map(word -> Code.find(type, word).orElseThrow()).toList();
+    }
+
+    private static Stream<String> words(String joined) {
+        return Arrays.stream(joined.split(SEPARATOR)).filter(word -> !word.isEmpty());
+    }
+
+    /** A code, and behind it the deadline where there is one. */
+    private static String text(OwnAsk ask) {
+        return ask.ask().code() + (ask.until() == null ? "" : UNTIL + ask.until());
+    }
+
+    private static OwnAsk ask(String text) {
+        String[] sides = text.split(UNTIL);
+        return new OwnAsk(
+                Code.find(Ask.class, sides[0]).orElseThrow(), sides.length == 1 ? null : LocalDateTime.parse(sides[1]));
+    }
+
+    private static @Nullable String code(@Nullable Source source) {
+        return source == null ? null : source.code();
+    }
+
+    private static @Nullable Source source(@Nullable String code) {
+        return code == null ? null : Code.find(Source.class, code).orElseThrow();
     }
 
     private static StatusLine row(ResultSet row, int number) throws SQLException {
@@ -106,8 +135,13 @@ class StatusLineStore {
                 row.getString("election_id"),
                 Code.find(OwnState.class, row.getString("state")).orElseThrow(),
                 codes(row.getString("reasons"), Reason.class),
-                codes(row.getString("asks"), Ask.class),
-                row.getObject("asks_until", LocalDateTime.class),
+                words(row.getString("asks")).map(StatusLineStore::ask).toList(),
+                new Arrival(
+                        source(row.getString("source")),
+                        row.getString("voting_location"),
+                        row.getObject("cast_on", LocalDate.class),
+                        row.getBoolean("sealed")),
+                row.getBoolean("registration_found"),
                 row.getObject("changed_at", OffsetDateTime.class).toInstant());
     }
 }

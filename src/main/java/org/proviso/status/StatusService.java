@@ -1,22 +1,17 @@
 package org.proviso.status;
 
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
-import org.proviso.core.Election;
-import org.proviso.core.rules.Reason;
-import org.proviso.core.rules.ReasonText;
-import org.proviso.core.rules.ResolvedPack;
-import org.proviso.election.ElectionService;
-import org.proviso.election.RulesService;
+import org.proviso.board.SessionAnnouncementService;
 import org.proviso.review.AnnouncementService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,26 +23,30 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class StatusService {
 
-    private static final LookedUp.NothingFits NOTHING = new LookedUp.NothingFits();
-
     private final StatusLineStore lines;
     private final OfficeSecret secret;
-    private final ElectionService elections;
-    private final RulesService rules;
+    private final StatusSessionStore sessions;
+    private final KnownElections elections;
+    private final Clock clock;
+    private final SessionAnnouncementService boards;
     private final AnnouncementService announcements;
     private final AccessService access;
 
     StatusService(
             StatusLineStore lines,
             OfficeSecret secret,
-            ElectionService elections,
-            RulesService rules,
+            StatusSessionStore sessions,
+            KnownElections elections,
+            Clock clock,
+            SessionAnnouncementService boards,
             AnnouncementService announcements,
             AccessService access) {
         this.lines = lines;
         this.secret = secret;
+        this.sessions = sessions;
         this.elections = elections;
-        this.rules = rules;
+        this.clock = clock;
+        this.boards = boards;
         this.announcements = announcements;
         this.access = access;
     }
@@ -55,46 +54,40 @@ public class StatusService {
     /**
      * The envelope of that receipt number and birth date. Open to everybody, signed in or not: staff look up for a voter
      * on the telephone. A wrong number and a wrong date take the same way to the same answer: one hash over both, one
-     * search by it.
+     * search by it. The one statement is a transaction of its own.
      */
-    @Transactional(readOnly = true)
     public LookedUp lookUp(String receiptNo, LocalDate birthDate) {
         return lines.find(secret.hash().line(receiptNo, birthDate))
                 .<LookedUp>map(this::found)
-                .orElse(NOTHING);
+                .orElseGet(() -> nothing(receiptNo));
     }
 
-    /** Whom a voter calls: the office of the newest election, or empty before there is one. */
-    @Transactional(readOnly = true)
-    public Optional<Election.Office> office() {
-        return elections.all().stream().findFirst().flatMap(elections::find).map(Election::office);
+    /** Whom a voter calls and how receipts look, or empty before there is an election. */
+    public Optional<OfficeFacts> office() {
+        return elections.office();
+    }
+
+    private LookedUp nothing(String receiptNo) {
+        return new LookedUp.NothingFits(
+                office().flatMap(office -> office.slip(receiptNo)).orElse(null));
     }
 
     private LookedUp.Found found(StatusLine line) {
-        Election election = elections.find(line.electionId()).orElseThrow();
+        KnownElection known = elections.of(line.electionId());
+        ZoneId zone = known.election().zone();
+        Optional<Planned> planned =
+                line.state().isOpen() ? known.planned(line.asks(), county(clock.instant(), zone)) : Optional.empty();
         return new LookedUp.Found(
-                election.name(),
-                election.date(),
+                known.election(),
                 line.state(),
                 line.reasons(),
-                words(line),
+                line.reasons().stream().map(known.reasons()::get).toList(),
                 line.asks(),
-                line.asksUntil(),
-                county(line.changedAt(), election.zone()),
-                election.office());
-    }
-
-    /** Most lines have no reason to be told, and then the rules are not asked. */
-    private List<String> words(StatusLine line) {
-        if (line.reasons().isEmpty()) {
-            return List.of();
-        }
-        ResolvedPack pack = rules.book(line.electionId()).pack();
-        return line.reasons().stream().map(reason -> words(reason, pack)).toList();
-    }
-
-    private static String words(Reason reason, ResolvedPack pack) {
-        return pack.text(reason).map(ReasonText::notice).orElse("The reason: " + reason.words() + ".");
+                line.arrival(),
+                line.registrationFound(),
+                planned.orElse(null),
+                known.papers(),
+                county(line.changedAt(), zone));
     }
 
     private static LocalDateTime county(Instant moment, ZoneId zone) {
@@ -103,12 +96,14 @@ public class StatusService {
 
     /**
      * Makes the lines of an election anew from its cases; how many there are. A line that reads as before keeps since
-     * when it does. Cases are held meanwhile.
+     * when it does. Sessions, whose lines are made anew too, and cases are held meanwhile, in this order,
+     * as the board holds them.
      */
     @Transactional
     public int rebuild(String electionId) {
         access.demand(Act.LOAD_FILES);
         Map<String, StatusLine> before = new HashMap<>();
+        boards.announceAll(electionId, () -> sessions.empty(electionId));
         announcements.announceAll(electionId, () -> {
             lines.all(electionId).forEach(line -> before.put(line.keyHash(), line));
             lines.empty(electionId);

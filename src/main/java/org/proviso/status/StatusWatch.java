@@ -6,22 +6,28 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.proviso.board.SessionChanged;
 import org.proviso.review.CaseChanged;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Keeps the lines of the look-up as cases move, in the transaction that moves them; the case is held by then. */
+/**
+ * Keeps the lines of the look-up as cases move and sessions are called, in the transaction of the act; the case, or the
+ * session, is held by then.
+ */
 @Component
 class StatusWatch {
 
     private final StatusLineStore lines;
+    private final StatusSessionStore sessions;
     private final OfficeSecret secret;
     private final Clock clock;
 
-    StatusWatch(StatusLineStore lines, OfficeSecret secret, Clock clock) {
+    StatusWatch(StatusLineStore lines, StatusSessionStore sessions, OfficeSecret secret, Clock clock) {
         this.lines = lines;
+        this.sessions = sessions;
         this.secret = secret;
         this.clock = clock;
     }
@@ -41,6 +47,13 @@ class StatusWatch {
         }
     }
 
+    /** The day on which a board plans to decide is told to whoever waits for it. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void sessionChanged(SessionChanged news) {
+        sessions.put(StatusSession.of(news.session()));
+    }
+
     private List<StatusLine> linesOf(CaseChanged news, String receiptHash) {
         OwnLine own = OwnLine.of(news, clock.instant());
         return BirthDates.of(news.report()).stream()
@@ -51,7 +64,8 @@ class StatusWatch {
                         own.state(),
                         own.reasons(),
                         own.asks(),
-                        own.asksUntil(),
+                        Arrival.of(news.report().envelope()),
+                        own.registrationFound(),
                         own.since()))
                 .toList();
     }

@@ -101,6 +101,21 @@ class ElectionFolderTest {
     }
 
     @Test
+    void refuses_a_receipt_number_with_a_slip_where_they_have_a_check_digit() {
+        write(
+                "envelopes.csv",
+                EnvelopeRows.text(
+                        Map.of("envelope_no", "E-1", "receipt_no", "4817-2206-5"),
+                        Map.of("envelope_no", "E-2"),
+                        Map.of("envelope_no", "E-3", "receipt_no", "4817-2260-5")));
+        assertThat(ElectionFolder.read(folder).envelopes()).hasSize(3);
+        write("election.yaml", ElectionYamlTest.GOOD + "receipts: check_digit\n");
+        fails("envelopes.csv", 4, "receipt_no", "\"4817-2260-5\" has a slip: one digit is wrong, or two are swapped");
+        write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "receipt_no", "481722065")));
+        fails("envelopes.csv", 2, "receipt_no", "is not written as 4817-2206-5");
+    }
+
+    @Test
     void warns_of_records_about_people_who_are_not_on_the_roll() {
         write("mail-ballots.csv", MAIL + "V1,S1,,void,\nV8,S2,,late,\nV9,S3,,late,\n");
         write("check-ins.csv", "voter_id,voting_location,at\nV9,Library,2026-11-03T18:52\n");

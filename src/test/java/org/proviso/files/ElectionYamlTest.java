@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.core.CountyRuling;
@@ -52,6 +53,18 @@ class ElectionYamlTest {
         assertThat(election.orders()).isEmpty();
         assertThat(election.rulings()).isEmpty();
         assertThat(election.daysClosed()).isEmpty();
+        assertThat(election.receipts()).isEqualTo(Election.Receipts.OWN);
+        assertThat(election.office().hours()).isEmpty();
+    }
+
+    @Test
+    void reads_that_receipts_have_a_check_digit_and_when_the_office_is_open() throws IOException {
+        Election election =
+                read(GOOD.replace("phone: 555-0100", "phone: 555-0100\n  hours: {en: Weekdays 8 to 5, es: De 8 a 5}")
+                        + "receipts: check_digit\n");
+
+        assertThat(election.receipts()).isEqualTo(Election.Receipts.CHECK_DIGIT);
+        assertThat(election.office().hours()).isEqualTo(Map.of("en", "Weekdays 8 to 5", "es", "De 8 a 5"));
     }
 
     @Test

@@ -20,7 +20,7 @@ final class Keying {
     static final LocalDateTime CAST = LocalDateTime.of(2026, 8, 4, 18, 30);
 
     String envelopeNo = NUMBER;
-    String receiptNo = "QQQQ-2222";
+    String receiptNo = "2222-2222-0";
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
     String lastName = "Kell";

@@ -81,7 +81,7 @@ class ReceivingServiceTest {
         keying.envelopeNo = "P-2002";
         assertThatThrownBy(() -> service.receive(keying.receive()))
                 .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("QQQQ-2222 belongs to another");
+                .hasMessageContaining("2222-2222-0 belongs to another");
         assertThat(office.the(IntakeService.class).envelopes(ID)).hasSize(61);
     }
 
@@ -110,6 +110,33 @@ class ReceivingServiceTest {
         assertThatThrownBy(() -> service.receive(keying.receive()))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("receiptNo: has capital letters, digits and - only");
+    }
+
+    @OnBothDatabases
+    void a_mistyped_receipt_number_is_refused_and_its_spelling_does_not_matter(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        keying.receiptNo = "2222-2223-0";
+        assertThatThrownBy(() -> service.receive(keying.receive()))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessage("The receipt number 2222-2223-0 has a slip: one digit is wrong, or two are swapped.");
+        keying.receiptNo = "QQQQ-2222";
+        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("has more than digits in it");
+        keying.receiptNo = "222222220";
+        service.receive(keying.receive());
+        assertThat(office.the(IntakeService.class)
+                        .envelope(ID, Keying.NUMBER)
+                        .orElseThrow()
+                        .receiptNo())
+                .isEqualTo("2222-2222-0");
+    }
+
+    @OnBothDatabases
+    void numbers_of_the_offices_own_are_not_checked(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        office.jdbc().sql("update election set receipts = 'own'").update();
+        keying.receiptNo = "QQQQ-2222";
+        service.receive(keying.receive());
+        assertThat(office.the(IntakeService.class).envelope(ID, Keying.NUMBER)).isPresent();
     }
 
     @OnBothDatabases

@@ -3,13 +3,11 @@ package org.proviso.status;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
-import org.proviso.core.rules.Ask;
+import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
 import org.springframework.context.ApplicationContext;
@@ -18,6 +16,7 @@ import org.springframework.context.ApplicationContext;
 public final class StatusLines {
 
     private static final String ELECTION = "tamarack-primary";
+    private static final Arrival FROM_THE_LIBRARY = new Arrival(Source.POLL, "Library", LocalDate.of(2026, 8, 4), true);
 
     private StatusLines() {}
 
@@ -36,8 +35,26 @@ public final class StatusLines {
             LocalDate born,
             OwnState state,
             List<Reason> reasons,
-            List<Ask> asks,
-            @Nullable LocalDateTime until) {
+            List<OwnAsk> asks) {
+        put(server, receipt, born, state, reasons, asks, FROM_THE_LIBRARY, true);
+    }
+
+    /** Takes the line of a receipt away. */
+    public static void remove(ApplicationContext server, String receipt) {
+        StatusHash hash = server.getBean(OfficeSecret.class).hash();
+        server.getBean(StatusLineStore.class).removeReceipt(hash.receipt(receipt));
+    }
+
+    /** The same, come in another way, or with a registration that was not found. */
+    public static void put(
+            ApplicationContext server,
+            String receipt,
+            LocalDate born,
+            OwnState state,
+            List<Reason> reasons,
+            List<OwnAsk> asks,
+            Arrival arrival,
+            boolean registrationFound) {
         StatusHash hash = server.getBean(OfficeSecret.class).hash();
         StatusLineStore lines = server.getBean(StatusLineStore.class);
         lines.removeReceipt(hash.receipt(receipt));
@@ -48,7 +65,8 @@ public final class StatusLines {
                 state,
                 reasons,
                 asks,
-                until,
+                arrival,
+                registrationFound,
                 Instant.parse("2026-08-06T16:00:00Z")));
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.Envelope;
+import org.proviso.core.ReceiptNumber.Slip;
 import org.proviso.core.Voter;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
@@ -27,26 +28,26 @@ import org.proviso.roll.RollService;
 class StatusServiceTest {
 
     private static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 5, 12, 0);
-    private static final LocalDateTime DECIDING = LocalDateTime.of(2026, 8, 6, 12, 0);
+    static final LocalDateTime DECIDING = LocalDateTime.of(2026, 8, 6, 12, 0);
     private static final CaseKey NO_BIRTH_DATE = new CaseKey(Primary.ID, "P-1049");
 
-    private static Primary loaded(TestOffice services) {
+    static Primary loaded(TestOffice services) {
         OfficeTime.set(services, NOON);
         return Primary.loaded(services);
     }
 
-    private static Envelope envelope(Primary primary, CaseKey key) {
+    static Envelope envelope(Primary primary, CaseKey key) {
         return primary.office()
                 .the(IntakeService.class)
                 .envelope(key.electionId(), key.envelopeNo())
                 .orElseThrow();
     }
 
-    private static LookedUp look(Primary primary, String receiptNo, LocalDate born) {
+    static LookedUp look(Primary primary, String receiptNo, LocalDate born) {
         return primary.office().the(StatusService.class).lookUp(receiptNo, born);
     }
 
-    private static LookedUp.Found own(Primary primary, CaseKey key) {
+    static LookedUp.Found own(Primary primary, CaseKey key) {
         Envelope envelope = envelope(primary, key);
         return (LookedUp.Found)
                 look(primary, envelope.receiptNo(), envelope.affirmation().birthDate());
@@ -113,9 +114,9 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         LookedUp.Found own = own(primary, primary.envelope("no_id"));
         assertThat(own.state()).isEqualTo(OwnState.WAITS_FOR_YOU);
-        assertThat(own.asks()).containsExactly(Ask.IDENTIFICATION);
-        assertThat(own.asksUntil()).isEqualTo(LocalDateTime.of(2026, 8, 11, 17, 0));
-        assertThat(own.office().phone()).isEqualTo("555-0100");
+        assertThat(own.asks()).containsExactly(new OwnAsk(Ask.IDENTIFICATION, LocalDateTime.of(2026, 8, 11, 17, 0)));
+        assertThat(own.papers()).isEqualTo(new Papers(false, true));
+        assertThat(own.election().office().phone()).isEqualTo("555-0100");
     }
 
     @OnBothDatabases
@@ -123,11 +124,13 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         Envelope envelope = envelope(primary, primary.envelope("in_order"));
         LocalDate born = envelope.affirmation().birthDate();
-        LookedUp nothing = new LookedUp.NothingFits();
+        LookedUp nothing = new LookedUp.NothingFits(null);
         assertThat(look(primary, envelope.receiptNo().toLowerCase(), born)).isInstanceOf(LookedUp.Found.class);
         assertThat(look(primary, envelope.receiptNo(), born.plusDays(1))).isEqualTo(nothing);
         assertThat(look(primary, "AAAA-AAAA", born)).isEqualTo(nothing);
-        assertThat(look(primary, "", LocalDate.of(1900, 1, 1))).isEqualTo(nothing);
+        assertThat(look(primary, "1111-2222-2", born)).isEqualTo(nothing);
+        assertThat(look(primary, "", LocalDate.of(1900, 1, 1)))
+                .isEqualTo(new LookedUp.NothingFits(Slip.NOT_NINE_DIGITS));
     }
 
     @OnBothDatabases
@@ -138,7 +141,7 @@ class StatusServiceTest {
                 .the(RollService.class)
                 .voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId())
                 .orElseThrow();
-        assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookedUp.NothingFits());
+        assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookedUp.NothingFits(null));
         OfficeTime.set(services, DECIDING);
         confirm(primary, NO_BIRTH_DATE, voter.voterId());
         assertThat(look(primary, receipt, voter.birthDate())).isInstanceOf(LookedUp.Found.class);
@@ -160,11 +163,11 @@ class StatusServiceTest {
         link(primary, NO_BIRTH_DATE, wrong.voterId());
         assertThat(look(primary, receipt, wrong.birthDate())).isInstanceOf(LookedUp.Found.class);
         link(primary, NO_BIRTH_DATE, right.voterId());
-        assertThat(look(primary, receipt, wrong.birthDate())).isEqualTo(new LookedUp.NothingFits());
+        assertThat(look(primary, receipt, wrong.birthDate())).isEqualTo(new LookedUp.NothingFits(null));
         assertThat(look(primary, receipt, right.birthDate())).isInstanceOf(LookedUp.Found.class);
     }
 
-    private static void confirm(Primary primary, CaseKey key, String voterId) {
+    static void confirm(Primary primary, CaseKey key, String voterId) {
         primary.taken(key, "ada");
         link(primary, key, voterId);
     }
@@ -187,8 +190,9 @@ class StatusServiceTest {
         List<Map<String, Object>> projected = table(services);
         long assessments = assessments(services);
         services.jdbc()
-                .sql("insert into status_line select repeat('a', 64), election_id, state, reasons, asks, asks_until,"
-                        + " changed_at, repeat('b', 64) from status_line where key_hash = ?")
+                .sql(
+                        "insert into status_line select repeat('a', 64), election_id, state, reasons, asks, changed_at,"
+                                + " repeat('b', 64), source, voting_location, cast_on, sealed, registration_found from status_line where key_hash = ?")
                 .param(projected.get(0).get("key_hash"))
                 .update();
         OfficeTime.set(services, DECIDING.plusHours(1));

@@ -19,10 +19,14 @@ final class ElectionYaml {
               address: 1 Courthouse Sq, Millbrook 49871
               phone: 555-0100
               email: elections@example.org
+              hours:
+                en: Monday to Friday, 8 am to 5 pm
+                es: de lunes a viernes, de 8 am a 5 pm
             polls_close: "20:00"
             languages: [en, es]
             %s
             days_closed: []
+            receipts: check_digit
             """;
     private static final String EXTENSION = """
             orders:

@@ -4,11 +4,10 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.proviso.core.ReceiptNumber;
 
 /** Gives envelopes their numbers in the order of locations and hours, and each voter a receipt number. */
 final class Numbering {
-
-    private static final String RECEIPT_LETTERS = "23456789ABCDEFGHJKMNPQRTUVWXYZ";
 
     private final Dice dice;
     private final Set<String> receipts = new HashSet<>();
@@ -33,10 +32,7 @@ final class Numbering {
     }
 
     private String receipt() {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < 9; i++) {
-            text.append(i == 4 ? '-' : RECEIPT_LETTERS.charAt(dice.below(RECEIPT_LETTERS.length())));
-        }
-        return receipts.add(text.toString()) ? text.toString() : receipt();
+        String number = ReceiptNumber.of(dice.digits(8)).written();
+        return receipts.add(number) ? number : receipt();
     }
 }

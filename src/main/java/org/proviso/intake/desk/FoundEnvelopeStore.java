@@ -2,6 +2,7 @@ package org.proviso.intake.desk;
 
 import java.util.List;
 import java.util.Locale;
+import org.proviso.core.ReceiptNumber;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -18,16 +19,18 @@ class FoundEnvelopeStore {
     /** Those whose number or receipt is this, or whose voter's last name begins so. */
     List<FoundEnvelope> find(String electionId, String sought, int limit) {
         String typed = sought.strip().toLowerCase(Locale.ROOT);
+        String receipt = ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed);
         String begins = typed.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
         return jdbc.sql("""
                         select e.envelope_no, e.receipt_no, e.voting_location, a.first_name, a.last_name
                         from envelope e join affirmation a
                             on a.election_id = e.election_id and a.envelope_no = e.envelope_no
                         where e.election_id = :election and (lower(e.envelope_no) = :typed
-                            or lower(e.receipt_no) = :typed or lower(a.last_name) like :begins escape '!')
+                            or lower(e.receipt_no) in (:typed, :receipt) or lower(a.last_name) like :begins escape '!')
                         order by a.last_name, a.first_name, e.place fetch first :limit rows only""")
                 .param("election", electionId)
                 .param("typed", typed)
+                .param("receipt", receipt)
                 .param("begins", begins)
                 .param("limit", limit)
                 .query((row, number) -> new FoundEnvelope(

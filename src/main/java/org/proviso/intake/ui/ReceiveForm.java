@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope.Source;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.ReceiveEnvelope;
@@ -43,18 +44,21 @@ final class ReceiveForm extends Div {
     private final TypedField castTime = new TypedField("cast-time", "Cast at").like("6:52 pm");
     private final TypedField stampDay = new TypedField("stamp-day", "Stamp, day");
     private final TypedField stampTime = new TypedField("stamp-time", "Stamp, time").like("9:15 pm");
+    private final boolean checkDigit;
     private Runnable after = () -> {};
 
     ReceiveForm(ReceivingService receiving, EnvelopeListService lists, Workplace workplace, Election election) {
         this.receiving = receiving;
         this.lists = lists;
         this.workplace = workplace;
+        this.checkDigit = election.receipts() == Election.Receipts.CHECK_DIGIT;
         choices();
         castDay.text(UsDates.digits(election.date()));
         LocalDateTime now = workplace.now();
         stampDay.text(UsDates.digits(now.toLocalDate()));
         stampTime.text(UsDates.hour(now.toLocalTime()));
         number.onLeave(this::checkNumber);
+        receipt.onLeave(this::checkReceipt);
         addClassName("keying");
         add(bag(), one());
     }
@@ -135,13 +139,23 @@ final class ReceiveForm extends Div {
         number.problem(taken ? "The office has an envelope " + number.text() + " already." : "");
     }
 
+    /** The office's own numbers are not checked. */
+    private void checkReceipt() {
+        receipt.text(receipt.text().strip().toUpperCase(Locale.ROOT));
+        receipt.problem("");
+        if (checkDigit && !receipt.text().isEmpty()) {
+            ReceiptNumber.find(receipt.text()).ifPresent(right -> receipt.text(right.written()));
+            ReceiptNumber.slip(receipt.text())
+                    .ifPresent(slip -> receipt.problem("The receipt number " + slip.words() + "."));
+        }
+    }
+
     private void take() {
         Optional<LocalDateTime> stamp = moment(stampDay, stampTime);
         Optional<LocalDateTime> cast = castTime.text().isEmpty() ? Optional.empty() : moment(castDay, castTime);
         checkNumber();
         demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Letters, digits and - only.");
-        receipt.text(receipt.text().toUpperCase(Locale.ROOT));
-        receipt.problem("");
+        checkReceipt();
         demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Letters, digits and - only.");
         style.problem("");
         boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());

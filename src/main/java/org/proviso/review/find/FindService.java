@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Service;
@@ -63,7 +64,9 @@ public class FindService {
                     : store.named(electionId, sought.last(), sought.first(), MOST);
         }
         Set<Found.FoundEnvelope> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
-        found.addAll(store.receipt(electionId, sought.typed().toUpperCase(Locale.ROOT)));
+        String receipt = sought.typed().toUpperCase(Locale.ROOT);
+        found.addAll(store.receipt(electionId, receipt));
+        ReceiptNumber.find(receipt).ifPresent(number -> found.addAll(store.receipt(electionId, number.written())));
         return List.copyOf(found);
     }
 

@@ -1,14 +1,15 @@
 package org.proviso.status.ui;
 
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.status.LookedUp;
+import org.proviso.status.OwnAsk;
 import org.proviso.status.OwnState;
+import org.proviso.status.Papers;
 import org.proviso.status.ui.OwnAnswer.Reading;
 import org.proviso.status.ui.OwnAnswer.ToDo;
 import org.springframework.context.MessageSource;
@@ -24,24 +25,34 @@ class OwnAnswers {
         this.messages = messages;
     }
 
-    OwnAnswer of(LookedUp.Found found, Locale language) {
-        String state = found.state().code();
+    OwnAnswer of(LookedUp.Found found, String typed, Locale language) {
+        PageWords words = new PageWords(messages, language);
+        OwnStory story = new OwnStory(found, words);
+        boolean identification = found.asks().stream().anyMatch(ask -> ask.ask() == Ask.IDENTIFICATION);
         return new OwnAnswer(
-                title(found, language),
+                title(found, words),
                 mark(found.state()),
-                say(language, "election", found.electionName(), day(found.electionDate(), language, "date.day")),
-                reasons(found, language),
-                found.asks().stream().map(ask -> toDo(ask, language)).toList(),
-                until(found, language),
-                List.of(say(language, "happened." + state, since(found, language))),
-                List.of(say(language, "next." + state)),
-                found.office());
+                ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed),
+                words.say(
+                        "election",
+                        found.election().name(),
+                        words.day(found.election().date())),
+                reasons(found, words),
+                found.asks().stream()
+                        .map(ask -> toDo(ask, found.papers(), words))
+                        .toList(),
+                story.happened(),
+                story.next(),
+                identification ? papers(found.papers(), words) : List.of(),
+                found.papers().statement(),
+                hours(found, words),
+                found.election().office());
     }
 
-    private String title(LookedUp.Found found, Locale language) {
+    private static String title(LookedUp.Found found, PageWords words) {
         boolean several =
                 found.state() == OwnState.WAITS_FOR_YOU && found.asks().size() > 1;
-        return say(language, "title." + found.state().code() + (several ? ".several" : ""));
+        return words.say("title." + found.state().code() + (several ? ".several" : ""));
     }
 
     /** The mark beside the word, only where there is an outcome. */
@@ -55,41 +66,43 @@ class OwnAnswers {
     }
 
     /** A pack may say a reason in its own words; the translation is of the usual ones. */
-    private List<Reading> reasons(LookedUp.Found found, Locale language) {
+    private List<Reading> reasons(LookedUp.Found found, PageWords words) {
+        PageWords english = new PageWords(messages, Locale.US);
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < found.grounds().size(); i++) {
-            String words = found.reasons().get(i);
+            String notice = found.reasons().get(i);
             String key = "reason." + found.grounds().get(i).code();
-            boolean usual = words.equals(say(Locale.US, key));
-            boolean english = language.getLanguage().equals("en");
-            readings.add(new Reading(usual ? say(language, key) : words, !english && !usual));
+            boolean usual = notice.equals(english.say(key));
+            readings.add(new Reading(usual ? words.say(key) : notice, !words.isEnglish() && !usual));
         }
         return readings;
     }
 
-    private ToDo toDo(Ask ask, Locale language) {
-        return new ToDo(say(language, "ask." + ask.code()), say(language, "ask." + ask.code() + ".how"));
-    }
-
-    private String until(LookedUp.Found found, Locale language) {
-        LocalDateTime until = found.asksUntil();
-        if (until == null) {
-            return found.asks().isEmpty() ? "" : say(language, "until.unknown");
+    private static ToDo toDo(OwnAsk ask, Papers papers, PageWords words) {
+        String key = "ask." + ask.ask().code();
+        List<String> how = new ArrayList<>(List.of(words.say(key + ".how")));
+        if (ask.ask() == Ask.IDENTIFICATION && papers.statement()) {
+            how.add(words.say("ask.identification.statement"));
         }
-        String hour =
-                DateTimeFormatter.ofPattern("h:mm a", Locale.US).format(until).toLowerCase(Locale.ROOT);
-        return say(language, "until", day(until.toLocalDate(), language, "date.weekday"), hour);
+        return ask.until() == null
+                ? new ToDo(words.say(key), words.say("until.unknown"), "", how)
+                : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
     }
 
-    private String since(LookedUp.Found found, Locale language) {
-        return day(found.changedAt().toLocalDate(), language, "date.weekday");
+    /** By the federal list where it holds; which papers a state accepts no rule says, so that the voter is told to call. */
+    private static List<String> papers(Papers papers, PageWords words) {
+        List<String> lines = new ArrayList<>();
+        lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));
+        lines.add(words.say("papers.call"));
+        if (papers.statement()) {
+            lines.add(words.say("papers.statement"));
+        }
+        return lines;
     }
 
-    private String day(LocalDate day, Locale language, String pattern) {
-        return DateTimeFormatter.ofPattern(say(language, pattern), language).format(day);
-    }
-
-    private String say(Locale language, String key, Object... parts) {
-        return messages.getMessage(key, parts, language);
+    private static Reading hours(LookedUp.Found found, PageWords words) {
+        Map<String, String> hours = found.election().office().hours();
+        String own = hours.get(words.language().getLanguage());
+        return own == null ? new Reading(hours.getOrDefault("en", ""), !words.isEnglish()) : new Reading(own, false);
     }
 }

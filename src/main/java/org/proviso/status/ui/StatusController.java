@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.proviso.access.ClientAddress;
 import org.proviso.status.LookedUp;
+import org.proviso.status.OfficeFacts;
 import org.proviso.status.StatusService;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -62,8 +63,15 @@ class StatusController {
         }
         LookedUp own = status.lookUp(form.receipt(), born.get());
         return own instanceof LookedUp.Found found
-                ? page("status/answer", HttpStatus.OK, form).addObject("own", answers.of(found, language))
-                : form(form).addObject("nothing", true);
+                ? page("status/answer", HttpStatus.OK, form)
+                        .addObject("own", answers.of(found, form.receipt(), language))
+                : form(form).addObject("nothing", true).addObject("slip", slip((LookedUp.NothingFits) own));
+    }
+
+    /** The ending of the key under which the page says what is wrong with the number itself; empty where nothing is. */
+    private String slip(LookedUp.NothingFits nothing) {
+        boolean always = status.office().map(OfficeFacts::always).orElse(false);
+        return nothing.slip() == null ? "" : nothing.slip().code() + (always ? "" : ".newest");
     }
 
     private ModelAndView unclear(LookUpForm form, boolean noDate) {
@@ -76,7 +84,10 @@ class StatusController {
         ModelAndView page = page("status/form", HttpStatus.OK, form)
                 .addObject("noReceipt", false)
                 .addObject("noDate", false);
-        status.office().ifPresent(office -> page.addObject("office", office));
+        status.office()
+                .ifPresent(facts -> page.addObject("office", facts.office())
+                        .addObject("newest", facts.electionName())
+                        .addObject("digits", facts.checkDigit()));
         return page;
     }
 

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
+import org.proviso.core.ReceiptNumber;
 
 class SampleEnvelopesTest {
 
@@ -154,6 +156,16 @@ class SampleEnvelopesTest {
                     .doesNotHaveDuplicates();
             assertThat(Made.table(election, "mail-ballots.csv").stream().map(row -> row.get("ballot_serial")))
                     .doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void every_receipt_has_its_check_digit() {
+        for (SampleElection election : Made.both()) {
+            assertThat(Made.table(election, "envelopes.csv"))
+                    .allMatch(row -> ReceiptNumber.find(row.get("receipt_no"))
+                            .map(ReceiptNumber::written)
+                            .equals(Optional.of(row.get("receipt_no"))));
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
@@ -26,11 +27,13 @@ final class SmallElection {
                 ZoneId.of("America/Chicago"),
                 "example",
                 new Election.DecidingBody(3, 2),
-                new Election.Office("Small County Elections", "1 Court Sq", "555-0100", "elections@small.example"),
+                new Election.Office(
+                        "Small County Elections", "1 Court Sq", "555-0100", "elections@small.example", Map.of()),
                 LocalTime.of(19, 0),
                 List.of("en"),
                 List.of(orders),
                 Set.of(),
-                List.of());
+                List.of(),
+                Election.Receipts.OWN);
     }
 }

@@ -14,6 +14,7 @@ import org.proviso.Proviso;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
+import org.proviso.status.OwnAsk;
 import org.proviso.status.OwnState;
 import org.proviso.status.StatusLines;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -26,7 +27,7 @@ import org.springframework.context.ApplicationContext;
 @SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
 class StatusPageTest {
 
-    private static final String RECEIPT = "869H-Q7MF";
+    private static final String RECEIPT = "1111-2222-2";
     private static final LocalDate BORN = LocalDate.of(1984, 3, 12);
     private static final LocalDateTime UNTIL = LocalDateTime.of(2026, 8, 14, 17, 0);
 
@@ -42,11 +43,11 @@ class StatusPageTest {
     void open() {
         browser = new PlainBrowser(port);
         StatusLines.loadElection(server);
-        line(RECEIPT, OwnState.WAITS_FOR_YOU, List.of(), List.of(Ask.IDENTIFICATION), UNTIL);
+        line(RECEIPT, OwnState.WAITS_FOR_YOU, List.of(), List.of(new OwnAsk(Ask.IDENTIFICATION, UNTIL)));
     }
 
-    private void line(String receipt, OwnState state, List<Reason> reasons, List<Ask> asks, LocalDateTime until) {
-        StatusLines.put(server, receipt, BORN, state, reasons, asks, until);
+    private void line(String receipt, OwnState state, List<Reason> reasons, List<OwnAsk> asks) {
+        StatusLines.put(server, receipt, BORN, state, reasons, asks);
     }
 
     private HttpResponse<String> lookUp(String receipt, String month, String day, String year) {
@@ -68,44 +69,97 @@ class StatusPageTest {
                 .contains(
                         "We need one thing from you</h1>",
                         "Show identification</h2>",
-                        "It must reach us by Friday, August 14, 2026, 5:00 pm. A postmark is not enough.",
+                        "It must reach us by <span class=\"until\">Friday, August 14, 2026, 5:00 pm</span>",
                         "Tamarack County Election Office",
-                        "On Thursday, August 6, 2026 we found that something is missing",
+                        "You voted at Library on Tuesday, August 4, 2026. Your ballot reached us from there. It is safe"
+                                + " and still sealed.",
+                        "We found your registration. What is missing is identification.",
+                        "This page has said so since Thursday, August 6, 2026.",
                         "It cannot say how you voted");
         assertThat(answer.body().split("<h1", -1)).hasSize(2);
     }
 
     @Test
     void blanks_dashes_and_capitals_do_not_matter() {
-        assertThat(lookUp(" 869h q7mf ", "03", " 12", "1984").body()).contains("We need one thing from you");
-        assertThat(lookUp("869hq-7m-f", "3", "12", "1984").body()).contains("We need one thing from you");
+        assertThat(lookUp(" 1111 2222 2 ", "03", " 12", "1984").body()).contains("We need one thing from you");
+        assertThat(lookUp("11112-22-22", "3", "12", "1984").body()).contains("We need one thing from you");
     }
 
     @Test
     void a_wrong_number_and_a_wrong_date_get_the_same_answer_to_the_letter() {
         HttpResponse<String> wrongDate = lookUp(RECEIPT, "3", "13", "1984");
-        HttpResponse<String> wrongNumber = lookUp("869H-Q7MG", "3", "12", "1984");
+        HttpResponse<String> wrongNumber = lookUp("9999-0000-8", "3", "12", "1984");
         assertThat(wrongDate.statusCode()).isEqualTo(wrongNumber.statusCode());
         assertThat(wrongDate.body().replace("value=\"13\"", "").replace(RECEIPT, ""))
-                .isEqualTo(wrongNumber.body().replace("value=\"12\"", "").replace("869H-Q7MG", ""))
+                .isEqualTo(wrongNumber.body().replace("value=\"12\"", "").replace("9999-0000-8", ""))
                 .contains("We found nothing", "Check the number", "555-0100");
     }
 
     @Test
+    void each_ask_has_its_own_deadline_and_the_page_says_where_to_go() {
+        line(
+                RECEIPT,
+                OwnState.WAITS_FOR_YOU,
+                List.of(),
+                List.of(
+                        new OwnAsk(Ask.SIGNATURE, UNTIL.minusDays(3)),
+                        new OwnAsk(Ask.IDENTIFICATION, UNTIL),
+                        new OwnAsk(Ask.REGISTRATION, null)));
+        assertThat(lookUp(RECEIPT, "3", "12", "1984").body())
+                .contains(
+                        "We need something from you</h1>",
+                        "Tuesday, August 11, 2026, 5:00 pm",
+                        "Friday, August 14, 2026, 5:00 pm",
+                        "Call us to ask until when you have time.",
+                        "What is missing is your signature, identification and a step of your registration.",
+                        "<a href=\"#papers\">Which papers we can take, and the statement</a>",
+                        "<a href=\"#where\">",
+                        "1 Courthouse Sq, Millbrook 49871",
+                        "Monday to Friday, 8 am to 5 pm");
+    }
+
+    @Test
+    void a_slip_of_the_number_is_said_whatever_is_in_the_table() {
+        String slip = "This number has a slip: one digit is wrong, or two are swapped.";
+        assertThat(lookUp("1111-2222-3", "3", "12", "1984").body()).contains("We found nothing", slip);
+        assertThat(lookUp("1111-2222", "3", "12", "1984").body())
+                .contains("The number on your receipt has nine digits")
+                .doesNotContain(slip);
+        assertThat(lookUp(RECEIPT, "3", "13", "1984").body())
+                .contains("We found nothing")
+                .doesNotContain(slip);
+        assertThat(lookUp("OLD-7", "3", "12", "1984").body())
+                .contains("We found nothing")
+                .doesNotContain(slip, "nine digits. Look");
+        line("1111-2222-3", OwnState.COUNTED, List.of(), List.of());
+        assertThat(lookUp("1111-2222-3", "3", "12", "1984").body())
+                .contains("Your ballot was counted")
+                .doesNotContain(slip);
+        StatusLines.remove(server, "1111-2222-3");
+    }
+
+    @Test
+    void the_keyboard_for_numbers_comes_up_where_receipts_have_only_digits() {
+        assertThat(browser.get("/status").body())
+                .containsPattern("<input id=\"receipt\"[^>]*inputmode=\"numeric\"")
+                .contains("Nine digits, for example");
+    }
+
+    @Test
     void a_decision_is_told_with_its_mark_and_its_reason() {
-        line("REJE-CTED", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of(), null);
+        line("REJE-CTED", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
         assertThat(lookUp("REJE-CTED", "3", "12", "1984").body())
                 .contains(
                         "<span class=\"mark\" aria-hidden=\"true\"></span>Your ballot was not counted</h1>",
                         "You registered after the last day to register for this election.");
-        line("COUN-TED2", OwnState.COUNTED, List.of(), List.of(), null);
+        line("COUN-TED2", OwnState.COUNTED, List.of(), List.of());
         assertThat(lookUp("COUN-TED2", "3", "12", "1984").body())
                 .contains("<span class=\"mark full\" aria-hidden=\"true\"></span>Your ballot was counted</h1>");
     }
 
     @Test
     void the_page_speaks_spanish_without_a_cookie() {
-        line("REJE-CTE3", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of(), null);
+        line("REJE-CTE3", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
         HttpResponse<String> answer = lookUp("REJE-CTE3", "3", "12", "1984", "es");
         assertThat(answer.body())
                 .contains(
@@ -131,10 +185,10 @@ class StatusPageTest {
 
     @Test
     void what_is_typed_in_an_address_is_not_looked_up() {
-        assertThat(browser.get("/status?receipt=869H-Q7MF&month=3&day=12&year=1984")
+        assertThat(browser.get("/status?receipt=1111-2222-2&month=3&day=12&year=1984")
                         .body())
                 .contains("Look up your provisional ballot</h1>")
-                .doesNotContain("869H");
+                .doesNotContain("1111-2222-2\"");
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
@@ -20,7 +21,7 @@ import org.proviso.status.OwnState;
 /** The words of the voter's page: none is missing, in either language. */
 class StatusWordsTest {
 
-    private static Properties words(String file) throws IOException {
+    static Properties words(String file) throws IOException {
         Properties words = new Properties();
         try (Reader text =
                 new InputStreamReader(StatusWordsTest.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
@@ -47,11 +48,18 @@ class StatusWordsTest {
     void every_state_ask_and_reason_has_its_words() throws IOException {
         Properties english = words("status.properties");
         for (OwnState state : OwnState.values()) {
+            assertThat(english.stringPropertyNames()).contains("title." + state.code());
+            if (!state.isOpen()) {
+                assertThat(english.stringPropertyNames()).contains("happened." + state.code(), "next." + state.code());
+            }
+        }
+        for (DeciderKind decider : DeciderKind.values()) {
             assertThat(english.stringPropertyNames())
-                    .contains("title." + state.code(), "happened." + state.code(), "next." + state.code());
+                    .contains("planned.on." + decider.code(), "planned.by." + decider.code());
         }
         for (Ask ask : Ask.values()) {
-            assertThat(english.stringPropertyNames()).contains("ask." + ask.code(), "ask." + ask.code() + ".how");
+            assertThat(english.stringPropertyNames())
+                    .contains("ask." + ask.code(), "ask." + ask.code() + ".how", "ask." + ask.code() + ".missing");
         }
         for (Reason reason : Reason.values()) {
             assertThat(english.stringPropertyNames()).contains("reason." + reason.code());
