@@ -39,7 +39,7 @@ class ResolvedPackStore {
                 .update();
     }
 
-    private boolean isKept(String electionId, String hash) {
+    boolean isKept(String electionId, String hash) {
         return jdbc.sql("select count(*) from resolved_pack where election_id = ? and pack_hash = ?")
                         .params(electionId, hash)
                         .query(Integer.class)

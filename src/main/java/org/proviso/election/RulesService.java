@@ -90,6 +90,12 @@ public class RulesService {
         return pack;
     }
 
+    /** Whether the rules now in force are kept already; they are not where they came with a newer program. */
+    @Transactional(readOnly = true)
+    public boolean areKept(String electionId) {
+        return packs.isKept(electionId, book(electionId).pack().hash());
+    }
+
     /**
      * Keeps the rules now in force, so that assessments may name them, and gives them. To be called in every
      * transaction that changes what is in force: a load, a county ruling. Does nothing where they are kept already.

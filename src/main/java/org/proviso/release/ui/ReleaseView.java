@@ -124,6 +124,10 @@ public final class ReleaseView extends Composite<Div> {
     }
 
     private void askBatch(Set<ToOpen> chosen) {
+        if (chosen.isEmpty()) {
+            Said.refused("Choose the envelopes first that are to be opened together.");
+            return;
+        }
         TextField alone = new TextField("Why it cannot wait for others");
         alone.setWidthFull();
         alone.setMaxLength(1000);

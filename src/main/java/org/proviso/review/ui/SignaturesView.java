@@ -85,7 +85,9 @@ class SignaturesView extends Composite<Div> {
         head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
         getContent()
                 .add(new SignatureDesk(
-                        seen, new CaseFile.Pictures(true, onFile), Optional.of((pressed, look) -> say(pressed, look, turn.get()))));
+                        seen,
+                        new CaseFile.Pictures(true, onFile),
+                        Optional.of((pressed, look) -> say(pressed, look, turn.get()))));
         head.focusTitle();
     }
 

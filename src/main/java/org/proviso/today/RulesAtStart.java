@@ -1,0 +1,54 @@
+package org.proviso.today;
+
+import org.proviso.election.ElectionService;
+import org.proviso.review.RulesWatch;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.stereotype.Component;
+
+/** Before the first page is served: puts the rules that came with this version of the program in force. */
+@Component
+class RulesAtStart implements SmartLifecycle {
+
+    private static final Logger LOG = LoggerFactory.getLogger(RulesAtStart.class);
+
+    private final ElectionService elections;
+    private final RulesWatch rules;
+    private volatile boolean looked;
+
+    RulesAtStart(ElectionService elections, RulesWatch rules) {
+        this.elections = elections;
+        this.rules = rules;
+    }
+
+    @Override
+    public void start() {
+        for (String election : elections.all()) {
+            int changed = rules.look(election).size();
+            if (changed > 0) {
+                LOG.info(
+                        "The rules of {} were updated with the program; {} cases come out otherwise now.",
+                        election,
+                        changed);
+            }
+        }
+        looked = true;
+    }
+
+    @Override
+    public void stop() {
+        looked = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return looked;
+    }
+
+    /** Early: the pages come last. */
+    @Override
+    public int getPhase() {
+        return 0;
+    }
+}
