@@ -24,15 +24,15 @@ class Accounts {
 
     /** An account whose password holds for one sign-in. */
     void open(CreateUser command, String oneTimePassword, Actor by) {
-        open(command, oneTimePassword, by, false);
+        open(command, passwords.hash(oneTimePassword), by, false);
     }
 
-    /** An account that works in a demonstration only, with a password that everybody may know. */
-    void openForDemo(CreateUser command, String password, Actor by) {
-        open(command, password, by, true);
+    /** An account that works in a demonstration only, with the hash of a password that everybody may know. */
+    void openForDemo(CreateUser command, String passwordHash, Actor by) {
+        open(command, passwordHash, by, true);
     }
 
-    private void open(CreateUser command, String password, Actor by, boolean demo) {
+    private void open(CreateUser command, String passwordHash, Actor by, boolean demo) {
         Actor actor = new Actor("staff-" + passwords.pseudonymCode());
         if (users.find(command.userName()).isPresent()) {
             throw new UserRuleException("There is an account " + command.userName() + " already.");
@@ -48,7 +48,7 @@ class Accounts {
                         true,
                         demo,
                         0),
-                passwords.hash(password));
+                passwordHash);
         record(by, "account_opened", actor, command.roles());
     }
 

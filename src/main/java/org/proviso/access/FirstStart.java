@@ -94,11 +94,14 @@ class FirstStart implements SmartInitializingSingleton {
     }
 
     private void openDemoAccounts() {
-        for (CreateUser account : DEMO) {
-            if (users.find(account.userName()).isEmpty()) {
-                accounts.openForDemo(account, DEMO_PASSWORD, Actor.SYSTEM);
-            }
+        List<CreateUser> missing = DEMO.stream()
+                .filter(account -> users.find(account.userName()).isEmpty())
+                .toList();
+        if (missing.isEmpty()) {
+            return;
         }
+        String hash = passwords.hash(DEMO_PASSWORD);
+        missing.forEach(account -> accounts.openForDemo(account, hash, Actor.SYSTEM));
     }
 
     private static String demoNames() {

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
@@ -32,30 +33,50 @@ class FirstSample {
 
     private final ElectionService elections;
     private final AccessService access;
+    private final CompletableFuture<Path> written;
 
+    /** Where there is no election yet, the sample is written while the server starts. */
     FirstSample(ElectionService elections, AccessService access) {
         this.elections = elections;
         this.access = access;
+        this.written = isNeeded() ? CompletableFuture.supplyAsync(FirstSample::write) : new CompletableFuture<>();
+    }
+
+    private boolean isNeeded() {
+        return access.isDemonstration() && elections.all().isEmpty();
+    }
+
+    private static Path write() {
+        try {
+            Path temporary = Files.createTempDirectory("proviso-sample-");
+            Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
+            return temporary;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+        }
     }
 
     /** After the demo accounts are open, and before the console says that the office is ready. */
     @EventListener(ApplicationReadyEvent.class)
     @Order(10)
     public void loadOnce() {
-        if (!access.isDemonstration() || !elections.all().isEmpty()) {
+        if (!isNeeded()) {
             return;
         }
         LOG.info("Loading the sample election, an invented county with 20,000 voters and 240 envelopes ...");
+        Path temporary = written.join();
         try {
-            Path temporary = Files.createTempDirectory("proviso-sample-");
-            try {
-                Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
-                asSupervisor(temporary.resolve(Samples.GENERAL));
-            } finally {
-                FileSystemUtils.deleteRecursively(temporary);
-            }
+            asSupervisor(temporary.resolve(Samples.GENERAL));
+        } finally {
+            remove(temporary);
+        }
+    }
+
+    private static void remove(Path temporary) {
+        try {
+            FileSystemUtils.deleteRecursively(temporary);
         } catch (IOException e) {
-            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+            LOG.warn("The sample's files stay behind in {}: {}", temporary, e.getMessage());
         }
     }
 
