@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
-import org.proviso.core.Envelope;
 import org.proviso.core.Transmittal;
 import org.proviso.election.ElectionService;
+import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeCounts;
 import org.proviso.notices.NoticeService;
@@ -61,9 +61,9 @@ class AccountBook {
 
     /** The accounts of regular hours, and of court-extended ones where an envelope was cast in them. */
     List<Accounts> of(String electionId) {
-        List<Envelope> envelopes = intake.envelopes(electionId);
+        List<CastEnvelope> envelopes = intake.cast(electionId);
         List<Accounts> accounts = new ArrayList<>();
-        boolean extended = envelopes.stream().anyMatch(AccountBook::isExtended);
+        boolean extended = envelopes.stream().anyMatch(CastEnvelope::inExtendedHours);
         accounts.add(accounts(electionId, Hours.REGULAR, envelopes, extended));
         if (extended) {
             accounts.add(accounts(electionId, Hours.EXTENDED, envelopes, true));
@@ -71,13 +71,9 @@ class AccountBook {
         return accounts;
     }
 
-    private static boolean isExtended(Envelope envelope) {
-        return envelope.cast().extendedHours().isYes();
-    }
-
-    private Accounts accounts(String id, Hours hours, List<Envelope> all, boolean both) {
-        Predicate<Envelope> ofHours = envelope -> isExtended(envelope) == (hours == Hours.EXTENDED);
-        List<Envelope> envelopes = all.stream().filter(ofHours).toList();
+    private Accounts accounts(String id, Hours hours, List<CastEnvelope> all, boolean both) {
+        Predicate<CastEnvelope> ofHours = envelope -> envelope.inExtendedHours() == (hours == Hours.EXTENDED);
+        List<CastEnvelope> envelopes = all.stream().filter(ofHours).toList();
         Election election = elections.find(id).orElseThrow();
         List<EnvelopeCase> allCases = cases.all(id);
         Map<String, Decision> standing = decisions.standing(id);
@@ -99,10 +95,10 @@ class AccountBook {
     }
 
     /** A return counts both groups together: where there are both, a person has to tell them apart. */
-    private static boolean hasExtended(Transmittal one, List<Envelope> all) {
+    private static boolean hasExtended(Transmittal one, List<CastEnvelope> all) {
         return all.stream()
                 .anyMatch(envelope ->
-                        isExtended(envelope) && envelope.cast().votingLocation().equals(one.votingLocation()));
+                        envelope.inExtendedHours() && envelope.votingLocation().equals(one.votingLocation()));
     }
 
     private static void note(FigureStore.Noted noted, Bookkeeper keeper, Map<Figure, Integer> county) {
@@ -113,8 +109,8 @@ class AccountBook {
         }
     }
 
-    private static Set<String> numbers(List<Envelope> envelopes) {
-        return envelopes.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
+    private static Set<String> numbers(List<CastEnvelope> envelopes) {
+        return envelopes.stream().map(CastEnvelope::envelopeNo).collect(Collectors.toSet());
     }
 
     private Map<Figure, Integer> county(String id, Hours hours, Set<String> envelopes, boolean both) {

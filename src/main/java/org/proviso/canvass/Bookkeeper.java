@@ -11,6 +11,7 @@ import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.Transmittal;
 import org.proviso.core.deciding.DecidedAs;
+import org.proviso.intake.CastEnvelope;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
@@ -41,21 +42,21 @@ final class Bookkeeper {
     private final Map<String, String> placeOf = new HashMap<>();
 
     /** The envelopes of these hours. */
-    void envelopes(List<Envelope> envelopes) {
-        for (Envelope envelope : envelopes) {
+    void envelopes(List<CastEnvelope> envelopes) {
+        for (CastEnvelope envelope : envelopes) {
             String place = place(envelope);
             placeOf.put(envelope.envelopeNo(), place);
             tally.atLeastZero(place, OF_EVERY_PLACE);
             tally.add(place, Figure.RECEIVED, 1);
-            if (!envelope.cast().issueReasons().isEmpty()) {
+            if (!envelope.issueReasons().isEmpty()) {
                 tally.add(place, Figure.BY_ISSUE_REASON, 1);
             }
         }
     }
 
     /** Where an envelope came from: its voting location, or the office that handed it over. */
-    static String place(Envelope envelope) {
-        String location = envelope.cast().votingLocation();
+    static String place(CastEnvelope envelope) {
+        String location = envelope.votingLocation();
         if (!location.isEmpty()) {
             return location;
         }

@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.canvass.Outcomes.End;
-import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Words;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
+import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
@@ -47,7 +47,7 @@ public class OutcomesService {
                     end(one.state(), standing.get(one.key().envelopeNo())));
         }
         Map<String, Map<End, Integer>> rows = new TreeMap<>();
-        for (Envelope envelope : intake.envelopes(electionId)) {
+        for (CastEnvelope envelope : intake.cast(electionId)) {
             rows.computeIfAbsent(issued(envelope), any -> new EnumMap<>(End.class))
                     .merge(ends.getOrDefault(envelope.envelopeNo(), End.NOT_YET), 1, Integer::sum);
         }
@@ -82,10 +82,7 @@ public class OutcomesService {
     }
 
     /** The first one given, as the survey counts each envelope once. */
-    private static String issued(Envelope envelope) {
-        return envelope.cast().issueReasons().stream()
-                .findFirst()
-                .map(Words::code)
-                .orElse("no reason given");
+    private static String issued(CastEnvelope envelope) {
+        return envelope.issueReasons().stream().findFirst().map(Words::code).orElse("no reason given");
     }
 }

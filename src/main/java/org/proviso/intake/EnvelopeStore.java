@@ -101,6 +101,20 @@ class EnvelopeStore {
         return HexFormat.of().formatHex(bytes);
     }
 
+    List<CastEnvelope> cast(String electionId) {
+        return single.sql("""
+                        select envelope_no, source, voting_location, extended_hours, issue_reasons from envelope
+                        where election_id = ? order by place""")
+                .param(electionId)
+                .query((row, number) -> new CastEnvelope(
+                        row.getString("envelope_no"),
+                        code(row, "source", Envelope.Source.class),
+                        row.getString("voting_location"),
+                        Words.yesNo(row.getString("extended_hours")).isYes(),
+                        Words.split(row.getString("issue_reasons"))))
+                .list();
+    }
+
     List<Envelope> all(String electionId, Map<String, Envelope.Affirmation> affirmations) {
         return single.sql("select * from envelope where election_id = ? order by place")
                 .param(electionId)

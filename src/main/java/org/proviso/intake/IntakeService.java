@@ -88,6 +88,12 @@ public class IntakeService {
         return envelopes.all(electionId, affirmations.all(electionId));
     }
 
+    /** Every envelope in the order of its file, without what its voter wrote: for figures. */
+    @Transactional(readOnly = true)
+    public List<CastEnvelope> cast(String electionId) {
+        return envelopes.cast(electionId);
+    }
+
     @Transactional(readOnly = true)
     public Optional<Envelope> envelope(String electionId, String envelopeNo) {
         return envelopes(electionId, Set.of(envelopeNo)).stream().findFirst();

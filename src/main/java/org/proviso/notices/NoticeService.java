@@ -17,6 +17,7 @@ import org.proviso.core.deciding.Refusal;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rule;
 import org.proviso.election.RulesService;
+import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.DecisionService;
@@ -183,9 +184,8 @@ public class NoticeService {
     @Transactional(readOnly = true)
     public NoticeCounts counts(String electionId) {
         access.demand(Act.READ_FIGURES);
-        Map<String, String> locations = intake.envelopes(electionId).stream()
-                .collect(Collectors.toMap(
-                        Envelope::envelopeNo, envelope -> envelope.cast().votingLocation()));
+        Map<String, String> locations = intake.cast(electionId).stream()
+                .collect(Collectors.toMap(CastEnvelope::envelopeNo, CastEnvelope::votingLocation));
         return new Tally(decisions.standing(electionId)).of(notices.standing(electionId), locations);
     }
 
