@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
@@ -35,6 +36,12 @@ final class MatchCommand implements Callable<Integer> {
     private Path out;
 
     @Option(
+            names = "--candidates",
+            paramLabel = "FILE",
+            description = "Also write up to five candidates of each envelope with their evidence (CSV).")
+    private @Nullable Path candidates;
+
+    @Option(
             names = "--threads",
             paramLabel = "N",
             description = "Threads for matching; changes the time only (default: one for each processor).")
@@ -59,6 +66,9 @@ final class MatchCommand implements Callable<Integer> {
         List<MatchQuery> queries = MatchFiles.queries(envelopes, warning -> warnings.println("warning: " + warning));
         List<Match> matches = matcher.matchAll(queries, threads);
         MatchFiles.write(out, matches);
+        if (candidates != null) {
+            MatchFiles.writeCandidates(candidates, matches);
+        }
         print.println("match: " + matches.size() + " envelopes in " + secondsSince(start) + " s");
         print.flush();
         return 0;

@@ -83,6 +83,24 @@ final class MatchFiles {
         CsvOutput.write(file, header, output -> matches.forEach(match -> output.row(cells(match))));
     }
 
+    /** Writes each envelope's candidates, best first, with what speaks for and against each. */
+    static void writeCandidates(Path file, List<Match> matches) {
+        List<String> header = List.of("envelope_no", "place", "voter_id", "probability", "evidence");
+        CsvOutput.write(file, header, output -> {
+            for (Match match : matches) {
+                for (int i = 0; i < match.candidates().size(); i++) {
+                    Candidate candidate = match.candidates().get(i);
+                    output.row(
+                            match.envelopeNo(),
+                            String.valueOf(i + 1),
+                            candidate.voterId(),
+                            String.format(Locale.ROOT, "%.6f", candidate.probability()),
+                            String.join(" ", candidate.evidence()));
+                }
+            }
+        });
+    }
+
     private static List<String> cells(Match match) {
         String voterId = match.best().map(Candidate::voterId).orElse("");
         double probability = match.best().map(Candidate::probability).orElse(0.0);
