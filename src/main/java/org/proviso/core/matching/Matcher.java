@@ -14,16 +14,16 @@ public final class Matcher {
     private static final int CHUNK = 64;
 
     private final RollIndex index;
-    private final BirthYears years;
+    private final RollFrequencies frequencies;
 
     public Matcher(RollIndex index) {
         this.index = index;
-        years = new BirthYears(index);
+        frequencies = new RollFrequencies(index);
     }
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new MatchTask(index, years).rank(query);
+        List<Standing> ranked = new MatchTask(index, frequencies, Weights.REASONED).rank(query);
         return matchOf(query, ranked, VerdictRule.of(ranked));
     }
 
@@ -32,16 +32,38 @@ public final class Matcher {
      * weighed against each other (see {@link Competition}).
      */
     public List<Match> matchAll(List<MatchQuery> queries, int threads) {
+        return weighed(queries, threads, this::matchOf);
+    }
+
+    /** The best candidates of all envelopes only, without evidence: what a list of links holds. */
+    public List<Pairing> pairAll(List<MatchQuery> queries, int threads) {
+        return weighed(queries, threads, this::pairingOf);
+    }
+
+    /** Makes the result of one envelope. */
+    private interface Outcome<T> {
+        T of(MatchQuery query, List<Standing> ranked, Verdict verdict);
+    }
+
+    private <T> List<T> weighed(List<MatchQuery> queries, int threads, Outcome<T> outcome) {
         List<List<Standing>> ranked = rankAll(queries, Math.max(1, threads));
         List<List<Standing>> weighed = Competition.weigh(ranked);
-        List<Match> matches = new ArrayList<>(queries.size());
+        List<T> results = new ArrayList<>(queries.size());
         for (int i = 0; i < queries.size(); i++) {
             boolean changed = weighed.get(i) != ranked.get(i);
             Verdict verdict = VerdictRule.of(weighed.get(i));
             verdict = changed && verdict == Verdict.SURE ? Verdict.LIKELY : verdict;
-            matches.add(matchOf(queries.get(i), weighed.get(i), verdict));
+            results.add(outcome.of(queries.get(i), weighed.get(i), verdict));
         }
-        return matches;
+        return results;
+    }
+
+    private Pairing pairingOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
+        if (ranked.isEmpty()) {
+            return new Pairing(query.envelopeNo(), "", 0, verdict);
+        }
+        Standing best = ranked.get(0);
+        return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
     }
 
     /** Each thread sets places of its own, which the end of the work makes visible to all. */
@@ -49,7 +71,7 @@ public final class Matcher {
         List<List<Standing>> ranked = new ArrayList<>(Collections.nCopies(queries.size(), List.of()));
         AtomicInteger next = new AtomicInteger();
         Runnable work = () -> {
-            MatchTask task = new MatchTask(index, years);
+            MatchTask task = new MatchTask(index, frequencies, Weights.REASONED);
             int from = next.getAndAdd(CHUNK);
             while (from < ranked.size()) {
                 for (int i = from; i < Math.min(ranked.size(), from + CHUNK); i++) {
