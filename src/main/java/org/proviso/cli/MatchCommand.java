@@ -64,6 +64,7 @@ final class MatchCommand implements Callable<Integer> {
         print.flush();
         start = System.nanoTime();
         List<MatchQuery> queries = MatchFiles.queries(envelopes, warning -> warnings.println("warning: " + warning));
+        matcher = matcher.estimatedFrom(queries, threads);
         MatchFiles.write(out, matcher.pairAll(queries, threads));
         if (candidates != null) {
             MatchFiles.writeCandidates(candidates, matcher.matchAll(queries, threads));

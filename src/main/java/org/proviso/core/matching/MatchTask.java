@@ -25,7 +25,18 @@ final class MatchTask {
     }
 
     List<Standing> rank(MatchQuery query) {
+        return standings(Claim.of(query)).ranked();
+    }
+
+    /** The envelope's person with the voters that come near, for estimating. */
+    Estimation.Seen look(MatchQuery query) {
         Claim claim = Claim.of(query);
+        List<Comparison> pairs =
+                standings(claim).ranked().stream().map(Standing::pair).toList();
+        return new Estimation.Seen(claim, pairs);
+    }
+
+    private Standings standings(Claim claim) {
         Standings standings = new Standings(index, weights.prior());
         prefilter.start(claim);
         names.start(claim);
@@ -40,7 +51,7 @@ final class MatchTask {
                 }
             }
         }
-        return standings.ranked();
+        return standings;
     }
 
     /** Voters lie scattered in memory: fetching all of them in one go lets the waits overlap. */

@@ -81,6 +81,14 @@ final class PackedDate {
         return day > DECEMBER ? UNKNOWN : date & 0xffff0000 | day << 8 | date >>> 8 & 0xff;
     }
 
+    /** How many of year, month and day differ. */
+    static int partsApart(int a, int b) {
+        int difference = a ^ b;
+        return ((difference & 0xffff0000) == 0 ? 0 : 1)
+                + ((difference & 0xff00) == 0 ? 0 : 1)
+                + ((difference & 0xff) == 0 ? 0 : 1);
+    }
+
     /** Whether only the years differ, and by one. */
     static boolean yearOff(int a, int b) {
         return (a & 0xffff) == (b & 0xffff) && Math.abs(Digits.value(year(a)) - Digits.value(year(b))) == 1;

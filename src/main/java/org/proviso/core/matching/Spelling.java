@@ -13,6 +13,10 @@ enum Spelling {
     private static final double FAR = 0.6;
 
     private static final int SHORT = 4;
+
+    /** One slip in a name of three letters makes another name as easily, so that it says no more than a like sound. */
+    private static final int SHORTEST = 3;
+
     private static final int LONG = 7;
 
     /** Two slips change four of a name's letters at most. */
@@ -57,6 +61,9 @@ enum Spelling {
                 || slips == 2 && (shorter >= LONG || shorter > SHORT && likeness >= ALIKE);
         if (slip) {
             return SLIP;
+        }
+        if (slips == 1 && shorter == SHORTEST) {
+            return SOUND;
         }
         boolean heard = likeness >= HEARD || slips <= 1;
         return heard && Soundex.number(a) == Soundex.number(b) ? SOUND : OTHER;

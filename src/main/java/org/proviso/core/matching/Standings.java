@@ -46,6 +46,11 @@ final class Standings {
         return before / index.size() * Math.pow(2, bits);
     }
 
+    /** The probability that it was cast by somebody of whom the roll has neither record nor relative. */
+    double nobodyProbability() {
+        return prior.onNoRoll() / total;
+    }
+
     /** The best candidates with their probabilities. */
     List<Standing> ranked() {
         return best.stream()
