@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.proviso.core.matching.Match;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.RollIndex;
@@ -35,6 +35,12 @@ final class MatchCommand implements Callable<Integer> {
     private Path out;
 
     @Option(
+            names = "--candidates",
+            paramLabel = "FILE",
+            description = "Also write up to five candidates of each envelope with their evidence (CSV).")
+    private @Nullable Path candidates;
+
+    @Option(
             names = "--threads",
             paramLabel = "N",
             description = "Threads for matching; changes the time only (default: one for each processor).")
@@ -51,15 +57,19 @@ final class MatchCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         PrintWriter warnings = spec.commandLine().getErr();
         long start = System.nanoTime();
-        RollIndex index = MatchFiles.index(roll, warning -> warnings.println("warning: " + warning));
+        RollIndex index = MatchFiles.index(
+                roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
         Matcher matcher = new Matcher(index);
         print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
         print.flush();
         start = System.nanoTime();
         List<MatchQuery> queries = MatchFiles.queries(envelopes, warning -> warnings.println("warning: " + warning));
-        List<Match> matches = matcher.matchAll(queries, threads);
-        MatchFiles.write(out, matches);
-        print.println("match: " + matches.size() + " envelopes in " + secondsSince(start) + " s");
+        matcher = matcher.estimatedFrom(queries, threads);
+        MatchFiles.write(out, matcher.pairAll(queries, threads));
+        if (candidates != null) {
+            MatchFiles.writeCandidates(candidates, matcher.matchAll(queries, threads));
+        }
+        print.println("match: " + queries.size() + " envelopes in " + secondsSince(start) + " s");
         print.flush();
         return 0;
     }

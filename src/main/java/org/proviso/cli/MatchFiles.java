@@ -3,13 +3,14 @@ package org.proviso.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.Pairing;
 import org.proviso.core.matching.RollEntry;
 import org.proviso.core.matching.RollIndex;
 import org.proviso.core.matching.RollIndexBuilder;
@@ -19,6 +20,7 @@ import org.proviso.files.CsvRow;
 import org.proviso.files.CsvTable;
 import org.proviso.files.EnvelopeReader;
 import org.proviso.files.RollReader;
+import org.proviso.files.RollScan;
 
 /**
  * The files of the {@code match} verb. It needs only the columns that tell people apart, so a list that is no whole roll
@@ -60,6 +62,13 @@ final class MatchFiles {
 
     private MatchFiles() {}
 
+    /** Reads the roll into the index by several threads; a file that is not plain is read row by row with care. */
+    static RollIndex index(Path file, int threads, Consumer<String> warn, LongConsumer progress) {
+        return RollScan.read(file, ROLL, threads, warn, progress)
+                .map(RollIndex::of)
+                .orElseGet(() -> index(file, warning -> {}));
+    }
+
     /** Reads the roll row by row into the index; no voter is held as an object. */
     static RollIndex index(Path file, Consumer<String> warn) {
         RollIndexBuilder builder = RollIndex.builder();
@@ -78,19 +87,40 @@ final class MatchFiles {
     }
 
     /** Writes the pairings in the order of the envelopes, whole or not at all. */
-    static void write(Path file, List<Match> matches) {
+    static void write(Path file, List<Pairing> pairings) {
         List<String> header = List.of("envelope_no", "voter_id", "probability", "verdict");
-        CsvOutput.write(file, header, output -> matches.forEach(match -> output.row(cells(match))));
+        CsvOutput.write(
+                file,
+                header,
+                output -> pairings.forEach(pairing -> output.row(
+                        pairing.envelopeNo(),
+                        pairing.voterId(),
+                        sixPlaces(pairing.probability()),
+                        pairing.verdict().code())));
     }
 
-    private static List<String> cells(Match match) {
-        String voterId = match.best().map(Candidate::voterId).orElse("");
-        double probability = match.best().map(Candidate::probability).orElse(0.0);
-        return List.of(
-                match.envelopeNo(),
-                voterId,
-                String.format(Locale.ROOT, "%.6f", probability),
-                match.verdict().code());
+    /** Writes each envelope's candidates, best first, with what speaks for and against each. */
+    static void writeCandidates(Path file, List<Match> matches) {
+        List<String> header = List.of("envelope_no", "place", "voter_id", "probability", "evidence");
+        CsvOutput.write(file, header, output -> {
+            for (Match match : matches) {
+                for (int i = 0; i < match.candidates().size(); i++) {
+                    Candidate candidate = match.candidates().get(i);
+                    output.row(
+                            match.envelopeNo(),
+                            String.valueOf(i + 1),
+                            candidate.voterId(),
+                            sixPlaces(candidate.probability()),
+                            String.join(" ", candidate.evidence()));
+                }
+            }
+        });
+    }
+
+    /** A share with six places after the point; a formatter would take longer than the matching. */
+    private static String sixPlaces(double share) {
+        String millionths = String.valueOf(1_000_000_000L + Math.round(share * 1_000_000));
+        return millionths.charAt(3) + "." + millionths.substring(4);
     }
 
     private static MatchQuery query(CsvRow row) {

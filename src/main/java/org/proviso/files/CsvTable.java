@@ -110,6 +110,11 @@ public final class CsvTable implements Closeable {
         return header.index(name);
     }
 
+    /** How many columns the header has. */
+    int width() {
+        return header.size();
+    }
+
     @Override
     public void close() {
         try {

@@ -17,7 +17,6 @@ public final class AddressNormalizer {
     private static final Pattern FRACTION = Pattern.compile("\\d/\\d");
     private static final Pattern DOOR = Pattern.compile("[A-Z]?-?\\d+(?:-?[A-Z]|-\\d+)?|[A-Z]");
     private static final List<String> LETTERED = List.of("APT", "UNIT", "STE", "RM");
-    private static final Pattern KEPT = Pattern.compile("[^A-Z0-9#/-]+");
 
     private AddressNormalizer() {}
 
@@ -31,19 +30,35 @@ public final class AddressNormalizer {
         int house = 0;
         String letter = "";
         Matcher first = HOUSE.matcher(words.isEmpty() ? "" : words.get(0));
-        if (first.matches()) {
+        if (isPlainNumber(words)) {
+            house = Integer.parseInt(words.remove(0));
+            letter = fraction(words);
+        } else if (first.matches()) {
             house = Integer.parseInt(first.group(1));
             letter = first.group(2) == null ? "" : first.group(2).replace("-", "");
             letter = letter.isEmpty() || !Character.isDigit(letter.charAt(0)) ? letter : "-" + letter;
             words.remove(0);
-            if (words.size() > 1 && FRACTION.matcher(words.get(0)).matches()) {
-                letter = words.remove(0);
-            }
+            String fraction = fraction(words);
+            letter = fraction.isEmpty() ? letter : fraction;
         }
         String unit = cutUnit(words);
         String box = unit(unitBox);
         return new StreetAddress(
                 house, letter, StreetName.parse(dashless(words)).text(), box.isEmpty() ? unit : box);
+    }
+
+    /** The most common case, digits alone, without a pattern. */
+    private static boolean isPlainNumber(List<String> words) {
+        return !words.isEmpty()
+                && words.get(0).length() <= 9
+                && words.get(0).chars().allMatch(letter -> letter >= '0' && letter <= '9');
+    }
+
+    private static String fraction(List<String> words) {
+        boolean fraction = words.size() > 1
+                && words.get(0).length() == 3
+                && FRACTION.matcher(words.get(0)).matches();
+        return fraction ? words.remove(0) : "";
     }
 
     /** A street's name in its standard spelling. */
@@ -92,7 +107,7 @@ public final class AddressNormalizer {
         if (PostalWords.isPlace(word)) {
             return last;
         }
-        return last && endsStreet(words, i - 1) && word.matches("\\d+[A-Z]?");
+        return last && isDigit(word.charAt(0)) && endsStreet(words, i - 1) && word.matches("\\d+[A-Z]?");
     }
 
     /** Lot N may be a street's name and its directional; Apt N is a door. */
@@ -116,24 +131,66 @@ public final class AddressNormalizer {
     }
 
     private static List<String> words(String text) {
-        String upper = NameText.withoutMarks(text.toUpperCase(Locale.ROOT))
-                .replace(".", "")
-                .replace("'", "");
-        String spaced = KEPT.matcher(upper).replaceAll(" ").replace("#", " # ").strip();
+        String upper = isPlain(text) ? text : NameText.withoutMarks(text.toUpperCase(Locale.ROOT));
         List<String> words = new ArrayList<>();
-        for (String word : spaced.split(" +")) {
-            if (!word.isEmpty() && !word.matches("[-/]+")) {
-                words.add(word);
+        StringBuilder word = new StringBuilder();
+        for (int i = 0; i <= upper.length(); i++) {
+            char letter = i == upper.length() ? ' ' : upper(upper.charAt(i));
+            if (isKept(letter)) {
+                word.append(letter);
+            } else if (letter != '.' && letter != '\'') {
+                addWord(words, word);
+                if (letter == '#') {
+                    words.add("#");
+                }
             }
         }
         return words;
     }
 
+    private static void addWord(List<String> words, StringBuilder word) {
+        boolean anything = false;
+        for (int i = 0; i < word.length(); i++) {
+            anything |= word.charAt(i) != '-' && word.charAt(i) != '/';
+        }
+        if (anything) {
+            words.add(word.toString());
+        }
+        word.setLength(0);
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) > 127) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static char upper(char letter) {
+        return letter >= 'a' && letter <= 'z' ? (char) (letter - 'a' + 'A') : letter;
+    }
+
+    private static boolean isDigit(char letter) {
+        return letter >= '0' && letter <= '9';
+    }
+
+    private static boolean isKept(char letter) {
+        return letter >= 'A' && letter <= 'Z' || letter >= '0' && letter <= '9' || letter == '/' || letter == '-';
+    }
+
     /** Hyphens part words inside a street's name: Foster-Hill and Foster Hill are one. */
     private static List<String> dashless(List<String> words) {
-        return NameText.words(String.join(" ", words)
-                .replaceAll("[-/#]+", " ")
-                .replaceAll(" +", " ")
-                .strip());
+        boolean dashed = false;
+        for (String word : words) {
+            dashed |= word.indexOf('-') >= 0 || word.indexOf('/') >= 0 || word.equals("#");
+        }
+        return !dashed
+                ? words
+                : NameText.words(String.join(" ", words)
+                        .replaceAll("[-/#]+", " ")
+                        .replaceAll(" +", " ")
+                        .strip());
     }
 }

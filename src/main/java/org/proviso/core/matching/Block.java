@@ -4,22 +4,36 @@ import java.util.function.IntConsumer;
 import org.proviso.core.matching.KeyFields.IntBag;
 
 /**
- * A pair of fields that bring an envelope and its voter together. Each slip of the pen, missing box or change of name
+ * A pair of fields (or a pair and an initial) that bring an envelope and its voter together. Each slip of the pen, missing box or change of name
  * leaves at least one of these pairs whole.
  */
 enum Block {
-    SURNAME_SOUND_AND_YEAR {
+    /** Whatever the given name has become. */
+    SURNAME_SOUND_AND_DATE {
         @Override
         void keys(KeyFields of, IntConsumer sink) {
-            if (of.year != 0) {
-                each(of.surnameSounds, of.year, sink);
-            }
+            pairs(of.surnameSounds, of.dates, sink);
         }
     },
+    /** Whatever the surname has become. */
     DATE_AND_INITIAL {
         @Override
         void keys(KeyFields of, IntConsumer sink) {
             pairs(of.dates, of.initials, sink);
+        }
+    },
+    /** A slip in the day or the month. */
+    SURNAME_SOUND_AND_YEAR {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            named(of, of.year, sink);
+        }
+    },
+    /** A slip in the year. */
+    SURNAME_SOUND_AND_DAY {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            named(of, of.day, sink);
         }
     },
     SURNAME_AND_HOUSE {
@@ -65,6 +79,21 @@ enum Block {
         void keys(KeyFields of, IntConsumer sink) {
             pairs(of.surnameSounds, of.givenSounds, sink);
         }
+
+        /** With a date on the envelope a common name alone says too little: its bearers are found by the date. */
+        @Override
+        int longest(KeyFields of) {
+            return of.dates.size() == 0 ? LONGEST_LIST : LONGEST_LIST_OF_DATED;
+        }
+    },
+    /** Voters of whom the roll has no date. */
+    NAME_SOUNDS_OF_UNDATED {
+        @Override
+        void keys(KeyFields of, IntConsumer sink) {
+            if (of.undated) {
+                pairs(of.surnameSounds, of.givenSounds, sink);
+            }
+        }
     },
     HOUSE_AND_STREET {
         @Override
@@ -75,8 +104,29 @@ enum Block {
         }
     };
 
+    /** Longer lists tell nothing: a person in one is found through a rarer pair. */
+    private static final int LONGEST_LIST = 4_000;
+
+    /** Against another birth date only a rare name counts, and then with a middle name. */
+    private static final int LONGEST_LIST_OF_DATED = 20;
+
     /** Hands over the number of each pair the person has; equal pairs give equal numbers. */
     abstract void keys(KeyFields of, IntConsumer sink);
+
+    /** The longest list that is worth a look for an envelope. */
+    int longest(KeyFields of) {
+        return LONGEST_LIST;
+    }
+
+    /** The surname's sound and the given name's initial with a part of the date, 0 where there is none. */
+    private static void named(KeyFields of, int part, IntConsumer sink) {
+        if (part == 0) {
+            return;
+        }
+        for (int i = 0; i < of.initials.size(); i++) {
+            each(of.surnameSounds, mix(part, of.initials.get(i)), sink);
+        }
+    }
 
     private static void pairs(IntBag a, IntBag b, IntConsumer sink) {
         for (int i = 0; i < b.size(); i++) {

@@ -12,6 +12,12 @@ record Claim(
         int last4,
         int license) {
 
+    private static final StreetAddress NOWHERE = new StreetAddress(0, "", "", "");
+
+    /** Before any envelope is taken. */
+    static final Claim NOBODY =
+            new Claim(new ParsedName("", "", "", NameSuffix.NONE), "", 0, NOWHERE, 0, NOWHERE, 0, 0, 0);
+
     static Claim of(MatchQuery query) {
         ParsedName name = ParsedName.of(query.name());
         return new Claim(
@@ -42,7 +48,8 @@ record Claim(
         fields.addGiven(name.surname(), Soundex.number(name.surname()));
         fields.addDate(birth);
         fields.addDate(PackedDate.swapped(birth));
-        fields.year = PackedDate.year(birth);
+        fields.addDateParts(birth);
+        fields.undated = birth != PackedDate.UNKNOWN;
         fields.last4 = last4;
         fields.license = license;
         fields.addAddress(home.houseNumber(), hash(home.street()));

@@ -6,7 +6,8 @@ enum DateGrade implements Grade {
     SWAPPED(0.008, 0.0001, 0.00005, "Birth date has day and month exchanged."),
     SLIP(0.028, 0.002, 0.0018, "Birth date differs by one digit."),
     YEAR_OFF(0.004, 0.0001, 0.0001, "Birth year differs by one."),
-    CONFLICT(0.005, 0.965, 0.997, "Other birth date."),
+    ONE_PART(0.006, 0.0045, 0.0045, "Birth date differs in the day, the month or the year alone."),
+    CONFLICT(0.004, 0.965, 0.993, "Other birth date."),
     UNKNOWN(1, 1, 1, "");
 
     private final Shares shares;
@@ -41,7 +42,10 @@ enum DateGrade implements Grade {
         if (Digits.slip(a, b)) {
             return SLIP;
         }
-        return PackedDate.yearOff(a, b) ? YEAR_OFF : CONFLICT;
+        if (PackedDate.yearOff(a, b)) {
+            return YEAR_OFF;
+        }
+        return PackedDate.partsApart(a, b) == 1 ? ONE_PART : CONFLICT;
     }
 
     boolean isNear() {

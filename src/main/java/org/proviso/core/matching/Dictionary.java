@@ -6,7 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Gives each distinct text a number and counts how often it came; the empty text is number 0. */
+/**
+ * Gives each distinct text a number and counts how often it came; the empty text is number 0. A frozen one also knows
+ * what a quick look at two texts needs: sound, letters, beginning.
+ */
 final class Dictionary {
 
     private final Map<String, Integer> codes = new HashMap<>();
@@ -14,16 +17,17 @@ final class Dictionary {
     private int[] counts = new int[64];
     private int[] sounds = new int[0];
     private int[] hashes = new int[0];
+    private int[] letters = new int[0];
+    private int[] beginnings = new int[0];
     private boolean[] doubles = new boolean[0];
 
     Dictionary() {
-        add("");
+        register("");
     }
 
     /** The number of the text, which has now come once more. */
     int add(String text) {
-        Integer known = codes.get(text);
-        int code = known == null ? register(text) : known;
+        int code = register(text);
         counts[code]++;
         return code;
     }
@@ -34,7 +38,12 @@ final class Dictionary {
         return code;
     }
 
-    private int register(String text) {
+    /** The number of the text, which is not counted for it. */
+    int register(String text) {
+        Integer known = codes.get(text);
+        if (known != null) {
+            return known;
+        }
         int code = texts.size();
         codes.put(text, code);
         texts.add(text);
@@ -42,6 +51,31 @@ final class Dictionary {
             counts = Arrays.copyOf(counts, code * 2);
         }
         return code;
+    }
+
+    /**
+     * One dictionary of several, its numbers in the order of the texts, so that they do not depend on who read which part;
+     * {@code numbers} takes for each part the new number of each old one.
+     */
+    static Dictionary joined(List<Dictionary> parts, List<int[]> numbers) {
+        String[] all = parts.stream()
+                .flatMap(part -> part.texts.stream())
+                .distinct()
+                .sorted()
+                .toArray(String[]::new);
+        Dictionary joined = new Dictionary();
+        for (String text : all) {
+            joined.register(text);
+        }
+        for (Dictionary part : parts) {
+            int[] newNumbers = new int[part.texts.size()];
+            for (int code = 0; code < newNumbers.length; code++) {
+                newNumbers[code] = joined.codes.get(part.texts.get(code));
+                joined.counts[newNumbers[code]] += part.counts[code];
+            }
+            numbers.add(newNumbers);
+        }
+        return joined;
     }
 
     /** The number of a text that may not have come, or -1. */
@@ -77,6 +111,16 @@ final class Dictionary {
         return hashes[code];
     }
 
+    /** Which letters the text has, one bit each. */
+    int letters(int code) {
+        return letters[code];
+    }
+
+    /** The text's first three letters, packed. */
+    int beginning(int code) {
+        return beginnings[code];
+    }
+
     /** Whether the text is of two words or more. */
     boolean isDouble(int code) {
         return doubles[code];
@@ -85,11 +129,15 @@ final class Dictionary {
     void freeze() {
         sounds = new int[texts.size()];
         hashes = new int[sounds.length];
+        letters = new int[sounds.length];
+        beginnings = new int[sounds.length];
         doubles = new boolean[sounds.length];
         for (int code = 0; code < sounds.length; code++) {
             String text = texts.get(code);
             sounds[code] = Soundex.number(text);
             hashes[code] = NameText.joined(text).hashCode();
+            letters[code] = Spelling.letters(text);
+            beginnings[code] = Spelling.beginning(text);
             doubles[code] = text.indexOf(' ') >= 0;
         }
     }

@@ -23,6 +23,16 @@ final class IntColumn {
         return values[index];
     }
 
+    void copyTo(int[] target, int place) {
+        System.arraycopy(values, 0, target, place, size);
+    }
+
+    /** Lets go of the memory. */
+    void clear() {
+        values = new int[0];
+        size = 0;
+    }
+
     int[] trimmed() {
         return Arrays.copyOf(values, size);
     }

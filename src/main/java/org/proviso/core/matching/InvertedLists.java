@@ -12,17 +12,14 @@ final class InvertedLists {
 
     private final int[][] starts;
     private final int[][] voters;
-    private final int mask;
 
-    private InvertedLists(int voterCount) {
-        int lists = Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, voterCount)) << 1);
-        mask = lists - 1;
-        starts = new int[Block.values().length][lists + 1];
+    private InvertedLists() {
+        starts = new int[Block.values().length][];
         voters = new int[Block.values().length][];
     }
 
     static InvertedLists of(RollColumns columns, RollWords words) {
-        InvertedLists lists = new InvertedLists(columns.size());
+        InvertedLists lists = new InvertedLists();
         AtomicInteger next = new AtomicInteger();
         Workers.run(() -> lists.fillNext(next, new VoterKeys(columns, words), columns.size()), threads());
         return lists;
@@ -42,7 +39,6 @@ final class InvertedLists {
 
     /** Takes down the keys and counts them, then lays the voters from the end of each list to its beginning. */
     private void fill(Block block, VoterKeys fields, int count) {
-        int[] begins = starts[block.ordinal()];
         IntColumn keys = new IntColumn();
         byte[] keysOf = new byte[count];
         for (int voter = 0; voter < count; voter++) {
@@ -50,16 +46,19 @@ final class InvertedLists {
             block.keys(fields.of(voter, block), keys::add);
             keysOf[voter] = (byte) (keys.size() - before);
         }
+        int[] begins = new int[Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, keys.size())) << 1) + 1];
+        int mask = begins.length - 2;
         for (int i = 0; i < keys.size(); i++) {
             begins[keys.get(i) & mask]++;
         }
         for (int list = 1; list < begins.length; list++) {
             begins[list] += begins[list - 1];
         }
-        voters[block.ordinal()] = lay(begins, keys, keysOf);
+        starts[block.ordinal()] = begins;
+        voters[block.ordinal()] = lay(begins, mask, keys, keysOf);
     }
 
-    private int[] lay(int[] begins, IntColumn keys, byte[] keysOf) {
+    private static int[] lay(int[] begins, int mask, IntColumn keys, byte[] keysOf) {
         int[] laid = new int[keys.size()];
         int next = keys.size();
         for (int voter = keysOf.length - 1; voter >= 0; voter--) {
@@ -71,14 +70,17 @@ final class InvertedLists {
     }
 
     int start(Block block, int key) {
-        return starts[block.ordinal()][key & mask];
+        int[] begins = starts[block.ordinal()];
+        return begins[key & begins.length - 2];
     }
 
     int end(Block block, int key) {
-        return starts[block.ordinal()][(key & mask) + 1];
+        int[] begins = starts[block.ordinal()];
+        return begins[(key & begins.length - 2) + 1];
     }
 
-    int voter(Block block, int place) {
-        return voters[block.ordinal()][place];
+    /** The voters of all lists of a block, to be read from a start to an end. */
+    int[] voters(Block block) {
+        return voters[block.ordinal()];
     }
 }

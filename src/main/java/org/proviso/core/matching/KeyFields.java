@@ -14,6 +14,8 @@ final class KeyFields {
     final IntBag initials = new IntBag();
     final IntBag dates = new IntBag();
     int year;
+    int day;
+    boolean undated;
     int last4;
     int license;
     final IntBag houses = new IntBag();
@@ -28,6 +30,8 @@ final class KeyFields {
         houses.clear();
         addresses.clear();
         year = 0;
+        day = 0;
+        undated = false;
         last4 = 0;
         license = 0;
     }
@@ -49,6 +53,12 @@ final class KeyFields {
             givenSounds.add(sound);
             initials.add(given.charAt(0));
         }
+    }
+
+    /** The parts of a date; a person without one is looked for by name. */
+    void addDateParts(int date) {
+        year = PackedDate.year(date);
+        day = PackedDate.day(date);
     }
 
     void addDate(int date) {

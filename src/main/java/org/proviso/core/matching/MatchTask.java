@@ -6,30 +6,62 @@ import java.util.List;
 final class MatchTask {
 
     private final RollIndex index;
+    private final Weights weights;
     private final VoterSearch search;
     private final Prefilter prefilter;
+    private final NameComparer names;
     private final Comparer comparer;
     private final Scorer scorer;
+    private int[] births = new int[1024];
 
-    MatchTask(RollIndex index, BirthYears years) {
+    MatchTask(RollIndex index, RollFrequencies frequencies, Weights weights) {
         this.index = index;
+        this.weights = weights;
         search = new VoterSearch(index.lists());
-        prefilter = new Prefilter(index);
+        prefilter = new Prefilter(index, frequencies, weights);
+        names = new NameComparer(index);
         comparer = new Comparer(index);
-        scorer = new Scorer(index, years);
+        scorer = new Scorer(index, frequencies, weights);
     }
 
     List<Standing> rank(MatchQuery query) {
+        return standings(Claim.of(query)).ranked();
+    }
+
+    /** The envelope's person with the voters that come near, for estimating. */
+    Estimation.Seen look(MatchQuery query) {
         Claim claim = Claim.of(query);
-        Standings standings = new Standings(index);
+        List<Comparison> pairs =
+                standings(claim).ranked().stream().map(Standing::pair).toList();
+        return new Estimation.Seen(claim, pairs);
+    }
+
+    private Standings standings(Claim claim) {
+        Standings standings = new Standings(index, weights.prior());
         prefilter.start(claim);
+        names.start(claim);
         VoterSet voters = search.find(claim);
+        fetchBirths(voters);
         for (int i = 0; i < voters.size(); i++) {
             int voter = voters.get(i);
-            if (prefilter.passes(claim, voter)) {
-                standings.add(scorer.score(claim, comparer.compare(claim, voter)));
+            if (prefilter.passes(claim, voter, births[i])) {
+                names.compare(voter);
+                if (prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter))) {
+                    standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
+                }
             }
         }
-        return standings.ranked();
+        return standings;
+    }
+
+    /** Voters lie scattered in memory: fetching all of them in one go lets the waits overlap. */
+    private void fetchBirths(VoterSet voters) {
+        if (births.length < voters.size()) {
+            births = new int[2 * voters.size()];
+        }
+        RollColumns columns = index.columns();
+        for (int i = 0; i < voters.size(); i++) {
+            births[i] = columns.birth(voters.get(i));
+        }
     }
 }

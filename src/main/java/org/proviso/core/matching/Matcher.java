@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
 
 /**
  * Finds the voter behind each envelope on the roll. Thread-safe. The answer depends on the roll and the envelopes only,
@@ -14,16 +15,30 @@ public final class Matcher {
     private static final int CHUNK = 64;
 
     private final RollIndex index;
-    private final BirthYears years;
+    private final RollFrequencies frequencies;
+    private final Weights weights;
 
+    /** Weighs as reasoned, whatever the envelopes are: one envelope comes out alike by itself and among others. */
     public Matcher(RollIndex index) {
+        this(index, new RollFrequencies(index), Weights.REASONED);
+    }
+
+    private Matcher(RollIndex index, RollFrequencies frequencies, Weights weights) {
         this.index = index;
-        years = new BirthYears(index);
+        this.frequencies = frequencies;
+        this.weights = weights;
+    }
+
+    /** The same over the same roll, weighing as these envelopes show that theirs are written (see {@link Estimation}). */
+    public Matcher estimatedFrom(List<MatchQuery> queries, int threads) {
+        List<MatchQuery> sampled = Estimation.sampled(queries);
+        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), MatchTask::look);
+        return new Matcher(index, frequencies, new Estimation(index, frequencies, seen).estimate());
     }
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new MatchTask(index, years).rank(query);
+        List<Standing> ranked = new MatchTask(index, frequencies, weights).rank(query);
         return matchOf(query, ranked, VerdictRule.of(ranked));
     }
 
@@ -32,34 +47,60 @@ public final class Matcher {
      * weighed against each other (see {@link Competition}).
      */
     public List<Match> matchAll(List<MatchQuery> queries, int threads) {
+        return weighed(queries, threads, this::matchOf);
+    }
+
+    /** The best candidates of all envelopes only, without evidence: what a list of links holds. */
+    public List<Pairing> pairAll(List<MatchQuery> queries, int threads) {
+        return weighed(queries, threads, this::pairingOf);
+    }
+
+    /** Makes the result of one envelope. */
+    private interface Outcome<T> {
+        T of(MatchQuery query, List<Standing> ranked, Verdict verdict);
+    }
+
+    private <T> List<T> weighed(List<MatchQuery> queries, int threads, Outcome<T> outcome) {
         List<List<Standing>> ranked = rankAll(queries, Math.max(1, threads));
         List<List<Standing>> weighed = Competition.weigh(ranked);
-        List<Match> matches = new ArrayList<>(queries.size());
+        List<T> results = new ArrayList<>(queries.size());
         for (int i = 0; i < queries.size(); i++) {
             boolean changed = weighed.get(i) != ranked.get(i);
             Verdict verdict = VerdictRule.of(weighed.get(i));
             verdict = changed && verdict == Verdict.SURE ? Verdict.LIKELY : verdict;
-            matches.add(matchOf(queries.get(i), weighed.get(i), verdict));
+            results.add(outcome.of(queries.get(i), weighed.get(i), verdict));
         }
-        return matches;
+        return results;
+    }
+
+    private Pairing pairingOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
+        if (ranked.isEmpty()) {
+            return new Pairing(query.envelopeNo(), "", 0, verdict);
+        }
+        Standing best = ranked.get(0);
+        return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
+    }
+
+    private List<List<Standing>> rankAll(List<MatchQuery> queries, int threads) {
+        return each(queries, threads, MatchTask::rank);
     }
 
     /** Each thread sets places of its own, which the end of the work makes visible to all. */
-    private List<List<Standing>> rankAll(List<MatchQuery> queries, int threads) {
-        List<List<Standing>> ranked = new ArrayList<>(Collections.nCopies(queries.size(), List.of()));
+    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<MatchTask, MatchQuery, T> look) {
+        List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
         AtomicInteger next = new AtomicInteger();
         Runnable work = () -> {
-            MatchTask task = new MatchTask(index, years);
+            MatchTask task = new MatchTask(index, frequencies, weights);
             int from = next.getAndAdd(CHUNK);
-            while (from < ranked.size()) {
-                for (int i = from; i < Math.min(ranked.size(), from + CHUNK); i++) {
-                    ranked.set(i, task.rank(queries.get(i)));
+            while (from < results.size()) {
+                for (int i = from; i < Math.min(results.size(), from + CHUNK); i++) {
+                    results.set(i, look.apply(task, queries.get(i)));
                 }
                 from = next.getAndAdd(CHUNK);
             }
         };
         Workers.run(work, threads);
-        return ranked;
+        return results;
     }
 
     private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {

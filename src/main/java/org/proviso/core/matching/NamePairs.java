@@ -27,16 +27,13 @@ final class NamePairs {
         Arrays.fill(pairs, -1);
     }
 
-    int grade(String name, int code) {
-        int own = names.find(name);
-        if (own < 0) {
-            return compared.grade(name, names.text(code), false);
-        }
+    int grade(Written name, int code) {
+        int own = name.own();
         long pair = (long) own << 32 | code;
         int slot = Block.mix(own, code) & SLOTS - 1;
         if (pairs[slot] != pair) {
-            boolean common = names.count(own) >= commonFrom && names.count(code) >= commonFrom;
-            grades[slot] = (byte) compared.grade(name, names.text(code), common);
+            boolean common = own >= 0 && names.count(own) >= commonFrom && names.count(code) >= commonFrom;
+            grades[slot] = (byte) compared.grade(name.text(), names.text(code), common);
             pairs[slot] = pair;
         }
         return grades[slot];

@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -8,6 +9,11 @@ import org.jspecify.annotations.Nullable;
 final class PackedDate {
 
     static final int UNKNOWN = 0;
+
+    /** No packed date: it has digits above nine. */
+    static final int NOT_A_DATE = -1;
+
+    private static final int LENGTH = 10;
 
     private static final int DECEMBER = 0x12;
 
@@ -25,15 +31,62 @@ final class PackedDate {
         return PLACEHOLDERS.contains(packed) ? UNKNOWN : packed;
     }
 
+    /** A cell written as 1974-03-09; an empty one is unknown, and what no calendar has is {@link #NOT_A_DATE}. */
+    static int of(byte[] bytes, int start, int end) {
+        if (start == end) {
+            return UNKNOWN;
+        }
+        if (end - start != LENGTH || bytes[start + 4] != '-' || bytes[start + 7] != '-') {
+            return NOT_A_DATE;
+        }
+        int packed = 0;
+        for (int i = start; i < end; i += i == start + 3 || i == start + 6 ? 2 : 1) {
+            int digit = bytes[i] - '0';
+            if (digit < 0 || digit > 9) {
+                return NOT_A_DATE;
+            }
+            packed = packed << 4 | digit;
+        }
+        if (!isOnCalendar(packed)) {
+            return NOT_A_DATE;
+        }
+        return year(packed) == 0 || PLACEHOLDERS.contains(packed) ? UNKNOWN : packed;
+    }
+
+    private static boolean isOnCalendar(int packed) {
+        int month = (packed >>> 12 & 15) * 10 + (packed >>> 8 & 15);
+        int day = (packed >>> 4 & 15) * 10 + (packed & 15);
+        return month >= 1
+                && month <= 12
+                && day >= 1
+                && (day <= 28
+                        || day
+                                <= YearMonth.of(Digits.value(year(packed)), month)
+                                        .lengthOfMonth());
+    }
+
     /** The year's digits, spread. */
     static int year(int date) {
         return date >>> 16;
+    }
+
+    /** The digits of month and day, spread. */
+    static int day(int date) {
+        return date & 0xffff;
     }
 
     /** The date with day and month exchanged, or unknown when that is none. */
     static int swapped(int date) {
         int day = date & 0xff;
         return day > DECEMBER ? UNKNOWN : date & 0xffff0000 | day << 8 | date >>> 8 & 0xff;
+    }
+
+    /** How many of year, month and day differ. */
+    static int partsApart(int a, int b) {
+        int difference = a ^ b;
+        return ((difference & 0xffff0000) == 0 ? 0 : 1)
+                + ((difference & 0xff00) == 0 ? 0 : 1)
+                + ((difference & 0xff) == 0 ? 0 : 1);
     }
 
     /** Whether only the years differ, and by one. */

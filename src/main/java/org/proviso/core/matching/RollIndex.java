@@ -1,5 +1,7 @@
 package org.proviso.core.matching;
 
+import java.util.List;
+
 /**
  * The roll in memory, laid out for finding: rows of numbers, no object per voter. Made once by a builder, then read
  * only, by any number of threads.
@@ -23,6 +25,11 @@ public final class RollIndex {
 
     public static RollIndexBuilder builder() {
         return new RollIndexBuilder();
+    }
+
+    /** The index over what several threads have read, in the order of the stretches' places. */
+    public static RollIndex of(List<RollPortion> portions) {
+        return RollJoining.of(portions);
     }
 
     /** How many voters the roll holds. */

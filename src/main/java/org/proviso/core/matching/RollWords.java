@@ -10,6 +10,7 @@ record RollWords(Dictionary surnames, Dictionary givens, Dictionary middles, Dic
     void freeze() {
         surnames.freeze();
         givens.freeze();
+        middles.freeze();
         streets.freeze();
     }
 }

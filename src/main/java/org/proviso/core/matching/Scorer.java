@@ -1,78 +1,101 @@
 package org.proviso.core.matching;
 
+import org.proviso.core.matching.Weights.Field;
+
 /**
  * Turns grades into bits of evidence (Fellegi-Sunter weights), for two explanations against a stranger: the voter
  * cast the envelope, or a relative of the voter did. Agreement on a rare name weighs more than on a common one.
  */
 final class Scorer {
 
-    static final double RAREST_NAME = 0.00001;
-    private static final double FEWEST_NEIGHBORS = 0.0001;
     private static final double SAME_NAMED = 0.8;
-    private static final double DAYS_OF_YEAR = 365.25;
+    private static final double THREEFOLD = Shares.log2(3);
 
     private final RollIndex index;
-    private final BirthYears years;
+    private final RollFrequencies frequencies;
+    private final Weights weights;
 
-    Scorer(RollIndex index, BirthYears years) {
+    Scorer(RollIndex index, RollFrequencies frequencies, Weights weights) {
         this.index = index;
-        this.years = years;
+        this.frequencies = frequencies;
+        this.weights = weights;
     }
 
     Score score(Claim claim, Comparison pair) {
-        double[] bits = new double[2];
-        add(bits, pair.surname(), surnameChance(pair));
-        add(bits, pair.given(), givenChance(pair));
-        addMiddle(bits, pair);
-        add(bits, pair.suffix(), 1);
-        add(bits, pair.date(), years.share(PackedDate.year(claim.birth())) / DAYS_OF_YEAR);
-        add(bits, pair.last4(), 1);
-        add(bits, pair.license(), 1);
-        add(bits, pair.address(), neighbors(pair));
-        return new Score(pair, bits[0], bits[1]);
+        double surname = surnameChance(pair.surname(), pair.voter());
+        double given = givenChance(pair.given(), pair.voter());
+        double day = frequencies.day(PackedDate.year(claim.birth()));
+        double home = neighbors(pair);
+        double own = weights.own(Field.SURNAME, pair.surname(), surname)
+                + weights.own(Field.GIVEN, pair.given(), given)
+                + weights.own(Field.MIDDLE, pair.middle(), 0)
+                + weights.own(Field.SUFFIX, pair.suffix(), 0)
+                + weights.own(Field.DATE, pair.date(), day)
+                + weights.own(Field.LAST4, pair.last4(), 0)
+                + weights.own(Field.LICENSE, pair.license(), 0)
+                + weights.own(Field.ADDRESS, pair.address(), home);
+        double kin = weights.kin(Field.SURNAME, pair.surname(), surname)
+                + weights.kin(Field.GIVEN, pair.given(), given)
+                + kinMiddle(pair)
+                + weights.kin(Field.SUFFIX, pair.suffix(), 0)
+                + weights.kin(Field.DATE, pair.date(), day)
+                + weights.kin(Field.LAST4, pair.last4(), 0)
+                + weights.kin(Field.LICENSE, pair.license(), 0)
+                + weights.kin(Field.ADDRESS, pair.address(), home);
+        return new Score(pair, own, kin);
     }
 
-    private static void add(double[] bits, Grade grade, double chanceByName) {
-        bits[0] += grade.shares().ownBits(chanceByName);
-        bits[1] += grade.shares().kinBits(chanceByName);
+    /** What the names alone weigh. */
+    double nameBits(SurnameGrade surname, GivenGrade given, int voter) {
+        return weights.own(Field.SURNAME, surname, surnameChance(surname, voter))
+                + weights.own(Field.GIVEN, given, givenChance(given, voter));
     }
 
     /** A child with a parent's given name mostly has the parent's middle name too. */
-    private static void addMiddle(double[] bits, Comparison pair) {
-        double before = bits[1];
-        add(bits, pair.middle(), 1);
-        if (pair.given() == GivenGrade.EXACT) {
-            bits[1] = before + SAME_NAMED * pair.middle().shares().ownBits(1);
-        }
+    private double kinMiddle(Comparison pair) {
+        return pair.given() == GivenGrade.EXACT
+                ? SAME_NAMED * weights.own(Field.MIDDLE, pair.middle(), 0)
+                : weights.kin(Field.MIDDLE, pair.middle(), 0);
     }
 
-    private double surnameChance(Comparison pair) {
-        int count = index.words().surnames().count(index.columns().surname(pair.voter()));
-        double share = Math.max(RAREST_NAME, index.share(count));
-        return switch (pair.surname()) {
-            case FORMER -> 3 * share;
-            case PART -> Math.max(3 * share, 0.0005);
-            case CLOSE -> Math.max(3 * share, 0.0002);
+    private double surnameChance(SurnameGrade grade, int voter) {
+        double share = frequencies.surname(index.columns().surname(voter));
+        return switch (grade) {
+            case FORMER -> THREEFOLD + share;
+            case PART -> Math.max(THREEFOLD + share, Chances.PART);
+            case CLOSE -> Math.max(THREEFOLD + share, Chances.CLOSE_SURNAME);
             default -> share;
         };
     }
 
-    private double givenChance(Comparison pair) {
-        int count = index.words().givens().count(index.columns().given(pair.voter()));
-        double share = Math.max(RAREST_NAME, index.share(count));
-        return switch (pair.given()) {
-            case NICKNAME -> Math.max(3 * share, 0.001);
-            case SHORT -> Math.max(3 * share, 0.004);
-            case MIDDLE -> Math.max(3 * share, 0.002);
-            case CLOSE -> Math.max(3 * share, 0.0005);
+    private double givenChance(GivenGrade grade, int voter) {
+        double share = frequencies.given(index.columns().given(voter));
+        return switch (grade) {
+            case NICKNAME -> Math.max(THREEFOLD + share, Chances.NICKNAME);
+            case SHORT -> Math.max(THREEFOLD + share, Chances.SHORT);
+            case MIDDLE -> Math.max(THREEFOLD + share, Chances.MIDDLE);
+            case CLOSE -> Math.max(THREEFOLD + share, Chances.CLOSE_GIVEN);
             default -> share;
         };
     }
 
     private double neighbors(Comparison pair) {
+        if (pair.address().compareTo(AddressGrade.OTHER_UNIT) > 0) {
+            return 0;
+        }
         int voter = pair.voter();
-        int count =
-                index.household(index.columns().house(voter), index.columns().street(voter));
-        return Math.max(FEWEST_NEIGHBORS, index.share(count));
+        return frequencies.household(
+                index.household(index.columns().house(voter), index.columns().street(voter)));
+    }
+
+    /** The least chance of names that only resemble, as logarithms: many other names do so too. */
+    private static final class Chances {
+
+        static final double PART = Shares.log2(0.0005);
+        static final double CLOSE_SURNAME = Shares.log2(0.0002);
+        static final double NICKNAME = Shares.log2(0.001);
+        static final double SHORT = Shares.log2(0.004);
+        static final double MIDDLE = Shares.log2(0.002);
+        static final double CLOSE_GIVEN = Shares.log2(0.0005);
     }
 }

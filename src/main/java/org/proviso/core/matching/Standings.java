@@ -10,27 +10,25 @@ import java.util.List;
  */
 final class Standings {
 
-    /** Before looking: the voter of an envelope is on the roll, is not but a relative is, is not (common practice). */
-    private static final double ON_ROLL = 0.75;
-
-    private static final double RELATIVE_ON_ROLL = 0.10;
-    private static final double ON_NO_ROLL = 0.15;
     private static final int KEPT = 5;
 
     private final RollIndex index;
     private final List<Score> best = new ArrayList<>(KEPT + 1);
     private final Comparator<Score> order;
-    private double total = ON_NO_ROLL;
+    private final Weights.Prior prior;
+    private double total;
 
-    Standings(RollIndex index) {
+    Standings(RollIndex index, Weights.Prior prior) {
         this.index = index;
+        this.prior = prior;
+        total = prior.onNoRoll();
         order = Comparator.comparingDouble(Score::ownBits)
                 .reversed()
                 .thenComparing(score -> index.voterId(score.pair().voter()));
     }
 
     void add(Score score) {
-        total += odds(ON_ROLL, score.ownBits()) + odds(RELATIVE_ON_ROLL, score.kinBits());
+        total += odds(prior.onRoll(), score.ownBits()) + odds(prior.relativeOnRoll(), score.kinBits());
         if (best.size() == KEPT && score.ownBits() < best.get(KEPT - 1).ownBits()) {
             return;
         }
@@ -48,10 +46,15 @@ final class Standings {
         return before / index.size() * Math.pow(2, bits);
     }
 
+    /** The probability that it was cast by somebody of whom the roll has neither record nor relative. */
+    double nobodyProbability() {
+        return prior.onNoRoll() / total;
+    }
+
     /** The best candidates with their probabilities. */
     List<Standing> ranked() {
         return best.stream()
-                .map(score -> new Standing(score.pair(), odds(ON_ROLL, score.ownBits()) / total))
+                .map(score -> new Standing(score.pair(), odds(prior.onRoll(), score.ownBits()) / total))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 
 /** Many short texts in one row of bytes, found again by their place. */
 final class TextArena {
@@ -13,17 +14,35 @@ final class TextArena {
 
     void add(String text) {
         byte[] added = text.getBytes(StandardCharsets.UTF_8);
-        if (size + added.length > bytes.length) {
-            bytes = Arrays.copyOf(bytes, Math.max(size + added.length, bytes.length + (bytes.length >> 1)));
+        add(added, 0, added.length);
+    }
+
+    /** A text as bytes of UTF-8, from a place to before another. */
+    void add(byte[] text, int from, int to) {
+        int length = to - from;
+        if (size + length > bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.max(size + length, bytes.length + (bytes.length >> 1)));
         }
-        System.arraycopy(added, 0, bytes, size, added.length);
-        size += added.length;
+        System.arraycopy(text, from, bytes, size, length);
+        size += length;
         ends.add(size);
     }
 
-    void freeze() {
-        bytes = Arrays.copyOf(bytes, size);
-        places = ends.trimmed();
+    /** All texts of several, one after another. */
+    static TextArena joined(List<TextArena> parts) {
+        TextArena joined = new TextArena();
+        joined.bytes = new byte[parts.stream().mapToInt(part -> part.size).sum()];
+        joined.places =
+                new int[parts.stream().mapToInt(part -> part.ends.size()).sum()];
+        int place = 0;
+        for (TextArena part : parts) {
+            System.arraycopy(part.bytes, 0, joined.bytes, joined.size, part.size);
+            for (int i = 0; i < part.ends.size(); i++) {
+                joined.places[place++] = joined.size + part.ends.get(i);
+            }
+            joined.size += part.size;
+        }
+        return joined;
     }
 
     String get(int index) {

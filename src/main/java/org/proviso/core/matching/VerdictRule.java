@@ -43,7 +43,7 @@ final class VerdictRule {
         return switch (pair.date()) {
             case SAME -> true;
             case CONFLICT -> false;
-            case UNKNOWN -> pair.sameNumber();
+            case UNKNOWN, ONE_PART -> pair.sameNumber();
             default -> pair.sameNumber() || whole && pair.suffix() != SuffixGrade.ONE_MISSING;
         };
     }

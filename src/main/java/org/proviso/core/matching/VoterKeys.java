@@ -16,44 +16,52 @@ final class VoterKeys {
     KeyFields of(int voter, Block block) {
         fields.clear();
         switch (block) {
-            case SURNAME_SOUND_AND_YEAR -> {
-                surnames(voter);
-                fields.year = PackedDate.year(columns.birth(voter));
-            }
-            case DATE_AND_INITIAL -> {
+            case SURNAME_SOUND_AND_DATE, DATE_AND_INITIAL -> {
+                surnames(voter, block != Block.DATE_AND_INITIAL);
+                given(voter, block == Block.DATE_AND_INITIAL);
                 fields.addDate(columns.birth(voter));
-                given(voter);
+            }
+            case SURNAME_SOUND_AND_YEAR, SURNAME_SOUND_AND_DAY -> {
+                surnames(voter, true);
+                given(voter, true);
+                fields.addDateParts(columns.birth(voter));
             }
             case SURNAME_AND_HOUSE -> {
-                surnames(voter);
+                surnames(voter, true);
                 fields.houses.add(columns.house(voter));
             }
             case DATE_AND_LAST4 -> {
                 fields.addDate(columns.birth(voter));
                 fields.last4 = columns.last4(voter);
             }
-            case LAST4_AND_SURNAME_SOUND -> {
-                surnames(voter);
-                fields.last4 = columns.last4(voter);
-            }
-            case LAST4_AND_GIVEN_SOUND -> {
-                given(voter);
+            case LAST4_AND_SURNAME_SOUND, LAST4_AND_GIVEN_SOUND -> {
+                surnames(voter, block == Block.LAST4_AND_SURNAME_SOUND);
+                given(voter, block == Block.LAST4_AND_GIVEN_SOUND);
                 fields.last4 = columns.last4(voter);
             }
             case LICENSE -> fields.license = columns.license(voter);
             case NAME_SOUNDS -> {
-                surnames(voter);
-                given(voter);
+                surnames(voter, true);
+                given(voter, true);
             }
+            case NAME_SOUNDS_OF_UNDATED -> undated(voter);
             case HOUSE_AND_STREET ->
                 fields.addAddress(columns.house(voter), words.streets().hash(columns.street(voter)));
         }
         return fields;
     }
 
-    private void surnames(int voter) {
-        surname(columns.surname(voter));
-        surname(columns.former(voter));
+    private void undated(int voter) {
+        fields.undated = columns.birth(voter) == PackedDate.UNKNOWN;
+        surnames(voter, fields.undated);
+        given(voter, fields.undated);
+    }
+
+    private void surnames(int voter, boolean wanted) {
+        if (wanted) {
+            surname(columns.surname(voter));
+            surname(columns.former(voter));
+        }
     }
 
     private void surname(int code) {
@@ -66,8 +74,10 @@ final class VoterKeys {
         }
     }
 
-    private void given(int voter) {
-        int code = columns.given(voter);
-        fields.addGiven(words.givens().text(code), words.givens().sound(code));
+    private void given(int voter, boolean wanted) {
+        if (wanted) {
+            int code = columns.given(voter);
+            fields.addGiven(words.givens().text(code), words.givens().sound(code));
+        }
     }
 }

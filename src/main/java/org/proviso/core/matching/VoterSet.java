@@ -2,53 +2,43 @@ package org.proviso.core.matching;
 
 import java.util.Arrays;
 
-/** A set of voters' places that is emptied and filled again without making garbage. */
+/**
+ * A set of voters' places that is emptied and filled again without making garbage. It uses no more of its table than the
+ * next filling needs, so that a small one stays in the processor's cache.
+ */
 final class VoterSet {
+
+    private static final int SMALLEST = 64;
 
     private final int[] members;
     private final int[] table;
     private int size;
+    private int mask;
 
     VoterSet(int capacity) {
         members = new int[capacity];
         table = new int[Integer.highestOneBit(capacity) << 2];
-        Arrays.fill(table, -1);
+        clear(0);
     }
 
-    void add(int voter) {
-        int slot = slot(voter);
-        if (table[slot] < 0) {
-            table[slot] = voter;
-            members[size++] = voter;
-        }
-    }
-
-    private int slot(int voter) {
-        int slot = (voter * 0x9e3779b9 >>> 7) & (table.length - 1);
-        while (table[slot] >= 0 && table[slot] != voter) {
-            slot = (slot + 1) & (table.length - 1);
-        }
-        return slot;
-    }
-
-    /** Empties only the slots in use; a slot holds a member, so the walk by members finds each. */
-    void clear() {
-        if (size > table.length / 8) {
-            Arrays.fill(table, -1);
-        } else {
-            clearSlots();
-        }
+    /** Empties the set for so many voters at most; those beyond its capacity are not taken. */
+    void clear(int expected) {
+        int wanted = Math.max(SMALLEST, Math.min(members.length, expected));
+        mask = Math.min(table.length, Integer.highestOneBit(wanted) << 2) - 1;
+        Arrays.fill(table, 0, mask + 1, -1);
         size = 0;
     }
 
-    private void clearSlots() {
-        int[] slots = new int[size];
-        for (int i = 0; i < size; i++) {
-            slots[i] = slot(members[i]);
+    void add(int voter) {
+        int slot = voter * 0x9e3779b9 >>> 7 & mask;
+        while (table[slot] >= 0) {
+            if (table[slot] == voter) {
+                return;
+            }
+            slot = slot + 1 & mask;
         }
-        for (int slot : slots) {
-            table[slot] = -1;
-        }
+        table[slot] = voter;
+        members[size++] = voter;
     }
 
     int size() {
