@@ -33,6 +33,9 @@ class EveryPageJourneyTest {
             "/set-up/clock",
             "/set-up/rules",
             "/set-up/orders",
+            "/set-up/rulings",
+            "/set-up/what-if",
+            "/set-up/rules/change",
             "/no-such-page");
 
     private static List<String> findings(Browser browser, List<String> pages) {
