@@ -16,7 +16,7 @@ class WhatIfCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
         assertThat(run.out())
-                .containsPattern("\\d+ of 131 envelopes come out otherwise")
+                .containsPattern("\\d+ of 240 envelopes come out otherwise")
                 .contains("outlook wait for the voter -> count")
                 .contains("Was identification shown? \"No: the voter showed no identification\"")
                 .contains("by identification.required_of (as supposed).")
@@ -26,7 +26,7 @@ class WhatIfCommandTest {
     @Test
     void changes_nothing_under_the_same_rules_and_much_under_the_floor_alone() {
         assertThat(Shell.run("what-if", GENERAL, "--pack", "example").out())
-                .contains("0 of 131 envelopes come out otherwise.");
+                .contains("0 of 240 envelopes come out otherwise.");
         assertThat(Shell.run("what-if", GENERAL, "--pack", "us").out()).contains("-> research");
     }
 
