@@ -49,8 +49,14 @@ public final class DeadlineList {
 
         /** As it stands in a calendar: the rule's meaning, begun with a capital. */
         public String words() {
-            return rule.meaning().substring(0, 1).toUpperCase(Locale.ROOT)
-                    + rule.meaning().substring(1);
+            return switch (rule.key()) {
+                case "gate.review" -> "No envelope is reviewed before this";
+                case "gate.decision" -> "No envelope is decided before this";
+                case "gate.open" -> "No envelope is opened before this";
+                default ->
+                    rule.meaning().substring(0, 1).toUpperCase(Locale.ROOT)
+                            + rule.meaning().substring(1);
+            };
         }
 
         /** The hour as files spell it: {@code 17:00}, {@code close of business}; empty without a day. */
