@@ -30,6 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             AssessCommand.class,
             DeadlinesCommand.class,
             CheckRulesCommand.class,
+            MeasureCommand.class,
             VerifyLedgerCommand.class,
             MatchCommand.class,
             MakeSampleCommand.class,

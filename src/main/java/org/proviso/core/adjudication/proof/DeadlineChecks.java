@@ -15,37 +15,60 @@ import org.proviso.core.rules.Rules;
 /** Nobody may be decided before the time to cure is over, nor certified before all are decided. */
 final class DeadlineChecks {
 
-    private static final String PROMISE =
-            "The time to cure ends before the decision, the decision before certification.";
+    private static final String CURE = "The time to cure ends before the decision, the decision before certification.";
+    private static final String GATE = "What may begin, begins before it is due.";
 
-    private DeadlineChecks() {}
+    private final ResolvedPack pack;
+    private final DeadlineBook book;
+    private final List<Violation> violations = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
 
-    static List<Violation> of(ResolvedPack pack) {
-        DeadlineBook book = DeadlineBook.of(pack, Set.of());
-        List<Violation> violations = new ArrayList<>();
-        Optional<Deadline> decision = book.of(Rules.DECISION);
+    private DeadlineChecks(ResolvedPack pack) {
+        this.pack = pack;
+        this.book = DeadlineBook.of(pack, Set.of());
+    }
+
+    static DeadlineChecks of(ResolvedPack pack) {
+        DeadlineChecks checks = new DeadlineChecks(pack);
         for (Ask ask : Ask.values()) {
-            inOrder(pack, Rule.cure(ask), book.of(Rule.cure(ask)), Rules.DECISION, decision, violations);
+            checks.inOrder(CURE, Rule.cure(ask), Rules.DECISION);
         }
-        inOrder(pack, Rules.DECISION, decision, Rules.CERTIFICATION, book.of(Rules.CERTIFICATION), violations);
+        checks.inOrder(CURE, Rules.DECISION, Rules.CERTIFICATION);
+        checks.inOrder(GATE, Rules.GATE_REVIEW, Rules.DECISION);
+        checks.inOrder(GATE, Rules.GATE_DECISION, Rules.DECISION);
+        checks.inOrder(GATE, Rules.GATE_OPEN, Rules.CERTIFICATION);
+        return checks;
+    }
+
+    List<Violation> violations() {
         return violations;
     }
 
-    private static void inOrder(
-            ResolvedPack pack,
-            Rule firstRule,
-            Optional<Deadline> first,
-            Rule secondRule,
-            Optional<Deadline> second,
-            List<Violation> violations) {
-        if (first.isPresent()
-                && second.isPresent()
-                && second.get().hasPassed(first.get().lastMoment())) {
-            violations.add(new Violation(
-                    PROMISE,
-                    "in the election of " + Words.longDate(pack.electionDate()) + " " + firstRule.key() + " ends on "
-                            + Words.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
-                            + Words.moment(second.get().lastMoment())));
+    /** What would break the promise, had a court not ordered it so. */
+    List<String> warnings() {
+        return warnings;
+    }
+
+    private void inOrder(String promise, Rule firstRule, Rule secondRule) {
+        Optional<Deadline> first = book.of(firstRule);
+        Optional<Deadline> second = book.of(secondRule);
+        if (first.isEmpty()
+                || second.isEmpty()
+                || !second.get().hasPassed(first.get().lastMoment())) {
+            return;
         }
+        String shown = "in the election of " + Words.longDate(pack.electionDate()) + " " + firstRule.key() + " "
+                + (promise.equals(GATE) ? "opens" : "ends") + " on "
+                + Words.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
+                + Words.moment(second.get().lastMoment());
+        if (isOrdered(firstRule) || isOrdered(secondRule)) {
+            warnings.add(shown + ", as a court ordered");
+        } else {
+            violations.add(new Violation(promise, shown));
+        }
+    }
+
+    private boolean isOrdered(Rule rule) {
+        return pack.pack().orderOn(rule, pack.electionDate()).isPresent();
     }
 }

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.Fold;
 import org.proviso.core.adjudication.Outcome;
@@ -22,15 +24,27 @@ final class FoldChecks {
 
     private static final List<String> CONTESTS = List.of("federal", "state", "local");
 
+    private static final Map<Set<String>, FoldChecks> DONE = new ConcurrentHashMap<>();
+
     private final List<AnswerClass> classes;
     private final Map<String, Violation> violations = new LinkedHashMap<>();
     private long combinations;
 
+    /** How every set of classes folds, by its bits, under the overlap of contests at hand. */
+    private final Recommendation[] folded;
+
     private FoldChecks(Set<AnswerClass> classes) {
         this.classes = List.copyOf(classes);
+        this.folded = new Recommendation[1 << classes.size()];
     }
 
+    /** The fold sees classes only, so that packs with the same classes of answers share one check. */
     static FoldChecks of(Set<AnswerClass> classes) {
+        Set<String> names = classes.stream().map(AnswerClass::name).collect(Collectors.toSet());
+        return DONE.computeIfAbsent(names, any -> checked(classes));
+    }
+
+    private static FoldChecks checked(Set<AnswerClass> classes) {
         FoldChecks checks = new FoldChecks(classes);
         for (BallotContests contests : overlaps()) {
             checks.allSets(contests);
@@ -47,14 +61,16 @@ final class FoldChecks {
     }
 
     private void allSets(BallotContests contests) {
-        for (int mask = 0; mask < 1 << classes.size(); mask++) {
+        for (int mask = 0; mask < folded.length; mask++) {
+            folded[mask] = fold(chosen(mask), contests);
+        }
+        for (int mask = 0; mask < folded.length; mask++) {
             combinations++;
-            List<AnswerClass> set = chosen(mask);
-            Recommendation outcome = fold(set, contests);
+            Recommendation outcome = folded[mask];
             if (outcome.isDecided()) {
-                neverCountsBlocked(set, outcome);
-                neverWorseWithout(mask, contests, outcome);
-                neverOpensAgain(mask, contests, outcome);
+                neverCountsBlocked(chosen(mask), outcome);
+                neverWorseWithout(mask, outcome);
+                neverOpensAgain(mask, outcome);
             }
         }
     }
@@ -67,10 +83,10 @@ final class FoldChecks {
     }
 
     /** Taking a defect away must not make a decided outcome worse. */
-    private void neverWorseWithout(int mask, BallotContests contests, Recommendation outcome) {
+    private void neverWorseWithout(int mask, Recommendation outcome) {
         for (int bit = 0; bit < classes.size(); bit++) {
             if ((mask >> bit & 1) == 1 && classes.get(bit).isDefect()) {
-                Recommendation without = fold(chosen(mask & ~(1 << bit)), contests);
+                Recommendation without = folded[mask & ~(1 << bit)];
                 if (without.isDecided() && rank(without) < rank(outcome)) {
                     broken("A defect that turns out clear never makes the outcome worse.", chosen(mask), outcome);
                 }
@@ -79,11 +95,11 @@ final class FoldChecks {
     }
 
     /** What is open may turn out any way; a decided outcome stands, unless there is no vote left to decide here. */
-    private void neverOpensAgain(int mask, BallotContests contests, Recommendation outcome) {
+    private void neverOpensAgain(int mask, Recommendation outcome) {
         for (int bit = 0; bit < classes.size(); bit++) {
             if ((mask >> bit & 1) == 1 && classes.get(bit).isOpen()) {
                 for (int other = 0; other < classes.size(); other++) {
-                    Recommendation turned = fold(chosen(mask & ~(1 << bit) | 1 << other), contests);
+                    Recommendation turned = folded[mask & ~(1 << bit) | 1 << other];
                     boolean noVoteLeft =
                             turned == Recommendation.ADMINISTRATIVE_END || turned == Recommendation.SENT_ON;
                     if (turned != outcome && !noVoteLeft) {

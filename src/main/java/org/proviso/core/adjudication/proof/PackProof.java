@@ -1,15 +1,16 @@
 package org.proviso.core.adjudication.proof;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.questions.QuestionList;
 import org.proviso.core.calendar.Holiday;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Consequence.Does;
@@ -19,6 +20,7 @@ import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
+import org.proviso.core.rules.RuleType;
 
 /**
  * Proves a rule pack: goes through every combination of facts and every set of answers, for every stretch of election
@@ -46,31 +48,54 @@ public final class PackProof {
         ResolvedPack today = resolved(electionDate);
         Set<AnswerClass> classes = new LinkedHashSet<>();
         long combinations = 0;
+        Set<List<String>> seen = new HashSet<>();
         for (LocalDate date : datesOfChange(electionDate)) {
-            Answers answers = Answers.under(resolved(date));
+            ResolvedPack then = resolved(date);
+            if (!seen.add(whatQuestionsSee(then))) {
+                continue;
+            }
+            Answers answers = Answers.under(then);
             violations.addAll(TupleChecks.of(answers));
-            Set<AnswerClass> here = new LinkedHashSet<>();
-            answers.all().values().forEach(answer -> here.add(AnswerClass.of(answer)));
+            Set<AnswerClass> here = answers.classes();
             FoldChecks folds = FoldChecks.of(here);
             violations.addAll(folds.violations());
             combinations += folds.combinations();
             classes.addAll(here);
-            reasons(resolved(date), answers);
+            reasons(then, answers);
         }
         for (int year = FIRST_YEAR; year <= LAST_YEAR; year++) {
-            violations.addAll(DeadlineChecks.of(resolved(Holiday.GENERAL_ELECTION_DAY.date(year))));
+            deadlines(resolved(Holiday.GENERAL_ELECTION_DAY.date(year)));
         }
         return new ProofReport(
                 pack.id(),
                 today.hash(),
-                QuestionList.all().stream()
-                        .mapToInt(question -> Tuple.of(question).size())
-                        .sum(),
+                TupleSpace.all().stream().mapToInt(TupleSpace::size).sum(),
                 classes.size(),
                 combinations,
                 List.copyOf(violations),
                 List.copyOf(warnings),
                 needRuling(today));
+    }
+
+    /**
+     * All that an answer can turn on: a deadline by whether it is known and firm, since the clocks are set by hand; any
+     * other rule by its value. Where two dates agree in it they agree in every answer.
+     */
+    private static List<String> whatQuestionsSee(ResolvedPack pack) {
+        List<String> seen = new ArrayList<>();
+        for (Given given : pack.all()) {
+            if (given.rule().use() != Rule.Use.TOLD) {
+                boolean dated = given.rule().type() == RuleType.DEADLINE && given.isKnown();
+                seen.add((dated ? "a deadline" : given.value().spelled()) + given.isFirm() + given.isAbsent());
+            }
+        }
+        return seen;
+    }
+
+    private void deadlines(ResolvedPack then) {
+        DeadlineChecks checks = DeadlineChecks.of(then);
+        violations.addAll(checks.violations());
+        warnings.addAll(checks.warnings());
     }
 
     private ResolvedPack resolved(LocalDate date) {
@@ -88,14 +113,12 @@ public final class PackProof {
     /** Every reason with a consequence can come about, and has words for the voter and a survey heading. */
     private void reasons(ResolvedPack resolved, Answers answers) {
         Set<Reason> reached = EnumSet.noneOf(Reason.class);
-        answers.all()
-                .values()
-                .forEach(answer -> defect(answer).ifPresent(defect -> {
-                    reached.add(defect.reason());
-                    if (defect.consequence().does() == Does.IN_PART) {
-                        reached.add(Reason.NO_CONTEST_IN_COMMON);
-                    }
-                }));
+        answers.each(asked -> defect(asked.answer()).ifPresent(defect -> {
+            reached.add(defect.reason());
+            if (defect.consequence().does() == Does.IN_PART) {
+                reached.add(Reason.NO_CONTEST_IN_COMMON);
+            }
+        }));
         for (Reason reason : Reason.values()) {
             if (resolved.consequence(reason).isEmpty()) {
                 continue;

@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication.proof;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,18 +73,24 @@ record Tuple(Map<Fact<?>, @Nullable Set<? extends FactWord>> words) implements F
         return (Set<V>) words.get(fact);
     }
 
-    /** As a counterexample reads: {@code mail_ballots is accepted, check_in is not known}. */
+    /** As a counterexample reads: {@code check_in is voted (a person saw the voter's signature in the poll book)}. */
     String sentence() {
         List<String> parts = new ArrayList<>();
-        words.forEach((fact, value) -> parts.add(fact.key() + " is "
-                + (value == null
-                        ? "not known"
-                        : value.isEmpty()
-                                ? "empty"
-                                : String.join(
-                                        " and ",
-                                        value.stream().map(Code::code).sorted().toList()))));
+        words.forEach((fact, value) -> parts.add(fact.key() + " is " + inWords(value)));
         return String.join(", ", parts);
+    }
+
+    private static String inWords(@Nullable Set<? extends FactWord> value) {
+        if (value == null) {
+            return "not known";
+        }
+        if (value.isEmpty()) {
+            return "empty";
+        }
+        List<? extends FactWord> sorted =
+                value.stream().sorted(Comparator.comparing(Code::code)).toList();
+        return String.join(" and ", sorted.stream().map(Code::code).toList()) + " ("
+                + String.join("; ", sorted.stream().map(FactWord::meaning).toList()) + ")";
     }
 
     private static List<Tuple> extended(

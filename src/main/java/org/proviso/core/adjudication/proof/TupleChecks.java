@@ -1,15 +1,13 @@
 package org.proviso.core.adjudication.proof;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.AskClock;
-import org.proviso.core.adjudication.Question;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
@@ -18,7 +16,6 @@ import org.proviso.core.adjudication.facts.MailBallotFact;
 import org.proviso.core.adjudication.facts.OtherCounty;
 import org.proviso.core.adjudication.facts.OtherEnvelope;
 import org.proviso.core.adjudication.facts.SignatureFact;
-import org.proviso.core.adjudication.questions.QuestionList;
 import org.proviso.core.rules.Consequence.Does;
 
 /** The promises that can be seen on one question at a time. */
@@ -47,39 +44,54 @@ final class TupleChecks {
 
     static List<Violation> of(Answers answers) {
         TupleChecks checks = new TupleChecks(answers);
-        checks.smallest("No decided outcome changes, however what is unknown turns out.", checks::changesWhenCompleted);
-        checks.smallest(
+        Map<String, Predicate<Answers.Asked>> promises = new LinkedHashMap<>();
+        promises.put(
+                "No decided outcome changes, however what is unknown turns out.", TupleChecks::changesWhenCompleted);
+        promises.put(
                 "A ballot never counts, whole or in part, beside an accepted mail ballot, a vote at another location"
                         + " or in another county, or another envelope that counts.",
-                checks::countsTwice);
-        checks.smallest("More time to cure never makes an outcome worse.", checks::worseWithMoreTime);
-        checks.smallest("What is brought in time is never worse than what is brought late.", checks::worseInTime);
+                TupleChecks::countsTwice);
+        promises.put("More time to cure never makes an outcome worse.", TupleChecks::worseWithMoreTime);
+        promises.put("What is brought in time is never worse than what is brought late.", checks::worseInTime);
+        checks.smallest(promises);
         return checks.violations;
     }
 
-    private void smallest(String promise, BiPredicate<Answers.Asked, Answer> broken) {
-        Optional<Map.Entry<Answers.Asked, Answer>> found = answers.all().entrySet().stream()
-                .filter(entry -> broken.test(entry.getKey(), entry.getValue()))
-                .min(Comparator.comparingLong(entry -> entry.getKey().tuple().known()));
-        found.ifPresent(entry -> violations.add(new Violation(
-                promise,
-                "\"" + entry.getKey().question().asks() + "\" " + entry.getKey().sentence() + ", the answer is \""
-                        + entry.getValue().words() + "\"")));
+    /** Every promise is looked at in one pass; of the cases that break it the one that says least is kept. */
+    private void smallest(Map<String, Predicate<Answers.Asked>> promises) {
+        Map<String, Answers.Asked> found = new LinkedHashMap<>();
+        answers.each(asked -> promises.forEach((promise, broken) -> {
+            if (broken.test(asked)) {
+                found.merge(
+                        promise,
+                        asked,
+                        (one, other) -> other.tuple().known() < one.tuple().known() ? other : one);
+            }
+        }));
+        promises.keySet().stream()
+                .filter(found::containsKey)
+                .forEach(promise ->
+                        violations.add(new Violation(promise, found.get(promise).sentence())));
     }
 
     /** Clear or final with something unknown must stay so under every completion; open may become anything. */
-    private boolean changesWhenCompleted(Answers.Asked asked, Answer answer) {
-        AnswerClass known = AnswerClass.of(answer);
-        return asked.tuple().hasUnknown()
-                && !known.isOpen()
-                && asked.tuple().completions().stream()
-                        .map(tuple -> answers.classOf(new Answers.Asked(asked.question(), asked.world(), tuple)))
-                        .anyMatch(completed -> !completed.equals(known));
+    private static boolean changesWhenCompleted(Answers.Asked asked) {
+        AnswerClass known = asked.kind();
+        if (known.isOpen()) {
+            return false;
+        }
+        for (int completed : asked.table().space().completions()[asked.number()]) {
+            if (!asked.about(completed).kind().equals(known)) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private boolean countsTwice(Answers.Asked asked, Answer answer) {
-        boolean voted = VOTED.stream().anyMatch(one -> asked.tuple().holds(one.fact(), one.word()));
-        return voted && !AnswerClass.of(answer).blocksCounting() && !lawSaysSo(answer);
+    private static boolean countsTwice(Answers.Asked asked) {
+        return !asked.kind().blocksCounting()
+                && VOTED.stream().anyMatch(one -> asked.tuple().holds(one.fact(), one.word()))
+                && !lawSaysSo(asked.answer());
     }
 
     /** A pack may let it count only by a rule that somebody read or ruled on. */
@@ -89,37 +101,38 @@ final class TupleChecks {
                 && defect.restsOn().stream().allMatch(given -> given.isFirm());
     }
 
-    private boolean worseWithMoreTime(Answers.Asked asked, Answer answer) {
-        if (asked.world().asks() != AskClock.OVER) {
-            return false;
-        }
-        World running = new World(AskClock.RUNNING, asked.world().mailReceiptPassed());
-        AnswerClass sooner = answers.classOf(new Answers.Asked(asked.question(), running, asked.tuple()));
-        return rank(sooner) < rank(AnswerClass.of(answer));
+    private static boolean worseWithMoreTime(Answers.Asked asked) {
+        return asked.clocks().asks() == AskClock.OVER
+                && rank(asked.in(Answers.with(AskClock.RUNNING, asked.clocks())).kind()) < rank(asked.kind());
     }
 
-    private boolean worseInTime(Answers.Asked asked, Answer answer) {
-        return LATER.stream()
-                .filter(later -> asked.tuple().holds(later.fact(), later.inTime()))
-                .anyMatch(later -> rank(AnswerClass.of(answer)) < rankWhenLate(asked, later));
+    private boolean worseInTime(Answers.Asked asked) {
+        return rank(asked.kind()) < 2
+                && LATER.stream()
+                        .filter(later -> asked.tuple().holds(later.fact(), later.inTime()))
+                        .anyMatch(later -> rank(asked.kind()) < rankWhenLate(asked, later));
     }
 
     /** How the case stands when the same comes late: the worst of this question and of others that look at it. */
     private int rankWhenLate(Answers.Asked asked, Later later) {
         Tuple late = asked.tuple().with(later.fact(), Set.of(later.late()));
-        int here = rank(answers.classOf(new Answers.Asked(asked.question(), asked.world(), late)));
-        return QuestionList.all().stream()
-                .filter(other -> other != asked.question() && other.reads().contains(later.fact()))
-                .mapToInt(other -> bestWhenLate(other, asked.world(), later))
+        int here = rank(asked.about(asked.table().space().number(late)).kind());
+        return answers.tables().stream()
+                .filter(other -> other != asked.table()
+                        && other.space().question().reads().contains(later.fact()))
+                .mapToInt(other -> bestWhenLate(new Answers.Asked(other, asked.world(), 0), later))
                 .reduce(here, Math::min);
     }
 
-    private int bestWhenLate(Question question, World world, Later later) {
-        return Tuple.of(question).stream()
-                .filter(tuple -> tuple.holds(later.fact(), later.late()))
-                .mapToInt(tuple -> rank(answers.classOf(new Answers.Asked(question, world, tuple))))
-                .max()
-                .orElse(2);
+    private static int bestWhenLate(Answers.Asked first, Later later) {
+        int best = -1;
+        for (int number = 0; number < first.table().space().size(); number++) {
+            Answers.Asked asked = first.about(number);
+            if (asked.tuple().holds(later.fact(), later.late())) {
+                best = Math.max(best, rank(asked.kind()));
+            }
+        }
+        return best < 0 ? 2 : best;
     }
 
     /** How well an answer stands for the voter: 0 rejects for good, 1 is a settled part, 2 anything else. */

@@ -34,7 +34,12 @@ record World(AskClock asks, boolean mailReceiptPassed) implements Clocks {
     }
 
     String words() {
-        return "asks " + asks.code().replace('_', ' ') + ", mail ballots "
-                + (mailReceiptPassed ? "past their deadline" : "still in time");
+        String cure = switch (asks) {
+            case RUNNING -> "the voter still has time to cure";
+            case OVER -> "the time to cure is over";
+            case OVER_WITHOUT_NOTICE -> "the time to cure is over, and no notice is logged";
+            case NOT_SETTLED -> "nobody knows until when the voter may cure";
+        };
+        return cure + "; mail ballots " + (mailReceiptPassed ? "may not arrive any more" : "may still arrive");
     }
 }

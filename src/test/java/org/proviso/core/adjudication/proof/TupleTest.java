@@ -85,21 +85,26 @@ class TupleTest {
         Tuple half = nothing.with(Fact.CHECK_IN, Set.of(CheckInFact.VOTED));
         assertThat(half.completions()).hasSize(2).allMatch(tuple -> tuple.holds(Fact.CHECK_IN, CheckInFact.VOTED));
         assertThat(half.holds(Fact.BALLOT, CheckInFact.VOTED)).isFalse();
-        assertThat(half.sentence()).isEqualTo("check_in is voted, ballot is not known");
+        assertThat(half.sentence())
+                .isEqualTo(
+                        "check_in is voted (a person saw the voter's signature in the poll book), ballot is not known");
     }
 
     @Test
     void reads_as_a_sentence() {
         List<Tuple> mail = Tuple.of(new Sly(Set.of(Fact.MAIL_BALLOTS)));
         assertThat(mail.get(1).sentence()).isEqualTo("mail_ballots is empty");
-        assertThat(mail.get(4).sentence()).isEqualTo("mail_ballots is outstanding and surrendered");
+        assertThat(mail.get(4).sentence())
+                .isEqualTo(
+                        "mail_ballots is outstanding and surrendered (sent, and not back; given up at the voting location)");
     }
 
     @Test
     void sets_the_clocks_in_every_way() {
         assertThat(World.all()).hasSize(8).doesNotHaveDuplicates();
         World world = new World(AskClock.OVER_WITHOUT_NOTICE, true);
-        assertThat(world.words()).isEqualTo("asks over without notice, mail ballots past their deadline");
+        assertThat(world.words())
+                .isEqualTo("the time to cure is over, and no notice is logged; mail ballots may not arrive any more");
         assertThat(world.ask(Ask.SIGNATURE)).isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
         assertThat(world.deadline(Ask.SIGNATURE)).isEmpty();
     }

@@ -1,0 +1,87 @@
+package org.proviso.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.Adjudicator;
+import org.proviso.core.adjudication.Assessment;
+import org.proviso.core.adjudication.CaseFacts;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.ElectionClocks;
+import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.Setting;
+import org.proviso.files.ElectionFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Measures how long assessing takes: finding the facts of each envelope and answering every question three ways. */
+@Command(
+        name = "measure",
+        description = {
+            "Assesses the envelopes of an election folder over and over and prints how long it took.",
+            "First the facts are found anew each time, and the case is assessed as it stands, over the presumed link,",
+            "and as its outlook; then facts at hand are assessed. Matching is part of neither. All processors are used."
+        },
+        mixinStandardHelpOptions = true)
+final class MeasureCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    private Path folder;
+
+    @Option(
+            names = "--envelopes",
+            paramLabel = "N",
+            defaultValue = "100000",
+            description = "How many to assess (${DEFAULT-VALUE}).")
+    private int envelopes;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        ElectionFolder election = ElectionFolder.read(folder);
+        LocalDateTime moment = election.election().date().plusDays(1).atTime(12, 0);
+        AdjudicationRun run = AdjudicationRun.of(election, moment, 2);
+        List<Envelope> all = election.envelopes();
+        List<Link> links = run.cases().stream().map(CaseReport::link).toList();
+        Adjudicator adjudicator = new Adjudicator(run.records(), run.book(), moment);
+        Setting setting = new Setting(run.pack(), new ElectionClocks(run.book(), moment, Map.of()));
+        measure("cases assessed from their records, three ways each", number -> {
+            int one = number % all.size();
+            return adjudicator.report(all.get(one), links.get(one)).settled();
+        });
+        List<CaseFacts> facts =
+                run.cases().stream().map(one -> one.presumed().facts()).toList();
+        measure("assessments of facts at hand", number -> Assessment.of(facts.get(number % facts.size()), setting));
+        return 0;
+    }
+
+    private void measure(String what, IntFunction<Assessment> assess) {
+        long start = System.nanoTime();
+        long answers = IntStream.range(0, envelopes)
+                .parallel()
+                .mapToLong(number -> assess.apply(number).answered().size())
+                .sum();
+        double seconds = (System.nanoTime() - start) / 1e9;
+        spec.commandLine()
+                .getOut()
+                .println(String.format(
+                        Locale.US,
+                        "%,d %s in %.2f s (%,.0f a second), %,d answers",
+                        envelopes,
+                        what,
+                        seconds,
+                        envelopes / seconds,
+                        answers));
+    }
+}
