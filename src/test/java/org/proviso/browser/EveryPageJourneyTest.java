@@ -32,6 +32,7 @@ class EveryPageJourneyTest {
             "/set-up",
             "/set-up/clock",
             "/set-up/rules",
+            "/calendar",
             "/set-up/orders",
             "/set-up/rulings",
             "/set-up/what-if",

@@ -54,7 +54,7 @@ public final class SetUpView extends Composite<Div> {
 
     private static PageHead head(boolean files, boolean accounts) {
         PageHead head = new PageHead("Set-up", "What the office works with.");
-        head.beside(Links.link("Rules in force", "set-up/rules", "R"));
+        head.beside(Links.link("Rules in force", "set-up/rules", "R"), Links.link("Calendar", "calendar", "D"));
         if (files) {
             head.beside(
                     Links.link("County rulings", "set-up/rulings", "U"),
