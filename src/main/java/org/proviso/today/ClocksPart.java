@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.today.Clocks.Moment;
+import org.proviso.ui.Links;
 import org.proviso.ui.UsDates;
 
 /** The clocks: what the office works toward, the next one first, with what is left. */
@@ -23,6 +24,7 @@ final class ClocksPart extends HtmlContainer {
             add(new Paragraph("Every deadline of this election has passed."));
         }
         ahead.stream().limit(SHOWN).forEach(moment -> add(clock(moment, now)));
+        add(new Paragraph(Links.link("All deadlines", "calendar")));
     }
 
     private static Span clock(Moment moment, LocalDateTime now) {

@@ -46,8 +46,11 @@ class BadInputTest {
             delimiter = '|',
             value = {
                 "deadlines --pack example | Missing required option: '--election-date=D'",
-                "deadlines --election-date 2026-11-03 | Missing required option: '--pack=P'",
+                "deadlines --election-date 2026-11-03 | (--pack=P | --state=S)",
                 "deadlines --pack example --election-date 11/03/2026 | '--election-date'",
+                "deadlines --state CA --pack us-ca --election-date 2026-11-03 | --pack=P, --state=S are mutually exclusive",
+                "deadlines --state mars --election-date 2026-11-03 | us-mars: is neither a pack that comes with the program",
+                "deadlines --state CA --election-date 2026-11-03 --ics --zone Denver | is not a time zone",
                 "deadlines --pack mars --election-date 2026-11-03 | mars: is neither a pack that comes with the program",
                 "deadlines --pack example --election-date 2026-11-03 --closed soon | '--closed'",
                 "assess | missing --pack, --election-date, --as-of, --facts",

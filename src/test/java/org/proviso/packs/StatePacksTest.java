@@ -3,6 +3,9 @@ package org.proviso.packs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -110,6 +113,16 @@ class StatePacksTest {
                         .isPresent();
             }
         }
+    }
+
+    @Test
+    void tells_in_the_docs_how_much_was_read_and_what_disagrees() throws IOException {
+        String docs = Files.readString(Path.of("docs", "rules.md"));
+
+        assertThat(docs)
+                .contains(PackReport.states())
+                .contains(PackReport.agreement())
+                .contains(PackReport.disagreements());
     }
 
     @Test

@@ -27,14 +27,15 @@ public final class Adjudicator {
     public CaseReport report(Envelope envelope, Link link) {
         Setting setting = setting(records.noticesSent(envelope.envelopeNo()));
         CaseFacts presumed = finder.presumed(envelope, link);
+        Assessment overPresumed = Assessment.of(presumed, setting);
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         return new CaseReport(
                 envelope,
                 link,
                 voter,
                 Assessment.of(finder.settled(envelope, link, presumed), setting),
-                Assessment.of(presumed, setting),
-                Assessment.outlook(presumed, setting));
+                overPresumed,
+                overPresumed.outlook(setting));
     }
 
     private Setting setting(Map<Ask, LocalDateTime> noticesSent) {

@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,8 +34,13 @@ public record Assessment(
 
     /** The same case if everything open comes out as the records suggest; for triage, never for a decision. */
     public static Assessment outlook(CaseFacts facts, Setting setting) {
+        return of(facts, setting).outlook(setting);
+    }
+
+    /** The outlook of this case, under the same setting. */
+    Assessment outlook(Setting setting) {
         List<Answered> expected = new ArrayList<>();
-        for (Answered one : of(facts, setting).answered()) {
+        for (Answered one : answered) {
             expected.add(new Answered(one.question(), expected(one.answer()), one.evidence()));
         }
         return of(facts, expected, setting);
@@ -92,11 +98,22 @@ public record Assessment(
 
     private static List<Evidence> evidence(Question question, CaseFacts facts) {
         List<Evidence> evidence = new ArrayList<>();
-        for (Fact<?> fact : Fact.all()) {
-            if (question.reads().contains(fact)) {
-                evidence.addAll(facts.evidence(fact));
-            }
+        for (Fact<?> fact : Read.BY_QUESTION.get(question)) {
+            evidence.addAll(facts.evidence(fact));
         }
         return evidence;
+    }
+
+    /** Holder of what each question reads, in the order of the facts; the questions are always the same. */
+    private static final class Read {
+        static final Map<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
+
+        static {
+            for (Question question : QuestionList.all()) {
+                Set<Fact<?>> reads = question.reads();
+                BY_QUESTION.put(
+                        question, Fact.all().stream().filter(reads::contains).toList());
+            }
+        }
     }
 }

@@ -48,12 +48,12 @@ final class BallotFacts {
         this.book = book;
     }
 
-    static Found of(Records records, Envelope envelope, Optional<Voter> voter, DeadlineBook book) {
-        return new BallotFacts(records, envelope, voter, book).find();
+    static Found of(Records records, Envelope envelope, Located located, Optional<Voter> voter, DeadlineBook book) {
+        return new BallotFacts(records, envelope, voter, book).find(located);
     }
 
-    private Found find() {
-        RightParts right = RightParts.of(records, envelope, voter, book);
+    private Found find(Located located) {
+        RightParts right = RightParts.of(records, envelope, located, voter, book);
         List<PrecinctPart> rows = rows(right);
         String castStyle = envelope.cast().ballotStyle();
         Optional<BallotStyle> cast = records.style(castStyle);

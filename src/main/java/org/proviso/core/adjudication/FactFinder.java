@@ -77,12 +77,13 @@ public final class FactFinder {
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         FindingMap found = new FindingMap();
         Cures cures = cures(envelope);
+        Located located = records.locate(envelope.affirmation().residence());
         found.keep(PaperFacts.of(envelope, records.election(), cures));
         found.put(Fact.IDENTITY, identity(link));
-        found.put(Fact.RESIDENCE, residence(envelope));
+        found.put(Fact.RESIDENCE, residence(located));
         found.put(Fact.REGISTRATION, registration(link, voter));
         found.put(Fact.IDENTIFICATION, IdentificationFacts.of(envelope, voter, book, cures));
-        BallotFacts.Found ballot = BallotFacts.of(records, envelope, voter, book);
+        BallotFacts.Found ballot = BallotFacts.of(records, envelope, located, voter, book);
         found.keep(ballot.findings());
         if (voter.isPresent()) {
             found.keep(PriorVoteFacts.of(records, envelope, voter.get()));
@@ -139,8 +140,7 @@ public final class FactFinder {
         };
     }
 
-    private Finding residence(Envelope envelope) {
-        Located located = records.locate(envelope.affirmation().residence());
+    private static Finding residence(Located located) {
         Evidence words = Evidence.of(Source.STREET_FILE, located.words());
         return switch (located.place()) {
             case FOUND, IN_COUNTY_NOT_FOUND -> Finding.of(ResidenceFact.IN_COUNTY, words);

@@ -21,9 +21,9 @@ import org.proviso.core.rules.Rules;
  */
 record RightParts(Set<PrecinctId> parts, List<Evidence> evidence) {
 
-    static RightParts of(Records records, Envelope envelope, Optional<Voter> voter, DeadlineBook book) {
-        Address lives = envelope.affirmation().residence();
-        Located located = records.locate(lives);
+    /** From where the street file puts the address on the affirmation. */
+    static RightParts of(
+            Records records, Envelope envelope, Located located, Optional<Voter> voter, DeadlineBook book) {
         if (voter.isEmpty()) {
             return new RightParts(
                     new LinkedHashSet<>(located.parts()), List.of(Evidence.of(Source.STREET_FILE, located.words())));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Dates and times as Americans write them. */
@@ -12,6 +13,9 @@ public final class Words {
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("MM/dd/yyyy", Locale.US);
     private static final DateTimeFormatter LONG = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.US);
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+
+    private static final Pattern LICENSE = Pattern.compile("\\bdrivers license\\b");
+    private static final Pattern ID = Pattern.compile("\\bid\\b");
 
     private Words() {}
 
@@ -32,9 +36,8 @@ public final class Words {
 
     /** A code word as it reads: {@code driver's license}, {@code state ID}, {@code wait for its decision}. */
     public static String code(String code) {
-        return code.replace('_', ' ')
-                .replaceAll("\\bdrivers license\\b", "driver's license")
-                .replaceAll("\\bid\\b", "ID");
+        String spaced = LICENSE.matcher(code.replace('_', ' ')).replaceAll("driver's license");
+        return ID.matcher(spaced).replaceAll("ID");
     }
 
     /** {@code 6:52 pm}. */

@@ -90,6 +90,17 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             ELIGIBILITY,
             COURT_ORDER);
 
+    /** A fact is its key: there is one of each. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Fact<?> that && that.key.equals(key);
+    }
+
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
     /** Every fact, in the order in which the questions ask for them. */
     public static List<Fact<?>> all() {
         return ALL;

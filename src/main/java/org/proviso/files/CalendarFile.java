@@ -1,0 +1,101 @@
+package org.proviso.files;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.calendar.TimeOfDay;
+import org.proviso.core.rules.Basis;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.DeadlineList;
+
+/**
+ * The deadlines of an election as a calendar file that other programs read (RFC 5545): a moment for a deadline with an
+ * hour, a whole day for one that ends with the day. The same rules give the same file, byte for byte.
+ */
+public final class CalendarFile {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyyMMdd", Locale.ROOT);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
+
+    /** A line is folded before it is longer than this many octets (RFC 5545, section 3.1). */
+    private static final int OCTETS = 75;
+
+    private CalendarFile() {}
+
+    /** The calendar; without a zone its hours are those of whoever reads it, else they are given in UTC. */
+    public static String text(DeadlineBook book, @Nullable ZoneId zone) {
+        StringBuilder text = new StringBuilder();
+        line(text, "BEGIN:VCALENDAR");
+        line(text, "VERSION:2.0");
+        line(text, "PRODID:-//Proviso//Deadlines//EN");
+        line(text, "CALSCALE:GREGORIAN");
+        line(
+                text,
+                "X-WR-CALNAME:"
+                        + escaped(book.pack().pack().name() + ", election of "
+                                + book.pack().electionDate()));
+        DeadlineList.inOrder(book).forEach(one -> event(text, book, one, zone));
+        line(text, "END:VCALENDAR");
+        return text.toString();
+    }
+
+    private static void event(StringBuilder text, DeadlineBook book, DeadlineList.Line one, @Nullable ZoneId zone) {
+        Deadline deadline = one.deadline().orElseThrow();
+        line(text, "BEGIN:VEVENT");
+        line(
+                text,
+                "UID:" + one.rule().key() + "-" + book.pack().electionDate() + "-"
+                        + book.pack().pack().id() + "@proviso");
+        // A stamp is asked for; the election's own day keeps the file the same however often it is written.
+        line(text, "DTSTAMP:" + DAY.format(book.pack().electionDate()) + "T000000Z");
+        if (deadline.lastMoment().toLocalTime().equals(TimeOfDay.END_OF_DAY.time())) {
+            line(text, "DTSTART;VALUE=DATE:" + DAY.format(deadline.day()));
+        } else {
+            line(text, "DTSTART:" + moment(deadline.lastMoment(), zone));
+        }
+        line(text, "SUMMARY:" + escaped(one.words()));
+        line(text, "DESCRIPTION:" + escaped(description(one)));
+        line(text, "TRANSP:TRANSPARENT");
+        line(text, "END:VEVENT");
+    }
+
+    private static String description(DeadlineList.Line one) {
+        String sure = one.given().basis() == Basis.MEMORY ? " From memory: the office must rule on it." : "";
+        return one.given().value().inWords() + ". " + one.given().reference().words() + "." + sure
+                + " Illustrative; local law and counsel govern.";
+    }
+
+    private static String moment(LocalDateTime local, @Nullable ZoneId zone) {
+        return zone == null
+                ? MOMENT.format(local)
+                : MOMENT.format(local.atZone(zone).withZoneSameInstant(ZoneOffset.UTC)) + "Z";
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\")
+                .replace(";", "\\;")
+                .replace(",", "\\,")
+                .replace("\n", "\\n");
+    }
+
+    /** A content line, folded by octets and never within a character. */
+    private static void line(StringBuilder text, String content) {
+        int octets = 0;
+        for (int code : content.codePoints().toArray()) {
+            String one = Character.toString(code);
+            int length = one.getBytes(StandardCharsets.UTF_8).length;
+            if (octets + length > OCTETS) {
+                text.append("\r\n ");
+                octets = 1;
+            }
+            text.append(one);
+            octets += length;
+        }
+        text.append("\r\n");
+    }
+}

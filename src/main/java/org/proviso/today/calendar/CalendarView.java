@@ -1,0 +1,86 @@
+package org.proviso.today.calendar;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.streams.DownloadHandler;
+import com.vaadin.flow.server.streams.DownloadResponse;
+import jakarta.annotation.security.PermitAll;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.DeadlineList;
+import org.proviso.files.CalendarFile;
+import org.proviso.ui.Caution;
+import org.proviso.ui.ElectionLine;
+import org.proviso.ui.Links;
+import org.proviso.ui.OfficeFrame;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.Workplace;
+
+/** The deadlines of the election, the earliest first: which have passed, which come next, and which wait for an act. */
+@Route(value = "calendar", layout = OfficeFrame.class)
+@PageTitle("Calendar · Proviso")
+@PermitAll
+public final class CalendarView extends Composite<Div> {
+
+    CalendarView(ElectionDates dates, AccessService access, Workplace workplace) {
+        access.demand(Act.READ_FIGURES);
+        ElectionLine election = workplace.election().orElseThrow();
+        DeadlineBook book = dates.book(election.id());
+        LocalDateTime now = workplace.now();
+        List<DeadlineList.Line> dated = DeadlineList.inOrder(book);
+        getContent().addClassNames("sheet", "rules", "dates");
+        getContent().add(head(book, election, now), new H2("In the order of their days"), new DatesTable(dated, now));
+        dates.meeting(election.id())
+                .ifPresent(meeting -> getContent()
+                        .add(note("What counts from the board's meeting counts from its first session, "
+                                + UsDates.near(meeting) + ".")));
+        List<DeadlineList.Line> undated = DeadlineList.of(book).stream()
+                .filter(line -> line.waitsForAnAct() || !line.given().isKnown())
+                .toList();
+        if (!undated.isEmpty()) {
+            getContent().add(new H2("Without a day yet"), new UndatedTable(undated));
+        }
+        getContent().add(new Caution());
+    }
+
+    private static PageHead head(DeadlineBook book, ElectionLine election, LocalDateTime now) {
+        return new PageHead(
+                        "Calendar",
+                        book.pack().pack().name() + ". Now " + UsDates.near(now) + ", "
+                                + election.zone().getId().replace('_', ' ') + ".")
+                .beside(Links.link("Rules in force", "set-up/rules"), file(book, election));
+    }
+
+    /** The same deadlines for people's own calendars. */
+    private static Anchor file(DeadlineBook book, ElectionLine election) {
+        Anchor file = new Anchor(
+                DownloadHandler.fromInputStream(event -> {
+                    byte[] bytes = CalendarFile.text(book, election.zone()).getBytes(StandardCharsets.UTF_8);
+                    return new DownloadResponse(
+                            new ByteArrayInputStream(bytes),
+                            "deadlines-" + election.date() + ".ics",
+                            "text/calendar",
+                            bytes.length);
+                }),
+                "Calendar file (.ics)");
+        file.getElement().setAttribute("download", true);
+        return file;
+    }
+
+    private static Paragraph note(String words) {
+        Paragraph note = new Paragraph(words);
+        note.addClassNames("soft", "small");
+        return note;
+    }
+}

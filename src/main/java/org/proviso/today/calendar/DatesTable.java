@@ -1,0 +1,77 @@
+package org.proviso.today.calendar;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.DeadlineList;
+import org.proviso.core.rules.Given;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+
+/** Deadlines that have a day, the earliest first, each with what is left of it by the office's clock. */
+final class DatesTable extends Composite<PlainTable> {
+
+    private final List<DeadlineList.Line> lines;
+    private final LocalDateTime now;
+
+    DatesTable(List<DeadlineList.Line> lines, LocalDateTime now) {
+        this.lines = lines;
+        this.now = now;
+    }
+
+    @Override
+    protected PlainTable initContent() {
+        PlainTable table = new PlainTable(
+                "Deadlines in the order of their days", "When", "What", "By rule", "Where it is written", "By now");
+        lines.forEach(line -> table.row(row(line)));
+        return table;
+    }
+
+    private List<Component> row(DeadlineList.Line line) {
+        Deadline deadline = line.deadline().orElseThrow();
+        boolean passed = deadline.hasPassed(now);
+        Span by = new Span(passed ? "passed" : "in " + UsDates.left(now, deadline.lastMoment()));
+        by.setClassName("soft", passed);
+        return List.of(
+                when(deadline, line, passed), what(line, passed), rule(line, deadline), source(line.given()), by);
+    }
+
+    private static Component when(Deadline deadline, DeadlineList.Line line, boolean passed) {
+        Span day = new Span(UsDates.weekday(deadline.day()));
+        Span hour = new Span(hour(deadline, line));
+        hour.addClassNames("soft", "small");
+        Div when = new Div(new Div(day), new Div(hour));
+        when.addClassName(passed ? "soft" : "moment");
+        return when;
+    }
+
+    private static String hour(Deadline deadline, DeadlineList.Line line) {
+        return line.hour().equals("end of day")
+                ? "until the day ends"
+                : UsDates.hour(deadline.lastMoment().toLocalTime());
+    }
+
+    private static Component what(DeadlineList.Line line, boolean passed) {
+        Span what = new Span(line.words());
+        what.setClassName("soft", passed);
+        return what;
+    }
+
+    private static Component rule(DeadlineList.Line line, Deadline deadline) {
+        String moved = deadline.wasMoved()
+                ? ". Moved from " + UsDates.near(deadline.counted()) + ", when the office is closed"
+                : "";
+        return new Span(line.given().value().inWords() + moved);
+    }
+
+    /** Where the rule is written; what nobody has read is marked, since no vote may fall on it. */
+    static Component source(Given given) {
+        Span source = new Span(given.isKnown() ? given.reference().words() : "Nobody could source it.");
+        source.setClassName("waits", !given.isFirm());
+        return source;
+    }
+}

@@ -1,0 +1,27 @@
+package org.proviso.today.calendar;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import org.proviso.core.rules.DeadlineList;
+import org.proviso.ui.PlainTable;
+
+/** Deadlines without a day: they count from an act that is still to come, or nobody knows them. */
+final class UndatedTable extends Composite<PlainTable> {
+
+    private final List<DeadlineList.Line> lines;
+
+    UndatedTable(List<DeadlineList.Line> lines) {
+        this.lines = lines;
+    }
+
+    @Override
+    protected PlainTable initContent() {
+        PlainTable table = new PlainTable("Deadlines without a day", "What", "By rule", "Where it is written");
+        lines.forEach(line -> table.row(List.of(
+                new Span(line.words()),
+                new Span(line.given().isKnown() ? line.given().value().inWords() : "the office must rule on it"),
+                DatesTable.source(line.given()))));
+        return table;
+    }
+}
