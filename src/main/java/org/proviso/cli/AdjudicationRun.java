@@ -36,12 +36,24 @@ record AdjudicationRun(
         DeadlineBook book = DeadlineBook.of(pack, election.daysClosed());
         Map<String, Link> links = links(folder, threads);
         Records records = new FolderRecords(folder, links);
+        return of(folder, asOf, book, records, links);
+    }
+
+    private static AdjudicationRun of(
+            ElectionFolder folder, LocalDateTime asOf, DeadlineBook book, Records records, Map<String, Link> links) {
         Adjudicator adjudicator = new Adjudicator(records, book, asOf);
         List<CaseReport> cases = new ArrayList<>();
         for (Envelope envelope : folder.envelopes()) {
             cases.add(adjudicator.report(envelope, links.get(envelope.envelopeNo())));
         }
         return new AdjudicationRun(folder, asOf, book, records, List.copyOf(cases));
+    }
+
+    /** The same envelopes with the same links under other rules. */
+    AdjudicationRun under(DeadlineBook other) {
+        Map<String, Link> links = new LinkedHashMap<>();
+        cases.forEach(one -> links.put(one.envelope().envelopeNo(), one.link()));
+        return of(folder, asOf, other, records, links);
     }
 
     Election election() {

@@ -31,6 +31,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             DeadlinesCommand.class,
             CheckRulesCommand.class,
             MeasureCommand.class,
+            WhatIfCommand.class,
             VerifyLedgerCommand.class,
             MatchCommand.class,
             MakeSampleCommand.class,

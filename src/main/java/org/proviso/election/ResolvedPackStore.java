@@ -21,20 +21,21 @@ class ResolvedPackStore {
         this.clock = clock;
     }
 
-    /** Keeps a pack that comes with the program, proved in its build; one kept before stays as it is. */
-    void keepBundled(String electionId, ResolvedPack pack) {
+    /** Keeps a pack with why it was taken: bundled, so proved in the build; proved; overridden. One kept stays as it is. */
+    void keep(String electionId, ResolvedPack pack, String acceptedBecause) {
         if (isKept(electionId, pack.hash())) {
             return;
         }
         jdbc.sql("""
                         insert into resolved_pack (election_id, pack_hash, pack_id, content, accepted_because,
                             accepted_at)
-                        values (?, ?, ?, ?, 'bundled', ?)""")
+                        values (?, ?, ?, ?, ?, ?)""")
                 .params(
                         electionId,
                         pack.hash(),
                         pack.pack().id(),
                         PackText.write(pack),
+                        acceptedBecause,
                         OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();
     }

@@ -1,16 +1,21 @@
 package org.proviso.election;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
+import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.kept.PackText;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.RulePack;
+import org.proviso.files.InputException;
 import org.proviso.files.RulePacks;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -29,9 +34,8 @@ public class RulesService {
                     election.id(), election.rulePack(), election.date(), election.rulings(), election.daysClosed());
         }
 
-        DeadlineBook read() {
-            ResolvedPack resolved =
-                    PackResolver.resolve(RulePacks.load(pack), date, RulePacks.rulings(List.copyOf(rulings)));
+        DeadlineBook read(RulePack given) {
+            ResolvedPack resolved = PackResolver.resolve(given, date, RulePacks.rulings(List.copyOf(rulings)));
             return DeadlineBook.of(resolved, daysClosed);
         }
     }
@@ -40,11 +44,13 @@ public class RulesService {
 
     private final ElectionStore elections;
     private final ResolvedPackStore packs;
+    private final RuleChangeStore changes;
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
-    RulesService(ElectionStore elections, ResolvedPackStore packs) {
+    RulesService(ElectionStore elections, ResolvedPackStore packs, RuleChangeStore changes) {
         this.elections = elections;
         this.packs = packs;
+        this.changes = changes;
     }
 
     /**
@@ -57,8 +63,41 @@ public class RulesService {
         InForce now = InForce.of(demand(electionId));
         return kept.compute(
                         electionId,
-                        (id, before) -> before != null && before.key().equals(now) ? before : new Kept(now, now.read()))
+                        (id, before) -> before != null && before.key().equals(now)
+                                ? before
+                                : new Kept(now, now.read(pack(electionId, now.pack()))))
                 .book();
+    }
+
+    /** The rules as they would be under another pack: with the county's rulings and the days closed as they are. */
+    @Transactional(readOnly = true)
+    public DeadlineBook under(String electionId, RulePack pack) {
+        return InForce.of(demand(electionId)).read(pack);
+    }
+
+    /**
+     * The rules as they would be under a pack that comes with the program (empty for the one in force), with values
+     * changed, by rule. Throws {@link RulesRefusedException} where a pack, a rule or a value is none.
+     */
+    @Transactional(readOnly = true)
+    public DeadlineBook suppose(String electionId, String packName, Map<String, String> changed) {
+        Election election = demand(electionId);
+        List<CountyRuling> rulings = new ArrayList<>(election.rulings());
+        changed.forEach((rule, value) ->
+                rulings.add(new CountyRuling(rule, value, WhatIf.SUPPOSED, election.date(), WhatIf.SUPPOSED)));
+        try {
+            RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : RulePacks.load(packName);
+            return DeadlineBook.of(
+                    PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed());
+        } catch (InputException e) {
+            throw new RulesRefusedException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private RulePack pack(String electionId, String name) {
+        return changes.content(electionId, name)
+                .map(text -> RulePacks.read(name, text))
+                .orElseGet(() -> RulePacks.load(name));
     }
 
     /**
@@ -97,12 +136,13 @@ public class RulesService {
     @Transactional(propagation = Propagation.MANDATORY)
     public DeadlineBook keep(String electionId) {
         Election election = demand(electionId);
-        if (!RulePacks.bundled().contains(election.rulePack())) {
+        Optional<String> uploaded = changes.acceptedBecause(electionId, election.rulePack());
+        if (uploaded.isEmpty() && !RulePacks.bundled().contains(election.rulePack())) {
             throw new ElectionRefusedException("The rule pack " + election.rulePack()
                     + " does not come with the program, and only those that do are proved.");
         }
         DeadlineBook book = book(electionId);
-        packs.keepBundled(electionId, book.pack());
+        packs.keep(electionId, book.pack(), uploaded.orElse("bundled"));
         return book;
     }
 

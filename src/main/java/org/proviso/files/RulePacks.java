@@ -3,6 +3,7 @@ package org.proviso.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -40,6 +41,11 @@ public final class RulePacks {
                     "is neither a pack that comes with the program (" + String.join(", ", bundled()) + ") nor a file");
         }
         return over(YamlDocument.read(file), List.of(nameOrPath));
+    }
+
+    /** A pack from its text; {@code name} stands for the file where something is wrong with it. */
+    public static RulePack read(String name, String text) {
+        return over(YamlDocument.read(name, new StringReader(text)), List.of(name));
     }
 
     /** The county's rulings with their rules and values read; a ruling on an unknown rule is refused. */

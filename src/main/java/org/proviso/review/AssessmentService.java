@@ -81,6 +81,12 @@ public class AssessmentService {
         return assessments.latest(electionId);
     }
 
+    /** Settled cases that were assessed under other rules than those in force; they keep the rules they had. */
+    @Transactional(readOnly = true)
+    public List<StaleCase> stale(String electionId) {
+        return assessments.stale(electionId, desk.book(electionId).pack().hash());
+    }
+
     /** Assesses a case, without writing it down yet. */
     Assessed assess(CaseKey key) {
         DeadlineBook book = desk.book(key.electionId());

@@ -107,6 +107,26 @@ class AssessmentStore {
                 .list();
     }
 
+    /** Settled cases whose last assessment names other rules than these. */
+    List<StaleCase> stale(String electionId, String packHash) {
+        return jdbc.sql("""
+                        select c.envelope_no, c.state, a.recommendation, a.pack_hash
+                        from envelope_case c join assessment a
+                            on a.election_id = c.election_id and a.envelope_no = c.envelope_no and a.way = 'settled'
+                        where c.election_id = ? and c.state in ('decided', 'released', 'sent_on', 'ended')
+                            and a.pack_hash <> ? and a.assessment_no = (select max(b.assessment_no) from assessment b
+                                where b.election_id = c.election_id and b.envelope_no = c.envelope_no)
+                        order by c.envelope_no""")
+                .params(electionId, packHash)
+                .query((row, number) -> new StaleCase(
+                        new CaseKey(electionId, row.getString("envelope_no")),
+                        Code.find(CaseState.class, row.getString("state")).orElseThrow(),
+                        Code.find(Recommendation.class, row.getString("recommendation"))
+                                .orElseThrow(),
+                        row.getString("pack_hash")))
+                .list();
+    }
+
     private int next(CaseKey key) {
         return jdbc.sql("""
                         select coalesce(max(assessment_no), 0) + 1 from assessment

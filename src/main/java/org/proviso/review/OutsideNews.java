@@ -11,6 +11,7 @@ import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Link;
 import org.proviso.election.OrderRecorded;
+import org.proviso.election.RulesChanged;
 import org.proviso.intake.CureRecorded;
 import org.proviso.intake.EnvelopeKeyed;
 import org.proviso.intake.EnvelopeReceived;
@@ -78,6 +79,18 @@ class OutsideNews {
                 .map(EnvelopeCase::key)
                 .toList();
         lookAgain(news.envelopeNos().isEmpty() ? all : named, "A court's order was recorded.");
+    }
+
+    /** The rules are others than before: every case not over is assessed anew, and what was decided stays. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void rulesChanged(RulesChanged news) {
+        lookAgain(
+                cases.all(news.electionId()).stream()
+                        .filter(one -> !OVER.contains(one.state()))
+                        .map(EnvelopeCase::key)
+                        .toList(),
+                news.because());
     }
 
     /** An envelope came in: its case waits for keying. */

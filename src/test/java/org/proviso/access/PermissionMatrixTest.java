@@ -37,6 +37,8 @@ class PermissionMatrixTest {
             load_files            |        |          |         |              | x          |               |          |
             set_gates             |        |          |         |              | x          |               |          |
             record_orders         |        |          |         |              | x          |               |          |
+            sign_rulings          |        |          |         |              | x          |               |          |
+            put_rules_in_force    |        |          |         |              | x          |               |          |
             print_outcome_letters |        |          |         |              | x          |               |          |
             close_election        |        |          |         |              | x          |               |          |
             manage_users          |        |          |         |              |            | x             |          |

@@ -34,6 +34,9 @@ class EveryPageJourneyTest {
             "/set-up/rules",
             "/calendar",
             "/set-up/orders",
+            "/set-up/rulings",
+            "/set-up/what-if",
+            "/set-up/rules/change",
             "/no-such-page");
 
     private static List<String> findings(Browser browser, List<String> pages) {

@@ -199,7 +199,7 @@ class OutsideNewsTest {
     }
 
     /** A decision by one voter of the board, without the board's room. */
-    private static void decide(Primary primary, CaseKey key, DecidedAs as, List<Reason> reasons, String reference) {
+    static void decide(Primary primary, CaseKey key, DecidedAs as, List<Reason> reasons, String reference) {
         primary.at(3, 10, 0);
         TestOffice services = primary.office().services();
         Settled settled = as(

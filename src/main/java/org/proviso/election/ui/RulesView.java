@@ -64,8 +64,8 @@ public final class RulesView extends Composite<Div> {
         getContent()
                 .add(
                         new Paragraph(
-                                "Rule packs come with the program. Loading one's own is planned; it will be proved"
-                                        + " when it is loaded, as those that come with the program are when they are built."),
+                                "A value that is only remembered or unknown waits for a county ruling; a pack of"
+                                        + " the office's own is proved when it is loaded. Both are the supervisor's, in Set-up."),
                         hash,
                         new Caution());
     }

@@ -56,7 +56,12 @@ public final class SetUpView extends Composite<Div> {
         PageHead head = new PageHead("Set-up", "What the office works with.");
         head.beside(Links.link("Rules in force", "set-up/rules", "R"), Links.link("Calendar", "calendar", "D"));
         if (files) {
-            head.beside(Links.link("Court orders", "set-up/orders", "O"), Links.link("Clock", "set-up/clock", "C"));
+            head.beside(
+                    Links.link("County rulings", "set-up/rulings", "U"),
+                    Links.link("What if", "set-up/what-if", "W"),
+                    Links.link("Another pack", "set-up/rules/change", "P"),
+                    Links.link("Court orders", "set-up/orders", "O"),
+                    Links.link("Clock", "set-up/clock", "C"));
         }
         if (accounts) {
             head.beside(Links.link("Accounts and roles", "set-up/users", "A"));

@@ -2,7 +2,6 @@ package org.proviso.core.adjudication.proof;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -12,9 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.calendar.Holiday;
-import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Consequence.Does;
 import org.proviso.core.rules.Given;
+import org.proviso.core.rules.OpenValues;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
@@ -74,7 +73,7 @@ public final class PackProof {
                 combinations,
                 List.copyOf(violations),
                 List.copyOf(warnings),
-                needRuling(today));
+                OpenValues.of(today));
     }
 
     /**
@@ -142,23 +141,5 @@ public final class PackProof {
             return defect(open.expected());
         }
         return answer instanceof Answer.Defect defect ? Optional.of(defect) : Optional.empty();
-    }
-
-    /** Rules that a case may turn on and that nobody has read: by memory, or not in the pack at all. */
-    private static List<Given> needRuling(ResolvedPack pack) {
-        Set<Rule> unused = new LinkedHashSet<>();
-        for (Ask ask : Ask.values()) {
-            boolean asked = Arrays.stream(Reason.values())
-                    .flatMap(reason -> pack.consequence(reason).stream())
-                    .anyMatch(consequence -> consequence.cure() == ask);
-            if (!asked) {
-                unused.addAll(List.of(Rule.cure(ask), Rule.notice(ask), Rule.noticeRequired(ask)));
-            }
-        }
-        return pack.all().stream()
-                .filter(given -> !given.isFirm() && !unused.contains(given.rule()))
-                .filter(given -> given.rule().use() == Rule.Use.NEEDED
-                        || given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent())
-                .toList();
     }
 }

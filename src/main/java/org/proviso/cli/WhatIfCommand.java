@@ -1,0 +1,110 @@
+package org.proviso.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.proviso.core.CountyRuling;
+import org.proviso.core.Election;
+import org.proviso.core.adjudication.WhatIf;
+import org.proviso.core.adjudication.Words;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.PackResolver;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.files.ElectionFolder;
+import org.proviso.files.RulePacks;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What other rules would change: the envelopes of an election under the rules in force and under others. */
+@Command(
+        name = "what-if",
+        description = {
+            "Compares the envelopes of an election folder under its own rules and under another pack, or with single",
+            "values changed: which come out otherwise, from what to what, and why. Nothing is written."
+        },
+        mixinStandardHelpOptions = true)
+final class WhatIfCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    private Path folder;
+
+    @Option(names = "--pack", paramLabel = "P", description = "Another rule pack: a bundled one, or a pack file.")
+    private String pack = "";
+
+    @Option(
+            names = "--set",
+            paramLabel = "RULE=VALUE",
+            description = "A value changed, as a pack spells it; may be given several times.")
+    private Map<String, String> changed = new LinkedHashMap<>();
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "TIME",
+            description = "The moment of the assessments, local to the county"
+                    + " (default: noon of the day after the election).")
+    private LocalDateTime asOf;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (pack.isEmpty() && changed.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "give another --pack, or a value by --set");
+        }
+        ElectionFolder election = ElectionFolder.read(folder);
+        LocalDateTime moment =
+                asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;
+        AdjudicationRun before = AdjudicationRun.of(election, moment, 2);
+        AdjudicationRun after = before.under(other(election.election()));
+        List<WhatIf> differences = new ArrayList<>();
+        for (int number = 0; number < before.cases().size(); number++) {
+            WhatIf.between(before.cases().get(number), after.cases().get(number))
+                    .ifPresent(differences::add);
+        }
+        print(before, after, differences);
+        return 0;
+    }
+
+    /** The other rules: rulings of the county hold under them too; a value set goes before all. */
+    private DeadlineBook other(Election election) {
+        List<CountyRuling> rulings = new ArrayList<>(election.rulings());
+        LocalDate day = election.date();
+        changed.forEach(
+                (rule, value) -> rulings.add(new CountyRuling(rule, value, WhatIf.SUPPOSED, day, WhatIf.SUPPOSED)));
+        ResolvedPack resolved = PackResolver.resolve(
+                RulePacks.load(pack.isEmpty() ? election.rulePack() : pack), day, RulePacks.rulings(rulings));
+        return DeadlineBook.of(resolved, election.daysClosed());
+    }
+
+    private void print(AdjudicationRun before, AdjudicationRun after, List<WhatIf> differences) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("As of " + Words.moment(before.asOf()) + ", over the presumed links: "
+                + before.pack().pack().id() + " " + before.pack().hash().substring(0, 12) + " against "
+                + after.pack().pack().id() + " " + after.pack().hash().substring(0, 12));
+        out.println(differences.size() + " of " + before.cases().size() + " envelopes come out otherwise.");
+        Map<String, Integer> counts = new TreeMap<>();
+        differences.forEach(one -> counts.merge(
+                one.outlookBefore().words() + " -> " + one.outlookAfter().words(), 1, Integer::sum));
+        counts.forEach((change, count) -> out.println("  " + count + "  outlook " + change));
+        for (WhatIf one : differences) {
+            out.println(one.envelopeNo() + "  now: " + one.before().words() + " -> "
+                    + one.after().words()
+                    + "; outlook: " + one.outlookBefore().words() + " -> "
+                    + one.outlookAfter().words());
+            one.because().forEach(line -> out.println("    " + line));
+        }
+        out.println(after.pack().pack().caution());
+    }
+}

@@ -1,0 +1,97 @@
+package org.proviso.election;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of rule packs put in force; a row is added for each, never changed. */
+@Repository
+class RuleChangeStore {
+
+    private final JdbcClient jdbc;
+
+    RuleChangeStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    int next(String electionId) {
+        return jdbc.sql("select coalesce(max(change_no), 0) + 1 from rule_change where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
+
+    /** Adds a change, and makes its pack the election's. */
+    void insert(String electionId, RuleChange change, String content) {
+        String name = name(change.changeNo());
+        jdbc.sql("""
+                        insert into rule_change (election_id, change_no, pack_name, pack_id, content, pack_hash,
+                            hash_before, accepted_because, counterexample, counsel, ground, put_by, put_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        electionId,
+                        change.changeNo(),
+                        name,
+                        change.packId(),
+                        content,
+                        change.packHash(),
+                        change.hashBefore(),
+                        change.acceptedBecause(),
+                        change.counterexample(),
+                        change.counsel(),
+                        change.ground(),
+                        change.putBy(),
+                        OffsetDateTime.ofInstant(change.putAt(), ZoneOffset.UTC))
+                .update();
+        jdbc.sql("update election set rule_pack = ?, version = version + 1 where election_id = ?")
+                .params(name, electionId)
+                .update();
+    }
+
+    /** By which an election names a pack that was uploaded for it. */
+    private static String name(int changeNo) {
+        return "change-" + changeNo;
+    }
+
+    /** The text of an uploaded pack, or empty where the election's pack is one that came with the program. */
+    Optional<String> content(String electionId, String packName) {
+        return jdbc.sql("select content from rule_change where election_id = ? and pack_name = ?")
+                .params(electionId, packName)
+                .query(String.class)
+                .optional();
+    }
+
+    /** Why an uploaded pack was taken: proved, or overridden. */
+    Optional<String> acceptedBecause(String electionId, String packName) {
+        return jdbc.sql("select accepted_because from rule_change where election_id = ? and pack_name = ?")
+                .params(electionId, packName)
+                .query(String.class)
+                .optional();
+    }
+
+    List<RuleChange> all(String electionId) {
+        return jdbc.sql("select * from rule_change where election_id = ? order by change_no")
+                .param(electionId)
+                .query(RuleChangeStore::change)
+                .list();
+    }
+
+    private static RuleChange change(ResultSet row, int place) throws SQLException {
+        return new RuleChange(
+                row.getInt("change_no"),
+                row.getString("pack_id"),
+                row.getString("pack_hash"),
+                row.getString("hash_before"),
+                row.getString("accepted_because"),
+                row.getString("counterexample"),
+                row.getString("counsel"),
+                row.getString("ground"),
+                row.getString("put_by"),
+                row.getObject("put_at", OffsetDateTime.class).toInstant());
+    }
+}

@@ -1,0 +1,228 @@
+package org.proviso.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.journey.Office.as;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.NotPermittedException;
+import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.WhatIf;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Basis;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rules;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.election.PutRulesInForce;
+import org.proviso.election.RuleChangeService;
+import org.proviso.election.RulesRefusedException;
+import org.proviso.election.RulesService;
+import org.proviso.election.RulingService;
+import org.proviso.election.SignRuling;
+import org.proviso.intake.LoadedOffice;
+import org.proviso.journey.Primary;
+
+/** County rulings and packs of the office's own: what they change, what they leave, and what is refused. */
+class RulesChangeTest {
+
+    private static final LocalDate SIGNED = LocalDate.of(2026, 7, 1);
+    private static final String NOBODY_SHOWS_ID = "identification.required_of";
+
+    private static SignRuling ruling(String rule, String value) {
+        return new SignRuling(Primary.ID, rule, value, "County Clerk", SIGNED, "counsel's letter");
+    }
+
+    private static String pack(String rules) {
+        return "pack: ours\nname: Our pack\nover: example\nillustrative: true\ncaution: Ours.\n" + rules;
+    }
+
+    private static String value(String rule, String value, String basis) {
+        return "rules:\n  " + rule + ":\n    - from: 2020-01-01\n      value: " + value
+                + "\n      reference: {title: Ours, year: 2026}\n      basis: " + basis
+                + "\n      checked: 2026-11-27\n";
+    }
+
+    private static AssessmentRow waitsForId(Primary primary, TestOffice services) {
+        return services.the(AssessmentService.class)
+                .latest(primary.envelope("no_id"))
+                .orElseThrow();
+    }
+
+    @OnBothDatabases
+    void a_ruling_holds_at_once_and_open_cases_are_assessed_anew(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        AssessmentRow before = waitsForId(primary, services);
+        RulingService rulings = services.the(RulingService.class);
+
+        assertThat(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
+                .isOne();
+
+        LedgerEntry entry = LoadedOffice.lastEntry(services);
+        assertThat(entry.act()).isEqualTo("ruling_signed");
+        assertThat(entry.payload()).containsEntry("value", "nobody").containsEntry("before", "everyone");
+        assertThat(services.the(RulesService.class)
+                        .book(Primary.ID)
+                        .pack()
+                        .of(Rules.ID_REQUIRED_OF)
+                        .signedBy())
+                .isEqualTo("County Clerk");
+        assertThat(services.the(AssessmentService.class)
+                        .latest(before.key())
+                        .orElseThrow()
+                        .outlook())
+                .isEqualTo(Recommendation.COUNT)
+                .isNotEqualTo(before.outlook());
+        assertThat(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "first_time_mail"))))
+                .isEqualTo(2);
+        assertThat(as("carl", () -> rulings.acts(Primary.ID)))
+                .extracting(act -> act.ruling().value())
+                .containsExactly("nobody", "first_time_mail");
+    }
+
+    @OnBothDatabases
+    void a_ruling_on_no_rule_or_with_no_value_changes_nothing(TestOffice services) {
+        Primary.loaded(services);
+        RulingService rulings = services.the(RulingService.class);
+        refused(rulings, ruling("identification.asked_of", "nobody"), "is not in the vocabulary");
+        refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), "is not one of nobody");
+        refused(rulings, ruling("mail.rejected", ""), "nothing to confirm");
+        assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
+                .isInstanceOf(NotPermittedException.class);
+        assertThat(as("carl", () -> rulings.acts(Primary.ID))).isEmpty();
+    }
+
+    @OnBothDatabases
+    void the_work_list_names_what_to_ask_and_which_envelopes_wait(TestOffice services) {
+        Primary.loaded(services);
+        services.jdbc()
+                .sql("update election set rule_pack = 'us' where election_id = ?")
+                .param(Primary.ID)
+                .update();
+        RulingWorkService work = services.the(RulingWorkService.class);
+
+        List<RulingTask> tasks = as("carl", () -> work.tasks(Primary.ID));
+
+        RulingTask compared = task(tasks, "signature.compared");
+        assertThat(compared.question()).startsWith("What is the law in the election of August 4, 2026: whether the");
+        assertThat(compared.envelopeNos()).isNotEmpty();
+        assertThat(task(tasks, "consequence.spoiled").question())
+                .startsWith("Is it right")
+                .contains("from memory");
+        assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
+        as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no")));
+        assertThat(as("carl", () -> work.tasks(Primary.ID)))
+                .extracting(one -> one.given().rule().key())
+                .doesNotContain("signature.compared");
+    }
+
+    @OnBothDatabases
+    void what_if_says_which_cases_would_change_and_writes_nothing(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        AssessmentRow before = waitsForId(primary, services);
+        WhatIfService whatIf = services.the(WhatIfService.class);
+
+        WhatIfService.Compared compared =
+                as("carl", () -> whatIf.compare(Primary.ID, "", Map.of(NOBODY_SHOWS_ID, "nobody")));
+
+        assertThat(compared.differences())
+                .filteredOn(one -> one.envelopeNo().equals(before.key().envelopeNo()))
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+                    assertThat(one.outlookAfter()).isEqualTo(Recommendation.COUNT);
+                    assertThat(String.join(" ", one.because()))
+                            .contains("Was identification shown?", NOBODY_SHOWS_ID + " (as supposed)");
+                });
+        assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
+        assertThat(services.the(AssessmentService.class).latest(before.key())).contains(before);
+        assertThatThrownBy(() -> as("carl", () -> whatIf.compare(Primary.ID, "atlantis", Map.of())))
+                .isInstanceOf(RulesRefusedException.class)
+                .hasMessageContaining("atlantis");
+    }
+
+    @OnBothDatabases
+    void a_proved_pack_takes_the_place_and_decided_cases_keep_theirs_marked_stale(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("mail_surrendered");
+        primary.reviewing(key).work();
+        OutsideNewsTest.decide(primary, key, DecidedAs.COUNT, List.of(), "");
+        AssessmentRow before = waitsForId(primary, services);
+        String hash = services.the(RulesService.class).book(Primary.ID).pack().hash();
+        RuleChangeService changes = services.the(RuleChangeService.class);
+        PutRulesInForce ours =
+                new PutRulesInForce(Primary.ID, pack(value(NOBODY_SHOWS_ID, "nobody", "invented")), "", "");
+
+        assertThat(as("carl", () -> changes.put(ours))).isOne();
+
+        assertThat(LoadedOffice.lastEntry(services).payload())
+                .containsEntry("accepted_because", "proved")
+                .containsEntry("hash_before", hash);
+        assertThat(services.the(AssessmentService.class)
+                        .latest(before.key())
+                        .orElseThrow()
+                        .outlook())
+                .isEqualTo(Recommendation.COUNT);
+        assertThat(services.the(AssessmentService.class).stale(Primary.ID))
+                .singleElement()
+                .satisfies(stale -> {
+                    assertThat(stale.key()).isEqualTo(key);
+                    assertThat(stale.packHash()).isEqualTo(hash);
+                });
+        assertThat(primary.now(key).state()).isEqualTo(CaseState.DECIDED);
+        assertThatThrownBy(() -> as("carl", () -> changes.put(ours))).hasMessageContaining("in force already");
+    }
+
+    @OnBothDatabases
+    void a_pack_that_breaks_a_promise_is_refused_unless_counsel_overrides_it_on_record(TestOffice services) {
+        Primary.loaded(services);
+        RuleChangeService changes = services.the(RuleChangeService.class);
+        String broken = pack(value("consequence.voted_in_person", "none", "memory"));
+
+        assertThatThrownBy(() -> as("carl", () -> changes.put(new PutRulesInForce(Primary.ID, broken, "", "why"))))
+                .isInstanceOf(RulesRefusedException.class)
+                .hasMessageContaining("A ballot never counts")
+                .hasMessageContaining("check_in is voted");
+        assertThat(as("carl", () -> changes.changes(Primary.ID))).isEmpty();
+
+        as("carl", () -> changes.put(new PutRulesInForce(Primary.ID, broken, "County Counsel", "Order No. 7")));
+        assertThat(as("carl", () -> changes.changes(Primary.ID)))
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.isOverride()).isTrue();
+                    assertThat(one.counsel()).isEqualTo("County Counsel");
+                    assertThat(one.putBy()).isEqualTo("carl");
+                    assertThat(one.counterexample()).contains("check_in is voted");
+                });
+        assertThat(LoadedOffice.lastEntry(services)
+                        .payload()
+                        .get("counterexample")
+                        .toString())
+                .contains("check_in is voted");
+        assertThat(services.the(RulesService.class)
+                        .book(Primary.ID)
+                        .pack()
+                        .of(org.proviso.core.rules.Rule.find("consequence.voted_in_person")
+                                .orElseThrow())
+                        .basis())
+                .isEqualTo(Basis.MEMORY);
+        assertThatThrownBy(() -> as("carl", () -> changes.tryOut(Primary.ID, pack("rules: {moves.nowhere: []}\n"))))
+                .hasMessageContaining("moves.nowhere");
+    }
+
+    private static RulingTask task(List<RulingTask> tasks, String rule) {
+        return tasks.stream()
+                .filter(one -> one.given().rule().key().equals(rule))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void refused(RulingService rulings, SignRuling ruling, String why) {
+        assertThatThrownBy(() -> as("carl", () -> rulings.sign(ruling)))
+                .isInstanceOf(RulesRefusedException.class)
+                .hasMessageContaining(why);
+    }
+}
