@@ -35,6 +35,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             MakeSampleCommand.class,
             ReplayCommand.class,
             ExportLedgerCommand.class,
+            RebuildStatusCommand.class,
         })
 public final class CommandLineApp {
 
