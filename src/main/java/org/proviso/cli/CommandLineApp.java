@@ -37,6 +37,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             MakeSampleCommand.class,
             ReplayCommand.class,
             ExportLedgerCommand.class,
+            RebuildStatusCommand.class,
         })
 public final class CommandLineApp {
 

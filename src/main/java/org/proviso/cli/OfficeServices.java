@@ -37,6 +37,7 @@ import org.springframework.context.annotation.FilterType;
             "org.proviso.board",
             "org.proviso.release",
             "org.proviso.notices",
+            "org.proviso.status",
             "org.proviso.canvass"
         },
         excludeFilters =

@@ -2,7 +2,7 @@
  * The shell's side of the program. File verbs run before the server's framework starts, on core and files only; verbs on
  * the office's database start its services without a server; a demonstration gets its sample from here.
  */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election", "canvass"})
+@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election", "status", "canvass"})
 @NullMarked
 package org.proviso.cli;
 

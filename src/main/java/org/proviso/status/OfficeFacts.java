@@ -7,7 +7,8 @@ import org.proviso.core.ReceiptNumber.Slip;
 
 /**
  * What the page says before anybody looked up: whom to call, by the newest election, and whether the receipts of that
- * one, and of every election, have a check digit.
+ * one, and of every election ({@code always}), have a check digit. A keyboard of digits only is for the latter: it has
+ * no letters for the receipt of an earlier election.
  */
 public record OfficeFacts(Election.Office office, String electionName, boolean checkDigit, boolean always) {
 

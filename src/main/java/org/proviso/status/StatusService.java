@@ -6,13 +6,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
-import org.proviso.board.SessionAnnouncementService;
-import org.proviso.review.AnnouncementService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -25,29 +21,23 @@ public class StatusService {
 
     private final StatusLineStore lines;
     private final OfficeSecret secret;
-    private final StatusSessionStore sessions;
     private final KnownElections elections;
     private final Clock clock;
-    private final SessionAnnouncementService boards;
-    private final AnnouncementService announcements;
+    private final StatusRebuild rebuild;
     private final AccessService access;
 
     StatusService(
             StatusLineStore lines,
             OfficeSecret secret,
-            StatusSessionStore sessions,
             KnownElections elections,
             Clock clock,
-            SessionAnnouncementService boards,
-            AnnouncementService announcements,
+            StatusRebuild rebuild,
             AccessService access) {
         this.lines = lines;
         this.secret = secret;
-        this.sessions = sessions;
         this.elections = elections;
         this.clock = clock;
-        this.boards = boards;
-        this.announcements = announcements;
+        this.rebuild = rebuild;
         this.access = access;
     }
 
@@ -94,28 +84,10 @@ public class StatusService {
         return LocalDateTime.ofInstant(moment, zone).truncatedTo(ChronoUnit.MINUTES);
     }
 
-    /**
-     * Makes the lines of an election anew from its cases; how many there are. A line that reads as before keeps since
-     * when it does. Sessions, whose lines are made anew too, and cases are held meanwhile, in this order,
-     * as the board holds them.
-     */
+    /** Makes the lines of an election anew from its cases and sessions; how many there are. */
     @Transactional
     public int rebuild(String electionId) {
         access.demand(Act.LOAD_FILES);
-        Map<String, StatusLine> before = new HashMap<>();
-        boards.announceAll(electionId, () -> sessions.empty(electionId));
-        announcements.announceAll(electionId, () -> {
-            lines.all(electionId).forEach(line -> before.put(line.keyHash(), line));
-            lines.empty(electionId);
-        });
-        int count = 0;
-        for (StatusLine line : lines.all(electionId)) {
-            StatusLine was = before.get(line.keyHash());
-            if (was != null && line.saysTheSame(was)) {
-                lines.changedAt(line.keyHash(), was.changedAt());
-            }
-            count++;
-        }
-        return count;
+        return rebuild.of(electionId);
     }
 }

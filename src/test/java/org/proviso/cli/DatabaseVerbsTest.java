@@ -3,6 +3,8 @@ package org.proviso.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.database.TestOffice;
@@ -52,6 +54,32 @@ class DatabaseVerbsTest {
         assertThat(replay("elsewhere").err())
                 .contains("is no election of this office")
                 .contains(Primary.ID);
+    }
+
+    @Test
+    void what_voters_look_up_is_made_anew_line_by_line() {
+        TestOffice first = office();
+        Primary.loaded(first);
+        List<Map<String, Object>> before = lines(first);
+        first.jdbc()
+                .sql("update status_line set voting_location = '', sealed = false")
+                .update();
+        first.close();
+        Shell made = Shell.run("rebuild-status", "--data", folder.toString());
+        assertThat(made.exit()).as(made.err()).isZero();
+        assertThat(made.out()).isEqualToIgnoringNewLines(Primary.ID + ": " + before.size() + " lines");
+        TestOffice second = office();
+        assertThat(lines(second)).isEqualTo(before).isNotEmpty();
+        second.close();
+        assertThat(Shell.run("rebuild-status", "elsewhere", "--data", folder.toString())
+                        .err())
+                .contains("is no election of this office");
+    }
+
+    private static List<Map<String, Object>> lines(TestOffice office) {
+        return office.jdbc().sql("""
+                        select key_hash, state, reasons, asks, source, voting_location, cast_on, sealed,
+                            registration_found from status_line order by key_hash""").query().listOfRows();
     }
 
     @Test

@@ -27,10 +27,11 @@ record PageWords(MessageSource messages, Locale language) {
         return DateTimeFormatter.ofPattern(say(pattern), language).format(day);
     }
 
-    /** {@code Friday, November 13, 2026, 5:00 pm}. */
+    /** {@code Friday, November 13, 2026, 5:00 pm}; the hour is never torn from its am or pm. */
     String moment(LocalDateTime moment) {
-        String hour =
-                DateTimeFormatter.ofPattern("h:mm a", Locale.US).format(moment).toLowerCase(Locale.ROOT);
+        String hour = DateTimeFormatter.ofPattern("h:mm\u00a0a", Locale.US)
+                .format(moment)
+                .toLowerCase(Locale.ROOT);
         return say("moment", weekday(moment.toLocalDate()), hour);
     }
 

@@ -87,7 +87,7 @@ class StatusController {
         status.office()
                 .ifPresent(facts -> page.addObject("office", facts.office())
                         .addObject("newest", facts.electionName())
-                        .addObject("digits", facts.checkDigit()));
+                        .addObject("digits", facts.always()));
         return page;
     }
 

@@ -69,7 +69,7 @@ class StatusPageTest {
                 .contains(
                         "We need one thing from you</h1>",
                         "Show identification</h2>",
-                        "It must reach us by <span class=\"until\">Friday, August 14, 2026, 5:00 pm</span>",
+                        "It must reach us by <span class=\"until\">Friday, August 14, 2026, 5:00\u00a0pm</span>",
                         "Tamarack County Election Office",
                         "You voted at Library on Tuesday, August 4, 2026. Your ballot reached us from there. It is safe"
                                 + " and still sealed.",
@@ -108,8 +108,8 @@ class StatusPageTest {
         assertThat(lookUp(RECEIPT, "3", "12", "1984").body())
                 .contains(
                         "We need something from you</h1>",
-                        "Tuesday, August 11, 2026, 5:00 pm",
-                        "Friday, August 14, 2026, 5:00 pm",
+                        "Tuesday, August 11, 2026, 5:00\u00a0pm",
+                        "Friday, August 14, 2026, 5:00\u00a0pm",
                         "Call us to ask until when you have time.",
                         "What is missing is your signature, identification and a step of your registration.",
                         "<a href=\"#papers\">Which papers we can take, and the statement</a>",

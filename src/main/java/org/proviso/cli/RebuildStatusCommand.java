@@ -1,0 +1,50 @@
+package org.proviso.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.proviso.election.ElectionService;
+import org.proviso.files.InputException;
+import org.proviso.status.StatusRebuild;
+import org.springframework.context.ApplicationContext;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the tables of the voters' look-up anew: after an update that lets them say more, or when they were lost. */
+@Command(
+        name = "rebuild-status",
+        description = "Makes what voters look up anew from the cases and sessions of the office's database.",
+        mixinStandardHelpOptions = true)
+final class RebuildStatusCommand implements Callable<Integer> {
+
+    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "Its id; without it every election.")
+    private @Nullable String election;
+
+    @Mixin
+    private OfficeDatabaseStore database = new OfficeDatabaseStore();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return database.use(this::rebuild);
+    }
+
+    private int rebuild(ApplicationContext office) {
+        List<String> known = office.getBean(ElectionService.class).all();
+        if (election != null && !known.contains(election)) {
+            throw new InputException(
+                    election, 0, "", "is no election of this office; there are: " + String.join(", ", known));
+        }
+        for (String id : election == null ? known : List.of(election)) {
+            int lines = office.getBean(StatusRebuild.class).of(id);
+            spec.commandLine().getOut().println(id + ": " + lines + " lines");
+        }
+        spec.commandLine().getOut().flush();
+        return 0;
+    }
+}

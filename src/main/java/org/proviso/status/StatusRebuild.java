@@ -1,0 +1,55 @@
+package org.proviso.status;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.proviso.board.SessionAnnouncementService;
+import org.proviso.review.AnnouncementService;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Makes the look-up's tables anew from what review and board announce. It asks nobody's permission: for the service that
+ * does, and for a verb of the shell, whose user holds the database anyway.
+ */
+@Component
+public class StatusRebuild {
+
+    private final StatusLineStore lines;
+    private final StatusSessionStore sessions;
+    private final AnnouncementService cases;
+    private final SessionAnnouncementService boards;
+
+    StatusRebuild(
+            StatusLineStore lines,
+            StatusSessionStore sessions,
+            AnnouncementService cases,
+            SessionAnnouncementService boards) {
+        this.lines = lines;
+        this.sessions = sessions;
+        this.cases = cases;
+        this.boards = boards;
+    }
+
+    /**
+     * Makes the lines of an election anew; how many there are. A line that reads as before keeps since when it does.
+     * Sessions and cases are held meanwhile, in this order, as the board holds them.
+     */
+    @Transactional
+    public int of(String electionId) {
+        Map<String, StatusLine> before = new HashMap<>();
+        boards.announceAll(electionId, () -> sessions.empty(electionId));
+        cases.announceAll(electionId, () -> {
+            lines.all(electionId).forEach(line -> before.put(line.keyHash(), line));
+            lines.empty(electionId);
+        });
+        int count = 0;
+        for (StatusLine line : lines.all(electionId)) {
+            StatusLine was = before.get(line.keyHash());
+            if (was != null && line.saysTheSame(was)) {
+                lines.changedAt(line.keyHash(), was.changedAt());
+            }
+            count++;
+        }
+        return count;
+    }
+}
