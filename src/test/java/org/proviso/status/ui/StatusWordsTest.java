@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.ReceiptNumber.Slip;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.PackResolver;
@@ -52,6 +53,10 @@ class StatusWordsTest {
             if (!state.isOpen()) {
                 assertThat(english.stringPropertyNames()).contains("happened." + state.code(), "next." + state.code());
             }
+        }
+        for (Slip slip : List.of(Slip.CHECK_DIGIT, Slip.NOT_NINE_DIGITS)) {
+            assertThat(english.stringPropertyNames())
+                    .contains("look-up.slip." + slip.code(), "look-up.slip." + slip.code() + ".newest");
         }
         for (DeciderKind decider : DeciderKind.values()) {
             assertThat(english.stringPropertyNames())
