@@ -13,7 +13,6 @@ import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Basis;
-import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
