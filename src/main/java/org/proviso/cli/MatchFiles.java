@@ -101,7 +101,7 @@ final class MatchFiles {
 
     /** Writes each envelope's candidates, best first, with what speaks for and against each. */
     static void writeCandidates(Path file, List<Match> matches) {
-        List<String> header = List.of("envelope_no", "place", "voter_id", "probability", "evidence");
+        List<String> header = List.of("envelope_no", "place", "voter_id", "probability", "reason", "evidence");
         CsvOutput.write(file, header, output -> {
             for (Match match : matches) {
                 for (int i = 0; i < match.candidates().size(); i++) {
@@ -111,6 +111,7 @@ final class MatchFiles {
                             String.valueOf(i + 1),
                             candidate.voterId(),
                             sixPlaces(candidate.probability()),
+                            i == 0 ? match.reason() : "",
                             String.join(" ", candidate.evidence()));
                 }
             }

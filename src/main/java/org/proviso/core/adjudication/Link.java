@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Identity;
 import org.proviso.core.matching.Candidate;
@@ -26,13 +27,18 @@ public record Link(
     public static Link presumed(Match match) {
         Candidate best = match.best().orElse(null);
         double probability = best == null ? 0 : best.probability();
-        List<String> likeness = best == null ? List.of() : best.evidence();
+        List<String> likeness = best == null ? List.of() : likeness(match.reason(), best.evidence());
         return switch (match.verdict()) {
             case SURE -> new Link(Identity.PRESUMED, best.voterId(), probability, likeness);
             case LIKELY -> new Link(Identity.ONE_FITS_WELL, best.voterId(), probability, likeness);
             case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness, match.candidates());
             case NONE -> new Link(Identity.NONE_FITS, null, probability, List.of());
         };
+    }
+
+    private static List<String> likeness(String reason, List<String> evidence) {
+        return Stream.concat(Stream.of(reason).filter(words -> !words.isEmpty()), evidence.stream())
+                .toList();
     }
 
     /** The link with a person's word on it. */

@@ -3,8 +3,12 @@ package org.proviso.core.matching;
 import java.util.List;
 import java.util.Optional;
 
-/** The computed pairing of one envelope: its verdict and at most five candidates, best first. */
-public record Match(String envelopeNo, Verdict verdict, List<Candidate> candidates) {
+/**
+ * The computed pairing of one envelope: its verdict and at most five candidates, best first.
+ *
+ * @param reason in words for the office why it is not sure; empty for a sure one
+ */
+public record Match(String envelopeNo, Verdict verdict, String reason, List<Candidate> candidates) {
 
     public Match {
         candidates = List.copyOf(candidates);

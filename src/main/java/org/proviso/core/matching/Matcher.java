@@ -104,10 +104,13 @@ public final class Matcher {
     }
 
     private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
+        Claim claim = Claim.of(query);
         List<Candidate> candidates = ranked.stream()
                 .map(standing -> new Candidate(
-                        index.voterId(standing.pair().voter()), standing.probability(), Evidence.of(standing.pair())))
+                        index.voterId(standing.pair().voter()),
+                        standing.probability(),
+                        Evidence.of(index, claim, standing.pair())))
                 .toList();
-        return new Match(query.envelopeNo(), verdict, candidates);
+        return new Match(query.envelopeNo(), verdict, VerdictRule.reason(verdict, ranked), candidates);
     }
 }

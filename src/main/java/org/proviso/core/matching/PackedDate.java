@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -73,6 +74,13 @@ final class PackedDate {
     /** The digits of month and day, spread. */
     static int day(int date) {
         return date & 0xffff;
+    }
+
+    /** The date as Americans write it, or an empty text when it is unknown. */
+    static String words(int date) {
+        return date == UNKNOWN
+                ? ""
+                : String.format(Locale.US, "%02x/%02x/%04x", date >>> 8 & 0xff, date & 0xff, date >>> 16);
     }
 
     /** The date with day and month exchanged, or unknown when that is none. */

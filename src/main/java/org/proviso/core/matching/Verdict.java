@@ -8,7 +8,7 @@ public enum Verdict implements Code {
     SURE,
     /** One voter fits far better than all others, but a person should look. */
     LIKELY,
-    /** Two or more voters fit about equally. */
+    /** Two or more voters fit about equally, or one in part: the papers cannot tell who it is. */
     AMBIGUOUS,
     /** No voter of the roll fits. */
     NONE

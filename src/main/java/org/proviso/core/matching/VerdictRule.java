@@ -11,21 +11,59 @@ final class VerdictRule {
 
     private static final double SURE = 0.999;
     private static final double LIKELY = 0.8;
-    private static final double PLAUSIBLE = 0.5;
+    private static final double PLAUSIBLE = 0.2;
+    private static final double SEVERAL = 0.5;
     private static final double RIVAL = 0.2;
 
     private VerdictRule() {}
 
+    /** One that fits in part is shown as ambiguous, so that a person sees it: a relative or nobody on the roll may be meant. */
     static Verdict of(List<Standing> ranked) {
         double first = ranked.isEmpty() ? 0 : ranked.get(0).probability();
         double second = ranked.size() < 2 ? 0 : ranked.get(1).probability();
         if (first >= LIKELY) {
             return first >= SURE && speaksForOnly(ranked.get(0).pair()) ? Verdict.SURE : Verdict.LIKELY;
         }
-        if (first + second >= PLAUSIBLE && second >= RIVAL * first) {
-            return Verdict.AMBIGUOUS;
+        return first >= PLAUSIBLE || first + second >= SEVERAL ? Verdict.AMBIGUOUS : Verdict.NONE;
+    }
+
+    /** Why the verdict is not sure, in words. */
+    static String reason(Verdict verdict, List<Standing> ranked) {
+        return switch (verdict) {
+            case SURE -> "";
+            case NONE -> "No voter on the roll fits.";
+            case LIKELY -> "One voter fits well; " + doubt(ranked.get(0).pair());
+            case AMBIGUOUS -> ambiguity(ranked);
+        };
+    }
+
+    private static String ambiguity(List<Standing> ranked) {
+        double first = ranked.get(0).probability();
+        double second = ranked.size() < 2 ? 0 : ranked.get(1).probability();
+        return second >= RIVAL * first
+                ? "Two or more voters fit about equally; the papers do not tell them apart."
+                : "One voter may fit, but " + doubt(ranked.get(0).pair());
+    }
+
+    /** What keeps a person from being sure of a pair. */
+    private static String doubt(Comparison pair) {
+        if (pair.suffix() == SuffixGrade.CONFLICT) {
+            return "the generation marks differ, as a parent's and a child's do.";
         }
-        return Verdict.NONE;
+        if (!dateAllows(pair)) {
+            return pair.date() == DateGrade.UNKNOWN
+                    ? "without a birth date a parent, a child or a namesake would show the same."
+                    : "the birth dates differ, as those of a parent, a child or a namesake do.";
+        }
+        if (!givenAllows(pair)) {
+            return "a twin or another relative at the address would show the same.";
+        }
+        if (!surnameAllows(pair)) {
+            return "the surnames differ, and nothing else names this person alone.";
+        }
+        return numberAllows(pair)
+                ? "what agrees is not enough to leave nobody else."
+                : "the number given is another person's or mistaken.";
     }
 
     /** Whether nothing about the pair is what a twin, a parent, a child or a namesake would show. */

@@ -91,7 +91,10 @@ class MatcherTest {
                         .best()
                         .orElseThrow()
                         .evidence())
-                .contains("Same birth date and last four.", "Given name is a known short form of the other.");
+                .contains(
+                        "Same birth date and last four.",
+                        "Given name is a known short form of the other: KATE / CATHERINE.",
+                        "No other voter on the roll has this surname.");
     }
 
     private void assertBest(MatchQuery query, String voterId, Verdict verdict) {
