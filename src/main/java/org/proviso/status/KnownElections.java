@@ -9,6 +9,7 @@ import org.proviso.core.Election.Receipts;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.election.ElectionService;
 import org.proviso.election.OrderRecorded;
+import org.proviso.election.RulesChanged;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionPhase;
@@ -60,7 +61,7 @@ class KnownElections {
     }
 
     @TransactionalEventListener(
-            classes = {ElectionLoaded.class, OrderRecorded.class, SessionChanged.class},
+            classes = {ElectionLoaded.class, OrderRecorded.class, RulesChanged.class, SessionChanged.class},
             phase = TransactionPhase.AFTER_COMMIT)
     void forget() {
         known.forget();

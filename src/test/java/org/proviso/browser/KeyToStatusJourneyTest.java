@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class KeyToStatusJourneyTest {
 
     private static final String NUMBER = "G-2001";
-    private static final String RECEIPT = "4817-2206-3";
+    private static final String RECEIPT = "4817-2206-5";
 
     private static void takeIn(Browser clerk) {
         clerk.signIn("intake").go("/intake/receive");

@@ -86,7 +86,7 @@ class KeyboardJourneyTest {
         browser.signIn("intake").go("/intake/receive");
         browser.find("#place").sendKeys("Prospect School Gym");
         browser.find("#envelope").sendKeys("G-2100");
-        browser.find("#receipt").sendKeys("5538-0417-5", Keys.ENTER);
+        browser.find("#receipt").sendKeys("5538-0417-7", Keys.ENTER);
         browser.rest();
         browser.waitFor("G-2100");
         browser.go("/intake/key/G-2100");
