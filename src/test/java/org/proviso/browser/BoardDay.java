@@ -61,8 +61,11 @@ final class BoardDay {
         browser.waitFor("The vote is closed");
     }
 
-    /** Opens the page of the session. */
-    void look() {
-        browser.go(session);
+    /** Ends the session; whoever sits in one that is open cannot sit in another. */
+    void close() {
+        browser.signIn("board2").go(session);
+        browser.click("Close the session…");
+        browser.click("Close the session");
+        browser.waitFor("The session is closed.");
     }
 }

@@ -73,6 +73,7 @@ class KeyToStatusJourneyTest {
         browser.go(minutes);
         browser.waitFor("carried");
         assertThat(Axe.findings(browser)).as("the minutes").isEmpty();
+        day.close();
         assertThat(VotersPhone.answer(browser, RECEIPT, born)).contains("Your ballot was counted");
         assertThat(Axe.findings(browser)).isEmpty();
         assertThat(VotersPhone.answer(browser, RECEIPT, born.plusDays(1))).doesNotContain("counted");

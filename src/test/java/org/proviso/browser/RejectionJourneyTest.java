@@ -39,6 +39,7 @@ class RejectionJourneyTest {
         BoardDay day = BoardDay.opened(browser);
         assertThat(browser.text()).contains("the voter registered after the deadline");
         day.carry("Move to reject…");
+        day.close();
 
         Envelope envelope = office.the(IntakeService.class)
                 .envelope(office.the(OfficeElections.class).all().get(0).id(), NUMBER)
