@@ -13,9 +13,6 @@ public final class OpenValues {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
 
-    /** A longer value stands by itself, not in the question. */
-    private static final int LONG = 90;
-
     private OpenValues() {}
 
     /** In the order of the vocabulary. Rules that are merely told need no ruling. */
@@ -33,10 +30,8 @@ public final class OpenValues {
         String rule = given.rule().meaning();
         String election = " in the election of " + DAY.format(electionDate) + ": ";
         if (given.isKnown()) {
-            String value = given.value().inWords();
-            return "Is it right" + election + rule
-                    + (value.length() > LONG ? ", as given beside" : ", \"" + value + "\"")
-                    + "? The pack has it from memory, of " + given.reference().words() + ".";
+            return "Is it right" + election + rule + ", \"" + given.value().inWords()
+                    + "\"? The pack has it from memory, of " + given.reference().words() + ".";
         }
         String words = given.rule().words().isEmpty()
                 ? ""
