@@ -3,6 +3,7 @@ package org.proviso.review.file;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedOrder;
@@ -19,6 +20,16 @@ public record CaseFile(
         Around around,
         Work work,
         List<RecordedOrder> orders) {
+
+    /** Whether the law protects the address of whoever the voter is, or is presumed to be. */
+    public boolean isProtected() {
+        return report.voter().map(Voter::confidential).orElse(false);
+    }
+
+    /** A protected address is written out once a person has settled whose the envelope is. */
+    public boolean showsProtectedAddress() {
+        return isProtected() && report.link().isSettled();
+    }
 
     /** Who has the case (full name, empty where nobody), since when, local to the county; whether whoever looks does. */
     public record Holding(String by, Optional<LocalDateTime> since, boolean yours) {}

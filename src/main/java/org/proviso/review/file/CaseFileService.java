@@ -58,6 +58,7 @@ public class CaseFileService {
     private final ImageService images;
     private final CaseFileStore store;
     private final AccessService access;
+    private final ProtectedViews views;
     private final Clock clock;
 
     CaseFileService(
@@ -74,6 +75,7 @@ public class CaseFileService {
             ImageService images,
             CaseFileStore store,
             AccessService access,
+            ProtectedViews views,
             Clock clock) {
         this.cases = cases;
         this.assessments = assessments;
@@ -88,14 +90,22 @@ public class CaseFileService {
         this.images = images;
         this.store = store;
         this.access = access;
+        this.views = views;
         this.clock = clock;
     }
 
-    /** The case with everything around it, as it is in this moment; empty where there is none. */
+    /**
+     * The case with everything around it, as it is in this moment; empty where there is none. Where it shows the protected
+     * address of its voter, that it was seen is an act.
+     */
     @Transactional(readOnly = true)
     public Optional<CaseFile> open(CaseKey key) {
         OfficeUser reader = reader();
-        return cases.find(key).map(now -> file(now, reader));
+        Optional<CaseFile> file = cases.find(key).map(now -> file(now, reader));
+        if (file.map(CaseFile::showsProtectedAddress).orElse(false)) {
+            views.note(key);
+        }
+        return file;
     }
 
     /** Whether the law wants a look at the signature before whoever looks knows whose it is, and there is one to look at. */

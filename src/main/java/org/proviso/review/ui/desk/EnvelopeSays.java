@@ -14,18 +14,22 @@ import org.proviso.ui.UsDates;
 /** The left part: what the voter wrote and what the table noted, and the signature beside the one on file. */
 final class EnvelopeSays extends Div {
 
+    private static final String PROTECTED = "protected address";
+
     EnvelopeSays(Desk desk, boolean signatureHidden) {
         addClassName("part");
         getElement().setAttribute("tabindex", "0");
         getElement().setAttribute("role", "group");
         getElement().setAttribute("aria-label", "What the envelope says");
         Envelope envelope = desk.file().report().envelope();
-        Facts facts = said(envelope.affirmation());
+        boolean hidden = desk.file().isProtected() && !desk.file().showsProtectedAddress();
+        Facts facts = said(envelope.affirmation(), hidden);
         handling(envelope.handling(), facts);
         add(new PageSection("says", "What the envelope says", facts), new SignatureStrip(desk, signatureHidden));
     }
 
-    private static Facts said(Envelope.Affirmation said) {
+    /** {@code hidden}: whose the envelope is is not settled, and the law protects the address of whom it may be. */
+    private static Facts said(Envelope.Affirmation said, boolean hidden) {
         Facts facts = new Facts();
         facts.add("Name", name(said.name()));
         filled(facts, "Former name", said.formerName());
@@ -39,8 +43,11 @@ final class EnvelopeSays extends Div {
                 "Lives at",
                 said.residence().isBlank()
                         ? state(said, Envelope.Field.RESIDENCE_ADDRESS_LINE)
-                        : said.residence().oneLine());
-        filled(facts, "Lived at", said.former().oneLine());
+                        : hidden ? PROTECTED : said.residence().oneLine());
+        filled(
+                facts,
+                "Lived at",
+                hidden && !said.former().isBlank() ? PROTECTED : said.former().oneLine());
         if (said.movedOn() != null) {
             facts.number("Moved on", UsDates.digits(said.movedOn()));
         }

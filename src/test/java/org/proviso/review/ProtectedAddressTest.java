@@ -1,0 +1,57 @@
+package org.proviso.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.Office.accepted;
+import static org.proviso.journey.Office.as;
+
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.journey.Primary;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.CaseFileService;
+
+/** An address that the law protects: hidden while its voter is merely possible, and every view of it afterwards is an act. */
+class ProtectedAddressTest {
+
+    @OnBothDatabases
+    void a_protected_address_is_hidden_until_the_link_is_settled_and_then_every_view_is_written_down(
+            TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("protected_address");
+        CaseFileService files = services.the(CaseFileService.class);
+
+        CaseFile before = as("ada", () -> files.open(key).orElseThrow());
+        assertThat(before.isProtected()).isTrue();
+        assertThat(before.showsProtectedAddress()).isFalse();
+        assertThat(seen(services, key)).isZero();
+
+        String voter = String.valueOf(before.report().link().voterId());
+        EnvelopeCase one = primary.taken(key, "ada");
+        as(
+                "ada",
+                () -> accepted(
+                        services.the(LinkService.class).confirm(new ConfirmLink(key, one.version(), voter, ""))));
+        assertThat(as("ada", () -> files.open(key).orElseThrow()).showsProtectedAddress())
+                .isTrue();
+        as("ben", () -> files.open(key).orElseThrow());
+        assertThat(seen(services, key)).isEqualTo(2);
+    }
+
+    @OnBothDatabases
+    void the_case_of_any_other_voter_leaves_no_such_entry(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        CaseKey key = primary.envelope("in_order");
+        as("ada", () -> services.the(CaseFileService.class).open(key).orElseThrow());
+        assertThat(seen(services, key)).isZero();
+    }
+
+    private static long seen(TestOffice services, CaseKey key) {
+        return services.the(LedgerService.class).about(LedgerChain.of(Primary.ID), key.envelopeNo()).stream()
+                .map(LedgerEntry::act)
+                .filter("protected_address_seen"::equals)
+                .count();
+    }
+}
