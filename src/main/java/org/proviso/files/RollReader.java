@@ -59,14 +59,18 @@ public final class RollReader {
     }
 
     /**
-     * Hands over one voter after the other. Where a row further down is refused, the exception comes after the voters
-     * above it: the caller then drops those.
+     * Hands over one voter after the other. Where a row is refused, the rest of the file is still looked at, and the
+     * exception, which names every bad row, comes after the good voters above the first: the caller then drops those.
      */
     public static void read(Path file, Consumer<String> warn, Consumer<Voter> each) {
         try (CsvTable table = CsvTable.open(file, COLUMNS, warn)) {
             VoterRows rows = new VoterRows(table);
-            while (table.next()) {
-                each.accept(rows.voter());
+            try {
+                while (table.next()) {
+                    each.accept(rows.voter());
+                }
+            } catch (InputException first) {
+                throw BadRows.after(first, table, rows::voter);
             }
         }
     }

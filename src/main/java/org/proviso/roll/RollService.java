@@ -2,18 +2,19 @@ package org.proviso.roll;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.StateList;
+import org.proviso.core.matching.RollEntry;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.files.ContentHash;
 import org.proviso.files.ElectionFolder;
@@ -83,22 +84,16 @@ public class RollService {
         return voters.find(electionId, voterId);
     }
 
-    /** Up to so many records whose surname begins so, and the given name where one is given, by name. */
-    @Transactional(readOnly = true)
-    public List<Voter> named(String electionId, String last, String first, int limit) {
-        return voters.named(electionId, last, first, limit);
-    }
-
-    /** Up to so many records of people born on that day, by name. */
-    @Transactional(readOnly = true)
-    public List<Voter> born(String electionId, LocalDate on, int limit) {
-        return voters.born(electionId, on, limit);
-    }
-
     /** Every record of the roll in the order of its file. */
     @Transactional(readOnly = true)
     public List<Voter> roll(String electionId) {
         return voters.all(electionId);
+    }
+
+    /** Hands over what the index needs of each record of the roll, in no order, without holding the roll. */
+    @Transactional(readOnly = true)
+    public void entries(String electionId, Consumer<RollEntry> each) {
+        voters.entries(electionId, each);
     }
 
     @Transactional(readOnly = true)

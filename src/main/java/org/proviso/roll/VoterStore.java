@@ -1,5 +1,6 @@
 package org.proviso.roll;
 
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -18,14 +19,14 @@ import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
+import org.proviso.core.matching.RollEntry;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Repository;
 
 /** The table of the roll's records. */
 @Repository
 class VoterStore {
-
-    private static final int BATCH = 1_000;
 
     private static final String COLUMNS = """
             election_id, snapshot_no, row_no, voter_id, last_name, first_name, middle_name, suffix, birth_date,
@@ -44,35 +45,28 @@ class VoterStore {
               and v.election_id = ?
             """;
 
+    private static final String ENTRY = """
+            v.voter_id, v.last_name, v.first_name, v.middle_name, v.suffix, v.former_name, v.birth_date, v.house_number,
+            v.street, v.unit, v.zip, v.id_last4, v.drivers_license""";
+
+    private static final int FETCHED = 2_000;
+
     private final JdbcTemplate jdbc;
 
-    VoterStore(JdbcTemplate jdbc) {
+    private final CopyStore copies;
+
+    VoterStore(JdbcTemplate jdbc, CopyStore copies) {
         this.jdbc = jdbc;
+        this.copies = copies;
     }
 
-    /** Writes what the source hands over, batch by batch, and gives the number of rows. */
+    /** Writes what the source hands over, all of it or nothing, and gives the number of rows. */
     int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source) {
-        List<Object[]> rows = new ArrayList<>(BATCH);
-        int[] written = {0};
-        source.accept(voter -> {
-            rows.add(row(electionId, snapshot, ++written[0], voter));
-            if (rows.size() == BATCH) {
-                insert(rows);
-            }
-        });
-        insert(rows);
-        return written[0];
-    }
-
-    private void insert(List<Object[]> rows) {
-        int width = COLUMNS.split(",").length;
-        String sql = "insert into voter (" + COLUMNS + ") values (?" + ", ?".repeat(width - 1) + ")";
-        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
-            for (int i = 0; i < row.length; i++) {
-                statement.setObject(i + 1, row[i]);
-            }
-        });
-        rows.clear();
+        try (RowFile file = new RowFile()) {
+            source.accept(voter -> file.add(row(electionId, snapshot, file.rows() + 1, voter)));
+            copies.load("voter", COLUMNS, file.written());
+            return file.rows();
+        }
     }
 
     private static Object[] row(String electionId, int snapshot, int number, Voter voter) {
@@ -130,33 +124,36 @@ class VoterStore {
                 .findFirst();
     }
 
-    /** Those whose surname begins so, as typed or all in capitals, and the given name too where one was typed. */
-    List<Voter> named(String electionId, String last, String first, int limit) {
-        String sql = IN_USE + """
-                and (v.last_name between ? and ? or v.last_name between ? and ?)
-                and lower(v.first_name) like ? order by v.last_name, v.first_name, v.voter_id limit ?""";
-        String capitals = last.toUpperCase(Locale.ROOT);
-        String given = first.toLowerCase(Locale.ROOT).replaceAll("[%_\\\\]", "") + "%";
-        return jdbc.query(
-                sql,
-                this::voter,
-                electionId,
-                electionId,
-                last,
-                last + "\uFFFD",
-                capitals,
-                capitals + "\uFFFD",
-                given,
-                limit);
-    }
-
-    List<Voter> born(String electionId, LocalDate on, int limit) {
-        String sql = IN_USE + "and v.birth_date = ? order by v.last_name, v.first_name, v.voter_id limit ?";
-        return jdbc.query(sql, this::voter, electionId, electionId, on, limit);
-    }
-
     List<Voter> all(String electionId) {
         return jdbc.query(IN_USE + "order by v.row_no", this::voter, electionId, electionId);
+    }
+
+    /** What the index needs of each record in use, in no order; only a few records are held at a time. */
+    void entries(String electionId, Consumer<RollEntry> each) {
+        String sql = IN_USE.replace("v.*", ENTRY);
+        jdbc.query(
+                connection -> {
+                    PreparedStatement statement = connection.prepareStatement(sql);
+                    statement.setFetchSize(FETCHED);
+                    statement.setString(1, electionId);
+                    statement.setString(2, electionId);
+                    return statement;
+                },
+                (RowCallbackHandler) row -> each.accept(entry(row)));
+    }
+
+    private static RollEntry entry(ResultSet row) throws SQLException {
+        return new RollEntry(
+                row.getString(1),
+                new PersonName(row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
+                row.getString(6),
+                row.getObject(7, LocalDate.class),
+                row.getString(8),
+                row.getString(9),
+                row.getString(10),
+                row.getString(11),
+                row.getString(12),
+                row.getString(13));
     }
 
     private Voter voter(ResultSet row, int number) throws SQLException {

@@ -51,11 +51,12 @@ record Links(List<Row> rows) {
     Quality best(Truth truth) {
         List<Row> sorted = new ArrayList<>(rows);
         sorted.sort(Comparator.comparingDouble(Row::probability).reversed());
-        Quality best = new Quality(0, 0, truth.onRoll());
+        long onRoll = truth.onRoll();
+        Quality best = new Quality(0, 0, onRoll);
         long right = 0;
         for (int i = 0; i < sorted.size(); i++) {
             right += truth.isRight(sorted.get(i).envelope(), sorted.get(i).voter()) ? 1 : 0;
-            Quality here = new Quality(i + 1, right, truth.onRoll());
+            Quality here = new Quality(i + 1, right, onRoll);
             best = here.f1() > best.f1() ? here : best;
         }
         return best;

@@ -41,6 +41,10 @@ public final class RollIndex {
         return ids.get(voter);
     }
 
+    boolean idBegins(int voter, String beginning) {
+        return ids.begins(voter, beginning);
+    }
+
     RollWords words() {
         return words;
     }

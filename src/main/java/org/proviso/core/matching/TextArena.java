@@ -45,6 +45,20 @@ final class TextArena {
         return joined;
     }
 
+    /** Whether a text begins so; capitals and small letters of ASCII are alike. */
+    boolean begins(int index, String beginning) {
+        int start = index == 0 ? 0 : places[index - 1];
+        if (places[index] - start < beginning.length()) {
+            return false;
+        }
+        for (int i = 0; i < beginning.length(); i++) {
+            if (Character.toUpperCase((char) bytes[start + i]) != Character.toUpperCase(beginning.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     String get(int index) {
         int start = index == 0 ? 0 : places[index - 1];
         return new String(bytes, start, places[index] - start, StandardCharsets.UTF_8);

@@ -9,11 +9,11 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
-import org.proviso.roll.RollService;
+import org.proviso.review.LookupService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Finds envelopes and voters by a number, a birth date or a name, for whoever works on cases. */
+/** Finds envelopes and voters by a number, a birth date, a name or an address, for whoever works on cases. */
 @Service
 public class FindService {
 
@@ -21,12 +21,12 @@ public class FindService {
     public static final int MOST = 25;
 
     private final FindStore store;
-    private final RollService roll;
+    private final LookupService lookup;
     private final AccessService access;
 
-    FindService(FindStore store, RollService roll, AccessService access) {
+    FindService(FindStore store, LookupService lookup, AccessService access) {
         this.store = store;
-        this.roll = roll;
+        this.lookup = lookup;
         this.access = access;
     }
 
@@ -46,6 +46,11 @@ public class FindService {
     public List<Voter> voters(String electionId, String typed) {
         demand();
         return voters(electionId, Sought.of(typed));
+    }
+
+    /** Whether the roll is being read just now, as after a start: until it is, a look-up for voters waits. */
+    public boolean isReadingRoll() {
+        return lookup.isReading();
     }
 
     private void demand() {
@@ -72,13 +77,15 @@ public class FindService {
 
     private List<Voter> voters(String electionId, Sought sought) {
         if (sought.date().isPresent()) {
-            return roll.born(electionId, sought.date().get(), MOST);
+            return lookup.born(electionId, sought.date().get(), MOST);
         }
         if (sought.hasDigits()) {
-            return roll.voter(electionId, sought.typed()).stream().toList();
+            return sought.isAddress()
+                    ? lookup.at(electionId, sought.typed(), MOST)
+                    : lookup.numbered(electionId, sought.typed(), MOST);
         }
         return sought.last().length() < 2
                 ? new ArrayList<>()
-                : roll.named(electionId, sought.last(), sought.first(), MOST);
+                : lookup.named(electionId, sought.last(), sought.first(), MOST);
     }
 }

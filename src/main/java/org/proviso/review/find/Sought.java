@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What somebody typed to find an envelope or a voter, as a number, a date or a name. */
+/** What somebody typed to find an envelope or a voter, as a number, a date, a name or an address. */
 record Sought(String typed) {
 
     private static final int NUMBER_WIDTH = 6;
@@ -21,6 +21,14 @@ record Sought(String typed) {
 
     boolean hasDigits() {
         return typed.chars().anyMatch(Character::isDigit);
+    }
+
+    /** A house number and a street: digits first, then words. */
+    boolean isAddress() {
+        int space = typed.indexOf(' ');
+        return space > 0
+                && Character.isDigit(typed.charAt(0))
+                && typed.substring(space).chars().anyMatch(Character::isLetter);
     }
 
     /** An envelope number as typed, and with the zeros that are left out when it is said aloud. */

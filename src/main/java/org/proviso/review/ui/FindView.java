@@ -44,6 +44,14 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
                 .getSingleParameter("for")
                 .orElse("");
         getContent().removeAll();
+        if (find.isReadingRoll()) {
+            getContent()
+                    .add(
+                            new PageHead("Find", "The roll is being read."),
+                            new Paragraph("Voters can be looked up when it is; for a million this takes some seconds."
+                                    + " Open this page again then."));
+            return;
+        }
         Found found = find.find(workplace.electionId(), typed);
         getContent().add(new PageHead("Find", lead(typed, found)));
         if (!found.envelopes().isEmpty()) {
@@ -55,7 +63,8 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         if (found.isNothing()) {
             getContent()
                     .add(new Paragraph("You can find an envelope by its number, its receipt or the name on it, and a"
-                            + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984) or id."));
+                            + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984), address (1204 Quarry)"
+                            + " or the beginning of an id."));
         }
     }
 
