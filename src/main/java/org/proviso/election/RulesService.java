@@ -85,13 +85,20 @@ public class RulesService {
         List<CountyRuling> rulings = new ArrayList<>(election.rulings());
         changed.forEach((rule, value) ->
                 rulings.add(new CountyRuling(rule, value, WhatIf.SUPPOSED, election.date(), WhatIf.SUPPOSED)));
+        RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : bundled(packName);
         try {
-            RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : RulePacks.load(packName);
             return DeadlineBook.of(
                     PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed());
         } catch (InputException e) {
-            throw new RulesRefusedException(String.valueOf(e.getMessage()));
+            throw new RulesRefusedException(e.reason());
         }
+    }
+
+    private static RulePack bundled(String packName) {
+        if (!RulePacks.bundled().contains(packName)) {
+            throw new RulesRefusedException("There is no rule pack " + packName + ".");
+        }
+        return RulePacks.load(packName);
     }
 
     private RulePack pack(String electionId, String name) {

@@ -30,8 +30,8 @@ public final class OpenValues {
         String rule = given.rule().meaning();
         String election = " in the election of " + DAY.format(electionDate) + ": ";
         if (given.isKnown()) {
-            return "Is it right" + election + rule + " is \"" + given.value().inWords() + "\"? The pack has it from"
-                    + " memory, of " + given.reference().words() + ".";
+            return "Is it right" + election + rule + ", \"" + given.value().inWords()
+                    + "\"? The pack has it from memory, of " + given.reference().words() + ".";
         }
         String words = given.rule().words().isEmpty()
                 ? ""

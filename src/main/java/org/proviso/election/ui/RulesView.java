@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +20,16 @@ import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Given;
+import org.proviso.core.rules.PackOrder;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleType;
+import org.proviso.election.RuleChange;
+import org.proviso.election.RuleChangeService;
 import org.proviso.election.RulesService;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
+import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
 import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
@@ -40,7 +45,7 @@ public final class RulesView extends Composite<Div> {
 
     private final transient DeadlineBook book;
 
-    RulesView(RulesService rules, AccessService access, Workplace workplace) {
+    RulesView(RulesService rules, RuleChangeService changes, AccessService access, Workplace workplace) {
         access.demand(Act.READ_FIGURES);
         book = rules.book(workplace.electionId());
         RulePack pack = book.pack().pack();
@@ -57,7 +62,9 @@ public final class RulesView extends Composite<Div> {
             caution.addClassName("warn");
             getContent().add(caution);
         }
+        putInForce(changes, workplace);
         byHeading().forEach(this::show);
+        orders();
         Paragraph hash = new Paragraph("These rules as one number: "
                 + book.pack().hash() + ". Every assessment names the number of the rules it was made under.");
         hash.addClassNames("soft", "small", "hash");
@@ -68,6 +75,43 @@ public final class RulesView extends Composite<Div> {
                                         + " the office's own is proved when it is loaded. Both are the supervisor's, in Set-up."),
                         hash,
                         new Caution());
+    }
+
+    /** Who put a pack of the office's own in force, and that counsel overrode the proof where it was so. */
+    private void putInForce(RuleChangeService changes, Workplace workplace) {
+        List<RuleChange> all = changes.changes(workplace.electionId());
+        if (all.isEmpty()) {
+            return;
+        }
+        RuleChange last = all.get(all.size() - 1);
+        ElectionLine election = workplace.election().orElseThrow();
+        Paragraph line = new Paragraph("Put in force by " + last.putBy() + " on "
+                + UsDates.moment(LocalDateTime.ofInstant(last.putAt(), election.zone()))
+                + (last.isOverride()
+                        ? ", by counsel's override (" + last.counsel() + ": " + last.ground()
+                                + "), though the proof failed: " + last.counterexample()
+                        : "; it was proved."));
+        if (last.isOverride()) {
+            line.addClassName("warn");
+        }
+        getContent().add(line);
+    }
+
+    /** Court orders that the pack has, also those that change nothing for this election. */
+    private void orders() {
+        List<PackOrder> orders = book.pack().pack().orders();
+        if (orders.isEmpty()) {
+            return;
+        }
+        PlainTable table =
+                new PlainTable("Court orders in the pack", "Court", "Changes", "To", "Elections", "Standing");
+        orders.forEach(order -> table.row(
+                order.court() + ", " + UsDates.digits(order.on()),
+                order.rule().meaning(),
+                order.value().value().inWords(),
+                UsDates.digits(order.value().from()) + " to " + UsDates.digits(order.to()),
+                order.standing().code().replace('_', ' ')));
+        getContent().add(new H2("Court orders in the pack"), table);
     }
 
     private Map<String, Map<Rule, Given>> byHeading() {

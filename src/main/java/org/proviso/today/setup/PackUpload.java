@@ -44,8 +44,12 @@ final class PackUpload extends Div {
                 new H2("Upload a pack"),
                 new Paragraph("It is proved and compared first; nothing changes until you put it in force. One that"
                         + " breaks a promise is refused, unless counsel overrides it on record."),
-                upload,
-                shown);
+                upload);
+    }
+
+    /** Where it is shown what the proof says and which cases would change; empty until a pack was uploaded. */
+    Div tried() {
+        return shown;
     }
 
     private void take(byte[] bytes) {
@@ -53,12 +57,12 @@ final class PackUpload extends Div {
         shown.removeAll();
         try {
             RuleChangeService.Tried tried = changes.tryOut(election, content);
+            shown.add(new H2("Uploaded, not in force"));
             shown.add(new Paragraph(
                     tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
             proof(tried.proof());
-            shown.add(new Differences(whatIf.compare(election, tried.book())));
             ActButton put = new ActButton(tried.proof().holds() ? "Put it in force" : "Override, and put it in force");
-            shown.add(put.first().does(this::put));
+            shown.add(put.first().does(this::put), new Differences(whatIf.compare(election, tried.book())));
         } catch (RulesRefusedException e) {
             Said.refused("Nothing was read: " + e.getMessage());
             shown.add(new Paragraph("Nothing was read: " + e.getMessage()));

@@ -48,9 +48,10 @@ public final class RuleChangeView extends Composite<Div> {
         this.changes = changes;
         this.assessments = assessments;
         this.workplace = workplace;
-        Div side = new Div(new PackUpload(changes, whatIf, workplace.electionId(), this::show));
+        PackUpload upload = new PackUpload(changes, whatIf, workplace.electionId(), this::show);
+        Div side = new Div(upload);
         side.addClassName("side");
-        Div bench = new Div(list, side);
+        Div bench = new Div(new Div(upload.tried(), list), side);
         bench.addClassName("bench");
         getContent().addClassNames("sheet", "intake", "transmittals");
         getContent()

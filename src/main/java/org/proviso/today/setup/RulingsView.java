@@ -14,7 +14,6 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.CountyRuling;
-import org.proviso.core.rules.Given;
 import org.proviso.election.RecordedRuling;
 import org.proviso.election.RulingService;
 import org.proviso.review.RulingTask;
@@ -85,17 +84,13 @@ public final class RulingsView extends Composite<Div> {
     }
 
     private PlainTable table(List<RulingTask> tasks) {
-        PlainTable table = new PlainTable("Values to rule on", "Ask counsel", "The pack says", "Envelopes waiting", "");
+        PlainTable table = new PlainTable("Values to rule on", "Ask counsel", "Rule", "Envelopes waiting", "");
         tasks.forEach(task -> table.row(List.<Component>of(
                 new Span(task.question()),
-                new Span(says(task.given())),
+                new Span(task.given().rule().key()),
                 new Span(waiting(task.envelopeNos())),
                 new ActButton("Rule on it").quiet().does(() -> form.rule(task.given())))));
         return table;
-    }
-
-    private static String says(Given given) {
-        return given.isKnown() ? given.value().inWords() + ", from memory" : "nothing";
     }
 
     private static String waiting(List<String> numbers) {

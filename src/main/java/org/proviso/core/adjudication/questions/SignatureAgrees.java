@@ -71,7 +71,10 @@ final class SignatureAgrees extends Asked<Comparison> {
         Given rule = setting.pack().of(StateRules.SIGNATURE_VARIANT);
         return switch (rule.word()) {
             case "accepted" -> setting.clear("A variant that the law accepts", StateRules.SIGNATURE_VARIANT);
-            case "not_accepted" -> setting.stands(Reason.SIGNATURE_DIFFERS, StateRules.SIGNATURE_VARIANT);
+            case "not_accepted" ->
+                setting.open(
+                        "a variant, which the law does not accept; only two reviewers may find it different",
+                        StateRules.SIGNATURE_VARIANT);
             default -> setting.open("it differs only by a variant; a person decides", StateRules.SIGNATURE_VARIANT);
         };
     }
