@@ -62,10 +62,10 @@ class VoterStore {
 
     /** Writes what the source hands over, all of it or nothing, and gives the number of rows. */
     int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source) {
-        try (RowFile file = new RowFile()) {
-            source.accept(voter -> file.add(row(electionId, snapshot, file.rows() + 1, voter)));
-            copies.load("voter", COLUMNS, file.written());
-            return file.rows();
+        try (RowSlices rows = new RowSlices(copies, "voter", COLUMNS)) {
+            source.accept(voter -> rows.add(row(electionId, snapshot, rows.rows() + 1, voter)));
+            rows.finish();
+            return rows.rows();
         }
     }
 

@@ -28,4 +28,14 @@ class SoughtTest {
         assertThat(Sought.of("kath voss").last()).isEqualTo("Voss");
         assertThat(Sought.of("kath voss").first()).isEqualTo("kath");
     }
+
+    @Test
+    void digits_and_then_words_are_an_address() {
+        assertThat(Sought.of("1204 Quarry").isAddress()).isTrue();
+        assertThat(Sought.of("1204 n 3rd st").isAddress()).isTrue();
+        assertThat(Sought.of("1204").isAddress()).isFalse();
+        assertThat(Sought.of("12 34").isAddress()).isFalse();
+        assertThat(Sought.of("V1204 Quarry").isAddress()).isFalse();
+        assertThat(Sought.of("Voss, Katherine").isAddress()).isFalse();
+    }
 }
