@@ -14,9 +14,11 @@ final class Rows {
 
     void election(String id) {
         jdbc.sql("""
-                        insert into election values (?, 'Test', date '2026-11-03', 'general', 'Test County',
-                          'America/Detroit', 'example', 3, 2, '', '', '', '', time '20:00:00', 'en', ?,
-                          current_timestamp, null, 0)""").params(id, id).update();
+                        insert into election (election_id, name, held_on, kind, jurisdiction, zone, rule_pack,
+                          deciding_members, deciding_quorum, office_name, office_address, office_phone,
+                          office_email, polls_close, languages, content_hash, loaded_at, version)
+                        values (?, 'Test', date '2026-11-03', 'general', 'Test County', 'America/Detroit',
+                          'example', 3, 2, '', '', '', '', time '20:00:00', 'en', ?, current_timestamp, 0)""").params(id, id).update();
     }
 
     void envelope(String election, String envelope, String receipt) {
