@@ -64,7 +64,7 @@ class KeyToStatusJourneyTest {
         day.carry("Move to count…");
         String minutes = browser.href("Minutes");
         browser.go(browser.href("Room display") + "?hold");
-        browser.waitFor("Count: 1 envelope");
+        browser.waitFor("carried");
         assertThat(browser.text())
                 .as("the room reads no names")
                 .contains(NUMBER)
