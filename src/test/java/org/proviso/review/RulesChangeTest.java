@@ -24,6 +24,7 @@ import org.proviso.election.RulingService;
 import org.proviso.election.SignRuling;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.journey.Primary;
+import org.proviso.review.file.CaseFileService;
 
 /** County rulings and packs of the office's own: what they change, what they leave, and what is refused. */
 class RulesChangeTest {
@@ -172,7 +173,16 @@ class RulesChangeTest {
                     assertThat(stale.packHash()).isEqualTo(hash);
                 });
         assertThat(primary.now(key).state()).isEqualTo(CaseState.DECIDED);
+        assertThat(settledUnderOtherRules(services, key)).isTrue();
+        assertThat(settledUnderOtherRules(services, before.key())).isFalse();
         assertThatThrownBy(() -> as("carl", () -> changes.put(ours))).hasMessageContaining("in force already");
+    }
+
+    /** What the page of the case says of it. */
+    private static boolean settledUnderOtherRules(TestOffice services, CaseKey key) {
+        return as("ada", () -> services.the(CaseFileService.class).open(key).orElseThrow())
+                .work()
+                .rulesChangedSince();
     }
 
     @OnBothDatabases

@@ -51,12 +51,16 @@ public record CaseFile(
     /** Which pictures of signatures there are: of the envelope's own, and how many on file of whoever it is presumed to be. */
     public record Pictures(boolean ofEnvelope, int onFile) {}
 
-    /** What people did with it so far; the signature is hidden while the law wants a first look that knows no name. */
+    /**
+     * What people did with it so far. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
+     * the signature is hidden while the law wants a first look that knows no name.
+     */
     public record Work(
             List<GivenAnswer> answers,
             List<ResearchRequest> requests,
             List<DoneSearch> searches,
             Optional<Proposed> proposed,
             Optional<DecidedLine> decided,
+            boolean rulesChangedSince,
             boolean signatureHidden) {}
 }

@@ -198,7 +198,13 @@ public class CaseFileService {
                 store.searches(key, county),
                 proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
                 store.decided(key, county),
+                isStale(key),
                 isBlind(key, report));
+    }
+
+    private boolean isStale(CaseKey key) {
+        String now = rules.book(key.electionId()).pack().hash();
+        return store.settledUnder(key).filter(hash -> !hash.equals(now)).isPresent();
     }
 
     private boolean isBlind(CaseKey key, CaseReport report) {

@@ -94,6 +94,19 @@ class CaseFileStore {
                 .optional();
     }
 
+    /** The hash of the rules that a settled case was assessed under last; empty while it is not settled. */
+    Optional<String> settledUnder(CaseKey key) {
+        return jdbc.sql("""
+                        select a.pack_hash from envelope_case c join assessment a
+                            on a.election_id = c.election_id and a.envelope_no = c.envelope_no and a.way = 'settled'
+                        where c.election_id = ? and c.envelope_no = ?
+                            and c.state in ('decided', 'released', 'sent_on', 'ended')
+                        order by a.assessment_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(String.class)
+                .optional();
+    }
+
     private static List<Reason> reasons(String codes) {
         return Stream.of(codes.split(";"))
                 .flatMap(code -> Code.find(Reason.class, code).stream())

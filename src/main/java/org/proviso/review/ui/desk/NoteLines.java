@@ -24,6 +24,11 @@ final class NoteLines extends Div {
                 .ifPresent(second -> line(second.by() + " sent the proposal back: \u201C" + second.note() + "\u201D"));
         work.requests().forEach(request -> research(desk, request));
         work.searches().forEach(this::search);
+        if (work.rulesChangedSince()) {
+            line(
+                    "It was settled under rules that are not in force any more. What was decided stands until people open it"
+                            + " again; the page Another rule pack in Set-up lists such cases.");
+        }
         setVisible(getComponentCount() > 0);
     }
 
