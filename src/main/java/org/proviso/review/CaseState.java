@@ -25,6 +25,11 @@ public enum CaseState implements Code {
         return words;
     }
 
+    /** Whether people have settled it, or nothing is left to settle: what comes from outside changes it no more. */
+    public boolean isOver() {
+        return this == DECIDED || this == SENT_ON || this == ENDED || this == RELEASED;
+    }
+
     /** As it is said in a sentence: {@code in review}. */
     public String spoken() {
         return code().replace('_', ' ');

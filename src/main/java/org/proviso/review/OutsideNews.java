@@ -1,11 +1,9 @@
 package org.proviso.review;
 
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
@@ -26,9 +24,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** Hears what other rooms recorded about envelopes, in their transaction, and opens or looks again at their cases. */
 @Component
 class OutsideNews {
-
-    private static final Set<CaseState> OVER =
-            EnumSet.of(CaseState.DECIDED, CaseState.RELEASED, CaseState.SENT_ON, CaseState.ENDED);
 
     private final CaseWatch watch;
     private final CaseStore cases;
@@ -75,7 +70,7 @@ class OutsideNews {
                 .filter(key -> cases.find(key).isPresent())
                 .toList();
         List<CaseKey> all = cases.all(news.electionId()).stream()
-                .filter(one -> !OVER.contains(one.state()))
+                .filter(one -> !one.state().isOver())
                 .map(EnvelopeCase::key)
                 .toList();
         lookAgain(news.envelopeNos().isEmpty() ? all : named, "A court's order was recorded.");
@@ -87,7 +82,7 @@ class OutsideNews {
     public void rulesChanged(RulesChanged news) {
         lookAgain(
                 cases.all(news.electionId()).stream()
-                        .filter(one -> !OVER.contains(one.state()))
+                        .filter(one -> !one.state().isOver())
                         .map(EnvelopeCase::key)
                         .toList(),
                 news.because());

@@ -1,10 +1,8 @@
 package org.proviso.review;
 
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
@@ -20,9 +18,6 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class RulesWatch {
-
-    private static final Set<CaseState> UNDECIDED =
-            EnumSet.of(CaseState.OPEN, CaseState.IN_REVIEW, CaseState.PROPOSED, CaseState.READY);
 
     private static final List<String> BECAUSE = List.of("The program's rules were updated.");
 
@@ -49,7 +44,7 @@ public class RulesWatch {
         ResolvedPack pack = rules.keep(electionId).pack();
         Map<CaseKey, List<String>> because = new LinkedHashMap<>();
         cases.all(electionId).stream()
-                .filter(one -> UNDECIDED.contains(one.state()))
+                .filter(one -> !one.state().isOver())
                 .forEach(one -> because.put(one.key(), BECAUSE));
         List<CaseDifference> differences = watch.lookAgain(because.keySet(), Actor.SYSTEM, because);
         ledger.record(

@@ -5,6 +5,7 @@ import org.proviso.review.RulesWatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
+import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Component;
 
 /** Before the first page is served: puts the rules that came with this version of the program in force. */
@@ -25,7 +26,7 @@ class RulesAtStart implements SmartLifecycle {
     @Override
     public void start() {
         for (String election : elections.all()) {
-            int changed = rules.look(election).size();
+            int changed = look(election);
             if (changed > 0) {
                 LOG.info(
                         "The rules of {} were updated with the program; {} cases come out otherwise now.",
@@ -34,6 +35,15 @@ class RulesAtStart implements SmartLifecycle {
             }
         }
         looked = true;
+    }
+
+    /** Of several nodes that start together one puts the rules in force; the others find that done. */
+    private int look(String election) {
+        try {
+            return rules.look(election).size();
+        } catch (DuplicateKeyException e) {
+            return rules.look(election).size();
+        }
     }
 
     @Override
