@@ -1,6 +1,5 @@
 package org.proviso.core.matching;
 
-import java.util.function.IntConsumer;
 import org.proviso.core.matching.KeyFields.IntBag;
 
 /**
@@ -11,40 +10,47 @@ enum Block {
     /** Whatever the given name has become. */
     SURNAME_SOUND_AND_DATE {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             pairs(of.surnameSounds, of.dates, sink);
         }
     },
     /** Whatever the surname has become. */
     DATE_AND_INITIAL {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             pairs(of.dates, of.initials, sink);
         }
     },
-    /** A slip in the day or the month. */
-    SURNAME_SOUND_AND_YEAR {
+    /** A slip in the day. */
+    SURNAME_SOUND_AND_MONTH {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
-            named(of, of.year, sink);
+        void keys(KeyFields of, IntColumn sink) {
+            named(of, PackedDate.withoutDay(of.date), sink);
+        }
+    },
+    /** A slip in the month. */
+    SURNAME_SOUND_AND_DAY {
+        @Override
+        void keys(KeyFields of, IntColumn sink) {
+            named(of, PackedDate.withoutMonth(of.date), sink);
         }
     },
     /** A slip in the year. */
-    SURNAME_SOUND_AND_DAY {
+    SURNAME_SOUND_AND_BIRTHDAY {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
-            named(of, of.day, sink);
+        void keys(KeyFields of, IntColumn sink) {
+            named(of, PackedDate.day(of.date), sink);
         }
     },
     SURNAME_AND_HOUSE {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             pairs(of.surnames, of.houses, sink);
         }
     },
     DATE_AND_LAST4 {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             if (of.last4 > 0) {
                 each(of.dates, of.last4, sink);
             }
@@ -52,7 +58,7 @@ enum Block {
     },
     LAST4_AND_SURNAME_SOUND {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             if (of.last4 > 0) {
                 each(of.surnameSounds, of.last4, sink);
             }
@@ -60,7 +66,7 @@ enum Block {
     },
     LAST4_AND_GIVEN_SOUND {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             if (of.last4 > 0) {
                 each(of.givenSounds, of.last4, sink);
             }
@@ -68,15 +74,15 @@ enum Block {
     },
     LICENSE {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             if (of.license != 0) {
-                sink.accept(mix(of.license, 0));
+                sink.add(mix(of.license, 0));
             }
         }
     },
     NAME_SOUNDS {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             pairs(of.surnameSounds, of.givenSounds, sink);
         }
 
@@ -89,7 +95,7 @@ enum Block {
     /** Voters of whom the roll has no date. */
     NAME_SOUNDS_OF_UNDATED {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             if (of.undated) {
                 pairs(of.surnameSounds, of.givenSounds, sink);
             }
@@ -97,9 +103,9 @@ enum Block {
     },
     HOUSE_AND_STREET {
         @Override
-        void keys(KeyFields of, IntConsumer sink) {
+        void keys(KeyFields of, IntColumn sink) {
             for (int i = 0; i < of.addresses.size(); i++) {
-                sink.accept(of.addresses.get(i));
+                sink.add(of.addresses.get(i));
             }
         }
     };
@@ -110,8 +116,18 @@ enum Block {
     /** Against another birth date only a rare name counts, and then with a middle name. */
     private static final int LONGEST_LIST_OF_DATED = 20;
 
-    /** Hands over the number of each pair the person has; equal pairs give equal numbers. */
-    abstract void keys(KeyFields of, IntConsumer sink);
+    /** Adds the number of each pair the person has; equal pairs give equal numbers. */
+    abstract void keys(KeyFields of, IntColumn sink);
+
+    /** When the block's voters are looked at. */
+    Stage stage() {
+        return switch (this) {
+            case SURNAME_SOUND_AND_MONTH, SURNAME_SOUND_AND_DAY, SURNAME_SOUND_AND_BIRTHDAY -> Stage.OTHER_DATE;
+            case NAME_SOUNDS -> Stage.NAME_ONLY;
+            case NAME_SOUNDS_OF_UNDATED -> Stage.UNDATED;
+            default -> Stage.NEAR;
+        };
+    }
 
     /** The longest list that is worth a look for an envelope. */
     int longest(KeyFields of) {
@@ -119,7 +135,7 @@ enum Block {
     }
 
     /** The surname's sound and the given name's initial with a part of the date, 0 where there is none. */
-    private static void named(KeyFields of, int part, IntConsumer sink) {
+    private static void named(KeyFields of, int part, IntColumn sink) {
         if (part == 0) {
             return;
         }
@@ -128,15 +144,15 @@ enum Block {
         }
     }
 
-    private static void pairs(IntBag a, IntBag b, IntConsumer sink) {
+    private static void pairs(IntBag a, IntBag b, IntColumn sink) {
         for (int i = 0; i < b.size(); i++) {
             each(a, b.get(i), sink);
         }
     }
 
-    private static void each(IntBag a, int b, IntConsumer sink) {
+    private static void each(IntBag a, int b, IntColumn sink) {
         for (int i = 0; i < a.size(); i++) {
-            sink.accept(mix(a.get(i), b));
+            sink.add(mix(a.get(i), b));
         }
     }
 

@@ -48,7 +48,7 @@ record Claim(
         fields.addGiven(name.surname(), Soundex.number(name.surname()));
         fields.addDate(birth);
         fields.addDate(PackedDate.swapped(birth));
-        fields.addDateParts(birth);
+        fields.date = birth;
         fields.undated = birth != PackedDate.UNKNOWN;
         fields.last4 = last4;
         fields.license = license;

@@ -27,6 +27,11 @@ final class IntColumn {
         System.arraycopy(values, 0, target, place, size);
     }
 
+    /** Takes the numbers out, to be filled again. */
+    void empty() {
+        size = 0;
+    }
+
     /** Lets go of the memory. */
     void clear() {
         values = new int[0];

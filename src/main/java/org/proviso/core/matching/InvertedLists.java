@@ -43,7 +43,7 @@ final class InvertedLists {
         byte[] keysOf = new byte[count];
         for (int voter = 0; voter < count; voter++) {
             int before = keys.size();
-            block.keys(fields.of(voter, block), keys::add);
+            block.keys(fields.of(voter, block), keys);
             keysOf[voter] = (byte) (keys.size() - before);
         }
         int[] begins = new int[Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, keys.size())) << 1) + 1];

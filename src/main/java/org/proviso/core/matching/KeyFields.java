@@ -13,8 +13,7 @@ final class KeyFields {
     final IntBag givenSounds = new IntBag();
     final IntBag initials = new IntBag();
     final IntBag dates = new IntBag();
-    int year;
-    int day;
+    int date;
     boolean undated;
     int last4;
     int license;
@@ -29,8 +28,7 @@ final class KeyFields {
         dates.clear();
         houses.clear();
         addresses.clear();
-        year = 0;
-        day = 0;
+        date = 0;
         undated = false;
         last4 = 0;
         license = 0;
@@ -53,12 +51,6 @@ final class KeyFields {
             givenSounds.add(sound);
             initials.add(given.charAt(0));
         }
-    }
-
-    /** The parts of a date; a person without one is looked for by name. */
-    void addDateParts(int date) {
-        year = PackedDate.year(date);
-        day = PackedDate.day(date);
     }
 
     void addDate(int date) {

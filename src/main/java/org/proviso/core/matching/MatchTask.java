@@ -1,9 +1,15 @@
 package org.proviso.core.matching;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Matches envelopes one after another. For one thread: it keeps its working memory. */
 final class MatchTask {
+
+    private static final Stage[] STAGES = Stage.values();
+
+    /** A voter for whom so many bits less speak, one against a million, does not matter beside the best. */
+    private static final double OUTWEIGHED = 20;
 
     private final RollIndex index;
     private final Weights weights;
@@ -24,43 +30,70 @@ final class MatchTask {
         scorer = new Scorer(index, frequencies, weights);
     }
 
+    /** The voters that come near, each weighed. */
     List<Standing> rank(MatchQuery query) {
-        return standings(Claim.of(query)).ranked();
+        return standings(Claim.of(query), false).ranked();
+    }
+
+    /** The same for who asks for the best only: others are weighed while they can matter beside it. */
+    List<Standing> best(MatchQuery query) {
+        return standings(Claim.of(query), true).ranked();
     }
 
     /** The envelope's person with the voters that come near, for estimating. */
     Estimation.Seen look(MatchQuery query) {
         Claim claim = Claim.of(query);
         List<Comparison> pairs =
-                standings(claim).ranked().stream().map(Standing::pair).toList();
+                standings(claim, true).ranked().stream().map(Standing::pair).toList();
         return new Estimation.Seen(claim, pairs);
     }
 
-    private Standings standings(Claim claim) {
+    private Standings standings(Claim claim, boolean bestOnly) {
         Standings standings = new Standings(index, weights.prior());
         prefilter.start(claim);
         names.start(claim);
-        VoterSet voters = search.find(claim);
-        fetchBirths(voters);
-        for (int i = 0; i < voters.size(); i++) {
-            int voter = voters.get(i);
-            if (prefilter.passes(claim, voter, births[i])) {
-                names.compare(voter);
-                if (prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter))) {
-                    standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
-                }
+        search.start(claim);
+        int weighed = 0;
+        for (Stage stage : STAGES) {
+            if (!bestOnly || !settles(claim, standings, stage)) {
+                VoterSet voters = search.gather(stage);
+                weigh(claim, voters, weighed, standings, bestOnly);
+                weighed = voters.size();
             }
         }
         return standings;
     }
 
+    /** Whether one found already outweighs all that a stage can bring. */
+    private boolean settles(Claim claim, Standings standings, Stage stage) {
+        return stage != Stage.NEAR
+                && search.nearIsWhole()
+                && standings.bestBits() - OUTWEIGHED >= prefilter.most(claim, stage);
+    }
+
+    private void weigh(Claim claim, VoterSet voters, int from, Standings standings, boolean bestOnly) {
+        fetchBirths(voters, from);
+        for (int i = from; i < voters.size(); i++) {
+            int voter = voters.get(i);
+            if (prefilter.passes(claim, voter, births[i])) {
+                names.compare(voter);
+                if (prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter))) {
+                    standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
+                    if (bestOnly) {
+                        prefilter.raise(standings.bestBits() - OUTWEIGHED);
+                    }
+                }
+            }
+        }
+    }
+
     /** Voters lie scattered in memory: fetching all of them in one go lets the waits overlap. */
-    private void fetchBirths(VoterSet voters) {
+    private void fetchBirths(VoterSet voters, int from) {
         if (births.length < voters.size()) {
-            births = new int[2 * voters.size()];
+            births = Arrays.copyOf(births, 2 * voters.size());
         }
         RollColumns columns = index.columns();
-        for (int i = 0; i < voters.size(); i++) {
+        for (int i = from; i < voters.size(); i++) {
             births[i] = columns.birth(voters.get(i));
         }
     }

@@ -47,12 +47,12 @@ public final class Matcher {
      * weighed against each other (see {@link Competition}).
      */
     public List<Match> matchAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, this::matchOf);
+        return weighed(queries, threads, MatchTask::rank, this::matchOf);
     }
 
     /** The best candidates of all envelopes only, without evidence: what a list of links holds. */
     public List<Pairing> pairAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, this::pairingOf);
+        return weighed(queries, threads, MatchTask::best, this::pairingOf);
     }
 
     /** Makes the result of one envelope. */
@@ -60,8 +60,12 @@ public final class Matcher {
         T of(MatchQuery query, List<Standing> ranked, Verdict verdict);
     }
 
-    private <T> List<T> weighed(List<MatchQuery> queries, int threads, Outcome<T> outcome) {
-        List<List<Standing>> ranked = rankAll(queries, Math.max(1, threads));
+    private <T> List<T> weighed(
+            List<MatchQuery> queries,
+            int threads,
+            BiFunction<MatchTask, MatchQuery, List<Standing>> look,
+            Outcome<T> outcome) {
+        List<List<Standing>> ranked = each(queries, Math.max(1, threads), look);
         List<List<Standing>> weighed = Competition.weigh(ranked);
         List<T> results = new ArrayList<>(queries.size());
         for (int i = 0; i < queries.size(); i++) {
@@ -79,10 +83,6 @@ public final class Matcher {
         }
         Standing best = ranked.get(0);
         return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
-    }
-
-    private List<List<Standing>> rankAll(List<MatchQuery> queries, int threads) {
-        return each(queries, threads, MatchTask::rank);
     }
 
     /** Each thread sets places of its own, which the end of the work makes visible to all. */

@@ -71,6 +71,16 @@ final class PackedDate {
         return date >>> 16;
     }
 
+    /** The digits of year and month, spread. */
+    static int withoutDay(int date) {
+        return date >>> 8;
+    }
+
+    /** The digits of year and day, spread. */
+    static int withoutMonth(int date) {
+        return date & 0xffff00ff;
+    }
+
     /** The digits of month and day, spread. */
     static int day(int date) {
         return date & 0xffff;

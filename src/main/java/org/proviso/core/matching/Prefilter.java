@@ -24,7 +24,9 @@ final class Prefilter {
     private final double[] dates;
     private final double[] last4;
     private final double[] licenses;
-    private final double least;
+    private final double addresses;
+    private final double leastAtStart;
+    private double least;
     private int surname;
     private int given;
     private double surnameBits;
@@ -41,7 +43,9 @@ final class Prefilter {
         dates = weights.most(Field.DATE, RAREST_DAY);
         last4 = weights.most(Field.LAST4, 1);
         licenses = weights.most(Field.LICENSE, 1);
-        least = Shares.log2(Math.max(1, index.size())) - 8;
+        addresses = Math.max(OTHER_HOUSE, weights.own(Field.ADDRESS, AddressGrade.CLOSE, 0));
+        leastAtStart = Shares.log2(Math.max(1, index.size())) - 8;
+        least = leastAtStart;
     }
 
     /** Weighs the names written once for all voters to come. */
@@ -52,6 +56,37 @@ final class Prefilter {
         givenBits = weights.own(Field.GIVEN, GivenGrade.EXACT, frequencies.given(Math.max(0, given)));
         boolean more = !claim.name().middle().isEmpty() || claim.name().suffix() != NameSuffix.NONE;
         restBits = more ? MOST_REST : 0;
+        least = leastAtStart;
+    }
+
+    /** From now on only voters matter who weigh so much. */
+    void raise(double bits) {
+        least = Math.max(least, bits);
+    }
+
+    /**
+     * The most that a voter of a later stage weighs whom the first did not find: neither date nor last four nor address is
+     * the same, since the surname's sound is.
+     */
+    double most(Claim claim, Stage stage) {
+        double date = claim.birth() == PackedDate.UNKNOWN || stage == Stage.UNDATED
+                ? 0
+                : stage == Stage.NAME_ONLY ? otherDate() : nearDate();
+        double number = claim.last4() == Numbers.NONE ? 0 : Math.max(0, last4[NumberGrade.SLIP.ordinal()]);
+        double names = Math.max(surnameBits, OTHER_SURNAME) + Math.max(givenBits, OTHER_GIVEN);
+        return names + date + number + addresses + restBits;
+    }
+
+    private double nearDate() {
+        double most = otherDate();
+        for (DateGrade grade : new DateGrade[] {DateGrade.SLIP, DateGrade.YEAR_OFF, DateGrade.ONE_PART}) {
+            most = Math.max(most, dates[grade.ordinal()]);
+        }
+        return most;
+    }
+
+    private double otherDate() {
+        return dates[DateGrade.CONFLICT.ordinal()];
     }
 
     boolean passes(Claim claim, int voter, int birth) {

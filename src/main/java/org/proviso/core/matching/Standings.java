@@ -51,6 +51,11 @@ final class Standings {
         return prior.onNoRoll() / total;
     }
 
+    /** What the best candidate weighs; nothing without one. */
+    double bestBits() {
+        return best.isEmpty() ? Double.NEGATIVE_INFINITY : best.get(0).ownBits();
+    }
+
     /** The best candidates with their probabilities. */
     List<Standing> ranked() {
         return best.stream()

@@ -21,10 +21,10 @@ final class VoterKeys {
                 given(voter, block == Block.DATE_AND_INITIAL);
                 fields.addDate(columns.birth(voter));
             }
-            case SURNAME_SOUND_AND_YEAR, SURNAME_SOUND_AND_DAY -> {
+            case SURNAME_SOUND_AND_MONTH, SURNAME_SOUND_AND_DAY, SURNAME_SOUND_AND_BIRTHDAY -> {
                 surnames(voter, true);
                 given(voter, true);
-                fields.addDateParts(columns.birth(voter));
+                fields.date = columns.birth(voter);
             }
             case SURNAME_AND_HOUSE -> {
                 surnames(voter, true);

@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class VoterSet {
 
-    private static final int SMALLEST = 64;
+    private static final int SMALLEST = 256;
 
     private final int[] members;
     private final int[] table;
@@ -18,27 +18,43 @@ final class VoterSet {
     VoterSet(int capacity) {
         members = new int[capacity];
         table = new int[Integer.highestOneBit(capacity) << 2];
-        clear(0);
+        clear();
     }
 
-    /** Empties the set for so many voters at most; those beyond its capacity are not taken. */
-    void clear(int expected) {
-        int wanted = Math.max(SMALLEST, Math.min(members.length, expected));
-        mask = Math.min(table.length, Integer.highestOneBit(wanted) << 2) - 1;
-        Arrays.fill(table, 0, mask + 1, -1);
+    void clear() {
+        mask = SMALLEST - 1;
+        Arrays.fill(table, 0, SMALLEST, -1);
         size = 0;
     }
 
-    void add(int voter) {
-        int slot = voter * 0x9e3779b9 >>> 7 & mask;
-        while (table[slot] >= 0) {
-            if (table[slot] == voter) {
-                return;
+    /** Makes room for so many voters more; those beyond the set's capacity are not taken. */
+    void expect(int more) {
+        int wanted = Math.min(members.length, size + more);
+        int slots = Math.min(table.length, Integer.highestOneBit(Math.max(1, wanted)) << 2);
+        if (slots > mask + 1) {
+            mask = slots - 1;
+            Arrays.fill(table, 0, slots, -1);
+            for (int i = 0; i < size; i++) {
+                table[slotOf(members[i])] = members[i];
             }
+        }
+    }
+
+    void add(int voter) {
+        int slot = slotOf(voter);
+        if (table[slot] < 0 && size < members.length) {
+            table[slot] = voter;
+            members[size++] = voter;
+        }
+    }
+
+    /** Where the voter stands, or the open place for it. */
+    private int slotOf(int voter) {
+        int slot = voter * 0x9e3779b9 >>> 7 & mask;
+        while (table[slot] >= 0 && table[slot] != voter) {
             slot = slot + 1 & mask;
         }
-        table[slot] = voter;
-        members[size++] = voter;
+        return slot;
     }
 
     int size() {

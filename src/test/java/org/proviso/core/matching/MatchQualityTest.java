@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class MatchQualityTest {
 
     private static MessyElection election;
+    private static Matcher matcher;
     private static List<Match> matches;
     private static Tally tally;
 
@@ -23,7 +25,8 @@ class MatchQualityTest {
         election = new MessyElection(20261103, 40_000, 8_000);
         RollIndexBuilder builder = RollIndex.builder();
         election.roll.forEach(person -> builder.add(person.entry()));
-        matches = new Matcher(builder.build()).matchAll(election.envelopes, 2);
+        matcher = new Matcher(builder.build());
+        matches = matcher.matchAll(election.envelopes, 2);
         tally = Tally.of(matches, election.truth);
         System.out.println("matching on an invented election: " + tally);
     }
@@ -37,6 +40,20 @@ class MatchQualityTest {
     void sure_links_are_hardly_ever_wrong() {
         assertThat(tally.surePrecision()).as(tally.toString()).isGreaterThanOrEqualTo(0.999);
         assertThat(tally.sureRecall()).as(tally.toString()).isGreaterThanOrEqualTo(0.95);
+    }
+
+    /** Who asks for the best only is spared voters far behind it: these would take a thousandth of its probability at most. */
+    @Test
+    void the_best_alone_is_the_best_among_all() {
+        List<Pairing> pairings = matcher.pairAll(election.envelopes, 2);
+        for (int i = 0; i < matches.size(); i++) {
+            Match match = matches.get(i);
+            String best = match.best().map(Candidate::voterId).orElse("");
+            double probability = match.best().map(Candidate::probability).orElse(0.0);
+            assertThat(pairings.get(i).voterId()).as(match.envelopeNo()).isEqualTo(best);
+            assertThat(pairings.get(i).verdict()).as(match.envelopeNo()).isEqualTo(match.verdict());
+            assertThat(pairings.get(i).probability()).as(match.envelopeNo()).isCloseTo(probability, within(0.001));
+        }
     }
 
     @Test
