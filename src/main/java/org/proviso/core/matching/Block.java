@@ -10,80 +10,80 @@ enum Block {
     /** Whatever the given name has become. */
     SURNAME_SOUND_AND_DATE {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            pairs(of.surnameSounds, of.dates, sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            pairs(of.surnameSounds, of.dates, slots, sink);
         }
     },
     /** Whatever the surname has become. */
     DATE_AND_INITIAL {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            pairs(of.dates, of.initials, sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            pairs(of.dates, of.initials, slots, sink);
         }
     },
     /** A slip in the day. */
     SURNAME_SOUND_AND_MONTH {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            named(of, PackedDate.withoutDay(of.date), sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            named(of, PackedDate.withoutDay(of.date), slots, sink);
         }
     },
     /** A slip in the month. */
     SURNAME_SOUND_AND_DAY {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            named(of, PackedDate.withoutMonth(of.date), sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            named(of, PackedDate.withoutMonth(of.date), slots, sink);
         }
     },
     /** A slip in the year. */
     SURNAME_SOUND_AND_BIRTHDAY {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            named(of, PackedDate.day(of.date), sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            named(of, PackedDate.day(of.date), slots, sink);
         }
     },
-    SURNAME_AND_HOUSE {
+    SURNAME_SOUND_AND_HOUSE {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            pairs(of.surnames, of.houses, sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            pairs(of.surnameSounds, of.houses, slots, sink);
         }
     },
     DATE_AND_LAST4 {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             if (of.last4 > 0) {
-                each(of.dates, of.last4, sink);
+                each(of.dates, of.last4, slots, sink);
             }
         }
     },
     LAST4_AND_SURNAME_SOUND {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             if (of.last4 > 0) {
-                each(of.surnameSounds, of.last4, sink);
+                each(of.surnameSounds, of.last4, slots, sink);
             }
         }
     },
     LAST4_AND_GIVEN_SOUND {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             if (of.last4 > 0) {
-                each(of.givenSounds, of.last4, sink);
+                each(of.givenSounds, of.last4, slots, sink);
             }
         }
     },
     LICENSE {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             if (of.license != 0) {
-                sink.add(mix(of.license, 0));
+                sink.add(slots.of(Slots.mix(of.license, 0)));
             }
         }
     },
     NAME_SOUNDS {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
-            pairs(of.surnameSounds, of.givenSounds, sink);
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
+            pairs(of.surnameSounds, of.givenSounds, slots, sink);
         }
 
         /** With a date on the envelope a common name alone says too little: its bearers are found by the date. */
@@ -95,17 +95,17 @@ enum Block {
     /** Voters of whom the roll has no date. */
     NAME_SOUNDS_OF_UNDATED {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             if (of.undated) {
-                pairs(of.surnameSounds, of.givenSounds, sink);
+                pairs(of.surnameSounds, of.givenSounds, slots, sink);
             }
         }
     },
     HOUSE_AND_STREET {
         @Override
-        void keys(KeyFields of, IntColumn sink) {
+        void lists(KeyFields of, Slots slots, IntColumn sink) {
             for (int i = 0; i < of.addresses.size(); i++) {
-                sink.add(of.addresses.get(i));
+                sink.add(slots.of(of.addresses.get(i)));
             }
         }
     };
@@ -116,8 +116,23 @@ enum Block {
     /** Against another birth date only a rare name counts, and then with a middle name. */
     private static final int LONGEST_LIST_OF_DATED = 20;
 
-    /** Adds the number of each pair the person has; equal pairs give equal numbers. */
-    abstract void keys(KeyFields of, IntColumn sink);
+    /** Adds the list of each pair the person has. */
+    abstract void lists(KeyFields of, Slots slots, IntColumn sink);
+
+    /** Whether each pair begins with the surname's sound. */
+    boolean isBySound() {
+        return switch (this) {
+            case SURNAME_SOUND_AND_DATE,
+                    SURNAME_SOUND_AND_MONTH,
+                    SURNAME_SOUND_AND_DAY,
+                    SURNAME_SOUND_AND_BIRTHDAY,
+                    SURNAME_SOUND_AND_HOUSE,
+                    LAST4_AND_SURNAME_SOUND,
+                    NAME_SOUNDS,
+                    NAME_SOUNDS_OF_UNDATED -> true;
+            default -> false;
+        };
+    }
 
     /** When the block's voters are looked at. */
     Stage stage() {
@@ -135,32 +150,24 @@ enum Block {
     }
 
     /** The surname's sound and the given name's initial with a part of the date, 0 where there is none. */
-    private static void named(KeyFields of, int part, IntColumn sink) {
+    private static void named(KeyFields of, int part, Slots slots, IntColumn sink) {
         if (part == 0) {
             return;
         }
         for (int i = 0; i < of.initials.size(); i++) {
-            each(of.surnameSounds, mix(part, of.initials.get(i)), sink);
+            each(of.surnameSounds, Slots.mix(part, of.initials.get(i)), slots, sink);
         }
     }
 
-    private static void pairs(IntBag a, IntBag b, IntColumn sink) {
+    private static void pairs(IntBag a, IntBag b, Slots slots, IntColumn sink) {
         for (int i = 0; i < b.size(); i++) {
-            each(a, b.get(i), sink);
+            each(a, b.get(i), slots, sink);
         }
     }
 
-    private static void each(IntBag a, int b, IntColumn sink) {
+    private static void each(IntBag a, int b, Slots slots, IntColumn sink) {
         for (int i = 0; i < a.size(); i++) {
-            sink.add(mix(a.get(i), b));
+            sink.add(slots.of(a.get(i), b));
         }
-    }
-
-    /** Spreads two numbers over all bits of one (the finishing steps of a 64-bit hash; constants of SplitMix64). */
-    static int mix(int a, int b) {
-        long bits = (long) a << 32 ^ b & 0xffffffffL;
-        bits = (bits ^ bits >>> 30) * 0xbf58476d1ce4e5b9L;
-        bits = (bits ^ bits >>> 27) * 0x94d049bb133111ebL;
-        return (int) (bits ^ bits >>> 31);
     }
 }

@@ -121,6 +121,11 @@ final class Dictionary {
         return beginnings[code];
     }
 
+    /** The text's first letter, or 0. */
+    int initial(int code) {
+        return beginnings[code] >>> 16;
+    }
+
     /** Whether the text is of two words or more. */
     boolean isDouble(int code) {
         return doubles[code];

@@ -5,8 +5,17 @@ import java.util.Arrays;
 /** A growing row of numbers without boxes. */
 final class IntColumn {
 
-    private int[] values = new int[1024];
+    private int[] values;
     private int size;
+
+    IntColumn() {
+        this(1024);
+    }
+
+    /** With room for so many at first. */
+    IntColumn(int room) {
+        values = new int[Math.max(2, room)];
+    }
 
     void add(int value) {
         if (size == values.length) {
@@ -23,8 +32,8 @@ final class IntColumn {
         return values[index];
     }
 
-    void copyTo(int[] target, int place) {
-        System.arraycopy(values, 0, target, place, size);
+    void copyTo(int[] target, int place, int from, int count) {
+        System.arraycopy(values, from, target, place, count);
     }
 
     /** Takes the numbers out, to be filled again. */

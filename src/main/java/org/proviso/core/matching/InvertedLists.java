@@ -8,21 +8,28 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 final class InvertedLists {
 
-    private static final int SMALLEST = 1 << 10;
-
+    private final Slots plain;
+    private final Slots bySound;
     private final int[][] starts;
     private final int[][] voters;
 
-    private InvertedLists() {
+    private InvertedLists(RollColumns columns, RollWords words) {
+        plain = Slots.plain(columns.size());
+        bySound = Slots.bySound(columns, words.surnames());
         starts = new int[Block.values().length][];
         voters = new int[Block.values().length][];
     }
 
     static InvertedLists of(RollColumns columns, RollWords words) {
-        InvertedLists lists = new InvertedLists();
+        InvertedLists lists = new InvertedLists(columns, words);
         AtomicInteger next = new AtomicInteger();
         Workers.run(() -> lists.fillNext(next, new VoterKeys(columns, words), columns.size()), threads());
         return lists;
+    }
+
+    /** How the lists of a block are numbered. */
+    Slots slots(Block block) {
+        return block.isBySound() ? bySound : plain;
     }
 
     /** Each block is a piece of work of its own; which thread fills it makes no difference. */
@@ -37,46 +44,44 @@ final class InvertedLists {
         return Math.min(Block.values().length, Runtime.getRuntime().availableProcessors());
     }
 
-    /** Takes down the keys and counts them, then lays the voters from the end of each list to its beginning. */
-    private void fill(Block block, VoterKeys fields, int count) {
-        IntColumn keys = new IntColumn();
-        byte[] keysOf = new byte[count];
+    /** Takes down who stands on which list and counts, then lays the voters from the end of each list to its beginning. */
+    private void fill(Block block, VoterKeys keys, int count) {
+        Slots slots = slots(block);
+        IntColumn lists = new IntColumn(count + 1);
+        byte[] listsOf = new byte[count];
         for (int voter = 0; voter < count; voter++) {
-            int before = keys.size();
-            block.keys(fields.of(voter, block), keys);
-            keysOf[voter] = (byte) (keys.size() - before);
+            int before = lists.size();
+            keys.lists(voter, block, slots, lists);
+            listsOf[voter] = (byte) (lists.size() - before);
         }
-        int[] begins = new int[Math.max(SMALLEST, Integer.highestOneBit(Math.max(1, keys.size())) << 1) + 1];
-        int mask = begins.length - 2;
-        for (int i = 0; i < keys.size(); i++) {
-            begins[keys.get(i) & mask]++;
+        int[] begins = new int[slots.size() + 1];
+        for (int i = 0; i < lists.size(); i++) {
+            begins[lists.get(i)]++;
         }
         for (int list = 1; list < begins.length; list++) {
             begins[list] += begins[list - 1];
         }
         starts[block.ordinal()] = begins;
-        voters[block.ordinal()] = lay(begins, mask, keys, keysOf);
+        voters[block.ordinal()] = lay(begins, lists, listsOf);
     }
 
-    private static int[] lay(int[] begins, int mask, IntColumn keys, byte[] keysOf) {
-        int[] laid = new int[keys.size()];
-        int next = keys.size();
-        for (int voter = keysOf.length - 1; voter >= 0; voter--) {
-            for (int left = keysOf[voter]; left > 0; left--) {
-                laid[--begins[keys.get(--next) & mask]] = voter;
+    private static int[] lay(int[] begins, IntColumn lists, byte[] listsOf) {
+        int[] laid = new int[lists.size()];
+        int next = lists.size();
+        for (int voter = listsOf.length - 1; voter >= 0; voter--) {
+            for (int left = listsOf[voter]; left > 0; left--) {
+                laid[--begins[lists.get(--next)]] = voter;
             }
         }
         return laid;
     }
 
-    int start(Block block, int key) {
-        int[] begins = starts[block.ordinal()];
-        return begins[key & begins.length - 2];
+    int start(Block block, int list) {
+        return starts[block.ordinal()][list];
     }
 
-    int end(Block block, int key) {
-        int[] begins = starts[block.ordinal()];
-        return begins[(key & begins.length - 2) + 1];
+    int end(Block block, int list) {
+        return starts[block.ordinal()][list + 1];
     }
 
     /** The voters of all lists of a block, to be read from a start to an end. */

@@ -8,7 +8,6 @@ import java.util.Arrays;
  */
 final class KeyFields {
 
-    final IntBag surnames = new IntBag();
     final IntBag surnameSounds = new IntBag();
     final IntBag givenSounds = new IntBag();
     final IntBag initials = new IntBag();
@@ -21,7 +20,6 @@ final class KeyFields {
     final IntBag addresses = new IntBag();
 
     void clear() {
-        surnames.clear();
         surnameSounds.clear();
         givenSounds.clear();
         initials.clear();
@@ -36,11 +34,9 @@ final class KeyFields {
 
     /** A surname and, for a double one, its halves. */
     void addSurname(String surname, int sound) {
-        surnames.add(NameText.joined(surname).hashCode());
         surnameSounds.add(sound);
         if (surname.indexOf(' ') >= 0) {
             for (String half : surname.split(" ")) {
-                surnames.add(half.hashCode());
                 surnameSounds.add(Soundex.number(half));
             }
         }
@@ -63,7 +59,7 @@ final class KeyFields {
     void addAddress(int house, int street) {
         if (house != 0 && street != 0) {
             houses.add(house);
-            addresses.add(Block.mix(house, street));
+            addresses.add(Slots.mix(house, street));
         }
     }
 

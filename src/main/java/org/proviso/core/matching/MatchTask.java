@@ -31,18 +31,17 @@ final class MatchTask {
     }
 
     /** The voters that come near, each weighed. */
-    List<Standing> rank(MatchQuery query) {
-        return standings(Claim.of(query), false).ranked();
+    List<Standing> rank(Claim claim) {
+        return standings(claim, false).ranked();
     }
 
     /** The same for who asks for the best only: others are weighed while they can matter beside it. */
-    List<Standing> best(MatchQuery query) {
-        return standings(Claim.of(query), true).ranked();
+    List<Standing> best(Claim claim) {
+        return standings(claim, true).ranked();
     }
 
     /** The envelope's person with the voters that come near, for estimating. */
-    Estimation.Seen look(MatchQuery query) {
-        Claim claim = Claim.of(query);
+    Estimation.Seen look(Claim claim) {
         List<Comparison> pairs =
                 standings(claim, true).ranked().stream().map(Standing::pair).toList();
         return new Estimation.Seen(claim, pairs);

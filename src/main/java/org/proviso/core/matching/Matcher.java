@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
+import java.util.function.ObjIntConsumer;
 
 /**
  * Finds the voter behind each envelope on the roll. Thread-safe. The answer depends on the roll and the envelopes only,
@@ -13,6 +14,7 @@ import java.util.function.BiFunction;
 public final class Matcher {
 
     private static final int CHUNK = 64;
+    private static final int SLICE = 1 << 16;
 
     private final RollIndex index;
     private final RollFrequencies frequencies;
@@ -38,7 +40,7 @@ public final class Matcher {
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new MatchTask(index, frequencies, weights).rank(query);
+        List<Standing> ranked = new MatchTask(index, frequencies, weights).rank(Claim.of(query));
         return matchOf(query, ranked, VerdictRule.of(ranked));
     }
 
@@ -63,7 +65,7 @@ public final class Matcher {
     private <T> List<T> weighed(
             List<MatchQuery> queries,
             int threads,
-            BiFunction<MatchTask, MatchQuery, List<Standing>> look,
+            BiFunction<MatchTask, Claim, List<Standing>> look,
             Outcome<T> outcome) {
         List<List<Standing>> ranked = each(queries, Math.max(1, threads), look);
         List<List<Standing>> weighed = Competition.weigh(ranked);
@@ -85,22 +87,43 @@ public final class Matcher {
         return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
     }
 
-    /** Each thread sets places of its own, which the end of the work makes visible to all. */
-    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<MatchTask, MatchQuery, T> look) {
+    /**
+     * Looks at the envelopes slice by slice, within a slice in the order of their surnames' sounds, so that each thread works
+     * for a while in one part of the index. Each sets places of its own, which the end of the work makes visible to all.
+     */
+    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<MatchTask, Claim, T> look) {
         List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
+        List<MatchTask> tasks = new ArrayList<>();
+        for (int i = 0; i < threads; i++) {
+            tasks.add(new MatchTask(index, frequencies, weights));
+        }
+        for (int from = 0; from < queries.size(); from += SLICE) {
+            List<MatchQuery> slice = queries.subList(from, Math.min(queries.size(), from + SLICE));
+            each(slice, tasks, look, results.subList(from, from + slice.size()));
+        }
+        return results;
+    }
+
+    private static <T> void each(
+            List<MatchQuery> queries, List<MatchTask> tasks, BiFunction<MatchTask, Claim, T> look, List<T> results) {
+        Claim[] claims = new Claim[queries.size()];
+        inChunks(tasks, claims.length, (task, i) -> claims[i] = Claim.of(queries.get(i)));
+        int[] order = SoundOrder.of(claims);
+        inChunks(tasks, claims.length, (task, i) -> results.set(order[i], look.apply(task, claims[order[i]])));
+    }
+
+    private static void inChunks(List<MatchTask> tasks, int count, ObjIntConsumer<MatchTask> work) {
         AtomicInteger next = new AtomicInteger();
-        Runnable work = () -> {
-            MatchTask task = new MatchTask(index, frequencies, weights);
-            int from = next.getAndAdd(CHUNK);
-            while (from < results.size()) {
-                for (int i = from; i < Math.min(results.size(), from + CHUNK); i++) {
-                    results.set(i, look.apply(task, queries.get(i)));
+        AtomicInteger thread = new AtomicInteger();
+        Runnable chunks = () -> {
+            MatchTask task = tasks.get(thread.getAndIncrement());
+            for (int from = next.getAndAdd(CHUNK); from < count; from = next.getAndAdd(CHUNK)) {
+                for (int i = from; i < Math.min(count, from + CHUNK); i++) {
+                    work.accept(task, i);
                 }
-                from = next.getAndAdd(CHUNK);
             }
         };
-        Workers.run(work, threads);
-        return results;
+        Workers.run(chunks, tasks.size());
     }
 
     private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {

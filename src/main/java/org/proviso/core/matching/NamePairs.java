@@ -30,7 +30,7 @@ final class NamePairs {
     int grade(Written name, int code) {
         int own = name.own();
         long pair = (long) own << 32 | code;
-        int slot = Block.mix(own, code) & SLOTS - 1;
+        int slot = Slots.mix(own, code) & SLOTS - 1;
         if (pairs[slot] != pair) {
             boolean common = own >= 0 && names.count(own) >= commonFrom && names.count(code) >= commonFrom;
             grades[slot] = (byte) compared.grade(name.text(), names.text(code), common);

@@ -3,7 +3,8 @@ package org.proviso.core.matching;
 import java.util.List;
 
 /**
- * The roll in memory, laid out for finding: rows of numbers, no object per voter. Made once by a builder, then read
+ * The roll in memory, laid out for finding: rows of numbers, no object per voter, voters of like-sounding surnames side by
+ * side. Made once by a builder, then read
  * only, by any number of threads.
  */
 public final class RollIndex {
@@ -12,12 +13,14 @@ public final class RollIndex {
     private static final double SMOOTHING = 1_000;
 
     private final TextArena ids;
+    private final int[] placesOfIds;
     private final RollWords words;
     private final RollColumns columns;
     private final InvertedLists lists;
 
-    RollIndex(TextArena ids, RollWords words, RollColumns columns, InvertedLists lists) {
+    RollIndex(TextArena ids, int[] placesOfIds, RollWords words, RollColumns columns, InvertedLists lists) {
         this.ids = ids;
+        this.placesOfIds = placesOfIds;
         this.words = words;
         this.columns = columns;
         this.lists = lists;
@@ -38,11 +41,11 @@ public final class RollIndex {
     }
 
     String voterId(int voter) {
-        return ids.get(voter);
+        return ids.get(placesOfIds[voter]);
     }
 
     boolean idBegins(int voter, String beginning) {
-        return ids.begins(voter, beginning);
+        return ids.begins(placesOfIds[voter], beginning);
     }
 
     RollWords words() {
@@ -64,7 +67,8 @@ public final class RollIndex {
 
     /** How many voters live at that house number of that street. */
     int household(int house, int streetCode) {
-        int key = Block.mix(house, words.streets().hash(streetCode));
-        return lists.end(Block.HOUSE_AND_STREET, key) - lists.start(Block.HOUSE_AND_STREET, key);
+        int mixed = Slots.mix(house, words.streets().hash(streetCode));
+        int list = lists.slots(Block.HOUSE_AND_STREET).of(mixed);
+        return lists.end(Block.HOUSE_AND_STREET, list) - lists.start(Block.HOUSE_AND_STREET, list);
     }
 }

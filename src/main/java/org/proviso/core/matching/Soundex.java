@@ -8,6 +8,9 @@ import java.util.Locale;
  */
 final class Soundex {
 
+    /** More than any {@link #number}. */
+    static final int NUMBERS = 9_000;
+
     private static final String CODES = "01230120022455012623010202";
     private static final int LENGTH = 4;
 

@@ -13,7 +13,7 @@ final class VoterSearch {
 
     private final InvertedLists lists;
     private final KeyFields fields = new KeyFields();
-    private final IntColumn keys = new IntColumn();
+    private final IntColumn listsOf = new IntColumn();
     private final VoterSet found = new VoterSet(MOST_VOTERS);
     private long[] spans = new long[64];
     private int spanCount;
@@ -52,13 +52,13 @@ final class VoterSearch {
 
     /** Looks up how many voters share what; gives their number. */
     private int noteSpans(Block block) {
-        keys.empty();
-        block.keys(fields, keys);
+        listsOf.empty();
+        block.lists(fields, lists.slots(block), listsOf);
         int longest = block.longest(fields);
         int reach = 0;
-        for (int i = 0; i < keys.size(); i++) {
-            int start = lists.start(block, keys.get(i));
-            int length = lists.end(block, keys.get(i)) - start;
+        for (int i = 0; i < listsOf.size(); i++) {
+            int start = lists.start(block, listsOf.get(i));
+            int length = lists.end(block, listsOf.get(i)) - start;
             if (length > longest) {
                 nearIsWhole &= block.stage() != Stage.NEAR;
             } else if (length > 0) {
