@@ -1,5 +1,7 @@
 package org.proviso.core.matching;
 
+import java.util.function.UnaryOperator;
+
 /** How two residence addresses compare, best first; people move. The shares are as in {@link Shares}. */
 enum AddressGrade implements Grade {
     SAME(0.55, 0.5, 0, "Same address."),
@@ -30,8 +32,8 @@ enum AddressGrade implements Grade {
         return words;
     }
 
-    /** Two addresses and their ZIP codes (0 where none is known). */
-    static AddressGrade of(StreetAddress a, int zipA, StreetAddress b, int zipB) {
+    /** Two addresses and their ZIP codes (0 where none is known); asked for a street's name without directional and suffix. */
+    static AddressGrade of(StreetAddress a, int zipA, StreetAddress b, int zipB, UnaryOperator<String> bodies) {
         boolean noStreet = a.street().isEmpty() || b.street().isEmpty();
         if (noStreet) {
             return zipA == 0 || zipB == 0 ? UNKNOWN : zipA == zipB ? SAME_ZIP : ELSEWHERE;
@@ -39,7 +41,7 @@ enum AddressGrade implements Grade {
         if (a.street().equals(b.street())) {
             return sameStreet(a, b);
         }
-        if (a.houseNumber() == b.houseNumber() && a.houseNumber() != 0 && near(a.street(), b.street())) {
+        if (a.houseNumber() == b.houseNumber() && a.houseNumber() != 0 && near(bodies.apply(a.street()), bodies.apply(b.street()))) {
             return CLOSE;
         }
         return zipA != 0 && zipA == zipB ? SAME_ZIP : ELSEWHERE;
@@ -60,11 +62,8 @@ enum AddressGrade implements Grade {
         return a <= MOST_DIGITS && b <= MOST_DIGITS && Digits.slip(Digits.spread(a), Digits.spread(b));
     }
 
-    /** One street with another directional or suffix, or a slip of spelling. */
+    /** The bodies of one street with another directional or suffix, or a slip of spelling. */
     private static boolean near(String a, String b) {
-        StreetName one = StreetName.of(a);
-        StreetName other = StreetName.of(b);
-        return one.body().equals(other.body())
-                || Spelling.of(NameText.joined(one.body()), NameText.joined(other.body())) != Spelling.OTHER;
+        return a.equals(b) || Spelling.of(NameText.joined(a), NameText.joined(b)) != Spelling.OTHER;
     }
 }

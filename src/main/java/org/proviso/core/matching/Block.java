@@ -42,10 +42,10 @@ enum Block {
             named(of, PackedDate.day(of.date), slots, sink);
         }
     },
-    SURNAME_SOUND_AND_HOUSE {
+    SURNAME_AND_HOUSE {
         @Override
         void lists(KeyFields of, Slots slots, IntColumn sink) {
-            pairs(of.surnameSounds, of.houses, slots, sink);
+            pairs(of.surnames, of.houses, slots, sink);
         }
     },
     DATE_AND_LAST4 {
@@ -126,7 +126,6 @@ enum Block {
                     SURNAME_SOUND_AND_MONTH,
                     SURNAME_SOUND_AND_DAY,
                     SURNAME_SOUND_AND_BIRTHDAY,
-                    SURNAME_SOUND_AND_HOUSE,
                     LAST4_AND_SURNAME_SOUND,
                     NAME_SOUNDS,
                     NAME_SOUNDS_OF_UNDATED -> true;
@@ -137,10 +136,11 @@ enum Block {
     /** When the block's voters are looked at. */
     Stage stage() {
         return switch (this) {
+            case DATE_AND_INITIAL, SURNAME_AND_HOUSE, LAST4_AND_GIVEN_SOUND -> Stage.NEAR;
             case SURNAME_SOUND_AND_MONTH, SURNAME_SOUND_AND_DAY, SURNAME_SOUND_AND_BIRTHDAY -> Stage.OTHER_DATE;
             case NAME_SOUNDS -> Stage.NAME_ONLY;
             case NAME_SOUNDS_OF_UNDATED -> Stage.UNDATED;
-            default -> Stage.NEAR;
+            default -> Stage.SAME;
         };
     }
 

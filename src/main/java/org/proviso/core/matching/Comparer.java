@@ -1,10 +1,14 @@
 package org.proviso.core.matching;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** Compares an envelope's person with a voter in all fields. For one thread. */
 final class Comparer {
 
     private final RollIndex index;
     private final RollColumns columns;
+    private final Map<String, String> bodies = new HashMap<>();
 
     Comparer(RollIndex index) {
         this.index = index;
@@ -46,6 +50,10 @@ final class Comparer {
                 "",
                 index.words().streets().text(columns.street(voter)),
                 index.words().doors().text(columns.door(voter)));
-        return AddressGrade.of(claimed, zip, onRoll, columns.zip(voter));
+        return AddressGrade.of(claimed, zip, onRoll, columns.zip(voter), this::body);
+    }
+
+    private String body(String street) {
+        return bodies.computeIfAbsent(street, name -> StreetName.of(name).body());
     }
 }

@@ -15,11 +15,8 @@ final class Dictionary {
     private final Map<String, Integer> codes = new HashMap<>();
     private final List<String> texts = new ArrayList<>();
     private int[] counts = new int[64];
-    private int[] sounds = new int[0];
+    private long[] looks = new long[0];
     private int[] hashes = new int[0];
-    private int[] letters = new int[0];
-    private int[] beginnings = new int[0];
-    private boolean[] doubles = new boolean[0];
 
     Dictionary() {
         register("");
@@ -101,9 +98,23 @@ final class Dictionary {
         return texts.size();
     }
 
-    /** The sound of a text that came; the table is made when the last text is in. */
+    /** A quick look at a text that came (see {@link Look}); the table is made when the last text is in. */
+    long look(int code) {
+        return looks[code];
+    }
+
     int sound(int code) {
-        return sounds[code];
+        return Look.sound(looks[code]);
+    }
+
+    /** The text's first letter as a number, or 0. */
+    int initial(int code) {
+        return Look.initial(looks[code]);
+    }
+
+    /** Whether the text is of two words or more. */
+    boolean isDouble(int code) {
+        return Look.isDouble(looks[code]);
     }
 
     /** A number for the text without its spaces, the same on every run. */
@@ -111,39 +122,13 @@ final class Dictionary {
         return hashes[code];
     }
 
-    /** Which letters the text has, one bit each. */
-    int letters(int code) {
-        return letters[code];
-    }
-
-    /** The text's first three letters, packed. */
-    int beginning(int code) {
-        return beginnings[code];
-    }
-
-    /** The text's first letter, or 0. */
-    int initial(int code) {
-        return beginnings[code] >>> 16;
-    }
-
-    /** Whether the text is of two words or more. */
-    boolean isDouble(int code) {
-        return doubles[code];
-    }
-
     void freeze() {
-        sounds = new int[texts.size()];
-        hashes = new int[sounds.length];
-        letters = new int[sounds.length];
-        beginnings = new int[sounds.length];
-        doubles = new boolean[sounds.length];
-        for (int code = 0; code < sounds.length; code++) {
+        looks = new long[texts.size()];
+        hashes = new int[looks.length];
+        for (int code = 0; code < looks.length; code++) {
             String text = texts.get(code);
-            sounds[code] = Soundex.number(text);
+            looks[code] = Look.of(text);
             hashes[code] = NameText.joined(text).hashCode();
-            letters[code] = Spelling.letters(text);
-            beginnings[code] = Spelling.beginning(text);
-            doubles[code] = text.indexOf(' ') >= 0;
         }
     }
 }

@@ -32,10 +32,6 @@ final class IntColumn {
         return values[index];
     }
 
-    void copyTo(int[] target, int place, int from, int count) {
-        System.arraycopy(values, from, target, place, count);
-    }
-
     /** Takes the numbers out, to be filled again. */
     void empty() {
         size = 0;
@@ -45,9 +41,5 @@ final class IntColumn {
     void clear() {
         values = new int[0];
         size = 0;
-    }
-
-    int[] trimmed() {
-        return Arrays.copyOf(values, size);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 final class KeyFields {
 
+    final IntBag surnames = new IntBag();
     final IntBag surnameSounds = new IntBag();
     final IntBag givenSounds = new IntBag();
     final IntBag initials = new IntBag();
@@ -20,6 +21,7 @@ final class KeyFields {
     final IntBag addresses = new IntBag();
 
     void clear() {
+        surnames.clear();
         surnameSounds.clear();
         givenSounds.clear();
         initials.clear();
@@ -34,9 +36,11 @@ final class KeyFields {
 
     /** A surname and, for a double one, its halves. */
     void addSurname(String surname, int sound) {
+        surnames.add(NameText.joined(surname).hashCode());
         surnameSounds.add(sound);
         if (surname.indexOf(' ') >= 0) {
             for (String half : surname.split(" ")) {
+                surnames.add(half.hashCode());
                 surnameSounds.add(Soundex.number(half));
             }
         }
@@ -45,7 +49,7 @@ final class KeyFields {
     void addGiven(String given, int sound) {
         if (!given.isEmpty()) {
             givenSounds.add(sound);
-            initials.add(given.charAt(0));
+            initials.add(Look.initial(Look.of(given)));
         }
     }
 

@@ -8,8 +8,11 @@ final class MatchTask {
 
     private static final Stage[] STAGES = Stage.values();
 
-    /** A voter for whom so many bits less speak, one against a million, does not matter beside the best. */
-    private static final double OUTWEIGHED = 20;
+    /** What weighs so many bits less than the best, one against sixteen thousand, changes neither voter nor verdict. */
+    private static final double OUTWEIGHED = 14;
+
+    /** More is asked where a voter's own bits are known only: a relative's may be more. */
+    private static final double FAR_BEHIND = 20;
 
     private final RollIndex index;
     private final Weights weights;
@@ -49,8 +52,8 @@ final class MatchTask {
 
     private Standings standings(Claim claim, boolean bestOnly) {
         Standings standings = new Standings(index, weights.prior());
-        prefilter.start(claim);
         names.start(claim);
+        prefilter.start(claim, names.surnameNumber(), names.givenNumber());
         search.start(claim);
         int weighed = 0;
         for (Stage stage : STAGES) {
@@ -65,7 +68,7 @@ final class MatchTask {
 
     /** Whether one found already outweighs all that a stage can bring. */
     private boolean settles(Claim claim, Standings standings, Stage stage) {
-        return stage != Stage.NEAR
+        return stage != Stage.SAME
                 && search.nearIsWhole()
                 && standings.bestBits() - OUTWEIGHED >= prefilter.most(claim, stage);
     }
@@ -74,16 +77,22 @@ final class MatchTask {
         fetchBirths(voters, from);
         for (int i = from; i < voters.size(); i++) {
             int voter = voters.get(i);
-            if (prefilter.passes(claim, voter, births[i])) {
-                names.compare(voter);
-                if (prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter))) {
-                    standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
-                    if (bestOnly) {
-                        prefilter.raise(standings.bestBits() - OUTWEIGHED);
-                    }
+            if (prefilter.passes(claim, voter, births[i]) && mayBe(claim, voter)) {
+                standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
+                if (bestOnly) {
+                    prefilter.raise(standings.bestBits() - FAR_BEHIND);
                 }
             }
         }
+    }
+
+    /** Compares the names, and no more of them than is needed to tell that they leave no chance. */
+    private boolean mayBe(Claim claim, int voter) {
+        if (!names.compareSurname(voter) && !prefilter.passesOther(claim, voter)) {
+            return false;
+        }
+        names.compareGiven(voter);
+        return prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter));
     }
 
     /** Voters lie scattered in memory: fetching all of them in one go lets the waits overlap. */

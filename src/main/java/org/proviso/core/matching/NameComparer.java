@@ -18,13 +18,12 @@ final class NameComparer {
     private final RollColumns columns;
     private final NamePairs surnamePairs;
     private final NamePairs givenPairs;
-    private final Written surname;
-    private final Written given;
-    private final Written givenAsSurname;
-    private final Written surnameAsGiven;
-    private final Map<String, Forms> known = new HashMap<>();
-    private Forms forms = Forms.NONE;
-    private final List<Forms> middleForms = new ArrayList<>();
+    private final Map<String, GivenName> known = new HashMap<>();
+    private int belowZero;
+    private Written surname = Written.NOTHING;
+    private GivenName surnameAsGiven = GivenName.NONE;
+    private GivenName given = GivenName.NONE;
+    private final List<GivenName> middles = new ArrayList<>();
     private final Written.Codes otherSurnames = new Written.Codes();
     private final Written.Codes formerOnRoll = new Written.Codes();
     private final Written.Codes surnameAsMiddle = new Written.Codes();
@@ -43,10 +42,6 @@ final class NameComparer {
                 words.givens(),
                 index.size(),
                 (a, b, common) -> GivenGrade.of(a, b, common).ordinal());
-        surname = new Written(words.surnames());
-        given = new Written(words.givens());
-        givenAsSurname = new Written(words.surnames());
-        surnameAsGiven = new Written(words.givens());
         claim = Claim.NOBODY;
     }
 
@@ -54,40 +49,36 @@ final class NameComparer {
     void start(Claim next) {
         claim = next;
         ParsedName name = next.name();
-        surname.set(name.surname());
-        given.set(name.given());
-        givenAsSurname.set(name.given());
-        surnameAsGiven.set(name.surname());
-        forms = forms(name.given());
-        middleForms.clear();
+        if (!name.surname().equals(surname.text())) {
+            surnameAsGiven = GivenName.of(words, name.surname(), --belowZero);
+            surname = surnameAsGiven.asSurname();
+        }
+        given = known(name.given());
+        middles.clear();
         for (String middle : NameText.words(name.middle())) {
             if (middle.length() > 1) {
-                middleForms.add(forms(middle));
+                middles.add(known(middle));
             }
         }
         startFormer(next);
     }
 
-    /** The numbers of what a bearer of the name may go by, among the roll's given and middle names. */
-    private record Forms(Written.Codes givens, Written.Codes middles) {
-
-        static final Forms NONE = new Forms(new Written.Codes(), new Written.Codes());
-    }
-
-    /** The forms of one name, found once: the same few hundred names come again and again. */
-    private Forms forms(String name) {
-        Forms found = known.get(name);
+    private GivenName known(String name) {
+        GivenName found = known.get(name);
         if (found == null) {
-            found = new Forms(new Written.Codes(), new Written.Codes());
-            for (String form : Nicknames.of(name)) {
-                found.givens().add(words.givens(), form);
-                if (form.length() > 1) {
-                    found.middles().add(words.middles(), form);
-                }
-            }
+            found = GivenName.of(words, name, --belowZero);
             known.put(name, found);
         }
         return found;
+    }
+
+    /** The surname's number among the roll's, below zero when the roll does not have it. */
+    int surnameNumber() {
+        return surname.own();
+    }
+
+    int givenNumber() {
+        return given.written().own();
     }
 
     /** Names of two letters are too short to be told from initials. */
@@ -111,9 +102,15 @@ final class NameComparer {
         }
     }
 
-    /** Compares the names of a voter; the grades are asked for afterwards. */
-    void compare(int voter) {
+    /** Compares the surname of a voter; false when it is another in every way, exchanged names included. */
+    boolean compareSurname(int voter) {
         surnameGrade = surname(voter);
+        return surnameGrade != SurnameGrade.DIFFERENT
+                || !Look.isFar(given.asSurname().look(), words.surnames().look(columns.surname(voter)));
+    }
+
+    /** Compares the rest of the same voter's name; the grades are asked for afterwards. */
+    void compareGiven(int voter) {
         givenGrade = given(voter);
         if (givenGrade.compareTo(GivenGrade.SWAPPED) > 0
                 && surnameGrade.compareTo(SurnameGrade.SWAPPED) > 0
@@ -139,7 +136,9 @@ final class NameComparer {
         if (surname.is(code)) {
             return SurnameGrade.EXACT;
         }
-        SurnameGrade plain = surname.isFar(code) ? SurnameGrade.DIFFERENT : SURNAMES[surnamePairs.grade(surname, code)];
+        SurnameGrade plain = Look.isFar(surname.look(), words.surnames().look(code))
+                ? SurnameGrade.DIFFERENT
+                : SURNAMES[surnamePairs.grade(surname, code)];
         return plain != SurnameGrade.EXACT && isFormer(voter) ? SurnameGrade.FORMER : plain;
     }
 
@@ -153,14 +152,15 @@ final class NameComparer {
 
     private GivenGrade given(int voter) {
         int code = columns.given(voter);
-        if (code == 0 || given.is(0)) {
+        Written written = given.written();
+        if (code == 0 || written.is(0)) {
             return GivenGrade.UNKNOWN;
         }
-        if (given.is(code)) {
+        if (written.is(code)) {
             return GivenGrade.EXACT;
         }
-        boolean far = isFar(code);
-        GivenGrade plain = far ? GivenGrade.DIFFERENT : GIVENS[givenPairs.grade(given, code)];
+        boolean far = isFar(given, code);
+        GivenGrade plain = far ? GivenGrade.DIFFERENT : GIVENS[givenPairs.grade(written, code)];
         if (plain.compareTo(GivenGrade.SHORT) < 0) {
             return plain;
         }
@@ -171,17 +171,19 @@ final class NameComparer {
     }
 
     /** An initial is compared as such; what a table of nicknames brings together is never far. */
-    private boolean isFar(int code) {
-        boolean initial =
-                given.text().length() == 1 || words.givens().text(code).length() == 1;
-        return !initial && given.isFar(code) && !forms.givens().has(code);
+    private boolean isFar(GivenName name, int code) {
+        return Look.isFar(name.written().look(), words.givens().look(code))
+                && !name.written().isInitial()
+                && !Look.isInitial(words.givens().look(code))
+                && !name.givens().has(code);
     }
 
     /** Mary Ann on one paper, Maryann on the other. */
     private boolean isJoined(int voter, int code) {
         String onRoll = words.givens().text(code);
-        return isJoined(given.text(), claim.name().middle(), onRoll)
-                || isJoined(onRoll, words.middles().text(columns.middle(voter)), given.text());
+        String written = given.written().text();
+        return isJoined(written, claim.name().middle(), onRoll)
+                || isJoined(onRoll, words.middles().text(columns.middle(voter)), written);
     }
 
     private static boolean isJoined(String given, String middle, String whole) {
@@ -193,23 +195,24 @@ final class NameComparer {
 
     private boolean goesByMiddle(int voter, int code) {
         int middle = columns.middle(voter);
-        if (middle > 0 && given.text().length() > 1 && forms.middles().has(middle)) {
+        if (middle > 0 && !given.written().isInitial() && given.middles().has(middle)) {
             return true;
         }
-        for (Forms other : middleForms) {
+        for (GivenName other : middles) {
             if (other.givens().has(code)) {
                 return true;
             }
         }
         return words.middles().isDouble(middle)
-                && given.text().length() > 1
-                && NameText.words(words.middles().text(middle)).contains(given.text());
+                && !given.written().isInitial()
+                && NameText.words(words.middles().text(middle)).contains(given.written().text());
     }
 
     private boolean isSwapped(int voter) {
         int surnameCode = columns.surname(voter);
         int givenCode = columns.given(voter);
-        if (givenAsSurname.isFar(surnameCode) || surnameAsGiven.isFar(givenCode)) {
+        if (Look.isFar(given.asSurname().look(), words.surnames().look(surnameCode))
+                || isFar(surnameAsGiven, givenCode)) {
             return false;
         }
         String onRoll = words.givens().text(givenCode);

@@ -18,13 +18,15 @@ final class Prefilter {
     private static final double RAREST_DAY = 0.00001;
 
     private final RollColumns columns;
-    private final RollIndex index;
     private final RollFrequencies frequencies;
     private final Weights weights;
     private final double[] dates;
     private final double[] last4;
     private final double[] licenses;
     private final double addresses;
+    private final double otherSurnameBits;
+    private final double otherDate;
+    private final double nearDate;
     private final double leastAtStart;
     private double least;
     private int surname;
@@ -36,7 +38,6 @@ final class Prefilter {
 
     /** The least sum of bits that matters: far below what "nobody on the roll" weighs. */
     Prefilter(RollIndex index, RollFrequencies frequencies, Weights weights) {
-        this.index = index;
         this.frequencies = frequencies;
         this.weights = weights;
         columns = index.columns();
@@ -44,14 +45,17 @@ final class Prefilter {
         last4 = weights.most(Field.LAST4, 1);
         licenses = weights.most(Field.LICENSE, 1);
         addresses = Math.max(OTHER_HOUSE, weights.own(Field.ADDRESS, AddressGrade.CLOSE, 0));
+        otherDate = Math.max(dates[DateGrade.CONFLICT.ordinal()], weights.kin(Field.DATE, DateGrade.CONFLICT, 0));
+        nearDate = nearDate();
+        otherSurnameBits = weights.own(Field.SURNAME, SurnameGrade.DIFFERENT, 0);
         leastAtStart = Shares.log2(Math.max(1, index.size())) - 8;
         least = leastAtStart;
     }
 
     /** Weighs the names written once for all voters to come. */
-    void start(Claim claim) {
-        surname = index.words().surnames().find(claim.name().surname());
-        given = index.words().givens().find(claim.name().given());
+    void start(Claim claim, int surnameNumber, int givenNumber) {
+        surname = surnameNumber;
+        given = givenNumber;
         surnameBits = weights.own(Field.SURNAME, SurnameGrade.EXACT, frequencies.surname(Math.max(0, surname)));
         givenBits = weights.own(Field.GIVEN, GivenGrade.EXACT, frequencies.given(Math.max(0, given)));
         boolean more = !claim.name().middle().isEmpty() || claim.name().suffix() != NameSuffix.NONE;
@@ -64,30 +68,37 @@ final class Prefilter {
         least = Math.max(least, bits);
     }
 
-    /**
-     * The most that a voter of a later stage weighs whom the first did not find: neither date nor last four nor address is
-     * the same, since the surname's sound is.
-     */
+    /** The most that a voter of a later stage, or a relative of that voter, weighs whom no earlier one found. */
     double most(Claim claim, Stage stage) {
-        double date = claim.birth() == PackedDate.UNKNOWN || stage == Stage.UNDATED
-                ? 0
-                : stage == Stage.NAME_ONLY ? otherDate() : nearDate();
         double number = claim.last4() == Numbers.NONE ? 0 : Math.max(0, last4[NumberGrade.SLIP.ordinal()]);
-        double names = Math.max(surnameBits, OTHER_SURNAME) + Math.max(givenBits, OTHER_GIVEN);
-        return names + date + number + addresses + restBits;
+        double exact = Math.max(surnameBits, OTHER_SURNAME);
+        double known = claim.birth() == PackedDate.UNKNOWN ? 0 : 1;
+        double rest = Math.max(givenBits, OTHER_GIVEN) + addresses + restBits;
+        return rest
+                + switch (stage) {
+                    case SAME -> Double.POSITIVE_INFINITY;
+                    case NEAR -> Math.max(exact + known * nearDate + number, other(claim, known * nearDate, number));
+                    case OTHER_DATE -> exact + known * nearDate + number;
+                    case NAME_ONLY -> exact + known * otherDate + number;
+                    case UNDATED -> exact + number;
+                };
+    }
+
+    /** With another surname the date may be the same, or the last four, but not both. */
+    private double other(Claim claim, double nearDate, double number) {
+        double date = claim.birth() == PackedDate.UNKNOWN ? 0 : dates[DateGrade.SAME.ordinal()];
+        double same = claim.last4() == Numbers.NONE ? 0 : last4[NumberGrade.SAME.ordinal()];
+        return OTHER_SURNAME + Math.max(date + number, nearDate + same);
     }
 
     private double nearDate() {
-        double most = otherDate();
+        double most = 0;
         for (DateGrade grade : new DateGrade[] {DateGrade.SLIP, DateGrade.YEAR_OFF, DateGrade.ONE_PART}) {
             most = Math.max(most, dates[grade.ordinal()]);
         }
         return most;
     }
 
-    private double otherDate() {
-        return dates[DateGrade.CONFLICT.ordinal()];
-    }
 
     boolean passes(Claim claim, int voter, int birth) {
         double bits = restBits
@@ -101,6 +112,12 @@ final class Prefilter {
         bits += columns.surname(voter) == surname ? surnameBits : OTHER_SURNAME;
         bits += columns.given(voter) == given ? givenBits : OTHER_GIVEN;
         return reaches(claim, voter, bits);
+    }
+
+    /** The same once the surname of the voter that just passed is known to be another. */
+    boolean passesOther(Claim claim, int voter) {
+        double names = otherSurnameBits + (columns.given(voter) == given ? givenBits : OTHER_GIVEN);
+        return reaches(claim, voter, numberBits + names);
     }
 
     /** The same once the names of the voter that just passed are compared and weigh so much. */

@@ -2,21 +2,28 @@ package org.proviso.core.matching;
 
 /**
  * The roll's fields as numbers: numbers of names and streets in their dictionaries, birth date and last four as spread
- * digits, 0 where nothing is known. One voter's numbers lie side by side, since they are read together.
+ * digits, 0 where nothing is known. The numbers of one voter that are read together lie side by side.
  */
 final class RollColumns {
 
-    static final int WIDTH = 10;
+    /** How many numbers are read for each voter that comes near. */
+    static final int WIDTH = 8;
 
+    /** With so many places before the first row no row lies across two lines of the processor's cache. */
+    private static final int BEFORE = 4;
+
+    private static final int MORE = 2;
     private static final int BYTE = 8;
 
-    private final int[] cells;
+    private final int[] rows;
+    private final int[] more;
     private final int[] former;
 
-    /** The former surnames may be no row at all when the roll has none. */
-    RollColumns(int[] cells, int[] former) {
-        this.cells = cells;
-        this.former = former;
+    /** Rows to be set; without former surnames on the roll none are kept. */
+    RollColumns(int voters, boolean anyFormer) {
+        rows = new int[BEFORE + voters * WIDTH];
+        more = new int[voters * MORE];
+        former = new int[anyFormer ? voters : 0];
     }
 
     /** Last four and generation mark share a cell. */
@@ -24,52 +31,78 @@ final class RollColumns {
         return last4 << BYTE | suffix.ordinal();
     }
 
+    /** Sets what is known of a voter's name. */
+    void setName(int voter, int surname, int given, int middle, int formerSurname) {
+        int row = BEFORE + voter * WIDTH;
+        rows[row] = surname;
+        rows[row + 1] = given;
+        rows[row + 2] = middle;
+        if (former.length > 0) {
+            former[voter] = formerSurname;
+        }
+    }
+
+    void setAddress(int voter, int house, int street, int door, int zip) {
+        int row = BEFORE + voter * WIDTH;
+        rows[row + 4] = house;
+        rows[row + 5] = street;
+        rows[row + 6] = zip;
+        more[voter * MORE] = door;
+    }
+
+    void setNumbers(int voter, int birth, int license, int last4AndSuffix) {
+        int row = BEFORE + voter * WIDTH;
+        rows[row + 3] = birth;
+        rows[row + 7] = last4AndSuffix;
+        more[voter * MORE + 1] = license;
+    }
+
     int size() {
-        return cells.length / WIDTH;
+        return more.length / MORE;
     }
 
     int surname(int voter) {
-        return cells[voter * WIDTH];
+        return rows[BEFORE + voter * WIDTH];
     }
 
     int given(int voter) {
-        return cells[voter * WIDTH + 1];
+        return rows[BEFORE + voter * WIDTH + 1];
     }
 
     int middle(int voter) {
-        return cells[voter * WIDTH + 2];
+        return rows[BEFORE + voter * WIDTH + 2];
     }
 
     int birth(int voter) {
-        return cells[voter * WIDTH + 3];
+        return rows[BEFORE + voter * WIDTH + 3];
     }
 
     int house(int voter) {
-        return cells[voter * WIDTH + 4];
+        return rows[BEFORE + voter * WIDTH + 4];
     }
 
     int street(int voter) {
-        return cells[voter * WIDTH + 5];
-    }
-
-    int door(int voter) {
-        return cells[voter * WIDTH + 6];
+        return rows[BEFORE + voter * WIDTH + 5];
     }
 
     int zip(int voter) {
-        return cells[voter * WIDTH + 7];
-    }
-
-    int license(int voter) {
-        return cells[voter * WIDTH + 8];
+        return rows[BEFORE + voter * WIDTH + 6];
     }
 
     int last4(int voter) {
-        return cells[voter * WIDTH + 9] >>> BYTE;
+        return rows[BEFORE + voter * WIDTH + 7] >>> BYTE;
     }
 
     NameSuffix suffix(int voter) {
-        return NameSuffix.at(cells[voter * WIDTH + 9] & 0xff);
+        return NameSuffix.at(rows[BEFORE + voter * WIDTH + 7] & 0xff);
+    }
+
+    int door(int voter) {
+        return more[voter * MORE];
+    }
+
+    int license(int voter) {
+        return more[voter * MORE + 1];
     }
 
     /** The former surname's number, 0 where none is known. */

@@ -10,13 +10,10 @@ import java.util.function.IntConsumer;
 /** Joins what several threads read of a roll into one index, in the order of the roll. */
 final class RollJoining {
 
-    /** The columns that hold numbers of words, by their place in a voter's row. */
-    private static final int SURNAME = 0;
+    /** How many numbers {@link RollPortion} writes for each voter, and the place of the surname's. */
+    private static final int WIDTH = 10;
 
-    private static final int GIVEN = 1;
-    private static final int MIDDLE = 2;
-    private static final int STREET = 5;
-    private static final int DOOR = 6;
+    private static final int SURNAME = 0;
 
     private final List<Piece> pieces = new ArrayList<>();
     private final List<RollWords> parts;
@@ -72,13 +69,12 @@ final class RollJoining {
         }
         int count = starts[pieces.size()];
         placesOfIds = new int[count];
-        int[] cells = new int[count * RollColumns.WIDTH];
-        int[] former = new int[anyFormer ? count : 0];
+        RollColumns columns = new RollColumns(count, anyFormer);
         int[][] places = new int[pieces.size()][];
         eachPiece(i -> places[i] = counted(pieces.get(i), surnames));
         follow(places);
-        eachPiece(i -> lay(pieces.get(i), starts[i], places[i], surnames, cells, former));
-        return new RollColumns(cells, former);
+        eachPiece(i -> lay(pieces.get(i), starts[i], places[i], surnames, columns));
+        return columns;
     }
 
     private void eachPiece(IntConsumer work) {
@@ -98,7 +94,7 @@ final class RollJoining {
         int[] counts = new int[Soundex.NUMBERS];
         IntColumn rows = piece.stretch().cells();
         int[] numbers = surnames.get(piece.portion());
-        for (int row = 0; row < rows.size(); row += RollColumns.WIDTH) {
+        for (int row = 0; row < rows.size(); row += WIDTH) {
             counts[names.sound(numbers[rows.get(row + SURNAME)])]++;
         }
         return counts;
@@ -116,25 +112,23 @@ final class RollJoining {
         }
     }
 
-    private void lay(Piece piece, int start, int[] places, Dictionary names, int[] cells, int[] former) {
+    private void lay(Piece piece, int start, int[] places, Dictionary names, RollColumns columns) {
         IntColumn rows = piece.stretch().cells();
         int portion = piece.portion();
         int[] surnameNumbers = surnames.get(portion);
-        for (int i = 0; i < rows.size() / RollColumns.WIDTH; i++) {
-            int from = i * RollColumns.WIDTH;
-            int surname = surnameNumbers[rows.get(from + SURNAME)];
+        for (int i = 0; i < rows.size() / WIDTH; i++) {
+            int row = i * WIDTH;
+            int surname = surnameNumbers[rows.get(row + SURNAME)];
             int voter = places[names.sound(surname)]++;
             placesOfIds[voter] = start + i;
-            int row = voter * RollColumns.WIDTH;
-            rows.copyTo(cells, row, from, RollColumns.WIDTH);
-            cells[row + SURNAME] = surname;
-            cells[row + GIVEN] = givens.get(portion)[cells[row + GIVEN]];
-            cells[row + MIDDLE] = middles.get(portion)[cells[row + MIDDLE]];
-            cells[row + STREET] = streets.get(portion)[cells[row + STREET]];
-            cells[row + DOOR] = doors.get(portion)[cells[row + DOOR]];
-            if (former.length > 0) {
-                former[voter] = surnameNumbers[piece.stretch().former().get(i)];
-            }
+            int given = givens.get(portion)[rows.get(row + 1)];
+            int middle = middles.get(portion)[rows.get(row + 2)];
+            int former = surnameNumbers[piece.stretch().former().get(i)];
+            columns.setName(voter, surname, given, middle, former);
+            int street = streets.get(portion)[rows.get(row + 5)];
+            int door = doors.get(portion)[rows.get(row + 6)];
+            columns.setAddress(voter, rows.get(row + 4), street, door, rows.get(row + 7));
+            columns.setNumbers(voter, rows.get(row + 3), rows.get(row + 8), rows.get(row + 9));
         }
         rows.clear();
     }

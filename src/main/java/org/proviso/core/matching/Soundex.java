@@ -43,12 +43,31 @@ final class Soundex {
      * (Catherine and Kathryn, Geoffrey and Jeffrey), and so are first vowels: wider than the code, for finding.
      */
     static int number(String name) {
-        String code = code(name);
-        if (code.isEmpty()) {
-            return 0;
+        int first = -1;
+        int digits = 0;
+        int count = 0;
+        char last = '0';
+        for (int i = 0; i < name.length() && count < LENGTH - 1; i++) {
+            char letter = upper(name.charAt(i));
+            if (letter < 'A' || letter > 'Z') {
+                continue;
+            }
+            char digit = CODES.charAt(letter - 'A');
+            if (first < 0) {
+                first = digit > '0' ? digit - '0' : letter == 'H' || letter == 'W' || letter == 'Y' ? 8 : 7;
+            } else if (digit != '0' && digit != last) {
+                digits = 10 * digits + digit - '0';
+                count++;
+            }
+            last = letter == 'H' || letter == 'W' ? last : digit;
         }
-        int first = CODES.charAt(code.charAt(0) - 'A') - '0';
-        int group = first > 0 ? first : "HWY".indexOf(code.charAt(0)) >= 0 ? 8 : 7;
-        return group * 1000 + Integer.parseInt(code, 1, LENGTH, 10);
+        for (; count < LENGTH - 1; count++) {
+            digits *= 10;
+        }
+        return first < 0 ? 0 : first * 1000 + digits;
+    }
+
+    private static char upper(char letter) {
+        return letter >= 'a' && letter <= 'z' ? (char) (letter - 'a' + 'A') : letter;
     }
 }

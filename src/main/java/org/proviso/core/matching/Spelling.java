@@ -19,32 +19,6 @@ enum Spelling {
 
     private static final int LONG = 7;
 
-    /** Two slips change four of a name's letters at most. */
-    private static final int MOST_CHANGED_LETTERS = 4;
-
-    /** Which letters a name has, one bit each. */
-    static int letters(String name) {
-        int letters = 0;
-        for (int i = 0; i < name.length(); i++) {
-            letters |= 1 << (name.charAt(i) & 31);
-        }
-        return letters;
-    }
-
-    /** The first three letters, packed; a shorter name is filled. */
-    static int beginning(String name) {
-        int beginning = 0;
-        for (int i = 0; i < 3; i++) {
-            beginning = beginning << 8 | (i < name.length() ? name.charAt(i) & 0xff : 0);
-        }
-        return beginning;
-    }
-
-    /** Whether two names of one word cannot be spellings of one: other letters, another sound. */
-    static boolean isFar(int letters, int otherLetters, int sound, int otherSound) {
-        return sound != otherSound && Integer.bitCount(letters ^ otherLetters) > MOST_CHANGED_LETTERS;
-    }
-
     /** Two folded names that are not equal; the cheap looks come first. */
     static Spelling of(String a, String b) {
         int shorter = Math.min(a.length(), b.length());

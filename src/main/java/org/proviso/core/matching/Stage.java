@@ -1,11 +1,13 @@
 package org.proviso.core.matching;
 
 /**
- * The order in which an envelope's blocks are looked at. Whoever shares the date or the last four with it, and a name or
- * its first letter, lives at its address or has its license is found in the first stage; so what the voters of a later one
- * can weigh at most is known, and they need no look where one of the first weighs far more.
+ * The order in which an envelope's blocks are looked at. Whoever has its surname's sound and its date or last four, its date
+ * and last four, its address or its license is found in the first stage. So what the voters of a later one can weigh at most
+ * is known, and they need no look where one of the first weighs far more.
  */
 enum Stage {
+    SAME,
+    /** A date, last four or house number, and of the names one or its first letter. */
     NEAR,
     /** The surname's sound, the initial, and two parts of the date. */
     OTHER_DATE,

@@ -31,7 +31,8 @@ final class VoterKeys {
             case SURNAME_SOUND_AND_MONTH -> dated(voter, sound, PackedDate.withoutDay(birth), slots, sink);
             case SURNAME_SOUND_AND_DAY -> dated(voter, sound, PackedDate.withoutMonth(birth), slots, sink);
             case SURNAME_SOUND_AND_BIRTHDAY -> dated(voter, sound, PackedDate.day(birth), slots, sink);
-            case SURNAME_SOUND_AND_HOUSE -> add(sound, columns.house(voter), slots, sink);
+            case SURNAME_AND_HOUSE ->
+                add(words.surnames().hash(columns.surname(voter)), columns.house(voter), slots, sink);
             case DATE_AND_LAST4 -> add(birth, columns.last4(voter), slots, sink);
             case LAST4_AND_SURNAME_SOUND -> add(sound, columns.last4(voter), slots, sink);
             case LAST4_AND_GIVEN_SOUND -> add(givenSound(voter), columns.last4(voter), slots, sink);
@@ -84,7 +85,8 @@ final class VoterKeys {
     /** Only what the block reads is filled. */
     KeyFields of(int voter, Block block) {
         fields.clear();
-        surnames(voter, block.isBySound());
+        surname(columns.surname(voter));
+        surname(columns.former(voter));
         given(voter);
         fields.date = columns.birth(voter);
         fields.undated = fields.date == PackedDate.UNKNOWN;
@@ -98,18 +100,12 @@ final class VoterKeys {
         return fields;
     }
 
-    private void surnames(int voter, boolean wanted) {
-        if (wanted) {
-            surname(columns.surname(voter));
-            surname(columns.former(voter));
-        }
-    }
-
     private void surname(int code) {
         Dictionary surnames = words.surnames();
         if (surnames.isDouble(code)) {
             fields.addSurname(surnames.text(code), surnames.sound(code));
         } else {
+            fields.surnames.add(surnames.hash(code));
             fields.surnameSounds.add(surnames.sound(code));
         }
     }

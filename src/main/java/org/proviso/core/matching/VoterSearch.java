@@ -45,7 +45,7 @@ final class VoterSearch {
         return found;
     }
 
-    /** Whether every voter who shares a pair of the first stage was gathered with it. */
+    /** Whether every voter who shares a pair of the first two stages is gathered with them, so far as they were asked for. */
     boolean nearIsWhole() {
         return nearIsWhole && found.size() < MOST_VOTERS;
     }
@@ -60,7 +60,7 @@ final class VoterSearch {
             int start = lists.start(block, listsOf.get(i));
             int length = lists.end(block, listsOf.get(i)) - start;
             if (length > longest) {
-                nearIsWhole &= block.stage() != Stage.NEAR;
+                nearIsWhole &= block.stage().compareTo(Stage.NEAR) > 0;
             } else if (length > 0) {
                 noteSpan(block, start, length);
                 reach += length;

@@ -3,55 +3,27 @@ package org.proviso.core.matching;
 import java.util.Arrays;
 
 /**
- * A name as an envelope writes it, ready for quick looks at a dictionary of the roll: its number there, sound, letters and
- * beginning. A name that the roll does not have gets a number of its own below zero, for remembering what it was compared
- * with.
+ * A name as an envelope writes it, ready for quick looks at a dictionary of the roll.
+ *
+ * @param own its number there, by which comparisons with it are remembered; a name that the roll does not have has one of
+ *     its own below zero
  */
-final class Written {
+record Written(String text, int own, long look) {
 
-    private final Dictionary names;
-    private String text = "";
-    private int code;
-    private int own;
-    private int unknown = -1;
-    private int sound;
-    private int letters;
-    private int beginning;
-    private boolean isDouble;
+    static final Written NOTHING = new Written("", 0, 0);
 
-    Written(Dictionary names) {
-        this.names = names;
-    }
-
-    void set(String name) {
-        text = name;
-        code = names.find(name);
-        own = code >= 0 ? code : --unknown;
-        sound = Soundex.number(name);
-        letters = Spelling.letters(name);
-        beginning = Spelling.beginning(name);
-        isDouble = name.indexOf(' ') >= 0;
-    }
-
-    String text() {
-        return text;
-    }
-
-    /** The number under which comparisons with this name are remembered. */
-    int own() {
-        return own;
+    /** The number below zero is for a name that the roll does not have. */
+    static Written of(Dictionary names, String text, int belowZero) {
+        int code = names.find(text);
+        return new Written(text, code >= 0 ? code : belowZero, Look.of(text));
     }
 
     boolean is(int other) {
-        return code == other;
+        return own == other;
     }
 
-    /** Whether the two can at most be kin by a table: nothing in the spelling brings them together. */
-    boolean isFar(int other) {
-        return !isDouble
-                && !names.isDouble(other)
-                && beginning != names.beginning(other)
-                && Spelling.isFar(letters, names.letters(other), sound, names.sound(other));
+    boolean isInitial() {
+        return text.length() == 1;
     }
 
     /** A set of a dictionary's numbers, so small that it is walked. */
