@@ -18,6 +18,8 @@ public final class AddressNormalizer {
     private static final Pattern DOOR = Pattern.compile("[A-Z]?-?\\d+(?:-?[A-Z]|-\\d+)?|[A-Z]");
     private static final List<String> LETTERED = List.of("APT", "UNIT", "STE", "RM");
 
+    private static final StreetAddress NOWHERE = new StreetAddress(0, "", "", "");
+
     private AddressNormalizer() {}
 
     /** An address as written; a unit box that is filled goes before a unit found in the line. */
@@ -26,6 +28,9 @@ public final class AddressNormalizer {
     }
 
     public static StreetAddress parse(String line, String unitBox) {
+        if (line.isEmpty() && unitBox.isEmpty()) {
+            return NOWHERE;
+        }
         List<String> words = words(line);
         int house = 0;
         String letter = "";
@@ -51,7 +56,7 @@ public final class AddressNormalizer {
     private static boolean isPlainNumber(List<String> words) {
         return !words.isEmpty()
                 && words.get(0).length() <= 9
-                && words.get(0).chars().allMatch(letter -> letter >= '0' && letter <= '9');
+                && Digits.only(words.get(0));
     }
 
     private static String fraction(List<String> words) {
@@ -68,7 +73,7 @@ public final class AddressNormalizer {
 
     /** A unit in its standard spelling: {@code APT 3}; a bare number or a pound sign gives {@code # 3}. */
     public static String unit(String text) {
-        List<String> words = words(text);
+        List<String> words = text.isEmpty() ? List.of() : words(text);
         if (words.isEmpty()) {
             return "";
         }

@@ -18,6 +18,6 @@ final class AddressNumber {
     }
 
     private static boolean isShortNumber(String text) {
-        return !text.isEmpty() && text.length() < 9 && text.chars().allMatch(c -> c >= '0' && c <= '9');
+        return !text.isEmpty() && text.length() < 9 && Digits.only(text);
     }
 }

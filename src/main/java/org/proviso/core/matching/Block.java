@@ -1,5 +1,8 @@
 package org.proviso.core.matching;
 
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import org.proviso.core.matching.KeyFields.IntBag;
 
 /**
@@ -115,6 +118,25 @@ enum Block {
 
     /** Against another birth date only a rare name counts, and then with a middle name. */
     private static final int LONGEST_LIST_OF_DATED = 20;
+
+    private static final Map<Stage, Block[]> BY_STAGE = byStage();
+
+    /** The blocks of a stage. */
+    static Block[] of(Stage stage) {
+        return BY_STAGE.get(stage);
+    }
+
+    private static Map<Stage, Block[]> byStage() {
+        Map<Stage, Block[]> blocks = new EnumMap<>(Stage.class);
+        for (Stage stage : Stage.values()) {
+            blocks.put(
+                    stage,
+                    Arrays.stream(values())
+                            .filter(block -> block.stage() == stage)
+                            .toArray(Block[]::new));
+        }
+        return blocks;
+    }
 
     /** Adds the list of each pair the person has. */
     abstract void lists(KeyFields of, Slots slots, IntColumn sink);

@@ -1,9 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Two envelopes that claim one voter. The same voter may really have cast both, so nothing is forced: only where one
@@ -14,6 +12,7 @@ final class Competition {
 
     private static final double CERTAIN = 0.99;
     private static final double OTHER_CHOICE = 0.05;
+    private static final int SEVERAL = -1;
 
     /** How much rarer a second envelope by one voter is than two voters with one each (common practice). */
     private static final double SECOND_ENVELOPE = 0.1;
@@ -22,7 +21,7 @@ final class Competition {
 
     /** The standings, in the same order; a list that nothing changes is the same object. */
     static List<List<Standing>> weigh(List<List<Standing>> all) {
-        Map<Integer, Integer> holders = holders(all);
+        int[] holders = holders(all);
         List<List<Standing>> weighed = new ArrayList<>(all.size());
         for (int i = 0; i < all.size(); i++) {
             weighed.add(weigh(all.get(i), i, holders));
@@ -30,24 +29,29 @@ final class Competition {
         return weighed;
     }
 
-    /** Which envelope claims a voter all but certainly; -1 where more than one does. */
-    private static Map<Integer, Integer> holders(List<List<Standing>> all) {
-        Map<Integer, Integer> holders = new HashMap<>();
+    /** By voter the envelope that claims it all but certainly, counted from 1; 0 where none does, {@code SEVERAL} where more do. */
+    private static int[] holders(List<List<Standing>> all) {
+        int last = -1;
+        for (List<Standing> ranked : all) {
+            last = ranked.isEmpty() ? last : Math.max(last, ranked.get(0).pair().voter());
+        }
+        int[] holders = new int[last + 1];
         for (int i = 0; i < all.size(); i++) {
             List<Standing> ranked = all.get(i);
             if (!ranked.isEmpty() && ranked.get(0).probability() >= CERTAIN) {
-                holders.merge(ranked.get(0).pair().voter(), i, (one, other) -> -1);
+                int voter = ranked.get(0).pair().voter();
+                holders[voter] = holders[voter] == 0 ? i + 1 : SEVERAL;
             }
         }
         return holders;
     }
 
-    private static List<Standing> weigh(List<Standing> ranked, int envelope, Map<Integer, Integer> holders) {
+    private static List<Standing> weigh(List<Standing> ranked, int envelope, int[] holders) {
         if (ranked.size() < 2 || ranked.get(0).probability() >= CERTAIN) {
             return ranked;
         }
-        Integer holder = holders.get(ranked.get(0).pair().voter());
-        boolean otherHolds = holder != null && holder != envelope;
+        int holder = holders[ranked.get(0).pair().voter()];
+        boolean otherHolds = holder != 0 && holder != envelope + 1;
         return otherHolds && ranked.get(1).probability() >= OTHER_CHOICE ? lowered(ranked) : ranked;
     }
 

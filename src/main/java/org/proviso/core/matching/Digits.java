@@ -8,6 +8,16 @@ final class Digits {
 
     private Digits() {}
 
+    /** Whether a text is of digits and nothing else. */
+    static boolean only(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The number with its digits spread; it has eight digits at most. */
     static int spread(int number) {
         int spread = 0;

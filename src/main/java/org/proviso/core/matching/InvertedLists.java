@@ -76,12 +76,9 @@ final class InvertedLists {
         return laid;
     }
 
-    int start(Block block, int list) {
-        return starts[block.ordinal()][list];
-    }
-
-    int end(Block block, int list) {
-        return starts[block.ordinal()][list + 1];
+    /** Where each list of a block begins, and with the next one's beginning ends. */
+    int[] starts(Block block) {
+        return starts[block.ordinal()];
     }
 
     /** The voters of all lists of a block, to be read from a start to an end. */

@@ -69,13 +69,13 @@ public final class Matcher {
             Outcome<T> outcome) {
         List<List<Standing>> ranked = each(queries, Math.max(1, threads), look);
         List<List<Standing>> weighed = Competition.weigh(ranked);
-        List<T> results = new ArrayList<>(queries.size());
-        for (int i = 0; i < queries.size(); i++) {
+        List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
+        inChunks(Collections.nCopies(Math.max(1, threads), 0), queries.size(), (thread, i) -> {
             boolean changed = weighed.get(i) != ranked.get(i);
             Verdict verdict = VerdictRule.of(weighed.get(i));
             verdict = changed && verdict == Verdict.SURE ? Verdict.LIKELY : verdict;
-            results.add(outcome.of(queries.get(i), weighed.get(i), verdict));
-        }
+            results.set(i, outcome.of(queries.get(i), weighed.get(i), verdict));
+        });
         return results;
     }
 
@@ -112,18 +112,18 @@ public final class Matcher {
         inChunks(tasks, claims.length, (task, i) -> results.set(order[i], look.apply(task, claims[order[i]])));
     }
 
-    private static void inChunks(List<MatchTask> tasks, int count, ObjIntConsumer<MatchTask> work) {
+    private static <W> void inChunks(List<W> workers, int count, ObjIntConsumer<W> work) {
         AtomicInteger next = new AtomicInteger();
         AtomicInteger thread = new AtomicInteger();
         Runnable chunks = () -> {
-            MatchTask task = tasks.get(thread.getAndIncrement());
+            W worker = workers.get(thread.getAndIncrement());
             for (int from = next.getAndAdd(CHUNK); from < count; from = next.getAndAdd(CHUNK)) {
                 for (int i = from; i < Math.min(count, from + CHUNK); i++) {
-                    work.accept(task, i);
+                    work.accept(worker, i);
                 }
             }
         };
-        Workers.run(chunks, tasks.size());
+        Workers.run(chunks, workers.size());
     }
 
     private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {

@@ -29,19 +29,23 @@ final class NameText {
 
     /** Capital letters and digits in words one space apart. */
     static String fold(String text) {
-        StringBuilder folded = new StringBuilder(text.length());
         String bare = isAscii(text) ? text : withoutMarks(text.toUpperCase(Locale.ROOT));
+        char[] folded = new char[2 * bare.length()];
+        int length = 0;
         boolean pending = false;
         for (int i = 0; i < bare.length(); i++) {
             char letter = upper(bare.charAt(i));
             if (letter >= 'A' && letter <= 'Z' || letter >= '0' && letter <= '9') {
-                folded.append(pending && !folded.isEmpty() ? " " : "").append(letter);
+                if (pending && length > 0) {
+                    folded[length++] = ' ';
+                }
+                folded[length++] = letter;
                 pending = false;
             } else if (SILENT.indexOf(letter) < 0) {
                 pending = true;
             }
         }
-        return folded.toString();
+        return length == 0 ? "" : new String(folded, 0, length);
     }
 
     /** Capital letters with their accents taken off. */

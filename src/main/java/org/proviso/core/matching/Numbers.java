@@ -16,7 +16,7 @@ final class Numbers {
     /** Four digits, spread, or none; 0000 is a blank that was filled, not a number (common practice). */
     static int last4(String text) {
         String digits = text.strip();
-        boolean number = digits.length() == LAST4_LENGTH && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean number = digits.length() == LAST4_LENGTH && Digits.only(digits);
         return number ? Digits.spread(Integer.parseInt(digits)) : NONE;
     }
 

@@ -7,6 +7,10 @@ import java.util.Map;
 final class PostalWords {
 
     private static final Map<String, Map<String, String>> BY_KIND = load();
+    private static final Map<String, String> SUFFIXES = BY_KIND.getOrDefault("suffix", Map.of());
+    private static final Map<String, String> WAYS = BY_KIND.getOrDefault("way", Map.of());
+    private static final Map<String, String> UNITS = BY_KIND.getOrDefault("unit", Map.of());
+    private static final Map<String, String> PLACES = BY_KIND.getOrDefault("place", Map.of());
 
     /** Spellings inside a street's name that people use for one another (common practice). */
     private static final Map<String, String> PLAIN = Map.ofEntries(
@@ -29,45 +33,41 @@ final class PostalWords {
     private PostalWords() {}
 
     static boolean isSuffix(String word) {
-        return kind("suffix").containsKey(word);
+        return SUFFIXES.containsKey(word);
     }
 
     static String suffix(String word) {
-        return kind("suffix").getOrDefault(word, word);
+        return SUFFIXES.getOrDefault(word, word);
     }
 
     static boolean isWay(String word) {
-        return kind("way").containsKey(word);
+        return WAYS.containsKey(word);
     }
 
     static String way(String word) {
-        return kind("way").getOrDefault(word, word);
+        return WAYS.getOrDefault(word, word);
     }
 
     /** Whether the word names a unit whose number follows. */
     static boolean isUnit(String word) {
-        return kind("unit").containsKey(word);
+        return UNITS.containsKey(word);
     }
 
     static String unit(String word) {
-        return kind("unit").getOrDefault(word, word);
+        return UNITS.getOrDefault(word, word);
     }
 
     /** Whether the word names a unit by itself. */
     static boolean isPlace(String word) {
-        return kind("place").containsKey(word);
+        return PLACES.containsKey(word);
     }
 
     static String place(String word) {
-        return kind("place").getOrDefault(word, word);
+        return PLACES.getOrDefault(word, word);
     }
 
     static String plain(String word) {
         return PLAIN.getOrDefault(word, word);
-    }
-
-    private static Map<String, String> kind(String kind) {
-        return BY_KIND.getOrDefault(kind, Map.of());
     }
 
     private static Map<String, Map<String, String>> load() {

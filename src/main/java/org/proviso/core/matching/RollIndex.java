@@ -69,6 +69,7 @@ public final class RollIndex {
     int household(int house, int streetCode) {
         int mixed = Slots.mix(house, words.streets().hash(streetCode));
         int list = lists.slots(Block.HOUSE_AND_STREET).of(mixed);
-        return lists.end(Block.HOUSE_AND_STREET, list) - lists.start(Block.HOUSE_AND_STREET, list);
+        int[] starts = lists.starts(Block.HOUSE_AND_STREET);
+        return starts[list + 1] - starts[list];
     }
 }

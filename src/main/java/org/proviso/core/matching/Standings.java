@@ -1,7 +1,6 @@
 package org.proviso.core.matching;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,7 +13,6 @@ final class Standings {
 
     private final RollIndex index;
     private final List<Score> best = new ArrayList<>(KEPT + 1);
-    private final Comparator<Score> order;
     private final Weights.Prior prior;
     private double total;
 
@@ -22,9 +20,6 @@ final class Standings {
         this.index = index;
         this.prior = prior;
         total = prior.onNoRoll();
-        order = Comparator.comparingDouble(Score::ownBits)
-                .reversed()
-                .thenComparing(score -> index.voterId(score.pair().voter()));
     }
 
     void add(Score score) {
@@ -33,13 +28,22 @@ final class Standings {
             return;
         }
         int place = best.size();
-        while (place > 0 && order.compare(score, best.get(place - 1)) < 0) {
+        while (place > 0 && isBefore(score, best.get(place - 1))) {
             place--;
         }
         best.add(place, score);
         if (best.size() > KEPT) {
             best.remove(KEPT);
         }
+    }
+
+    /** The better one first; of two as good, the one with the first number. */
+    private boolean isBefore(Score one, Score other) {
+        return one.ownBits() > other.ownBits()
+                || one.ownBits() == other.ownBits()
+                        && index.voterId(one.pair().voter())
+                                        .compareTo(index.voterId(other.pair().voter()))
+                                < 0;
     }
 
     private double odds(double before, double bits) {
@@ -58,8 +62,10 @@ final class Standings {
 
     /** The best candidates with their probabilities. */
     List<Standing> ranked() {
-        return best.stream()
-                .map(score -> new Standing(score.pair(), odds(prior.onRoll(), score.ownBits()) / total))
-                .toList();
+        List<Standing> ranked = new ArrayList<>(best.size());
+        for (Score score : best) {
+            ranked.add(new Standing(score.pair(), odds(prior.onRoll(), score.ownBits()) / total));
+        }
+        return ranked;
     }
 }

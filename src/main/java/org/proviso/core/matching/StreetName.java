@@ -31,6 +31,9 @@ record StreetName(String before, String body, String suffix, String after) {
     }
 
     private static String body(List<String> words, String suffix) {
+        if (words.size() == 1) {
+            return PostalWords.plain(words.get(0));
+        }
         List<String> kept = new ArrayList<>(words.size());
         for (int i = 0; i < words.size(); i++) {
             String word = words.get(i);
@@ -45,7 +48,7 @@ record StreetName(String before, String body, String suffix, String after) {
     }
 
     private static boolean isNumber(String word) {
-        return word.chars().allMatch(Character::isDigit);
+        return Digits.only(word);
     }
 
     /** Avenue N and Avenue S are names, as Avenue B is. */

@@ -15,8 +15,12 @@ final class VoterSearch {
     private final KeyFields fields = new KeyFields();
     private final IntColumn listsOf = new IntColumn();
     private final VoterSet found = new VoterSet(MOST_VOTERS);
+    private Block[] blocks = new Block[64];
+    private int[] places = new int[128];
     private long[] spans = new long[64];
+    private int count;
     private int spanCount;
+    private int fetched;
     private boolean nearIsWhole;
 
     VoterSearch(InvertedLists lists) {
@@ -32,13 +36,15 @@ final class VoterSearch {
 
     /** Adds the voters of a stage, each once, in an order that depends on claim and roll only; stages may be left out. */
     VoterSet gather(Stage stage) {
-        spanCount = 0;
-        int reach = 0;
-        for (Block block : BLOCKS) {
-            reach += block.stage() == stage ? noteSpans(block) : 0;
+        count = 0;
+        listsOf.empty();
+        for (Block block : Block.of(stage)) {
+            block.lists(fields, lists.slots(block), listsOf);
+            note(block);
         }
+        found.expect(lookUp(stage));
         Arrays.sort(spans, 0, spanCount);
-        found.expect(reach);
+        fetch();
         for (int i = 0; i < spanCount && found.size() < MOST_VOTERS; i++) {
             gather(spans[i]);
         }
@@ -50,19 +56,36 @@ final class VoterSearch {
         return nearIsWhole && found.size() < MOST_VOTERS;
     }
 
-    /** Looks up how many voters share what; gives their number. */
-    private int noteSpans(Block block) {
-        listsOf.empty();
-        block.lists(fields, lists.slots(block), listsOf);
-        int longest = block.longest(fields);
+    private void note(Block block) {
+        if (blocks.length < listsOf.size()) {
+            blocks = Arrays.copyOf(blocks, 2 * listsOf.size());
+            places = Arrays.copyOf(places, 2 * blocks.length);
+            spans = Arrays.copyOf(spans, blocks.length);
+        }
+        while (count < listsOf.size()) {
+            blocks[count++] = block;
+        }
+    }
+
+    /**
+     * Looks up how many voters share what, and gives their number. Lists lie scattered in memory: reading the places of all in
+     * one go lets the waits overlap.
+     */
+    private int lookUp(Stage stage) {
+        for (int i = 0; i < count; i++) {
+            int[] starts = lists.starts(blocks[i]);
+            int list = listsOf.get(i);
+            places[2 * i] = starts[list];
+            places[2 * i + 1] = starts[list + 1];
+        }
+        spanCount = 0;
         int reach = 0;
-        for (int i = 0; i < listsOf.size(); i++) {
-            int start = lists.start(block, listsOf.get(i));
-            int length = lists.end(block, listsOf.get(i)) - start;
-            if (length > longest) {
-                nearIsWhole &= block.stage().compareTo(Stage.NEAR) > 0;
+        for (int i = 0; i < count; i++) {
+            int length = places[2 * i + 1] - places[2 * i];
+            if (length > blocks[i].longest(fields)) {
+                nearIsWhole &= stage.compareTo(Stage.NEAR) > 0;
             } else if (length > 0) {
-                noteSpan(block, start, length);
+                spans[spanCount++] = span(length, blocks[i], places[2 * i]);
                 reach += length;
             }
         }
@@ -70,18 +93,27 @@ final class VoterSearch {
     }
 
     /** A span packs length, block and first place, so that sorting puts the shortest list first. */
-    private void noteSpan(Block block, int start, int length) {
-        if (spanCount == spans.length) {
-            spans = Arrays.copyOf(spans, spanCount * 2);
+    private static long span(int length, Block block, int start) {
+        return (long) length << LENGTH_AT | (long) block.ordinal() << BLOCK_AT | start;
+    }
+
+    /** Touches the beginning of every list, for the same reason. */
+    private void fetch() {
+        int sum = 0;
+        for (int i = 0; i < spanCount; i++) {
+            sum += voters(spans[i])[(int) spans[i]];
         }
-        spans[spanCount++] = (long) length << LENGTH_AT | (long) block.ordinal() << BLOCK_AT | start;
+        fetched = sum;
+    }
+
+    private int[] voters(long span) {
+        return lists.voters(BLOCKS[(int) (span >>> BLOCK_AT) & BLOCK_MASK]);
     }
 
     private void gather(long span) {
-        Block block = BLOCKS[(int) (span >>> BLOCK_AT) & BLOCK_MASK];
         int start = (int) span;
         int end = start + (int) (span >>> LENGTH_AT);
-        int[] voters = lists.voters(block);
+        int[] voters = voters(span);
         for (int place = start; place < end; place++) {
             found.add(voters[place]);
         }
