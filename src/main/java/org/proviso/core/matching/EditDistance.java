@@ -30,8 +30,8 @@ final class EditDistance {
     static int optimalStringAlignment(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = firstRow(b.length());
+        int[] row = new int[b.length() + 1];
         for (int i = 1; i <= a.length(); i++) {
-            int[] row = new int[b.length() + 1];
             row[0] = i;
             for (int j = 1; j <= b.length(); j++) {
                 int changed = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
@@ -40,8 +40,10 @@ final class EditDistance {
                     row[j] = Math.min(row[j], before[j - 2] + 1);
                 }
             }
+            int[] oldest = before;
             before = last;
             last = row;
+            row = oldest;
         }
         return last[b.length()];
     }

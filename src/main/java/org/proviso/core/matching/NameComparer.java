@@ -18,6 +18,8 @@ final class NameComparer {
     private final RollColumns columns;
     private final NamePairs surnamePairs;
     private final NamePairs givenPairs;
+    private final NamePairs exchangedSurnames;
+    private final NamePairs exchangedGivens;
     private final Map<String, GivenName> known = new HashMap<>();
     private int belowZero;
     private Written surname = Written.NOTHING;
@@ -34,14 +36,13 @@ final class NameComparer {
     NameComparer(RollIndex index) {
         words = index.words();
         columns = index.columns();
-        surnamePairs = new NamePairs(
-                words.surnames(),
-                index.size(),
-                (a, b, common) -> SurnameGrade.of(a, b, common).ordinal());
-        givenPairs = new NamePairs(
-                words.givens(),
-                index.size(),
-                (a, b, common) -> GivenGrade.of(a, b, common).ordinal());
+        NamePairs.Compared surnames = (a, b, common) -> SurnameGrade.of(a, b, common).ordinal();
+        NamePairs.Compared givens = (a, b, common) -> GivenGrade.of(a, b, common).ordinal();
+        surnamePairs = new NamePairs(words.surnames(), index.size(), surnames);
+        givenPairs = new NamePairs(words.givens(), index.size(), givens);
+        // A name in the other box is no common name there: that two of them differ by a letter says nothing.
+        exchangedSurnames = new NamePairs(words.surnames(), Integer.MAX_VALUE, surnames);
+        exchangedGivens = new NamePairs(words.givens(), Integer.MAX_VALUE, givens);
         claim = Claim.NOBODY;
     }
 
@@ -215,12 +216,10 @@ final class NameComparer {
                 || isFar(surnameAsGiven, givenCode)) {
             return false;
         }
-        String onRoll = words.givens().text(givenCode);
-        GivenGrade asGiven = GivenGrade.of(claim.name().surname(), onRoll, false);
-        return SurnameGrade.of(claim.name().given(), words.surnames().text(surnameCode), false)
-                                .compareTo(SurnameGrade.SOUNDS)
-                        <= 0
-                && asGiven.compareTo(GivenGrade.SOUNDS) <= 0
-                && asGiven != GivenGrade.INITIAL;
+        if (exchangedSurnames.grade(given.asSurname(), surnameCode) > SurnameGrade.SOUNDS.ordinal()) {
+            return false;
+        }
+        GivenGrade asGiven = GIVENS[exchangedGivens.grade(surnameAsGiven.written(), givenCode)];
+        return asGiven.compareTo(GivenGrade.SOUNDS) <= 0 && asGiven != GivenGrade.INITIAL;
     }
 }
