@@ -41,7 +41,9 @@ enum AddressGrade implements Grade {
         if (a.street().equals(b.street())) {
             return sameStreet(a, b);
         }
-        if (a.houseNumber() == b.houseNumber() && a.houseNumber() != 0 && near(bodies.apply(a.street()), bodies.apply(b.street()))) {
+        if (a.houseNumber() == b.houseNumber()
+                && a.houseNumber() != 0
+                && near(bodies.apply(a.street()), bodies.apply(b.street()))) {
             return CLOSE;
         }
         return zipA != 0 && zipA == zipB ? SAME_ZIP : ELSEWHERE;

@@ -54,9 +54,7 @@ public final class AddressNormalizer {
 
     /** The most common case, digits alone, without a pattern. */
     private static boolean isPlainNumber(List<String> words) {
-        return !words.isEmpty()
-                && words.get(0).length() <= 9
-                && Digits.only(words.get(0));
+        return !words.isEmpty() && words.get(0).length() <= 9 && Digits.only(words.get(0));
     }
 
     private static String fraction(List<String> words) {

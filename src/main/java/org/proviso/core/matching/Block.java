@@ -132,7 +132,7 @@ enum Block {
             blocks.put(
                     stage,
                     Arrays.stream(values())
-                            .filter(block -> block.stage() == stage)
+                            .filter(block -> stage == Stage.RESPELLED ? block.isRespelled() : block.stage() == stage)
                             .toArray(Block[]::new));
         }
         return blocks;
@@ -153,6 +153,11 @@ enum Block {
                     NAME_SOUNDS_OF_UNDATED -> true;
             default -> false;
         };
+    }
+
+    /** Whether it is worth a look under other spellings of the surname: at home, or undated, it is found without. */
+    private boolean isRespelled() {
+        return isBySound() && this != NAME_SOUNDS_OF_UNDATED;
     }
 
     /** When the block's voters are looked at. */

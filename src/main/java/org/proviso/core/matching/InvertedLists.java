@@ -10,6 +10,7 @@ final class InvertedLists {
 
     private final Slots plain;
     private final Slots bySound;
+    private final NearNames[] near = new NearNames[1];
     private final int[][] starts;
     private final int[][] voters;
 
@@ -23,8 +24,13 @@ final class InvertedLists {
     static InvertedLists of(RollColumns columns, RollWords words) {
         InvertedLists lists = new InvertedLists(columns, words);
         AtomicInteger next = new AtomicInteger();
-        Workers.run(() -> lists.fillNext(next, new VoterKeys(columns, words), columns.size()), threads());
+        Workers.run(() -> lists.fillNext(next, columns, words), threads());
         return lists;
+    }
+
+    /** The roll's surnames by their likeness. */
+    NearNames nearSurnames() {
+        return near[0];
     }
 
     /** How the lists of a block are numbered. */
@@ -32,11 +38,16 @@ final class InvertedLists {
         return block.isBySound() ? bySound : plain;
     }
 
-    /** Each block is a piece of work of its own; which thread fills it makes no difference. */
-    private void fillNext(AtomicInteger next, VoterKeys keys, int count) {
+    /** Each block, and the likeness of surnames, is a piece of work of its own; which thread fills it makes no difference. */
+    private void fillNext(AtomicInteger next, RollColumns columns, RollWords words) {
         Block[] blocks = Block.values();
-        for (int i = next.getAndIncrement(); i < blocks.length; i = next.getAndIncrement()) {
-            fill(blocks[i], keys, count);
+        VoterKeys keys = new VoterKeys(columns, words);
+        for (int i = next.getAndIncrement(); i <= blocks.length; i = next.getAndIncrement()) {
+            if (i == 0) {
+                near[0] = new NearNames(words.surnames());
+            } else {
+                fill(blocks[i - 1], keys, columns.size());
+            }
         }
     }
 

@@ -45,10 +45,7 @@ final class Look {
     /** Whether two names cannot be spellings of one: each of one word, other letters, another beginning, another sound. */
     static boolean isFar(long a, long b) {
         long differs = a ^ b;
-        return (differs & BEGINNING) != 0
-                && (differs & SOUND) != 0
-                && ((a | b) & DOUBLE) == 0
-                && isFarInLetters(a, b);
+        return (differs & BEGINNING) != 0 && (differs & SOUND) != 0 && ((a | b) & DOUBLE) == 0 && isFarInLetters(a, b);
     }
 
     private static boolean isFarInLetters(long a, long b) {

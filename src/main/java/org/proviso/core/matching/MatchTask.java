@@ -57,13 +57,20 @@ final class MatchTask {
         search.start(claim);
         int weighed = 0;
         for (Stage stage : STAGES) {
-            if (!bestOnly || !settles(claim, standings, stage)) {
+            if (isWorthALook(stage, claim, standings, bestOnly)) {
                 VoterSet voters = search.gather(stage);
                 weigh(claim, voters, weighed, standings, bestOnly);
                 weighed = voters.size();
             }
         }
         return standings;
+    }
+
+    private boolean isWorthALook(Stage stage, Claim claim, Standings standings, boolean bestOnly) {
+        if (stage == Stage.RESPELLED) {
+            return !prefilter.convinces(standings.bestBits()) && search.respell(names.soundsOfNear());
+        }
+        return !bestOnly || !settles(claim, standings, stage);
     }
 
     /** Whether one found already outweighs all that a stage can bring. */

@@ -26,6 +26,10 @@ final class NameComparer {
     private GivenName surnameAsGiven = GivenName.NONE;
     private GivenName given = GivenName.NONE;
     private final List<GivenName> middles = new ArrayList<>();
+    private final NearNames nearSurnames;
+    private final IntColumn near = new IntColumn();
+    private final IntColumn sounds = new IntColumn();
+    private String nearOf = "";
     private final Written.Codes otherSurnames = new Written.Codes();
     private final Written.Codes formerOnRoll = new Written.Codes();
     private final Written.Codes surnameAsMiddle = new Written.Codes();
@@ -36,13 +40,16 @@ final class NameComparer {
     NameComparer(RollIndex index) {
         words = index.words();
         columns = index.columns();
-        NamePairs.Compared surnames = (a, b, common) -> SurnameGrade.of(a, b, common).ordinal();
-        NamePairs.Compared givens = (a, b, common) -> GivenGrade.of(a, b, common).ordinal();
+        NamePairs.Compared surnames =
+                (a, b, common) -> SurnameGrade.of(a, b, common).ordinal();
+        NamePairs.Compared givens =
+                (a, b, common) -> GivenGrade.of(a, b, common).ordinal();
         surnamePairs = new NamePairs(words.surnames(), index.size(), surnames);
         givenPairs = new NamePairs(words.givens(), index.size(), givens);
         // A name in the other box is no common name there: that two of them differ by a letter says nothing.
         exchangedSurnames = new NamePairs(words.surnames(), Integer.MAX_VALUE, surnames);
         exchangedGivens = new NamePairs(words.givens(), Integer.MAX_VALUE, givens);
+        nearSurnames = index.lists().nearSurnames();
         claim = Claim.NOBODY;
     }
 
@@ -101,6 +108,26 @@ final class NameComparer {
         if (next.formerSurname().length() > 2) {
             formerOnRoll.add(words.surnames(), next.formerSurname());
         }
+    }
+
+    /**
+     * The sounds of the roll's surnames one slip of the pen from the one written that sound otherwise. Two common names that
+     * differ by a letter are two names.
+     */
+    IntColumn soundsOfNear() {
+        if (!surname.text().equals(nearOf)) {
+            nearOf = surname.text();
+            near.empty();
+            sounds.empty();
+            nearSurnames.find(nearOf, near);
+            for (int i = 0; i < near.size(); i++) {
+                int sound = words.surnames().sound(near.get(i));
+                if (sound != Look.sound(surname.look()) && !surnamePairs.bothCommon(surname, near.get(i))) {
+                    sounds.add(sound);
+                }
+            }
+        }
+        return sounds;
     }
 
     /** Compares the surname of a voter; false when it is another in every way, exchanged names included. */
@@ -206,7 +233,8 @@ final class NameComparer {
         }
         return words.middles().isDouble(middle)
                 && !given.written().isInitial()
-                && NameText.words(words.middles().text(middle)).contains(given.written().text());
+                && NameText.words(words.middles().text(middle))
+                        .contains(given.written().text());
     }
 
     private boolean isSwapped(int voter) {

@@ -32,10 +32,15 @@ final class NamePairs {
         long pair = (long) own << 32 | code;
         int slot = Slots.mix(own, code) & SLOTS - 1;
         if (pairs[slot] != pair) {
-            boolean common = own >= 0 && names.count(own) >= commonFrom && names.count(code) >= commonFrom;
-            grades[slot] = (byte) compared.grade(name.text(), names.text(code), common);
+            grades[slot] = (byte) compared.grade(name.text(), names.text(code), bothCommon(name, code));
             pairs[slot] = pair;
         }
         return grades[slot];
+    }
+
+    /** Whether each is borne by enough voters to be no misspelling of the other. */
+    boolean bothCommon(Written name, int code) {
+        int own = name.own();
+        return own >= 0 && names.count(own) >= commonFrom && names.count(code) >= commonFrom;
     }
 }

@@ -60,12 +60,18 @@ final class NameText {
 
     /** A surname in one spelling; spaces part the halves of a double surname only. */
     static String surname(String text) {
-        String folded = fold(text);
-        if (folded.indexOf(' ') < 0) {
-            return folded;
+        String surname = fold(text);
+        String before = "";
+        // Joining D and A gives DA, which is a particle too.
+        while (surname.indexOf(' ') >= 0 && !surname.equals(before)) {
+            before = surname;
+            surname = bound(surname.split(" "));
         }
+        return surname;
+    }
+
+    private static String bound(String[] words) {
         StringBuilder joined = new StringBuilder();
-        String[] words = folded.split(" ");
         for (int i = 0; i < words.length; i++) {
             joined.append("SAINT".equals(words[i]) ? "ST" : words[i]);
             boolean binds = i + 1 == words.length || PARTICLES.contains(words[i]);

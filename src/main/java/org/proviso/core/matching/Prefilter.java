@@ -14,6 +14,7 @@ final class Prefilter {
     private static final double OTHER_GIVEN = 7;
     private static final double MOST_ADDRESS = 13;
     private static final double OTHER_HOUSE = 3;
+    private static final double CONVINCING = 16;
     private static final double MOST_REST = 6;
     private static final double RAREST_DAY = 0.00001;
 
@@ -63,6 +64,11 @@ final class Prefilter {
         least = leastAtStart;
     }
 
+    /** Whether a voter who weighs so much is found all but certainly, so that other spellings need no look. */
+    boolean convinces(double bits) {
+        return bits >= leastAtStart + CONVINCING;
+    }
+
     /** From now on only voters matter who weigh so much. */
     void raise(double bits) {
         least = Math.max(least, bits);
@@ -76,7 +82,7 @@ final class Prefilter {
         double rest = Math.max(givenBits, OTHER_GIVEN) + addresses + restBits;
         return rest
                 + switch (stage) {
-                    case SAME -> Double.POSITIVE_INFINITY;
+                    case SAME, RESPELLED -> Double.POSITIVE_INFINITY;
                     case NEAR -> Math.max(exact + known * nearDate + number, other(claim, known * nearDate, number));
                     case OTHER_DATE -> exact + known * nearDate + number;
                     case NAME_ONLY -> exact + known * otherDate + number;
@@ -98,7 +104,6 @@ final class Prefilter {
         }
         return most;
     }
-
 
     boolean passes(Claim claim, int voter, int birth) {
         double bits = restBits

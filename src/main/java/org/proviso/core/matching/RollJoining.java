@@ -85,8 +85,7 @@ final class RollJoining {
             }
         };
         Workers.run(
-                thread,
-                Math.max(1, Math.min(pieces.size(), Runtime.getRuntime().availableProcessors())));
+                thread, Math.max(1, Math.min(pieces.size(), Runtime.getRuntime().availableProcessors())));
     }
 
     /** How many of a piece's voters have a surname of each sound. */

@@ -14,5 +14,7 @@ enum Stage {
     /** Both names, no two parts of the date. */
     NAME_ONLY,
     /** Both names, and the roll has no date. */
-    UNDATED
+    UNDATED,
+    /** What an earlier one would find if the surname were one slip of the pen another, for who has no good candidate yet. */
+    RESPELLED
 }

@@ -51,6 +51,15 @@ final class VoterSearch {
         return found;
     }
 
+    /** From now on the surname's sounds are these; false when they are none. */
+    boolean respell(IntColumn sounds) {
+        fields.surnameSounds.clear();
+        for (int i = 0; i < sounds.size(); i++) {
+            fields.surnameSounds.add(sounds.get(i));
+        }
+        return fields.surnameSounds.size() > 0;
+    }
+
     /** Whether every voter who shares a pair of the first two stages is gathered with them, so far as they were asked for. */
     boolean nearIsWhole() {
         return nearIsWhole && found.size() < MOST_VOTERS;

@@ -78,7 +78,8 @@ class EstimationTest {
     private Weights estimate(List<MatchQuery> queries) {
         RollFrequencies frequencies = new RollFrequencies(index);
         MatchTask task = new MatchTask(index, frequencies, Weights.REASONED);
-        List<Estimation.Seen> seen = queries.stream().map(Claim::of).map(task::look).toList();
+        List<Estimation.Seen> seen =
+                queries.stream().map(Claim::of).map(task::look).toList();
         return new Estimation(index, frequencies, seen).estimate();
     }
 

@@ -37,6 +37,17 @@ class MatcherTest {
         assertFound(query("Brandvold", "Catherine", "", BORN, "5", "4821"), "V1");
     }
 
+    /** The slip changes the sound, the date has another slip, the number and the home are others: only respelling finds her. */
+    @Test
+    void two_slips_are_found_under_another_spelling_of_the_surname() {
+        assertFound(query("Quintarilla", "Luz", "", LocalDate.of(1990, 1, 6), "5", ""), "V4");
+    }
+
+    @Test
+    void exchanged_names_are_found_where_the_given_name_is_a_nickname() {
+        assertFound(query("Kate", "Oyelaran", "", BORN, "1204", ""), "V1");
+    }
+
     @Test
     void a_twin_is_never_sure() {
         assertNotSure(query("Oyelaran", "Cornelia", "", BORN, "1204", ""));

@@ -11,7 +11,9 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.NotEmpty;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
 
@@ -227,5 +229,14 @@ class MatchingPropertyTest {
                         lines(),
                         Arbitraries.of("", "4821", "4812", "9999"))
                 .as(MatchingPropertyTest::query);
+    }
+
+    /** The number of a sound: letters that code alike are one as first letters too, vowels are 7, H, W and Y are 8. */
+    @Property(tries = 1000)
+    void a_sound_has_the_number_of_its_code(@ForAll @CharRange(from = 'A', to = 'Z') @NotEmpty String name) {
+        String code = Soundex.code(name);
+        char group = "71237128722455712623718282".charAt(code.charAt(0) - 'A');
+        assertThat(Soundex.number(name)).isEqualTo(Integer.parseInt(group + code.substring(1)));
+        assertThat(Soundex.number("")).isZero();
     }
 }
