@@ -14,7 +14,6 @@ import java.util.function.ObjIntConsumer;
 public final class Matcher {
 
     private static final int CHUNK = 64;
-    private static final int SLICE = 1 << 16;
 
     private final RollIndex index;
     private final RollFrequencies frequencies;
@@ -97,8 +96,8 @@ public final class Matcher {
         for (int i = 0; i < threads; i++) {
             tasks.add(new MatchTask(index, frequencies, weights));
         }
-        for (int from = 0; from < queries.size(); from += SLICE) {
-            List<MatchQuery> slice = queries.subList(from, Math.min(queries.size(), from + SLICE));
+        for (int from = 0; from < queries.size(); from += SoundOrder.MOST) {
+            List<MatchQuery> slice = queries.subList(from, Math.min(queries.size(), from + SoundOrder.MOST));
             each(slice, tasks, look, results.subList(from, from + slice.size()));
         }
         return results;

@@ -73,7 +73,25 @@ final class NearNames {
         }
     }
 
+    /** Whether optimal string alignment is one, without its table. */
     private static boolean isOneSlip(String a, String b) {
-        return Math.abs(a.length() - b.length()) <= 1 && EditDistance.optimalStringAlignment(a, b) == 1;
+        String shorter = a.length() <= b.length() ? a : b;
+        String longer = shorter.equals(a) ? b : a;
+        int at = 0;
+        while (at < shorter.length() && shorter.charAt(at) == longer.charAt(at)) {
+            at++;
+        }
+        if (shorter.length() + 1 == longer.length()) {
+            return shorter.regionMatches(at, longer, at + 1, shorter.length() - at);
+        }
+        return shorter.length() == longer.length() && at < shorter.length() && isOneSlip(shorter, longer, at);
+    }
+
+    /** Two of one length that first differ at a place. */
+    private static boolean isOneSlip(String a, String b, int at) {
+        int next = at + 1;
+        int rest = a.length() - next;
+        boolean exchanged = rest > 0 && a.charAt(at) == b.charAt(next) && a.charAt(next) == b.charAt(at);
+        return a.regionMatches(next, b, next, rest) || exchanged && a.regionMatches(next + 1, b, next + 1, rest - 1);
     }
 }

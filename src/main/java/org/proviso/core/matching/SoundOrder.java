@@ -1,24 +1,29 @@
 package org.proviso.core.matching;
 
-/** Puts people into the order of their surnames' sounds, those of one sound as they came. */
+import java.util.Arrays;
+
+/** Puts people into the order of their surnames' sounds, within a sound those of one surname together, as they came. */
 final class SoundOrder {
+
+    /** How many people there may be. */
+    static final int MOST = 1 << 16;
+
+    private static final int NAME_AT = 16;
+    private static final int SOUND_AT = 48;
 
     private SoundOrder() {}
 
     /** The places of the people in that order. */
     static int[] of(Claim[] claims) {
-        int[] sounds = new int[claims.length];
-        int[] next = new int[Soundex.NUMBERS + 1];
+        long[] keys = new long[claims.length];
         for (int i = 0; i < claims.length; i++) {
-            sounds[i] = Soundex.number(claims[i].name().surname());
-            next[sounds[i] + 1]++;
+            String surname = claims[i].name().surname();
+            keys[i] = (long) Soundex.number(surname) << SOUND_AT | (surname.hashCode() & 0xffffffffL) << NAME_AT | i;
         }
-        for (int sound = 1; sound < next.length; sound++) {
-            next[sound] += next[sound - 1];
-        }
+        Arrays.sort(keys);
         int[] order = new int[claims.length];
         for (int i = 0; i < claims.length; i++) {
-            order[next[sounds[i]]++] = i;
+            order[i] = (int) keys[i] & MOST - 1;
         }
         return order;
     }
