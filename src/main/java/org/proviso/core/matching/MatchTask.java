@@ -1,5 +1,6 @@
 package org.proviso.core.matching;
 
+import java.util.BitSet;
 import java.util.List;
 
 /** Matches envelopes one after another. For one thread: it keeps its working memory. */
@@ -12,20 +13,23 @@ final class MatchTask {
     private final NameComparer names;
     private final Comparer comparer;
     private final Scorer scorer;
+    private final BitSet gone;
     private int[] births = new int[1024];
 
     MatchTask(RollIndex index, RollFrequencies frequencies, Weights weights) {
+        this(index, frequencies, weights, new BitSet());
+    }
+
+    /** Voters gone are passed over. */
+    MatchTask(RollIndex index, RollFrequencies frequencies, Weights weights, BitSet gone) {
+        this.gone = gone;
         this.index = index;
         this.weights = weights;
-        search = new VoterSearch(index.lists());
+        search = new VoterSearch(index);
         prefilter = new Prefilter(index, frequencies, weights);
         names = new NameComparer(index);
         comparer = new Comparer(index);
         scorer = new Scorer(index, frequencies, weights);
-    }
-
-    List<Standing> rank(MatchQuery query) {
-        return standings(Claim.of(query)).ranked();
     }
 
     /** The envelope's person with the voters that come near, for estimating. */
@@ -36,7 +40,7 @@ final class MatchTask {
         return new Estimation.Seen(claim, pairs);
     }
 
-    private Standings standings(Claim claim) {
+    Standings standings(Claim claim) {
         Standings standings = new Standings(index, weights.prior());
         prefilter.start(claim);
         names.start(claim);
@@ -44,7 +48,7 @@ final class MatchTask {
         fetchBirths(voters);
         for (int i = 0; i < voters.size(); i++) {
             int voter = voters.get(i);
-            if (prefilter.passes(claim, voter, births[i])) {
+            if (prefilter.passes(claim, voter, births[i]) && !gone.get(voter)) {
                 names.compare(voter);
                 if (prefilter.passesNamed(claim, voter, scorer.nameBits(names.surname(), names.given(), voter))) {
                     standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));

@@ -14,17 +14,22 @@ public final class Matcher {
 
     private static final int CHUNK = 64;
 
-    private final RollIndex index;
-    private final RollFrequencies frequencies;
+    private final UpdatedRoll roll;
+    private final UpdatedFrequencies frequencies;
     private final Weights weights;
 
     /** Weighs as reasoned, whatever the envelopes are: one envelope comes out alike by itself and among others. */
     public Matcher(RollIndex index) {
-        this(index, new RollFrequencies(index), Weights.REASONED);
+        this(UpdatedRoll.of(index));
     }
 
-    private Matcher(RollIndex index, RollFrequencies frequencies, Weights weights) {
-        this.index = index;
+    /** The same over a roll that was updated since its index was made. */
+    public Matcher(UpdatedRoll roll) {
+        this(roll, UpdatedFrequencies.of(roll), Weights.REASONED);
+    }
+
+    private Matcher(UpdatedRoll roll, UpdatedFrequencies frequencies, Weights weights) {
+        this.roll = roll;
         this.frequencies = frequencies;
         this.weights = weights;
     }
@@ -32,13 +37,13 @@ public final class Matcher {
     /** The same over the same roll, weighing as these envelopes show that theirs are written (see {@link Estimation}). */
     public Matcher estimatedFrom(List<MatchQuery> queries, int threads) {
         List<MatchQuery> sampled = Estimation.sampled(queries);
-        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), MatchTask::look);
-        return new Matcher(index, frequencies, new Estimation(index, frequencies, seen).estimate());
+        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), UpdatedTask::look);
+        return new Matcher(roll, frequencies, new Estimation(roll.index(), frequencies.index(), seen).estimate());
     }
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new MatchTask(index, frequencies, weights).rank(query);
+        List<Standing> ranked = new UpdatedTask(roll, frequencies, weights).rank(query);
         return matchOf(query, ranked, VerdictRule.of(ranked));
     }
 
@@ -78,19 +83,19 @@ public final class Matcher {
             return new Pairing(query.envelopeNo(), "", 0, verdict);
         }
         Standing best = ranked.get(0);
-        return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
+        return new Pairing(query.envelopeNo(), roll.voterId(best.pair().voter()), best.probability(), verdict);
     }
 
     private List<List<Standing>> rankAll(List<MatchQuery> queries, int threads) {
-        return each(queries, threads, MatchTask::rank);
+        return each(queries, threads, UpdatedTask::rank);
     }
 
     /** Each thread sets places of its own, which the end of the work makes visible to all. */
-    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<MatchTask, MatchQuery, T> look) {
+    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<UpdatedTask, MatchQuery, T> look) {
         List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
         AtomicInteger next = new AtomicInteger();
         Runnable work = () -> {
-            MatchTask task = new MatchTask(index, frequencies, weights);
+            UpdatedTask task = new UpdatedTask(roll, frequencies, weights);
             int from = next.getAndAdd(CHUNK);
             while (from < results.size()) {
                 for (int i = from; i < Math.min(results.size(), from + CHUNK); i++) {
@@ -107,10 +112,14 @@ public final class Matcher {
         Claim claim = Claim.of(query);
         List<Candidate> candidates = ranked.stream()
                 .map(standing -> new Candidate(
-                        index.voterId(standing.pair().voter()),
+                        roll.voterId(standing.pair().voter()),
                         standing.probability(),
-                        Evidence.of(index, claim, standing.pair())))
+                        evidence(claim, standing.pair())))
                 .toList();
         return new Match(query.envelopeNo(), verdict, VerdictRule.reason(verdict, ranked), candidates);
+    }
+
+    private List<String> evidence(Claim claim, Comparison pair) {
+        return Evidence.of(roll.part(pair.voter()), claim, pair.at(roll.placeIn(pair.voter())));
     }
 }

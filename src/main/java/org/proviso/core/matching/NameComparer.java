@@ -37,11 +37,11 @@ final class NameComparer {
         columns = index.columns();
         surnamePairs = new NamePairs(
                 words.surnames(),
-                index.size(),
+                index.voters(),
                 (a, b, common) -> SurnameGrade.of(a, b, common).ordinal());
         givenPairs = new NamePairs(
                 words.givens(),
-                index.size(),
+                index.voters(),
                 (a, b, common) -> GivenGrade.of(a, b, common).ordinal());
         surname = new Written(words.surnames());
         given = new Written(words.givens());

@@ -41,7 +41,7 @@ final class Prefilter {
         dates = weights.most(Field.DATE, RAREST_DAY);
         last4 = weights.most(Field.LAST4, 1);
         licenses = weights.most(Field.LICENSE, 1);
-        least = Shares.log2(Math.max(1, index.size())) - 8;
+        least = Shares.log2(Math.max(1, index.voters())) - 8;
     }
 
     /** Weighs the names written once for all voters to come. */

@@ -1,6 +1,9 @@
 package org.proviso.core.matching;
 
+import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The roll in memory, laid out for finding: rows of numbers, no object per voter. Made once by a builder, then read
@@ -15,8 +18,20 @@ public final class RollIndex {
     private final RollWords words;
     private final RollColumns columns;
     private final InvertedLists lists;
+    private final @Nullable Surroundings surroundings;
 
     RollIndex(TextArena ids, RollWords words, RollColumns columns, InvertedLists lists) {
+        this(ids, words, columns, lists, null);
+    }
+
+    /** An index of a few voters of a roll, by whose size and homes they are weighed; the words hold its counts. */
+    RollIndex(
+            TextArena ids,
+            RollWords words,
+            RollColumns columns,
+            InvertedLists lists,
+            @Nullable Surroundings surroundings) {
+        this.surroundings = surroundings;
         this.ids = ids;
         this.words = words;
         this.columns = columns;
@@ -32,9 +47,25 @@ public final class RollIndex {
         return RollJoining.of(portions);
     }
 
-    /** How many voters the roll holds. */
+    /** How many voters the index holds. */
     public int size() {
         return columns.size();
+    }
+
+    /** How many voters the whole roll holds. */
+    int voters() {
+        return surroundings == null ? size() : surroundings.index().size();
+    }
+
+    /** The places of voters by their numbers. */
+    BitSet placesOf(Set<String> voterIds) {
+        BitSet places = new BitSet(size());
+        for (int voter = 0; voter < size(); voter++) {
+            if (voterIds.contains(ids.get(voter))) {
+                places.set(voter);
+            }
+        }
+        return places;
     }
 
     String voterId(int voter) {
@@ -59,12 +90,19 @@ public final class RollIndex {
 
     /** The share of voters for a count of them, a little above the plain one. */
     double share(int count) {
-        return (count + 1) / (size() + SMOOTHING);
+        return (count + 1) / (voters() + SMOOTHING);
     }
 
     /** How many voters live at that house number of that street. */
     int household(int house, int streetCode) {
         int key = Block.mix(house, words.streets().hash(streetCode));
-        return lists.end(Block.HOUSE_AND_STREET, key) - lists.start(Block.HOUSE_AND_STREET, key);
+        return lists.end(Block.HOUSE_AND_STREET, key)
+                - lists.start(Block.HOUSE_AND_STREET, key)
+                + around(Block.HOUSE_AND_STREET, key);
+    }
+
+    /** How many voters of the roll around stand in that list. */
+    int around(Block block, int key) {
+        return surroundings == null ? 0 : surroundings.length(block, key);
     }
 }

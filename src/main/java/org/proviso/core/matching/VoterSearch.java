@@ -8,6 +8,7 @@ final class VoterSearch {
     private static final Block[] BLOCKS = Block.values();
     private static final int MOST_VOTERS = 12_000;
 
+    private final RollIndex index;
     private final InvertedLists lists;
     private final KeyFields fields = new KeyFields();
     private final VoterSet found = new VoterSet(MOST_VOTERS);
@@ -15,8 +16,9 @@ final class VoterSearch {
     private int spanCount;
     private long reach;
 
-    VoterSearch(InvertedLists lists) {
-        this.lists = lists;
+    VoterSearch(RollIndex index) {
+        this.index = index;
+        lists = index.lists();
     }
 
     /** The voters, each once, in an order that depends on the claim and the roll only. */
@@ -40,7 +42,7 @@ final class VoterSearch {
     private void noteSpan(Block block, int key, int longest) {
         int start = lists.start(block, key);
         int length = lists.end(block, key) - start;
-        if (length == 0 || length > longest) {
+        if (length == 0 || length + index.around(block, key) > longest) {
             return;
         }
         if (spanCount == spans.length) {
