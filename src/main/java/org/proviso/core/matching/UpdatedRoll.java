@@ -35,7 +35,8 @@ public final class UpdatedRoll {
         return gone.cardinality() + added.size();
     }
 
-    RollIndex index() {
+    /** The index made earlier, without what has changed since. */
+    public RollIndex index() {
         return index;
     }
 

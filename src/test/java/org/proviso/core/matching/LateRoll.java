@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A newer roll of an invented county: voters gone, moved, married, corrected, and new ones, twins of voters among them. */
@@ -97,6 +98,12 @@ final class LateRoll {
                 entry.zip(),
                 entry.idLast4(),
                 entry.driversLicense());
+    }
+
+    List<RollEntry> records(Set<String> voterIds) {
+        return after.stream()
+                .filter(entry -> voterIds.contains(entry.voterId()))
+                .toList();
     }
 
     RollIndex rebuilt() {

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.ForAll;
@@ -73,6 +76,28 @@ class UpdatedRollTest {
             }
         }
         assertThat(far).as("envelopes left alone").isGreaterThan(ENVELOPES / 10);
+    }
+
+    @Property(tries = 8, seed = "6", shrinking = ShrinkingMode.OFF)
+    void envelopes_matched_anew_and_all_others_as_they_were_are_as_if_all_were_matched(@ForAll long seed)
+            throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS / 10, 4 * ENVELOPES);
+        LateRoll late = LateRoll.of(election, new Random(seed));
+        RollIndex index = index(election);
+        Map<String, Match> now = new LinkedHashMap<>();
+        Map<String, String> claims = new HashMap<>();
+        for (Match match : new Matcher(index).matchAll(election.envelopes, 2)) {
+            now.put(match.envelopeNo(), match);
+            boolean one = match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY;
+            claims.put(match.envelopeNo(), one ? match.best().orElseThrow().voterId() : null);
+        }
+        Matcher updated = new Matcher(late.over(index));
+        List<Match> again = new LateMatching(updated, election.envelopes, claims, late::records, 2).near(late.near());
+        assertThat(again).as("some are left alone").hasSizeLessThan(election.envelopes.size());
+        again.forEach(match -> now.put(match.envelopeNo(), match));
+        for (Match match : updated.matchAll(election.envelopes, 2)) {
+            alike(now.get(match.envelopeNo()), match);
+        }
     }
 
     @Property(tries = 4, seed = "6", shrinking = ShrinkingMode.OFF)
