@@ -5,9 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Link;
-import org.proviso.intake.IntakeService;
 import org.proviso.roll.ChangedLine;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
@@ -21,22 +19,14 @@ class TouchedCases {
 
     private final LinkStore links;
     private final CaseStore cases;
-    private final RollMatches matches;
-    private final IntakeService intake;
+    private final LateMatches matches;
     private final RollService roll;
     private final SnapshotService snapshots;
 
-    TouchedCases(
-            LinkStore links,
-            CaseStore cases,
-            RollMatches matches,
-            IntakeService intake,
-            RollService roll,
-            SnapshotService snapshots) {
+    TouchedCases(LinkStore links, CaseStore cases, LateMatches matches, RollService roll, SnapshotService snapshots) {
         this.links = links;
         this.cases = cases;
         this.matches = matches;
-        this.intake = intake;
         this.roll = roll;
         this.snapshots = snapshots;
     }
@@ -59,7 +49,7 @@ class TouchedCases {
             cases.all(electionId).forEach(one -> touched.put(one.key(), words));
         }
         if (staged.kind() == SnapshotKind.ROLL) {
-            matchAgain(electionId).forEach((key, words) -> touched.merge(key, words, TouchedCases::both));
+            matchAgain(electionId, staged).forEach((key, words) -> touched.merge(key, words, TouchedCases::both));
         }
         return touched;
     }
@@ -70,23 +60,17 @@ class TouchedCases {
         return both;
     }
 
-    /** Cases whose voter nobody has settled yet are matched to the newer roll. */
-    private Map<CaseKey, List<String>> matchAgain(String electionId) {
+    /** Cases whose voter nobody has settled yet are matched to the newer roll where it may concern them. */
+    private Map<CaseKey, List<String>> matchAgain(String electionId, Staged staged) {
         Map<String, Link> before = new LinkedHashMap<>(links.all(electionId));
         before.values().removeIf(Link::isSettled);
-        List<Envelope> open = intake.envelopes(electionId).stream()
-                .filter(envelope -> before.containsKey(envelope.envelopeNo()))
-                .toList();
         int snapshot = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
         Map<CaseKey, List<String>> matched = new TreeMap<>();
-        matches.presumed(electionId, open).forEach((number, link) -> {
-            if (!link.equals(before.get(number))) {
-                CaseKey key = new CaseKey(electionId, number);
-                links.insert(key, link, snapshot, null, "");
-                matched.put(
-                        key,
-                        List.of("matched to the newer roll: " + link.identity().meaning()));
-            }
+        matches.changed(electionId, staged, before).forEach((number, link) -> {
+            CaseKey key = new CaseKey(electionId, number);
+            links.insert(key, link, snapshot, null, "");
+            matched.put(
+                    key, List.of("matched to the newer roll: " + link.identity().meaning()));
         });
         return matched;
     }

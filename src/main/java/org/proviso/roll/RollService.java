@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Envelope;
@@ -14,6 +15,7 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.StateList;
+import org.proviso.core.matching.RollChange;
 import org.proviso.core.matching.RollEntry;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.files.ContentHash;
@@ -28,14 +30,18 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class RollService {
 
+    private static final int COMPARED = 1_000;
+
     private final SnapshotStore snapshots;
     private final VoterStore voters;
     private final VotingRecordStore records;
+    private final ComparisonStore comparisons;
 
-    RollService(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records) {
+    RollService(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records, ComparisonStore comparisons) {
         this.snapshots = snapshots;
         this.voters = voters;
         this.records = records;
+        this.comparisons = comparisons;
     }
 
     /** Takes the lists of a folder, in the transaction that loads the election. */
@@ -94,6 +100,39 @@ public class RollService {
     @Transactional(readOnly = true)
     public void entries(String electionId, Consumer<RollEntry> each) {
         voters.entries(electionId, each);
+    }
+
+    /** The number of a roll with that content, where the office holds one for this election. */
+    @Transactional(readOnly = true)
+    public OptionalInt snapshotOf(String electionId, String rollHash) {
+        return snapshots.withContent(electionId, SnapshotKind.ROLL, rollHash).stream()
+                .mapToInt(Snapshot::number)
+                .findFirst();
+    }
+
+    /** Hands over what two rolls say of every voter whose record differs between them, a few at a time. */
+    @Transactional(readOnly = true)
+    public void changes(String electionId, int from, int to, Consumer<RollChange> each) {
+        changes(electionId, from, to, comparisons.touched(electionId, SnapshotKind.ROLL, from, to), each);
+    }
+
+    /** The same of voters known to differ. */
+    @Transactional(readOnly = true)
+    public void changes(String electionId, int from, int to, Collection<String> voterIds, Consumer<RollChange> each) {
+        List<String> ids = List.copyOf(voterIds);
+        for (int start = 0; start < ids.size(); start += COMPARED) {
+            List<String> some = ids.subList(start, Math.min(ids.size(), start + COMPARED));
+            Map<String, RollEntry> before = voters.entries(electionId, from, some);
+            Map<String, RollEntry> after = voters.entries(electionId, to, some);
+            some.forEach(id -> each.accept(new RollChange(before.get(id), after.get(id))));
+        }
+    }
+
+    /** What the index needs of some voters of the roll in use. */
+    @Transactional(readOnly = true)
+    public Collection<RollEntry> entries(String electionId, Collection<String> voterIds) {
+        return voters.entries(electionId, snapshots.inUse(electionId, SnapshotKind.ROLL), voterIds)
+                .values();
     }
 
     @Transactional(readOnly = true)

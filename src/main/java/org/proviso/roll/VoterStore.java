@@ -6,9 +6,12 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +51,10 @@ class VoterStore {
     private static final String ENTRY = """
             v.voter_id, v.last_name, v.first_name, v.middle_name, v.suffix, v.former_name, v.birth_date, v.house_number,
             v.street, v.unit, v.zip, v.id_last4, v.drivers_license""";
+
+    private static final String SOME = "select " + ENTRY + """
+             from unnest(cast(? as varchar array)) as wanted (id)
+            join voter v on v.election_id = ? and v.snapshot_no = ? and v.voter_id = wanted.id""";
 
     private static final int FETCHED = 2_000;
 
@@ -140,6 +147,21 @@ class VoterStore {
                     return statement;
                 },
                 (RowCallbackHandler) row -> each.accept(entry(row)));
+    }
+
+    /** The same of some voters in a snapshot that need not be in use, by voter id; who is not in it is left out. */
+    Map<String, RollEntry> entries(String electionId, int snapshot, Collection<String> voterIds) {
+        Map<String, RollEntry> entries = new HashMap<>();
+        jdbc.query(
+                connection -> {
+                    PreparedStatement statement = connection.prepareStatement(SOME);
+                    statement.setArray(1, connection.createArrayOf("varchar", voterIds.toArray()));
+                    statement.setString(2, electionId);
+                    statement.setInt(3, snapshot);
+                    return statement;
+                },
+                (RowCallbackHandler) row -> entries.put(row.getString(1), entry(row)));
+        return entries;
     }
 
     private static RollEntry entry(ResultSet row) throws SQLException {

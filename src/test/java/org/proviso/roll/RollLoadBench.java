@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Supplier;
+import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.RollIndex;
 import org.proviso.core.matching.RollIndexBuilder;
+import org.proviso.core.matching.RollUpdate;
+import org.proviso.core.matching.UpdatedRoll;
 import org.proviso.core.matching.VoterLookup;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
@@ -75,6 +78,43 @@ public final class RollLoadBench {
             measure(name + ": look-up by birth date", () -> lookup.born(LocalDate.of(1974, 3, 9), MOST));
             measure(name + ": look-up by address", () -> lookup.at("17 Main", MOST));
             measure(name + ": look-up by the number's beginning", () -> lookup.numbered("V2000017", MOST));
+        }
+        measureUpdate(name, office, index);
+    }
+
+    /** A newer roll in which a thousand voters moved, over the index of the older. */
+    private static void measureUpdate(String name, TestOffice office, RollIndex index) {
+        String columns = "voter_id, " + String.join(", ", VoterStore.CONTENT);
+        office.inTransaction(() -> {
+            int number = office.the(SnapshotStore.class).add(ELECTION, SnapshotKind.ROLL, "newer", index.size());
+            String newer = "insert into voter (election_id, snapshot_no, row_no, " + columns + ") select election_id, "
+                    + number + ", row_no, "
+                    + columns.replace("house_number", "case when mod(row_no, ?) = 0 then '77001' else house_number end")
+                    + " from voter where election_id = ? and snapshot_no = 1";
+            return office.jdbc()
+                    .sql(newer)
+                    .params(Math.max(1, index.size() / 1_000), ELECTION)
+                    .update();
+        });
+        for (int i = 0; i < 3; i++) {
+            long start = System.nanoTime();
+            RollUpdate update = new RollUpdate();
+            RollService roll = office.the(RollService.class);
+            roll.changes(ELECTION, 1, 2, update::add);
+            double read = seconds(start);
+            start = System.nanoTime();
+            UpdatedRoll updated = update.over(index);
+            new Matcher(updated);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s: %,d voters that differ found in %.1f s, over the index in %.2f s, %s%n",
+                    name,
+                    update.size(),
+                    read,
+                    seconds(start),
+                    load());
+            VoterLookup lookup = new VoterLookup(updated);
+            measure(name + ": look-up by a part of the name, updated", () -> lookup.named("wil", "ma", MOST));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Identity;
@@ -17,6 +18,8 @@ public record Link(
         double probability,
         List<String> likeness,
         List<Candidate> candidates) {
+
+    private static final double LEAST_SHOWN = 0.001;
 
     /** A link with no other candidates to show. */
     public Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
@@ -39,6 +42,31 @@ public record Link(
     private static List<String> likeness(String reason, List<String> evidence) {
         return Stream.concat(Stream.of(reason).filter(words -> !words.isEmpty()), evidence.stream())
                 .toList();
+    }
+
+    /**
+     * Whether a person would read both alike: the same voter, words and candidates, and no figure moved by a tenth of a
+     * percent, which is the least that is shown.
+     */
+    public boolean saysTheSame(Link other) {
+        return identity == other.identity
+                && Objects.equals(voterId, other.voterId)
+                && likeness.equals(other.likeness)
+                && Math.abs(probability - other.probability) < LEAST_SHOWN
+                && lists(other.candidates)
+                && other.lists(candidates);
+    }
+
+    private boolean lists(List<Candidate> others) {
+        return others.stream()
+                .filter(one -> one.probability() >= LEAST_SHOWN)
+                .allMatch(one -> candidates.stream().anyMatch(own -> alike(own, one)));
+    }
+
+    private static boolean alike(Candidate one, Candidate other) {
+        return one.voterId().equals(other.voterId())
+                && one.evidence().equals(other.evidence())
+                && Math.abs(one.probability() - other.probability()) < LEAST_SHOWN;
     }
 
     /** The link with a person's word on it. */

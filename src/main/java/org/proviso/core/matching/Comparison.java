@@ -13,6 +13,17 @@ record Comparison(
         AddressGrade address,
         boolean byFormerAddress) {
 
+    /** The same for a voter whose place comes after so many others. */
+    Comparison after(int others) {
+        return new Comparison(
+                voter + others, surname, given, middle, suffix, date, last4, license, address, byFormerAddress);
+    }
+
+    /** The same for a voter at another place. */
+    Comparison at(int place) {
+        return after(place - voter);
+    }
+
     /** Whether a number that only one person has is the same on both papers. */
     boolean sameNumber() {
         return last4 == NumberGrade.SAME || license == LicenseGrade.SAME;

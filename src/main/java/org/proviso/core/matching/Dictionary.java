@@ -75,6 +75,13 @@ final class Dictionary {
         return joined;
     }
 
+    /** Takes the counts of another away, whose texts have all come here too. */
+    void less(Dictionary other) {
+        for (int code = 0; code < other.texts.size(); code++) {
+            counts[codes.get(other.texts.get(code))] -= other.counts[code];
+        }
+    }
+
     /** The number of a text that may not have come, or -1. */
     int find(String text) {
         return codes.getOrDefault(text, -1);

@@ -71,7 +71,7 @@ final class Evidence {
         if (bearers <= 1) {
             return "No other voter on the roll has this surname.";
         }
-        long one = Math.round((double) index.size() / bearers);
+        long one = Math.round((double) index.voters() / bearers);
         return "1 in " + String.format(Locale.US, "%,d", twoFigures(one)) + " voters share this surname.";
     }
 

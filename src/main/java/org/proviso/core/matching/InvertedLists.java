@@ -92,6 +92,12 @@ final class InvertedLists {
         return starts[block.ordinal()];
     }
 
+    /** How many voters stand on a list of a block whose pairs come mixed. */
+    int length(Block block, int mixed) {
+        int list = slots(block).of(mixed);
+        return starts(block)[list + 1] - starts(block)[list];
+    }
+
     /** The voters of all lists of a block, to be read from a start to an end. */
     int[] voters(Block block) {
         return voters[block.ordinal()];

@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /** Matches envelopes one after another. For one thread: it keeps its working memory. */
@@ -21,56 +22,61 @@ final class MatchTask {
     private final NameComparer names;
     private final Comparer comparer;
     private final Scorer scorer;
+    private final BitSet gone;
+    private int weighed;
     private int[] births = new int[1024];
 
     MatchTask(RollIndex index, RollFrequencies frequencies, Weights weights) {
+        this(index, frequencies, weights, new BitSet());
+    }
+
+    /** Voters gone are passed over. */
+    MatchTask(RollIndex index, RollFrequencies frequencies, Weights weights, BitSet gone) {
+        this.gone = gone;
         this.index = index;
         this.weights = weights;
-        search = new VoterSearch(index.lists());
+        search = new VoterSearch(index);
         prefilter = new Prefilter(index, frequencies, weights);
         names = new NameComparer(index);
         comparer = new Comparer(index);
         scorer = new Scorer(index, frequencies, weights);
     }
 
-    /** The voters that come near, each weighed. */
-    List<Standing> rank(Claim claim) {
-        return standings(claim, false).ranked();
-    }
-
-    /** The same for who asks for the best only: others are weighed while they can matter beside it. */
-    List<Standing> best(Claim claim) {
-        return standings(claim, true).ranked();
-    }
-
     /** The envelope's person with the voters that come near, for estimating. */
     Estimation.Seen look(Claim claim) {
-        List<Comparison> pairs =
-                standings(claim, true).ranked().stream().map(Standing::pair).toList();
+        Standings standings = near(claim, true);
+        if (!convinces(standings)) {
+            respell(claim, standings, true);
+        }
+        List<Comparison> pairs = standings.ranked().stream().map(Standing::pair).toList();
         return new Estimation.Seen(claim, pairs);
     }
 
-    private Standings standings(Claim claim, boolean bestOnly) {
+    /** The voters that come near; for who asks for the best only, others are weighed while they can matter beside it. */
+    Standings near(Claim claim, boolean bestOnly) {
         Standings standings = new Standings(index, weights.prior());
         names.start(claim);
         prefilter.start(claim, names.surnameNumber(), names.givenNumber());
         search.start(claim);
-        int weighed = 0;
+        weighed = 0;
         for (Stage stage : STAGES) {
-            if (isWorthALook(stage, claim, standings, bestOnly)) {
-                VoterSet voters = search.gather(stage);
-                weigh(claim, voters, weighed, standings, bestOnly);
-                weighed = voters.size();
+            if (stage != Stage.RESPELLED && (!bestOnly || !settles(claim, standings, stage))) {
+                weigh(stage, claim, standings, bestOnly);
             }
         }
         return standings;
     }
 
-    private boolean isWorthALook(Stage stage, Claim claim, Standings standings, boolean bestOnly) {
-        if (stage == Stage.RESPELLED) {
-            return !prefilter.convinces(standings.bestBits()) && search.respell(names.soundsOfNear());
+    /** Whether other spellings of the surname need no look. */
+    boolean convinces(Standings standings) {
+        return prefilter.convinces(standings.bestBits());
+    }
+
+    /** Adds the voters that come near the same person if the surname is a slip of the pen. */
+    void respell(Claim claim, Standings standings, boolean bestOnly) {
+        if (search.respell(names.soundsOfNear())) {
+            weigh(Stage.RESPELLED, claim, standings, bestOnly);
         }
-        return !bestOnly || !settles(claim, standings, stage);
     }
 
     /** Whether one found already outweighs all that a stage can bring. */
@@ -80,17 +86,19 @@ final class MatchTask {
                 && standings.bestBits() - OUTWEIGHED >= prefilter.most(claim, stage);
     }
 
-    private void weigh(Claim claim, VoterSet voters, int from, Standings standings, boolean bestOnly) {
-        fetchBirths(voters, from);
-        for (int i = from; i < voters.size(); i++) {
+    private void weigh(Stage stage, Claim claim, Standings standings, boolean bestOnly) {
+        VoterSet voters = search.gather(stage);
+        fetchBirths(voters, weighed);
+        for (int i = weighed; i < voters.size(); i++) {
             int voter = voters.get(i);
-            if (prefilter.passes(claim, voter, births[i]) && mayBe(claim, voter)) {
+            if (prefilter.passes(claim, voter, births[i]) && !gone.get(voter) && mayBe(claim, voter)) {
                 standings.add(scorer.score(claim, comparer.compare(claim, voter, names.surname(), names.given())));
                 if (bestOnly) {
                     prefilter.raise(standings.bestBits() - FAR_BEHIND);
                 }
             }
         }
+        weighed = voters.size();
     }
 
     /** Compares the names, and no more of them than is needed to tell that they leave no chance. */

@@ -15,17 +15,22 @@ public final class Matcher {
 
     private static final int CHUNK = 64;
 
-    private final RollIndex index;
-    private final RollFrequencies frequencies;
+    private final UpdatedRoll roll;
+    private final UpdatedFrequencies frequencies;
     private final Weights weights;
 
     /** Weighs as reasoned, whatever the envelopes are: one envelope comes out alike by itself and among others. */
     public Matcher(RollIndex index) {
-        this(index, new RollFrequencies(index), Weights.REASONED);
+        this(UpdatedRoll.of(index));
     }
 
-    private Matcher(RollIndex index, RollFrequencies frequencies, Weights weights) {
-        this.index = index;
+    /** The same over a roll that was updated since its index was made. */
+    public Matcher(UpdatedRoll roll) {
+        this(roll, UpdatedFrequencies.of(roll), Weights.REASONED);
+    }
+
+    private Matcher(UpdatedRoll roll, UpdatedFrequencies frequencies, Weights weights) {
+        this.roll = roll;
         this.frequencies = frequencies;
         this.weights = weights;
     }
@@ -33,13 +38,13 @@ public final class Matcher {
     /** The same over the same roll, weighing as these envelopes show that theirs are written (see {@link Estimation}). */
     public Matcher estimatedFrom(List<MatchQuery> queries, int threads) {
         List<MatchQuery> sampled = Estimation.sampled(queries);
-        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), MatchTask::look);
-        return new Matcher(index, frequencies, new Estimation(index, frequencies, seen).estimate());
+        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), UpdatedTask::look);
+        return new Matcher(roll, frequencies, new Estimation(roll.index(), frequencies.index(), seen).estimate());
     }
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new MatchTask(index, frequencies, weights).rank(Claim.of(query));
+        List<Standing> ranked = new UpdatedTask(roll, frequencies, weights).rank(Claim.of(query));
         return matchOf(query, ranked, VerdictRule.of(ranked));
     }
 
@@ -48,12 +53,12 @@ public final class Matcher {
      * weighed against each other (see {@link Competition}).
      */
     public List<Match> matchAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, MatchTask::rank, this::matchOf);
+        return weighed(queries, threads, UpdatedTask::rank, this::matchOf);
     }
 
     /** The best candidates of all envelopes only, without evidence: what a list of links holds. */
     public List<Pairing> pairAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, MatchTask::best, this::pairingOf);
+        return weighed(queries, threads, UpdatedTask::best, this::pairingOf);
     }
 
     /** Makes the result of one envelope. */
@@ -64,7 +69,7 @@ public final class Matcher {
     private <T> List<T> weighed(
             List<MatchQuery> queries,
             int threads,
-            BiFunction<MatchTask, Claim, List<Standing>> look,
+            BiFunction<UpdatedTask, Claim, List<Standing>> look,
             Outcome<T> outcome) {
         List<List<Standing>> ranked = each(queries, Math.max(1, threads), look);
         List<List<Standing>> weighed = Competition.weigh(ranked);
@@ -83,18 +88,18 @@ public final class Matcher {
             return new Pairing(query.envelopeNo(), "", 0, verdict);
         }
         Standing best = ranked.get(0);
-        return new Pairing(query.envelopeNo(), index.voterId(best.pair().voter()), best.probability(), verdict);
+        return new Pairing(query.envelopeNo(), roll.voterId(best.pair().voter()), best.probability(), verdict);
     }
 
     /**
      * Looks at the envelopes slice by slice, within a slice in the order of their surnames' sounds, so that each thread works
      * for a while in one part of the index. Each sets places of its own, which the end of the work makes visible to all.
      */
-    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<MatchTask, Claim, T> look) {
+    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<UpdatedTask, Claim, T> look) {
         List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
-        List<MatchTask> tasks = new ArrayList<>();
+        List<UpdatedTask> tasks = new ArrayList<>();
         for (int i = 0; i < threads; i++) {
-            tasks.add(new MatchTask(index, frequencies, weights));
+            tasks.add(new UpdatedTask(roll, frequencies, weights));
         }
         for (int from = 0; from < queries.size(); from += SoundOrder.MOST) {
             List<MatchQuery> slice = queries.subList(from, Math.min(queries.size(), from + SoundOrder.MOST));
@@ -104,7 +109,10 @@ public final class Matcher {
     }
 
     private static <T> void each(
-            List<MatchQuery> queries, List<MatchTask> tasks, BiFunction<MatchTask, Claim, T> look, List<T> results) {
+            List<MatchQuery> queries,
+            List<UpdatedTask> tasks,
+            BiFunction<UpdatedTask, Claim, T> look,
+            List<T> results) {
         Claim[] claims = new Claim[queries.size()];
         inChunks(tasks, claims.length, (task, i) -> claims[i] = Claim.of(queries.get(i)));
         int[] order = SoundOrder.of(claims);
@@ -129,10 +137,14 @@ public final class Matcher {
         Claim claim = Claim.of(query);
         List<Candidate> candidates = ranked.stream()
                 .map(standing -> new Candidate(
-                        index.voterId(standing.pair().voter()),
+                        roll.voterId(standing.pair().voter()),
                         standing.probability(),
-                        Evidence.of(index, claim, standing.pair())))
+                        evidence(claim, standing.pair())))
                 .toList();
         return new Match(query.envelopeNo(), verdict, VerdictRule.reason(verdict, ranked), candidates);
+    }
+
+    private List<String> evidence(Claim claim, Comparison pair) {
+        return Evidence.of(roll.part(pair.voter()), claim, pair.at(roll.placeIn(pair.voter())));
     }
 }

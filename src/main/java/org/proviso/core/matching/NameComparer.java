@@ -44,8 +44,8 @@ final class NameComparer {
                 (a, b, common) -> SurnameGrade.of(a, b, common).ordinal();
         NamePairs.Compared givens =
                 (a, b, common) -> GivenGrade.of(a, b, common).ordinal();
-        surnamePairs = new NamePairs(words.surnames(), index.size(), surnames);
-        givenPairs = new NamePairs(words.givens(), index.size(), givens);
+        surnamePairs = new NamePairs(words.surnames(), index.voters(), surnames);
+        givenPairs = new NamePairs(words.givens(), index.voters(), givens);
         // A name in the other box is no common name there: that two of them differ by a letter says nothing.
         exchangedSurnames = new NamePairs(words.surnames(), Integer.MAX_VALUE, surnames);
         exchangedGivens = new NamePairs(words.givens(), Integer.MAX_VALUE, givens);

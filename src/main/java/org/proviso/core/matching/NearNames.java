@@ -73,6 +73,17 @@ final class NearNames {
         }
     }
 
+    /** Puts the sounds of the names one slip away in the place of the surname's; false when there are none. */
+    boolean anyNear(String name, KeyFields fields) {
+        IntColumn near = new IntColumn(16);
+        find(name, near);
+        fields.surnameSounds.clear();
+        for (int i = 0; i < near.size(); i++) {
+            fields.surnameSounds.add(names.sound(near.get(i)));
+        }
+        return near.size() > 0;
+    }
+
     /** Whether optimal string alignment is one, without its table. */
     private static boolean isOneSlip(String a, String b) {
         String shorter = a.length() <= b.length() ? a : b;

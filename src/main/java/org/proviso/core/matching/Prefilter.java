@@ -49,7 +49,7 @@ final class Prefilter {
         otherDate = Math.max(dates[DateGrade.CONFLICT.ordinal()], weights.kin(Field.DATE, DateGrade.CONFLICT, 0));
         nearDate = nearDate();
         otherSurnameBits = weights.own(Field.SURNAME, SurnameGrade.DIFFERENT, 0);
-        leastAtStart = Shares.log2(Math.max(1, index.size())) - 8;
+        leastAtStart = Shares.log2(Math.max(1, index.voters())) - 8;
         least = leastAtStart;
     }
 

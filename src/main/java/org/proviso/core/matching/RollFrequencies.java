@@ -16,12 +16,11 @@ final class RollFrequencies {
 
     private final double[] surnames;
     private final double[] givens;
-    private final double[] days = new double[YEARS];
-    private final double[] households = new double[HOUSEHOLDS];
+    private final double[] days;
+    private final double[] households;
 
     RollFrequencies(RollIndex index) {
-        surnames = names(index, index.words().surnames());
-        givens = names(index, index.words().givens());
+        this(index, new double[YEARS], new double[HOUSEHOLDS]);
         int[] counts = new int[YEARS];
         for (int voter = 0; voter < index.size(); voter++) {
             counts[PackedDate.year(index.columns().birth(voter))]++;
@@ -32,6 +31,18 @@ final class RollFrequencies {
         for (int count = 0; count < HOUSEHOLDS; count++) {
             households[count] = Shares.log2(Math.max(FEWEST_NEIGHBORS, index.share(count)));
         }
+    }
+
+    private RollFrequencies(RollIndex index, double[] days, double[] households) {
+        surnames = names(index, index.words().surnames());
+        givens = names(index, index.words().givens());
+        this.days = days;
+        this.households = households;
+    }
+
+    /** Of a few voters of that roll, whose names the roll's dictionaries count. */
+    RollFrequencies within(RollIndex added) {
+        return new RollFrequencies(added, days, households);
     }
 
     private static double[] names(RollIndex index, Dictionary names) {

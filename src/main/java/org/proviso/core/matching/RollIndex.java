@@ -1,6 +1,10 @@
 package org.proviso.core.matching;
 
+import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The roll in memory, laid out for finding: rows of numbers, no object per voter, voters of like-sounding surnames side by
@@ -17,8 +21,17 @@ public final class RollIndex {
     private final RollWords words;
     private final RollColumns columns;
     private final InvertedLists lists;
+    private final @Nullable Surroundings surroundings;
 
-    RollIndex(TextArena ids, int[] placesOfIds, RollWords words, RollColumns columns, InvertedLists lists) {
+    /** One of a few voters of a roll has surroundings, by whose size and homes they are weighed; its words hold their counts. */
+    RollIndex(
+            TextArena ids,
+            int[] placesOfIds,
+            RollWords words,
+            RollColumns columns,
+            InvertedLists lists,
+            @Nullable Surroundings surroundings) {
+        this.surroundings = surroundings;
         this.ids = ids;
         this.placesOfIds = placesOfIds;
         this.words = words;
@@ -35,17 +48,45 @@ public final class RollIndex {
         return RollJoining.of(portions);
     }
 
-    /** How many voters the roll holds. */
+    /** How many voters the index holds. */
     public int size() {
         return columns.size();
+    }
+
+    /** How many voters the whole roll holds. */
+    int voters() {
+        return surroundings == null ? size() : surroundings.index().size();
+    }
+
+    /** The places of voters by their numbers. */
+    BitSet placesOf(Set<String> voterIds) {
+        BitSet places = new BitSet(size());
+        for (int voter = 0; voter < size(); voter++) {
+            if (voterIds.contains(voterId(voter))) {
+                places.set(voter);
+            }
+        }
+        return places;
+    }
+
+    @Nullable
+    Surroundings surroundings() {
+        return surroundings;
     }
 
     String voterId(int voter) {
         return ids.get(placesOfIds[voter]);
     }
 
-    boolean idBegins(int voter, String beginning) {
-        return ids.begins(placesOfIds[voter], beginning);
+    /** Whether a voter's number begins so, found for all in the order in which the numbers lie. */
+    IntPredicate idBegins(String beginning) {
+        BitSet begins = new BitSet(size());
+        for (int place = 0; place < size(); place++) {
+            if (ids.begins(place, beginning)) {
+                begins.set(place);
+            }
+        }
+        return voter -> begins.get(placesOfIds[voter]);
     }
 
     RollWords words() {
@@ -62,14 +103,12 @@ public final class RollIndex {
 
     /** The share of voters for a count of them, a little above the plain one. */
     double share(int count) {
-        return (count + 1) / (size() + SMOOTHING);
+        return (count + 1) / (voters() + SMOOTHING);
     }
 
     /** How many voters live at that house number of that street. */
     int household(int house, int streetCode) {
         int mixed = Slots.mix(house, words.streets().hash(streetCode));
-        int list = lists.slots(Block.HOUSE_AND_STREET).of(mixed);
-        int[] starts = lists.starts(Block.HOUSE_AND_STREET);
-        return starts[list + 1] - starts[list];
+        return lists.length(Block.HOUSE_AND_STREET, mixed) + (surroundings == null ? 0 : surroundings.household(mixed));
     }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Joins what several threads read of a roll into one index, in the order of the roll. */
 final class RollJoining {
@@ -27,8 +29,9 @@ final class RollJoining {
 
     private record Piece(RollPortion.Stretch stretch, int portion) {}
 
-    private RollJoining(List<RollPortion> portions) {
-        parts = portions.stream().map(RollPortion::words).toList();
+    private RollJoining(List<RollPortion> portions, List<RollWords> others) {
+        parts = Stream.concat(portions.stream().map(RollPortion::words), others.stream())
+                .toList();
         for (int i = 0; i < portions.size(); i++) {
             for (RollPortion.Stretch stretch : portions.get(i).stretches()) {
                 pieces.add(new Piece(stretch, i));
@@ -38,10 +41,17 @@ final class RollJoining {
     }
 
     static RollIndex of(List<RollPortion> portions) {
-        return new RollJoining(portions).joined();
+        return new RollJoining(portions, List.of()).joined(null);
     }
 
-    private RollIndex joined() {
+    /** The index of a few voters that stand in a roll in place of those gone: the counts of its words are the roll's. */
+    static RollIndex within(RollIndex roll, RollIndex gone, RollPortion added) {
+        RollIndex index = new RollJoining(List.of(added), List.of(roll.words())).joined(new Surroundings(roll, gone));
+        index.words().less(gone.words());
+        return index;
+    }
+
+    private RollIndex joined(@Nullable Surroundings surroundings) {
         RollWords words = new RollWords(
                 joined(RollWords::surnames, surnames),
                 joined(RollWords::givens, givens),
@@ -52,7 +62,7 @@ final class RollJoining {
         TextArena ids = TextArena.joined(
                 pieces.stream().map(piece -> piece.stretch().ids()).toList());
         RollColumns columns = columns(words.surnames());
-        return new RollIndex(ids, placesOfIds, words, columns, InvertedLists.of(columns, words));
+        return new RollIndex(ids, placesOfIds, words, columns, InvertedLists.of(columns, words), surroundings);
     }
 
     private Dictionary joined(Function<RollWords, Dictionary> column, List<int[]> numbers) {

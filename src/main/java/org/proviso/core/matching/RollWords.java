@@ -7,6 +7,12 @@ record RollWords(Dictionary surnames, Dictionary givens, Dictionary middles, Dic
         this(new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary());
     }
 
+    /** Takes the counts of others away, whose words are all among these. */
+    void less(RollWords others) {
+        surnames.less(others.surnames);
+        givens.less(others.givens);
+    }
+
     void freeze() {
         surnames.freeze();
         givens.freeze();

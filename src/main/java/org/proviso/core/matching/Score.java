@@ -1,4 +1,10 @@
 package org.proviso.core.matching;
 
 /** Bits of evidence that the voter, and that a relative of the voter, cast the envelope. */
-record Score(Comparison pair, double ownBits, double kinBits) {}
+record Score(Comparison pair, double ownBits, double kinBits) {
+
+    /** The same for a voter whose place comes after so many others. */
+    Score after(int others) {
+        return new Score(pair.after(others), ownBits, kinBits);
+    }
+}

@@ -8,6 +8,9 @@ final class Slots {
 
     private static final int SMALLEST = 1 << 10;
 
+    /** Every pair by itself, for comparing pairs and no lists: a number of 32 bits. */
+    static final Slots EXACT = new Slots(new int[0], new int[0], 0);
+
     private final int[] bases;
     private final int[] masks;
     private final int size;

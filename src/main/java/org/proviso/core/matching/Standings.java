@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Weighs the candidates of one envelope against each other, against their relatives who are not on the roll, and
@@ -15,6 +16,7 @@ final class Standings {
     private final List<Score> best = new ArrayList<>(KEPT + 1);
     private final Weights.Prior prior;
     private double total;
+    private @Nullable RollIndex joined;
 
     Standings(RollIndex index, Weights.Prior prior) {
         this.index = index;
@@ -22,8 +24,23 @@ final class Standings {
         total = prior.onNoRoll();
     }
 
+    private String voterId(int voter) {
+        return voter < index.size() || joined == null ? index.voterId(voter) : joined.voterId(voter - index.size());
+    }
+
+    /** Takes the standings of the same envelope among an update's voters, whose places come after the index's. */
+    void join(Standings added) {
+        joined = added.index;
+        total += added.total - prior.onNoRoll();
+        added.best.forEach(score -> place(score.after(index.size())));
+    }
+
     void add(Score score) {
         total += odds(prior.onRoll(), score.ownBits()) + odds(prior.relativeOnRoll(), score.kinBits());
+        place(score);
+    }
+
+    private void place(Score score) {
         if (best.size() == KEPT && score.ownBits() < best.get(KEPT - 1).ownBits()) {
             return;
         }
@@ -41,13 +58,13 @@ final class Standings {
     private boolean isBefore(Score one, Score other) {
         return one.ownBits() > other.ownBits()
                 || one.ownBits() == other.ownBits()
-                        && index.voterId(one.pair().voter())
-                                        .compareTo(index.voterId(other.pair().voter()))
+                        && voterId(one.pair().voter())
+                                        .compareTo(voterId(other.pair().voter()))
                                 < 0;
     }
 
     private double odds(double before, double bits) {
-        return before / index.size() * Math.pow(2, bits);
+        return before / index.voters() * Math.pow(2, bits);
     }
 
     /** The probability that it was cast by somebody of whom the roll has neither record nor relative. */

@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers the voters that share a pair of fields with an envelope, stage by stage, rarest pairs first. For one thread. */
 final class VoterSearch {
@@ -12,6 +13,8 @@ final class VoterSearch {
     private static final int BLOCK_MASK = (1 << LENGTH_AT - BLOCK_AT) - 1;
 
     private final InvertedLists lists;
+    private final @Nullable Surroundings surroundings;
+    private final IntColumn around = new IntColumn();
     private final KeyFields fields = new KeyFields();
     private final IntColumn listsOf = new IntColumn();
     private final VoterSet found = new VoterSet(MOST_VOTERS);
@@ -23,8 +26,9 @@ final class VoterSearch {
     private int fetched;
     private boolean nearIsWhole;
 
-    VoterSearch(InvertedLists lists) {
-        this.lists = lists;
+    VoterSearch(RollIndex index) {
+        surroundings = index.surroundings();
+        lists = index.lists();
     }
 
     /** Takes the person to look for; no voter is gathered yet. */
@@ -38,9 +42,13 @@ final class VoterSearch {
     VoterSet gather(Stage stage) {
         count = 0;
         listsOf.empty();
+        around.empty();
         for (Block block : Block.of(stage)) {
             block.lists(fields, lists.slots(block), listsOf);
             note(block);
+            if (surroundings != null) {
+                surroundings.lengths(fields, block, around);
+            }
         }
         found.expect(lookUp(stage));
         Arrays.sort(spans, 0, spanCount);
@@ -91,7 +99,8 @@ final class VoterSearch {
         int reach = 0;
         for (int i = 0; i < count; i++) {
             int length = places[2 * i + 1] - places[2 * i];
-            if (length > blocks[i].longest(fields)) {
+            int others = surroundings == null ? 0 : around.get(i);
+            if (length + others > blocks[i].longest(fields)) {
                 nearIsWhole &= stage.compareTo(Stage.NEAR) > 0;
             } else if (length > 0) {
                 spans[spanCount++] = span(length, blocks[i], places[2 * i]);
