@@ -2,9 +2,14 @@ package org.proviso.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
@@ -57,13 +62,19 @@ final class MatchCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         PrintWriter warnings = spec.commandLine().getErr();
         long start = System.nanoTime();
+        List<String> ofEnvelopes = Collections.synchronizedList(new ArrayList<>());
+        Supplier<List<MatchQuery>> reading = () -> MatchFiles.queries(envelopes, ofEnvelopes::add);
+        // The envelopes are read beside the roll, by a thread that would wait now and then.
+        @Nullable
+        CompletableFuture<List<MatchQuery>> read = threads == 1 ? null : CompletableFuture.supplyAsync(reading);
         RollIndex index = MatchFiles.index(
                 roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
         Matcher matcher = new Matcher(index);
         print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
         print.flush();
         start = System.nanoTime();
-        List<MatchQuery> queries = MatchFiles.queries(envelopes, warning -> warnings.println("warning: " + warning));
+        List<MatchQuery> queries = read == null ? reading.get() : joined(read);
+        ofEnvelopes.forEach(warning -> warnings.println("warning: " + warning));
         matcher = matcher.estimatedFrom(queries, threads);
         MatchFiles.write(out, matcher.pairAll(queries, threads));
         if (candidates != null) {
@@ -72,6 +83,14 @@ final class MatchCommand implements Callable<Integer> {
         print.println("match: " + queries.size() + " envelopes in " + secondsSince(start) + " s");
         print.flush();
         return 0;
+    }
+
+    private static <T> T joined(CompletableFuture<T> read) {
+        try {
+            return read.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        }
     }
 
     private static String secondsSince(long start) {

@@ -52,7 +52,7 @@ class RollMatches {
 
     /** Makes the index of an election's roll ready before anybody asks. */
     void prepare(String electionId) {
-        holder.matcher(electionId);
+        lookup(electionId).practice();
     }
 
     /** The look-up over the roll in use. */

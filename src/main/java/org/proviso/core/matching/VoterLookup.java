@@ -15,6 +15,8 @@ import java.util.function.IntPredicate;
  */
 public final class VoterLookup {
 
+    private static final int PRACTICE = 5;
+
     private final UpdatedRoll roll;
 
     public VoterLookup(RollIndex index) {
@@ -24,6 +26,16 @@ public final class VoterLookup {
     /** Over a roll that was updated since its index was made. */
     public VoterLookup(UpdatedRoll roll) {
         this.roll = roll;
+    }
+
+    /** Looks for nobody in particular, so that the first who asks need not wait for a program that has never looked. */
+    public void practice() {
+        for (int round = 0; round < PRACTICE; round++) {
+            named("Sm", "J", 1);
+            born(LocalDate.EPOCH, 1);
+            at("1 Main", 1);
+            numbered("V", 1);
+        }
     }
 
     /**
