@@ -41,6 +41,12 @@ final class Bench implements Callable<Integer> {
     @Option(names = "--memory", defaultValue = "1g", description = "The program's heap.")
     private String memory;
 
+    @Option(
+            names = "--java",
+            defaultValue = "-XX:TieredStopAtLevel=1",
+            description = "The program's other options for Java; the default suits a run of seconds.")
+    private String java;
+
     @Option(names = "--runs", defaultValue = "3", description = "Timed runs of each.")
     private int runs;
 
@@ -81,17 +87,23 @@ final class Bench implements Callable<Integer> {
         for (int i = 0; i < runs; i++) {
             Run run = match("envelopes.csv", "links.csv", "--threads", "2");
             seconds = Math.min(seconds, run.seconds());
-            out.printf(
-                    Locale.ROOT,
-                    "match: %s; index %.2f s; %.0f envelopes a second; %s%n",
-                    run,
-                    run.said("voters in"),
-                    envelopes / run.seconds(),
-                    load());
+            say("match", run);
         }
+        say("match without options", match(List.of("-Xmx" + memory), "envelopes.csv", "links.csv", "--threads", "2"));
         match("envelopes.csv", "links-1.csv", "--threads", "1");
         boolean same = Files.mismatch(file("links.csv"), file("links-1.csv")) < 0;
         out.println("links of 1 and 2 threads: " + (same ? "the same bytes" : "DIFFERENT"));
+    }
+
+    private void say(String what, Run run) throws IOException {
+        out.printf(
+                Locale.ROOT,
+                "%s: %s; index %.2f s; %.0f envelopes a second; %s%n",
+                what,
+                run,
+                run.said("voters in"),
+                envelopes / run.seconds(),
+                load());
     }
 
     private void duck(Truth truth) throws IOException, InterruptedException {
@@ -144,11 +156,16 @@ final class Bench implements Callable<Integer> {
     }
 
     private Run match(String from, String to, Object... more) throws IOException, InterruptedException {
+        return match(List.of("-Xmx" + memory, java), from, to, more);
+    }
+
+    private Run match(List<String> options, String from, String to, Object... more)
+            throws IOException, InterruptedException {
         Object[] arguments = new Object[7 + more.length];
         List<Object> first = List.of("match", "--roll", file("roll.csv"), "--envelopes", file(from), "--out", file(to));
         System.arraycopy(first.toArray(), 0, arguments, 0, 7);
         System.arraycopy(more, 0, arguments, 7, more.length);
-        return Run.of(List.of("-Xmx" + memory), Proviso.class, arguments);
+        return Run.of(options, Proviso.class, arguments);
     }
 
     private Path file(String name) {
