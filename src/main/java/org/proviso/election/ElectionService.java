@@ -33,6 +33,7 @@ public class ElectionService {
     private final StatisticsStore statistics;
     private final AccessService access;
     private final LedgerService ledger;
+    private final LoadWatch watch;
     private final ApplicationEventPublisher rooms;
 
     /** By the hash of the files they came from. */
@@ -47,6 +48,7 @@ public class ElectionService {
             RulesService rules,
             AccessService access,
             LedgerService ledger,
+            LoadWatch watch,
             ApplicationEventPublisher rooms) {
         this.elections = elections;
         this.ballots = ballots;
@@ -54,6 +56,7 @@ public class ElectionService {
         this.statistics = statistics;
         this.access = access;
         this.ledger = ledger;
+        this.watch = watch;
         this.rooms = rooms;
     }
 
@@ -66,12 +69,17 @@ public class ElectionService {
     @Transactional
     public LoadOutcome load(Path path) {
         OfficeUser supervisor = access.demand(Act.LOAD_FILES);
+        return watch.during(() -> load(path, supervisor));
+    }
+
+    private LoadOutcome load(Path path, OfficeUser supervisor) {
+        watch.begin("The files are being looked at", 0);
         String hash = ContentHash.ofFolder(path);
         Optional<String> known = elections.withContent(hash);
         if (known.isPresent()) {
             return new LoadOutcome(known.get(), true);
         }
-        ElectionFolder folder = ElectionFolder.read(path);
+        ElectionFolder folder = ElectionFolder.read(path, watch.begin("The files are being read and checked", 0));
         String id = folder.election().id();
         if (elections.find(id).isPresent()) {
             throw new ElectionRefusedException(
@@ -81,10 +89,12 @@ public class ElectionService {
         ballots.insert(id, folder);
         String rulesHash = rules.keep(id).pack().hash();
         rooms.publishEvent(new ElectionLoaded(id, folder));
+        watch.begin("The tables are being made ready", 0);
         statistics.gather();
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
         ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
+        watch.begin("What was written is being made final", 0);
         return new LoadOutcome(id, false);
     }
 

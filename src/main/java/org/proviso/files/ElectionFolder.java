@@ -3,6 +3,7 @@ package org.proviso.files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongConsumer;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Contest;
@@ -36,6 +37,11 @@ public record ElectionFolder(
 
     /** Reads the whole folder, or throws the first {@link InputException} and gives nothing. */
     public static ElectionFolder read(Path folder) {
-        return new FolderReader(folder).read();
+        return read(folder, rows -> {});
+    }
+
+    /** The same; {@code progress} hears after each row of the roll how many there were. */
+    public static ElectionFolder read(Path folder, LongConsumer progress) {
+        return new FolderReader(folder, progress).read();
     }
 }

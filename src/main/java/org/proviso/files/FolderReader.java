@@ -7,7 +7,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Contest;
@@ -23,10 +25,12 @@ import org.proviso.core.Voter;
 final class FolderReader {
 
     private final Path folder;
+    private final LongConsumer progress;
     private final List<String> warnings = new ArrayList<>();
 
-    FolderReader(Path folder) {
+    FolderReader(Path folder, LongConsumer progress) {
         this.folder = folder;
+        this.progress = progress;
     }
 
     ElectionFolder read() {
@@ -74,10 +78,14 @@ final class FolderReader {
         if (json && Files.exists(file("roll.csv"))) {
             throw new InputException("roll.json", 0, "", "is there beside roll.csv; an election has one roll");
         }
+        Consumer<Voter> each = voter -> {
+            voters.put(voter.voterId(), voter);
+            progress.accept(voters.size());
+        };
         if (json) {
-            VriRollReader.read(file("roll.json"), warnings::add, voter -> voters.put(voter.voterId(), voter));
+            VriRollReader.read(file("roll.json"), warnings::add, each);
         } else {
-            RollReader.read(file("roll.csv"), warnings::add, voter -> voters.put(voter.voterId(), voter));
+            RollReader.read(file("roll.csv"), warnings::add, each);
         }
         return Collections.unmodifiableMap(voters);
     }

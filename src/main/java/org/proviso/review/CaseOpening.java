@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.LongConsumer;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
@@ -13,6 +14,7 @@ import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.ElectionLoaded;
+import org.proviso.election.LoadWatch;
 import org.proviso.files.ElectionFolder;
 import org.proviso.files.FolderRecords;
 import org.proviso.roll.RollService;
@@ -36,6 +38,7 @@ class CaseOpening {
     private final AssessmentService service;
     private final RollService roll;
     private final CaseDesk desk;
+    private final LoadWatch watch;
 
     CaseOpening(
             CaseStore cases,
@@ -43,13 +46,15 @@ class CaseOpening {
             AssessmentStore assessments,
             AssessmentService service,
             RollService roll,
-            CaseDesk desk) {
+            CaseDesk desk,
+            LoadWatch watch) {
         this.cases = cases;
         this.links = links;
         this.assessments = assessments;
         this.service = service;
         this.roll = roll;
         this.desk = desk;
+        this.watch = watch;
     }
 
     @EventListener
@@ -58,6 +63,7 @@ class CaseOpening {
     public void openCases(ElectionLoaded loaded) {
         String id = loaded.electionId();
         ElectionFolder folder = loaded.folder();
+        watch.begin("The envelopes are being matched", 0);
         Map<String, Link> presumed = RollMatches.presumed(folder.voters().values(), folder.envelopes());
         open(id, folder.envelopes());
         links.insertPresumed(id, roll.snapshotInUse(id, SnapshotKind.ROLL), presumed);
@@ -65,7 +71,10 @@ class CaseOpening {
         LocalDateTime asOf = desk.now(id);
         Adjudicator adjudicator = new Adjudicator(new FolderRecords(folder, presumed), book, asOf);
         Map<CaseKey, CaseReport> reports = new TreeMap<>();
+        LongConsumer progress = watch.begin(
+                "The envelopes are being assessed", folder.envelopes().size());
         for (Envelope envelope : folder.envelopes()) {
+            progress.accept(reports.size() + 1L);
             reports.put(
                     new CaseKey(id, envelope.envelopeNo()),
                     adjudicator.report(envelope, presumed.get(envelope.envelopeNo())));

@@ -9,6 +9,7 @@ import org.proviso.core.CheckIn;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.election.LoadWatch;
 import org.proviso.files.CheckInReader;
 import org.proviso.files.InputException;
 import org.proviso.files.MailBallotReader;
@@ -24,11 +25,13 @@ class ListLoader {
     private final SnapshotStore snapshots;
     private final VoterStore voters;
     private final VotingRecordStore records;
+    private final LoadWatch watch;
 
-    ListLoader(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records) {
+    ListLoader(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records, LoadWatch watch) {
         this.snapshots = snapshots;
         this.voters = voters;
         this.records = records;
+        this.watch = watch;
     }
 
     /** The content of a file that is not there is the content of an absent list, so it is refused before. */
@@ -68,7 +71,12 @@ class ListLoader {
     /** A roll may have a million rows, so it is never held whole. */
     private Snapshot roll(String id, Path file, String hash, Consumer<String> warn) {
         int number = snapshots.add(id, SnapshotKind.ROLL, hash, 0);
-        int rows = voters.load(id, number, each -> read(file, warn, each));
+        int rows = watch.during(() -> voters.load(
+                id,
+                number,
+                each -> read(file, warn, each),
+                watch.begin("A newer roll is being read, checked and written", 0)));
+        watch.begin("A newer roll is being compared with the one in use", 0);
         snapshots.count(id, number, rows);
         return new Snapshot(number, SnapshotKind.ROLL, rows);
     }

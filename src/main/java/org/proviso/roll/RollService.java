@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
@@ -18,6 +19,7 @@ import org.proviso.core.adjudication.StateList;
 import org.proviso.core.matching.RollChange;
 import org.proviso.core.matching.RollEntry;
 import org.proviso.election.ElectionLoaded;
+import org.proviso.election.LoadWatch;
 import org.proviso.files.ContentHash;
 import org.proviso.files.ElectionFolder;
 import org.springframework.context.event.EventListener;
@@ -36,12 +38,19 @@ public class RollService {
     private final VoterStore voters;
     private final VotingRecordStore records;
     private final ComparisonStore comparisons;
+    private final LoadWatch watch;
 
-    RollService(SnapshotStore snapshots, VoterStore voters, VotingRecordStore records, ComparisonStore comparisons) {
+    RollService(
+            SnapshotStore snapshots,
+            VoterStore voters,
+            VotingRecordStore records,
+            ComparisonStore comparisons,
+            LoadWatch watch) {
         this.snapshots = snapshots;
         this.voters = voters;
         this.records = records;
         this.comparisons = comparisons;
+        this.watch = watch;
     }
 
     /** Takes the lists of a folder, in the transaction that loads the election. */
@@ -56,7 +65,10 @@ public class RollService {
                 SnapshotKind.ROLL,
                 rollFile(folder.folder()),
                 folder.voters().size());
-        voters.load(id, roll, folder.voters().values()::forEach);
+        LongConsumer progress =
+                watch.begin("The roll is being written", folder.voters().size());
+        voters.load(id, roll, folder.voters().values()::forEach, progress);
+        watch.begin("The lists beside the roll are being written", 0);
         List<MailBallot> ballots = flat(folder.mailBallots());
         int mail = begin(id, SnapshotKind.MAIL_BALLOTS, folder.folder().resolve("mail-ballots.csv"), ballots.size());
         records.insertMailBallots(id, mail, ballots);

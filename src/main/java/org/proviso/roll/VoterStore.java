@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Entitlement;
@@ -69,8 +70,16 @@ class VoterStore {
 
     /** Writes what the source hands over, all of it or nothing, and gives the number of rows. */
     int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source) {
+        return load(electionId, snapshot, source, rows -> {});
+    }
+
+    /** The same; {@code progress} hears after each row how many there were. */
+    int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
         try (RowSlices rows = new RowSlices(copies, "voter", COLUMNS)) {
-            source.accept(voter -> rows.add(row(electionId, snapshot, rows.rows() + 1, voter)));
+            source.accept(voter -> {
+                rows.add(row(electionId, snapshot, rows.rows() + 1, voter));
+                progress.accept(rows.rows());
+            });
             rows.finish();
             return rows.rows();
         }

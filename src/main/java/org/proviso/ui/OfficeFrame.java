@@ -11,6 +11,7 @@ import com.vaadin.flow.router.AfterNavigationObserver;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import jakarta.annotation.security.PermitAll;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 
@@ -22,13 +23,13 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     private final Said said = new Said();
     private final RoomLinks rooms;
 
-    OfficeFrame(AccessService access, Workplace workplace, AuthenticationContext signedIn) {
+    OfficeFrame(AccessService access, Workplace workplace, AuthenticationContext signedIn, List<WorkUnderWay> works) {
         addClassName("office");
         rooms = new RoomLinks(access);
         main.setId("main");
         main.getElement().setAttribute("tabindex", "-1");
         add(skip(), top(access, signedIn));
-        add(new ElectionBar(workplace), said, main);
+        add(new ElectionBar(workplace), new UnderWay(works), said, main);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
     }
 
@@ -58,6 +59,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     @Override
     public void afterNavigation(AfterNavigationEvent event) {
         said.here(UI.getCurrent());
+        UnderWay.look();
         rooms.at(event.getLocation().getPath());
     }
 }

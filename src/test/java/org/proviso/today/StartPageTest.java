@@ -8,9 +8,14 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.client.TestRestTemplate;
+import org.springframework.core.io.ByteArrayResource;
+import org.springframework.http.HttpEntity;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.util.LinkedMultiValueMap;
+import org.springframework.util.MultiValueMap;
 
 /** The server starts, its start page is open to everyone, and whatever else is closed. */
 @SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
@@ -40,6 +45,20 @@ class StartPageTest {
     @Test
     void whoever_asks_for_an_address_that_is_not_open_has_to_sign_in() {
         assertThat(browser.getForEntity("/envelopes", String.class).getBody()).contains("<h1>Sign in</h1>");
+    }
+
+    @Test
+    void a_stranger_can_send_no_file_anywhere() {
+        for (String address : new String[] {"/", "/status", "/sign-in", "/VAADIN/dynamic/resource/1/x/upload"}) {
+            HttpHeaders headers = new HttpHeaders();
+            headers.setContentType(MediaType.MULTIPART_FORM_DATA);
+            MultiValueMap<String, Object> form = new LinkedMultiValueMap<>();
+            form.add("file", new ByteArrayResource(new byte[100]));
+            assertThat(browser.postForEntity(address, new HttpEntity<>(form, headers), String.class)
+                            .getStatusCode())
+                    .as(address)
+                    .isEqualTo(HttpStatus.FORBIDDEN);
+        }
     }
 
     @Test

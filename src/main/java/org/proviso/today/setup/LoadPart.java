@@ -6,6 +6,9 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.io.File;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.election.ElectionRefusedException;
@@ -27,6 +30,7 @@ final class LoadPart extends Div {
     private final Div problem = new Div();
     private final Upload upload;
     private transient FolderUpload files = new FolderUpload();
+    private transient @Nullable CompletableFuture<LoadOutcome> loading;
 
     LoadPart(ElectionService elections, AccessService access, Workplace workplace) {
         this.elections = elections;
@@ -51,7 +55,7 @@ final class LoadPart extends Div {
                 came,
                 problem,
                 acts);
-        addDetachListener(event -> files.close());
+        addDetachListener(event -> leave());
     }
 
     private void take(String name, File file) {
@@ -67,6 +71,9 @@ final class LoadPart extends Div {
     }
 
     private void over() {
+        if (isLoading()) {
+            return;
+        }
         files.close();
         files = new FolderUpload();
         came.setText("");
@@ -74,21 +81,47 @@ final class LoadPart extends Div {
         upload.clearFileList();
     }
 
+    /** A large roll takes longer than anybody waits for a page; the line at the top says how far it is. */
     private void load() {
+        if (isLoading()) {
+            Said.refused("These files are being loaded already.");
+            return;
+        }
         problem.removeAll();
-        try {
-            LoadOutcome outcome = elections.load(files.election());
-            workplace.choose(outcome.electionId());
-            over();
-            Said.done(
-                    outcome.wasThere()
-                            ? "These files are in the office already, as " + outcome.electionId()
-                                    + ". Nothing was written."
-                            : outcome.electionId() + " is loaded.");
-        } catch (InputException e) {
-            show(e);
-        } catch (ElectionRefusedException e) {
-            Said.refused("Nothing was loaded: " + e.getMessage());
+        Path folder = files.election();
+        loading = Beside.begin(() -> elections.load(folder), this::loaded, this::refused);
+    }
+
+    private boolean isLoading() {
+        return loading != null && !loading.isDone();
+    }
+
+    private void loaded(LoadOutcome outcome) {
+        workplace.choose(outcome.electionId());
+        over();
+        Said.done(
+                outcome.wasThere()
+                        ? "These files are in the office already, as " + outcome.electionId() + ". Nothing was written."
+                        : outcome.electionId() + " is loaded.");
+    }
+
+    private void refused(RuntimeException why) {
+        if (why instanceof InputException wrong) {
+            show(wrong);
+        } else if (why instanceof ElectionRefusedException) {
+            Said.refused("Nothing was loaded: " + why.getMessage());
+        } else {
+            throw why;
+        }
+    }
+
+    /** Whoever leaves the page while files are loaded takes them away only after that. */
+    private void leave() {
+        if (isLoading()) {
+            FolderUpload loaded = files;
+            loading.whenComplete((outcome, wrong) -> loaded.close());
+        } else {
+            files.close();
         }
     }
 

@@ -1,0 +1,24 @@
+package org.proviso.review.ui;
+
+import java.util.Optional;
+import org.proviso.review.LookupService;
+import org.proviso.ui.WorkUnderWay;
+import org.springframework.stereotype.Component;
+
+/** After a start the roll is read into its index: until it is, matches and look-ups wait. */
+@Component
+class RollUnderWay implements WorkUnderWay {
+
+    private final LookupService lookup;
+
+    RollUnderWay(LookupService lookup) {
+        this.lookup = lookup;
+    }
+
+    @Override
+    public Optional<Words> words() {
+        return lookup.isReading()
+                ? Optional.of(new Words("The roll is being indexed; candidates follow.", ""))
+                : Optional.empty();
+    }
+}
