@@ -17,11 +17,13 @@ enum Block {
             pairs(of.surnameSounds, of.dates, slots, sink);
         }
     },
-    /** Whatever the surname has become. */
+    /** Whatever the surname has become; with day and month exchanged too, last four or home must do. */
     DATE_AND_INITIAL {
         @Override
         void lists(KeyFields of, Slots slots, IntColumn sink) {
-            pairs(of.dates, of.initials, slots, sink);
+            for (int i = 0; of.date != PackedDate.UNKNOWN && i < of.initials.size(); i++) {
+                sink.add(slots.of(of.date, of.initials.get(i)));
+            }
         }
     },
     /** A slip in the day. */
