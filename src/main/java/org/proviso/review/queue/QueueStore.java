@@ -23,12 +23,11 @@ class QueueStore {
     /** Stands for "nobody noted a moment": after all that were noted. */
     private static final LocalDateTime LAST = LocalDateTime.of(9999, 12, 31, 0, 0);
 
-    private static final String FROM = """
-            from envelope_case c
-            join envelope e on e.election_id = c.election_id and e.envelope_no = c.envelope_no
-            left join office_user u on u.user_name = c.taken_by
-            where c.election_id = :election
-            """;
+    /** The order of the index, from its first column on, so that a page is read from it and not sorted out of all cases. */
+    private static final String ORDER = "order by c.election_id, c.state, c.queue_rank, c.queue_at, c.envelope_no\n";
+
+    private static final String ENVELOPE =
+            "join envelope e on e.election_id = c.election_id and e.envelope_no = c.envelope_no\n";
 
     private final JdbcClient jdbc;
 
@@ -53,21 +52,34 @@ class QueueStore {
                 .optional();
     }
 
+    /** The page's numbers come from the index alone; only their rows are then joined. */
     List<QueueRow> page(QueueFilter filter, int offset, int limit) {
-        return filtered("""
-                        select c.envelope_no, e.voting_location, e.issue_reasons, c.state, c.queue_rank, c.queue_at,
-                            c.outlook, u.full_name, c.taken_at, c.changed_at
-                        """ + FROM + where(filter) + """
-                        order by c.state, c.queue_rank, c.queue_at, c.envelope_no limit :limit offset :offset""", filter)
+        List<String> numbers = filtered(
+                        "select c.envelope_no " + from(filter) + ORDER + "limit :limit offset :offset", filter)
                 .param("limit", limit)
                 .param("offset", offset)
+                .query(String.class)
+                .list();
+        return numbers.isEmpty() ? List.of() : rows(filter.electionId(), numbers);
+    }
+
+    private List<QueueRow> rows(String electionId, List<String> numbers) {
+        return jdbc.sql("""
+                        select c.envelope_no, e.voting_location, e.issue_reasons, c.state, c.queue_rank, c.queue_at,
+                            c.outlook, u.full_name, c.taken_at, c.changed_at
+                        from envelope_case c
+                        """ + ENVELOPE + """
+                        left join office_user u on u.user_name = c.taken_by
+                        where c.election_id = :election and c.envelope_no in (:numbers)
+                        """ + ORDER)
+                .param("election", electionId)
+                .param("numbers", numbers)
                 .query(QueueStore::row)
                 .list();
     }
 
     int count(QueueFilter filter) {
-        String from = filter.votingLocation() == null ? "from envelope_case c where c.election_id = :election\n" : FROM;
-        return filtered("select count(*) " + from + where(filter), filter)
+        return filtered("select count(*) " + from(filter), filter)
                 .query(Integer.class)
                 .single();
     }
@@ -103,10 +115,17 @@ class QueueStore {
                 .update();
     }
 
+    private static String from(QueueFilter filter) {
+        return "from envelope_case c\n"
+                + (filter.votingLocation() == null ? "" : ENVELOPE)
+                + "where c.election_id = :election\n"
+                + where(filter);
+    }
+
+    /** Those in review, open and proposed stand side by side in the index. */
     private static String where(QueueFilter filter) {
-        String states = filter.state() == null
-                ? "and c.state in ('open', 'in_review', 'proposed')\n"
-                : "and c.state = :state\n";
+        String states =
+                filter.state() == null ? "and c.state between 'in_review' and 'proposed'\n" : "and c.state = :state\n";
         return states
                 + (filter.outlook() == null ? "" : "and c.outlook = :outlook\n")
                 + (filter.votingLocation() == null ? "" : "and e.voting_location = :location\n")
