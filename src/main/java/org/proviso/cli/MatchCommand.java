@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.RollIndex;
+import org.proviso.files.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -57,8 +58,7 @@ final class MatchCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         PrintWriter warnings = spec.commandLine().getErr();
         long start = System.nanoTime();
-        RollIndex index = MatchFiles.index(
-                roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
+        RollIndex index = index(warnings);
         Matcher matcher = new Matcher(index);
         print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
         print.flush();
@@ -72,6 +72,21 @@ final class MatchCommand implements Callable<Integer> {
         print.println("match: " + queries.size() + " envelopes in " + secondsSince(start) + " s");
         print.flush();
         return 0;
+    }
+
+    /** Where the roll is bad, the envelopes are looked at too, so that both are mended at once. */
+    private RollIndex index(PrintWriter warnings) {
+        try {
+            return MatchFiles.index(
+                    roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
+        } catch (InputException wrong) {
+            try {
+                MatchFiles.queries(envelopes, warning -> {});
+            } catch (InputException too) {
+                throw wrong.and(too);
+            }
+            throw wrong;
+        }
     }
 
     private static String secondsSince(long start) {
