@@ -101,7 +101,17 @@ public final class CommandLineApp {
         if (!(exception instanceof InputException) && !(exception instanceof UncheckedIOException)) {
             throw exception;
         }
-        verb.getErr().println(verb.getCommandSpec().qualifiedName() + ": " + exception.getMessage());
+        String name = verb.getCommandSpec().qualifiedName() + ": ";
+        if (exception instanceof InputException wrong && wrong.all().size() > 1) {
+            verb.getErr()
+                    .println(name + (wrong.all().size() + wrong.untold()) + " places are bad; nothing was written");
+            wrong.all().forEach(one -> verb.getErr().println("  " + one.getMessage()));
+            if (wrong.untold() > 0) {
+                verb.getErr().println("  and " + wrong.untold() + " more");
+            }
+        } else {
+            verb.getErr().println(name + exception.getMessage());
+        }
         return BAD_INPUT;
     }
 }

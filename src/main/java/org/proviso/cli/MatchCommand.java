@@ -9,11 +9,13 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.RollIndex;
+import org.proviso.files.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -63,17 +65,13 @@ final class MatchCommand implements Callable<Integer> {
         PrintWriter warnings = spec.commandLine().getErr();
         long start = System.nanoTime();
         List<String> ofEnvelopes = Collections.synchronizedList(new ArrayList<>());
-        Supplier<List<MatchQuery>> reading = () -> MatchFiles.queries(envelopes, ofEnvelopes::add);
-        // The envelopes are read beside the roll, by a thread that would wait now and then.
-        @Nullable
-        CompletableFuture<List<MatchQuery>> read = threads == 1 ? null : CompletableFuture.supplyAsync(reading);
-        RollIndex index = MatchFiles.index(
-                roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
+        Supplier<List<MatchQuery>> reading = reading(ofEnvelopes::add);
+        RollIndex index = index(warnings, reading);
         Matcher matcher = new Matcher(index);
         print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
         print.flush();
         start = System.nanoTime();
-        List<MatchQuery> queries = read == null ? reading.get() : joined(read);
+        List<MatchQuery> queries = reading.get();
         ofEnvelopes.forEach(warning -> warnings.println("warning: " + warning));
         matcher = matcher.estimatedFrom(queries, threads);
         MatchFiles.write(out, matcher.pairAll(queries, threads));
@@ -85,11 +83,34 @@ final class MatchCommand implements Callable<Integer> {
         return 0;
     }
 
-    private static <T> T joined(CompletableFuture<T> read) {
+    /** The envelopes; with several threads they are read beside the roll, by one that would wait now and then. */
+    private Supplier<List<MatchQuery>> reading(Consumer<String> warn) {
+        if (threads == 1) {
+            return () -> MatchFiles.queries(envelopes, warn);
+        }
+        CompletableFuture<List<MatchQuery>> read =
+                CompletableFuture.supplyAsync(() -> MatchFiles.queries(envelopes, warn));
+        return () -> {
+            try {
+                return read.join();
+            } catch (CompletionException e) {
+                throw e.getCause() instanceof RuntimeException cause ? cause : e;
+            }
+        };
+    }
+
+    /** Where the roll is bad, the envelopes are looked at too, so that both are mended at once. */
+    private RollIndex index(PrintWriter warnings, Supplier<List<MatchQuery>> reading) {
         try {
-            return read.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+            return MatchFiles.index(
+                    roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
+        } catch (InputException wrong) {
+            try {
+                reading.get();
+            } catch (InputException too) {
+                throw wrong.and(too);
+            }
+            throw wrong;
         }
     }
 

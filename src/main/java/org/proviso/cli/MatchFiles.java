@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import java.util.function.Supplier;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
 import org.proviso.core.matching.Candidate;
@@ -72,13 +73,13 @@ final class MatchFiles {
     /** Reads the roll row by row into the index; no voter is held as an object. */
     static RollIndex index(Path file, Consumer<String> warn) {
         RollIndexBuilder builder = RollIndex.builder();
-        try (CsvTable table = CsvTable.open(file, ROLL, warn)) {
-            RollCells cells = new RollCells(table);
-            while (table.next()) {
-                builder.add(cells.entry(table.row()));
-            }
-        }
+        CsvTable.each(file, ROLL, warn, MatchFiles::entries, (line, entry) -> builder.add(entry));
         return builder.build();
+    }
+
+    private static Supplier<RollEntry> entries(CsvTable table) {
+        RollCells cells = new RollCells(table);
+        return () -> cells.entry(table.row());
     }
 
     static List<MatchQuery> queries(Path file, Consumer<String> warn) {

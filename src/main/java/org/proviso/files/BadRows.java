@@ -2,12 +2,12 @@ package org.proviso.files;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Looks for further bad rows once one is found, so that an office mends its file once and not row by row. */
 final class BadRows {
 
-    private static final int SHOWN = 50;
+    /** With the first these are a hundred. */
+    private static final int OTHERS = 99;
 
     private BadRows() {}
 
@@ -27,28 +27,21 @@ final class BadRows {
                 // A row that cannot be passed over (a quote never closed, bytes that are not UTF-8) ends the look.
                 goesOn = wrong.line() > last;
                 last = wrong.line();
-                if (goesOn && shown.size() < SHOWN) {
+                if (goesOn && shown.size() < OTHERS) {
                     shown.add(wrong);
                 } else if (goesOn) {
                     more++;
                 }
             }
         }
-        return shown.isEmpty() ? first : joined(first, shown, more);
+        return InputException.ofAll(first, shown, more);
     }
 
-    private static InputException joined(InputException first, List<InputException> shown, long more) {
-        String others = shown.stream().map(BadRows::told).collect(Collectors.joining("; "));
-        String rest = more == 0 ? "" : "; and " + more + " more";
-        return new InputException(
-                first.file(),
-                first.line(),
-                first.column(),
-                first.reason() + ". " + (1 + shown.size() + more) + " rows are bad in all; also " + others + rest);
-    }
-
-    private static String told(InputException wrong) {
-        String column = wrong.column().isEmpty() ? "" : ", column " + wrong.column();
-        return "line " + wrong.line() + column + ": " + wrong.reason();
+    /** The same of rows that were looked at already; nothing where none is bad. */
+    static void refuse(List<InputException> bad) {
+        if (!bad.isEmpty()) {
+            int told = Math.min(bad.size(), 1 + OTHERS);
+            throw InputException.ofAll(bad.get(0), bad.subList(1, told), bad.size() - told);
+        }
     }
 }

@@ -11,7 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * One CSV file, read row by row: UTF-8, a header, columns in any order, every row as wide as the header. What is wrong
@@ -31,6 +34,9 @@ public final class CsvTable implements Closeable {
     private final Header header;
     private final CsvRow row;
     private final List<UniqueKey> keys;
+
+    /** After what is no row at all there is no telling where the next one begins. */
+    private boolean isBroken;
 
     private CsvTable(Path path, Columns columns, Consumer<String> warn) throws IOException {
         this.path = path;
@@ -72,16 +78,37 @@ public final class CsvTable implements Closeable {
         }
     }
 
-    /** Reads the whole file: every row, or the exception of the first bad one. */
+    /** Reads the whole file: every row, or the exception that names every bad one. */
     public static <T> Rows<T> read(Path path, Columns columns, Consumer<String> warn, RowReader<T> each) {
+        List<T> values = new ArrayList<>();
+        Rows.Lines lines = new Rows.Lines();
+        each(path, columns, warn, table -> () -> each.read(table.row), (line, value) -> {
+            values.add(value);
+            lines.add(line);
+        });
+        return new Rows<>(path.getFileName().toString(), values, lines);
+    }
+
+    /**
+     * Hands over what is made of one row after the other, with its line. Where a row is refused, the rest of the file is
+     * still looked at, and the exception, which names every bad row, comes after the good rows above the first: the caller
+     * then drops those.
+     */
+    public static <T> void each(
+            Path path,
+            Columns columns,
+            Consumer<String> warn,
+            Function<CsvTable, Supplier<T>> rows,
+            BiConsumer<Integer, T> each) {
         try (CsvTable table = open(path, columns, warn)) {
-            List<T> values = new ArrayList<>();
-            Rows.Lines lines = new Rows.Lines();
-            while (table.next()) {
-                values.add(each.read(table.row));
-                lines.add(table.row.line());
+            Supplier<T> row = rows.apply(table);
+            try {
+                while (table.next()) {
+                    each.accept(table.row.line(), row.get());
+                }
+            } catch (InputException first) {
+                throw BadRows.after(first, table, row::get);
             }
-            return new Rows<>(table.file, values, lines);
         }
     }
 
@@ -126,14 +153,16 @@ public final class CsvTable implements Closeable {
 
     private boolean advance() {
         try {
-            if (!rows.hasNext()) {
+            if (isBroken || !rows.hasNext()) {
                 return false;
             }
             rows.next();
             return true;
         } catch (CsvParseException e) {
+            isBroken = true;
             throw e.getCause() instanceof InputException cause ? cause : unparsable(e);
         } catch (UncheckedIOException e) {
+            isBroken = true;
             throw unreadable(file, e.getCause());
         }
     }

@@ -2,6 +2,7 @@ package org.proviso.files;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -98,13 +99,15 @@ final class FolderChecks {
         if (election.receipts() != Election.Receipts.CHECK_DIGIT) {
             return;
         }
+        List<InputException> bad = new ArrayList<>();
         for (int i = 0; i < envelopes.values().size(); i++) {
             String number = envelopes.values().get(i).receiptNo();
             Optional<String> written = ReceiptNumber.find(number).map(ReceiptNumber::written);
             if (!number.isEmpty() && !written.equals(Optional.of(number))) {
-                throw envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number));
+                bad.add(envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number)));
             }
         }
+        BadRows.refuse(bad);
     }
 
     private static String wrongWith(String number) {
@@ -134,12 +137,14 @@ final class FolderChecks {
 
     private static <T> void refer(
             Rows<T> rows, String column, Function<T, String> reference, Set<String> known, String file) {
+        List<InputException> bad = new ArrayList<>();
         for (int i = 0; i < rows.values().size(); i++) {
             String name = reference.apply(rows.values().get(i));
             if (!name.isEmpty() && !known.contains(name)) {
-                throw rows.wrong(i, column, InputException.quoted(name) + " is not in " + file);
+                bad.add(rows.wrong(i, column, InputException.quoted(name) + " is not in " + file));
             }
         }
+        BadRows.refuse(bad);
     }
 
     private static Set<String> names(List<BallotStyle> styles) {

@@ -1,5 +1,9 @@
 package org.proviso.files;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
 /**
  * A file that cannot be taken as it stands: which one, where in it, and why. Nothing of the file has been loaded. The
  * message is one line; the line is 0 where the whole file is meant, the column (in YAML and JSON the key) may be empty.
@@ -12,9 +16,46 @@ public final class InputException extends RuntimeException {
     private final int line;
     private final String column;
     private final String reason;
+    private final List<InputException> others;
+    private final long untold;
 
     public InputException(String file, int line, String column, String reason) {
         this("column", file, line, column, reason);
+    }
+
+    private InputException(String message, InputException first, List<InputException> others, long untold) {
+        super(message);
+        this.file = first.file;
+        this.line = first.line;
+        this.column = first.column;
+        this.reason = first.reason;
+        this.others = others;
+        this.untold = untold;
+    }
+
+    /**
+     * One exception for several bad places: it stands for the first and tells of the others. {@code untold} are bad too
+     * and too many to be told of.
+     */
+    static InputException ofAll(InputException first, List<InputException> others, long untold) {
+        if (others.isEmpty() && untold == 0) {
+            return first;
+        }
+        String also = others.stream().map(other -> other.told(first.file)).collect(Collectors.joining("; "));
+        String rest = untold == 0 ? "" : "; and " + untold + " more";
+        long count = 1 + others.size() + untold;
+        return new InputException(
+                first.getMessage() + ". " + count + " rows are bad in all; also " + also + rest,
+                first,
+                List.copyOf(others),
+                untold);
+    }
+
+    /** This and what is bad in another file. */
+    public InputException and(InputException other) {
+        List<InputException> both = new ArrayList<>(others);
+        both.addAll(other.all());
+        return ofAll(all().get(0), both, untold + other.untold);
     }
 
     private InputException(String word, String file, int line, String column, String reason) {
@@ -23,11 +64,32 @@ public final class InputException extends RuntimeException {
         this.line = line;
         this.column = column;
         this.reason = reason;
+        this.others = List.of();
+        this.untold = 0;
     }
 
     /** In a file of keys and values (YAML, JSON): the key stands where a CSV file has its column. */
     public static InputException atKey(String file, int line, String key, String reason) {
         return new InputException("key", file, line, key, reason);
+    }
+
+    /** Each bad place by itself, this one first. */
+    public List<InputException> all() {
+        List<InputException> all = new ArrayList<>();
+        all.add(others.isEmpty() && untold == 0 ? this : new InputException(file, line, column, reason));
+        all.addAll(others);
+        return all;
+    }
+
+    /** How many more places are bad than {@link #all()} tells of. */
+    public long untold() {
+        return untold;
+    }
+
+    private String told(String firstFile) {
+        String inFile = file.equals(firstFile) ? "" : file + " ";
+        String inColumn = column.isEmpty() ? "" : ", column " + column;
+        return inFile + (line > 0 ? "line " + line : "") + inColumn + ": " + reason;
     }
 
     public String file() {

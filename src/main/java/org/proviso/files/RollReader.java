@@ -63,15 +63,6 @@ public final class RollReader {
      * exception, which names every bad row, comes after the good voters above the first: the caller then drops those.
      */
     public static void read(Path file, Consumer<String> warn, Consumer<Voter> each) {
-        try (CsvTable table = CsvTable.open(file, COLUMNS, warn)) {
-            VoterRows rows = new VoterRows(table);
-            try {
-                while (table.next()) {
-                    each.accept(rows.voter());
-                }
-            } catch (InputException first) {
-                throw BadRows.after(first, table, rows::voter);
-            }
-        }
+        CsvTable.each(file, COLUMNS, warn, table -> new VoterRows(table)::voter, (line, voter) -> each.accept(voter));
     }
 }

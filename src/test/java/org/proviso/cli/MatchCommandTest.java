@@ -7,6 +7,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.files.InputException;
@@ -60,6 +62,55 @@ class MatchCommandTest {
         assertThat(failure(ROLL.replace("V3", "V2"))).contains("roll.csv", "V2");
         assertThat(failure(ROLL.replace("id_last4", "last4"))).contains("id_last4");
         assertThat(folder.resolve("links.csv")).doesNotExist();
+    }
+
+    @Test
+    void every_bad_row_of_both_files_is_named_and_the_output_stays_as_it_was() throws IOException {
+        Path links = Files.writeString(folder.resolve("links.csv"), "mine");
+        String roll = ROLL.replace("1979-11-30", "1979-13-30").replace("V1,", ",") + "49871,V4,short\n";
+        String envelopes = ENVELOPES.replace("1988-08-08", "soon").replace("E2,", "E1,");
+        Shell run = match(arguments(roll, envelopes, "1"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err().lines().toList())
+                .containsExactly(
+                        "proviso match: 5 places are bad; nothing was written",
+                        "  roll.csv line 2, column voter_id: is empty",
+                        "  roll.csv line 4, column date_of_birth: \"1979-13-30\" is not a date (write it as 1990-12-31)",
+                        "  roll.csv line 5: has 3 fields where the header has 12",
+                        "  envelopes.csv line 3, column envelope_no: \"E1\" is there twice, in lines 2 and 3",
+                        "  envelopes.csv line 4, column date_of_birth: \"soon\" is not a date (write it as 1990-12-31)");
+        assertThat(links).hasContent("mine");
+    }
+
+    @Test
+    void bad_envelopes_are_all_named_where_the_roll_is_good() throws IOException {
+        Shell run = match(arguments(ROLL, ENVELOPES.replace("E1,", ",").replace("E3,", ","), "2"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err().lines())
+                .contains(
+                        "  envelopes.csv line 2, column envelope_no: is empty",
+                        "  envelopes.csv line 4, column envelope_no: is empty");
+        assertThat(folder.resolve("links.csv")).doesNotExist();
+    }
+
+    @Test
+    void of_very_many_bad_rows_a_hundred_are_named_and_the_rest_counted() throws IOException {
+        StringBuilder roll = new StringBuilder(ROLL);
+        for (int i = 0; i < 250; i++) {
+            roll.append("49871,W").append(i).append(",Bad,Row,,,never,1,Oak St,,Millbrook,\n");
+        }
+        Shell run = match(arguments(roll.toString(), ENVELOPES, "2"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err().lines()).hasSize(102);
+        assertThat(run.err())
+                .startsWith("proviso match: 250 places are bad; nothing was written\n")
+                .endsWith("  and 150 more\n");
+    }
+
+    private static Shell match(String[] options) {
+        List<String> line = new ArrayList<>(List.of(options));
+        line.add(0, "match");
+        return Shell.run(line.toArray(String[]::new));
     }
 
     private String failure(String roll) throws IOException {

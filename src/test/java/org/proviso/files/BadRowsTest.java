@@ -47,7 +47,28 @@ class BadRowsTest {
         }
         assertThat(refused(rows.toString()))
                 .hasMessageContaining("200 rows are bad in all")
-                .hasMessageEndingWith("; and 149 more");
+                .hasMessageEndingWith("; and 100 more");
+    }
+
+    @Test
+    void each_bad_row_can_be_asked_for_by_itself() throws IOException {
+        InputException refused = refused(row("V1", "bad", "active") + row("V2", "", "gone"));
+        assertThat(refused.all())
+                .extracting(InputException::line, InputException::column)
+                .containsExactly(
+                        org.assertj.core.api.Assertions.tuple(2, "date_of_birth"),
+                        org.assertj.core.api.Assertions.tuple(3, "status"));
+        assertThat(refused.all().get(0))
+                .hasMessage("roll.csv line 2, column date_of_birth: \"bad\" is not a date (write it as 1990-12-31)");
+        assertThat(refused.untold()).isZero();
+    }
+
+    @Test
+    void a_row_longer_than_any_may_be_ends_the_look() throws IOException {
+        InputException refused =
+                refused(row("V2", "1974-02-30", "active") + "x".repeat(3_000_000) + "\n" + row("V4", "", "gone"));
+        assertThat(refused.all()).extracting(InputException::line).containsExactly(2, 3);
+        assertThat(refused.all().get(1).reason()).contains("longer than a row may be");
     }
 
     @Test

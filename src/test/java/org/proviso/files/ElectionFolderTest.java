@@ -1,6 +1,7 @@
 package org.proviso.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.proviso.files.InputAssert.refused;
 
 import java.io.IOException;
@@ -98,6 +99,13 @@ class ElectionFolderTest {
         a_small_election();
         write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "ballot_style_cast", "77")));
         fails("envelopes.csv", 2, "ballot_style_cast", "\"77\" is not in ballot-styles.csv");
+    }
+
+    @Test
+    void names_every_row_whose_reference_leads_nowhere() {
+        write("precincts.csv", "precinct,split,ballot_style\n12,A,8\n12,B,7\n12,C,9\n");
+        InputException refused = catchThrowableOfType(InputException.class, () -> ElectionFolder.read(folder));
+        assertThat(refused.all()).extracting(InputException::line).containsExactly(2, 4);
     }
 
     @Test

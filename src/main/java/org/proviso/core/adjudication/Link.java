@@ -39,6 +39,11 @@ public record Link(
         };
     }
 
+    /** Why the match leaves open who it is, of one or several; empty where it does not, or says no ground. */
+    public String doubt() {
+        return identity == Identity.SEVERAL_FIT && !likeness.isEmpty() ? likeness.get(0) : "";
+    }
+
     private static List<String> likeness(String reason, List<String> evidence) {
         return Stream.concat(Stream.of(reason).filter(words -> !words.isEmpty()), evidence.stream())
                 .toList();

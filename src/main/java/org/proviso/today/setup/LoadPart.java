@@ -16,7 +16,6 @@ import org.proviso.election.ElectionService;
 import org.proviso.election.LoadOutcome;
 import org.proviso.files.InputException;
 import org.proviso.ui.ActButton;
-import org.proviso.ui.PlainTable;
 import org.proviso.ui.Said;
 import org.proviso.ui.Workplace;
 
@@ -127,12 +126,7 @@ final class LoadPart extends Div {
 
     private void show(InputException wrong) {
         problem.removeAll();
-        problem.add(new PlainTable("What is wrong", "File", "Line", "Column", "Why")
-                .row(
-                        wrong.file(),
-                        wrong.line() == 0 ? "the whole file" : String.valueOf(wrong.line()),
-                        wrong.column(),
-                        wrong.reason()));
-        Said.refused("Nothing was loaded: " + wrong.getMessage());
+        problem.add(new WhatIsWrong(wrong));
+        Said.refused("Nothing was loaded: " + WhatIsWrong.inShort(wrong));
     }
 }

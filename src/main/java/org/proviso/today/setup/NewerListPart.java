@@ -88,7 +88,8 @@ final class NewerListPart extends Div {
             say(staged);
             after.run();
         } catch (InputException e) {
-            Said.refused("Nothing was read: " + e.getMessage());
+            shown.add(new WhatIsWrong(e));
+            Said.refused("Nothing was read: " + WhatIsWrong.inShort(e));
         }
     }
 

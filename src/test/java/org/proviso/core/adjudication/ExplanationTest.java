@@ -16,6 +16,7 @@ import org.proviso.core.adjudication.explain.Mark;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.matching.Candidate;
 
 class ExplanationTest {
 
@@ -61,11 +62,22 @@ class ExplanationTest {
             value = {
                 "NONE_FITS | That is not an answer yet: search and record the search.",
                 "NOT_ON_ROLL | A person searched and found no record of this voter.",
-                "SEVERAL_FIT | More than one record of the roll may be this voter; a person must choose."
+                "SEVERAL_FIT | Records of the roll may be this voter. A person must choose."
             })
     void says_where_there_is_no_voter_yet(Identity identity, String words) {
         small.link = new Link(identity, null, 0, List.of());
         assertThat(page()).contains(words);
+    }
+
+    @Test
+    void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
+        String why = "One voter may fit, but the birth dates differ, as those of a parent, a child or a namesake do.";
+        Candidate one = new Candidate("V1", 0.6, List.of("Same surname."));
+        small.link = new Link(Identity.SEVERAL_FIT, null, 0.6, List.of(why, "Same surname."), List.of(one));
+        assertThat(page().replaceAll("\\s+", " "))
+                .contains(why + " A person must choose.")
+                .contains("one or more records may be this voter; a person must look")
+                .doesNotContainIgnoringCase("more than one record");
     }
 
     @ParameterizedTest

@@ -136,7 +136,8 @@ public final class Explanation {
 
     private static String nobody(Link link) {
         if (link.identity() == Identity.SEVERAL_FIT) {
-            return "More than one record of the roll may be this voter; a person must choose.";
+            String doubt = link.doubt().isEmpty() ? "Records of the roll may be this voter." : link.doubt();
+            return doubt + " A person must choose.";
         }
         return link.identity() == Identity.NOT_ON_ROLL
                 ? "A person searched and found no record of this voter."

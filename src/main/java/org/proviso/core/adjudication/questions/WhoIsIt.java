@@ -25,7 +25,7 @@ final class WhoIsIt extends Asked<Identity> {
             case NOT_ON_ROLL -> setting.clear("Not on the roll, by a recorded search");
             case PRESUMED -> setting.open("the link is to be confirmed", setting.clear("the record shown above"));
             case ONE_FITS_WELL -> setting.open("one record fits well, but not surely; a person must look");
-            case SEVERAL_FIT -> setting.open("more than one record may be this voter");
+            case SEVERAL_FIT -> setting.open("one or more records may be this voter; a person must look");
             case NONE_FITS -> setting.open(NOT_IN_FILE, setting.clear("nobody on the roll"));
         };
     }

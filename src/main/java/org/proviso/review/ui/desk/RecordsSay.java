@@ -33,8 +33,9 @@ final class RecordsSay extends Div {
         getElement().setAttribute("aria-label", "What the records say");
         CaseFile file = desk.file();
         PageSection section = new PageSection("says", "What the records say");
-        if (file.around().voters().isEmpty()) {
-            section.add(new Paragraph(nobody(file.report().link())));
+        Link link = file.report().link();
+        if (file.around().voters().isEmpty() || link.identity() == Identity.SEVERAL_FIT) {
+            section.add(new Paragraph(nobody(link)));
         }
         file.around().voters().forEach(one -> section.add(new VoterLine(one)));
         section.add(timeLine(file.around().timeLine()));
@@ -49,7 +50,7 @@ final class RecordsSay extends Div {
 
     private static String nobody(Link link) {
         if (link.identity() == Identity.SEVERAL_FIT) {
-            return "More than one record of the roll may be this voter; a person must choose.";
+            return (link.doubt() + " A person must choose.").strip();
         }
         return link.identity() == Identity.NOT_ON_ROLL
                 ? "A person searched and found no record of this voter."
