@@ -86,10 +86,15 @@ final class VerdictRule {
         };
     }
 
-    /** A twin has the surname, the date and the address. */
+    /** A twin has the surname, the date and the address, but not the last four: with all of these it is one who goes by another name. */
     private static boolean givenAllows(Comparison pair) {
         return switch (pair.given()) {
-            case DIFFERENT, UNKNOWN -> false;
+            case UNKNOWN -> false;
+            case DIFFERENT ->
+                pair.sameNumber()
+                        && pair.surname() == SurnameGrade.EXACT
+                        && pair.date() == DateGrade.SAME
+                        && pair.address() == AddressGrade.SAME;
             case SHORT, RESEMBLES, SOUNDS, INITIAL -> pair.sameNumber();
             default -> true;
         };

@@ -55,6 +55,14 @@ class MatcherTest {
         assertNotSure(query("Oyelaran", "Catalina", "", BORN, "1204", "9105"));
     }
 
+    /** No twin has the last four too; away from home nobody vouches for that. */
+    @Test
+    void who_goes_by_another_name_is_sure_with_surname_date_last_four_and_home() {
+        assertBest(query("Oyelaran", "Bunny", "", BORN, "1204", "4821"), "V1", Verdict.SURE);
+        assertNotSure(query("Oyelaran", "Bunny", "", BORN, "5", "4821"));
+        assertNotSure(query("Oyelaran", "Bunny", "", LocalDate.of(1974, 3, 8), "1204", "4821"));
+    }
+
     @Test
     void a_child_with_a_parents_name_is_never_sure() {
         assertNotSure(query("Quintanilla", "Luz", "", LocalDate.of(2006, 8, 21), "17", ""));
