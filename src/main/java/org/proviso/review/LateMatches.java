@@ -36,6 +36,7 @@ class LateMatches {
         before.forEach((number, link) -> claims.put(number, link.voterId()));
         NearVoters changed = new NearVoters();
         roll.changes(electionId, staged.inUseNo(), staged.snapshotNo(), staged.touchedVoterIds(), changed::add);
+        matches.used(electionId);
         Map<String, Link> links = new TreeMap<>();
         matches.matchedNear(electionId, open, claims, changed).forEach(match -> {
             Link now = Link.presumed(match);

@@ -1,8 +1,9 @@
 package org.proviso.review;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.RollIndex;
@@ -10,7 +11,6 @@ import org.proviso.core.matching.RollIndexBuilder;
 import org.proviso.core.matching.RollUpdate;
 import org.proviso.core.matching.UpdatedRoll;
 import org.proviso.roll.RollService;
-import org.proviso.roll.SnapshotKind;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
@@ -36,16 +36,21 @@ class RollHolder {
     /** The roll in use and one that is tried. */
     private static final int MOST_UPDATED = 2;
 
-    /** A roll as it is asked: by what file it came from. */
-    private record Held(String rollHash, UpdatedRoll roll, Matcher matcher) {
+    /** A roll as it is asked: by what file it came from, and how many voters differ from the index under it. */
+    private record Held(String rollHash, UpdatedRoll roll, Matcher matcher, int differing) {
 
-        static Held of(String rollHash, UpdatedRoll roll) {
-            return new Held(rollHash, roll, new Matcher(roll));
+        static Held of(String rollHash, UpdatedRoll roll, int differing) {
+            return new Held(rollHash, roll, new Matcher(roll), differing);
+        }
+
+        boolean differsMuch() {
+            return differing > MANY * roll.size();
         }
     }
 
     private final RollService roll;
-    private final Map<String, Held> updated = new LinkedHashMap<>();
+    private final AtomicBoolean renewing = new AtomicBoolean();
+    private volatile List<Held> updated = List.of();
     private volatile @Nullable Held whole;
     private volatile boolean reading;
 
@@ -70,16 +75,24 @@ class RollHolder {
 
     private Held held(String electionId) {
         String hash = roll.rollHash(electionId);
-        Held last = whole;
-        return last != null && last.rollHash().equals(hash) ? last : other(electionId, hash);
+        Held known = known(hash);
+        return known == null ? other(electionId, hash) : known;
     }
 
-    private synchronized Held other(String electionId, String hash) {
+    private @Nullable Held known(String hash) {
         Held last = whole;
         if (last != null && last.rollHash().equals(hash)) {
             return last;
         }
-        Held known = updated.get(hash);
+        return updated.stream()
+                .filter(held -> held.rollHash().equals(hash))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private synchronized Held other(String electionId, String hash) {
+        Held known = known(hash);
+        Held last = whole;
         if (known == null && last != null) {
             known = over(last, electionId, hash);
         }
@@ -89,24 +102,27 @@ class RollHolder {
     /** The newer roll over the index there is, or null where it is another roll altogether. */
     private @Nullable Held over(Held last, String electionId, String hash) {
         OptionalInt from = roll.snapshotOf(electionId, last.rollHash());
-        if (from.isEmpty()) {
+        OptionalInt to = roll.snapshotOf(electionId, hash);
+        if (from.isEmpty() || to.isEmpty()) {
             return null;
         }
         RollUpdate update = new RollUpdate();
-        roll.changes(electionId, from.getAsInt(), roll.snapshotInUse(electionId, SnapshotKind.ROLL), update::add);
-        int voters = last.roll().size();
-        if (update.size() > ANOTHER_ROLL * voters) {
+        roll.changes(electionId, from.getAsInt(), to.getAsInt(), update::add);
+        if (update.size() > ANOTHER_ROLL * last.roll().size()) {
             return null;
         }
-        Held held = Held.of(hash, update.over(last.roll().index()));
-        updated.put(hash, held);
-        if (updated.size() > MOST_UPDATED) {
-            updated.remove(updated.keySet().iterator().next());
-        }
-        if (update.size() > MANY * voters) {
+        Held held = Held.of(hash, update.over(last.roll().index()), update.size());
+        updated = Stream.concat(Stream.of(held), updated.stream())
+                .limit(MOST_UPDATED)
+                .toList();
+        return held;
+    }
+
+    /** A roll was put in use: where much differs from what is indexed, that is done anew once this is committed. */
+    void used(String electionId) {
+        if (held(electionId).differsMuch()) {
             afterwards(() -> renew(electionId));
         }
-        return held;
     }
 
     private Held anew(String electionId) {
@@ -127,17 +143,20 @@ class RollHolder {
             index = RollIndex.builder();
             roll.entries(electionId, index::add);
         } while (!hash.equals(roll.rollHash(electionId)));
-        return Held.of(hash, UpdatedRoll.of(index.build()));
+        return Held.of(hash, UpdatedRoll.of(index.build()), 0);
     }
 
     private synchronized Held keep(Held held) {
         whole = held;
-        updated.clear();
+        updated = List.of();
         return held;
     }
 
     /** Makes the index of the roll in use anew while the old one goes on answering. */
     private void renew(String electionId) {
+        if (!renewing.compareAndSet(false, true)) {
+            return;
+        }
         try {
             String hash = roll.rollHash(electionId);
             Held last = whole;
@@ -146,6 +165,8 @@ class RollHolder {
             }
         } catch (RuntimeException e) {
             LOG.warn("The index of the roll of {} could not be made anew; the one before is used.", electionId, e);
+        } finally {
+            renewing.set(false);
         }
     }
 

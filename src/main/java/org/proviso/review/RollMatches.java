@@ -46,8 +46,14 @@ class RollMatches {
 
     /** What the match says of those open envelopes which voters that changed may concern; claims as linked so far. */
     List<Match> matchedNear(String electionId, List<MatchQuery> open, Map<String, String> claims, NearVoters changed) {
-        return new LateMatching(holder.matcher(electionId), open, claims, ids -> roll.entries(electionId, ids), THREADS)
+        return new LateMatching(
+                        holder.matcher(electionId), open, claims, ids -> roll.entriesOf(electionId, ids), THREADS)
                 .near(changed);
+    }
+
+    /** A newer roll was put in use, within the transaction that runs. */
+    void used(String electionId) {
+        holder.used(electionId);
     }
 
     /** Makes the index of an election's roll ready before anybody asks. */

@@ -142,7 +142,7 @@ public class RollService {
 
     /** What the index needs of some voters of the roll in use. */
     @Transactional(readOnly = true)
-    public Collection<RollEntry> entries(String electionId, Collection<String> voterIds) {
+    public Collection<RollEntry> entriesOf(String electionId, Collection<String> voterIds) {
         return voters.entries(electionId, snapshots.inUse(electionId, SnapshotKind.ROLL), voterIds)
                 .values();
     }

@@ -157,12 +157,41 @@ class LateMatchesTest {
                 .toList();
         all.stream().limit(all.size() / 10).forEach(id -> newer.change(id, row -> row.set("house_number", "9")));
         bring(services, newer);
+        assertRenewed(holder);
+        assertThat(holder.roll(Primary.ID).size()).isEqualTo(all.size());
+    }
+
+    private static void assertRenewed(RollHolder holder) throws InterruptedException {
         long until = System.nanoTime() + Duration.ofSeconds(20).toNanos();
         while (holder.roll(Primary.ID).changed() > 0 && System.nanoTime() < until) {
             Thread.sleep(20);
         }
         assertThat(holder.roll(Primary.ID).changed()).isZero();
-        assertThat(holder.roll(Primary.ID).size()).isEqualTo(all.size());
+    }
+
+    @OnBothDatabases
+    void a_new_index_is_made_too_where_a_second_person_had_to_confirm(TestOffice services) throws Exception {
+        Primary primary = Primary.loaded(services);
+        RollHolder holder = prepared(services);
+        CaseKey key = primary.envelope("in_order");
+        primary.reviewing(key).work();
+        OutsideNewsTest.decide(primary, key, org.proviso.core.deciding.DecidedAs.COUNT, List.of(), "");
+        NewerRollFile newer = new NewerRollFile();
+        services.the(RollService.class).roll(Primary.ID).stream()
+                .limit(400)
+                .forEach(voter -> newer.change(voter.voterId(), row -> row.set("house_number", "9")));
+        newer.change(primary.truth(key).voterId(), row -> row.set("status", "cancelled"));
+        Brought brought = bring(services, newer);
+        int waits = ((Brought.WaitsForSecond) brought).snapshotNo();
+        assertThat(holder.roll(Primary.ID).changed()).isZero();
+        as("dora", () -> services.the(NewerFileService.class).confirm(Primary.ID, waits));
+        assertThat(services.the(RollService.class)
+                        .voter(Primary.ID, primary.truth(key).voterId())
+                        .orElseThrow()
+                        .registration()
+                        .status())
+                .isEqualTo(org.proviso.core.RollStatus.CANCELLED);
+        assertRenewed(holder);
     }
 
     @OnBothDatabases
