@@ -81,6 +81,7 @@ class VoterStore {
                 progress.accept(rows.rows());
             });
             rows.finish();
+            copies.count("voter");
             return rows.rows();
         }
     }

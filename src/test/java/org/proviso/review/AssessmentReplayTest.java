@@ -78,7 +78,7 @@ class AssessmentReplayTest {
         breakRow(
                 office,
                 "P-1003",
-                "engine_version = 0, content = replace(content, '\"engine_version\":1', '\"engine_version\":0')");
+                "engine_version = 0, content = replace(content, '\"engine_version\":2', '\"engine_version\":0')");
         breakRow(office, "P-1004", "engine_version = 0");
         assertThat(replay.of(ID))
                 .isEqualTo(new ReplayVerdict(

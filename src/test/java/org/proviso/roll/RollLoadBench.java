@@ -30,9 +30,11 @@ public final class RollLoadBench {
     private static final int MOST = 25;
 
     private static final String ELECTION_ROW = """
-            insert into election values ('bench', 'Bench', date '2026-11-03', 'general', 'Bench', 'America/Detroit', 'us', 3,
-                2, '', '', '', '', time '20:00:00', 'en', 'bench', timestamp with time zone '2026-11-04 00:00:00+00', null,
-                0)""";
+            insert into election (election_id, name, held_on, kind, jurisdiction, zone, rule_pack, deciding_members,
+                deciding_quorum, office_name, office_address, office_phone, office_email, polls_close, languages,
+                content_hash, loaded_at, version)
+            values ('bench', 'Bench', date '2026-11-03', 'general', 'Bench', 'America/Detroit', 'us', 3, 2, '', '', '', '',
+                time '20:00:00', 'en', 'bench', timestamp with time zone '2026-11-04 00:00:00+00', 0)""";
 
     private RollLoadBench() {}
 
@@ -95,10 +97,12 @@ public final class RollLoadBench {
                     + number + ", row_no, "
                     + columns.replace("house_number", "case when mod(row_no, ?) = 0 then '77001' else house_number end")
                     + " from voter where election_id = ? and snapshot_no = 1";
-            return office.jdbc()
+            int rows = office.jdbc()
                     .sql(newer)
                     .params(Math.max(1, index.size() / 1_000), ELECTION)
                     .update();
+            office.the(CopyStore.class).count("voter");
+            return rows;
         });
         for (int i = 0; i < 3; i++) {
             long start = System.nanoTime();

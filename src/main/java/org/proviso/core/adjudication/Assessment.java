@@ -21,7 +21,7 @@ public record Assessment(
         CaseFacts facts, List<Answered> answered, Outcome outcome, List<DueAsk> asks, boolean heldApart) {
 
     /** Raised when an answer may come out otherwise for the same facts; stored with every assessment. */
-    public static final int ENGINE_VERSION = 1;
+    public static final int ENGINE_VERSION = 2;
 
     /** Answers every question and folds the answers. */
     public static Assessment of(CaseFacts facts, Setting setting) {
