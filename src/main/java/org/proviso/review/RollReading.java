@@ -4,12 +4,17 @@ import java.util.List;
 import org.proviso.election.ElectionService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** Reads the newest election's roll into its index when the office opens, beside the requests and not within one. */
+/**
+ * Reads the newest election's roll into its index when the office opens, beside the requests and not within one. A verb of
+ * the shell has no use for it, and would close the database under it.
+ */
 @Component
+@ConditionalOnWebApplication
 class RollReading {
 
     private static final Logger LOG = LoggerFactory.getLogger(RollReading.class);
