@@ -8,18 +8,18 @@ import java.util.Map;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.RollIndex;
-import org.proviso.core.matching.RollIndexBuilder;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
-import org.proviso.files.ElectionFolder;
-import org.proviso.files.FolderRecords;
-import org.proviso.files.RulePacks;
+import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.election.FolderRecords;
+import org.proviso.files.packs.RulePacks;
 
 /** The cases of a sample election over its folder, with the links as matched, three days after the election. */
 public record SampleCases(ElectionFolder folder, Map<String, Link> links, DeadlineBook book, LocalDateTime asOf) {

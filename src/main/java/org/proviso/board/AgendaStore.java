@@ -14,7 +14,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of what is on the agenda of each session. */
 @Repository
-class AgendaStore {
+public class AgendaStore {
 
     private final JdbcClient jdbc;
 
@@ -22,14 +22,14 @@ class AgendaStore {
         this.jdbc = jdbc;
     }
 
-    List<AgendaItem> all(SessionKey key) {
+    public List<AgendaItem> all(SessionKey key) {
         return jdbc.sql("select * from agenda_item where election_id = ? and session_no = ? order by place")
                 .params(key.electionId(), key.sessionNo())
                 .query(AgendaStore::row)
                 .list();
     }
 
-    Optional<AgendaItem> find(SessionKey key, String envelopeNo) {
+    public Optional<AgendaItem> find(SessionKey key, String envelopeNo) {
         return jdbc.sql("select * from agenda_item where election_id = ? and session_no = ? and envelope_no = ?")
                 .params(key.electionId(), key.sessionNo(), envelopeNo)
                 .query(AgendaStore::row)
@@ -37,7 +37,7 @@ class AgendaStore {
     }
 
     /** Writes the items of an agenda over those that it has of the same envelopes. */
-    void put(SessionKey key, List<AgendaItem> items) {
+    public void put(SessionKey key, List<AgendaItem> items) {
         for (AgendaItem item : items) {
             if (update(key, item) == 0) {
                 insert(key, item);
@@ -76,7 +76,7 @@ class AgendaStore {
                 .update();
     }
 
-    void pullOut(SessionKey key, String envelopeNo, int version, String by) {
+    public void pullOut(SessionKey key, String envelopeNo, int version, String by) {
         int written = jdbc.sql("""
                         update agenda_item set pulled_out_by = ?, version = version + 1
                         where election_id = ? and session_no = ? and envelope_no = ? and version = ?""")

@@ -11,7 +11,7 @@ import org.springframework.stereotype.Component;
 
 /** Tells the deciding bodies what time it is, and under which rules. */
 @Component
-class BoardClock {
+public class BoardClock {
 
     private final Clock clock;
     private final ElectionService elections;
@@ -23,11 +23,11 @@ class BoardClock {
         this.rules = rules;
     }
 
-    OffsetDateTime now() {
+    public OffsetDateTime now() {
         return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 
-    ElectionNow in(String electionId) {
+    public ElectionNow in(String electionId) {
         Election election = elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 
 /** Records what the deciding bodies do in the chain of the election: codes, numbers and pseudonyms only. */
 @Component
-class BoardLedger {
+public class BoardLedger {
 
     private final LedgerService ledger;
     private final IntakeService intake;
@@ -25,14 +25,14 @@ class BoardLedger {
         this.access = access;
     }
 
-    void record(OfficeUser by, String act, SessionKey session, String subject, Map<String, Object> more) {
+    public void record(OfficeUser by, String act, SessionKey session, String subject, Map<String, Object> more) {
         Map<String, Object> payload = new TreeMap<>(more);
         payload.put("session", session.sessionNo());
         ledger.record(LedgerChain.of(session.electionId()), by.actor(), act, subject, payload);
     }
 
     /** The pseudonym of a member. */
-    String pseudonym(String userName) {
+    public String pseudonym(String userName) {
         return access.whoIs(userName)
                 .map(OfficeUser::actor)
                 .map(Actor::pseudonym)
@@ -40,7 +40,7 @@ class BoardLedger {
     }
 
     /** A text that the ledger must not show, as a hash for each of the envelopes it is about; none after a purge. */
-    List<String> hashes(SessionKey session, List<String> envelopes, String text) {
+    public List<String> hashes(SessionKey session, List<String> envelopes, String text) {
         return envelopes.stream()
                 .map(envelope -> intake.salt(session.electionId(), envelope)
                         .map(salt -> salt.hash(text))

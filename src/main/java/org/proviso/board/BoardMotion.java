@@ -36,7 +36,7 @@ public record BoardMotion(
         @Nullable MotionKey joined,
         int version) {
 
-    BoardMotion at(int seen) {
+    public BoardMotion at(int seen) {
         if (seen != version) {
             throw new OptimisticLockingFailureException(
                     "Motion " + key.motionNo() + ", or a vote on it, was changed since you saw it.");
@@ -55,7 +55,7 @@ public record BoardMotion(
     }
 
     /** As the rules read it, while it is still to be voted on. */
-    Motion asking(DecidedAs asks) {
+    public Motion asking(DecidedAs asks) {
         Set<String> pulledOut = envelopes.stream()
                 .filter(MotionEnvelope::pulledOut)
                 .map(MotionEnvelope::envelopeNo)
@@ -65,12 +65,12 @@ public record BoardMotion(
         return new Motion(asks, all, pulledOut, null);
     }
 
-    boolean touches(BoardMotion other) {
+    public boolean touches(BoardMotion other) {
         return putNos().stream().anyMatch(other.putNos()::contains);
     }
 
     /** Whether the other body moved the same of the same envelopes, on the same reasons, as the cases were then. */
-    boolean isTheSameAs(BoardMotion other) {
+    public boolean isTheSameAs(BoardMotion other) {
         return kind == other.kind
                 && Set.copyOf(put()).equals(Set.copyOf(other.put()))
                 && contests.equals(other.contests)

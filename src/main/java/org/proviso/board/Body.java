@@ -41,17 +41,17 @@ public enum Body implements Code {
         return kind == decider;
     }
 
-    boolean isOneOfTwo() {
+    public boolean isOneOfTwo() {
         return kind == DeciderKind.TWO_BODIES;
     }
 
     /** The other of two bodies. */
-    Body other() {
+    public Body other() {
         return this == FIRST ? SECOND : FIRST;
     }
 
     /** Its members and quorum: an official is one alone; both of two bodies are as large as the election says. */
-    DecidingBody seats(Election election) {
+    public DecidingBody seats(Election election) {
         return this == OFFICIAL ? new DecidingBody(1, 1) : election.decider();
     }
 }

@@ -11,10 +11,10 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 
 /** The election as its decider sees it: its rules and calendar, and the moment on the county's clock. */
-record ElectionNow(Election election, DeadlineBook book, LocalDateTime at) {
+public record ElectionNow(Election election, DeadlineBook book, LocalDateTime at) {
 
     /** Who decides by the rule pack; empty where it does not say. */
-    Optional<DeciderKind> decider() {
+    public Optional<DeciderKind> decider() {
         return book.pack().code(Rules.DECIDER, DeciderKind.class);
     }
 

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Repository;
 
 /** The tables of who came to a session and who stands aside on what. */
 @Repository
-class MemberStore {
+public class MemberStore {
 
     private final JdbcClient jdbc;
 
@@ -21,7 +21,7 @@ class MemberStore {
         this.jdbc = jdbc;
     }
 
-    List<SessionMember> all(SessionKey key) {
+    public List<SessionMember> all(SessionKey key) {
         return jdbc.sql("""
                         select * from session_member where election_id = ? and session_no = ?
                         order by arrived_at, user_name""")
@@ -34,14 +34,14 @@ class MemberStore {
     }
 
     /** The user names of those who are there now. */
-    Set<String> present(SessionKey key) {
+    public Set<String> present(SessionKey key) {
         Set<String> present = new LinkedHashSet<>();
         all(key).stream().filter(SessionMember::isThere).forEach(member -> present.add(member.userName()));
         return present;
     }
 
     /** The sessions of the election in which somebody is there now. */
-    List<Integer> sessionsWith(String electionId, String userName) {
+    public List<Integer> sessionsWith(String electionId, String userName) {
         return jdbc.sql("""
                         select session_no from session_member
                         where election_id = ? and user_name = ? and left_at is null order by session_no""").params(electionId, userName).query(Integer.class).list();
@@ -92,7 +92,7 @@ class MemberStore {
                 .update();
     }
 
-    List<Recusal> recusals(SessionKey key) {
+    public List<Recusal> recusals(SessionKey key) {
         return jdbc.sql("""
                         select * from recusal where election_id = ? and session_no = ?
                         order by recorded_at, envelope_no, user_name""")
@@ -106,7 +106,7 @@ class MemberStore {
     }
 
     /** The envelopes that each recused member stands aside on. */
-    Map<String, Set<String>> recused(SessionKey key) {
+    public Map<String, Set<String>> recused(SessionKey key) {
         Map<String, Set<String>> recused = new LinkedHashMap<>();
         recusals(key)
                 .forEach(one -> recused.computeIfAbsent(one.userName(), any -> new LinkedHashSet<>())

@@ -4,7 +4,7 @@ package org.proviso.board;
 public record MotionKey(SessionKey session, int motionNo) {
 
     /** As the ledger names it. */
-    String subject() {
+    public String subject() {
         return session.subject() + "/motion-" + motionNo;
     }
 }

@@ -33,12 +33,12 @@ public enum MotionKind implements Code {
     }
 
     /** The state that an envelope must be in. */
-    CaseState from() {
+    public CaseState from() {
         return this == REOPEN ? CaseState.DECIDED : CaseState.READY;
     }
 
     /** Whether it takes both of two bodies; each tables for itself. */
-    boolean takesBothBodies() {
+    public boolean takesBothBodies() {
         return this != TABLE;
     }
 }

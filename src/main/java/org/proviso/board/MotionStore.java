@@ -21,7 +21,7 @@ import org.springframework.stereotype.Repository;
 
 /** The tables of motions and of the envelopes they are about. Whoever writes holds the session. */
 @Repository
-class MotionStore {
+public class MotionStore {
 
     private static final String OF_SESSION = "select * from motion where election_id = ? and session_no = ? ";
 
@@ -31,7 +31,7 @@ class MotionStore {
         this.jdbc = jdbc;
     }
 
-    MotionKey insert(MoveMotion moved, String by, OffsetDateTime at) {
+    public MotionKey insert(MoveMotion moved, String by, OffsetDateTime at) {
         SessionKey session = moved.session();
         MotionKey key = new MotionKey(session, all(session).size() + 1);
         jdbc.sql("""
@@ -63,14 +63,14 @@ class MotionStore {
                 .update();
     }
 
-    List<BoardMotion> all(SessionKey key) {
+    public List<BoardMotion> all(SessionKey key) {
         return jdbc.sql(OF_SESSION + "order by motion_no")
                 .params(key.electionId(), key.sessionNo())
                 .query(this::row)
                 .list();
     }
 
-    Optional<BoardMotion> find(MotionKey key) {
+    public Optional<BoardMotion> find(MotionKey key) {
         return jdbc.sql(OF_SESSION + "and motion_no = ?")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
                 .query(this::row)
@@ -78,7 +78,7 @@ class MotionStore {
     }
 
     /** The motion before a session, if there is one. */
-    Optional<BoardMotion> pending(SessionKey key) {
+    public Optional<BoardMotion> pending(SessionKey key) {
         return jdbc.sql(OF_SESSION + "and result is null")
                 .params(key.electionId(), key.sessionNo())
                 .query(this::row)
@@ -86,7 +86,7 @@ class MotionStore {
     }
 
     /** Another number after each act on a motion of a session, and after each vote. */
-    long version(SessionKey key) {
+    public long version(SessionKey key) {
         return jdbc.sql(
                         "select count(*) + coalesce(sum(version), 0) from motion where election_id = ? and session_no = ?")
                 .params(key.electionId(), key.sessionNo())
@@ -95,7 +95,7 @@ class MotionStore {
     }
 
     /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
-    List<BoardMotion> waiting(String electionId, Body body) {
+    public List<BoardMotion> waiting(String electionId, Body body) {
         return jdbc.sql("""
                         select m.* from motion m
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
@@ -104,29 +104,29 @@ class MotionStore {
                         order by m.result_at desc, m.session_no desc, m.motion_no desc""").params(electionId, body.code()).query(this::row).list();
     }
 
-    void second(MotionKey key, String by) {
+    public void second(MotionKey key, String by) {
         set(key, ", seconded_by = ?", by);
     }
 
-    void put(MotionKey key, OffsetDateTime at) {
+    public void put(MotionKey key, OffsetDateTime at) {
         set(key, ", put_at = ?", at);
     }
 
-    void touch(MotionKey key) {
+    public void touch(MotionKey key) {
         set(key, "");
     }
 
-    void end(MotionKey key, MotionResult end, OffsetDateTime at, String words) {
+    public void end(MotionKey key, MotionResult end, OffsetDateTime at, String words) {
         set(key, ", result = ?, result_at = ?, words = ?", end.code(), at, words);
     }
 
     /** Marks two bodies' motions as read together. */
-    void join(MotionKey one, MotionKey other) {
+    public void join(MotionKey one, MotionKey other) {
         set(one, ", joined_session = ?, joined_motion = ?", other.session().sessionNo(), other.motionNo());
         set(other, ", joined_session = ?, joined_motion = ?", one.session().sessionNo(), one.motionNo());
     }
 
-    void pullOut(MotionKey key, String envelopeNo) {
+    public void pullOut(MotionKey key, String envelopeNo) {
         int pulled = jdbc.sql("""
                         update motion_envelope set pulled_out = true
                         where election_id = ? and session_no = ? and motion_no = ? and envelope_no = ?""")

@@ -7,12 +7,12 @@ import org.proviso.core.Code;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
-import org.proviso.review.ProposalService;
+import org.proviso.review.acts.ProposalService;
 import org.springframework.stereotype.Component;
 
 /** Finds the proposal that a case came before the decider with. */
 @Component
-class Proposals {
+public class Proposals {
 
     private final ProposalService proposals;
 
@@ -21,7 +21,7 @@ class Proposals {
     }
 
     /** The newest, unless it was returned or withdrawn. */
-    Optional<Proposed> find(CaseKey key) {
+    public Optional<Proposed> find(CaseKey key) {
         return proposals
                 .newest(key)
                 .filter(found -> found.state() == Proposal.State.STANDING || found.state() == Proposal.State.AGREED)

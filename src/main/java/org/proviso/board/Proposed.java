@@ -18,12 +18,12 @@ public record Proposed(
         @Nullable String secondReadBy) {
 
     @Nullable
-    Reason primaryReason() {
+    public Reason primaryReason() {
         return reasons.isEmpty() ? null : reasons.get(0);
     }
 
     /** Whether an item of the agenda still says what is proposed. */
-    boolean isAsOn(AgendaItem item) {
+    public boolean isAsOn(AgendaItem item) {
         return outcome == item.proposed() && primaryReason() == item.primaryReason();
     }
 }

@@ -6,7 +6,7 @@ import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 
 /** What stands in the way of an act in a session. */
-final class SessionChecks {
+public final class SessionChecks {
 
     private SessionChecks() {}
 
@@ -17,30 +17,30 @@ final class SessionChecks {
                 session.isOpen() ? "The session is open already." : "The session is closed.");
     }
 
-    static Optional<Refusal> open(BoardSession session) {
+    public static Optional<Refusal> open(BoardSession session) {
         return notClosed(session)
                 .or(() -> refuse(!session.isOpen(), Why.NOT_IN_THIS_STATE, "The session is not open yet."));
     }
 
-    static Optional<Refusal> notClosed(BoardSession session) {
+    public static Optional<Refusal> notClosed(BoardSession session) {
         return refuse(session.closedAt() != null, Why.NOT_IN_THIS_STATE, "The session is closed.");
     }
 
-    static Optional<Refusal> present(Collection<String> present, String userName) {
+    public static Optional<Refusal> present(Collection<String> present, String userName) {
         return refuse(!present.contains(userName), Why.NOT_PRESENT, "Not noted as present: " + userName + ".");
     }
 
-    static Optional<Refusal> onAgenda(Optional<AgendaItem> item, String envelopeNo) {
+    public static Optional<Refusal> onAgenda(Optional<AgendaItem> item, String envelopeNo) {
         return refuse(item.isEmpty(), Why.NOT_ON_THE_AGENDA, "Not on the agenda of this session: " + envelopeNo + ".");
     }
 
-    static Optional<Refusal> nothingPending(Optional<BoardMotion> pending) {
+    public static Optional<Refusal> nothingPending(Optional<BoardMotion> pending) {
         return pending.map(motion -> Refusal.of(
                 Why.MOTION_PENDING,
                 "Motion " + motion.key().motionNo() + " is before the session: close its vote or withdraw it first."));
     }
 
-    static Optional<Refusal> refuse(boolean wrong, Why why, String words) {
+    public static Optional<Refusal> refuse(boolean wrong, Why why, String words) {
         return wrong ? Optional.of(Refusal.of(why, words)) : Optional.empty();
     }
 }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 public record SessionMember(
         String userName, Instant arrivedAt, @Nullable Instant leftAt) {
 
-    boolean isThere() {
+    public boolean isThere() {
         return leftAt == null;
     }
 }

@@ -16,7 +16,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of sessions. */
 @Repository
-class SessionStore {
+public class SessionStore {
 
     private final JdbcClient jdbc;
 
@@ -52,11 +52,11 @@ class SessionStore {
                 .single();
     }
 
-    List<BoardSession> all(String electionId) {
+    public List<BoardSession> all(String electionId) {
         return select(electionId, "");
     }
 
-    Optional<BoardSession> find(SessionKey key) {
+    public Optional<BoardSession> find(SessionKey key) {
         return jdbc.sql("select * from board_session where election_id = ? and session_no = ?")
                 .params(key.electionId(), key.sessionNo())
                 .query(SessionStore::row)
@@ -64,7 +64,7 @@ class SessionStore {
     }
 
     /** The session, held until the transaction ends; others who act in it wait. */
-    BoardSession lock(SessionKey key) {
+    public BoardSession lock(SessionKey key) {
         return jdbc.sql("select * from board_session where election_id = ? and session_no = ? for update")
                 .params(key.electionId(), key.sessionNo())
                 .query(SessionStore::row)
@@ -73,7 +73,7 @@ class SessionStore {
     }
 
     /** Every session of the election, held in their order: for what two sessions must not do at once. */
-    List<BoardSession> lockAll(String electionId) {
+    public List<BoardSession> lockAll(String electionId) {
         return select(electionId, " for update");
     }
 
@@ -84,7 +84,7 @@ class SessionStore {
                 .list();
     }
 
-    static IllegalArgumentException unknown(SessionKey key) {
+    public static IllegalArgumentException unknown(SessionKey key) {
         return new IllegalArgumentException("There is no session " + key.sessionNo() + " in " + key.electionId() + ".");
     }
 

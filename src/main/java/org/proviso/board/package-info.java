@@ -1,5 +1,18 @@
 /** The decider at work: sessions, agenda, motions, votes and minutes. It changes a case only by calling review. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "intake", "review"})
+@ApplicationModule(
+        allowedDependencies = {
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame",
+            "election",
+            "intake",
+            "review",
+            "review :: acts",
+            "review :: assess",
+            "review :: decide"
+        })
 @NullMarked
 package org.proviso.board;
 

@@ -23,8 +23,8 @@ import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
 import org.proviso.review.CaseService;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
 /** Gathers the figures of an election from the rooms that have them, each group of hours apart. */

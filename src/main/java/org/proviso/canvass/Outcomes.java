@@ -1,8 +1,8 @@
 package org.proviso.canvass;
 
 import java.util.Map;
-import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.explain.Mark;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Reason;
 
 /**

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.canvass.Outcomes.End;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.intake.CastEnvelope;
@@ -15,8 +15,8 @@ import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

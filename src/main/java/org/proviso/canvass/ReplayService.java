@@ -2,17 +2,17 @@ package org.proviso.canvass;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.proviso.board.BoardReplay;
+import org.proviso.board.record.BoardReplay;
 import org.proviso.election.ElectionService;
-import org.proviso.intake.CureReplay;
+import org.proviso.intake.cure.CureReplay;
 import org.proviso.ledger.Compared;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.ledger.LedgerVerdict;
 import org.proviso.release.ReleaseReplay;
-import org.proviso.review.AssessmentReplay;
-import org.proviso.review.CaseReplay;
-import org.proviso.review.ReplayVerdict;
+import org.proviso.review.replay.AssessmentReplay;
+import org.proviso.review.replay.CaseReplay;
+import org.proviso.review.replay.ReplayVerdict;
 import org.springframework.stereotype.Service;
 
 /**

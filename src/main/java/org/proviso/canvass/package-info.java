@@ -1,6 +1,24 @@
 /** The canvass: whether the numbers of every voting location and of the county add up. */
 @ApplicationModule(
-        allowedDependencies = {"ledger", "access", "ui", "election", "intake", "review", "board", "release", "notices"})
+        allowedDependencies = {
+            "files :: flow",
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame",
+            "election",
+            "intake",
+            "intake :: cure",
+            "review",
+            "review :: assess",
+            "review :: decide",
+            "review :: replay",
+            "board",
+            "board :: record",
+            "release",
+            "notices"
+        })
 @NullMarked
 package org.proviso.canvass;
 

@@ -9,21 +9,21 @@ import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Link;
-import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.RollIndex;
-import org.proviso.core.matching.RollIndexBuilder;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.RulePack;
-import org.proviso.files.ElectionFolder;
-import org.proviso.files.FolderRecords;
 import org.proviso.files.InputException;
-import org.proviso.files.RulePacks;
+import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.election.FolderRecords;
+import org.proviso.files.packs.RulePacks;
 
 /** One run over an election folder: the rules in force, the links presumed, and the case of every envelope. */
 record AdjudicationRun(

@@ -3,10 +3,10 @@ package org.proviso.cli;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.Answered;
-import org.proviso.core.adjudication.Assessment;
-import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.Given;
 import org.proviso.core.rules.ResolvedPack;
 

@@ -9,7 +9,7 @@ import org.proviso.core.adjudication.proof.PackProof;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

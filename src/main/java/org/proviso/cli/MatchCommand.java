@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.RollIndex;
+import org.proviso.core.matching.index.RollIndex;
 import org.proviso.files.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -12,16 +12,16 @@ import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Pairing;
-import org.proviso.core.matching.RollEntry;
-import org.proviso.core.matching.RollIndex;
-import org.proviso.core.matching.RollIndexBuilder;
-import org.proviso.files.Columns;
-import org.proviso.files.CsvOutput;
-import org.proviso.files.CsvRow;
-import org.proviso.files.CsvTable;
-import org.proviso.files.EnvelopeReader;
-import org.proviso.files.RollReader;
-import org.proviso.files.RollScan;
+import org.proviso.core.matching.index.RollEntry;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvOutput;
+import org.proviso.files.csv.CsvRow;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.election.EnvelopeReader;
+import org.proviso.files.roll.RollReader;
+import org.proviso.files.roll.RollScan;
 
 /**
  * The files of the {@code match} verb. It needs only the columns that tell people apart, so a list that is no whole roll

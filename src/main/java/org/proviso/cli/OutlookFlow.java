@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.ui.Flow;
-import org.proviso.ui.FlowEnd;
+import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.files.flow.Flow;
+import org.proviso.files.flow.FlowEnd;
 
 /** How many envelopes went from each reason of issue to each outlook; of several reasons the first one stands. */
 record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {

@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.explain.Explanation;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.files.AtomicFile;
 import org.proviso.files.InputException;
 

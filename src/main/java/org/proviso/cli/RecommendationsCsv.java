@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Assessment;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.DueAsk;
-import org.proviso.files.CsvOutput;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.files.csv.CsvOutput;
 
 /** The recommendation and outlook of each envelope, a row each, in the order of the envelopes. */
 final class RecommendationsCsv {

@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.core.adjudication.Words;
 import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.ui.FlowDrawing;
+import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.files.flow.FlowDrawing;
 
 /**
  * A run on one page of HTML that needs nothing from elsewhere: where the envelopes went, as a picture and as a table,

@@ -3,7 +3,7 @@ package org.proviso.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.proviso.files.LedgerFile;
+import org.proviso.files.ledger.LedgerFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;

@@ -2,7 +2,23 @@
  * The shell's side of the program. File verbs run before the server's framework starts, on core and files only; verbs on
  * the office's database start its services without a server; a demonstration gets its sample from here.
  */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election", "status", "canvass"})
+@ApplicationModule(
+        allowedDependencies = {
+            "files",
+            "files :: csv",
+            "files :: election",
+            "files :: flow",
+            "files :: ledger",
+            "files :: packs",
+            "files :: roll",
+            "ledger",
+            "access",
+            "ui",
+            "election",
+            "election :: clock",
+            "status",
+            "canvass"
+        })
 @NullMarked
 package org.proviso.cli;
 

@@ -12,7 +12,7 @@ import org.proviso.core.Code;
 import org.proviso.core.Contest;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.StreetSegment;
-import org.proviso.files.ElectionFolder;
+import org.proviso.files.election.ElectionFolder;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 

@@ -1,6 +1,6 @@
 package org.proviso.election;
 
-import org.proviso.files.ElectionFolder;
+import org.proviso.files.election.ElectionFolder;
 
 /**
  * An election's own tables are written and the other rooms take their part of the folder, in the same transaction and

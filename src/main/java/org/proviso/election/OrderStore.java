@@ -17,7 +17,7 @@ import org.springframework.stereotype.Repository;
 
 /** The tables of court orders and the envelopes they name. */
 @Repository
-class OrderStore {
+public class OrderStore {
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -28,7 +28,7 @@ class OrderStore {
     }
 
     /** Adds an order under the next number of its election; two at the same moment collide, and the later one fails. */
-    int insert(String id, CourtOrder order) {
+    public int insert(String id, CourtOrder order) {
         int number = jdbc.sql("select coalesce(max(order_no), 0) + 1 from court_order where election_id = ?")
                 .param(id)
                 .query(Integer.class)
@@ -55,7 +55,7 @@ class OrderStore {
         return number;
     }
 
-    void changeStanding(String id, int number, int version, CourtOrder.Standing standing) {
+    public void changeStanding(String id, int number, int version, CourtOrder.Standing standing) {
         int changed = jdbc.sql("""
                         update court_order set standing = ?, version = version + 1
                         where election_id = ? and order_no = ? and version = ?""").params(standing.code(), id, number, version).update();
@@ -65,14 +65,14 @@ class OrderStore {
         }
     }
 
-    List<RecordedOrder> all(String id) {
+    public List<RecordedOrder> all(String id) {
         return jdbc.sql("select * from court_order where election_id = ? order by order_no")
                 .param(id)
                 .query(this::order)
                 .list();
     }
 
-    RecordedOrder find(String id, int number) {
+    public RecordedOrder find(String id, int number) {
         return jdbc.sql("select * from court_order where election_id = ? and order_no = ?")
                 .params(id, number)
                 .query(this::order)

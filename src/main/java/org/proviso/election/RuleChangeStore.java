@@ -11,7 +11,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of rule packs put in force; a row is added for each, never changed. */
 @Repository
-class RuleChangeStore {
+public class RuleChangeStore {
 
     private final JdbcClient jdbc;
 
@@ -19,7 +19,7 @@ class RuleChangeStore {
         this.jdbc = jdbc;
     }
 
-    int next(String electionId) {
+    public int next(String electionId) {
         return jdbc.sql("select coalesce(max(change_no), 0) + 1 from rule_change where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -27,7 +27,7 @@ class RuleChangeStore {
     }
 
     /** Adds a change, and makes its pack the election's. */
-    void insert(String electionId, RuleChange change, String content) {
+    public void insert(String electionId, RuleChange change, String content) {
         String name = name(change.changeNo());
         jdbc.sql("""
                         insert into rule_change (election_id, change_no, pack_name, pack_id, content, pack_hash,
@@ -74,7 +74,7 @@ class RuleChangeStore {
                 .optional();
     }
 
-    List<RuleChange> all(String electionId) {
+    public List<RuleChange> all(String electionId) {
         return jdbc.sql("select * from rule_change where election_id = ? order by change_no")
                 .param(electionId)
                 .query(RuleChangeStore::change)

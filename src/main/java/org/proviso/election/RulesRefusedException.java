@@ -5,7 +5,7 @@ public final class RulesRefusedException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    RulesRefusedException(String why) {
+    public RulesRefusedException(String why) {
         super(why);
     }
 }

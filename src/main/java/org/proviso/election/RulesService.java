@@ -16,7 +16,7 @@ import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.RulePack;
 import org.proviso.files.InputException;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;

@@ -1,5 +1,15 @@
 /** Elections as loaded: ballots, precincts, streets, the rules in force, the calendar and the office's clock. */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui"})
+@ApplicationModule(
+        allowedDependencies = {
+            "files",
+            "files :: election",
+            "files :: packs",
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame"
+        })
 @NullMarked
 package org.proviso.election;
 

@@ -37,7 +37,7 @@ public final class InputException extends RuntimeException {
      * One exception for several bad places: it stands for the first and tells of the others. {@code untold} are bad too
      * and too many to be told of.
      */
-    static InputException ofAll(InputException first, List<InputException> others, long untold) {
+    public static InputException ofAll(InputException first, List<InputException> others, long untold) {
         if (others.isEmpty() && untold == 0) {
             return first;
         }

@@ -18,7 +18,7 @@ import org.springframework.stereotype.Repository;
 
 /** The tables of what voters wrote: the affirmation, and the state of each box that was not simply keyed. */
 @Repository
-class AffirmationStore {
+public class AffirmationStore {
 
     private static final int BATCH = 1_000;
 
@@ -48,7 +48,7 @@ class AffirmationStore {
     }
 
     /** Writes what the voter wrote over what stood there; the caller has locked the envelope. */
-    void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
+    public void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
         Integer version = jdbc.queryForObject(
                 "select version from affirmation where election_id = ? and envelope_no = ?",
                 Integer.class,

@@ -7,17 +7,17 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.CureEvidence;
+import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The table of what voters brought after election day. */
 @Repository
-class CureStore {
+public class CureStore {
 
     /** What a voter brought as its row has it. */
-    record CureRow(
+    public record CureRow(
             String envelopeNo, int number, String ask, LocalDateTime receivedAt, String recordedBy, String words) {}
 
     private final JdbcClient jdbc;
@@ -27,7 +27,7 @@ class CureStore {
     }
 
     /** Adds what was brought, under the next number of its envelope, whose row the caller has locked. */
-    void insert(RecordCure cure, String userName, Instant now) {
+    public void insert(RecordCure cure, String userName, Instant now) {
         jdbc.sql("""
                         insert into cure_evidence (election_id, envelope_no, cure_no, ask, received_at, recorded_at,
                             recorded_by, words)
@@ -60,7 +60,7 @@ class CureStore {
     }
 
     /** Every row of an election. */
-    List<CureRow> rows(String electionId) {
+    public List<CureRow> rows(String electionId) {
         return jdbc.sql("""
                         select envelope_no, cure_no as number, ask, received_at, recorded_by, words from cure_evidence
                         where election_id = ? order by envelope_no, cure_no""").param(electionId).query(CureRow.class).list();

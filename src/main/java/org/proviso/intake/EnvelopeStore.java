@@ -23,7 +23,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of envelopes: how they were cast, shown, signed and received. What the voter wrote is another's. */
 @Repository
-class EnvelopeStore {
+public class EnvelopeStore {
 
     private static final int BATCH = 1_000;
     private static final int SALT_BYTES = 16;
@@ -145,7 +145,7 @@ class EnvelopeStore {
     }
 
     /** Writes what was shown and signed, and the condition, over what stood there in that version. */
-    void change(String electionId, String envelopeNo, int version, Envelope.Handling seen) {
+    public void change(String electionId, String envelopeNo, int version, Envelope.Handling seen) {
         int changed = single.sql("""
                         update envelope set id_shown = ?, id_kind = ?, declaration = ?, mail_ballot_surrendered = ?,
                             sent_here_by_official = ?, official_note = ?, voter_signed = ?, mark_witness = ?,
@@ -172,7 +172,7 @@ class EnvelopeStore {
         }
     }
 
-    int version(String electionId, String envelopeNo) {
+    public int version(String electionId, String envelopeNo) {
         return single.sql("select version from envelope where election_id = ? and envelope_no = ?")
                 .params(electionId, envelopeNo)
                 .query(Integer.class)
@@ -189,7 +189,7 @@ class EnvelopeStore {
     }
 
     /** The envelopes with a box that is not yet keyed, in their order. */
-    List<String> notYetKeyed(String electionId) {
+    public List<String> notYetKeyed(String electionId) {
         return single.sql("""
                         select e.envelope_no from envelope e
                         where e.election_id = ? and exists (

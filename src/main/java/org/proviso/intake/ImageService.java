@@ -7,7 +7,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
 import org.proviso.core.chain.Sha256;
-import org.proviso.files.ImageFile;
+import org.proviso.files.election.ImageFile;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.stereotype.Service;

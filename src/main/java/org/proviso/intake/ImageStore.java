@@ -9,8 +9,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.chain.Sha256;
-import org.proviso.files.ImageFile;
-import org.proviso.files.SignatureFiles;
+import org.proviso.files.election.ImageFile;
+import org.proviso.files.election.SignatureFiles;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 

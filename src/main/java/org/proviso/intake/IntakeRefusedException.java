@@ -5,7 +5,7 @@ public final class IntakeRefusedException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    IntakeRefusedException(String why) {
+    public IntakeRefusedException(String why) {
         super(why);
     }
 }

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Envelope;
 import org.proviso.core.Transmittal;
-import org.proviso.core.adjudication.CureEvidence;
+import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
-import org.proviso.election.OrderRecorded;
-import org.proviso.files.SignatureFiles;
+import org.proviso.election.orders.OrderRecorded;
+import org.proviso.files.election.SignatureFiles;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Service;
@@ -111,7 +111,7 @@ public class IntakeService {
 
     /** The envelope, held for this transaction; refused by name where the office has none of that number. */
     @Transactional(propagation = Propagation.MANDATORY)
-    Envelope demandLocked(String electionId, String envelopeNo) {
+    public Envelope demandLocked(String electionId, String envelopeNo) {
         if (!envelopes.lock(electionId, envelopeNo)) {
             throw none(envelopeNo);
         }
@@ -119,7 +119,7 @@ public class IntakeService {
     }
 
     @Transactional(propagation = Propagation.MANDATORY)
-    void demandKnown(String electionId, String envelopeNo) {
+    public void demandKnown(String electionId, String envelopeNo) {
         if (envelopes.known(electionId, Set.of(envelopeNo)).isEmpty()) {
             throw none(envelopeNo);
         }

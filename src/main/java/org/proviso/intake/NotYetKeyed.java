@@ -12,7 +12,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
 
 /** What an envelope says that was received and of which nothing was keyed: nothing, and each box says so. */
-final class NotYetKeyed {
+public final class NotYetKeyed {
 
     static final Envelope.Affirmation AFFIRMATION = new Envelope.Affirmation(
             new PersonName("", "", "", ""),
@@ -55,12 +55,12 @@ final class NotYetKeyed {
     }
 
     /** Whether nothing was keyed. */
-    static boolean isAllOf(Envelope envelope) {
+    public static boolean isAllOf(Envelope envelope) {
         return envelope.affirmation().fieldStates().equals(AFFIRMATION.fieldStates());
     }
 
     /** Whether there is still something to key. */
-    static boolean isSomeOf(Envelope envelope) {
+    public static boolean isSomeOf(Envelope envelope) {
         return envelope.affirmation().fieldStates().containsValue(FieldState.NOT_YET_KEYED);
     }
 }

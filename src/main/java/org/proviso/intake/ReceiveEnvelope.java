@@ -53,7 +53,7 @@ public record ReceiveEnvelope(
                 receivedAt);
     }
 
-    Envelope envelope() {
+    public Envelope envelope() {
         return new Envelope(
                 envelopeNo,
                 receiptNo,

@@ -12,7 +12,7 @@ import org.proviso.access.OfficeUser;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
 import org.proviso.core.ReceiptNumber;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;

@@ -8,11 +8,11 @@ import java.util.Set;
 import org.proviso.core.YesNo;
 
 /** How lists of codes, and yes and no, stand in a column. */
-final class Words {
+public final class Words {
 
     private Words() {}
 
-    static String joined(Collection<String> codes) {
+    public static String joined(Collection<String> codes) {
         return String.join(";", codes);
     }
 
@@ -24,7 +24,7 @@ final class Words {
         return Collections.unmodifiableSet(codes);
     }
 
-    static String word(YesNo answer) {
+    public static String word(YesNo answer) {
         return answer.name().toLowerCase(Locale.ROOT);
     }
 

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.files.LedgerJson;
+import org.proviso.files.ledger.LedgerJson;
 
 /** An entry as the table holds it, the particulars as the text that was hashed. */
 record LedgerRow(

@@ -1,5 +1,5 @@
 /** The record of acts that is only ever added to; every room records through it. */
-@ApplicationModule(allowedDependencies = "files")
+@ApplicationModule(allowedDependencies = {"files", "files :: ledger"})
 @NullMarked
 package org.proviso.ledger;
 

@@ -5,10 +5,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
 import org.proviso.review.CaseKey;
-import org.proviso.review.LinkService;
+import org.proviso.review.acts.LinkService;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Component;
 

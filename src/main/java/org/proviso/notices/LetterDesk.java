@@ -8,13 +8,13 @@ import org.proviso.core.Address;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.PrecinctPart;
-import org.proviso.core.adjudication.Located;
+import org.proviso.core.adjudication.finding.Located;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
 /** Composes letters from the envelope, the decision that stands and the rules in force. */

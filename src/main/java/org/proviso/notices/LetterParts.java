@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.Election;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** What every letter has in common. */
 final class LetterParts {

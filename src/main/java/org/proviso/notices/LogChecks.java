@@ -3,13 +3,13 @@ package org.proviso.notices;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
 /** Whether a notice can have gone out at the moment that somebody logs. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;

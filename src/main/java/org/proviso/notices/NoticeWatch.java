@@ -2,7 +2,7 @@ package org.proviso.notices;
 
 import java.util.List;
 import java.util.Optional;
-import org.proviso.core.adjudication.DueAsk;
+import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.election.RulesService;
 import org.proviso.review.CaseChanged;
 import org.proviso.review.Decision;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
-import org.proviso.core.adjudication.BallotBook;
+import org.proviso.core.adjudication.finding.BallotBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.ResolvedPack;

@@ -1,5 +1,19 @@
 /** Notices: what each voter must be told and by when, the letters, and the log of every attempt to tell. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "roll", "intake", "review"})
+@ApplicationModule(
+        allowedDependencies = {
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame",
+            "election",
+            "roll",
+            "intake",
+            "review",
+            "review :: acts",
+            "review :: decide",
+            "review :: news"
+        })
 @NullMarked
 package org.proviso.notices;
 

@@ -18,7 +18,7 @@ import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

@@ -1,5 +1,15 @@
 /** Release: envelopes that count are opened in batches, parts are remade, and ballots handed to tabulation, secrecy kept. */
-@ApplicationModule(allowedDependencies = {"ledger", "access", "ui", "election", "review"})
+@ApplicationModule(
+        allowedDependencies = {
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame",
+            "election",
+            "review",
+            "review :: decide"
+        })
 @NullMarked
 package org.proviso.release;
 

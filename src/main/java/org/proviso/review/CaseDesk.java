@@ -30,7 +30,7 @@ import org.springframework.stereotype.Component;
  * recorded in the ledger, whose head is locked after all cases.
  */
 @Component
-class CaseDesk {
+public class CaseDesk {
 
     private final CaseStore cases;
     private final ElectionService elections;
@@ -55,7 +55,7 @@ class CaseDesk {
     }
 
     /** The case, locked; an act on another version than the one there now is refused with what it is now. */
-    EnvelopeCase lock(CaseKey key, int version) {
+    public EnvelopeCase lock(CaseKey key, int version) {
         EnvelopeCase one = lock(key);
         if (one.version() != version) {
             throw new OptimisticLockingFailureException("The case " + key.envelopeNo()
@@ -66,7 +66,7 @@ class CaseDesk {
     }
 
     /** The case, locked in the version it was seen in, together with others, all in the order of their keys. */
-    EnvelopeCase lockWith(CaseKey key, int version, Collection<CaseKey> others) {
+    public EnvelopeCase lockWith(CaseKey key, int version, Collection<CaseKey> others) {
         SortedSet<CaseKey> together = new TreeSet<>(others);
         together.add(key);
         for (CaseKey other : together.headSet(key)) {
@@ -80,21 +80,21 @@ class CaseDesk {
     }
 
     /** The case as it is, locked. */
-    EnvelopeCase lock(CaseKey key) {
+    public EnvelopeCase lock(CaseKey key) {
         return cases.lock(key)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The election " + key.electionId() + " has no case of an envelope " + key.envelopeNo() + "."));
     }
 
     /** Nothing about a case changes once the election is closed. */
-    Optional<Refusal> closed(CaseKey key) {
+    public Optional<Refusal> closed(CaseKey key) {
         return elections.isClosed(key.electionId())
                 ? Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."))
                 : Optional.empty();
     }
 
     /** Whoever works on a case has taken it. */
-    Optional<Refusal> notWith(EnvelopeCase one, OfficeUser user) {
+    public Optional<Refusal> notWith(EnvelopeCase one, OfficeUser user) {
         return one.isWith(user.userName())
                 ? Optional.empty()
                 : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Take the case first: it is not with you."));
@@ -105,29 +105,29 @@ class CaseDesk {
         return RuleChecks.gate(book(key.electionId()), Rules.GATE_REVIEW, now(key.electionId()));
     }
 
-    DeadlineBook book(String electionId) {
+    public DeadlineBook book(String electionId) {
         return rules.book(electionId);
     }
 
     /** The office's time, on the county's clock. */
-    LocalDateTime now(String electionId) {
+    public LocalDateTime now(String electionId) {
         return LocalDateTime.ofInstant(clock.instant(), elections.zone(electionId))
                 .truncatedTo(ChronoUnit.MILLIS);
     }
 
-    Election election(String electionId) {
+    public Election election(String electionId) {
         return elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
     }
 
     /** Records an act on a case; nothing is locked after this. */
-    void record(CaseKey key, Actor actor, String act, Map<String, Object> payload) {
+    public void record(CaseKey key, Actor actor, String act, Map<String, Object> payload) {
         ledger.record(LedgerChain.of(key.electionId()), actor, act, key.envelopeNo(), payload);
     }
 
     /** What the ledger shows of a text that only the office may read. */
-    String hidden(CaseKey key, String text) {
+    public String hidden(CaseKey key, String text) {
         return intake.salt(key.electionId(), key.envelopeNo())
                 .map(salt -> salt.hash(text))
                 .orElseGet(() -> new Salt("").hash(""));

@@ -16,7 +16,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of cases: where each stands and who has it. */
 @Repository
-class CaseStore {
+public class CaseStore {
 
     private static final int BATCH = 1_000;
 
@@ -30,7 +30,7 @@ class CaseStore {
         this.clock = clock;
     }
 
-    Optional<EnvelopeCase> find(CaseKey key) {
+    public Optional<EnvelopeCase> find(CaseKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ?")
                 .params(key.electionId(), key.envelopeNo())
                 .query(CaseStore::row)
@@ -38,14 +38,14 @@ class CaseStore {
     }
 
     /** The case, held until the transaction ends; others who want to change it wait. */
-    Optional<EnvelopeCase> lock(CaseKey key) {
+    public Optional<EnvelopeCase> lock(CaseKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ? for update")
                 .params(key.electionId(), key.envelopeNo())
                 .query(CaseStore::row)
                 .optional();
     }
 
-    List<EnvelopeCase> all(String electionId) {
+    public List<EnvelopeCase> all(String electionId) {
         return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no")
                 .param(electionId)
                 .query(CaseStore::row)
@@ -73,14 +73,14 @@ class CaseStore {
                 .list();
     }
 
-    List<EnvelopeCase> ofPerson(String electionId, String personId) {
+    public List<EnvelopeCase> ofPerson(String electionId, String personId) {
         return jdbc.sql("select * from envelope_case where election_id = ? and person_id = ? order by envelope_no")
                 .params(electionId, personId)
                 .query(CaseStore::row)
                 .list();
     }
 
-    void open(Collection<CaseKey> keys, CaseState state) {
+    public void open(Collection<CaseKey> keys, CaseState state) {
         OffsetDateTime now = now();
         batches.batchUpdate("""
                 insert into envelope_case (election_id, envelope_no, state, changed_at, version)
@@ -93,7 +93,7 @@ class CaseStore {
     }
 
     /** Writes the case as it is now over the version it was read in, and gives it with its new version. */
-    EnvelopeCase save(EnvelopeCase changed) {
+    public EnvelopeCase save(EnvelopeCase changed) {
         OffsetDateTime now = now();
         int written = jdbc.sql("""
                         update envelope_case set state = ?, person_id = ?, counted_person = ?, taken_by = ?,

@@ -10,15 +10,15 @@ import org.proviso.core.Code;
 import org.proviso.core.rules.Reason;
 
 /** Lists of codes as a column has them, joined by semicolons. */
-final class CodeList {
+public final class CodeList {
 
     private CodeList() {}
 
-    static String of(Collection<? extends Code> codes) {
+    public static String of(Collection<? extends Code> codes) {
         return codes.stream().map(Code::code).collect(Collectors.joining(";"));
     }
 
-    static List<Reason> reasons(String text) {
+    public static List<Reason> reasons(String text) {
         return parts(text).stream()
                 .map(code -> Code.find(Reason.class, code).orElseThrow())
                 .toList();

@@ -18,7 +18,7 @@ import org.springframework.stereotype.Repository;
 
 /** The table of decisions; the newest that was not set aside stands. */
 @Repository
-class DecisionStore {
+public class DecisionStore {
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -28,7 +28,7 @@ class DecisionStore {
         this.clock = clock;
     }
 
-    void insert(
+    public void insert(
             Settlement settlement,
             Set<String> contests,
             Decision.Ballot ballot,
@@ -61,7 +61,7 @@ class DecisionStore {
                 .update();
     }
 
-    Optional<Decision> standing(CaseKey key) {
+    public Optional<Decision> standing(CaseKey key) {
         return jdbc.sql("""
                         select * from decision where election_id = ? and envelope_no = ? and set_aside_at is null
                         order by decision_no desc limit 1""")
@@ -71,7 +71,7 @@ class DecisionStore {
     }
 
     /** Every decision that stands in an election, by envelope number. */
-    Map<String, Decision> standing(String electionId) {
+    public Map<String, Decision> standing(String electionId) {
         Map<String, Decision> standing = new LinkedHashMap<>();
         jdbc.sql("select * from decision where election_id = ? and set_aside_at is null order by envelope_no")
                 .param(electionId)
@@ -82,7 +82,7 @@ class DecisionStore {
     }
 
     /** Decisions that stand, the newest first: so many of them after the first few. */
-    List<DecidedCase> standing(String electionId, int offset, int limit) {
+    public List<DecidedCase> standing(String electionId, int offset, int limit) {
         return jdbc.sql("""
                         select d.*, c.state, c.version as case_version from decision d
                         join envelope_case c on c.election_id = d.election_id and c.envelope_no = d.envelope_no
@@ -98,7 +98,7 @@ class DecisionStore {
     }
 
     /** How many decisions of each kind stand. */
-    Map<DecidedAs, Integer> counts(String electionId) {
+    public Map<DecidedAs, Integer> counts(String electionId) {
         Map<DecidedAs, Integer> counts = new EnumMap<>(DecidedAs.class);
         jdbc.sql("""
                         select outcome, count(*) as number from decision
@@ -108,7 +108,7 @@ class DecisionStore {
         return counts;
     }
 
-    void setAside(CaseKey key, String because) {
+    public void setAside(CaseKey key, String because) {
         jdbc.sql("""
                         update decision set set_aside_at = ?, set_aside_because = ?
                         where election_id = ? and envelope_no = ? and set_aside_at is null""").params(now(), because, key.electionId(), key.envelopeNo()).update();

@@ -15,27 +15,27 @@ public record EnvelopeCase(
         int version) {
 
     /** Whether this person has the case. */
-    boolean isWith(String userName) {
+    public boolean isWith(String userName) {
         return userName.equals(takenBy);
     }
 
     /** The same in another state, with nobody. */
-    EnvelopeCase to(CaseState next) {
+    public EnvelopeCase to(CaseState next) {
         return new EnvelopeCase(key, next, personId, countedPerson, null, version);
     }
 
     /** The same in another state, with this person. */
-    EnvelopeCase to(CaseState next, @Nullable String with) {
+    public EnvelopeCase to(CaseState next, @Nullable String with) {
         return new EnvelopeCase(key, next, personId, countedPerson, with, version);
     }
 
     /** The same, found to be of this person (null: of nobody known). */
-    EnvelopeCase of(@Nullable String person) {
+    public EnvelopeCase of(@Nullable String person) {
         return new EnvelopeCase(key, state, person, countedPerson, takenBy, version);
     }
 
     /** The same, counted for its person or not. */
-    EnvelopeCase counted(boolean counts) {
+    public EnvelopeCase counted(boolean counts) {
         return new EnvelopeCase(key, state, personId, counts ? personId : null, takenBy, version);
     }
 }

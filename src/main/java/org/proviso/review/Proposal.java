@@ -17,7 +17,7 @@ public record Proposal(
     }
 
     /** Whether it still waits for somebody. */
-    boolean stands() {
+    public boolean stands() {
         return state == State.STANDING || state == State.AGREED;
     }
 }

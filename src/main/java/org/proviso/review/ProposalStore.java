@@ -15,7 +15,7 @@ import org.springframework.stereotype.Repository;
 
 /** The tables of proposals and of what second readers said of them. */
 @Repository
-class ProposalStore {
+public class ProposalStore {
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -25,7 +25,7 @@ class ProposalStore {
         this.clock = clock;
     }
 
-    void insert(Propose command, int assessment, String by) {
+    public void insert(Propose command, int assessment, String by) {
         CaseKey key = command.key();
         jdbc.sql("""
                         insert into proposal (election_id, envelope_no, proposal_no, outcome, reasons, legal_reference,
@@ -44,7 +44,7 @@ class ProposalStore {
                 .update();
     }
 
-    Optional<Proposal> newest(CaseKey key) {
+    public Optional<Proposal> newest(CaseKey key) {
         return jdbc.sql("""
                         select * from proposal where election_id = ? and envelope_no = ?
                         order by proposal_no desc limit 1""")
@@ -53,7 +53,7 @@ class ProposalStore {
                 .optional();
     }
 
-    void end(Proposal proposal, Proposal.State state) {
+    public void end(Proposal proposal, Proposal.State state) {
         jdbc.sql("""
                         update proposal set state = ?, version = version + 1
                         where election_id = ? and envelope_no = ? and proposal_no = ?""")
@@ -65,7 +65,7 @@ class ProposalStore {
                 .update();
     }
 
-    void review(Proposal proposal, String by, boolean agrees, String note) {
+    public void review(Proposal proposal, String by, boolean agrees, String note) {
         jdbc.sql("""
                         insert into second_review (election_id, envelope_no, proposal_no, proposed_by, reviewed_by,
                             agrees, note, reviewed_at)
@@ -83,7 +83,7 @@ class ProposalStore {
     }
 
     /** Who read a proposal a second time and agreed. */
-    Optional<String> agreedBy(Proposal proposal) {
+    public Optional<String> agreedBy(Proposal proposal) {
         return jdbc.sql("""
                         select reviewed_by from second_review
                         where election_id = ? and envelope_no = ? and proposal_no = ? and agrees
@@ -94,7 +94,7 @@ class ProposalStore {
     }
 
     /** What is proposed of every case that waits for the decider, by envelope number. */
-    List<ReadyCase> ready(String electionId) {
+    public List<ReadyCase> ready(String electionId) {
         return jdbc.sql("""
                         select p.*, c.version as case_version,
                             (select min(r.reviewed_by) from second_review r

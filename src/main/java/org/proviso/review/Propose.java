@@ -16,7 +16,7 @@ public record Propose(
         @NotNull @Size(max = 1000) String legalReference,
         @NotNull @Size(max = 4000) String departsBecause) {
 
-    Grounds grounds() {
+    public Grounds grounds() {
         return new Grounds(reasons, legalReference, departsBecause);
     }
 }

@@ -1,5 +1,20 @@
 /** The case of each envelope: what the office holds about it, as the fact finder reads it, and where it stands. */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election", "roll", "intake"})
+@ApplicationModule(
+        allowedDependencies = {
+            "files",
+            "files :: election",
+            "ledger",
+            "access",
+            "ui",
+            "ui :: field",
+            "ui :: frame",
+            "election",
+            "election :: orders",
+            "roll",
+            "intake",
+            "intake :: cure",
+            "intake :: keying"
+        })
 @NullMarked
 package org.proviso.review;
 

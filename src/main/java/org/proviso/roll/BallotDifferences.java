@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.MailBallot;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** How one voter's mail ballots differ between two lists, ballot by ballot. */
 final class BallotDifferences {

@@ -1,7 +1,7 @@
 package org.proviso.roll;
 
 import org.proviso.core.VotedElsewhere;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** A line of the state's list that only the newer of two lists has ({@code added}), or only the older. */
 public record ChangedLine(VotedElsewhere line, boolean added) {

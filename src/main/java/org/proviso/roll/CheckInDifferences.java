@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.YesNo;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** How one voter's check-ins differ between two lists; one of the same place, moment and kind is the same check-in. */
 final class CheckInDifferences {

@@ -10,12 +10,12 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.election.LoadWatch;
-import org.proviso.files.CheckInReader;
 import org.proviso.files.InputException;
-import org.proviso.files.MailBallotReader;
-import org.proviso.files.RollReader;
-import org.proviso.files.VotedElsewhereReader;
-import org.proviso.files.VriRollReader;
+import org.proviso.files.election.CheckInReader;
+import org.proviso.files.election.MailBallotReader;
+import org.proviso.files.election.VotedElsewhereReader;
+import org.proviso.files.roll.RollReader;
+import org.proviso.files.roll.VriRollReader;
 import org.springframework.stereotype.Component;
 
 /** Reads one list through the same strict readers as an election folder, and writes it as a snapshot. */

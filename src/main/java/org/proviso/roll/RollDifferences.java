@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** How two records of one voter differ, field by field; a protected address is said to differ and never shown. */
 final class RollDifferences {

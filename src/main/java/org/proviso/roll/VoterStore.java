@@ -23,7 +23,7 @@ import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
-import org.proviso.core.matching.RollEntry;
+import org.proviso.core.matching.index.RollEntry;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Repository;

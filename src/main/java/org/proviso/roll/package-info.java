@@ -1,5 +1,15 @@
 /** The lists the office looks things up in: the roll, mail ballots, check-ins and the state's list, as loaded. */
-@ApplicationModule(allowedDependencies = {"files", "ledger", "access", "ui", "election"})
+@ApplicationModule(
+        allowedDependencies = {
+            "files",
+            "files :: csv",
+            "files :: election",
+            "files :: roll",
+            "ledger",
+            "access",
+            "ui",
+            "election"
+        })
 @NullMarked
 package org.proviso.roll;
 

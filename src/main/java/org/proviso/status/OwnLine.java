@@ -2,12 +2,12 @@ package org.proviso.status;
 
 import java.time.Instant;
 import java.util.List;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.Answered;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.DueAsk;
-import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.Heading;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseChanged;

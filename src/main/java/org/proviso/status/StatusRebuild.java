@@ -3,7 +3,7 @@ package org.proviso.status;
 import java.util.HashMap;
 import java.util.Map;
 import org.proviso.board.SessionAnnouncementService;
-import org.proviso.review.AnnouncementService;
+import org.proviso.review.news.AnnouncementService;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 

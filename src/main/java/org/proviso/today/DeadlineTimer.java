@@ -1,8 +1,8 @@
 package org.proviso.today;
 
-import org.proviso.election.ClockMoved;
 import org.proviso.election.ElectionService;
-import org.proviso.review.DeadlineService;
+import org.proviso.election.clock.ClockMoved;
+import org.proviso.review.news.DeadlineService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Configuration;

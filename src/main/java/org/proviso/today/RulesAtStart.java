@@ -1,7 +1,7 @@
 package org.proviso.today;
 
 import org.proviso.election.ElectionService;
-import org.proviso.review.RulesWatch;
+import org.proviso.review.news.RulesWatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;

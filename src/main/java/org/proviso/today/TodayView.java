@@ -14,14 +14,14 @@ import org.proviso.review.CaseState;
 import org.proviso.review.queue.Tally;
 import org.proviso.review.queue.TallyService;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.OutcomeMark.Shape;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The first page of the day: how far the office is, what waits for whoever looks, the clocks, what does not add up. */
 @Route(value = "", layout = OfficeFrame.class)

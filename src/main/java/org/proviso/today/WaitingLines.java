@@ -7,7 +7,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.intake.KeyingService;
+import org.proviso.intake.keying.KeyingService;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;

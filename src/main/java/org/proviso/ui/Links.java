@@ -2,6 +2,7 @@ package org.proviso.ui;
 
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Span;
+import org.proviso.ui.field.Key;
 
 /** Links within the program. */
 public final class Links {

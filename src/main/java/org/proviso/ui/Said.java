@@ -7,7 +7,7 @@ import com.vaadin.flow.component.html.Div;
 /** The line under the top line that says what became of an act; it stays until the next one, and is read aloud. */
 public final class Said extends Div {
 
-    Said() {
+    public Said() {
         addClassName("said");
         getElement().setAttribute("role", "status");
     }
@@ -40,7 +40,7 @@ public final class Said extends Div {
         line.setClassName("spoken", !line.getText().isEmpty());
     }
 
-    void here(UI ui) {
+    public void here(UI ui) {
         ComponentUtil.setData(ui, Said.class, this);
     }
 

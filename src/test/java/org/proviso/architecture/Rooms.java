@@ -19,6 +19,7 @@ record Rooms(String root) {
             "ledger",
             "access",
             "ui",
+            "ledger.ui",
             "election",
             "roll",
             "intake",
@@ -29,6 +30,7 @@ record Rooms(String root) {
             "status",
             "canvass",
             "today",
+            "setup",
             "cli");
 
     /** The program's entry stands over every room. */

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.proviso.files.CsvOutput;
+import org.proviso.files.csv.CsvOutput;
 
 /** Writes a roll, envelopes with known voters, and the truth. The same seed gives the same bytes. */
 final class InventedFiles {

@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.Proviso;
-import org.proviso.files.CsvOutput;
+import org.proviso.files.csv.CsvOutput;
 
 /** Open linkage data with known truth, brought into the columns of a roll and envelopes and matched as any other. */
 final class OpenData {

@@ -11,6 +11,8 @@ import static org.proviso.board.Sitting.refused;
 import jakarta.validation.ConstraintViolationException;
 import java.util.List;
 import org.proviso.access.NotPermittedException;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.motion.MotionService;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnBothDatabases;

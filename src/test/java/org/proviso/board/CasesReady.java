@@ -5,24 +5,24 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.Link;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.intake.LoadedOffice;
-import org.proviso.review.AnswerService;
-import org.proviso.review.AssessmentService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
-import org.proviso.review.ConfirmLink;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.LinkService;
 import org.proviso.review.Outcome;
-import org.proviso.review.ProposalService;
 import org.proviso.review.Propose;
-import org.proviso.review.SignatureLook;
+import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.SignatureLook;
 
 /**
  * The samples' primary two days after election day, with ada and ben who review, eve, fay, gil, hal and ivy who decide,
@@ -36,15 +36,15 @@ public record CasesReady(TestOffice office) {
     public static final List<String> COUNT = List.of("P-1012", "P-1042", "P-1049");
 
     /** Envelopes with a ballot of another party than the voter's, which the sample's rules reject. */
-    static final List<String> WRONG_PARTY = List.of("P-1019", "P-1028");
+    public static final List<String> WRONG_PARTY = List.of("P-1019", "P-1028");
 
     /** Envelopes of voters who registered too late. */
     public static final List<String> LATE = List.of("P-1050", "P-1058");
 
-    static final String REFERENCE = "Example Election Code (invented) 5.5 (2020)";
+    public static final String REFERENCE = "Example Election Code (invented) 5.5 (2020)";
 
     /** After the gate on decisions, which opens on August 6 at 9:00. */
-    static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 6, 12, 0);
+    public static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 6, 12, 0);
 
     public static CasesReady in(TestOffice office) {
         OfficeTime.set(office, NOON);
@@ -58,7 +58,7 @@ public record CasesReady(TestOffice office) {
     }
 
     /** Has the office rule on a rule of the pack. */
-    CasesReady ruled(String rule, String value) {
+    public CasesReady ruled(String rule, String value) {
         office.jdbc()
                 .sql("insert into county_ruling values (?, ?, ?, 'A. Reyes', ?, 'letter of counsel')")
                 .params(ID, rule, value, NOON.toLocalDate())
@@ -67,11 +67,11 @@ public record CasesReady(TestOffice office) {
         return this;
     }
 
-    static CaseKey key(String envelope) {
+    public static CaseKey key(String envelope) {
         return new CaseKey(ID, envelope);
     }
 
-    CasesReady toCount(List<String> envelopes) {
+    public CasesReady toCount(List<String> envelopes) {
         envelopes.forEach(envelope -> propose(envelope, DecidedAs.COUNT));
         return this;
     }
@@ -103,7 +103,7 @@ public record CasesReady(TestOffice office) {
     }
 
     /** Proposed again on another ground, once somebody looked into it. */
-    void toRejectFor(Reason reason, String envelope) {
+    public void toRejectFor(Reason reason, String envelope) {
         as("ada", () -> accepted(office.the(CaseService.class).take(key(envelope), version(envelope))));
         propose(envelope, DecidedAs.REJECT, List.of(reason));
         readAgain(envelope);
@@ -123,11 +123,11 @@ public record CasesReady(TestOffice office) {
                         office.the(ProposalService.class).secondReview(key(envelope), version(envelope), true, "")));
     }
 
-    EnvelopeCase now(String envelope) {
+    public EnvelopeCase now(String envelope) {
         return office.the(CaseService.class).find(key(envelope)).orElseThrow();
     }
 
-    int version(String envelope) {
+    public int version(String envelope) {
         return now(envelope).version();
     }
 

@@ -10,6 +10,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.motion.CastVote;
+import org.proviso.board.motion.MotionService;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Vote;
@@ -42,7 +46,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return this;
     }
 
-    BoardStep<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
+    public BoardStep<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
         String reference = kind == MotionKind.REJECT ? CasesReady.REFERENCE : "";
         return as(
                 chair(),
@@ -50,7 +54,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                         .move(new MoveMotion(key, kind, seen(envelopes), Set.of(), List.of(reasons), reference, "")));
     }
 
-    BoardStep<BoardMotion> move(MotionKind kind, String envelope, String because) {
+    public BoardStep<BoardMotion> move(MotionKind kind, String envelope, String because) {
         return as(
                 chair(),
                 () -> motions()
@@ -63,7 +67,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     /** Puts the motion to the vote and notes the votes of the members in their order, {@code -} for none. */
-    BoardMotion voted(BoardStep<BoardMotion> moved, String votes) {
+    public BoardMotion voted(BoardStep<BoardMotion> moved, String votes) {
         BoardMotion motion = done(moved);
         as(chair(), () -> done(motions().put(motion.key(), motion.version())));
         List<String> words = Arrays.asList(votes.split(" "));
@@ -73,36 +77,36 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return motion(motion.key());
     }
 
-    void note(MotionKey motion, String member, String word) {
+    public void note(MotionKey motion, String member, String word) {
         Code.find(Vote.class, word)
                 .ifPresent(vote -> as(chair(), () -> done(motions().vote(new CastVote(motion, member, vote)))));
     }
 
-    VoteClosed close(BoardMotion motion) {
+    public VoteClosed close(BoardMotion motion) {
         return as(chair(), () -> motions().close(motion.key(), motion.version()));
     }
 
     /** Moves, votes and closes. */
-    VoteClosed closed(BoardStep<BoardMotion> moved, String votes) {
+    public VoteClosed closed(BoardStep<BoardMotion> moved, String votes) {
         return close(voted(moved, votes));
     }
 
-    BoardMotion motion(MotionKey motion) {
+    public BoardMotion motion(MotionKey motion) {
         return as(chair(), () -> motions().motions(key)).get(motion.motionNo() - 1);
     }
 
-    MotionService motions() {
+    public MotionService motions() {
         return cases.office().the(MotionService.class);
     }
 
-    static <T> T done(BoardStep<T> step) {
+    public static <T> T done(BoardStep<T> step) {
         if (step instanceof BoardStep.Done<T> done) {
             return done.now();
         }
         throw new AssertionError("refused: " + ((BoardStep.Refused<T>) step).words());
     }
 
-    static String refused(BoardStep<?> step) {
+    public static String refused(BoardStep<?> step) {
         if (step instanceof BoardStep.Refused<?> refused) {
             return codes(refused.why().stream());
         }
@@ -110,7 +114,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     /** The codes of all refusals, those of cases after the number of the case. */
-    static String refused(VoteClosed closed) {
+    public static String refused(VoteClosed closed) {
         if (closed instanceof VoteClosed.Refused refused) {
             Stream<String> ofCases = refused.ofCases().entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())

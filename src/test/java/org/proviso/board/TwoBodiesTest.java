@@ -16,6 +16,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.MotionResult;
@@ -26,7 +27,7 @@ import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
+import org.proviso.review.decide.DecisionService;
 
 /** Two bodies that each vote in a session of their own: the second vote on the same decides. */
 class TwoBodiesTest {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Envelope;
 import org.proviso.intake.IntakeService;
-import org.proviso.ui.OfficeElections;
+import org.proviso.ui.frame.OfficeElections;
 
 /** A ballot is rejected: a reviewer proposes it, somebody else reads it again, the board votes, the voter is told why. */
 @Journey

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.chain.Sha256;
-import org.proviso.files.ElectionFolder;
-import org.proviso.files.LedgerFile;
+import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.ledger.LedgerFile;
 
 class AdjudicateCommandTest {
 

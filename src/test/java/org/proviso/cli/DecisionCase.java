@@ -16,7 +16,7 @@ import org.proviso.core.rules.Given;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /**
  * A case whose outcome a statute, regulation, handbook or county page states, in the words of {@code assess}: what

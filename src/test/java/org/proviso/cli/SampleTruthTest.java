@@ -17,10 +17,10 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.files.Columns;
-import org.proviso.files.CsvTable;
-import org.proviso.files.ElectionFolder;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.election.ElectionFolder;
 
 /**
  * The sample elections against what the generator says of each envelope. The generator knows nothing of the rules'

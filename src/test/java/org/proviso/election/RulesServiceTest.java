@@ -20,7 +20,7 @@ import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 

@@ -13,6 +13,7 @@ import org.proviso.core.calendar.Anchor;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.core.rules.PackResolver;
+import org.proviso.files.packs.RulePacks;
 
 class CalendarFileTest {
 

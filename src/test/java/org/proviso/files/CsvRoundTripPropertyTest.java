@@ -12,6 +12,9 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvOutput;
+import org.proviso.files.csv.CsvTable;
 
 class CsvRoundTripPropertyTest {
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Writes envelopes.csv from the few cells a test cares about; every other cell is empty. */
-final class EnvelopeRows {
+public final class EnvelopeRows {
 
     private static final List<String> HEADER = List.of(
             ("envelope_no,receipt_no,source,voting_location,precinct_cast,ballot_style_cast,party_ballot_cast,cast_at,"
@@ -20,7 +20,7 @@ final class EnvelopeRows {
     private EnvelopeRows() {}
 
     @SafeVarargs
-    static String text(Map<String, String>... envelopes) {
+    public static String text(Map<String, String>... envelopes) {
         StringBuilder text = new StringBuilder(String.join(",", HEADER)).append('\n');
         Arrays.stream(envelopes).forEach(envelope -> text.append(row(envelope)).append('\n'));
         return text.toString();

@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 /** Says of an attempt to read a file exactly where and why it was refused. */
-final class InputAssert {
+public final class InputAssert {
 
     private InputAssert() {}
 
-    static void refused(ThrowingCallable reading, String file, int line, String column, String reason) {
+    public static void refused(ThrowingCallable reading, String file, int line, String column, String reason) {
         InputException refusal = catchThrowableOfType(InputException.class, reading);
         assertThat(refusal).as("the refusal").isNotNull();
         assertThat(refusal.file()).isEqualTo(file);

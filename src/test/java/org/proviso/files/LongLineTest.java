@@ -13,6 +13,9 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvRow;
+import org.proviso.files.csv.CsvTable;
 
 /** A line of 200 MB must be refused once it is clear that no row is so long, not after it was read into memory. */
 class LongLineTest {

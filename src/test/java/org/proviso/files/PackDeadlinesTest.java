@@ -14,6 +14,7 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
+import org.proviso.files.packs.RulePacks;
 
 /** Values for some elections only, and days counted from counted days. */
 class PackDeadlinesTest {

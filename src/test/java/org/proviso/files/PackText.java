@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.proviso.files.packs.RulePacks;
 
 /** The text of a bundled pack with a few of its lines changed, as a pack file. */
 public final class PackText {

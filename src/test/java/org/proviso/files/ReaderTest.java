@@ -30,6 +30,16 @@ import org.proviso.core.StreetSegment;
 import org.proviso.core.Transmittal;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.YesNo;
+import org.proviso.files.csv.Rows;
+import org.proviso.files.election.BallotStyleReader;
+import org.proviso.files.election.CheckInReader;
+import org.proviso.files.election.ContestReader;
+import org.proviso.files.election.EnvelopeReader;
+import org.proviso.files.election.MailBallotReader;
+import org.proviso.files.election.PrecinctReader;
+import org.proviso.files.election.StreetReader;
+import org.proviso.files.election.TransmittalReader;
+import org.proviso.files.election.VotedElsewhereReader;
 
 class ReaderTest {
 

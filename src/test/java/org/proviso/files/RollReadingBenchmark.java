@@ -10,6 +10,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.LongSupplier;
+import org.proviso.files.csv.CsvOutput;
+import org.proviso.files.csv.CsvRow;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.roll.RollReader;
 
 /**
  * Measures how fast a roll is read. After {@code mvn test-compile}:

@@ -26,6 +26,8 @@ import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.desk.NextToKey;
 import org.proviso.intake.desk.ReturnService;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.intake.keying.SaveDraft;
 
 /** The primary's 60 envelopes came keyed; Ines receives and keys P-2001, Otto keys it a second time. */
 class IntakeListsTest {

@@ -12,28 +12,32 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.YesNo;
+import org.proviso.intake.keying.FinishKeying;
+import org.proviso.intake.keying.KeyedAddress;
+import org.proviso.intake.keying.KeyedAffirmation;
+import org.proviso.intake.keying.KeyedHandling;
 
 /** An envelope by hand, to be changed for a test. */
-final class Keying {
+public final class Keying {
 
-    static final String NUMBER = "P-2001";
+    public static final String NUMBER = "P-2001";
     static final LocalDateTime CAST = LocalDateTime.of(2026, 8, 4, 18, 30);
 
-    String envelopeNo = NUMBER;
+    public String envelopeNo = NUMBER;
     String receiptNo = "2222-2222-0";
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
-    String lastName = "Kell";
-    String officialNote = "";
-    String idLast4 = "1234";
-    int draftVersion;
+    public String lastName = "Kell";
+    public String officialNote = "";
+    public String idLast4 = "1234";
+    public int draftVersion;
 
     @Nullable
-    Integer resolves;
+    public Integer resolves;
 
-    final Map<Field, FieldState> states = new EnumMap<>(Field.class);
+    public final Map<Field, FieldState> states = new EnumMap<>(Field.class);
 
-    ReceiveEnvelope receive() {
+    public ReceiveEnvelope receive() {
         return new ReceiveEnvelope(
                 LoadedOffice.ID,
                 envelopeNo,
@@ -50,7 +54,7 @@ final class Keying {
                 receivedAt);
     }
 
-    FinishKeying finish() {
+    public FinishKeying finish() {
         KeyedAffirmation said = new KeyedAffirmation(
                 lastName,
                 " Ada ",

@@ -13,6 +13,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.Envelope;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.intake.keying.KeyingService;
 
 /** It is three months after the samples' primary; a sixty-first envelope turns up. */
 class ReceivingServiceTest {

@@ -8,21 +8,21 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.Assessment;
+import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.database.TestOffice;
-import org.proviso.review.AnswerService;
-import org.proviso.review.AssessmentService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.review.ConfirmLink;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.LinkService;
 import org.proviso.review.Outcome;
-import org.proviso.review.ProposalService;
 import org.proviso.review.Propose;
-import org.proviso.review.SignatureLook;
+import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.SignatureLook;
 
 /**
  * One of many reviewers who act at random, by a seed, on whatever case they come upon: take, confirm, look, propose,

@@ -10,12 +10,12 @@ import org.proviso.core.deciding.DeciderKind;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedBy;
-import org.proviso.review.DecisionService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
-import org.proviso.review.ProposalService;
-import org.proviso.review.Settled;
 import org.proviso.review.Settlement;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.Settled;
 
 /** Brings a case of the primary all the way: reviewed as the truth file says, read again, and settled as proposed. */
 public record Deciding(Primary primary) {

@@ -20,8 +20,8 @@ import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseKey;
-import org.proviso.review.CaseReplay;
 import org.proviso.review.CaseService;
+import org.proviso.review.replay.CaseReplay;
 
 /**
  * A process killed in the middle of acts, three times over the same file, has every act that it acknowledged. It starts

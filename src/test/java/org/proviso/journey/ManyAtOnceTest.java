@@ -20,10 +20,10 @@ import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseKey;
-import org.proviso.review.CaseReplay;
-import org.proviso.review.ConfirmLink;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.LinkService;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.LinkService;
+import org.proviso.review.replay.CaseReplay;
 import org.proviso.roll.RollService;
 
 /** Fifty people at once on sixty envelopes: nothing is lost, doubled or overwritten. */

@@ -15,7 +15,7 @@ import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.ProposalService;
+import org.proviso.review.acts.ProposalService;
 
 /**
  * Makes a database in which reviewers have proposed what the sample general election's truth file says, so that the

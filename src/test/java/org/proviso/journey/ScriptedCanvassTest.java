@@ -18,12 +18,12 @@ import org.proviso.ledger.Compared;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.notices.NoticeKind;
-import org.proviso.review.AssessmentReplay;
-import org.proviso.review.CaseReplay;
 import org.proviso.review.CaseState;
-import org.proviso.review.DeadlineService;
 import org.proviso.review.Decision;
-import org.proviso.review.DecisionService;
+import org.proviso.review.decide.DecisionService;
+import org.proviso.review.news.DeadlineService;
+import org.proviso.review.replay.AssessmentReplay;
+import org.proviso.review.replay.CaseReplay;
 
 /**
  * The canvass of the sample general election, from loading to closing, through the services alone: every envelope is

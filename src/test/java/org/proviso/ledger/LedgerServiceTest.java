@@ -15,7 +15,7 @@ import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.files.LedgerFile;
+import org.proviso.files.ledger.LedgerFile;
 import org.springframework.transaction.IllegalTransactionStateException;
 
 /** The ledger keeps every act in its place, and says where somebody touched it. */

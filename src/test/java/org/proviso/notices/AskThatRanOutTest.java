@@ -3,14 +3,14 @@ package org.proviso.notices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
 import org.proviso.review.CaseKey;
-import org.proviso.review.DeadlineService;
+import org.proviso.review.news.DeadlineService;
 
 /**
  * An ask that ran out rejects only with its notice logged as the pack demands. The three voters showed no

@@ -11,7 +11,7 @@ import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /**
  * Counts what the states' packs know and how they agree with published deadlines, as the tables of docs/rules.md.

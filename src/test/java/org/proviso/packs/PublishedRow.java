@@ -16,7 +16,7 @@ import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /**
  * A deadline that a state or county published (or that was computed by hand from a rule that was read), and what the

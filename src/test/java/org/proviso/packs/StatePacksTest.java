@@ -22,7 +22,7 @@ import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
 import org.proviso.core.rules.StateRules;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /** The packs of the states against the deadlines that states and counties published; each row names its source. */
 class StatePacksTest {

@@ -8,27 +8,28 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.LoadedOffice;
+import org.proviso.review.assess.AssessmentStore;
 
 /** The samples' primary in an office, where the load opened and assessed the case of each of its 60 envelopes. */
-record AssessedPrimary(TestOffice office, SampleCases cases) {
+public record AssessedPrimary(TestOffice office, SampleCases cases) {
 
-    static final String ID = LoadedOffice.ID;
+    public static final String ID = LoadedOffice.ID;
 
-    static AssessedPrimary load(TestOffice office) {
+    public static AssessedPrimary load(TestOffice office) {
         LoadedOffice.primary(office);
         return new AssessedPrimary(office, SampleCases.presumed(ID));
     }
 
-    static CaseKey key(String envelopeNo) {
+    public static CaseKey key(String envelopeNo) {
         return new CaseKey(ID, envelopeNo);
     }
 
-    AssessmentStore store() {
+    public AssessmentStore store() {
         return office.the(AssessmentStore.class);
     }
 
     /** The three ways of every case of these, by envelope. */
-    static Map<String, List<KeptAssessment>> ways(SampleCases cases) {
+    public static Map<String, List<KeptAssessment>> ways(SampleCases cases) {
         Map<String, List<KeptAssessment>> ways = new LinkedHashMap<>();
         for (CaseReport report : cases.reports()) {
             ways.put(report.envelope().envelopeNo(), KeptAssessment.of(report, Map.of(), cases.book(), cases.asOf()));
@@ -37,7 +38,7 @@ record AssessedPrimary(TestOffice office, SampleCases cases) {
     }
 
     /** Assesses every case once more, as if its link were confirmed. */
-    Map<String, List<KeptAssessment>> assessConfirmed() {
+    public Map<String, List<KeptAssessment>> assessConfirmed() {
         Map<String, List<KeptAssessment>> ways = ways(cases.confirmed());
         office.inTransaction(() -> {
             ways.forEach((envelope, three) -> store().insert(key(envelope), three));

@@ -11,17 +11,18 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.CureEvidence;
-import org.proviso.core.adjudication.Link;
-import org.proviso.core.adjudication.Records;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.CureEvidence;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
-import org.proviso.files.ElectionFolder;
-import org.proviso.files.FolderRecords;
+import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.election.FolderRecords;
 import org.proviso.intake.IntakeService;
+import org.proviso.review.facts.CaseRecordsService;
 
 /** A case over the tables reads as it does over the folder they were loaded from, byte for byte. */
 class CaseRecordsTest {

@@ -12,15 +12,15 @@ import java.util.function.Consumer;
 import org.proviso.journey.Primary;
 
 /** A roll of the sample primary as it might be a few days later. */
-final class NewerRollFile {
+public final class NewerRollFile {
 
     private final List<String> lines = new ArrayList<>(Files.readAllLines(Primary.FOLDER.resolve("roll.csv")));
     private final List<String> columns = Arrays.asList(lines.get(0).split(","));
 
-    NewerRollFile() throws IOException {}
+    public NewerRollFile() throws IOException {}
 
     /** Changes a voter's row, where it is there. */
-    NewerRollFile change(String voterId, Consumer<Row> how) {
+    public NewerRollFile change(String voterId, Consumer<Row> how) {
         for (int i = 1; i < lines.size(); i++) {
             if (lines.get(i).startsWith(voterId + ",")) {
                 Row row = new Row(lines.get(i).split(",", -1));
@@ -31,7 +31,7 @@ final class NewerRollFile {
         return this;
     }
 
-    NewerRollFile remove(String voterId) {
+    public NewerRollFile remove(String voterId) {
         lines.removeIf(line -> line.startsWith(voterId + ","));
         return this;
     }
@@ -51,7 +51,7 @@ final class NewerRollFile {
     }
 
     /** Many voters change in many ways, above all those named. */
-    NewerRollFile shaken(Random random, Set<String> above) {
+    public NewerRollFile shaken(Random random, Set<String> above) {
         for (String voterId :
                 lines.stream().skip(1).map(line -> line.split(",")[0]).toList()) {
             if (random.nextInt(above.contains(voterId) ? 3 : 40) == 0) {
@@ -72,12 +72,12 @@ final class NewerRollFile {
         }
     }
 
-    Path in(Path folder) throws IOException {
+    public Path in(Path folder) throws IOException {
         return Files.write(folder.resolve("roll.csv"), lines);
     }
 
     /** The cells of a row. */
-    final class Row {
+    public final class Row {
 
         private final String[] cells;
 
@@ -85,7 +85,7 @@ final class NewerRollFile {
             this.cells = cells;
         }
 
-        Row set(String column, String value) {
+        public Row set(String column, String value) {
             cells[columns.indexOf(column)] = value;
             return this;
         }

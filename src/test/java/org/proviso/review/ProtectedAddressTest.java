@@ -10,6 +10,8 @@ import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.LinkService;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 

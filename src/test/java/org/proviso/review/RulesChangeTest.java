@@ -8,23 +8,29 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
-import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.WhatIf;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.election.PutRulesInForce;
-import org.proviso.election.RuleChangeService;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.election.RulesService;
-import org.proviso.election.RulingService;
-import org.proviso.election.SignRuling;
+import org.proviso.election.rules.PutRulesInForce;
+import org.proviso.election.rules.RuleChangeService;
+import org.proviso.election.rules.RulingService;
+import org.proviso.election.rules.SignRuling;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.journey.Primary;
+import org.proviso.review.assess.AssessmentRow;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.RulingTask;
+import org.proviso.review.assess.RulingWorkService;
+import org.proviso.review.assess.WhatIfService;
 import org.proviso.review.file.CaseFileService;
+import org.proviso.review.news.OutsideNewsTest;
 
 /** County rulings and packs of the office's own: what they change, what they leave, and what is refused. */
 class RulesChangeTest {

@@ -3,9 +3,9 @@ package org.proviso.review;
 import java.util.List;
 
 /** A change of a row that no service makes, and the sentence that names it. */
-record Tampering(String sql, String sentence) {
+public record Tampering(String sql, String sentence) {
 
-    static List<Tampering> all(String counted, String rejected, String worked) {
+    public static List<Tampering> all(String counted, String rejected, String worked) {
         return List.of(
                 of(
                         "update envelope_case set state = 'ready' where envelope_no = '" + counted + "'",
@@ -83,7 +83,7 @@ record Tampering(String sql, String sentence) {
     }
 
     /** Whether a replay named it; the sentence may end in the number of an entry. */
-    boolean isNamedIn(List<String> sentences) {
+    public boolean isNamedIn(List<String> sentences) {
         int open = sentence.indexOf('%');
         return sentences.stream()
                 .anyMatch(said -> open < 0 ? said.equals(sentence) : said.startsWith(sentence.substring(0, open)));

@@ -11,11 +11,16 @@ import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.TestOffice;
-import org.proviso.intake.CureService;
 import org.proviso.intake.RecordCure;
+import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.Actor;
+import org.proviso.review.acts.GroupService;
+import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.acts.ResearchService;
+import org.proviso.review.decide.DecisionService;
 
 /** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
 public record WorkedPrimary(Primary primary) {
@@ -147,14 +152,14 @@ public record WorkedPrimary(Primary primary) {
     }
 
     /** How many cases stand where. */
-    Map<CaseState, Integer> states() {
+    public Map<CaseState, Integer> states() {
         Map<CaseState, Integer> states = new LinkedHashMap<>();
         office().the(CaseService.class).all(Primary.ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
         return states;
     }
 
     /** A decided case that was decided so. */
-    CaseKey decidedAs(DecidedAs as) {
+    public CaseKey decidedAs(DecidedAs as) {
         return office().the(DecisionService.class).standing(Primary.ID).entrySet().stream()
                 .filter(entry -> entry.getValue().as() == as)
                 .map(entry -> new CaseKey(Primary.ID, entry.getKey()))

@@ -9,15 +9,15 @@ import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.RollIndex;
-import org.proviso.core.matching.RollIndexBuilder;
-import org.proviso.core.matching.RollUpdate;
-import org.proviso.core.matching.UpdatedRoll;
-import org.proviso.core.matching.VoterLookup;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
+import org.proviso.core.matching.index.RollUpdate;
+import org.proviso.core.matching.index.UpdatedRoll;
+import org.proviso.core.matching.index.VoterLookup;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 import org.proviso.files.ContentHash;
-import org.proviso.files.RollReader;
+import org.proviso.files.roll.RollReader;
 
 /**
  * How long a roll takes from its file into the tables of an H2 file database and of a PostgreSQL server, and from there

@@ -20,8 +20,8 @@ import org.proviso.intake.IntakeService;
 import org.proviso.journey.Deciding;
 import org.proviso.journey.Primary;
 import org.proviso.review.CaseKey;
-import org.proviso.review.ConfirmLink;
-import org.proviso.review.LinkService;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.LinkService;
 import org.proviso.roll.RollService;
 
 /** The sample primary of August 4, 2026, loaded at noon of the next day; the board sits the day after. */

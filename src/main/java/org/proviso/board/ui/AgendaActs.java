@@ -3,15 +3,15 @@ package org.proviso.board.ui;
 import com.vaadin.flow.component.Component;
 import java.util.ArrayList;
 import java.util.List;
-import org.proviso.board.EnvelopeLine;
-import org.proviso.board.Meeting;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.RecordRecusal;
 import org.proviso.board.SessionKey;
+import org.proviso.board.agenda.EnvelopeLine;
+import org.proviso.board.record.Meeting;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
-import org.proviso.ui.ActButton;
+import org.proviso.ui.field.ActButton;
 
 /** What a member can do with an envelope or a group of the agenda. */
 final class AgendaActs {

@@ -7,12 +7,12 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
-import org.proviso.board.EnvelopeLine;
-import org.proviso.board.Meeting;
 import org.proviso.board.MotionKind;
+import org.proviso.board.agenda.EnvelopeLine;
+import org.proviso.board.record.Meeting;
 import org.proviso.review.CaseState;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** The agenda: groups that are moved together, then envelopes one by one. */
 @Tag("section")

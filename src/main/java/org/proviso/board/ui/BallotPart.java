@@ -4,11 +4,11 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
-import org.proviso.board.CastVote;
-import org.proviso.board.Meeting;
+import org.proviso.board.motion.CastVote;
+import org.proviso.board.record.Meeting;
 import org.proviso.core.deciding.Vote;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
 
 /** The vote on a motion: the reader's own, whose are in, and closing it. Nobody votes here for somebody else. */
 final class BallotPart {

@@ -1,14 +1,14 @@
 package org.proviso.board.ui;
 
 import org.proviso.access.AccessService;
-import org.proviso.board.AgendaService;
 import org.proviso.board.BoardService;
-import org.proviso.board.MeetingService;
-import org.proviso.board.MotionService;
-import org.proviso.board.OfficialService;
-import org.proviso.board.ReadyService;
-import org.proviso.board.RoomService;
-import org.proviso.review.DecisionService;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.agenda.ReadyService;
+import org.proviso.board.motion.MotionService;
+import org.proviso.board.motion.OfficialService;
+import org.proviso.board.record.MeetingService;
+import org.proviso.board.record.RoomService;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
 /** The services that the pages of the board call. */

@@ -16,16 +16,16 @@ import java.util.Map;
 import org.proviso.access.Act;
 import org.proviso.board.BoardSession;
 import org.proviso.board.Body;
-import org.proviso.board.ReadyGroup;
+import org.proviso.board.agenda.ReadyGroup;
 import org.proviso.core.deciding.DecidedAs;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The board: its sessions, what is ready for it, and what was decided. */
 @Route(value = "board", layout = OfficeFrame.class)

@@ -11,8 +11,8 @@ import org.proviso.board.BoardSession;
 import org.proviso.board.BoardStep;
 import org.proviso.board.Body;
 import org.proviso.board.CallSession;
-import org.proviso.ui.Asking;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.Workplace;
 
 /** Calls a session for a time and a place, and leads to its page. */
 final class CallingSheet {

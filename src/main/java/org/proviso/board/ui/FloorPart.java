@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
-import org.proviso.board.Meeting;
+import org.proviso.board.record.Meeting;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.review.CaseState;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
+import org.proviso.ui.field.ActButton;
 
 /** What is before the session: the motion on the floor, the own vote on it, or how the last vote ended. */
 @Tag("section")

@@ -10,9 +10,9 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-import org.proviso.board.EnvelopeLine;
-import org.proviso.ui.ActButton;
+import org.proviso.board.agenda.EnvelopeLine;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** A consent group: its outcome and reason, the act on all of it, and its envelopes, a page of them at a time. */
 @Tag("section")

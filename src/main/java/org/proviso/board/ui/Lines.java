@@ -1,6 +1,6 @@
 package org.proviso.board.ui;
 
-import org.proviso.ui.ActButton;
+import org.proviso.ui.field.ActButton;
 
 /** Buttons beside an envelope, each with its number for who hears the page. */
 final class Lines {

@@ -1,8 +1,8 @@
 package org.proviso.board.ui;
 
-import org.proviso.board.Minutes;
-import org.proviso.board.MinutesService;
 import org.proviso.board.SessionKey;
+import org.proviso.board.record.Minutes;
+import org.proviso.board.record.MinutesService;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;

@@ -11,11 +11,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.board.EnvelopeLine;
 import org.proviso.board.MotionKind;
 import org.proviso.board.Proposed;
+import org.proviso.board.agenda.EnvelopeLine;
 import org.proviso.core.rules.Reason;
-import org.proviso.ui.Asking;
+import org.proviso.ui.field.Asking;
 
 /** Asks what is to be recorded before something is moved, or decided by an official alone. */
 final class MovingSheet {

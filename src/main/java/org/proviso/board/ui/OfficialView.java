@@ -14,17 +14,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.Act;
-import org.proviso.board.DecideAlone;
-import org.proviso.board.EnvelopeLine;
 import org.proviso.board.MotionKind;
-import org.proviso.board.ReadyGroup;
+import org.proviso.board.agenda.EnvelopeLine;
+import org.proviso.board.agenda.ReadyGroup;
+import org.proviso.board.motion.DecideAlone;
 import org.proviso.review.CaseKey;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** Where one official decides: what is ready in groups, a group at once, or an envelope by itself. */
 @Route(value = "board/official", layout = OfficeFrame.class)

@@ -7,10 +7,10 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
-import org.proviso.board.Meeting;
-import org.proviso.board.Meeting.Person;
-import org.proviso.ui.ActButton;
+import org.proviso.board.record.Meeting;
+import org.proviso.board.record.Meeting.Person;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** Who is there, whether they are enough, and who stands aside on what. */
 @Tag("section")

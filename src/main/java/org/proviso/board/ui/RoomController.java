@@ -2,8 +2,8 @@ package org.proviso.board.ui;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
-import org.proviso.board.RoomService;
-import org.proviso.board.RoomView;
+import org.proviso.board.record.RoomService;
+import org.proviso.board.record.RoomView;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;

@@ -17,15 +17,15 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.Act;
 import org.proviso.board.BoardSession;
-import org.proviso.board.Meeting;
 import org.proviso.board.SessionKey;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
+import org.proviso.board.record.Meeting;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** One meeting on one page: who is here, what is on the floor, the votes, the agenda. Every member sees it change. */
 @Route(value = "board/session", layout = OfficeFrame.class)

@@ -17,20 +17,20 @@ import java.util.stream.Collectors;
 import org.proviso.access.Act;
 import org.proviso.board.BoardSession;
 import org.proviso.board.Body;
-import org.proviso.board.DecideAlone;
 import org.proviso.board.MotionKind;
+import org.proviso.board.motion.DecideAlone;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.NoElectionException;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.NoElectionException;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What stands, the newest decision first, and the way to open a decision again. */
 @Route(value = "board/settled", layout = OfficeFrame.class)

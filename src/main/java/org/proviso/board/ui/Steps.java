@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardStep;
-import org.proviso.board.VoteClosed;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.review.Outcome;
 import org.proviso.ui.Said;

@@ -3,7 +3,7 @@ package org.proviso.board.ui;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.Optional;
 import java.util.function.Function;
-import org.proviso.ui.Asking;
+import org.proviso.ui.field.Asking;
 
 /** Asks for a reason in words before an act. */
 final class WordSheet {

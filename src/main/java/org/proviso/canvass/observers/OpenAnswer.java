@@ -1,8 +1,8 @@
 package org.proviso.canvass.observers;
 
 import java.util.List;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.Answered;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.Given;
 
 /**

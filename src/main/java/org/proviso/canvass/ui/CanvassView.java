@@ -15,11 +15,11 @@ import org.proviso.canvass.Identity;
 import org.proviso.canvass.Outcomes;
 import org.proviso.canvass.OutcomesService;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ElectionLine;
-import org.proviso.ui.NoElectionException;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.NoElectionException;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The canvass: what adds up to the last envelope and what does not, the figures, and the closing of the election. */
 @Route(value = "canvass", layout = OfficeFrame.class)

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.Closing;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
 
 /** Keeping the day's figures, and closing the election once every sum holds. */
 final class ClosingButtons {

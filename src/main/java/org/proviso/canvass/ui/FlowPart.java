@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.proviso.canvass.Outcomes;
 import org.proviso.canvass.Outcomes.End;
-import org.proviso.ui.Flow;
-import org.proviso.ui.FlowDrawing;
-import org.proviso.ui.FlowEnd;
+import org.proviso.files.flow.Flow;
+import org.proviso.files.flow.FlowDrawing;
+import org.proviso.files.flow.FlowEnd;
 import org.proviso.ui.PlainTable;
 
 /** Where the envelopes went: from the reason of issue to the outcome, drawn and as a table. */

@@ -13,10 +13,10 @@ import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.Hours;
 import org.proviso.canvass.NoteFigure;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Said;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.ElectionLine;
 
 /** Asks a supervisor for a figure that only a person can tell, and where it is from. */
 final class NotingSheet {

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.canvass.Counts;
 import org.proviso.canvass.Figure;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.ui.UsDates;

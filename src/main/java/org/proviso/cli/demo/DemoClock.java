@@ -1,7 +1,7 @@
 package org.proviso.cli.demo;
 
 import org.proviso.cli.sample.Samples;
-import org.proviso.election.OfficeClockService;
+import org.proviso.election.clock.OfficeClockService;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;

@@ -5,6 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.finding.FactFinder;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Records;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.ElectionClocks;
+import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 

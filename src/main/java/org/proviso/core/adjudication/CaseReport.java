@@ -7,6 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
+import org.proviso.core.adjudication.finding.FactFinder;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.Heading;
 
 /**
  * One case seen three ways: as it stands (what the records say counts only over a settled link), over the presumed

@@ -3,6 +3,9 @@ package org.proviso.core.adjudication;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.Given;
 
 /** One case under two sets of rules: whether it comes out otherwise, from what to what, and why. */

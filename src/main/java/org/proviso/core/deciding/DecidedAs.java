@@ -1,7 +1,7 @@
 package org.proviso.core.deciding;
 
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 
 /** How a decision settles an envelope. */
 public enum DecidedAs implements Code {

@@ -2,7 +2,7 @@ package org.proviso.core.deciding;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;

@@ -1,7 +1,19 @@
 package org.proviso.core.matching;
 
+import org.proviso.core.matching.index.FormerName;
+import org.proviso.core.matching.index.KeyFields;
+import org.proviso.core.matching.spelling.AddressNormalizer;
+import org.proviso.core.matching.spelling.NameSuffix;
+import org.proviso.core.matching.spelling.NameText;
+import org.proviso.core.matching.spelling.Nicknames;
+import org.proviso.core.matching.spelling.Numbers;
+import org.proviso.core.matching.spelling.PackedDate;
+import org.proviso.core.matching.spelling.ParsedName;
+import org.proviso.core.matching.spelling.Soundex;
+import org.proviso.core.matching.spelling.StreetAddress;
+
 /** An envelope's person in the index's terms: one spelling, packed numbers. */
-record Claim(
+public record Claim(
         ParsedName name,
         String formerSurname,
         int birth,
@@ -18,7 +30,7 @@ record Claim(
     static final Claim NOBODY =
             new Claim(new ParsedName("", "", "", NameSuffix.NONE), "", 0, NOWHERE, 0, NOWHERE, 0, 0, 0);
 
-    static Claim of(MatchQuery query) {
+    public static Claim of(MatchQuery query) {
         ParsedName name = ParsedName.of(query.name());
         return new Claim(
                 name,
@@ -33,7 +45,7 @@ record Claim(
     }
 
     /** What to look this person up by: nicknames, halves, exchanged names and exchanged dates included. */
-    void fill(KeyFields fields) {
+    public void fill(KeyFields fields) {
         fields.clear();
         surname(fields, name.surname());
         surname(fields, formerSurname);

@@ -2,6 +2,18 @@ package org.proviso.core.matching;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.MiddleGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.SuffixGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.RollColumns;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.spelling.StreetAddress;
+import org.proviso.core.matching.spelling.StreetName;
 
 /** Compares an envelope's person with a voter in all fields. For one thread. */
 final class Comparer {

@@ -1,5 +1,14 @@
 package org.proviso.core.matching;
 
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.MiddleGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.SuffixGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+
 /** All grades between one envelope and one voter; {@code byFormerAddress} says which of the envelope's addresses agreed. */
 record Comparison(
         int voter,

@@ -8,7 +8,7 @@ import java.util.List;
  * claim is all but certain and the other envelope has another voter nearly as good does the first claim weigh against
  * the second. A changed standing is never the ground of a sure verdict.
  */
-final class Competition {
+public final class Competition {
 
     private static final double CERTAIN = 0.99;
     private static final double OTHER_CHOICE = 0.05;

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Set;
 import org.proviso.core.matching.Weights.Field;
 import org.proviso.core.matching.Weights.Prior;
+import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
 
 /**
  * Estimates from the election at hand how its affirmations are written: expectation-maximization (A. Dempster, N. Laird,

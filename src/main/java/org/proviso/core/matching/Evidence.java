@@ -3,6 +3,15 @@ package org.proviso.core.matching;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.Grade;
+import org.proviso.core.matching.grades.MiddleGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollWords;
+import org.proviso.core.matching.spelling.PackedDate;
 
 /**
  * What speaks for and against a pair, one sentence for each field that says something, with both papers' words where they

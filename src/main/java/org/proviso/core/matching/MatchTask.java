@@ -3,6 +3,11 @@ package org.proviso.core.matching;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import org.proviso.core.matching.index.RollColumns;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.Stage;
+import org.proviso.core.matching.index.VoterSet;
 
 /** Matches envelopes one after another. For one thread: it keeps its working memory. */
 final class MatchTask {

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.function.ObjIntConsumer;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.UpdatedFrequencies;
+import org.proviso.core.matching.index.UpdatedRoll;
+import org.proviso.core.matching.index.Workers;
 
 /**
  * Finds the voter behind each envelope on the roll. Thread-safe. The answer depends on the roll and the envelopes only,

@@ -4,6 +4,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.GivenName;
+import org.proviso.core.matching.index.NearNames;
+import org.proviso.core.matching.index.RollColumns;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollWords;
+import org.proviso.core.matching.index.Written;
+import org.proviso.core.matching.spelling.IntColumn;
+import org.proviso.core.matching.spelling.Look;
+import org.proviso.core.matching.spelling.NameText;
+import org.proviso.core.matching.spelling.ParsedName;
 
 /**
  * Compares an envelope's names with the roll's, the quick looks first: of a hundred voters looked at, all but one or two

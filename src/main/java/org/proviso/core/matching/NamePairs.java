@@ -1,6 +1,9 @@
 package org.proviso.core.matching;
 
 import java.util.Arrays;
+import org.proviso.core.matching.index.Dictionary;
+import org.proviso.core.matching.index.Slots;
+import org.proviso.core.matching.index.Written;
 
 /** Remembers how pairs of names compared: the same few thousand pairs come again and again. For one thread. */
 final class NamePairs {

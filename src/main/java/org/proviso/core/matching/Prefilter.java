@@ -1,6 +1,20 @@
 package org.proviso.core.matching;
 
 import org.proviso.core.matching.Weights.Field;
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.RollColumns;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.Stage;
+import org.proviso.core.matching.spelling.NameSuffix;
+import org.proviso.core.matching.spelling.Numbers;
+import org.proviso.core.matching.spelling.PackedDate;
 
 /**
  * Lets only those voters through to the full comparison whom the fields looked at so far leave a chance: the most that the

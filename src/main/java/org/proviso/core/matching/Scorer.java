@@ -1,6 +1,13 @@
 package org.proviso.core.matching;
 
 import org.proviso.core.matching.Weights.Field;
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.spelling.PackedDate;
 
 /**
  * Turns grades into bits of evidence (Fellegi-Sunter weights), for two explanations against a stranger: the voter

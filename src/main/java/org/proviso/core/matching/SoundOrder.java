@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.Arrays;
+import org.proviso.core.matching.spelling.Soundex;
 
 /** Puts people into the order of their surnames' sounds, within a sound those of one surname together, as they came. */
 final class SoundOrder {

@@ -3,6 +3,7 @@ package org.proviso.core.matching;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.matching.index.RollIndex;
 
 /**
  * Weighs the candidates of one envelope against each other, against their relatives who are not on the roll, and

@@ -1,6 +1,8 @@
 package org.proviso.core.matching;
 
 import java.util.List;
+import org.proviso.core.matching.index.UpdatedFrequencies;
+import org.proviso.core.matching.index.UpdatedRoll;
 
 /** Matches envelopes one after another to a roll with its updates. For one thread: it keeps its working memory. */
 final class UpdatedTask {

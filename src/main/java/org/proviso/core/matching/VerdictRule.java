@@ -1,6 +1,12 @@
 package org.proviso.core.matching;
 
 import java.util.List;
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.SuffixGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
 
 /**
  * The verdict from the probabilities and from what must not be overlooked. The thresholds follow from what the words

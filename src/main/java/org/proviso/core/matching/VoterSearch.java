@@ -2,6 +2,14 @@ package org.proviso.core.matching;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.matching.index.Block;
+import org.proviso.core.matching.index.InvertedLists;
+import org.proviso.core.matching.index.KeyFields;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.Stage;
+import org.proviso.core.matching.index.Surroundings;
+import org.proviso.core.matching.index.VoterSet;
+import org.proviso.core.matching.spelling.IntColumn;
 
 /** Gathers the voters that share a pair of fields with an envelope, stage by stage, rarest pairs first. For one thread. */
 final class VoterSearch {

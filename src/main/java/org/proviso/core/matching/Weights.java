@@ -1,5 +1,16 @@
 package org.proviso.core.matching;
 
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.Grade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.MiddleGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.grades.SuffixGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+
 /**
  * What each grade weighs: the shares of {@link Shares} as logarithms, by field and grade. The ones for "the voter cast it"
  * may be estimated from the election at hand (see {@link Estimation}); the others stay as they were reasoned.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Election;
 import org.proviso.election.ElectionService;
-import org.proviso.ui.ElectionLine;
-import org.proviso.ui.OfficeElections;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeElections;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 

@@ -2,7 +2,7 @@ package org.proviso.election.ui;
 
 import java.util.Optional;
 import org.proviso.election.LoadWatch;
-import org.proviso.ui.WorkUnderWay;
+import org.proviso.ui.frame.WorkUnderWay;
 import org.springframework.stereotype.Component;
 
 /** Files are being loaded into the tables. */

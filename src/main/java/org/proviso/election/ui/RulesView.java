@@ -25,17 +25,17 @@ import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleType;
 import org.proviso.election.RuleChange;
-import org.proviso.election.RuleChangeService;
 import org.proviso.election.RulesService;
-import org.proviso.ui.ActButton;
+import org.proviso.election.rules.RuleChangeService;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The rules in force for the election, as a page to read and to print. */
 @Route(value = "set-up/rules", layout = OfficeFrame.class)

@@ -13,19 +13,19 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Ask;
-import org.proviso.intake.CureService;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.RecordCure;
+import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureDesk;
 import org.proviso.intake.desk.FoundEnvelope;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ChoiceField;
 import org.proviso.ui.Said;
-import org.proviso.ui.TypedDates;
-import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
+import org.proviso.ui.frame.Workplace;
 
 /** What came in for one envelope: what it is, its stamp, and how it came; says until when it is in time. */
 final class CureForm extends Div {

@@ -9,16 +9,16 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
-import org.proviso.intake.CureService;
+import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureDesk;
 import org.proviso.intake.desk.FoundEnvelope;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
-import org.proviso.ui.TypedField;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.TypedField;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What a voter brought after casting a ballot: the envelope is found, then what came in is recorded with its stamp. */
 @Route(value = "intake/cure", layout = OfficeFrame.class)

@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.proviso.core.Code;
-import org.proviso.intake.BoxDifference;
-import org.proviso.ui.Choice;
+import org.proviso.intake.keying.BoxDifference;
 import org.proviso.ui.PlainTable;
-import org.proviso.ui.TypedDates;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.Choice;
+import org.proviso.ui.field.TypedDates;
 
 /** Where two keyings differ, side by side; each is settled by choosing, with the paper in hand. */
 final class Differences extends Div {

@@ -8,11 +8,11 @@ import java.util.Map;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
-import org.proviso.ui.ChoiceField;
 import org.proviso.ui.Links;
 import org.proviso.ui.RowGrid;
-import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedField;
 
 /** The envelopes, a screen of rows at a time, by how far their keying is or by the beginning of a number. */
 final class EnvelopesPart extends Div {

@@ -10,13 +10,13 @@ import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.NextToKey;
 import org.proviso.intake.desk.ReturnService;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What came in: what the voting locations sent back, and every envelope with how far its keying is. */
 @Route(value = "intake", layout = OfficeFrame.class)

@@ -5,16 +5,16 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.proviso.intake.Draft;
-import org.proviso.intake.FinishKeying;
 import org.proviso.intake.IntakeRefusedException;
-import org.proviso.intake.KeyingOutcome;
-import org.proviso.intake.KeyingService;
-import org.proviso.intake.SaveDraft;
-import org.proviso.ui.ActButton;
+import org.proviso.intake.keying.Draft;
+import org.proviso.intake.keying.FinishKeying;
+import org.proviso.intake.keying.KeyingOutcome;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.intake.keying.SaveDraft;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** The form of one envelope with the own draft behind it: saved while it is typed, handed in at the end. */

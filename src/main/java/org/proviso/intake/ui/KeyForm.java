@@ -5,7 +5,7 @@ import com.vaadin.flow.component.html.H2;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.proviso.ui.ChoiceField;
+import org.proviso.ui.field.ChoiceField;
 
 /** The boxes of an envelope in the order of its paper, in two columns. Enter goes on to the next box. */
 final class KeyForm extends Div {

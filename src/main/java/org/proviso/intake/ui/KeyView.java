@@ -13,16 +13,16 @@ import java.util.Optional;
 import org.proviso.core.Envelope;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.IntakeService;
-import org.proviso.intake.KeyingService;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.NextToKey;
+import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.Facts;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** Keying one envelope from its paper, a first time or, by somebody else, a second; then comes the next. */
 @Route(value = "intake/key", layout = OfficeFrame.class)

@@ -14,10 +14,10 @@ import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.YesNo;
-import org.proviso.intake.KeyedAddress;
-import org.proviso.intake.KeyedAffirmation;
-import org.proviso.intake.KeyedHandling;
-import org.proviso.ui.TypedDates;
+import org.proviso.intake.keying.KeyedAddress;
+import org.proviso.intake.keying.KeyedAffirmation;
+import org.proviso.intake.keying.KeyedHandling;
+import org.proviso.ui.field.TypedDates;
 
 /** Reads what stands in the boxes of the keying form, or says beside which box what is wrong. */
 final class ReadBoxes {

@@ -20,13 +20,13 @@ import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.ReceiveEnvelope;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.ChoiceField;
 import org.proviso.ui.Said;
-import org.proviso.ui.TypedDates;
-import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
+import org.proviso.ui.frame.Workplace;
 
 /** What is printed and stamped on an envelope. The bag's own fields stay from one envelope to the next. */
 final class ReceiveForm extends Div {

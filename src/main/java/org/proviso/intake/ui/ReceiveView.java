@@ -13,11 +13,11 @@ import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** Receiving envelopes out of a bag, one after the other, typed or scanned. */
 @Route(value = "intake/receive", layout = OfficeFrame.class)

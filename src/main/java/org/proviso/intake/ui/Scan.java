@@ -15,8 +15,8 @@ import java.util.function.BiConsumer;
 import org.proviso.files.InputException;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.StoredImage;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Said;
+import org.proviso.ui.field.ActButton;
 
 /** The picture of an envelope's signature, larger or smaller; only the page it stands on can fetch it. */
 final class Scan extends Div {

@@ -3,10 +3,10 @@ package org.proviso.intake.ui;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.core.Envelope.FieldState;
-import org.proviso.ui.Choice;
-import org.proviso.ui.TypedDates;
-import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.Choice;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
 
 /**
  * One typed box of the keying form. Of those whose state is kept, a lone {@code -} marks the box left blank, {@code ?}

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.core.Envelope.FieldState;
-import org.proviso.ui.Choice;
+import org.proviso.ui.field.Choice;
 
 /** The statements that the voter ticked, with the state of the whole row. */
 final class Statements extends Div {

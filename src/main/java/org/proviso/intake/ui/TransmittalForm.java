@@ -13,11 +13,11 @@ import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Said;
-import org.proviso.ui.TypedDates;
-import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** One transmittal as it is typed; what does not add up is said at once, in a sentence. */

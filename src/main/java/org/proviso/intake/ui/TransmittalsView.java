@@ -14,12 +14,12 @@ import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.desk.ReturnService;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The transmittals: recorded as a bag is opened, and corrected where one was recorded wrong. */
 @Route(value = "intake/transmittals", layout = OfficeFrame.class)

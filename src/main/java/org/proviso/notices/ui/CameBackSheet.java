@@ -6,10 +6,10 @@ import org.proviso.notices.LogCameBack;
 import org.proviso.notices.Logged;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeService;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.Workplace;
 
 /** Logs that a letter came back. */
 final class CameBackSheet {

@@ -18,11 +18,11 @@ import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeService;
 import org.proviso.review.CaseKey;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** One letter as it would go out now, beside it the log of how the voter was told. */
 @Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
@@ -113,7 +113,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         }
         table.row(java.util.List.of(
                 new Span(String.valueOf(attempt.number())),
-                new Span(org.proviso.core.adjudication.Words.code(
+                new Span(org.proviso.core.adjudication.finding.Words.code(
                         attempt.channel().code())),
                 new Span(UsDates.near(attempt.sentAt())),
                 back));

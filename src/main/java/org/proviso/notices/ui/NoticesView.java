@@ -11,11 +11,11 @@ import java.util.List;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** Whom the office must still tell, with each one's clock: the one due first at the head. */
 @Route(value = "notices", layout = OfficeFrame.class)

@@ -2,16 +2,16 @@ package org.proviso.notices.ui;
 
 import com.vaadin.flow.component.datetimepicker.DateTimePicker;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.notices.Channel;
 import org.proviso.notices.LogSent;
 import org.proviso.notices.Logged;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeService;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.Workplace;
 
 /** Logs that a voter was told: how, and when on the county's clock. */
 final class SentSheet {

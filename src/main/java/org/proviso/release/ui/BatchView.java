@@ -18,19 +18,19 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.OfficeUser;
-import org.proviso.core.adjudication.BallotBook;
+import org.proviso.core.adjudication.finding.BallotBook;
 import org.proviso.election.ElectionService;
 import org.proviso.release.Batch;
 import org.proviso.release.Release;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** One batch: opened by two, remade by two, handed off by number. No envelope number stands on this page. */

@@ -21,17 +21,17 @@ import org.proviso.release.Batch;
 import org.proviso.release.Release;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.ToOpen;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What waits to be opened, whether it may be, and the batches made so far. */
 @Route(value = "release", layout = OfficeFrame.class)

@@ -9,7 +9,7 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
-import org.proviso.core.adjudication.BallotBook;
+import org.proviso.core.adjudication.finding.BallotBook;
 import org.proviso.release.RemakeSheet;
 import org.proviso.ui.UsDates;
 

@@ -8,8 +8,8 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedOrder;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.GivenAnswer;
-import org.proviso.review.ResearchRequest;
+import org.proviso.review.facts.GivenAnswer;
+import org.proviso.review.facts.ResearchRequest;
 
 /** Everything about one case as a page shows it, as it was in one moment. */
 public record CaseFile(

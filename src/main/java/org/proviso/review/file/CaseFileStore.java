@@ -13,7 +13,7 @@ import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
-import org.proviso.review.SearchFound;
+import org.proviso.review.facts.SearchFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 

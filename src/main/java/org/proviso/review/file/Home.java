@@ -9,8 +9,8 @@ import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Located;
-import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.finding.Located;
+import org.proviso.core.adjudication.finding.Records;
 
 /** An address of the case with the precinct and the style that the street file gives it; empty where it gives none. */
 public record Home(String address, String which, String precinct, String style) {

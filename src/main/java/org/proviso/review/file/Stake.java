@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Records;
+import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.contests.BallotContests;
 
 /**

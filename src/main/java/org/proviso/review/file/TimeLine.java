@@ -11,9 +11,9 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.DueAsk;
-import org.proviso.core.adjudication.Records;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Records;
+import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 

@@ -9,7 +9,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
-import org.proviso.review.LookupService;
+import org.proviso.roll.LookupService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

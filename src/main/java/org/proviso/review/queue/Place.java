@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.Heading;
 import org.proviso.core.calendar.Deadline;
 
 /** Where a case stands in the queue: why, and the moment that counts there (null where nobody noted one). */

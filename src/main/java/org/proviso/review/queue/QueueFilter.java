@@ -1,7 +1,7 @@
 package org.proviso.review.queue;
 
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 
 /** Which cases of an election a list shows; null leaves a matter open. {@code with} is a user name. */

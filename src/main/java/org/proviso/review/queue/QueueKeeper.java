@@ -1,7 +1,7 @@
 package org.proviso.review.queue;
 
 import org.proviso.review.CaseChanged;
-import org.proviso.review.CaseDifference;
+import org.proviso.review.news.CaseDifference;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 
 /**

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.SeenCase;

@@ -16,9 +16,9 @@ import org.proviso.review.file.CaseFileService;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.Desk;
 import org.proviso.review.ui.desk.ReviewActs;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.OfficeFrame;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The case of one envelope, in three parts: what it says, what the records say, what the law asks. */
 @Route(value = "review/case", layout = OfficeFrame.class)

@@ -16,11 +16,11 @@ import org.proviso.core.Voter;
 import org.proviso.review.find.FindService;
 import org.proviso.review.find.Found;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What was found for what somebody typed: envelopes, and voters with their envelopes. */
 @Route(value = "find", layout = OfficeFrame.class)

@@ -6,7 +6,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
 import org.proviso.review.CaseKey;
-import org.proviso.review.LinkService;
+import org.proviso.review.acts.LinkService;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;

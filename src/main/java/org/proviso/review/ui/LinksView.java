@@ -10,18 +10,18 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.adjudication.explain.Likeness;
-import org.proviso.review.LinkService;
+import org.proviso.review.acts.LinkService;
 import org.proviso.review.queue.SureLink;
 import org.proviso.review.queue.WaitingService;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.Asking;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** Links that the match is sure of, in a list with their evidence, to be confirmed together; each is recorded. */

@@ -14,20 +14,20 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 import org.proviso.review.queue.QueueFilter;
 import org.proviso.review.queue.QueueRow;
 import org.proviso.review.queue.QueueService;
 import org.proviso.review.queue.Turn;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** What waits for a reviewer, in the order of urgency. */
 @Route(value = "review", layout = OfficeFrame.class)
@@ -47,7 +47,7 @@ class QueueView extends Composite<Div> {
 
     QueueView(QueueService queue, AccessService access, ReviewShift shift, Workplace workplace) {
         this.queue = queue;
-        this.election = workplace.election().orElseThrow(org.proviso.ui.NoElectionException::new);
+        this.election = workplace.election().orElseThrow(org.proviso.ui.frame.NoElectionException::new);
         this.userName = access.signedIn().userName();
         rows = new RowGrid<>(
                 "Cases that wait for a reviewer",

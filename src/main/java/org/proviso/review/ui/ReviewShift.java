@@ -11,9 +11,9 @@ import org.proviso.review.CaseKey;
 import org.proviso.review.Outcome;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.QueueService;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Said;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.Workplace;
 
 /** One reviewer at work: takes the next case, and remembers which were put aside, so that they do not come at once again. */
 @SpringComponent

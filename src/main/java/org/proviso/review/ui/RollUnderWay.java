@@ -1,8 +1,8 @@
 package org.proviso.review.ui;
 
 import java.util.Optional;
-import org.proviso.review.LookupService;
-import org.proviso.ui.WorkUnderWay;
+import org.proviso.roll.LookupService;
+import org.proviso.ui.frame.WorkUnderWay;
 import org.springframework.stereotype.Component;
 
 /** After a start the roll is read into its index: until it is, matches and look-ups wait. */

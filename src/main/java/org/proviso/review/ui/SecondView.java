@@ -23,15 +23,15 @@ import org.proviso.review.queue.WaitingService;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.Desk;
 import org.proviso.review.ui.desk.ReviewActs;
-import org.proviso.ui.ActButton;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.NoElectionException;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.NoElectionException;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** Proposals of others that wait for a second reader, and one of them with its case. */
 @Route(value = "review/second", layout = OfficeFrame.class)

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.proviso.review.SeenCase;
-import org.proviso.review.SignatureLook;
+import org.proviso.review.facts.SignatureLook;
 import org.proviso.review.file.CaseFile;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.PageSection;
-import org.proviso.ui.SeenMark;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.SeenMark;
 
 /** One signature beside every one on file, at full size, with the three words a reviewer may say of it. */
 final class SignatureDesk extends Div {

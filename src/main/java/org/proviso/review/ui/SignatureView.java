@@ -13,19 +13,19 @@ import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.review.AnswerService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Outcome;
 import org.proviso.review.SeenCase;
-import org.proviso.review.SignatureLook;
+import org.proviso.review.acts.AnswerService;
+import org.proviso.review.facts.SignatureLook;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
-import org.proviso.ui.SeenMark;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.field.SeenMark;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** The signature of one case at full size, beside all those on file. */

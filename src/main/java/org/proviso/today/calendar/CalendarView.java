@@ -20,12 +20,12 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.files.CalendarFile;
 import org.proviso.ui.Caution;
-import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Links;
-import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
-import org.proviso.ui.Workplace;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
 
 /** The deadlines of the election, the earliest first: which have passed, which come next, and which wait for an act. */
 @Route(value = "calendar", layout = OfficeFrame.class)

@@ -17,25 +17,25 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.proviso.access.AccessService;
-import org.proviso.board.AgendaService;
 import org.proviso.board.BoardService;
-import org.proviso.board.BoardVote;
 import org.proviso.board.CasesReady;
-import org.proviso.board.Meeting;
-import org.proviso.board.MeetingService;
-import org.proviso.board.MotionService;
-import org.proviso.board.OfficialService;
-import org.proviso.board.ReadyService;
-import org.proviso.board.RoomService;
 import org.proviso.board.Sitting;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.agenda.ReadyService;
+import org.proviso.board.motion.BoardVote;
+import org.proviso.board.motion.MotionService;
+import org.proviso.board.motion.OfficialService;
+import org.proviso.board.record.Meeting;
+import org.proviso.board.record.MeetingService;
+import org.proviso.board.record.RoomService;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.review.DecisionService;
-import org.proviso.ui.ActButton;
+import org.proviso.review.decide.DecisionService;
+import org.proviso.ui.field.ActButton;
 
 /** The parts of a meeting's page, each seen and pressed by the member who is signed in. */
 class MeetingPageTest {

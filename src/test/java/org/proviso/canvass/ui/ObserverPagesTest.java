@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.browser.RunningOffice;
 import org.proviso.core.Envelope;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.intake.IntakeService;
-import org.proviso.ui.OfficeElections;
+import org.proviso.ui.frame.OfficeElections;
 
 /** What an observer reads of the sample election, and what none of the pages may say. */
 class ObserverPagesTest {

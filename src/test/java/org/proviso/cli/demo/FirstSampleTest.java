@@ -11,7 +11,7 @@ import org.proviso.Proviso;
 import org.proviso.access.Staff;
 import org.proviso.cli.sample.Samples;
 import org.proviso.election.ElectionService;
-import org.proviso.election.OfficeClockService;
+import org.proviso.election.clock.OfficeClockService;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;

@@ -8,6 +8,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.finding.Finding;
 import org.proviso.core.contests.BallotContests;
 
 /** A case in which nothing stands in the way, to be changed fact by fact. */

@@ -16,6 +16,11 @@ import org.proviso.core.adjudication.explain.Mark;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.matching.Candidate;
 
 class ExplanationTest {

@@ -13,6 +13,7 @@ import org.proviso.core.Entitlement;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.finding.Located;
 import org.proviso.core.rules.Rules;
 
 /** The voter is registered in precinct 1 (style A) and, where the test says so, now lives in precinct 2 (style B). */

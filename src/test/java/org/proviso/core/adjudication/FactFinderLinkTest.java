@@ -15,6 +15,11 @@ import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Rules;
 
 /** Until a person has settled who the voter is, what the records say of somebody is nobody's. */

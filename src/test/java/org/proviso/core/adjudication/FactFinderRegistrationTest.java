@@ -12,6 +12,7 @@ import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.rules.Rules;
 
 /**

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Rules;
 

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.AskClock;
 import org.proviso.core.contests.ContestPolicy;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Consequence;
@@ -12,9 +14,9 @@ import org.proviso.core.rules.Consequence.Does;
 import org.proviso.core.rules.Reason;
 
 /** One answer of each kind that the fold tells apart, by a short name. */
-final class FoldAnswers {
+public final class FoldAnswers {
 
-    static final Map<String, Answer> BY_NAME = new LinkedHashMap<>();
+    public static final Map<String, Answer> BY_NAME = new LinkedHashMap<>();
 
     static {
         BY_NAME.put("clear", new Answer.Clear("Yes", List.of()));
@@ -34,27 +36,27 @@ final class FoldAnswers {
 
     private FoldAnswers() {}
 
-    static List<Answer> answers(String names) {
+    public static List<Answer> answers(String names) {
         return names.isBlank()
                 ? List.of()
                 : Arrays.stream(names.split(" ")).map(BY_NAME::get).toList();
     }
 
     /** The same answer when the voter has more time: what ran out still runs. */
-    static Answer withMoreTime(Answer answer) {
+    public static Answer withMoreTime(Answer answer) {
         return answer instanceof Answer.Defect defect && defect.ask() == AskClock.OVER
                 ? new Answer.Defect(defect.reason(), defect.consequence(), AskClock.RUNNING, List.of())
                 : answer;
     }
 
     /** It rejects and no ask runs, or it cuts the ballot, which may leave nothing of it. */
-    static boolean rejectsForGood(Answer answer) {
+    public static boolean rejectsForGood(Answer answer) {
         return answer instanceof Answer.Defect defect
                 && (defect.consequence().does() == Does.REJECT && defect.isFinal()
                         || defect.consequence().does() == Does.IN_PART);
     }
 
-    static boolean blocks(Answer answer) {
+    public static boolean blocks(Answer answer) {
         if (answer instanceof Answer.Defect defect) {
             Does does = defect.consequence().does();
             return does == Does.REJECT || does == Does.SENT_ON || does == Does.ADMINISTRATIVE_END || !defect.isFinal();

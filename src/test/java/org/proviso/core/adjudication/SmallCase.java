@@ -6,6 +6,11 @@ import java.util.stream.Collectors;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.FactFinder;
+import org.proviso.core.adjudication.finding.Finding;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.DeadlineBook;
 

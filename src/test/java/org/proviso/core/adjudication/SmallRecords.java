@@ -18,7 +18,11 @@ import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
-import org.proviso.core.matching.AddressNormalizer;
+import org.proviso.core.adjudication.finding.CureEvidence;
+import org.proviso.core.adjudication.finding.Located;
+import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.Records;
+import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.rules.Ask;
 
 /**

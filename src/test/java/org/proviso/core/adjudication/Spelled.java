@@ -1,5 +1,7 @@
 package org.proviso.core.adjudication;
 
+import org.proviso.core.adjudication.questions.Answer;
+
 /** An answer in the few words in which the test tables spell it. */
 public final class Spelled {
 

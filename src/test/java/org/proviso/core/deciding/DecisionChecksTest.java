@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Assessment;
 import org.proviso.core.adjudication.ClearCase;
-import org.proviso.core.adjudication.ElectionClocks;
-import org.proviso.core.adjudication.Recommendation;
-import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.ElectionClocks;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Reason;
 

@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.proviso.core.matching.spelling.EditDistance;
+import org.proviso.core.matching.spelling.JaroWinkler;
+import org.proviso.core.matching.spelling.Soundex;
 
 /**
  * Published values. Each row names its source: Winkler's table (Census Bureau RRS2006/02), public test tables of

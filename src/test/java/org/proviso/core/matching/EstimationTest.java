@@ -6,6 +6,12 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.matching.Weights.Field;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 
 /** Weights learned from an election without known answers: near what was reasoned for a few, its own for many. */
 class EstimationTest {

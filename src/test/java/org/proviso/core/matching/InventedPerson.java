@@ -2,9 +2,10 @@ package org.proviso.core.matching;
 
 import java.time.LocalDate;
 import org.proviso.core.PersonName;
+import org.proviso.core.matching.index.RollEntry;
 
 /** One invented person, as they truly are. */
-record InventedPerson(
+public record InventedPerson(
         String id,
         String last,
         String first,
@@ -51,7 +52,7 @@ record InventedPerson(
                 id, surname, first, middle, suffix, female, born, house, street, unit, city, zip, last4);
     }
 
-    RollEntry entry() {
+    public RollEntry entry() {
         return new RollEntry(
                 id,
                 new PersonName(last, first, middle, suffix),

@@ -6,17 +6,26 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.matching.index.RollChange;
+import org.proviso.core.matching.index.RollEntry;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
+import org.proviso.core.matching.index.RollUpdate;
+import org.proviso.core.matching.index.UpdatedRoll;
+import org.proviso.core.matching.late.NearVoters;
+import org.proviso.core.matching.spelling.AddressNormalizer;
+import org.proviso.core.matching.spelling.StreetAddress;
 
 /** A newer roll of an invented county: voters gone, moved, married, corrected, and new ones, twins of voters among them. */
-final class LateRoll {
+public final class LateRoll {
 
-    final List<RollChange> changes = new ArrayList<>();
-    final List<RollEntry> after = new ArrayList<>();
+    public final List<RollChange> changes = new ArrayList<>();
+    public final List<RollEntry> after = new ArrayList<>();
 
     private LateRoll() {}
 
     /** Only last four digits are corrected: no name, home or year becomes more or less common. */
-    static LateRoll corrected(MessyElection election, Random random) throws IOException {
+    public static LateRoll corrected(MessyElection election, Random random) throws IOException {
         LateRoll late = new LateRoll();
         InventedTown town = new InventedTown(random);
         for (InventedPerson person : election.roll) {
@@ -31,7 +40,7 @@ final class LateRoll {
     }
 
     /** One voter of twenty changes in some way. */
-    static LateRoll of(MessyElection election, Random random) throws IOException {
+    public static LateRoll of(MessyElection election, Random random) throws IOException {
         LateRoll late = new LateRoll();
         late.change(election.roll, election.envelopes, random);
         return late;
@@ -100,25 +109,25 @@ final class LateRoll {
                 entry.driversLicense());
     }
 
-    List<RollEntry> records(Set<String> voterIds) {
+    public List<RollEntry> records(Set<String> voterIds) {
         return after.stream()
                 .filter(entry -> voterIds.contains(entry.voterId()))
                 .toList();
     }
 
-    RollIndex rebuilt() {
+    public RollIndex rebuilt() {
         RollIndexBuilder builder = RollIndex.builder();
         after.forEach(builder::add);
         return builder.build();
     }
 
-    UpdatedRoll over(RollIndex index) {
+    public UpdatedRoll over(RollIndex index) {
         RollUpdate update = new RollUpdate();
         changes.forEach(update::add);
         return update.over(index);
     }
 
-    NearVoters near() {
+    public NearVoters near() {
         NearVoters near = new NearVoters();
         changes.forEach(near::add);
         return near;

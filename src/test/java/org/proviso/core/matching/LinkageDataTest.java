@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
+import org.proviso.core.matching.index.RollEntry;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 
 /**
  * Published record-linkage files with known pairs: FEBRL data sets 1 and 2 (Australian National University) and RLdata

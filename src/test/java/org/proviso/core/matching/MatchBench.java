@@ -3,6 +3,8 @@ package org.proviso.core.matching;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 
 /**
  * Measures matching on an invented roll: {@code MatchBench VOTERS ENVELOPES SEED [THREADS] [show]}. Prints the times for

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 
 /**
  * The bar on an invented election whose slips, nicknames and look-alikes are made by another model than the weights were

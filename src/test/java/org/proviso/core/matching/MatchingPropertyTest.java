@@ -16,6 +16,28 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.NotEmpty;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
+import org.proviso.core.matching.grades.AddressGrade;
+import org.proviso.core.matching.grades.DateGrade;
+import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.LicenseGrade;
+import org.proviso.core.matching.grades.MiddleGrade;
+import org.proviso.core.matching.grades.NumberGrade;
+import org.proviso.core.matching.grades.SuffixGrade;
+import org.proviso.core.matching.grades.SurnameGrade;
+import org.proviso.core.matching.index.RollFrequencies;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.spelling.AddressNormalizer;
+import org.proviso.core.matching.spelling.Digits;
+import org.proviso.core.matching.spelling.EditDistance;
+import org.proviso.core.matching.spelling.JaroWinkler;
+import org.proviso.core.matching.spelling.Look;
+import org.proviso.core.matching.spelling.NameText;
+import org.proviso.core.matching.spelling.Nicknames;
+import org.proviso.core.matching.spelling.PackedDate;
+import org.proviso.core.matching.spelling.Soundex;
+import org.proviso.core.matching.spelling.Spelling;
+import org.proviso.core.matching.spelling.StreetAddress;
+import org.proviso.core.matching.spelling.StreetName;
 
 /** What must hold of matching for any names, dates and numbers. */
 class MatchingPropertyTest {

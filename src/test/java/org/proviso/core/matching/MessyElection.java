@@ -19,10 +19,10 @@ import org.proviso.core.PersonName;
  * An invented roll and envelopes whose true voters are known, made to be hard: movers, changed and halved surnames,
  * nicknames from a table that is not the project's, slips, blank boxes, and people who merely resemble a voter.
  */
-final class MessyElection {
+public final class MessyElection {
 
-    final List<InventedPerson> roll = new ArrayList<>();
-    final List<MatchQuery> envelopes = new ArrayList<>();
+    public final List<InventedPerson> roll = new ArrayList<>();
+    public final List<MatchQuery> envelopes = new ArrayList<>();
 
     /** Envelope number to voter id; empty for one who is not on the roll. */
     final Map<String, String> truth = new HashMap<>();
@@ -31,7 +31,7 @@ final class MessyElection {
     private final PenSlips slips;
     private final InventedTown town;
 
-    MessyElection(long seed, int voters, int envelopeCount) throws IOException {
+    public MessyElection(long seed, int voters, int envelopeCount) throws IOException {
         random = new Random(seed);
         slips = new PenSlips(random, nicknames());
         town = new InventedTown(random);

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.proviso.files.CsvOutput;
+import org.proviso.files.csv.CsvOutput;
 
 /**
  * Writes an invented election for measuring the {@code match} verb: {@code MessyFiles FOLDER VOTERS ENVELOPES SEED} makes

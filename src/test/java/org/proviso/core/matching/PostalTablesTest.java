@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.matching.spelling.AddressNormalizer;
+import org.proviso.core.matching.spelling.StreetAddress;
 
 /** Source: USPS Publication 28, Postal Addressing Standards, appendixes C1 and C2, section 233. */
 class PostalTablesTest {

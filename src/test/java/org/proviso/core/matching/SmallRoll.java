@@ -3,9 +3,12 @@ package org.proviso.core.matching;
 import java.time.LocalDate;
 import java.util.Random;
 import org.proviso.core.PersonName;
+import org.proviso.core.matching.index.RollEntry;
+import org.proviso.core.matching.index.RollIndex;
+import org.proviso.core.matching.index.RollIndexBuilder;
 
 /** A roll of a few named voters among two thousand strangers with invented names; always the same. */
-final class SmallRoll {
+public final class SmallRoll {
 
     private static final String[] STARTS = {"Bar", "Cel", "Dor", "Fen", "Gar", "Hol", "Jar", "Kel", "Lum", "Mor"};
     private static final String[] ENDS = {"wick", "stead", "by", "ton", "ford", "ley", "man", "sen", "cott", "worth"};
@@ -13,7 +16,7 @@ final class SmallRoll {
 
     private SmallRoll() {}
 
-    static RollIndex with(RollEntry... named) {
+    public static RollIndex with(RollEntry... named) {
         RollIndexBuilder builder = RollIndex.builder();
         Random random = new Random(7);
         for (int i = 0; i < 2_000; i++) {
@@ -33,7 +36,7 @@ final class SmallRoll {
         return builder.build();
     }
 
-    static RollEntry entry(
+    public static RollEntry entry(
             String id,
             String last,
             String first,

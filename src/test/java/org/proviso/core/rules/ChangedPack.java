@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.CountyRuling;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /** A bundled pack, read by the real loader, with a few of its values changed for a test. */
 public final class ChangedPack {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.calendar.Anchor;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 class DeadlineListTest {
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.CountyRuling;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 class ResolvedPackTest {
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.proviso.core.Envelope;
-import org.proviso.files.ElectionFolder;
+import org.proviso.files.election.ElectionFolder;
 
 /**
  * How many look-ups a second a running server answers, and how long the slowest hundredth takes. A command, never a test:

@@ -16,7 +16,7 @@ import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 import org.proviso.status.OwnState;
 
 /** The words of the voter's page: none is missing, in either language. */

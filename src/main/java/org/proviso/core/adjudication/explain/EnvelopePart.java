@@ -5,7 +5,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 
 /** What the envelope says. */
 final class EnvelopePart {

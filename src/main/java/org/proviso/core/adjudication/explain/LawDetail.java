@@ -1,7 +1,7 @@
 package org.proviso.core.adjudication.explain;
 
 import java.util.List;
-import org.proviso.core.adjudication.Answered;
+import org.proviso.core.adjudication.judging.Answered;
 
 /**
  * An answer that stands in the way or is open, as it is unfolded: the question where it is another than the heading's,

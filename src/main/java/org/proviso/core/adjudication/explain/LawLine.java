@@ -5,12 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.Answered;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Evidence;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Source;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.Heading;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Given;
 

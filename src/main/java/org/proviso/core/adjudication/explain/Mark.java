@@ -1,6 +1,6 @@
 package org.proviso.core.adjudication.explain;
 
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 
 /** The marks of the three outcomes, always beside the word: a full disc, a half disc, an empty ring. */
 public final class Mark {

@@ -2,10 +2,10 @@ package org.proviso.core.adjudication.explain;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
-import org.proviso.core.adjudication.Answered;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Evidence;
-import org.proviso.core.adjudication.Source;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.judging.Answered;
 
 /** What the other records say of the voter: mail ballots, poll books, the state's list, other envelopes. */
 final class RecordsPart {

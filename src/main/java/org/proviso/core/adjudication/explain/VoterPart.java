@@ -1,8 +1,8 @@
 package org.proviso.core.adjudication.explain;
 
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.Link;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.matching.Candidate;
 
 /** The record of the roll that is, or is presumed to be, this voter. */

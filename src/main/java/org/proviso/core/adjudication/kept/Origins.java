@@ -2,7 +2,7 @@ package org.proviso.core.adjudication.kept;
 
 import java.time.LocalDateTime;
 import java.util.Map;
-import org.proviso.core.adjudication.Assessment;
+import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.chain.CanonicalReader;
 import org.proviso.core.chain.Sha256;
 

@@ -1,10 +1,10 @@
 package org.proviso.core.adjudication.kept;
 
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.Assessment;
-import org.proviso.core.adjudication.CaseFacts;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.questions.Setting;
 
 /** The three ways in which a case is seen; only the settled one is ever a recommendation. */
 public enum Way implements Code {

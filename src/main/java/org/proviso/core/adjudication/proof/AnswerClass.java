@@ -1,6 +1,6 @@
 package org.proviso.core.adjudication.proof;
 
-import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.Consequence;
 
 /**

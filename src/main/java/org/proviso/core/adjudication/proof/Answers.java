@@ -5,9 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.AskClock;
-import org.proviso.core.adjudication.Setting;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.ResolvedPack;
 
 /** Every answer to every tuple of every question in every world, under one resolved pack. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;

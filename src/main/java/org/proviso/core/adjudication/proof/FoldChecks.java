@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.Fold;
-import org.proviso.core.adjudication.Outcome;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Fold;
+import org.proviso.core.adjudication.judging.Outcome;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.Reason;
 

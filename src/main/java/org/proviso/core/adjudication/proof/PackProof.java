@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.proviso.core.adjudication.Answer;
+import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.calendar.Holiday;
 import org.proviso.core.rules.Consequence.Does;
 import org.proviso.core.rules.Given;

@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Question;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.FactReader;
+import org.proviso.core.adjudication.questions.Question;
 
 /** One combination of the facts that a question reads, each known or unknown; a read of any other fact is a fault. */
 record Tuple(Map<Fact<?>, @Nullable Set<? extends FactWord>> words) implements FactReader {

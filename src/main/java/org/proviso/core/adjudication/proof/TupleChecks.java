@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.AskClock;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
@@ -16,6 +14,8 @@ import org.proviso.core.adjudication.facts.MailBallotFact;
 import org.proviso.core.adjudication.facts.OtherCounty;
 import org.proviso.core.adjudication.facts.OtherEnvelope;
 import org.proviso.core.adjudication.facts.SignatureFact;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.AskClock;
 import org.proviso.core.rules.Consequence.Does;
 
 /** The promises that can be seen on one question at a time. */

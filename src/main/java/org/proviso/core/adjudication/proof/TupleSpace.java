@@ -3,7 +3,7 @@ package org.proviso.core.adjudication.proof;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.proviso.core.adjudication.Question;
+import org.proviso.core.adjudication.questions.Question;
 import org.proviso.core.adjudication.questions.QuestionList;
 
 /**

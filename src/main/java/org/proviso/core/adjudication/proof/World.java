@@ -3,8 +3,8 @@ package org.proviso.core.adjudication.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.proviso.core.adjudication.AskClock;
-import org.proviso.core.adjudication.Clocks;
+import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.Clocks;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 

@@ -1,13 +1,9 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.Set;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Question;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.FactReader;
 
 /** A question about one fact: unknown makes it open, every word of the fact has its answer. */
 abstract class Asked<V extends Enum<V> & FactWord> implements Question {

@@ -1,11 +1,8 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.OrderFact;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Has a court ordered something about this envelope? An order to count or open is for the decider to enter. */

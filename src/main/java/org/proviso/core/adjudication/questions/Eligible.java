@@ -1,11 +1,8 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Eligibility;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 

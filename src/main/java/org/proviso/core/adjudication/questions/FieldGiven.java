@@ -3,13 +3,10 @@ package org.proviso.core.adjudication.questions;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FieldFact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 

@@ -1,7 +1,6 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.List;
-import org.proviso.core.adjudication.Question;
 import org.proviso.core.adjudication.facts.Fact;
 
 /** Every question, in the order of the trade. */

@@ -3,15 +3,12 @@ package org.proviso.core.adjudication.questions;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.BallotFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.LateExcuse;
 import org.proviso.core.adjudication.facts.OfficialError;
 import org.proviso.core.adjudication.facts.PlaceFact;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
 

@@ -1,13 +1,10 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.Set;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureFact;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;

@@ -1,11 +1,8 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Did the voter vote in person elsewhere? A check-in is a clerk's tick; only the signature in the poll book tells. */

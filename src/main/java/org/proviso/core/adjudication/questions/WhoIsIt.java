@@ -1,11 +1,8 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.FactReader;
 
 /** Who is this voter? Only a person confirms a link, however sure the match. */
 final class WhoIsIt extends Asked<Identity> {

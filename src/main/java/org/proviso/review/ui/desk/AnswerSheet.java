@@ -7,10 +7,10 @@ import com.vaadin.flow.component.textfield.TextArea;
 import java.util.Collection;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.proviso.core.adjudication.Heading;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.review.GiveAnswer;
+import org.proviso.core.adjudication.questions.Heading;
+import org.proviso.review.acts.GiveAnswer;
 
 /** Answers a question otherwise than the records, with a reason. */
 final class AnswerSheet extends Sheet {

@@ -6,16 +6,16 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.Act;
-import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Heading;
-import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.Heading;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.review.CaseState;
-import org.proviso.review.ConfirmLink;
-import org.proviso.ui.ActButton;
+import org.proviso.review.acts.ConfirmLink;
 import org.proviso.ui.OutcomeMark;
+import org.proviso.ui.field.ActButton;
 
 /** The foot of a case: what the rules say on these facts, the caution, and the acts that settle the review. */
 final class CaseFoot extends Div {

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.UsDates;

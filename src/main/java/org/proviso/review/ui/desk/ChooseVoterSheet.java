@@ -7,7 +7,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.proviso.core.Voter;
-import org.proviso.review.ConfirmLink;
+import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.file.Likely;
 import org.proviso.ui.UsDates;
 

@@ -6,7 +6,7 @@ import org.proviso.review.Outcome;
 import org.proviso.review.SeenCase;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.Said;
-import org.proviso.ui.SeenMark;
+import org.proviso.ui.field.SeenMark;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** What the parts of a case page share: the case as it is shown, the services, and what happens after an act. */

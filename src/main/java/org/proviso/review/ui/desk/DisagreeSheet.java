@@ -6,7 +6,7 @@ import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import java.util.function.Predicate;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.Propose;

@@ -1,7 +1,7 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Paragraph;
-import org.proviso.core.adjudication.Recommendation;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.Outcome;
 import org.proviso.review.SeenCase;
 

@@ -6,7 +6,7 @@ import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.ui.Facts;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;

@@ -4,18 +4,18 @@ import com.vaadin.flow.component.html.Div;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.proviso.core.adjudication.Answered;
-import org.proviso.core.adjudication.Link;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.review.AnswerKind;
-import org.proviso.review.ConfirmLink;
-import org.proviso.review.GivenAnswer;
-import org.proviso.review.SignatureLook;
-import org.proviso.ui.ActButton;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.facts.AnswerKind;
+import org.proviso.review.facts.GivenAnswer;
+import org.proviso.review.facts.SignatureLook;
 import org.proviso.ui.Links;
+import org.proviso.ui.field.ActButton;
 
 /** The acts that belong to one question of the law, and the line where a refusal is said. */
 final class HeadingActs extends Div {

@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.proviso.core.adjudication.explain.LawDetail;
 import org.proviso.core.adjudication.explain.LawLine;
-import org.proviso.review.AnswerKind;
-import org.proviso.review.GivenAnswer;
+import org.proviso.review.facts.AnswerKind;
+import org.proviso.review.facts.GivenAnswer;
 
 /** One question of the law: a line while it is clear; unfolded with its reasons and its acts while it needs somebody. */
 final class LawRow extends NativeDetails {

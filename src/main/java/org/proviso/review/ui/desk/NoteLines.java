@@ -3,11 +3,11 @@ package org.proviso.review.ui.desk;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import org.proviso.review.CaseState;
-import org.proviso.review.ResearchRequest;
+import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.DoneSearch;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** What colleagues left on the case: a proposal sent back with its note, research asked for and answered, searches. */
 final class NoteLines extends Div {

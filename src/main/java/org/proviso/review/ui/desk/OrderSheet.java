@@ -2,7 +2,7 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Paragraph;
 import org.proviso.core.CourtOrder;
-import org.proviso.core.adjudication.Words;
+import org.proviso.core.adjudication.finding.Words;
 import org.proviso.election.RecordedOrder;
 
 /** Enters what a court ordered about one envelope: it settles the case, in place of the decider's vote. */

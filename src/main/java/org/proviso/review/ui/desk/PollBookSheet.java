@@ -2,7 +2,7 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
-import org.proviso.review.PollBookSeen;
+import org.proviso.review.facts.PollBookSeen;
 
 /** Records what the poll book of another location shows. */
 final class PollBookSheet extends Sheet {

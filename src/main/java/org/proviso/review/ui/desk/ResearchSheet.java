@@ -3,8 +3,8 @@ package org.proviso.review.ui.desk;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
 import org.proviso.review.Outcome;
-import org.proviso.review.ResearchRequest;
 import org.proviso.review.SeenCase;
+import org.proviso.review.facts.ResearchRequest;
 
 /** Asks somebody something about the case; the case waits in the queue until the answer is noted. */
 final class ResearchSheet extends Sheet {

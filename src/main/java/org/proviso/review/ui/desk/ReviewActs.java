@@ -1,16 +1,16 @@
 package org.proviso.review.ui.desk;
 
 import org.proviso.access.AccessService;
-import org.proviso.review.AnswerService;
 import org.proviso.review.CaseService;
-import org.proviso.review.ClearCaseService;
-import org.proviso.review.EndingService;
-import org.proviso.review.GroupService;
-import org.proviso.review.LinkService;
-import org.proviso.review.OrderedService;
-import org.proviso.review.ProposalService;
-import org.proviso.review.ResearchService;
-import org.proviso.review.SearchService;
+import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.ClearCaseService;
+import org.proviso.review.acts.EndingService;
+import org.proviso.review.acts.GroupService;
+import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.acts.ResearchService;
+import org.proviso.review.acts.SearchService;
+import org.proviso.review.decide.OrderedService;
 import org.proviso.review.file.HistoryService;
 import org.proviso.review.find.FindService;
 import org.springframework.stereotype.Component;

@@ -5,10 +5,10 @@ import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.function.Predicate;
-import org.proviso.review.OffRoll;
-import org.proviso.review.RecordSearch;
-import org.proviso.review.SearchFound;
-import org.proviso.review.SearchPlace;
+import org.proviso.review.acts.RecordSearch;
+import org.proviso.review.facts.OffRoll;
+import org.proviso.review.facts.SearchFound;
+import org.proviso.review.facts.SearchPlace;
 
 /** Records a search for the voter, with the whole check list. */
 final class SearchSheet extends Sheet {

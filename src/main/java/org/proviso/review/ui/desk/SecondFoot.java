@@ -7,8 +7,8 @@ import com.vaadin.flow.component.textfield.TextArea;
 import java.util.Optional;
 import org.proviso.review.CaseState;
 import org.proviso.review.file.Proposed;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** The foot for a second reader: what was proposed, by whom and why, and the word on it. */
 final class SecondFoot extends Div {

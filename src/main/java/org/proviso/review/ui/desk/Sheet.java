@@ -3,7 +3,7 @@ package org.proviso.review.ui.desk;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.function.Predicate;
-import org.proviso.ui.Asking;
+import org.proviso.ui.field.Asking;
 
 /** A sheet over a case that asks for something before an act; a refusal is said on it, in the service's words. */
 class Sheet {

@@ -5,9 +5,9 @@ import org.proviso.access.Act;
 import org.proviso.review.CaseState;
 import org.proviso.review.file.DecidedLine;
 import org.proviso.review.file.Proposed;
-import org.proviso.ui.ActButton;
 import org.proviso.ui.Links;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 
 /** What can be done with a case that one does not work on, or why nothing can. */
 final class StandingActs {

@@ -17,7 +17,7 @@ import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /** A pack that is kept comes back as it was, with its hash. */
 class PackTextTest {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.proviso.core.rules.ChangedPack;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 /** Packs broken on purpose, each in one way: the proof finds every one and names the promise that it breaks. */
 class BrokenPacksTest {

@@ -13,7 +13,7 @@ import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.RulePack;
 import org.proviso.files.PackText;
-import org.proviso.files.RulePacks;
+import org.proviso.files.packs.RulePacks;
 
 class PackProofTest {
 

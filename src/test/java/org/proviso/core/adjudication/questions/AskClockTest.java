@@ -6,10 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.AskClock;
-import org.proviso.core.adjudication.FixedClocks;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.ResolvedPack;
 

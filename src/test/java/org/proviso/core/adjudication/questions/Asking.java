@@ -3,17 +3,12 @@ package org.proviso.core.adjudication.questions;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.Answer;
-import org.proviso.core.adjudication.AskClock;
-import org.proviso.core.adjudication.CaseFacts;
 import org.proviso.core.adjudication.ClearCase;
-import org.proviso.core.adjudication.FactReader;
-import org.proviso.core.adjudication.FixedClocks;
-import org.proviso.core.adjudication.Question;
-import org.proviso.core.adjudication.Setting;
 import org.proviso.core.adjudication.Spelled;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.ResolvedPack;
 
 /** Puts one question to a clear case with a few facts changed; a read of an undeclared fact is a fault. */

@@ -1,8 +1,0 @@
-package org.proviso.board;
-
-import org.jspecify.annotations.Nullable;
-import org.proviso.review.EnvelopeCase;
-
-/** A line of the agenda as a member reads it: the item, the case as it is now, and what is proposed now (or null). */
-public record AgendaLine(
-        AgendaItem item, EnvelopeCase now, @Nullable Proposed proposed) {}

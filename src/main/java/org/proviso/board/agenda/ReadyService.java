@@ -1,0 +1,196 @@
+package org.proviso.board.agenda;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.board.BoardClock;
+import org.proviso.board.Body;
+import org.proviso.board.Proposals;
+import org.proviso.board.Proposed;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.election.ElectionService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.ReadyCase;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.assess.AssessmentService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What waits for the decider, in groups, and single envelopes explained in a few lines. */
+@Service
+public class ReadyService {
+
+    private final ProposalService cases;
+    private final CaseService states;
+    private final Proposals proposals;
+    private final AssessmentService assessments;
+    private final ElectionService elections;
+    private final AccessService access;
+    private final BoardClock clock;
+
+    ReadyService(
+            ProposalService cases,
+            CaseService states,
+            Proposals proposals,
+            AssessmentService assessments,
+            ElectionService elections,
+            AccessService access,
+            BoardClock clock) {
+        this.cases = cases;
+        this.states = states;
+        this.proposals = proposals;
+        this.assessments = assessments;
+        this.elections = elections;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    /** Everything that is ready, in the groups that an agenda would have; those that stand alone come last. */
+    @Transactional(readOnly = true)
+    public List<ReadyGroup> groups(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        Map<String, List<ReadyCase>> groups = new LinkedHashMap<>();
+        cases.ready(electionId).stream()
+                .sorted(Comparator.comparing(ReadyService::standsAlone)
+                        .thenComparing(one -> one.proposal().as())
+                        .thenComparing(ReadyService::order))
+                .forEach(one -> groups.computeIfAbsent(name(one), any -> new ArrayList<>())
+                        .add(one));
+        return groups.values().stream().map(ReadyService::group).toList();
+    }
+
+    /** The bodies that decide by the rule pack; none while no source says and the office has not ruled on it. */
+    @Transactional(readOnly = true)
+    public List<Body> bodies(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        return clock.in(electionId).decider().map(Body::of).orElse(List.of());
+    }
+
+    /** Where the law is that envelopes were proposed to be rejected on, each place once. */
+    @Transactional(readOnly = true)
+    public List<String> references(String electionId, Collection<String> envelopeNos) {
+        access.demand(Act.SEE_WHOLE_CASE);
+        Set<String> wanted = Set.copyOf(envelopeNos);
+        return references(cases.ready(electionId).stream()
+                .filter(one -> wanted.contains(one.proposal().key().envelopeNo()))
+                .toList());
+    }
+
+    /** Single envelopes in a few lines each, as the rules see them now; meant for those on the screen. */
+    @Transactional(readOnly = true)
+    public List<EnvelopeLine> lines(String electionId, Collection<String> envelopeNos) {
+        access.demand(Act.SEE_WHOLE_CASE);
+        BallotBook ballots = elections.ballots(electionId);
+        return envelopeNos.stream()
+                .map(number -> line(new CaseKey(electionId, number), ballots))
+                .toList();
+    }
+
+    private EnvelopeLine line(CaseKey key, BallotBook ballots) {
+        CaseReport report = assessments.now(key);
+        EnvelopeCase one = states.find(key).orElseThrow();
+        Optional<Proposed> proposed = proposals.find(key);
+        return new EnvelopeLine(
+                key.envelopeNo(),
+                one.version(),
+                one.state(),
+                report.envelope().affirmation().name().listed(),
+                report.envelope().cast().votingLocation(),
+                report.envelope().cast().issueReasons().stream().sorted().toList(),
+                report.recommendation(),
+                explained(report),
+                proposed.orElse(null),
+                proposed.map(found -> name(found.proposedBy())).orElse(""),
+                proposed.map(found -> name(found.secondReadBy())).orElse(""),
+                contests(report, ballots));
+    }
+
+    /** The evidence behind what stands in the way, or is open; empty where nothing does. */
+    private static List<String> explained(CaseReport report) {
+        Set<String> words = new LinkedHashSet<>();
+        for (Answered one : report.settled().answered()) {
+            if (one.answer() instanceof Answer.Defect defect) {
+                words.add(sentence(defect.reason().words()));
+                one.evidence().stream().map(Evidence::words).forEach(words::add);
+            }
+        }
+        report.stillOpen().forEach(open -> words.add("Open: " + open + "."));
+        return List.copyOf(words);
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    }
+
+    private static Map<String, String> contests(CaseReport report, BallotBook ballots) {
+        Map<String, String> contests = new TreeMap<>();
+        ballots.style(report.envelope().cast().ballotStyle())
+                .map(BallotStyle::contestIds)
+                .orElse(Set.of())
+                .forEach(id -> contests.put(id, ballots.contestTitle(id)));
+        return contests;
+    }
+
+    private String name(@Nullable String userName) {
+        return userName == null
+                ? ""
+                : access.whoIs(userName).map(OfficeUser::fullName).orElse(userName);
+    }
+
+    private static ReadyGroup group(List<ReadyCase> together) {
+        ReadyCase first = together.get(0);
+        Map<String, Integer> envelopes = new LinkedHashMap<>();
+        together.forEach(one -> envelopes.put(one.proposal().key().envelopeNo(), one.version()));
+        return new ReadyGroup(
+                first.proposal().as(), reason(first), standsAlone(first), envelopes, references(together));
+    }
+
+    private static List<String> references(List<ReadyCase> of) {
+        return of.stream()
+                .map(one -> one.proposal().grounds().legalReference())
+                .filter(reference -> !reference.isBlank())
+                .distinct()
+                .toList();
+    }
+
+    private static String name(ReadyCase one) {
+        return standsAlone(one)
+                ? one.proposal().key().envelopeNo()
+                : one.proposal().as() + " " + order(one);
+    }
+
+    private static int order(ReadyCase one) {
+        Reason reason = reason(one);
+        return reason == null ? -1 : reason.ordinal();
+    }
+
+    /** All that count in full are one group, whatever is noted beside. */
+    private static @Nullable Reason reason(ReadyCase one) {
+        List<Reason> reasons = one.proposal().grounds().reasons();
+        return reasons.isEmpty() || one.proposal().as() == DecidedAs.COUNT ? null : reasons.get(0);
+    }
+
+    private static boolean standsAlone(ReadyCase one) {
+        return !one.proposal().grounds().departsBecause().isBlank();
+    }
+}

@@ -1,0 +1,7 @@
+package org.proviso.board.motion;
+
+import java.time.Instant;
+import org.proviso.core.deciding.Vote;
+
+/** One member's vote on a motion, and who noted it: the member, or another who keeps the record. */
+public record BoardVote(String userName, Vote vote, String notedBy, Instant castAt) {}

@@ -1,0 +1,172 @@
+package org.proviso.board.motion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.board.AgendaItem;
+import org.proviso.board.AgendaStore;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.BoardSession;
+import org.proviso.board.MemberStore;
+import org.proviso.board.MotionKind;
+import org.proviso.board.MotionStore;
+import org.proviso.board.MoveMotion;
+import org.proviso.board.Proposals;
+import org.proviso.board.SessionChecks;
+import org.proviso.board.SessionKey;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionChecks;
+import org.proviso.core.deciding.Grounds;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.review.CaseService;
+import org.proviso.review.EnvelopeCase;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.stereotype.Component;
+
+/** What stands in the way of a motion, seen before anybody votes on it. */
+@Component
+class MotionChecks {
+
+    private final AgendaStore agenda;
+    private final MemberStore members;
+    private final MotionStore motions;
+    private final Proposals proposals;
+    private final CaseService cases;
+
+    MotionChecks(AgendaStore agenda, MemberStore members, MotionStore motions, Proposals proposals, CaseService cases) {
+        this.agenda = agenda;
+        this.members = members;
+        this.motions = motions;
+        this.proposals = proposals;
+        this.cases = cases;
+    }
+
+    /** Whoever acts on a motion must sit in the session, and it must be open. */
+    Optional<Refusal> sitting(BoardSession session, String userName) {
+        return SessionChecks.open(session).or(() -> SessionChecks.present(members.present(session.key()), userName));
+    }
+
+    /** The motion must be before the session. */
+    static Optional<Refusal> pending(BoardMotion motion) {
+        return SessionChecks.refuse(
+                motion.end() != null,
+                Why.MOTION_ALREADY_DECIDED,
+                "Motion " + motion.key().motionNo() + " has ended.");
+    }
+
+    /** The motion must have been put to the vote. */
+    static Optional<Refusal> put(BoardMotion motion) {
+        return pending(motion)
+                .or(() -> SessionChecks.refuse(
+                        motion.putAt() == null,
+                        Why.NOT_IN_THIS_STATE,
+                        "Motion " + motion.key().motionNo() + " was not put to the vote yet."));
+    }
+
+    /** Nobody who stands aside on an envelope moves, seconds or votes on it. */
+    Optional<Refusal> recused(SessionKey session, String userName, Set<String> envelopes, Why why) {
+        List<String> aside = members.recused(session).getOrDefault(userName, Set.of()).stream()
+                .filter(envelopes::contains)
+                .sorted()
+                .toList();
+        return SessionChecks.refuse(
+                !aside.isEmpty(), why, userName + " stands aside on " + String.join(", ", aside) + ".");
+    }
+
+    Optional<Refusal> move(BoardSession session, MoveMotion move, String mover) {
+        return sitting(session, mover)
+                .or(() -> SessionChecks.nothingPending(motions.pending(session.key())))
+                .or(() -> listed(move))
+                .or(() -> recused(session.key(), mover, move.envelopes().keySet(), Why.RECUSED_MEMBER_MOVED))
+                .or(() -> contests(move))
+                .or(() -> together(move))
+                .or(() -> grounds(move))
+                .or(() -> states(move));
+    }
+
+    private Optional<Refusal> listed(MoveMotion move) {
+        return move.envelopes().keySet().stream()
+                .sorted()
+                .flatMap(envelope -> SessionChecks.onAgenda(agenda.find(move.session(), envelope), envelope).stream())
+                .findFirst();
+    }
+
+    /** Several envelopes go together only as the group they are in, and only for what was proposed of them. */
+    private Optional<Refusal> together(MoveMotion move) {
+        if (move.envelopes().size() == 1) {
+            return Optional.empty();
+        }
+        if (move.kind() == MotionKind.REOPEN) {
+            return Optional.of(Refusal.of(Why.NOT_ONE_GROUP, "Envelopes are opened again one at a time."));
+        }
+        List<AgendaItem> items = items(move);
+        boolean oneGroup = items.stream().noneMatch(AgendaItem::standsAlone)
+                && items.stream().map(AgendaItem::group).distinct().count() == 1;
+        boolean asProposed = move.kind().asks().isEmpty()
+                || items.stream().allMatch(item -> move.kind().asks().get() == item.proposed());
+        return SessionChecks.refuse(
+                        !oneGroup, Why.NOT_ONE_GROUP, "These envelopes are not one consent group: move each by itself.")
+                .or(() -> SessionChecks.refuse(
+                        !asProposed,
+                        Why.NOT_ONE_GROUP,
+                        "Together they can be moved only as proposed: pull out the one that is to be moved otherwise."))
+                .or(() -> changed(move, items));
+    }
+
+    private Optional<Refusal> changed(MoveMotion move, List<AgendaItem> items) {
+        return items.stream()
+                .filter(item -> proposals
+                        .find(move.session().caseOf(item.envelopeNo()))
+                        .filter(proposed -> proposed.isAsOn(item))
+                        .isEmpty())
+                .findFirst()
+                .map(item -> Refusal.of(
+                        Why.NOT_IN_THIS_STATE,
+                        item.envelopeNo()
+                                + " was proposed otherwise since it came on the agenda: put it there again."));
+    }
+
+    private static Optional<Refusal> contests(MoveMotion move) {
+        boolean one =
+                move.kind() == MotionKind.COUNT_IN_PART && move.envelopes().size() == 1;
+        return SessionChecks.refuse(
+                !move.contests().isEmpty() && !one,
+                Why.NO_CONTESTS,
+                "Contests are named only to count in part, and for one envelope at a time.");
+    }
+
+    private static Optional<Refusal> grounds(MoveMotion move) {
+        Optional<DecidedAs> asks = move.kind().asks();
+        Grounds grounds = new Grounds(move.reasons(), move.legalReference(), move.because());
+        if (asks.isPresent()) {
+            return DecisionChecks.grounds(asks.get(), grounds);
+        }
+        return SessionChecks.refuse(
+                move.because().isBlank(), Why.NO_REASON, "To " + move.kind().words() + " needs a reason.");
+    }
+
+    private Optional<Refusal> states(MoveMotion move) {
+        List<Refusal> refusals = new ArrayList<>();
+        move.envelopes().forEach((envelope, seen) -> {
+            EnvelopeCase now = cases.find(move.session().caseOf(envelope)).orElseThrow();
+            if (now.version() != seen) {
+                throw new OptimisticLockingFailureException("The case " + envelope + " was changed since you saw it.");
+            }
+            SessionChecks.refuse(
+                            now.state() != move.kind().from(),
+                            Why.NOT_IN_THIS_STATE,
+                            envelope + " is " + now.state().spoken() + ".")
+                    .ifPresent(refusals::add);
+        });
+        return refusals.stream().findFirst();
+    }
+
+    private List<AgendaItem> items(MoveMotion move) {
+        return move.envelopes().keySet().stream()
+                .sorted()
+                .map(envelope -> agenda.find(move.session(), envelope).orElseThrow())
+                .toList();
+    }
+}

@@ -1,0 +1,138 @@
+package org.proviso.board.motion;
+
+import jakarta.validation.Valid;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.board.AgendaItem;
+import org.proviso.board.BoardClock;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
+import org.proviso.board.BoardStep;
+import org.proviso.board.Body;
+import org.proviso.board.CallSession;
+import org.proviso.board.ElectionNow;
+import org.proviso.board.MemberStore;
+import org.proviso.board.SessionKey;
+import org.proviso.board.SessionStore;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Vote;
+import org.proviso.review.CaseKey;
+import org.proviso.review.decide.DecisionService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.interceptor.TransactionAspectSupport;
+import org.springframework.validation.annotation.Validated;
+
+/**
+ * Where one official decides: a session of one, with one motion and one vote a decision, so that the record reads as a
+ * board's does. Thread-safe.
+ */
+@Service
+@Validated
+public class OfficialService {
+
+    private final BoardService boards;
+    private final AgendaService agendas;
+    private final MotionService motions;
+    private final AccessService access;
+    private final BoardClock clock;
+    private final MemberStore members;
+    private final DecisionService decisions;
+    private final SessionStore sessions;
+
+    OfficialService(
+            BoardService boards,
+            AgendaService agendas,
+            MotionService motions,
+            AccessService access,
+            BoardClock clock,
+            MemberStore members,
+            DecisionService decisions,
+            SessionStore sessions) {
+        this.boards = boards;
+        this.agendas = agendas;
+        this.motions = motions;
+        this.access = access;
+        this.clock = clock;
+        this.members = members;
+        this.decisions = decisions;
+        this.sessions = sessions;
+    }
+
+    /**
+     * Decides in the signed-in official's session of the day, which is opened if there is none. On a refusal nothing
+     * is written at all, not even the session.
+     */
+    @Transactional
+    public VoteClosed decide(@Valid DecideAlone decision) {
+        String official = access.demand(Act.DECIDE).userName();
+        // Sessions first, then cases, the head of the chain last: the acts below record themselves one by one.
+        sessions.lockAll(decision.electionId());
+        decisions.hold(decision.envelopes().keySet().stream()
+                .map(envelope -> new CaseKey(decision.electionId(), envelope))
+                .toList());
+        VoteClosed closed = decided(official, decision);
+        if (closed instanceof VoteClosed.Refused) {
+            TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
+        }
+        return closed;
+    }
+
+    private VoteClosed decided(String official, DecideAlone decision) {
+        BoardStep<BoardSession> today = today(official, decision.electionId());
+        if (today instanceof BoardStep.Refused<BoardSession> refused) {
+            return refused(refused.why());
+        }
+        SessionKey session = ((BoardStep.Done<BoardSession>) today).now().key();
+        BoardStep<List<AgendaItem>> listed =
+                agendas.put(session, decision.envelopes().keySet());
+        if (listed instanceof BoardStep.Refused<List<AgendaItem>> refused) {
+            return refused(refused.why());
+        }
+        BoardStep<BoardMotion> voted = then(
+                motions.move(decision.in(session)),
+                motion -> then(
+                        motions.put(motion.key(), motion.version()),
+                        put -> motions.vote(new CastVote(put.key(), official, Vote.YES))));
+        if (voted instanceof BoardStep.Refused<BoardMotion> refused) {
+            return refused(refused.why());
+        }
+        BoardMotion motion = ((BoardStep.Done<BoardMotion>) voted).now();
+        return motions.close(motion.key(), motion.version());
+    }
+
+    /** The session in which the official sits today; one left open from an earlier day is closed. */
+    private BoardStep<BoardSession> today(String official, String electionId) {
+        ElectionNow now = clock.in(electionId);
+        for (int number : members.sessionsWith(electionId, official)) {
+            BoardSession session = boards.session(new SessionKey(electionId, number));
+            if (session.body() == Body.OFFICIAL
+                    && session.calledFor().toLocalDate().equals(now.at().toLocalDate())) {
+                return new BoardStep.Done<>(session);
+            }
+            BoardStep<BoardSession> closed = boards.close(session.key(), session.version());
+            if (closed instanceof BoardStep.Refused<BoardSession>) {
+                return closed;
+            }
+        }
+        CallSession call = new CallSession(
+                electionId, Body.OFFICIAL, now.at(), now.election().office().name());
+        return then(
+                boards.call(call),
+                called -> then(
+                        boards.open(called.key(), called.version()), opened -> boards.arrive(opened.key(), official)));
+    }
+
+    private static <T> BoardStep<T> then(BoardStep<T> step, Function<T, BoardStep<T>> next) {
+        return step instanceof BoardStep.Done<T> done ? next.apply(done.now()) : step;
+    }
+
+    private static VoteClosed refused(List<Refusal> why) {
+        return new VoteClosed.Refused(why, Map.of());
+    }
+}

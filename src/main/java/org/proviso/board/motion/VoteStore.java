@@ -1,0 +1,60 @@
+package org.proviso.board.motion;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.proviso.board.MotionKey;
+import org.proviso.core.Code;
+import org.proviso.core.deciding.Vote;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of votes. */
+@Repository
+public class VoteStore {
+
+    private static final String OF_MEMBER =
+            " where election_id = ? and session_no = ? and motion_no = ? and user_name = ?";
+
+    private final JdbcClient jdbc;
+
+    VoteStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    public List<BoardVote> all(MotionKey key) {
+        return jdbc.sql("""
+                        select * from vote where election_id = ? and session_no = ? and motion_no = ?
+                        order by user_name""")
+                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
+                .query((row, number) -> new BoardVote(
+                        row.getString("user_name"),
+                        Code.find(Vote.class, row.getString("vote")).orElseThrow(),
+                        row.getString("noted_by"),
+                        row.getObject("cast_at", OffsetDateTime.class).toInstant()))
+                .list();
+    }
+
+    void note(MotionKey key, String member, Vote vote, String notedBy, OffsetDateTime at) {
+        takeBack(key, member);
+        jdbc.sql("""
+                        insert into vote (election_id, session_no, motion_no, user_name, vote, cast_at, noted_by)
+                        values (?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        key.session().electionId(),
+                        key.session().sessionNo(),
+                        key.motionNo(),
+                        member,
+                        vote.code(),
+                        at,
+                        notedBy)
+                .update();
+    }
+
+    /** Whether there was one to take back. */
+    boolean takeBack(MotionKey key, String member) {
+        return jdbc.sql("delete from vote" + OF_MEMBER)
+                        .params(key.session().electionId(), key.session().sessionNo(), key.motionNo(), member)
+                        .update()
+                > 0;
+    }
+}

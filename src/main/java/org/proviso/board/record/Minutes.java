@@ -1,0 +1,63 @@
+package org.proviso.board.record;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.Body;
+import org.proviso.board.MotionKey;
+import org.proviso.board.MotionKind;
+import org.proviso.board.SessionKey;
+import org.proviso.core.chain.ChainHead;
+import org.proviso.core.deciding.Vote;
+
+/**
+ * The record of a session for its minutes: times on the county's clock (null for what has not happened), names as the
+ * members bear them, and the head of the election's ledger when the record was drawn up. A decision took effect on the
+ * vote recorded here, not on the adoption of the minutes.
+ */
+public record Minutes(
+        SessionKey session,
+        Body body,
+        String election,
+        String place,
+        LocalDateTime calledFor,
+        @Nullable LocalDateTime openedAt,
+        @Nullable LocalDateTime closedAt,
+        int members,
+        int quorum,
+        List<Attendance> attendance,
+        List<StoodAside> recusals,
+        List<PulledOut> pulledOut,
+        List<Moved> motions,
+        ChainHead ledger) {
+
+    /** A member who came, and left. */
+    public record Attendance(
+            String name, LocalDateTime arrivedAt, @Nullable LocalDateTime leftAt) {}
+
+    /** A member who stood aside; the ground is empty for a reader who may not see whole cases. */
+    public record StoodAside(String name, String envelopeNo, String ground, LocalDateTime at) {}
+
+    /** An envelope taken out of its consent group, and by whom. */
+    public record PulledOut(String envelopeNo, String by) {}
+
+    /**
+     * A motion with its votes. {@code because} is empty for a reader who may not see whole cases; {@code result} says in
+     * words how it ended and what that came to, and is empty while it is before the session.
+     */
+    public record Moved(
+            MotionKey motion,
+            MotionKind kind,
+            List<String> envelopes,
+            List<String> reasons,
+            String legalReference,
+            String because,
+            String movedBy,
+            String secondedBy,
+            List<Voted> votes,
+            String result,
+            @Nullable LocalDateTime endedAt) {}
+
+    /** One member's vote. */
+    public record Voted(String name, Vote vote) {}
+}

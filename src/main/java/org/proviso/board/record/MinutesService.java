@@ -1,0 +1,140 @@
+package org.proviso.board.record;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.board.AgendaStore;
+import org.proviso.board.BoardClock;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.BoardSession;
+import org.proviso.board.MemberStore;
+import org.proviso.board.MotionStore;
+import org.proviso.board.SessionKey;
+import org.proviso.board.SessionStore;
+import org.proviso.board.motion.VoteStore;
+import org.proviso.core.Election;
+import org.proviso.core.rules.Reason;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Draws up the record of a session. Members act in public and are named (common practice); what they wrote about a
+ * voter is shown to those who may see whole cases only.
+ */
+@Service
+public class MinutesService {
+
+    private final SessionStore sessions;
+    private final MemberStore members;
+    private final AgendaStore agenda;
+    private final MotionStore motions;
+    private final VoteStore votes;
+    private final AccessService access;
+    private final BoardClock clock;
+    private final LedgerService ledger;
+
+    MinutesService(
+            SessionStore sessions,
+            MemberStore members,
+            AgendaStore agenda,
+            MotionStore motions,
+            VoteStore votes,
+            AccessService access,
+            BoardClock clock,
+            LedgerService ledger) {
+        this.sessions = sessions;
+        this.members = members;
+        this.agenda = agenda;
+        this.motions = motions;
+        this.votes = votes;
+        this.access = access;
+        this.clock = clock;
+        this.ledger = ledger;
+    }
+
+    /** The record as it stands now; {@link IllegalArgumentException} where there is no such session. */
+    @Transactional(readOnly = true)
+    public Minutes of(SessionKey key) {
+        access.demand(Act.READ_REDACTED_CASES);
+        BoardSession session = sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
+        Election election = clock.in(key.electionId()).election();
+        ZoneId zone = election.zone();
+        return new Minutes(
+                key,
+                session.body(),
+                election.name(),
+                session.place(),
+                session.calledFor(),
+                local(session.openedAt(), zone),
+                local(session.closedAt(), zone),
+                session.body().seats(election).members(),
+                session.quorum(),
+                attendance(key, zone),
+                recusals(key, zone),
+                pulledOut(key),
+                motions.all(key).stream().map(motion -> moved(motion, zone)).toList(),
+                ledger.head(LedgerChain.of(key.electionId())));
+    }
+
+    private List<Minutes.Attendance> attendance(SessionKey key, ZoneId zone) {
+        return members.all(key).stream()
+                .map(member -> new Minutes.Attendance(
+                        name(member.userName()),
+                        LocalDateTime.ofInstant(member.arrivedAt(), zone),
+                        local(member.leftAt(), zone)))
+                .toList();
+    }
+
+    private List<Minutes.StoodAside> recusals(SessionKey key, ZoneId zone) {
+        return members.recusals(key).stream()
+                .map(recusal -> new Minutes.StoodAside(
+                        name(recusal.userName()),
+                        recusal.envelopeNo(),
+                        forDeciders(recusal.ground()),
+                        LocalDateTime.ofInstant(recusal.recordedAt(), zone)))
+                .toList();
+    }
+
+    private List<Minutes.PulledOut> pulledOut(SessionKey key) {
+        return agenda.all(key).stream()
+                .filter(item -> item.pulledOutBy() != null)
+                .map(item -> new Minutes.PulledOut(item.envelopeNo(), name(item.pulledOutBy())))
+                .toList();
+    }
+
+    private Minutes.Moved moved(BoardMotion motion, ZoneId zone) {
+        return new Minutes.Moved(
+                motion.key(),
+                motion.kind(),
+                motion.putNos(),
+                motion.reasons().stream().map(Reason::words).toList(),
+                motion.legalReference(),
+                forDeciders(motion.because()),
+                name(motion.movedBy()),
+                motion.secondedBy() == null ? "" : name(motion.secondedBy()),
+                votes.all(motion.key()).stream()
+                        .map(vote -> new Minutes.Voted(name(vote.userName()), vote.vote()))
+                        .toList(),
+                motion.words() == null ? "" : motion.words(),
+                local(motion.endedAt(), zone));
+    }
+
+    private String forDeciders(String text) {
+        return access.may(Act.SEE_WHOLE_CASE) ? text : "";
+    }
+
+    private String name(String userName) {
+        return access.whoIs(userName).map(OfficeUser::fullName).orElse(userName);
+    }
+
+    private static @Nullable LocalDateTime local(@Nullable Instant moment, ZoneId zone) {
+        return moment == null ? null : LocalDateTime.ofInstant(moment, zone);
+    }
+}

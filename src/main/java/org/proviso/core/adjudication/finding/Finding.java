@@ -1,0 +1,25 @@
+package org.proviso.core.adjudication.finding;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.facts.FactWord;
+
+/** What is known of one fact: the words that hold (null when nobody knows), and the evidence for it. */
+public record Finding(@Nullable Set<? extends FactWord> words, List<Evidence> evidence) {
+
+    public static final Finding UNKNOWN = new Finding(null, List.of());
+
+    /** Unknown, with what was looked at in vain. */
+    public static Finding unknown(Evidence... evidence) {
+        return new Finding(null, List.of(evidence));
+    }
+
+    public static Finding of(FactWord word, Evidence... evidence) {
+        return new Finding(Set.of(word), List.of(evidence));
+    }
+
+    public boolean isKnown() {
+        return words != null;
+    }
+}

@@ -1,0 +1,86 @@
+package org.proviso.core.adjudication.finding;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.matching.Candidate;
+import org.proviso.core.matching.Match;
+
+/**
+ * How an envelope stands to the roll: the pairing a person confirmed, the one the match presumes, or none. The voter
+ * id is null where there is none; candidates are listed where several fit; {@code likeness} is the match in words with the figure behind it.
+ */
+public record Link(
+        Identity identity,
+        @Nullable String voterId,
+        double probability,
+        List<String> likeness,
+        List<Candidate> candidates) {
+
+    private static final double LEAST_SHOWN = 0.001;
+
+    /** A link with no other candidates to show. */
+    public Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
+        this(identity, voterId, probability, likeness, List.of());
+    }
+
+    /** What a match presumes: only a sure one names a voter, and even that is for a person to confirm. */
+    public static Link presumed(Match match) {
+        Candidate best = match.best().orElse(null);
+        double probability = best == null ? 0 : best.probability();
+        List<String> likeness = best == null ? List.of() : likeness(match.reason(), best.evidence());
+        return switch (match.verdict()) {
+            case SURE -> new Link(Identity.PRESUMED, best.voterId(), probability, likeness);
+            case LIKELY -> new Link(Identity.ONE_FITS_WELL, best.voterId(), probability, likeness);
+            case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness, match.candidates());
+            case NONE -> new Link(Identity.NONE_FITS, null, probability, List.of());
+        };
+    }
+
+    /** Why the match leaves open who it is, of one or several; empty where it does not, or says no ground. */
+    public String doubt() {
+        return identity == Identity.SEVERAL_FIT && !likeness.isEmpty() ? likeness.get(0) : "";
+    }
+
+    private static List<String> likeness(String reason, List<String> evidence) {
+        return Stream.concat(Stream.of(reason).filter(words -> !words.isEmpty()), evidence.stream())
+                .toList();
+    }
+
+    /**
+     * Whether a person would read both alike: the same voter, words and candidates, and no figure moved by a tenth of a
+     * percent, which is the least that is shown.
+     */
+    public boolean saysTheSame(Link other) {
+        return identity == other.identity
+                && Objects.equals(voterId, other.voterId)
+                && likeness.equals(other.likeness)
+                && Math.abs(probability - other.probability) < LEAST_SHOWN
+                && lists(other.candidates)
+                && other.lists(candidates);
+    }
+
+    private boolean lists(List<Candidate> others) {
+        return others.stream()
+                .filter(one -> one.probability() >= LEAST_SHOWN)
+                .allMatch(one -> candidates.stream().anyMatch(own -> alike(own, one)));
+    }
+
+    private static boolean alike(Candidate one, Candidate other) {
+        return one.voterId().equals(other.voterId())
+                && one.evidence().equals(other.evidence())
+                && Math.abs(one.probability() - other.probability()) < LEAST_SHOWN;
+    }
+
+    /** The link with a person's word on it. */
+    public Link confirmed() {
+        return new Link(Identity.CONFIRMED, voterId, probability, likeness);
+    }
+
+    /** Whether a person has settled who the voter is. */
+    public boolean isSettled() {
+        return identity == Identity.CONFIRMED || identity == Identity.NOT_ON_ROLL;
+    }
+}

@@ -1,0 +1,33 @@
+package org.proviso.core.matching.grades;
+
+/** How two driver's license numbers compare; a new state or a new card changes it. Shares as in {@link Shares}. */
+public enum LicenseGrade implements Grade {
+    SAME(0.95, 0.0000002, 0.0000002, "Same driver's license."),
+    DIFFERENT(0.05, 1, 1, "Other driver's license."),
+    UNKNOWN(1, 1, 1, "");
+
+    private final Shares shares;
+    private final String words;
+
+    LicenseGrade(double own, double kin, double chance, String words) {
+        this.shares = new Shares(own, kin, chance);
+        this.words = words;
+    }
+
+    @Override
+    public Shares shares() {
+        return shares;
+    }
+
+    @Override
+    public String words() {
+        return words;
+    }
+
+    public static LicenseGrade of(int a, int b) {
+        if (a == 0 || b == 0) {
+            return UNKNOWN;
+        }
+        return a == b ? SAME : DIFFERENT;
+    }
+}

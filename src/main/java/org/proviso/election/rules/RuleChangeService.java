@@ -1,0 +1,152 @@
+package org.proviso.election.rules;
+
+import jakarta.validation.Valid;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.adjudication.proof.PackProof;
+import org.proviso.core.adjudication.proof.ProofReport;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.RulePack;
+import org.proviso.election.ElectionService;
+import org.proviso.election.RuleChange;
+import org.proviso.election.RuleChangeStore;
+import org.proviso.election.RulesChanged;
+import org.proviso.election.RulesRefusedException;
+import org.proviso.election.RulesService;
+import org.proviso.files.InputException;
+import org.proviso.files.packs.RulePacks;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.validation.annotation.Validated;
+
+/**
+ * Puts a rule pack of the office's own in force. It is proved first, and one that breaks a promise is refused, unless
+ * counsel's override is recorded with the counterexample. Cases decided before keep the rules they were decided under.
+ */
+@Service
+@Validated
+public class RuleChangeService {
+
+    private final RuleChangeStore changes;
+    private final RulesService rules;
+    private final ElectionService elections;
+    private final AccessService access;
+    private final LedgerService ledger;
+    private final ApplicationEventPublisher rooms;
+    private final Clock clock;
+
+    RuleChangeService(
+            RuleChangeStore changes,
+            RulesService rules,
+            ElectionService elections,
+            AccessService access,
+            LedgerService ledger,
+            ApplicationEventPublisher rooms,
+            Clock clock) {
+        this.changes = changes;
+        this.rules = rules;
+        this.elections = elections;
+        this.access = access;
+        this.ledger = ledger;
+        this.rooms = rooms;
+        this.clock = clock;
+    }
+
+    /** A pack that could be put in force: what the proof says of it, and the rules as they would be. */
+    public record Tried(RulePack pack, ProofReport proof, DeadlineBook book) {}
+
+    /** Reads and proves a pack; nothing is changed. A pack that cannot be read is refused with file, line and key. */
+    @Transactional(readOnly = true)
+    public Tried tryOut(String electionId, String content) {
+        access.demand(Act.PUT_RULES_IN_FORCE);
+        RulePack pack = read(content);
+        DeadlineBook book = rules.under(electionId, pack);
+        return new Tried(pack, PackProof.of(pack, book.pack().electionDate()), book);
+    }
+
+    /** The packs put in force, in their order. */
+    @Transactional(readOnly = true)
+    public List<RuleChange> changes(String electionId) {
+        access.demand(Act.READ_FIGURES);
+        return changes.all(electionId);
+    }
+
+    /** Puts a pack in force and gives the number of the change. */
+    @Transactional
+    public int put(@Valid PutRulesInForce command) {
+        OfficeUser supervisor = access.demand(Act.PUT_RULES_IN_FORCE);
+        String id = command.electionId();
+        if (elections.isClosed(id)) {
+            throw new RulesRefusedException("The election is closed.");
+        }
+        Tried tried = tryOut(id, command.content());
+        String counterexample = counterexample(tried.proof());
+        if (!tried.proof().holds() && !command.isOverride()) {
+            throw new RulesRefusedException("The pack breaks a promise and was refused. " + counterexample);
+        }
+        RuleChange change = change(command, tried, counterexample, supervisor);
+        if (change.hashBefore().equals(change.packHash())) {
+            throw new RulesRefusedException("These are the rules in force already.");
+        }
+        changes.insert(id, change, command.content());
+        rules.keep(id);
+        rooms.publishEvent(new RulesChanged(
+                id, "Another rule pack was put in force: " + tried.pack().name() + "."));
+        ledger.record(
+                LedgerChain.of(id),
+                supervisor.actor(),
+                "rules_put_in_force",
+                "rules-" + change.changeNo(),
+                told(change));
+        return change.changeNo();
+    }
+
+    private RuleChange change(PutRulesInForce command, Tried tried, String counterexample, OfficeUser supervisor) {
+        boolean holds = tried.proof().holds();
+        return new RuleChange(
+                changes.next(command.electionId()),
+                tried.pack().id(),
+                tried.book().pack().hash(),
+                rules.book(command.electionId()).pack().hash(),
+                holds ? "proved" : "overridden",
+                counterexample,
+                holds ? "" : command.counsel(),
+                holds ? "" : command.ground(),
+                supervisor.userName(),
+                clock.instant());
+    }
+
+    /** What an observer may read; counsel's words stay in the office. */
+    private static Map<String, Object> told(RuleChange change) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("pack", change.packId());
+        payload.put("pack_hash", change.packHash());
+        payload.put("hash_before", change.hashBefore());
+        payload.put("accepted_because", change.acceptedBecause());
+        payload.put("counterexample", change.counterexample());
+        return payload;
+    }
+
+    private static String counterexample(ProofReport proof) {
+        return proof.violations().stream()
+                .map(one -> one.promise() + " But " + one.counterexample() + ".")
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static RulePack read(String content) {
+        try {
+            return RulePacks.read("the uploaded pack", content);
+        } catch (InputException e) {
+            throw new RulesRefusedException(String.valueOf(e.getMessage()));
+        }
+    }
+}

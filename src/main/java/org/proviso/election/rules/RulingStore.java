@@ -1,0 +1,77 @@
+package org.proviso.election.rules;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.proviso.core.CountyRuling;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of county rulings: what holds now, and every signing. */
+@Repository
+class RulingStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    RulingStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /** Puts a ruling in force, in the place of an earlier one on the same rule, and keeps the act; its number. */
+    int sign(String electionId, CountyRuling ruling, String recordedBy) {
+        jdbc.sql("delete from county_ruling where election_id = ? and rule = ?")
+                .params(electionId, ruling.rule())
+                .update();
+        jdbc.sql("""
+                        insert into county_ruling (election_id, rule, ruled_value, signed_by, signed_on, ground)
+                        values (?, ?, ?, ?, ?, ?)""")
+                .params(electionId, ruling.rule(), ruling.value(), ruling.signedBy(), ruling.on(), ruling.ground())
+                .update();
+        int number = jdbc.sql("select coalesce(max(act_no), 0) + 1 from ruling_act where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into ruling_act (election_id, act_no, rule, ruled_value, signed_by, signed_on, ground,
+                            recorded_by, recorded_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                .params(
+                        electionId,
+                        number,
+                        ruling.rule(),
+                        ruling.value(),
+                        ruling.signedBy(),
+                        ruling.on(),
+                        ruling.ground(),
+                        recordedBy,
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                .update();
+        return number;
+    }
+
+    List<RecordedRuling> acts(String electionId) {
+        return jdbc.sql("select * from ruling_act where election_id = ? order by act_no")
+                .param(electionId)
+                .query(RulingStore::act)
+                .list();
+    }
+
+    private static RecordedRuling act(ResultSet row, int place) throws SQLException {
+        return new RecordedRuling(
+                row.getInt("act_no"),
+                new CountyRuling(
+                        row.getString("rule"),
+                        row.getString("ruled_value"),
+                        row.getString("signed_by"),
+                        row.getObject("signed_on", LocalDate.class),
+                        row.getString("ground")),
+                row.getString("recorded_by"),
+                row.getObject("recorded_at", OffsetDateTime.class).toInstant());
+    }
+}

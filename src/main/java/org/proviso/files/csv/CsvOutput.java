@@ -1,0 +1,64 @@
+package org.proviso.files.csv;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import de.siegmar.fastcsv.writer.QuoteStrategies;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.proviso.files.AtomicFile;
+
+/**
+ * Writes a CSV file whole or not at all: UTF-8, LF, quotes only where a cell needs them. Cells are written as they are.
+ * A cell that begins with {@code =}, {@code +}, {@code -} or {@code @} is a formula to a spreadsheet; whoever opens
+ * such a file there imports its columns as text.
+ */
+public final class CsvOutput {
+
+    private final CsvWriter out;
+    private final int width;
+
+    private CsvOutput(CsvWriter out, int width) {
+        this.out = out;
+        this.width = width;
+    }
+
+    /** Replaces the file by the header and the rows written. */
+    public static void write(Path target, List<String> header, Consumer<CsvOutput> rows) {
+        AtomicFile.write(target, text -> {
+            CsvWriter writer = builder(header.size()).build(text);
+            CsvOutput output = new CsvOutput(writer, header.size());
+            output.row(header);
+            rows.accept(output);
+            writer.flush();
+        });
+    }
+
+    /** The header and the rows as one text, for standard output. */
+    public static String text(List<String> header, Consumer<CsvOutput> rows) {
+        StringWriter text = new StringWriter();
+        CsvOutput output = new CsvOutput(builder(header.size()).bufferSize(0).build(text), header.size());
+        output.row(header);
+        rows.accept(output);
+        return text.toString();
+    }
+
+    /** An empty cell that is alone in its row is quoted, as an empty line would be no row. */
+    private static CsvWriter.CsvWriterBuilder builder(int width) {
+        CsvWriter.CsvWriterBuilder builder = CsvWriter.builder().lineDelimiter(LineDelimiter.LF);
+        return width == 1 ? builder.quoteStrategy(QuoteStrategies.EMPTY) : builder;
+    }
+
+    /** Writes one row, which has a cell for each column of the header. */
+    public void row(String... cells) {
+        row(List.of(cells));
+    }
+
+    public void row(List<String> cells) {
+        if (cells.size() != width) {
+            throw new IllegalArgumentException(cells.size() + " cells where the header has " + width);
+        }
+        out.writeRecord(cells);
+    }
+}

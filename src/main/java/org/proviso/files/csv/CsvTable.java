@@ -1,0 +1,207 @@
+package org.proviso.files.csv;
+
+import de.siegmar.fastcsv.reader.CloseableIterator;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.proviso.files.InputException;
+
+/**
+ * One CSV file, read row by row: UTF-8, a header, columns in any order, every row as wide as the header. What is wrong
+ * is an {@link InputException} with its line; unknown columns are named once in a warning. Empty lines are passed over;
+ * a quote inside an unquoted cell is a character like any other.
+ */
+public final class CsvTable implements Closeable {
+
+    static final String TOO_LONG =
+            "is longer than a row may be (1,000,000 characters); a quote that is opened and never closed can do this";
+
+    private final Path path;
+    private final String file;
+    private final CsvReader<Cells> reader;
+    private final CloseableIterator<Cells> rows;
+    private final Cells cells;
+    private final Header header;
+    private final CsvRow row;
+    private final List<UniqueKey> keys;
+
+    /** After what is no row at all there is no telling where the next one begins. */
+    private boolean isBroken;
+
+    private CsvTable(Path path, Columns columns, Consumer<String> warn) throws IOException {
+        this.path = path;
+        this.file = path.getFileName().toString();
+        this.cells = new Cells(file);
+        this.reader = CsvReader.builder()
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .maxBufferSize(Cells.LONGEST_RECORD)
+                .build(cells, new Utf8Reader(path));
+        this.rows = reader.iterator();
+        try {
+            if (!advance()) {
+                throw new InputException(file, 0, "", "is empty; it needs a header that names its columns");
+            }
+            this.header = new Header(file, columns, cells, warn);
+        } catch (RuntimeException e) {
+            reader.close();
+            throw e;
+        }
+        this.row = new CsvRow(file, header, cells);
+        this.keys = columns.keys().stream()
+                .map(key -> new UniqueKey(file, key, row, this::keyAt))
+                .toList();
+    }
+
+    /** Opens the file and reads its header. */
+    public static CsvTable open(Path path, Columns columns, Consumer<String> warn) {
+        String file = path.getFileName().toString();
+        if (!Files.isRegularFile(path)) {
+            throw new InputException(
+                    file, 0, "", "is missing from " + path.toAbsolutePath().getParent());
+        }
+        try {
+            return new CsvTable(path, columns, warn);
+        } catch (IOException e) {
+            throw unreadable(file, e);
+        }
+    }
+
+    /** Reads the whole file: every row, or the exception that names every bad one. */
+    public static <T> Rows<T> read(Path path, Columns columns, Consumer<String> warn, RowReader<T> each) {
+        List<T> values = new ArrayList<>();
+        Rows.Lines lines = new Rows.Lines();
+        each(path, columns, warn, table -> () -> each.read(table.row), (line, value) -> {
+            values.add(value);
+            lines.add(line);
+        });
+        return new Rows<>(path.getFileName().toString(), values, lines);
+    }
+
+    /**
+     * Hands over what is made of one row after the other, with its line. Where a row is refused, the rest of the file is
+     * still looked at, and the exception, which names every bad row, comes after the good rows above the first: the caller
+     * then drops those.
+     */
+    public static <T> void each(
+            Path path,
+            Columns columns,
+            Consumer<String> warn,
+            Function<CsvTable, Supplier<T>> rows,
+            BiConsumer<Integer, T> each) {
+        try (CsvTable table = open(path, columns, warn)) {
+            Supplier<T> row = rows.apply(table);
+            try {
+                while (table.next()) {
+                    each.accept(table.row.line(), row.get());
+                }
+            } catch (InputException first) {
+                throw BadRows.after(first, table, row::get);
+            }
+        }
+    }
+
+    /** Goes to the next row; false after the last one. */
+    public boolean next() {
+        if (!advance()) {
+            return false;
+        }
+        if (cells.count() != header.size()) {
+            String fields = cells.count() == 1 ? "1 field" : cells.count() + " fields";
+            throw row.wrong("has " + fields + " where the header has " + header.size());
+        }
+        for (UniqueKey key : keys) {
+            key.check();
+        }
+        return true;
+    }
+
+    /** The row last gone to: one object, refilled by {@link #next()}, so take from it what is to be kept. */
+    public CsvRow row() {
+        return row;
+    }
+
+    /** Where the column stands, to be asked once before the rows; -1 for an optional column that is not there. */
+    public int column(String name) {
+        return header.index(name);
+    }
+
+    /** How many columns the header has. */
+    public int width() {
+        return header.size();
+    }
+
+    @Override
+    public void close() {
+        try {
+            reader.close();
+        } catch (IOException e) {
+            throw unreadable(file, e);
+        }
+    }
+
+    private boolean advance() {
+        try {
+            if (isBroken || !rows.hasNext()) {
+                return false;
+            }
+            rows.next();
+            return true;
+        } catch (CsvParseException e) {
+            isBroken = true;
+            throw e.getCause() instanceof InputException cause ? cause : unparsable(e);
+        } catch (UncheckedIOException e) {
+            isBroken = true;
+            throw unreadable(file, e.getCause());
+        }
+    }
+
+    private InputException unparsable(CsvParseException e) {
+        String message = String.valueOf(e.getMessage());
+        String reason = "is not a row of cells: " + message;
+        if (message.startsWith("Unclosed quoted")) {
+            reason = "a quote is opened in this row and never closed";
+        } else if (message.startsWith("Unexpected character after closing quote")) {
+            reason = "text follows a closing quote; a quote within a quoted cell is written twice";
+        } else if (message.startsWith("The maximum buffer size")) {
+            reason = TOO_LONG;
+        }
+        return new InputException(file, cells.line(), "", reason);
+    }
+
+    /** Reads the file again up to a line: only when two keys have the same hash, which is all but surely a double. */
+    private List<String> keyAt(int line, List<String> key) {
+        try (CsvTable again = open(path, new Columns(key, List.of(), List.of()), warning -> {})) {
+            while (again.advance()) {
+                if (again.cells.line() == line) {
+                    return key.stream().map(again.row::text).toList();
+                }
+            }
+        }
+        throw new InputException(file, line, "", "changed while it was read");
+    }
+
+    private static InputException unreadable(String file, IOException cause) {
+        InputException wrong = new InputException(file, 0, "", "cannot be read: " + cause);
+        wrong.initCause(cause);
+        return wrong;
+    }
+
+    /** Makes one record of one row. */
+    @FunctionalInterface
+    public interface RowReader<T> {
+        T read(CsvRow row);
+    }
+}

@@ -1,0 +1,31 @@
+package org.proviso.files.election;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import org.proviso.core.CheckIn;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.csv.Rows;
+
+/** Reads {@code check-ins.csv}: what the poll books recorded. A check-in of no stated kind is a regular one. */
+public final class CheckInReader {
+
+    private static final Columns COLUMNS =
+            Columns.of("voter_id", "voting_location", "at", "kind?", "ballot_issued?", "cancelled_at?");
+
+    private CheckInReader() {}
+
+    public static Rows<CheckIn> read(Path file, Consumer<String> warn) {
+        return CsvTable.read(
+                file,
+                COLUMNS,
+                warn,
+                row -> new CheckIn(
+                        row.requiredKey("voter_id"),
+                        row.key("voting_location"),
+                        row.requiredDateTime("at"),
+                        row.code("kind", CheckIn.Kind.class, CheckIn.Kind.REGULAR),
+                        row.yesNo("ballot_issued"),
+                        row.dateTime("cancelled_at")));
+    }
+}

@@ -1,0 +1,48 @@
+package org.proviso.files.election;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.LongConsumer;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.CheckIn;
+import org.proviso.core.Contest;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.StreetSegment;
+import org.proviso.core.Transmittal;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
+import org.proviso.files.InputException;
+
+/**
+ * Everything the files of one election say, read and checked against each other. Lists are in file order; voters are
+ * by voter id in the order of the roll, mail ballots and check-ins by voter id.
+ */
+public record ElectionFolder(
+        Path folder,
+        Election election,
+        List<Contest> contests,
+        List<BallotStyle> styles,
+        List<PrecinctPart> precincts,
+        List<StreetSegment> streets,
+        Map<String, Voter> voters,
+        Map<String, List<MailBallot>> mailBallots,
+        Map<String, List<CheckIn>> checkIns,
+        List<VotedElsewhere> votedElsewhere,
+        List<Transmittal> transmittals,
+        List<Envelope> envelopes,
+        List<String> warnings) {
+
+    /** Reads the whole folder, or throws the first {@link InputException} and gives nothing. */
+    public static ElectionFolder read(Path folder) {
+        return read(folder, rows -> {});
+    }
+
+    /** The same; {@code progress} hears after each row of the roll how many there were. */
+    public static ElectionFolder read(Path folder, LongConsumer progress) {
+        return new FolderReader(folder, progress).read();
+    }
+}

@@ -1,0 +1,157 @@
+package org.proviso.files.election;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.proviso.core.Address;
+import org.proviso.core.Envelope;
+import org.proviso.core.Envelope.Condition;
+import org.proviso.core.Envelope.Field;
+import org.proviso.core.Envelope.FieldState;
+import org.proviso.core.Envelope.Source;
+import org.proviso.core.Envelope.VoterSignature;
+import org.proviso.files.InputException;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvRow;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.csv.Rows;
+
+/** Reads {@code envelopes.csv}: the provisional envelopes with their affirmations, as keyed. */
+public final class EnvelopeReader {
+
+    private static final Columns COLUMNS = Columns.of(
+                    "envelope_no",
+                    "receipt_no",
+                    "source?",
+                    "voting_location",
+                    "precinct_cast",
+                    "ballot_style_cast",
+                    "party_ballot_cast?",
+                    "cast_at",
+                    "extended_hours",
+                    "in_line_at_close?",
+                    "issue_reasons",
+                    "last_name",
+                    "first_name",
+                    "middle_name",
+                    "suffix",
+                    "former_name?",
+                    "date_of_birth",
+                    "residence_address_line",
+                    "unit",
+                    "city",
+                    "zip",
+                    "former_address_line?",
+                    "moved_on?",
+                    "mail_address_line?",
+                    "id_last4",
+                    "drivers_license",
+                    "phone?",
+                    "email?",
+                    "language?",
+                    "party?",
+                    "id_shown",
+                    "id_kind?",
+                    "declaration?",
+                    "mail_ballot_surrendered?",
+                    "sent_here_by_official?",
+                    "official_note?",
+                    "statements_ticked?",
+                    "voter_signed",
+                    "mark_witness?",
+                    "official_signed",
+                    "envelope_condition",
+                    "signature_image?",
+                    "field_states?")
+            .unique("envelope_no")
+            .unique("receipt_no");
+
+    private EnvelopeReader() {}
+
+    /** The columns of the envelopes, for a caller that takes cells straight from the rows of its own table. */
+    public static Columns columns() {
+        return COLUMNS;
+    }
+
+    public static Rows<Envelope> read(Path file, Consumer<String> warn) {
+        return CsvTable.read(
+                file,
+                COLUMNS,
+                warn,
+                row -> new Envelope(
+                        row.requiredKey("envelope_no"),
+                        row.key("receipt_no"),
+                        row.code("source", Source.class, Source.POLL),
+                        cast(row),
+                        affirmation(row),
+                        handling(row)));
+    }
+
+    private static Envelope.Cast cast(CsvRow row) {
+        return new Envelope.Cast(
+                row.key("voting_location"),
+                row.key("precinct_cast"),
+                row.key("ballot_style_cast"),
+                row.key("party_ballot_cast"),
+                row.dateTime("cast_at"),
+                row.yesNo("extended_hours"),
+                row.yesNo("in_line_at_close"),
+                row.words("issue_reasons"));
+    }
+
+    private static Envelope.Affirmation affirmation(CsvRow row) {
+        return new Envelope.Affirmation(
+                row.name(),
+                row.text("former_name"),
+                row.date("date_of_birth"),
+                new Address(row.text("residence_address_line"), row.text("unit"), row.text("city"), row.text("zip")),
+                former(row.text("former_address_line")),
+                row.date("moved_on"),
+                row.text("mail_address_line"),
+                row.key("id_last4"),
+                row.key("drivers_license"),
+                row.text("phone"),
+                row.text("email"),
+                row.key("language"),
+                row.key("party"),
+                row.words("statements_ticked"),
+                fieldStates(row));
+    }
+
+    private static Envelope.Handling handling(CsvRow row) {
+        return new Envelope.Handling(
+                row.yesNo("id_shown"),
+                row.text("id_kind"),
+                row.text("declaration"),
+                row.yesNo("mail_ballot_surrendered"),
+                row.yesNo("sent_here_by_official"),
+                row.text("official_note"),
+                row.code("voter_signed", VoterSignature.class, VoterSignature.UNKNOWN),
+                row.yesNo("mark_witness"),
+                row.yesNo("official_signed"),
+                row.code("envelope_condition", Condition.class, Condition.UNKNOWN),
+                row.key("signature_image"));
+    }
+
+    private static Address former(String line) {
+        return line.isBlank() ? Address.NONE : new Address(line, "", "", "");
+    }
+
+    /** Pairs such as {@code zip=illegible;id_last4=left_blank}. */
+    private static Map<Field, FieldState> fieldStates(CsvRow row) {
+        Map<Field, FieldState> states = new EnumMap<>(Field.class);
+        for (String pair : row.words("field_states")) {
+            String[] sides = pair.split("=", -1);
+            if (sides.length != 2) {
+                throw row.wrong("field_states", InputException.quoted(pair) + " is not a pair (write field=state)");
+            }
+            Field field = row.codeIn("field_states", sides[0], Field.class);
+            if (states.put(field, row.codeIn("field_states", sides[1], FieldState.class)) != null) {
+                throw row.wrong("field_states", field.code() + " is there twice");
+            }
+        }
+        return Collections.unmodifiableMap(states);
+    }
+}

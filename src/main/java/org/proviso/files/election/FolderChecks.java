@@ -1,0 +1,171 @@
+package org.proviso.files.election;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.Contest;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.ReceiptNumber;
+import org.proviso.core.StreetSegment;
+import org.proviso.core.Voter;
+import org.proviso.files.InputException;
+import org.proviso.files.csv.BadRows;
+import org.proviso.files.csv.Rows;
+
+/**
+ * What the files of an election must agree on. A reference that would leave an envelope without a ballot is an error;
+ * what the office can live with, such as a mail ballot of somebody who is not on the roll, is a warning.
+ */
+final class FolderChecks {
+
+    private final Path folder;
+    private final List<String> warnings;
+
+    FolderChecks(Path folder, List<String> warnings) {
+        this.folder = folder;
+        this.warnings = warnings;
+    }
+
+    void ballots(
+            Rows<Contest> contests,
+            Rows<BallotStyleReader.Line> lines,
+            List<BallotStyle> styles,
+            Rows<PrecinctPart> precincts,
+            Rows<StreetSegment> streets) {
+        Set<String> contestIds =
+                contests.values().stream().map(Contest::contestId).collect(Collectors.toSet());
+        Set<String> parts = parts(precincts);
+        refer(lines, "contest_id", BallotStyleReader.Line::contestId, contestIds, "contests.csv");
+        refer(precincts, "ballot_style", PrecinctPart::ballotStyle, names(styles), "ballot-styles.csv");
+        refer(streets, "precinct", street -> part(street.precinct(), street.split()), parts, "precincts.csv");
+    }
+
+    void roll(Collection<Voter> voters, Rows<PrecinctPart> precincts) {
+        Set<String> parts = parts(precincts);
+        List<Voter> lost = voters.stream()
+                .filter(voter -> !voter.residence().precinct().isEmpty())
+                .filter(voter -> !parts.contains(
+                        part(voter.residence().precinct(), voter.residence().split())))
+                .toList();
+        if (!lost.isEmpty()) {
+            Voter.Residence first = lost.get(0).residence();
+            warnings.add("roll: " + counted(lost.size(), "voter is", "voters are")
+                    + " in a precinct that precincts.csv does not have, the first in "
+                    + InputException.quoted(part(first.precinct(), first.split())));
+        }
+    }
+
+    <T> void voters(Rows<T> rows, Function<T, String> voterId, Map<String, Voter> voters) {
+        int lost = 0;
+        int first = 0;
+        for (int i = rows.values().size() - 1; i >= 0; i--) {
+            if (!voters.containsKey(voterId.apply(rows.values().get(i)))) {
+                lost++;
+                first = i;
+            }
+        }
+        if (lost > 0) {
+            String id = InputException.quoted(voterId.apply(rows.values().get(first)));
+            warnings.add(rows.file() + ": " + counted(lost, "row names a voter", "rows name voters")
+                    + " not on the roll, the first in line " + rows.line(first) + " (" + id + ")");
+        }
+    }
+
+    void envelopes(Rows<Envelope> envelopes, List<BallotStyle> styles, Election election) {
+        Set<String> names = names(styles);
+        refer(envelopes, "ballot_style_cast", envelope -> envelope.cast().ballotStyle(), names, "ballot-styles.csv");
+        for (int i = 0; i < envelopes.values().size(); i++) {
+            String image = envelopes.values().get(i).handling().signatureImage();
+            if (!image.isEmpty() && !Files.isRegularFile(inFolder(envelopes, i, image))) {
+                warnings.add(envelopes.file() + " line " + envelopes.line(i) + ": there is no signature image "
+                        + InputException.quoted(image));
+            }
+        }
+        receipts(envelopes, election);
+        ordered(envelopes, election);
+    }
+
+    /** In one spelling only, so that the same number is never there twice. */
+    private static void receipts(Rows<Envelope> envelopes, Election election) {
+        if (election.receipts() != Election.Receipts.CHECK_DIGIT) {
+            return;
+        }
+        List<InputException> bad = new ArrayList<>();
+        for (int i = 0; i < envelopes.values().size(); i++) {
+            String number = envelopes.values().get(i).receiptNo();
+            Optional<String> written = ReceiptNumber.find(number).map(ReceiptNumber::written);
+            if (!number.isEmpty() && !written.equals(Optional.of(number))) {
+                bad.add(envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number)));
+            }
+        }
+        BadRows.refuse(bad);
+    }
+
+    private static String wrongWith(String number) {
+        return ReceiptNumber.slip(number).map(ReceiptNumber.Slip::words).orElse("is not written as 4817-2206-5")
+                + " (election.yaml says that receipts have a check digit)";
+    }
+
+    private void ordered(Rows<Envelope> envelopes, Election election) {
+        Set<String> numbers =
+                envelopes.values().stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
+        for (CourtOrder order : election.orders()) {
+            for (String number : order.envelopeNos()) {
+                if (!numbers.contains(number)) {
+                    warnings.add("election.yaml: an order names envelope " + InputException.quoted(number)
+                            + ", which envelopes.csv does not have");
+                }
+            }
+        }
+    }
+
+    /** A name that leads out of the folder is refused: it could show any file of the machine as a signature. */
+    private Path inFolder(Rows<Envelope> envelopes, int index, String image) {
+        return ImageFile.within(folder, image)
+                .orElseThrow(() -> envelopes.wrong(
+                        index, "signature_image", InputException.quoted(image) + " " + ImageFile.OUTSIDE));
+    }
+
+    private static <T> void refer(
+            Rows<T> rows, String column, Function<T, String> reference, Set<String> known, String file) {
+        List<InputException> bad = new ArrayList<>();
+        for (int i = 0; i < rows.values().size(); i++) {
+            String name = reference.apply(rows.values().get(i));
+            if (!name.isEmpty() && !known.contains(name)) {
+                bad.add(rows.wrong(i, column, InputException.quoted(name) + " is not in " + file));
+            }
+        }
+        BadRows.refuse(bad);
+    }
+
+    private static Set<String> names(List<BallotStyle> styles) {
+        return styles.stream().map(BallotStyle::style).collect(Collectors.toSet());
+    }
+
+    /** Every part, and every precinct as a whole: where a file does not say the split, it is unknown. */
+    private static Set<String> parts(Rows<PrecinctPart> precincts) {
+        return precincts.values().stream()
+                .flatMap(at -> Stream.of(at.precinct(), part(at.precinct(), at.split())))
+                .collect(Collectors.toSet());
+    }
+
+    private static String part(String precinct, String split) {
+        return split.isEmpty() ? precinct : precinct + " split " + split;
+    }
+
+    private static String counted(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+}

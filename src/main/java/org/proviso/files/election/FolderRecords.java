@@ -1,0 +1,133 @@
+package org.proviso.files.election;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Address;
+import org.proviso.core.BallotStyle;
+import org.proviso.core.CheckIn;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.MailBallot;
+import org.proviso.core.PrecinctId;
+import org.proviso.core.PrecinctPart;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
+import org.proviso.core.adjudication.finding.AddressBook;
+import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.CureEvidence;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Located;
+import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.Records;
+import org.proviso.core.adjudication.finding.StateList;
+import org.proviso.core.rules.Ask;
+
+/**
+ * An election folder as the fact finder asks for it. A folder knows nothing of what persons did since: no search, no
+ * signature compared, no poll book seen, no notice sent, nothing brought by a voter.
+ */
+public final class FolderRecords implements Records {
+
+    private final ElectionFolder folder;
+    private final BallotBook ballots;
+    private final AddressBook addresses;
+    private final Map<String, List<Envelope>> envelopesOf = new HashMap<>();
+
+    /** The folder with the link of each envelope, by envelope number. */
+    public FolderRecords(ElectionFolder folder, Map<String, Link> links) {
+        this.folder = folder;
+        this.ballots = new BallotBook(folder.contests(), folder.styles(), folder.precincts());
+        this.addresses = new AddressBook(folder.streets());
+        for (Envelope envelope : folder.envelopes()) {
+            String voterId = links.get(envelope.envelopeNo()).voterId();
+            if (voterId != null) {
+                envelopesOf.computeIfAbsent(voterId, any -> new ArrayList<>()).add(envelope);
+            }
+        }
+    }
+
+    @Override
+    public Election election() {
+        return folder.election();
+    }
+
+    @Override
+    public Optional<Voter> voter(String voterId) {
+        return Optional.ofNullable(folder.voters().get(voterId));
+    }
+
+    @Override
+    public List<MailBallot> mailBallots(String voterId) {
+        return folder.mailBallots().getOrDefault(voterId, List.of());
+    }
+
+    @Override
+    public List<CheckIn> checkIns(String voterId) {
+        return folder.checkIns().getOrDefault(voterId, List.of());
+    }
+
+    @Override
+    public List<VotedElsewhere> votedElsewhere(Envelope envelope, Optional<Voter> voter) {
+        return StateList.resembling(folder.votedElsewhere(), envelope, voter);
+    }
+
+    @Override
+    public List<Envelope> envelopesOf(String voterId) {
+        return envelopesOf.getOrDefault(voterId, List.of());
+    }
+
+    @Override
+    public Optional<BallotStyle> style(String style) {
+        return ballots.style(style);
+    }
+
+    @Override
+    public List<PrecinctPart> rows(PrecinctId part) {
+        return ballots.rows(part);
+    }
+
+    @Override
+    public Located locate(Address address) {
+        return addresses.locate(address);
+    }
+
+    @Override
+    public boolean sameAddress(Address one, Address other) {
+        return AddressBook.same(one, other);
+    }
+
+    @Override
+    public boolean differsByASlip(Address written, Address other) {
+        return AddressBook.differBySlip(written, other);
+    }
+
+    @Override
+    public Set<String> federalContests() {
+        return ballots.federalContests();
+    }
+
+    @Override
+    public List<CureEvidence> cureEvidence(String envelopeNo) {
+        return List.of();
+    }
+
+    @Override
+    public List<Recorded> recorded(String envelopeNo) {
+        return List.of();
+    }
+
+    @Override
+    public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
+        return Map.of();
+    }
+
+    @Override
+    public String contestTitle(String contestId) {
+        return ballots.contestTitle(contestId);
+    }
+}

@@ -1,0 +1,41 @@
+package org.proviso.files.election;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvTable;
+import org.proviso.files.csv.Rows;
+
+/** Reads {@code voted-elsewhere.csv}: the state's list of people who voted in another county. */
+public final class VotedElsewhereReader {
+
+    private static final Columns COLUMNS = Columns.of(
+            "last_name",
+            "first_name",
+            "middle_name",
+            "suffix",
+            "date_of_birth",
+            "id_last4",
+            "drivers_license",
+            "county",
+            "how",
+            "on");
+
+    private VotedElsewhereReader() {}
+
+    public static Rows<VotedElsewhere> read(Path file, Consumer<String> warn) {
+        return CsvTable.read(
+                file,
+                COLUMNS,
+                warn,
+                row -> new VotedElsewhere(
+                        row.name(),
+                        row.date("date_of_birth"),
+                        row.key("id_last4"),
+                        row.key("drivers_license"),
+                        row.required("county"),
+                        row.text("how"),
+                        row.date("on")));
+    }
+}

@@ -1,4 +1,0 @@
-package org.proviso.intake;
-
-/** A voter brought something and it was recorded; heard in the transaction that records it. */
-public record CureRecorded(String electionId, String envelopeNo) {}

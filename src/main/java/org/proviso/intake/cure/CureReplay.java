@@ -1,0 +1,79 @@
+package org.proviso.intake.cure;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import org.proviso.access.AccessService;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.chain.Salt;
+import org.proviso.intake.CureStore;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.Compared;
+import org.proviso.ledger.Differences;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Isolation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Compares what voters brought, as the tables have it, with the ledger, both ways; it changes nothing. */
+@Service
+public class CureReplay {
+
+    private static final int SHOWN = 12;
+
+    private final CureStore cures;
+    private final IntakeService intake;
+    private final LedgerService ledger;
+    private final AccessService access;
+
+    CureReplay(CureStore cures, IntakeService intake, LedgerService ledger, AccessService access) {
+        this.cures = cures;
+        this.intake = intake;
+        this.ledger = ledger;
+        this.access = access;
+    }
+
+    /** Tables and ledger are seen as of one moment. */
+    @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
+    public Compared of(String electionId) {
+        Map<String, String> said = new TreeMap<>();
+        Map<String, Integer> numbers = new HashMap<>();
+        ledger.follow(LedgerChain.of(electionId), entry -> {
+            if (entry.act().equals("cure_recorded")) {
+                said.put(name(entry.subject(), numbers.merge(entry.subject(), 1, Integer::sum)), said(entry));
+            }
+        });
+        Map<String, String> there = new TreeMap<>();
+        cures.rows(electionId).forEach(row -> there.put(name(row.envelopeNo(), row.number()), there(electionId, row)));
+        Differences differences = new Differences();
+        differences.between(said, there);
+        return differences.among(there.size(), "papers that voters brought");
+    }
+
+    private static String name(String envelopeNo, int number) {
+        return "Envelope " + envelopeNo + ", paper " + number;
+    }
+
+    private static String said(LedgerEntry entry) {
+        Map<String, Object> payload = entry.payload();
+        String words = String.valueOf(payload.getOrDefault("words", ""));
+        return text(payload.get("ask"), payload.get("received_at"), entry.actor(), words);
+    }
+
+    private String there(String electionId, CureStore.CureRow row) {
+        String words = intake.salt(electionId, row.envelopeNo())
+                .map((Salt salt) -> salt.hash(row.words()))
+                .orElse("");
+        String by = access.whoIs(row.recordedBy())
+                .map(user -> user.actor().pseudonym())
+                .orElse("nobody");
+        return text(row.ask(), row.receivedAt(), by, words);
+    }
+
+    /** The start of the hash is enough to tell two texts apart in a sentence. */
+    private static String text(Object ask, Object receivedAt, String by, String words) {
+        return ask + " stamped " + receivedAt + " by " + by + ", words "
+                + words.substring(0, Math.min(SHOWN, words.length()));
+    }
+}

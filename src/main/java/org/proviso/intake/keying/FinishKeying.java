@@ -1,0 +1,20 @@
+package org.proviso.intake.keying;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.PositiveOrZero;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One person hands in what an envelope says. {@code draftVersion} is that of the own draft, 0 where there is none.
+ * Whoever keys second and has seen the differences gives the version that {@link KeyingOutcome.KeyedTwice} came with:
+ * what is handed in then stands.
+ */
+public record FinishKeying(
+        @NotBlank String electionId,
+        @NotBlank String envelopeNo,
+        @PositiveOrZero int draftVersion,
+        @NotNull @Valid KeyedAffirmation affirmation,
+        @NotNull @Valid KeyedHandling handling,
+        @Nullable Integer resolves) {}

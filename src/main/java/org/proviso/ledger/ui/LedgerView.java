@@ -1,0 +1,116 @@
+package org.proviso.ledger.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.streams.DownloadHandler;
+import com.vaadin.flow.server.streams.DownloadResponse;
+import jakarta.annotation.security.PermitAll;
+import java.io.ByteArrayInputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.chain.ChainHead;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerVerdict;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** The ledger: every act in its order, the newest first, without a name; checked and handed out from here. */
+@Route(value = "ledger", layout = OfficeFrame.class)
+@PageTitle("Ledger · Proviso")
+@PermitAll
+public final class LedgerView extends Composite<Div> {
+
+    private final transient LedgerService ledger;
+    private final List<ElectionLine> elections;
+    private final Div chainPart = new Div();
+
+    LedgerView(LedgerService ledger, AccessService access, Workplace workplace) {
+        access.demand(Act.READ_LEDGER);
+        this.ledger = ledger;
+        chainPart.addClassName("fill");
+        this.elections = workplace.election().stream().toList();
+        getContent().addClassNames("sheet", "ledger");
+        getContent()
+                .add(
+                        new PageHead(
+                                "Ledger",
+                                "Every act, tied to the one before it. No names: people are pseudonyms, and what is"
+                                        + " personal stands as a salted hash."),
+                        choice(),
+                        chainPart);
+        show(
+                elections.isEmpty()
+                        ? LedgerChain.OFFICE
+                        : LedgerChain.of(elections.get(0).id()));
+    }
+
+    private RadioButtonGroup<String> choice() {
+        RadioButtonGroup<String> choice = new RadioButtonGroup<>("Which chain");
+        String ofOffice = "The office: users, roles, passwords";
+        if (elections.isEmpty()) {
+            choice.setItems(ofOffice);
+            choice.setValue(ofOffice);
+            return choice;
+        }
+        String ofElection = "The election of " + UsDates.day(elections.get(0).date());
+        choice.setItems(ofElection, ofOffice);
+        choice.setValue(ofElection);
+        choice.addValueChangeListener(event -> show(
+                ofOffice.equals(event.getValue())
+                        ? LedgerChain.OFFICE
+                        : LedgerChain.of(elections.get(0).id())));
+        return choice;
+    }
+
+    private ZoneId zone() {
+        return elections.isEmpty() ? ZoneOffset.UTC : elections.get(0).zone();
+    }
+
+    private void show(LedgerChain chain) {
+        ChainHead head = ledger.head(chain);
+        chainPart.removeAll();
+        Div acts = new Div(new ActButton("Check the whole chain").does(() -> check(chain)), export(chain));
+        acts.addClassName("acts");
+        chainPart.add(acts, new ChainHeadLine(head), new ChainEntries(ledger, chain, zone()));
+    }
+
+    private void check(LedgerChain chain) {
+        LedgerVerdict verdict = ledger.verify(chain);
+        if (verdict.isWhole()) {
+            Said.done("The chain is whole: " + verdict.entries() + " entries fit, each to the one before it.");
+        } else {
+            Said.refused("The chain is broken after " + verdict.entries() + " entries: "
+                    + verdict.fault().orElseThrow());
+        }
+    }
+
+    private Anchor export(LedgerChain chain) {
+        String name = chain.equals(LedgerChain.OFFICE) ? "office-ledger.jsonl" : "election-ledger.jsonl";
+        Anchor export = new Anchor(
+                DownloadHandler.fromInputStream(event -> {
+                    StringWriter lines = new StringWriter();
+                    ledger.export(chain, lines);
+                    byte[] bytes = lines.toString().getBytes(StandardCharsets.UTF_8);
+                    return new DownloadResponse(
+                            new ByteArrayInputStream(bytes), name, "application/jsonl", bytes.length);
+                }),
+                "Export it as a file anybody can check");
+        export.getElement().setAttribute("download", true);
+        return export;
+    }
+}

@@ -1,0 +1,43 @@
+package org.proviso.review.acts;
+
+import jakarta.validation.Valid;
+import java.util.List;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.review.Outcome;
+import org.proviso.review.Propose;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.interceptor.TransactionAspectSupport;
+import org.springframework.validation.annotation.Validated;
+
+/**
+ * The one act that settles the review of a clear case: the voter whom the match is sure of is confirmed, and the ballot is
+ * proposed to be counted. Two acts in the ledger, both or neither.
+ */
+@Service
+@Validated
+public class ClearCaseService {
+
+    private final LinkService links;
+    private final ProposalService proposals;
+
+    ClearCaseService(LinkService links, ProposalService proposals) {
+        this.links = links;
+        this.proposals = proposals;
+    }
+
+    /** Where the proposal is refused the link is not confirmed either: nothing was recorded. */
+    @Transactional
+    public Outcome confirmAndPropose(@Valid ConfirmLink command) {
+        Outcome confirmed = links.confirm(command);
+        if (!(confirmed instanceof Outcome.Accepted accepted)) {
+            return confirmed;
+        }
+        Outcome proposed = proposals.propose(
+                new Propose(command.key(), accepted.now().version(), DecidedAs.COUNT, List.of(), "", ""));
+        if (proposed instanceof Outcome.Refused) {
+            TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
+        }
+        return proposed;
+    }
+}

@@ -1,0 +1,183 @@
+package org.proviso.review.acts;
+
+import jakarta.validation.Valid;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.matching.Candidate;
+import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStore;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Outcome;
+import org.proviso.review.SeenCase;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.Groups;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.review.facts.PersonStore;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.validation.annotation.Validated;
+
+/** Who the voter of an envelope is: a person's word, never the match's alone. */
+@Service
+@Validated
+public class LinkService {
+
+    private final CaseDesk desk;
+    private final CaseStore cases;
+    private final LinkStore links;
+    private final PersonStore persons;
+    private final Groups groups;
+    private final AssessmentService assessments;
+    private final RollService roll;
+    private final AccessService access;
+
+    LinkService(
+            CaseDesk desk,
+            CaseStore cases,
+            LinkStore links,
+            PersonStore persons,
+            Groups groups,
+            AssessmentService assessments,
+            RollService roll,
+            AccessService access) {
+        this.desk = desk;
+        this.cases = cases;
+        this.links = links;
+        this.persons = persons;
+        this.groups = groups;
+        this.assessments = assessments;
+        this.roll = roll;
+        this.access = access;
+    }
+
+    /** The newest link of a case: presumed by the match, or a person's. */
+    @Transactional(readOnly = true)
+    public Optional<Link> link(CaseKey key) {
+        return links.newest(key);
+    }
+
+    /** The voter is this record of the roll: the one the match names, or with a ground another one. */
+    @Transactional
+    public Outcome confirm(@Valid ConfirmLink command) {
+        OfficeUser user = access.demand(Act.CONFIRM_LINK);
+        CaseKey key = command.key();
+        if (roll.voter(key.electionId(), command.voterId()).isEmpty()) {
+            throw new IllegalArgumentException("The roll has no voter " + command.voterId() + ".");
+        }
+        SortedSet<CaseKey> touched = groups.others(key);
+        touched.addAll(groups.ofVoter(key.electionId(), command.voterId()));
+        EnvelopeCase one = desk.lockWith(key, command.version(), touched);
+        Link presumed = links.presumed(key).orElseThrow();
+        Optional<Refusal> refusal =
+                desk.closed(key).or(() -> desk.notWith(one, user)).or(() -> groundMissing(command, presumed));
+        if (refusal.isPresent()) {
+            return Outcome.Refused.because(refusal.get());
+        }
+        EnvelopeCase now = confirmed(one, like(presumed, command.voterId()), user, command.ground());
+        boolean first = command.voterId().equals(presumed.voterId());
+        return told(now, touched, user, first ? "link_confirmed" : "other_voter_chosen", command);
+    }
+
+    /** Confirms several links that the match is sure of, all or none; each is recorded by itself. */
+    @Transactional
+    public List<EnvelopeCase> confirmTogether(List<SeenCase> seen) {
+        OfficeUser user = access.demand(Act.CONFIRM_LINK);
+        List<SeenCase> inOrder = seen.stream()
+                .sorted((one, other) -> one.key().compareTo(other.key()))
+                .toList();
+        List<EnvelopeCase> locked =
+                inOrder.stream().map(one -> desk.lock(one.key(), one.version())).toList();
+        locked.forEach(one -> mayBeConfirmedTogether(one, user));
+        List<EnvelopeCase> now = locked.stream()
+                .map(one -> confirmed(one, links.newest(one.key()).orElseThrow(), user, ""))
+                .toList();
+        SortedMap<CaseKey, CaseReport> reports =
+                assessments.renew(now.stream().map(EnvelopeCase::key).toList());
+        now.forEach(one -> desk.record(
+                one.key(),
+                user.actor(),
+                "link_confirmed",
+                Map.of("voter", desk.hidden(one.key(), voterId(one.key())), "together", now.size())));
+        assessments.announce(reports);
+        return now;
+    }
+
+    private void mayBeConfirmedTogether(EnvelopeCase one, OfficeUser user) {
+        Link link = links.newest(one.key()).orElseThrow();
+        boolean free = one.state() == CaseState.OPEN || one.isWith(user.userName());
+        if (desk.closed(one.key()).isPresent()
+                || !free
+                || link.identity() != Identity.PRESUMED
+                || !groups.others(one.key()).isEmpty()) {
+            throw new IllegalArgumentException("The case " + one.key().envelopeNo()
+                    + " is not one to confirm together with others: look at it by itself.");
+        }
+    }
+
+    private String voterId(CaseKey key) {
+        return links.newest(key).map(Link::voterId).orElseThrow();
+    }
+
+    private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
+        CaseKey key = one.key();
+        links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
+        return cases.save(one.of(persons.ofVoter(key.electionId(), link.voterId())));
+    }
+
+    private Outcome told(
+            EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, ConfirmLink command) {
+        touched.add(now.key());
+        SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
+        desk.record(
+                now.key(),
+                user.actor(),
+                act,
+                Map.of(
+                        "voter", desk.hidden(now.key(), command.voterId()),
+                        "ground", desk.hidden(now.key(), command.ground())));
+        assessments.announce(reports);
+        return new Outcome.Accepted(now);
+    }
+
+    private int snapshot(CaseKey key) {
+        return roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
+    }
+
+    /** What the match says of that voter, where it says anything. */
+    private static Link like(Link presumed, String voterId) {
+        if (voterId.equals(presumed.voterId())) {
+            return presumed;
+        }
+        return presumed.candidates().stream()
+                .filter(candidate -> candidate.voterId().equals(voterId))
+                .findFirst()
+                .map(LinkService::of)
+                .orElseGet(() -> new Link(Identity.PRESUMED, voterId, 0, List.of()));
+    }
+
+    private static Link of(Candidate candidate) {
+        return new Link(Identity.PRESUMED, candidate.voterId(), candidate.probability(), candidate.evidence());
+    }
+
+    private static Optional<Refusal> groundMissing(ConfirmLink command, Link presumed) {
+        boolean needed = !command.voterId().equals(presumed.voterId());
+        return needed && command.ground().isBlank()
+                ? Optional.of(Refusal.of(Why.NO_REASON, "Choosing a voter whom the match did not name needs a ground."))
+                : Optional.empty();
+    }
+}

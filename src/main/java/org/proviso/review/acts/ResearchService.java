@@ -1,0 +1,60 @@
+package org.proviso.review.acts;
+
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseKey;
+import org.proviso.review.facts.ResearchRequest;
+import org.proviso.review.facts.ResearchStore;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Questions put to somebody about a case: another office, a poll worker, a colleague. They change no fact by themselves. */
+@Service
+public class ResearchService {
+
+    private final CaseDesk desk;
+    private final ResearchStore requests;
+    private final AccessService access;
+
+    ResearchService(CaseDesk desk, ResearchStore requests, AccessService access) {
+        this.desk = desk;
+        this.requests = requests;
+        this.access = access;
+    }
+
+    @Transactional(readOnly = true)
+    public List<ResearchRequest> of(CaseKey key) {
+        return requests.of(key);
+    }
+
+    /** Asks something; the number of the request. */
+    @Transactional
+    public int ask(CaseKey key, String asked) {
+        OfficeUser user = access.demand(Act.SEARCH);
+        desk.lock(key);
+        int number = requests.insert(key, given(asked), user.userName());
+        desk.record(key, user.actor(), "research_asked", Map.of("asked", desk.hidden(key, asked), "request", number));
+        return number;
+    }
+
+    /** Notes what came back. */
+    @Transactional
+    public void found(CaseKey key, int number, int version, String found) {
+        OfficeUser user = access.demand(Act.SEARCH);
+        desk.lock(key);
+        requests.found(key, number, version, given(found), user.userName());
+        desk.record(
+                key, user.actor(), "research_answered", Map.of("found", desk.hidden(key, found), "request", number));
+    }
+
+    private static String given(String text) {
+        if (text.isBlank() || text.length() > 4_000) {
+            throw new IllegalArgumentException("Write between 1 and 4,000 characters.");
+        }
+        return text;
+    }
+}

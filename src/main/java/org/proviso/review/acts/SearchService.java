@@ -1,0 +1,157 @@
+package org.proviso.review.acts;
+
+import jakarta.validation.Valid;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseStore;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Outcome;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.Groups;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.review.facts.PersonStore;
+import org.proviso.review.facts.SearchFound;
+import org.proviso.review.facts.SearchPlace;
+import org.proviso.review.facts.SearchStore;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.validation.annotation.Validated;
+
+/**
+ * The search for a voter whom no record fits. "Not found" becomes a fact only here: a missing name is a matter of
+ * research, never an answer by itself.
+ */
+@Service
+@Validated
+public class SearchService {
+
+    private final CaseDesk desk;
+    private final CaseStore cases;
+    private final LinkStore links;
+    private final PersonStore persons;
+    private final SearchStore searches;
+    private final Groups groups;
+    private final AssessmentService assessments;
+    private final RollService roll;
+    private final AccessService access;
+
+    SearchService(
+            CaseDesk desk,
+            CaseStore cases,
+            LinkStore links,
+            PersonStore persons,
+            SearchStore searches,
+            Groups groups,
+            AssessmentService assessments,
+            RollService roll,
+            AccessService access) {
+        this.desk = desk;
+        this.cases = cases;
+        this.links = links;
+        this.persons = persons;
+        this.searches = searches;
+        this.groups = groups;
+        this.assessments = assessments;
+        this.roll = roll;
+        this.access = access;
+    }
+
+    /**
+     * Records a search. Finding nothing settles that the voter is not on the roll, if the whole check list was looked
+     * at; finding a record of the roll settles nothing: the envelope is then linked to it.
+     */
+    @Transactional
+    public Outcome record(@Valid RecordSearch command) {
+        OfficeUser user = access.demand(Act.SEARCH);
+        CaseKey key = command.key();
+        SortedSet<CaseKey> touched = groups.others(key);
+        if (command.sameVoterAs() != null) {
+            touched.add(new CaseKey(key.electionId(), command.sameVoterAs()));
+        }
+        EnvelopeCase one = desk.lockWith(key, command.version(), touched);
+        Optional<Refusal> refusal = desk.closed(key)
+                .or(() -> desk.notWith(one, user))
+                .or(() -> notComplete(command))
+                .or(() -> otherNotSettled(command));
+        if (refusal.isPresent()) {
+            return Outcome.Refused.because(refusal.get());
+        }
+        searches.insert(key, command.lookedIn(), command.found(), command.note(), user.userName());
+        EnvelopeCase now = command.found() == SearchFound.RECORD ? cases.save(one) : offRoll(one, command, user);
+        SortedSet<CaseKey> all = new TreeSet<>(touched);
+        all.add(key);
+        SortedMap<CaseKey, CaseReport> reports = assessments.renew(all);
+        desk.record(key, user.actor(), "search_recorded", payload(command));
+        assessments.announce(reports);
+        return new Outcome.Accepted(now);
+    }
+
+    private EnvelopeCase offRoll(EnvelopeCase one, RecordSearch command, OfficeUser user) {
+        CaseKey key = one.key();
+        Link none = new Link(Identity.NOT_ON_ROLL, null, 0, List.of());
+        int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
+        links.insert(key, none, snapshot, user.userName(), command.note());
+        String person = command.sameVoterAs() == null
+                ? persons.offRoll(key, command.because())
+                : groups.person(new CaseKey(key.electionId(), command.sameVoterAs()))
+                        .orElseThrow();
+        return cases.save(one.of(person));
+    }
+
+    private Optional<Refusal> otherNotSettled(RecordSearch command) {
+        if (command.sameVoterAs() == null) {
+            return Optional.empty();
+        }
+        CaseKey other = new CaseKey(command.key().electionId(), command.sameVoterAs());
+        return groups.person(other).isPresent()
+                ? Optional.empty()
+                : Optional.of(Refusal.of(
+                        Why.LINK_NOT_SETTLED,
+                        "Settle first who the voter of envelope " + command.sameVoterAs() + " is."));
+    }
+
+    private static Optional<Refusal> notComplete(RecordSearch command) {
+        Set<SearchPlace> missing = EnumSet.allOf(SearchPlace.class);
+        missing.removeAll(command.lookedIn());
+        return command.found() == SearchFound.NOTHING && !missing.isEmpty()
+                ? Optional.of(Refusal.of(
+                        Why.SEARCH_NOT_COMPLETE,
+                        "Nobody is said not to be registered before these were looked at: "
+                                + missing.stream().map(SearchPlace::words).collect(Collectors.joining(", ")) + "."))
+                : Optional.empty();
+    }
+
+    private Map<String, Object> payload(RecordSearch command) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("found", command.found().code());
+        payload.put(
+                "looked_in",
+                command.lookedIn().stream().sorted().map(Code::code).toList());
+        payload.put("note", desk.hidden(command.key(), command.note()));
+        if (command.sameVoterAs() != null) {
+            payload.put("same_voter_as", command.sameVoterAs());
+        }
+        return payload;
+    }
+}

@@ -1,0 +1,195 @@
+package org.proviso.review.assess;
+
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.kept.KeptAssessment;
+import org.proviso.core.adjudication.kept.Way;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CodeList;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of assessments: each one in its three ways, with all that it was made from. */
+@Repository
+public class AssessmentStore {
+
+    private static final int BATCH = 300;
+    /** One pass over the short columns: a join with the newest number is slow where the database has no statistics yet. */
+    private static final String ROWS = """
+            select envelope_no, assessment_no, max(as_of) as as_of,
+                max(case when way = 'settled' then recommendation end) as recommendation,
+                max(case when way = 'settled' then reasons end) as reasons,
+                max(case when way = 'settled' and held_apart then 1 else 0 end) as held_apart,
+                max(case when way = 'outlook' then recommendation end) as outlook,
+                max(case when way = 'outlook' then reasons end) as outlook_reasons
+            from (select envelope_no, assessment_no, way, as_of, recommendation, reasons, held_apart,
+                    rank() over (partition by envelope_no order by assessment_no desc) as place
+                from assessment where election_id = ? %s) newest
+            where place = 1 group by envelope_no, assessment_no order by envelope_no
+            """;
+
+    private record Line(CaseKey key, int number, KeptAssessment kept) {}
+
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+    private final Clock clock;
+
+    AssessmentStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+        this.jdbc = jdbc;
+        this.batches = batches;
+        this.clock = clock;
+    }
+
+    /** Writes the three ways of a case under its next number, and gives that. */
+    public int insert(CaseKey key, List<KeptAssessment> ways) {
+        int number = next(key);
+        insert(ways.stream().map(kept -> new Line(key, number, kept)).toList());
+        return number;
+    }
+
+    /** Writes the first assessments of many cases. */
+    public void insertFirst(Map<CaseKey, List<KeptAssessment>> assessed) {
+        List<Line> lines = new ArrayList<>();
+        assessed.forEach((key, ways) -> {
+            ways.forEach(kept -> lines.add(new Line(key, 1, kept)));
+            if (lines.size() >= BATCH) {
+                insert(lines);
+                lines.clear();
+            }
+        });
+        insert(lines);
+    }
+
+    /** Whether what was written last was made from the same and came out the same, whenever that was. */
+    boolean saysTheSame(CaseKey key, List<KeptAssessment> ways) {
+        List<KeptAssessment> last = jdbc.sql("""
+                        select * from assessment where election_id = ? and envelope_no = ? and assessment_no = (
+                            select max(assessment_no) from assessment where election_id = ? and envelope_no = ?)""")
+                .params(key.electionId(), key.envelopeNo(), key.electionId(), key.envelopeNo())
+                .query(AssessmentStore::kept)
+                .list();
+        return last.size() == ways.size()
+                && ways.stream().allMatch(now -> last.stream().anyMatch(was -> isSame(was, now)));
+    }
+
+    private static boolean isSame(KeptAssessment was, KeptAssessment now) {
+        return was.way() == now.way()
+                && was.facts().equals(now.facts())
+                && was.packHash().equals(now.packHash())
+                && was.engineVersion() == now.engineVersion()
+                && was.recommendation() == now.recommendation()
+                && was.reasons().equals(now.reasons())
+                && was.heldApart() == now.heldApart();
+    }
+
+    public Optional<AssessmentRow> latest(CaseKey key) {
+        return jdbc.sql(ROWS.formatted("and envelope_no = ?"))
+                .params(key.electionId(), key.envelopeNo())
+                .query((row, number) -> row(row, key.electionId()))
+                .optional();
+    }
+
+    /** What was assessed last of every case of an election, by envelope number. */
+    public List<AssessmentRow> latest(String electionId) {
+        return jdbc.sql(ROWS.formatted(""))
+                .param(electionId)
+                .query((row, number) -> row(row, electionId))
+                .list();
+    }
+
+    /** Settled cases whose last assessment names other rules than these. */
+    List<StaleCase> stale(String electionId, String packHash) {
+        return jdbc.sql("""
+                        select c.envelope_no, c.state, a.recommendation, a.pack_hash
+                        from envelope_case c join assessment a
+                            on a.election_id = c.election_id and a.envelope_no = c.envelope_no and a.way = 'settled'
+                        where c.election_id = ? and c.state in ('decided', 'released', 'sent_on', 'ended')
+                            and a.pack_hash <> ? and a.assessment_no = (select max(b.assessment_no) from assessment b
+                                where b.election_id = c.election_id and b.envelope_no = c.envelope_no)
+                        order by c.envelope_no""")
+                .params(electionId, packHash)
+                .query((row, number) -> new StaleCase(
+                        new CaseKey(electionId, row.getString("envelope_no")),
+                        Code.find(CaseState.class, row.getString("state")).orElseThrow(),
+                        Code.find(Recommendation.class, row.getString("recommendation"))
+                                .orElseThrow(),
+                        row.getString("pack_hash")))
+                .list();
+    }
+
+    private int next(CaseKey key) {
+        return jdbc.sql("""
+                        select coalesce(max(assessment_no), 0) + 1 from assessment
+                        where election_id = ? and envelope_no = ?""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(Integer.class)
+                .single();
+    }
+
+    private void insert(List<Line> lines) {
+        OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+        batches.batchUpdate("""
+                insert into assessment (election_id, envelope_no, assessment_no, way, facts, as_of, pack_hash,
+                    engine_version, recommendation, reasons, held_apart, content, assessed_at)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""", lines, BATCH, (row, line) -> fill(row, line, now));
+    }
+
+    private static void fill(PreparedStatement row, Line line, OffsetDateTime now) throws SQLException {
+        KeptAssessment kept = line.kept();
+        row.setString(1, line.key().electionId());
+        row.setString(2, line.key().envelopeNo());
+        row.setInt(3, line.number());
+        row.setString(4, kept.way().code());
+        row.setString(5, kept.facts());
+        row.setObject(6, kept.asOf());
+        row.setString(7, kept.packHash());
+        row.setInt(8, kept.engineVersion());
+        row.setString(9, kept.recommendation().code());
+        row.setString(10, CodeList.of(kept.reasons()));
+        row.setBoolean(11, kept.heldApart());
+        row.setString(12, kept.content());
+        row.setObject(13, now);
+    }
+
+    static KeptAssessment kept(ResultSet row, int number) throws SQLException {
+        return new KeptAssessment(
+                Code.find(Way.class, row.getString("way")).orElseThrow(),
+                row.getString("facts"),
+                row.getObject("as_of", LocalDateTime.class),
+                row.getString("pack_hash"),
+                row.getInt("engine_version"),
+                recommendation(row.getString("recommendation")),
+                CodeList.reasons(row.getString("reasons")),
+                row.getBoolean("held_apart"),
+                row.getString("content"));
+    }
+
+    private static AssessmentRow row(ResultSet row, String electionId) throws SQLException {
+        return new AssessmentRow(
+                new CaseKey(electionId, row.getString("envelope_no")),
+                row.getInt("assessment_no"),
+                row.getObject("as_of", LocalDateTime.class),
+                recommendation(row.getString("recommendation")),
+                CodeList.reasons(row.getString("reasons")),
+                row.getBoolean("held_apart"),
+                recommendation(row.getString("outlook")),
+                CodeList.reasons(row.getString("outlook_reasons")));
+    }
+
+    private static Recommendation recommendation(String code) {
+        return Code.find(Recommendation.class, code).orElseThrow();
+    }
+}

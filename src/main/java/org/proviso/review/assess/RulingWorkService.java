@@ -1,0 +1,52 @@
+package org.proviso.review.assess;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.adjudication.WaitingForRuling;
+import org.proviso.core.rules.OpenValues;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.Rule;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The work list of county rulings: which values of the pack in force are open, and which envelopes wait for each. */
+@Service
+public class RulingWorkService {
+
+    private final ReportsNow reports;
+    private final AccessService access;
+
+    RulingWorkService(ReportsNow reports, AccessService access) {
+        this.reports = reports;
+        this.access = access;
+    }
+
+    /** Those for which most envelopes wait first; then the others, in the order of the vocabulary. */
+    @Transactional(readOnly = true)
+    public List<RulingTask> tasks(String electionId) {
+        access.demand(Act.SIGN_RULINGS);
+        ResolvedPack pack = reports.book(electionId).pack();
+        LocalDateTime asOf = reports.now(electionId);
+        Map<Rule, List<String>> waiting = new LinkedHashMap<>();
+        reports.unsettled(electionId, reports.book(electionId), asOf)
+                .forEach((key, report) -> WaitingForRuling.of(report, pack)
+                        .forEach(rule -> waiting.computeIfAbsent(rule, any -> new ArrayList<>())
+                                .add(key.envelopeNo())));
+        Stream<Rule> rules = Stream.concat(
+                        waiting.keySet().stream(), OpenValues.of(pack).stream().map(given -> given.rule()))
+                .distinct();
+        return rules.map(rule -> new RulingTask(
+                        pack.of(rule),
+                        OpenValues.question(pack.of(rule), pack.electionDate()),
+                        waiting.getOrDefault(rule, List.of())))
+                .sorted(Comparator.comparingInt(task -> -task.envelopeNos().size()))
+                .toList();
+    }
+}

@@ -1,0 +1,148 @@
+package org.proviso.review.decide;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.OrderFact;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.contests.BallotContests;
+import org.proviso.core.deciding.Acts;
+import org.proviso.core.deciding.CaseToDecide;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionChecks;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseAct;
+import org.proviso.review.CaseGraph;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseStep;
+import org.proviso.review.DecidedBy;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Proposal;
+import org.proviso.review.ProposalStore;
+import org.proviso.review.Settlement;
+import org.proviso.review.facts.Groups;
+import org.springframework.stereotype.Component;
+
+/** Whether one case may be settled as the decider wants it, by the law and by what became of the voter's other envelopes. */
+@Component
+class SettlementChecks {
+
+    private final ProposalStore proposals;
+    private final Groups groups;
+
+    SettlementChecks(ProposalStore proposals, Groups groups) {
+        this.proposals = proposals;
+        this.groups = groups;
+    }
+
+    /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
+    List<Refusal> of(
+            EnvelopeCase one,
+            Settlement settlement,
+            Assessment settled,
+            DecidedBy by,
+            DeadlineBook book,
+            LocalDateTime at,
+            Set<String> countedBeside) {
+        if (CaseGraph.step(one.state(), CaseAct.DECIDE) instanceof CaseStep.Refused refused) {
+            return List.of(refused.refusal());
+        }
+        List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
+                settlement.as(), new CaseToDecide(settled, settlement.grounds(), acts(one.key(), by)), book, at));
+        Stream.of(
+                        held(settled),
+                        onlyOne(one, settlement, countedBeside),
+                        otherCounts(one, settlement),
+                        contestsNamed(settlement, settled))
+                .flatMap(Optional::stream)
+                .forEach(refusals::add);
+        return refusals;
+    }
+
+    /** The contests that count: those named, or those the rules recommend. */
+    static Set<String> contests(Settlement settlement, Assessment settled) {
+        if (settlement.as() != DecidedAs.COUNT_IN_PART) {
+            return Set.of();
+        }
+        return settlement.contests().isEmpty() ? settled.outcome().contests() : settlement.contests();
+    }
+
+    /** Nobody's second envelope counts. */
+    Optional<Refusal> onlyOne(EnvelopeCase one, Settlement settlement, Set<String> countedBeside) {
+        if (settlement.as() == DecidedAs.REJECT) {
+            return Optional.empty();
+        }
+        if (one.personId() == null) {
+            return Optional.of(
+                    Refusal.of(Why.LINK_NOT_SETTLED, "Nothing counts before it is settled who the voter is."));
+        }
+        Optional<String> counted = groups.otherCases(one.key()).stream()
+                .filter(other -> other.countedPerson() != null)
+                .map(other -> other.key().envelopeNo())
+                .findFirst();
+        return counted.map(SettlementChecks::another)
+                .or(() -> countedBeside.contains(one.personId())
+                        ? Optional.of(another("put to the same vote"))
+                        : Optional.empty());
+    }
+
+    private static Refusal another(String which) {
+        return Refusal.of(Why.ANOTHER_ENVELOPE, "Another envelope of this voter counts: " + which + ".");
+    }
+
+    /** An envelope is not rejected for another one of the voter's before that one counts. */
+    private Optional<Refusal> otherCounts(EnvelopeCase one, Settlement settlement) {
+        boolean forAnother = settlement.as() == DecidedAs.REJECT
+                && settlement.grounds().reasons().contains(Reason.OTHER_ENVELOPE_COUNTED);
+        boolean counts = groups.otherCases(one.key()).stream()
+                .map(EnvelopeCase::countedPerson)
+                .anyMatch(Objects::nonNull);
+        return forAnother && !counts
+                ? Optional.of(Refusal.of(
+                        Why.ANOTHER_ENVELOPE, "No other envelope of this voter counts yet; decide that one first."))
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> held(Assessment settled) {
+        return settled.facts().one(Fact.COURT_ORDER) == OrderFact.HOLD
+                ? Optional.of(Refusal.of(Why.HELD_BY_COURT, "A court ordered this envelope held."))
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> contestsNamed(Settlement settlement, Assessment settled) {
+        if (settlement.as() != DecidedAs.COUNT_IN_PART) {
+            return Optional.empty();
+        }
+        boolean recommended = settled.outcome().recommendation() == Recommendation.COUNT_IN_PART;
+        if (settlement.contests().isEmpty()) {
+            return recommended
+                    ? Optional.empty()
+                    : Optional.of(Refusal.of(Why.NO_CONTESTS, "Name the contests that count."));
+        }
+        Set<String> strange = new LinkedHashSet<>(settlement.contests());
+        BallotContests contests = settled.facts().contests();
+        strange.removeAll(contests == null ? settlement.contests() : contests.cast());
+        return strange.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.of(Why.NO_CONTESTS, "Not on the ballot cast: " + String.join(", ", strange) + "."));
+    }
+
+    private Acts acts(CaseKey key, DecidedBy by) {
+        Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
+        return new Acts(
+                standing.map(Proposal::proposedBy).orElse(null),
+                standing.flatMap(proposals::agreedBy).orElse(null),
+                by.voters());
+    }
+}

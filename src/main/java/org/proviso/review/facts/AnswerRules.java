@@ -1,0 +1,63 @@
+package org.proviso.review.facts;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+
+/** Which facts a person may answer otherwise, and how two looks at a signature follow each other. */
+public final class AnswerRules {
+
+    /** Facts with an act of their own, and what that act is. */
+    private static final Map<Fact<?>, String> BY_OTHER_ACTS = Map.of(
+            Fact.IDENTITY, "Confirm or choose the voter, or record a search.",
+            Fact.CHECK_IN, "Record what the poll book shows.",
+            Fact.SIGNATURE_COMPARISON, "Look at the signature.",
+            Fact.OTHER_ENVELOPE, "Put one of the voter's envelopes forward.",
+            Fact.COURT_ORDER, "Record the order.");
+
+    private AnswerRules() {}
+
+    /** Why a fact cannot be answered this way, if it cannot. */
+    public static Optional<Refusal> otherAct(Fact<?> fact, Set<? extends FactWord> words) {
+        String act = BY_OTHER_ACTS.get(fact);
+        if (act == null && words.contains(Registration.NOT_FOUND_AFTER_SEARCH)) {
+            act = "Record a search with its check list.";
+        }
+        return act == null ? Optional.empty() : Optional.of(Refusal.of(Why.NOT_ANSWERED_THIS_WAY, act));
+    }
+
+    /** The words must be the fact's own; a fact that takes one word takes one. */
+    public static void check(Fact<?> fact, Set<? extends FactWord> words) {
+        boolean own = words.stream().allMatch(word -> fact.type().isInstance(word));
+        if (!own || !fact.severalMayHold() && words.size() != 1) {
+            throw new IllegalArgumentException("The fact " + fact.key() + " cannot be " + words + ".");
+        }
+    }
+
+    /** The answer that a second look follows: somebody found the signature different, and nobody has looked since. */
+    public static Optional<GivenAnswer> firstLook(List<GivenAnswer> standing) {
+        return last(standing).filter(answer -> answer.words().contains(Comparison.DIFFERS_BY_ONE));
+    }
+
+    static Optional<GivenAnswer> last(List<GivenAnswer> standing) {
+        return standing.stream()
+                .filter(answer -> answer.fact().equals(Fact.SIGNATURE_COMPARISON))
+                .reduce((one, later) -> later);
+    }
+
+    /** What a look means by itself, or after somebody else found the signature different. */
+    public static Comparison word(SignatureLook.Seen seen, boolean second) {
+        return switch (seen) {
+            case AGREES -> Comparison.AGREES;
+            case NO_EXEMPLAR -> Comparison.NO_EXEMPLAR;
+            case DIFFERS -> second ? Comparison.DIFFERS_BY_TWO : Comparison.DIFFERS_BY_ONE;
+        };
+    }
+}

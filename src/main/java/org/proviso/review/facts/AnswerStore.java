@@ -1,0 +1,108 @@
+package org.proviso.review.facts;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.review.CaseKey;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of what persons recorded of the facts of a case. */
+@Repository
+public class AnswerStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    AnswerStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /** Adds an answer under the next number of the case, whatever number it has. */
+    public void insert(CaseKey key, String question, GivenAnswer answer) {
+        jdbc.sql("""
+                        insert into answer_given (election_id, envelope_no, answer_no, kind, question, fact, fact_words,
+                            reason, received_at, given_by, given_at)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                .param(key.electionId())
+                .param(key.envelopeNo())
+                .param(next(key))
+                .param(answer.kind().code())
+                .param(question)
+                .param(answer.fact().key())
+                .param(answer.words().stream().map(Code::code).collect(Collectors.joining(";")))
+                .param(answer.reason())
+                .param(answer.receivedAt())
+                .param(answer.by())
+                .param(answer.at().atOffset(ZoneOffset.UTC))
+                .update();
+    }
+
+    /** Those that stand, in the order given. */
+    public List<GivenAnswer> standing(CaseKey key) {
+        return jdbc.sql("""
+                        select * from answer_given where election_id = ? and envelope_no = ? and withdrawn_at is null
+                        order by answer_no""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(AnswerStore::row)
+                .list();
+    }
+
+    /** Takes back every standing answer on a fact; it stays readable. */
+    public int withdraw(CaseKey key, Fact<?> fact) {
+        return jdbc.sql("""
+                        update answer_given set withdrawn_at = ?
+                        where election_id = ? and envelope_no = ? and fact = ? and withdrawn_at is null""")
+                .params(
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
+                        key.electionId(),
+                        key.envelopeNo(),
+                        fact.key())
+                .update();
+    }
+
+    private int next(CaseKey key) {
+        return jdbc.sql("""
+                        select coalesce(max(answer_no), 0) + 1 from answer_given
+                        where election_id = ? and envelope_no = ?""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(Integer.class)
+                .single();
+    }
+
+    private static GivenAnswer row(ResultSet row, int number) throws SQLException {
+        Fact<?> fact = Fact.find(row.getString("fact")).orElseThrow();
+        return new GivenAnswer(
+                row.getInt("answer_no"),
+                Code.find(AnswerKind.class, row.getString("kind")).orElseThrow(),
+                fact,
+                words(fact, row.getString("fact_words")),
+                row.getString("reason"),
+                row.getObject("received_at", LocalDateTime.class),
+                row.getString("given_by"),
+                row.getObject("given_at", OffsetDateTime.class).toInstant());
+    }
+
+    private static Set<FactWord> words(Fact<?> fact, String codes) {
+        List<String> wanted = Arrays.asList(codes.split(";"));
+        Set<FactWord> words = new LinkedHashSet<>();
+        for (FactWord word : fact.words()) {
+            if (wanted.contains(word.code())) {
+                words.add(word);
+            }
+        }
+        return words;
+    }
+}

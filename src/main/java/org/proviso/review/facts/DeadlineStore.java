@@ -1,0 +1,37 @@
+package org.proviso.review.facts;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Set;
+import java.util.TreeSet;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of deadlines that passed. */
+@Repository
+public class DeadlineStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    DeadlineStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    public Set<String> passed(String electionId) {
+        return new TreeSet<>(jdbc.sql("select rule from deadline_passed where election_id = ?")
+                .param(electionId)
+                .query(String.class)
+                .list());
+    }
+
+    /** Only one node can record it: another one's row is refused by its key. */
+    public void insert(String electionId, String rule, LocalDateTime passedAt) {
+        jdbc.sql("insert into deadline_passed (election_id, rule, passed_at, recorded_at) values (?, ?, ?, ?)")
+                .params(electionId, rule, passedAt, OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                .update();
+    }
+}

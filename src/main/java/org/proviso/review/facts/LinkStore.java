@@ -1,0 +1,134 @@
+package org.proviso.review.facts;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.kept.LinkText;
+import org.proviso.review.CaseKey;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of links: for each envelope every pairing with the roll there was; the newest holds. */
+@Repository
+public class LinkStore {
+
+    private static final int BATCH = 1_000;
+    private static final String NEWEST = """
+            link.link_no = (select max(newer.link_no) from link newer
+                where newer.election_id = link.election_id and newer.envelope_no = link.envelope_no)""";
+
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+    private final Clock clock;
+
+    LinkStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+        this.jdbc = jdbc;
+        this.batches = batches;
+        this.clock = clock;
+    }
+
+    /** The links the match presumes, the first of each envelope. */
+    public void insertPresumed(String electionId, int rollSnapshot, Map<String, Link> links) {
+        OffsetDateTime now = now();
+        batches.batchUpdate("""
+                insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
+                    candidates, snapshot_no, linked_at, ground)
+                values (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, '')""", links.entrySet(), BATCH, (row, one) -> {
+            Link link = one.getValue();
+            row.setString(1, electionId);
+            row.setString(2, one.getKey());
+            row.setString(3, link.identity().code());
+            row.setString(4, link.voterId());
+            row.setDouble(5, link.probability());
+            row.setString(6, LinkText.likeness(link));
+            row.setString(7, LinkText.candidates(link));
+            row.setInt(8, rollSnapshot);
+            row.setObject(9, now);
+        });
+    }
+
+    /** A newer link: by a person with the ground, or by a new match ({@code by} null, ground empty). */
+    public void insert(CaseKey key, Link link, int rollSnapshot, @Nullable String by, String ground) {
+        jdbc.sql("""
+                        insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
+                            candidates, snapshot_no, linked_by, linked_at, ground)
+                        select ?, ?, coalesce(max(link_no), 0) + 1, ?, ?, ?, ?, ?, ?, ?, ?, ?
+                        from link where election_id = ? and envelope_no = ?""")
+                .param(key.electionId())
+                .param(key.envelopeNo())
+                .param(link.identity().code())
+                .param(link.voterId())
+                .param(link.probability())
+                .param(LinkText.likeness(link))
+                .param(LinkText.candidates(link))
+                .param(rollSnapshot)
+                .param(by)
+                .param(now())
+                .param(ground)
+                .param(key.electionId())
+                .param(key.envelopeNo())
+                .update();
+    }
+
+    public Optional<Link> newest(CaseKey key) {
+        return jdbc.sql("select * from link where election_id = ? and envelope_no = ? order by link_no desc limit 1")
+                .params(key.electionId(), key.envelopeNo())
+                .query(LinkStore::link)
+                .optional();
+    }
+
+    /** The link that the match presumed last, whatever a person said since. */
+    public Optional<Link> presumed(CaseKey key) {
+        return jdbc.sql("""
+                        select * from link where election_id = ? and envelope_no = ? and linked_by is null
+                        order by link_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(LinkStore::link)
+                .optional();
+    }
+
+    /** The newest link of every envelope, by envelope number. */
+    public Map<String, Link> all(String electionId) {
+        Map<String, Link> links = new LinkedHashMap<>();
+        jdbc.sql("select * from link where election_id = ? and " + NEWEST + " order by envelope_no")
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    links.put(row.getString("envelope_no"), link(row, 0));
+                });
+        return links;
+    }
+
+    /** The envelopes linked, or presumed linked, to a voter. */
+    public Set<String> envelopesOf(String electionId, String voterId) {
+        return new LinkedHashSet<>(
+                jdbc.sql("select envelope_no from link where election_id = ? and voter_id = ? and " + NEWEST)
+                        .params(electionId, voterId)
+                        .query(String.class)
+                        .list());
+    }
+
+    private static Link link(ResultSet row, int number) throws SQLException {
+        return LinkText.read(
+                Code.find(Identity.class, row.getString("identity")).orElseThrow(),
+                row.getString("voter_id"),
+                row.getDouble("probability"),
+                row.getString("likeness"),
+                row.getString("candidates"));
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

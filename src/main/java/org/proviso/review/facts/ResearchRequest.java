@@ -1,0 +1,14 @@
+package org.proviso.review.facts;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** Something asked of somebody about a case, and what came back (null while nothing has). */
+public record ResearchRequest(
+        int number,
+        String asked,
+        String askedBy,
+        Instant askedAt,
+        @Nullable String found,
+        @Nullable String foundBy,
+        int version) {}

@@ -1,0 +1,68 @@
+package org.proviso.review.facts;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.proviso.review.CaseKey;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of research requests. */
+@Repository
+public class ResearchStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    ResearchStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    public int insert(CaseKey key, String asked, String by) {
+        int number = jdbc.sql("""
+                        select coalesce(max(request_no), 0) + 1 from research_request
+                        where election_id = ? and envelope_no = ?""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into research_request (election_id, envelope_no, request_no, asked, asked_by, asked_at,
+                            version)
+                        values (?, ?, ?, ?, ?, ?, 0)""")
+                .params(key.electionId(), key.envelopeNo(), number, asked, by, now())
+                .update();
+        return number;
+    }
+
+    public void found(CaseKey key, int number, int version, String found, String by) {
+        int written = jdbc.sql("""
+                        update research_request set found = ?, found_by = ?, found_at = ?, version = version + 1
+                        where election_id = ? and envelope_no = ? and request_no = ? and version = ?""")
+                .params(found, by, now(), key.electionId(), key.envelopeNo(), number, version)
+                .update();
+        if (written == 0) {
+            throw new OptimisticLockingFailureException("This request was answered meanwhile.");
+        }
+    }
+
+    public List<ResearchRequest> of(CaseKey key) {
+        return jdbc.sql("select * from research_request where election_id = ? and envelope_no = ? order by request_no")
+                .params(key.electionId(), key.envelopeNo())
+                .query((row, number) -> new ResearchRequest(
+                        row.getInt("request_no"),
+                        row.getString("asked"),
+                        row.getString("asked_by"),
+                        row.getObject("asked_at", OffsetDateTime.class).toInstant(),
+                        row.getString("found"),
+                        row.getString("found_by"),
+                        row.getInt("version")))
+                .list();
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+}

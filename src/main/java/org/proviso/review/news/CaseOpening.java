@@ -1,0 +1,106 @@
+package org.proviso.review.news;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.LongConsumer;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.Adjudicator;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.kept.KeptAssessment;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.election.ElectionLoaded;
+import org.proviso.election.LoadWatch;
+import org.proviso.files.election.ElectionFolder;
+import org.proviso.files.election.FolderRecords;
+import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStore;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.AssessmentStore;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.roll.RollMatches;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Opens a case for every envelope of a folder that was loaded: matched to the roll, the link presumed, and assessed
+ * over the files just read, which say the same as the tables.
+ */
+@Component
+class CaseOpening {
+
+    private final CaseStore cases;
+    private final LinkStore links;
+    private final AssessmentStore assessments;
+    private final AssessmentService service;
+    private final RollService roll;
+    private final CaseDesk desk;
+    private final LoadWatch watch;
+
+    CaseOpening(
+            CaseStore cases,
+            LinkStore links,
+            AssessmentStore assessments,
+            AssessmentService service,
+            RollService roll,
+            CaseDesk desk,
+            LoadWatch watch) {
+        this.cases = cases;
+        this.links = links;
+        this.assessments = assessments;
+        this.service = service;
+        this.roll = roll;
+        this.desk = desk;
+        this.watch = watch;
+    }
+
+    @EventListener
+    @Order(ElectionLoaded.REVIEW_TAKES)
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void openCases(ElectionLoaded loaded) {
+        String id = loaded.electionId();
+        ElectionFolder folder = loaded.folder();
+        watch.begin("The envelopes are being matched", 0);
+        Map<String, Link> presumed = RollMatches.presumed(folder.voters().values(), folder.envelopes());
+        open(id, folder.envelopes());
+        links.insertPresumed(id, roll.snapshotInUse(id, SnapshotKind.ROLL), presumed);
+        DeadlineBook book = desk.book(id);
+        LocalDateTime asOf = desk.now(id);
+        Adjudicator adjudicator = new Adjudicator(new FolderRecords(folder, presumed), book, asOf);
+        Map<CaseKey, CaseReport> reports = new TreeMap<>();
+        LongConsumer progress = watch.begin(
+                "The envelopes are being assessed", folder.envelopes().size());
+        for (Envelope envelope : folder.envelopes()) {
+            progress.accept(reports.size() + 1L);
+            reports.put(
+                    new CaseKey(id, envelope.envelopeNo()),
+                    adjudicator.report(envelope, presumed.get(envelope.envelopeNo())));
+        }
+        Map<CaseKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
+        reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));
+        assessments.insertFirst(kept);
+        service.announce(new TreeMap<>(reports));
+    }
+
+    private void open(String id, List<Envelope> envelopes) {
+        List<CaseKey> keyed = new ArrayList<>();
+        List<CaseKey> toKey = new ArrayList<>();
+        for (Envelope envelope : envelopes) {
+            boolean waits = envelope.affirmation().fieldStates().containsValue(Envelope.FieldState.NOT_YET_KEYED);
+            (waits ? toKey : keyed).add(new CaseKey(id, envelope.envelopeNo()));
+        }
+        cases.open(toKey, CaseState.RECEIVED);
+        cases.open(keyed, CaseState.OPEN);
+    }
+}

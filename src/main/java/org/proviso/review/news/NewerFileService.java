@@ -1,0 +1,136 @@
+package org.proviso.review.news;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.access.OfficeUser;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseKey;
+import org.proviso.roll.SnapshotKind;
+import org.proviso.roll.SnapshotService;
+import org.proviso.roll.Staged;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Newer rolls, mail-ballot lists, check-ins and lists of the state. One takes the place of the list before in one step
+ * with everything that follows from it; where decided cases would be judged otherwise, a second person confirms first.
+ */
+@Service
+public class NewerFileService {
+
+    private final SnapshotService snapshots;
+    private final TouchedCases touched;
+    private final CaseWatch watch;
+    private final WaitingListStore waiting;
+    private final AccessService access;
+    private final LedgerService ledger;
+    private final TransactionTemplate tried;
+
+    NewerFileService(
+            SnapshotService snapshots,
+            TouchedCases touched,
+            CaseWatch watch,
+            WaitingListStore waiting,
+            AccessService access,
+            LedgerService ledger,
+            PlatformTransactionManager transactions) {
+        this.snapshots = snapshots;
+        this.touched = touched;
+        this.watch = watch;
+        this.waiting = waiting;
+        this.access = access;
+        this.ledger = ledger;
+        this.tried = new TransactionTemplate(transactions);
+        this.tried.setPropagationBehavior(TransactionDefinition.PROPAGATION_NESTED);
+    }
+
+    /** Reads a newer file and puts it in use, or lets it wait for a second person. A bad file changes nothing. */
+    @Transactional
+    public Brought bring(String electionId, SnapshotKind kind, Path file) {
+        OfficeUser user = access.demand(Act.LOAD_FILES);
+        Staged staged = snapshots.stage(electionId, kind, file);
+        return put(electionId, staged, user, false);
+    }
+
+    /** The lists that wait for a second person. */
+    @Transactional(readOnly = true)
+    public List<WaitingList> waiting(String electionId) {
+        access.demand(Act.LOAD_FILES);
+        return waiting.waiting(electionId);
+    }
+
+    /** Which cases a staged list would change were it in use now; it is tried and taken back, and nothing is written. */
+    @Transactional
+    public List<CaseDifference> wouldChange(String electionId, int snapshotNo) {
+        OfficeUser user = access.demand(Act.LOAD_FILES);
+        Staged staged = snapshots.staged(electionId, snapshotNo);
+        if (staged.snapshotNo() == staged.inUseNo()) {
+            return List.of();
+        }
+        return Objects.requireNonNull(tried.execute(attempt -> {
+            List<CaseDifference> changed = use(electionId, staged, user);
+            attempt.setRollbackOnly();
+            return changed;
+        }));
+    }
+
+    /** Confirms a list that somebody else brought and that changes what was decided. */
+    @Transactional
+    public Brought confirm(String electionId, int snapshotNo) {
+        String broughtBy = waiting.broughtBy(electionId, snapshotNo)
+                .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody."));
+        OfficeUser user = access.demandAnother(Act.LOAD_FILES, List.of(broughtBy));
+        waiting.confirm(electionId, snapshotNo, user.userName());
+        return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
+    }
+
+    private Brought put(String electionId, Staged staged, OfficeUser user, boolean confirmed) {
+        if (staged.snapshotNo() == staged.inUseNo()) {
+            return new Brought.NothingNew(staged.snapshotNo());
+        }
+        Brought brought = tried.execute(attempt -> {
+            List<CaseDifference> changed = use(electionId, staged, user);
+            if (!confirmed && changed.stream().anyMatch(CaseDifference::touchesDecided)) {
+                attempt.setRollbackOnly();
+                return new Brought.WaitsForSecond(staged.snapshotNo(), changed);
+            }
+            record(electionId, staged, user, changed);
+            return new Brought.InUse(staged.snapshotNo(), changed);
+        });
+        if (brought instanceof Brought.WaitsForSecond) {
+            waiting.add(electionId, staged.snapshotNo(), user.userName());
+            ledger.record(
+                    LedgerChain.of(electionId),
+                    user.actor(),
+                    "list_waits_for_second",
+                    "list " + staged.snapshotNo(),
+                    Map.of("kind", staged.kind().code(), "rows", staged.rows()));
+        }
+        return brought;
+    }
+
+    private List<CaseDifference> use(String electionId, Staged staged, OfficeUser user) {
+        snapshots.use(electionId, staged.kind(), staged.snapshotNo());
+        Map<CaseKey, List<String>> because = touched.of(electionId, staged);
+        return watch.lookAgain(because.keySet(), user.actor(), because);
+    }
+
+    private void record(String electionId, Staged staged, OfficeUser user, List<CaseDifference> changed) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put(
+                "changed", changed.stream().map(one -> one.key().envelopeNo()).toList());
+        payload.put("kind", staged.kind().code());
+        payload.put("rows", staged.rows());
+        payload.put("voters_touched", staged.touchedVoterIds().size());
+        ledger.record(LedgerChain.of(electionId), user.actor(), "list_in_use", "list " + staged.snapshotNo(), payload);
+    }
+}

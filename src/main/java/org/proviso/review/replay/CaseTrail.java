@@ -1,0 +1,90 @@
+package org.proviso.review.replay;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.proviso.review.CaseAct;
+import org.proviso.review.CaseGraph;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStep;
+
+/** One case as the entries of the ledger say it should be. Not thread-safe. */
+final class CaseTrail {
+
+    /**
+     * The voter that a case was found to be of: a record of the roll, whose id is hidden under the salt of the envelope
+     * first linked to it, or (no hash) the person of an envelope whose voter is not on the roll.
+     */
+    record Voter(String envelopeNo, String hash) {}
+
+    private final Map<CaseTable, List<SaidRow>> rows = new EnumMap<>(CaseTable.class);
+    private CaseState state;
+    private int changes;
+    private String takenBy = "";
+    private Optional<Voter> voter = Optional.empty();
+
+    CaseTrail(CaseState state) {
+        this.state = state;
+    }
+
+    CaseState state() {
+        return state;
+    }
+
+    /** How often the row of the case was changed. */
+    int changes() {
+        return changes;
+    }
+
+    /** The pseudonym of whoever has the case, empty where nobody has. */
+    String takenBy() {
+        return takenBy;
+    }
+
+    Optional<Voter> voter() {
+        return voter;
+    }
+
+    List<SaidRow> rows(CaseTable table) {
+        return rows.getOrDefault(table, List.of());
+    }
+
+    Optional<SaidRow> newest(CaseTable table) {
+        List<SaidRow> all = rows(table);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    /** Whether a decision stands by which the ballot, or a part of it, counts. */
+    boolean counts() {
+        return newest(CaseTable.DECISION)
+                .filter(decision -> decision.has("set_aside_at", "") && !decision.has("outcome", "reject"))
+                .isPresent();
+    }
+
+    void add(CaseTable table, SaidRow row) {
+        rows.computeIfAbsent(table, any -> new ArrayList<>()).add(row);
+    }
+
+    void settle(Voter found) {
+        voter = Optional.of(found);
+    }
+
+    /** Follows an act that leads on; false where it leads nowhere. */
+    boolean follow(CaseAct act, String with) {
+        if (CaseGraph.step(state, act) instanceof CaseStep.To to) {
+            state = to.state();
+            takenBy = with;
+            changes++;
+            return true;
+        }
+        return false;
+    }
+
+    /** Follows an act of somebody who works on the case, which stays where it is; false where nobody may. */
+    boolean work() {
+        changes++;
+        return state == CaseState.OPEN || state == CaseState.IN_REVIEW;
+    }
+}

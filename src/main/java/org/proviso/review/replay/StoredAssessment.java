@@ -1,0 +1,32 @@
+package org.proviso.review.replay;
+
+import org.proviso.core.Code;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.kept.KeptAssessment;
+import org.proviso.core.adjudication.kept.Origins;
+import org.proviso.review.CodeList;
+
+/** One way of one assessment of a case as its row has it; the words of an older version may be unknown to this one. */
+public record StoredAssessment(
+        String envelopeNo,
+        int number,
+        Origins origins,
+        String recommendation,
+        String reasons,
+        boolean heldApart,
+        String content) {
+
+    /** The same with its words read. */
+    public KeptAssessment kept() {
+        return new KeptAssessment(
+                origins.way(),
+                origins.facts(),
+                origins.asOf(),
+                origins.packHash(),
+                origins.engineVersion(),
+                Code.find(Recommendation.class, recommendation).orElseThrow(),
+                CodeList.reasons(reasons),
+                heldApart,
+                content);
+    }
+}

@@ -1,0 +1,62 @@
+package org.proviso.roll;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.Voter;
+import org.proviso.core.matching.index.VoterLookup;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Records of the roll in use by the beginning of a name, a birth date, an address or the beginning of a number. */
+@Service
+public class LookupService {
+
+    private final RollMatches matches;
+    private final RollService roll;
+    private final AccessService access;
+
+    LookupService(RollMatches matches, RollService roll, AccessService access) {
+        this.matches = matches;
+        this.roll = roll;
+        this.access = access;
+    }
+
+    /** Whether a roll is being read just now: until it is, a look-up waits. */
+    public boolean isReading() {
+        return matches.isReading();
+    }
+
+    @Transactional(readOnly = true)
+    public List<Voter> named(String electionId, String last, String first, int most) {
+        return voters(electionId, lookup -> lookup.named(last, first, most));
+    }
+
+    @Transactional(readOnly = true)
+    public List<Voter> born(String electionId, LocalDate on, int most) {
+        return voters(electionId, lookup -> lookup.born(on, most));
+    }
+
+    @Transactional(readOnly = true)
+    public List<Voter> at(String electionId, String address, int most) {
+        return voters(electionId, lookup -> lookup.at(address, most));
+    }
+
+    @Transactional(readOnly = true)
+    public List<Voter> numbered(String electionId, String beginning, int most) {
+        return voters(electionId, lookup -> lookup.numbered(beginning, most));
+    }
+
+    private List<Voter> voters(String electionId, Function<VoterLookup, List<String>> look) {
+        if (!access.may(Act.SEARCH)) {
+            access.demand(Act.SEE_WHOLE_CASE);
+        }
+        return look.apply(matches.lookup(electionId)).stream()
+                .map(id -> roll.voter(electionId, id))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

@@ -1,0 +1,52 @@
+package org.proviso.setup;
+
+import java.util.Set;
+import org.proviso.access.CreateUser;
+import org.proviso.access.UserRuleException;
+import org.proviso.access.UserService;
+import org.proviso.ui.Said;
+import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.TypedField;
+
+/** Asks for a new account, and shows its one-time password once. */
+final class AccountSheet {
+
+    private final UserService users;
+    private final TypedField name = new TypedField("full-name", "Name");
+    private final TypedField userName = new TypedField("user-name", "Signs in as").like("h.mercer");
+    private final TypedField party = new TypedField("party", "Party");
+    private final RoleTicks roles = new RoleTicks(Set.of());
+    private final Asking sheet;
+
+    AccountSheet(UserService users, Runnable after) {
+        this.users = users;
+        sheet = new Asking("A new account", "Open the account", () -> open(after));
+    }
+
+    void ask() {
+        sheet.with(name, userName, party, roles).open();
+        name.focus();
+    }
+
+    private boolean open(Runnable after) {
+        name.problem(name.text().isEmpty() ? "Has to be given." : "");
+        boolean fits = userName.text().matches("[a-z][a-z0-9.-]{1,59}");
+        userName.problem(fits ? "" : "Small letters, digits, dots and -, beginning with a letter.");
+        if (name.hasProblem() || userName.hasProblem()) {
+            return false;
+        }
+        if (roles.getValue().isEmpty()) {
+            return sheet.refuse("Tick at least one role.");
+        }
+        try {
+            String password =
+                    users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));
+            after.run();
+            Said.done(name.text() + " has an account.");
+            UsersView.tell(name.text(), password);
+            return true;
+        } catch (UserRuleException e) {
+            return sheet.refuse(String.valueOf(e.getMessage()));
+        }
+    }
+}

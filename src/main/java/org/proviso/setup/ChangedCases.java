@@ -1,0 +1,39 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.List;
+import org.proviso.review.news.CaseDifference;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+
+/** The cases of which the rules would say something else under a newer list, and why. */
+final class ChangedCases extends Div {
+
+    private static final int SHOWN = 50;
+
+    ChangedCases(List<CaseDifference> changed) {
+        long decided = changed.stream().filter(CaseDifference::touchesDecided).count();
+        add(new Paragraph(
+                changed.isEmpty()
+                        ? "No case would be judged otherwise."
+                        : UsDates.count(changed.size(), "case") + " would be judged otherwise, " + decided
+                                + " of them decided already."));
+        if (changed.isEmpty()) {
+            return;
+        }
+        PlainTable table = new PlainTable("Cases judged otherwise", "Envelope", "Stands", "Before", "Then", "Because");
+        changed.stream()
+                .limit(SHOWN)
+                .forEach(one -> table.row(
+                        one.key().envelopeNo(),
+                        one.state().spoken(),
+                        one.outlookBefore().words(),
+                        one.outlookAfter().words(),
+                        String.join("; ", one.because())));
+        add(table);
+        if (changed.size() > SHOWN) {
+            add(new Paragraph("and " + (changed.size() - SHOWN) + " more"));
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.datetimepicker.DateTimePicker;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.util.Locale;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.election.clock.ClockRefusedException;
+import org.proviso.election.clock.OfficeClockService;
+import org.proviso.today.Clocks;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** The office's clock: what it says now, and in a demonstration how to move it forward, past a deadline or to a day. */
+@Route(value = "set-up/clock", layout = OfficeFrame.class)
+@PageTitle("Clock · Proviso")
+@PermitAll
+public final class ClockView extends Composite<Div> {
+
+    private static final int SHOWN = 8;
+
+    private final transient OfficeClockService clock;
+    private final transient Workplace workplace;
+    private final transient Clocks clocks;
+
+    ClockView(OfficeClockService clock, Workplace workplace, Clocks clocks, AccessService access) {
+        access.demand(Act.LOAD_FILES);
+        this.clock = clock;
+        this.workplace = workplace;
+        this.clocks = clocks;
+        getContent().addClassName("sheet");
+        show();
+    }
+
+    private void show() {
+        LocalDateTime now = workplace.now();
+        getContent().removeAll();
+        getContent()
+                .add(new PageHead(
+                        UsDates.weekday(now.toLocalDate()) + ", " + UsDates.hour(now.toLocalTime()),
+                        clock.isDemo()
+                                ? "The clock of this demonstration runs on by itself. It can be moved forward, never back."
+                                : "The office's clock is the machine's."));
+        if (clock.isDemo()) {
+            getContent().add(deadlines(now), otherMoment(now));
+        }
+    }
+
+    private Div deadlines(LocalDateTime now) {
+        Div part = new Div(new H2("Move it just past"));
+        clocks.ahead(workplace.electionId(), now).stream().limit(SHOWN).forEach(moment -> {
+            ActButton past = new ActButton(moment.what() + ": " + UsDates.near(moment.at()))
+                    .quiet()
+                    .does(() -> move(moment.at().plusMinutes(1)));
+            part.add(new Paragraph(past));
+        });
+        return part;
+    }
+
+    private Div otherMoment(LocalDateTime now) {
+        DateTimePicker to = new DateTimePicker("Or to this moment");
+        to.setLocale(Locale.US);
+        to.setMin(now);
+        to.setValue(now.plusDays(1).withHour(9).withMinute(0).withSecond(0).withNano(0));
+        ActButton move = new ActButton("Move the clock").first().does(() -> {
+            if (to.getValue() != null) {
+                move(to.getValue());
+            }
+        });
+        Div part = new Div(to, move);
+        part.addClassName("acts");
+        return part;
+    }
+
+    private void move(LocalDateTime to) {
+        try {
+            clock.moveTo(to);
+        } catch (ClockRefusedException refused) {
+            Said.refused(String.valueOf(refused.getMessage()));
+            return;
+        }
+        show();
+        Said.done("The clock was moved. Deadlines that passed by it are recorded.");
+    }
+}

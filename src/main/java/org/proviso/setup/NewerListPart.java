@@ -1,0 +1,141 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.upload.Upload;
+import com.vaadin.flow.server.streams.UploadHandler;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.files.InputException;
+import org.proviso.review.news.Brought;
+import org.proviso.review.news.NewerFileService;
+import org.proviso.roll.SnapshotKind;
+import org.proviso.roll.SnapshotService;
+import org.proviso.roll.Staged;
+import org.proviso.ui.Said;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.frame.ElectionLine;
+
+/** A newer list: read beside the one in use, with what it would change, and then brought into use. */
+final class NewerListPart extends Div {
+
+    private final transient SnapshotService lists;
+    private final transient NewerFileService newer;
+    private final ElectionLine election;
+    private final Runnable after;
+    private final ChoiceField kind = new ChoiceField("list-kind", "List", kinds());
+    private final Div shown = new Div();
+    private transient @Nullable Path file;
+
+    NewerListPart(SnapshotService lists, NewerFileService newer, ElectionLine election, Runnable after) {
+        this.lists = lists;
+        this.newer = newer;
+        this.election = election;
+        this.after = after;
+        Upload upload = new Upload(UploadHandler.toTempFile((metadata, came) -> take(metadata.fileName(), came)));
+        upload.setMaxFiles(1);
+        upload.setDropLabel(new com.vaadin.flow.component.html.Span("or drop it here"));
+        upload.setUploadButton(new ActButton("Choose the file"));
+        shown.getElement().setAttribute("role", "status");
+        add(
+                new H2("A newer list"),
+                new Paragraph(
+                        "It is read and compared first; nothing changes until you bring it into use. Where decided"
+                                + " cases would be judged otherwise, somebody else confirms it."),
+                kind,
+                upload,
+                shown);
+        addDetachListener(event -> forget());
+    }
+
+    private static Map<String, String> kinds() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (SnapshotKind one : SnapshotKind.values()) {
+            words.put(one.code(), ListsPart.words(one));
+        }
+        return words;
+    }
+
+    private SnapshotKind kind() {
+        return Code.find(SnapshotKind.class, kind.code()).orElseThrow();
+    }
+
+    private void take(String name, File came) {
+        shown.removeAll();
+        forget();
+        try {
+            Path folder = Files.createTempDirectory("proviso-list");
+            file = Files.move(came.toPath(), folder.resolve(Path.of(name).getFileName()));
+            stage(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void stage(Path path) {
+        try {
+            Staged staged = lists.stage(election.id(), kind(), path);
+            say(staged);
+            after.run();
+        } catch (InputException e) {
+            shown.add(new WhatIsWrong(e));
+            Said.refused("Nothing was read: " + WhatIsWrong.inShort(e));
+        }
+    }
+
+    private void say(Staged staged) {
+        int touched = staged.touchedVoterIds().size() + staged.changedLines().size();
+        shown.add(new Paragraph(UsDates.count(staged.rows(), "row") + " read"
+                + (staged.known() ? " (this file is in the office already)" : "") + "; " + touched
+                + " say something else than the list in use."));
+        staged.warnings().forEach(warning -> shown.add(new Paragraph(warning)));
+        if (staged.snapshotNo() == staged.inUseNo()) {
+            shown.add(new Paragraph("It is the list in use: there is nothing to bring."));
+            return;
+        }
+        shown.add(new ChangedCases(newer.wouldChange(election.id(), staged.snapshotNo())));
+        shown.add(new ActButton("Bring it into use").first().does(this::bring));
+    }
+
+    private void bring() {
+        if (file == null) {
+            return;
+        }
+        Brought brought = newer.bring(election.id(), kind(), file);
+        shown.removeAll();
+        if (brought instanceof Brought.InUse inUse) {
+            Said.done("List " + inUse.snapshotNo() + " is in use; "
+                    + UsDates.count(inUse.changed().size(), "case") + " judged otherwise.");
+        } else if (brought instanceof Brought.WaitsForSecond waits) {
+            Said.done("List " + waits.snapshotNo()
+                    + " would change decided cases: it waits for a second person. Nothing" + " has changed yet.");
+        } else {
+            Said.done("The office has this list in use already.");
+        }
+        forget();
+        after.run();
+    }
+
+    private void forget() {
+        Path gone = file;
+        file = null;
+        if (gone != null) {
+            try {
+                Files.deleteIfExists(gone);
+                Files.deleteIfExists(gone.getParent());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.election.RuleChange;
+import org.proviso.election.rules.RuleChangeService;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.StaleCase;
+import org.proviso.review.assess.WhatIfService;
+import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** A rule pack of the office's own: proved, compared, put in force; who did so, and what was decided before it. */
+@Route(value = "set-up/rules/change", layout = OfficeFrame.class)
+@PageTitle("Another rule pack · Proviso")
+@PermitAll
+public final class RuleChangeView extends Composite<Div> {
+
+    private static final int SHOWN = 50;
+
+    private final transient RuleChangeService changes;
+    private final transient AssessmentService assessments;
+    private final transient Workplace workplace;
+    private final Div list = new Div();
+
+    RuleChangeView(
+            RuleChangeService changes,
+            WhatIfService whatIf,
+            AssessmentService assessments,
+            AccessService access,
+            Workplace workplace) {
+        access.demand(Act.PUT_RULES_IN_FORCE);
+        this.changes = changes;
+        this.assessments = assessments;
+        this.workplace = workplace;
+        PackUpload upload = new PackUpload(changes, whatIf, workplace.electionId(), this::show);
+        Div side = new Div(upload);
+        side.addClassName("side");
+        Div bench = new Div(new Div(upload.tried(), list), side);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent()
+                .add(
+                        new PageHead(
+                                        "Another rule pack",
+                                        "A pack of the office's own lies over the one it names and takes its place for"
+                                                + " this election.")
+                                .beside(
+                                        Links.link("Rules in force", "set-up/rules"),
+                                        Links.link("To Set-up", "set-up")),
+                        bench,
+                        new Caution());
+        show();
+    }
+
+    private void show() {
+        list.removeAll();
+        list.add(new H2("Put in force"));
+        List<RuleChange> all = changes.changes(workplace.electionId());
+        if (all.isEmpty()) {
+            list.add(new Paragraph("The rules are those the election was loaded with."));
+        } else {
+            list.add(table(all));
+        }
+        stale();
+    }
+
+    private PlainTable table(List<RuleChange> all) {
+        ElectionLine election = workplace.election().orElseThrow();
+        PlainTable table = new PlainTable("Packs put in force", "No.", "Pack", "Taken because", "By", "When");
+        all.forEach(one -> table.row(
+                String.valueOf(one.changeNo()),
+                one.packId() + ", " + one.packHash().substring(0, 12),
+                one.isOverride()
+                        ? "counsel's override, " + one.counsel() + ": " + one.ground() + ". Proof: "
+                                + one.counterexample()
+                        : "it was proved",
+                one.putBy(),
+                UsDates.moment(LocalDateTime.ofInstant(one.putAt(), election.zone()))));
+        return table;
+    }
+
+    /** What people settled keeps the rules it was settled under; it is marked, and nobody's decision changes. */
+    private void stale() {
+        List<StaleCase> stale = assessments.stale(workplace.electionId());
+        list.add(new H2("Settled under other rules"));
+        if (stale.isEmpty()) {
+            list.add(new Paragraph("No settled case was assessed under other rules than those in force."));
+            return;
+        }
+        list.add(new Paragraph(UsDates.count(stale.size(), "settled case")
+                + " stale: assessed under rules no longer in force. They keep them until people reopen them."));
+        PlainTable table = new PlainTable("Stale cases", "Envelope", "Stands", "The rules then said", "Rules then");
+        stale.stream()
+                .limit(SHOWN)
+                .forEach(one -> table.row(
+                        one.key().envelopeNo(),
+                        one.state().spoken(),
+                        one.said().words(),
+                        one.packHash().substring(0, 12)));
+        list.add(table);
+    }
+}

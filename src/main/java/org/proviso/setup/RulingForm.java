@@ -1,0 +1,91 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.proviso.core.rules.Given;
+import org.proviso.election.RulesRefusedException;
+import org.proviso.election.rules.RulingService;
+import org.proviso.election.rules.SignRuling;
+import org.proviso.ui.Said;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
+
+/** A ruling as the office signed it on paper. */
+final class RulingForm extends Div {
+
+    private final transient RulingService rulings;
+    private final String election;
+    private final Runnable after;
+    private final Paragraph about = new Paragraph();
+    private final TypedField rule = new TypedField("rule", "Rule").like("mail.returned");
+    private final TypedField value = new TypedField("value", "Value");
+    private final TypedField signedBy = new TypedField("signed-by", "Signed by").like("County Clerk");
+    private final TypedField on = new TypedField("on", "On").like("11/3/2026");
+    private final TypedField ground = new TypedField("ground", "Ground").like("counsel's letter");
+
+    RulingForm(RulingService rulings, String election, Runnable after) {
+        this.rulings = rulings;
+        this.election = election;
+        this.after = after;
+        getElement().setAttribute("data-typing", "go-on");
+        about.getElement().setAttribute("role", "status");
+        ActButton sign = new ActButton("Put it in force").first().does(this::sign);
+        sign.getElement().setAttribute("data-finish", true);
+        add(
+                new H2("Record a ruling"),
+                new Paragraph("It holds for this election only. Open cases are assessed anew at once."),
+                about,
+                rule,
+                value,
+                signedBy,
+                on,
+                ground,
+                sign);
+    }
+
+    /** Begins with one value of the work list. */
+    void rule(Given given) {
+        rule.text(given.rule().key());
+        value.text("");
+        about.setText(
+                given.isKnown()
+                        ? "Leave the value empty to confirm \"" + given.value().inWords() + "\", or give another."
+                        : "Give the value as a pack spells it"
+                                + (given.rule().words().isEmpty()
+                                        ? "."
+                                        : ": " + String.join(", ", given.rule().words()) + "."));
+        signedBy.focus();
+    }
+
+    private void sign() {
+        Optional<LocalDate> day = TypedDates.day(on.text());
+        demand(rule);
+        demand(signedBy);
+        demand(ground);
+        on.problem(day.isEmpty() ? TypedDates.LIKE_A_DAY : "");
+        if (rule.hasProblem() || signedBy.hasProblem() || ground.hasProblem() || day.isEmpty()) {
+            Said.refused("Not recorded: look at the fields marked.");
+            return;
+        }
+        try {
+            int number = rulings.sign(
+                    new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
+            Said.done("Ruling " + number + " is in force; open cases were assessed anew.");
+            value.problem("");
+            rule.text("");
+            value.text("");
+            about.setText("");
+            after.run();
+        } catch (RulesRefusedException e) {
+            value.problem(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static void demand(TypedField field) {
+        field.problem(field.text().isEmpty() ? "Has to be given." : "");
+    }
+}

@@ -1,0 +1,126 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.core.CountyRuling;
+import org.proviso.election.rules.RecordedRuling;
+import org.proviso.election.rules.RulingService;
+import org.proviso.review.assess.RulingTask;
+import org.proviso.review.assess.RulingWorkService;
+import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** County rulings: what the office must still ask counsel, with the envelopes that wait, and what it has signed. */
+@Route(value = "set-up/rulings", layout = OfficeFrame.class)
+@PageTitle("County rulings · Proviso")
+@PermitAll
+public final class RulingsView extends Composite<Div> {
+
+    private static final int NAMED = 8;
+
+    private final transient RulingService rulings;
+    private final transient RulingWorkService work;
+    private final transient Workplace workplace;
+    private final Div list = new Div();
+    private final RulingForm form;
+
+    RulingsView(RulingService rulings, RulingWorkService work, AccessService access, Workplace workplace) {
+        access.demand(Act.SIGN_RULINGS);
+        this.rulings = rulings;
+        this.work = work;
+        this.workplace = workplace;
+        this.form = new RulingForm(rulings, workplace.electionId(), this::show);
+        Div side = new Div(form);
+        side.addClassName("side");
+        Div bench = new Div(list, side);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent()
+                .add(
+                        new PageHead(
+                                        "County rulings",
+                                        "What the rules have from memory or not at all. No ballot is rejected or cut on"
+                                                + " such a value until the office has signed it for this election.")
+                                .beside(
+                                        Links.link("Rules in force", "set-up/rules"),
+                                        Links.link("To Set-up", "set-up")),
+                        bench,
+                        new Caution());
+        show();
+    }
+
+    private void show() {
+        list.removeAll();
+        List<RulingTask> tasks = work.tasks(workplace.electionId());
+        long waits =
+                tasks.stream().filter(task -> !task.envelopeNos().isEmpty()).count();
+        list.add(new H2("To ask counsel"));
+        list.add(new Paragraph(
+                tasks.isEmpty()
+                        ? "Every value that a case may turn on was read or signed. There is nothing to ask."
+                        : UsDates.count(tasks.size(), "value") + " open; envelopes wait for " + waits + " of them."));
+        if (!tasks.isEmpty()) {
+            list.add(table(tasks));
+        }
+        signed();
+    }
+
+    private PlainTable table(List<RulingTask> tasks) {
+        PlainTable table = new PlainTable("Values to rule on", "Ask counsel", "Rule", "Envelopes waiting", "");
+        tasks.forEach(task -> table.row(List.<Component>of(
+                new Span(task.question()),
+                new Span(task.given().rule().key()),
+                new Span(waiting(task.envelopeNos())),
+                new ActButton("Rule on it").quiet().does(() -> form.rule(task.given())))));
+        return table;
+    }
+
+    private static String waiting(List<String> numbers) {
+        if (numbers.isEmpty()) {
+            return "none";
+        }
+        String named = String.join(", ", numbers.subList(0, Math.min(NAMED, numbers.size())));
+        return numbers.size() + ": " + named + (numbers.size() > NAMED ? " and more" : "");
+    }
+
+    private void signed() {
+        List<RecordedRuling> acts = rulings.acts(workplace.electionId());
+        list.add(new H2("Signed in the office"));
+        if (acts.isEmpty()) {
+            list.add(new Paragraph("None yet. Rulings that came with the election's files stand on the rules page."));
+            return;
+        }
+        ElectionLine election = workplace.election().orElseThrow();
+        PlainTable table = new PlainTable("Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Ground", "Recorded");
+        acts.forEach(act -> table.row(
+                String.valueOf(act.actNo()),
+                act.ruling().rule(),
+                value(act.ruling()),
+                act.ruling().signedBy() + ", " + UsDates.digits(act.ruling().on()),
+                act.ruling().ground(),
+                act.recordedBy() + ", " + UsDates.moment(LocalDateTime.ofInstant(act.recordedAt(), election.zone()))));
+        list.add(table);
+    }
+
+    private static String value(CountyRuling ruling) {
+        return ruling.value().isEmpty() ? "as the pack has it" : ruling.value();
+    }
+}

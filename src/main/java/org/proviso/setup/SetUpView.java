@@ -1,0 +1,87 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.election.ElectionService;
+import org.proviso.review.news.NewerFileService;
+import org.proviso.roll.SnapshotService;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** What the office works with: the files in use and newer ones, and the way to rules, orders and accounts. */
+@Route(value = "set-up", layout = OfficeFrame.class)
+@PageTitle("Set-up · Proviso")
+@PermitAll
+public final class SetUpView extends Composite<Div> {
+
+    private final transient SnapshotService lists;
+    private final transient NewerFileService newer;
+    private final transient Workplace workplace;
+    private final Div held = new Div();
+
+    SetUpView(
+            SnapshotService lists,
+            NewerFileService newer,
+            ElectionService elections,
+            AccessService access,
+            Workplace workplace) {
+        this.lists = lists;
+        this.newer = newer;
+        this.workplace = workplace;
+        boolean files = access.may(Act.LOAD_FILES);
+        boolean accounts = access.may(Act.MANAGE_USERS);
+        if (!files && !accounts) {
+            access.demand(Act.LOAD_FILES);
+        }
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent().add(head(files, accounts));
+        if (files) {
+            workplace.election().ifPresent(this::files);
+            getContent().add(new LoadPart(elections, access, workplace));
+        } else {
+            getContent().add(new Paragraph("Files, rules and orders are the supervisor's; accounts are yours."));
+        }
+    }
+
+    private static PageHead head(boolean files, boolean accounts) {
+        PageHead head = new PageHead("Set-up", "What the office works with.");
+        head.beside(Links.link("Rules in force", "set-up/rules", "R"), Links.link("Calendar", "calendar", "D"));
+        if (files) {
+            head.beside(
+                    Links.link("County rulings", "set-up/rulings", "U"),
+                    Links.link("What if", "set-up/what-if", "W"),
+                    Links.link("Another pack", "set-up/rules/change", "P"),
+                    Links.link("Court orders", "set-up/orders", "O"),
+                    Links.link("Clock", "set-up/clock", "C"));
+        }
+        if (accounts) {
+            head.beside(Links.link("Accounts and roles", "set-up/users", "A"));
+        }
+        return head;
+    }
+
+    private void files(ElectionLine election) {
+        NewerListPart part = new NewerListPart(lists, newer, election, this::show);
+        part.addClassName("side");
+        Div bench = new Div(held, part);
+        bench.addClassName("bench");
+        getContent().add(bench);
+        show();
+    }
+
+    private void show() {
+        ElectionLine election = workplace.election().orElseThrow();
+        held.removeAll();
+        held.add(new ListsPart(lists.held(election.id()), election.zone()));
+        held.add(new WaitingPart(lists, newer, election, this::show));
+    }
+}

@@ -1,0 +1,96 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.proviso.access.AccessService;
+import org.proviso.access.Act;
+import org.proviso.election.RulesRefusedException;
+import org.proviso.files.packs.RulePacks;
+import org.proviso.review.assess.WhatIfService;
+import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.Said;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedField;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.Workplace;
+
+/** What other rules would change: the cases of the election under another pack, or with one value changed. */
+@Route(value = "set-up/what-if", layout = OfficeFrame.class)
+@PageTitle("What if · Proviso")
+@PermitAll
+public final class WhatIfView extends Composite<Div> {
+
+    private final transient WhatIfService whatIf;
+    private final String election;
+    private final ChoiceField pack = new ChoiceField("pack", "Rule pack", packs());
+    private final TypedField rule = new TypedField("rule", "One rule changed").like("cure.identification");
+    private final TypedField value = new TypedField("value", "To the value").like("none");
+    private final Div shown = new Div();
+
+    WhatIfView(WhatIfService whatIf, AccessService access, Workplace workplace) {
+        access.demand(Act.PUT_RULES_IN_FORCE);
+        this.whatIf = whatIf;
+        this.election = workplace.electionId();
+        shown.getElement().setAttribute("role", "status");
+        shown.add(new H2("Compared with the rules in force"), new Paragraph("Nothing is compared yet."));
+        ActButton compare = new ActButton("Compare").first().does(this::compare);
+        compare.getElement().setAttribute("data-finish", true);
+        Div side = new Div(
+                new H2("Suppose"),
+                new Paragraph("Every case is assessed under both. Nothing is written, and no case changes."),
+                pack,
+                rule,
+                value,
+                compare);
+        side.getElement().setAttribute("data-typing", "go-on");
+        side.addClassName("side");
+        Div bench = new Div(shown, side);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent()
+                .add(
+                        new PageHead("What if", "Which cases other rules would change, from what to what, and why.")
+                                .beside(
+                                        Links.link("Rules in force", "set-up/rules"),
+                                        Links.link("To Set-up", "set-up")),
+                        bench,
+                        new Caution());
+    }
+
+    private static Map<String, String> packs() {
+        Map<String, String> words = new LinkedHashMap<>();
+        words.put("", "the one in force");
+        RulePacks.bundled().forEach(name -> words.put(name, name));
+        return words;
+    }
+
+    private void compare() {
+        if (rule.text().isEmpty() != value.text().isEmpty()) {
+            value.problem("Give a rule and its value, or neither.");
+            return;
+        }
+        value.problem("");
+        Map<String, String> changed = rule.text().isEmpty() ? Map.of() : Map.of(rule.text(), value.text());
+        if (pack.code().isEmpty() && changed.isEmpty()) {
+            Said.refused("Choose another pack, or change one rule.");
+            return;
+        }
+        try {
+            Differences differences = new Differences(whatIf.compare(election, pack.code(), changed));
+            shown.removeAll();
+            shown.add(new H2("Compared with the rules in force"), differences);
+        } catch (RulesRefusedException e) {
+            value.problem(String.valueOf(e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package org.proviso.ui.field;
+
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Span;
+import java.util.Locale;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A button for an act of the office, with the key that presses it. An act on a case hands over the case and version
+ * that stood on the screen when it was pressed ({@link SeenMark}), so that pressing twice never acts on a case that
+ * nobody has seen: the static module holds presses back for a moment after another case came on the screen, and the
+ * page compares the mark.
+ */
+public final class ActButton extends NativeButton {
+
+    private static final String SEEN = "element.closest('[data-case]')?.dataset.case ?? ''";
+
+    public ActButton(String words) {
+        this(words, null);
+    }
+
+    /** With the key of the keyboard that presses it. */
+    public ActButton(String words, @Nullable String key) {
+        add(new Span(words));
+        addClassName("act");
+        getElement().setAttribute("type", "button");
+        if (key != null) {
+            add(new Key(key));
+            getElement().setAttribute("data-key", key.toLowerCase(Locale.ROOT));
+            getElement().setAttribute("aria-keyshortcuts", key);
+        }
+    }
+
+    /** The one act that the page leads to. */
+    public ActButton first() {
+        addClassName("first");
+        return this;
+    }
+
+    /** A quiet one among words, drawn as a link. */
+    public ActButton quiet() {
+        addClassName("quiet");
+        return this;
+    }
+
+    /** An act on the case on the screen: guarded against a second press that was meant for the case before. */
+    public ActButton onCase(Consumer<String> act) {
+        getElement().setAttribute("data-act", true);
+        getElement()
+                .addEventListener(
+                        "click", event -> act.accept(event.getEventData().getString(SEEN)))
+                .addEventData(SEEN);
+        return this;
+    }
+
+    /** Whatever else a button does. */
+    public ActButton does(Runnable act) {
+        addClickListener(event -> act.run());
+        return this;
+    }
+}

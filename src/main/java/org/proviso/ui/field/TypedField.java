@@ -1,0 +1,96 @@
+package org.proviso.ui.field;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Input;
+import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.function.Consumer;
+
+/**
+ * A field that is typed into, its label before it and what is wrong with it beside it in words. What was typed is
+ * handed over 400 ms after typing pauses and when the field is left.
+ */
+public final class TypedField extends Div {
+
+    private static final int PAUSE = 400;
+
+    private final Input input = new Input();
+    private final Span problem = new Span();
+    private final Span row = new Span();
+    private String problemBefore = "";
+
+    /** The name is unique on the page. */
+    public TypedField(String name, String label) {
+        addClassNames("typed");
+        input.setId(name);
+        input.setValueChangeMode(ValueChangeMode.LAZY);
+        input.setValueChangeTimeout(PAUSE);
+        input.getElement().setAttribute("autocomplete", "off");
+        input.getElement().setAttribute("spellcheck", "false");
+        input.getElement().setAttribute("aria-describedby", name + "-problem");
+        NativeLabel words = new NativeLabel(label);
+        words.setFor(name);
+        problem.setId(name + "-problem");
+        problem.addClassName("wrong");
+        row.addClassName("entry");
+        row.add(input);
+        add(words, row, problem);
+    }
+
+    /** What stands in the field, without blanks around it. */
+    public String text() {
+        return input.getValue().strip();
+    }
+
+    public TypedField text(String text) {
+        input.setValue(text);
+        return this;
+    }
+
+    /** A short example of what is typed. */
+    public TypedField like(String example) {
+        input.setPlaceholder(example.isEmpty() ? "" : "like " + example);
+        return this;
+    }
+
+    /** Does something with what was typed, once it was handed over; not when a page sets the text. */
+    public TypedField onTyped(Consumer<String> act) {
+        input.addValueChangeListener(event -> {
+            if (event.isFromClient()) {
+                act.accept(text());
+            }
+        });
+        return this;
+    }
+
+    /** When the field is left. */
+    public TypedField onLeave(Runnable act) {
+        input.getElement().addEventListener("blur", event -> act.run());
+        return this;
+    }
+
+    /** Puts something behind the field, in its line. */
+    public TypedField beside(com.vaadin.flow.component.Component part) {
+        row.add(part);
+        return this;
+    }
+
+    /** Says in words what is wrong; empty for nothing. */
+    public void problem(String words) {
+        if (!words.equals(problemBefore)) {
+            problemBefore = words;
+            problem.setText(words);
+            input.getElement().setAttribute("aria-invalid", String.valueOf(!words.isEmpty()));
+        }
+    }
+
+    public boolean hasProblem() {
+        return !problemBefore.isEmpty();
+    }
+
+    /** Leads the keyboard here. */
+    public void focus() {
+        input.getElement().executeJs("setTimeout(() => { this.focus(); this.select?.(); })");
+    }
+}

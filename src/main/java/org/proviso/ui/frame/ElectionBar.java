@@ -1,0 +1,35 @@
+package org.proviso.ui.frame;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import java.util.List;
+
+/** The thin line under the rooms: the election worked on, and in a demonstration that everything is invented. */
+final class ElectionBar extends Div {
+
+    ElectionBar(Workplace workplace) {
+        addClassName("election");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "The election worked on");
+        add(election(workplace), new Span(workplace.demonstration()));
+    }
+
+    private static Component election(Workplace workplace) {
+        List<ElectionLine> all = workplace.all();
+        if (all.size() < 2) {
+            return new Span(workplace.election().map(ElectionLine::words).orElse("No election yet"));
+        }
+        Select<ElectionLine> choice = new Select<>();
+        choice.setAriaLabel("The election worked on");
+        choice.setItems(all);
+        choice.setItemLabelGenerator(ElectionLine::words);
+        workplace.election().ifPresent(choice::setValue);
+        choice.addValueChangeListener(event -> {
+            workplace.choose(event.getValue().id());
+            UI.getCurrent().getPage().setLocation("/");
+        });
+        return choice;
+    }
+}

@@ -1,0 +1,19 @@
+package org.proviso.ui.frame;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Paragraph;
+import org.proviso.ui.Links;
+
+/** What a page that cannot be shown says: what is wrong, and the way on. */
+public final class ErrorPage extends Div {
+
+    public ErrorPage() {
+        addClassName("sheet");
+    }
+
+    void say(String title, String why) {
+        removeAll();
+        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("To Today", "")));
+    }
+}

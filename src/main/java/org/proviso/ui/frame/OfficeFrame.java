@@ -1,0 +1,68 @@
+package org.proviso.ui.frame;
+
+import com.vaadin.flow.component.HasElement;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Header;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.router.AfterNavigationEvent;
+import com.vaadin.flow.router.AfterNavigationObserver;
+import com.vaadin.flow.router.RouterLayout;
+import com.vaadin.flow.spring.security.AuthenticationContext;
+import jakarta.annotation.security.PermitAll;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.ui.Links;
+import org.proviso.ui.Said;
+import org.proviso.ui.field.Finder;
+
+/** What stands around every page of the office: the rooms, the finder, the election, who works here, what was said. */
+@PermitAll
+public final class OfficeFrame extends Div implements RouterLayout, AfterNavigationObserver {
+
+    private final Main main = new Main();
+    private final Said said = new Said();
+    private final RoomLinks rooms;
+
+    OfficeFrame(AccessService access, Workplace workplace, AuthenticationContext signedIn, List<WorkUnderWay> works) {
+        addClassName("office");
+        rooms = new RoomLinks(access);
+        main.setId("main");
+        main.getElement().setAttribute("tabindex", "-1");
+        add(skip(), top(access, signedIn));
+        add(new ElectionBar(workplace), new UnderWay(works), said, main);
+        UI.getCurrent().getPage().addJsModule("context://keys.js");
+    }
+
+    private static Anchor skip() {
+        Anchor skip = new Anchor("#main", "Skip to the work");
+        skip.addClassName("skip");
+        skip.setRouterIgnore(true);
+        return skip;
+    }
+
+    private Header top(AccessService access, AuthenticationContext signedIn) {
+        Anchor name = Links.link("Proviso", "");
+        name.addClassName("name");
+        Header top = new Header(name, rooms, new Finder(), new WhoWorks(access, signedIn));
+        top.addClassName("top");
+        return top;
+    }
+
+    @Override
+    public void showRouterLayoutContent(@Nullable HasElement content) {
+        main.removeAll();
+        if (content != null) {
+            main.getElement().appendChild(content.getElement());
+        }
+    }
+
+    @Override
+    public void afterNavigation(AfterNavigationEvent event) {
+        said.here(UI.getCurrent());
+        UnderWay.look();
+        rooms.at(event.getLocation().getPath());
+    }
+}

@@ -1,0 +1,136 @@
+package org.proviso.board.agenda;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.proviso.board.CasesReady.COUNT;
+import static org.proviso.board.CasesReady.LATE;
+import static org.proviso.board.CasesReady.WRONG_PARTY;
+import static org.proviso.board.CasesReady.as;
+import static org.proviso.board.CasesReady.key;
+import static org.proviso.board.Sitting.done;
+import static org.proviso.board.Sitting.refused;
+
+import java.util.List;
+import org.proviso.board.AgendaItem;
+import org.proviso.board.BoardService;
+import org.proviso.board.CasesReady;
+import org.proviso.board.MotionKind;
+import org.proviso.board.Proposed;
+import org.proviso.board.SessionKey;
+import org.proviso.board.Sitting;
+import org.proviso.board.motion.VoteClosed;
+import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.rules.Reason;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.review.decide.DecisionService;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** What a session has before it, and in which groups. */
+class AgendaServiceTest {
+
+    private static AgendaItem item(TestOffice office, SessionKey key, String envelope) {
+        return as("eve", () -> office.the(AgendaService.class).of(key)).stream()
+                .map(AgendaLine::item)
+                .filter(one -> one.envelopeNo().equals(envelope))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @OnBothDatabases
+    void all_that_is_ready_is_put_in_consent_groups(TestOffice office) {
+        CasesReady cases =
+                CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT).toReject(LATE);
+        Sitting board = Sitting.of(cases, "eve", "fay");
+        List<AgendaItem> agenda =
+                as("eve", () -> done(office.the(AgendaService.class).putAllReady(board.key())));
+        assertThat(agenda)
+                .extracting(AgendaItem::place, AgendaItem::envelopeNo, AgendaItem::group, AgendaItem::primaryReason)
+                .containsExactly(
+                        tuple(1, "P-1012", 1, null),
+                        tuple(2, "P-1042", 1, null),
+                        tuple(3, "P-1049", 1, null),
+                        tuple(4, "P-1050", 2, Reason.REGISTERED_LATE),
+                        tuple(5, "P-1058", 2, Reason.REGISTERED_LATE),
+                        tuple(6, "P-1019", 3, Reason.WRONG_PARTY_BALLOT),
+                        tuple(7, "P-1028", 3, Reason.WRONG_PARTY_BALLOT));
+        assertThat(as("eve", () -> office.the(AgendaService.class).of(board.key()))
+                        .get(3)
+                        .proposed())
+                .returns("ada", Proposed::proposedBy)
+                .returns("ben", Proposed::secondReadBy);
+    }
+
+    @OnBothDatabases
+    void what_comes_later_joins_its_group_or_opens_the_next(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1028"));
+        board.put(List.of("P-1049", "P-1019", "P-1028"));
+        assertThat(item(office, board.key(), "P-1019"))
+                .returns(1, AgendaItem::group)
+                .returns(2, AgendaItem::place);
+        assertThat(item(office, board.key(), "P-1049"))
+                .returns(2, AgendaItem::group)
+                .returns(3, AgendaItem::place);
+    }
+
+    @OnBothDatabases
+    void an_envelope_is_on_one_agenda_of_a_body_at_a_time_and_all_are_put_or_none(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1012"));
+        Sitting other = Sitting.of(cases, "gil");
+        AgendaService agendas = office.the(AgendaService.class);
+        assertThat(refused(as("gil", () -> agendas.put(other.key(), List.of("P-1012", "P-1042", "P-1050")))))
+                .isEqualTo("on_another_agenda, not_in_this_state");
+        assertThat(as("gil", () -> agendas.of(other.key()))).isEmpty();
+        assertThat(as("gil", () -> done(agendas.putAllReady(other.key())))).hasSize(2);
+        as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
+        assertThat(refused(as("eve", () -> agendas.put(board.key(), List.of("P-1042")))))
+                .isEqualTo("not_in_this_state, on_another_agenda");
+        assertThat(as("gil", () -> done(agendas.put(other.key(), List.of("P-1012")))))
+                .hasSize(3);
+        assertThatThrownBy(() -> as("gil", () -> agendas.put(other.key(), List.of("P-0000"))))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @OnBothDatabases
+    void one_member_pulls_an_envelope_out_of_its_group(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
+        AgendaService agendas = office.the(AgendaService.class);
+        AgendaItem pulled = as("gil", () -> done(agendas.pullOut(board.key(), "P-1042", 0)));
+        assertThat(pulled).returns("gil", AgendaItem::pulledOutBy).returns(true, AgendaItem::standsAlone);
+        assertThat(refused(as("fay", () -> agendas.pullOut(board.key(), "P-1042", 1))))
+                .isEqualTo("not_one_group");
+        assertThatThrownBy(() -> as("fay", () -> agendas.pullOut(board.key(), "P-1012", 7)))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(refused(board.move(MotionKind.COUNT, COUNT))).isEqualTo("not_one_group");
+        VoteClosed rest = board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1049")), "yes yes yes");
+        assertThat(((VoteClosed.Settled) rest).now()).hasSize(2);
+        board.put(COUNT);
+        assertThat(item(office, board.key(), "P-1042").pulledOutBy()).isEqualTo("gil");
+        assertThat(board.closed(board.move(MotionKind.COUNT, List.of("P-1042")), "yes yes no"))
+                .isInstanceOf(VoteClosed.Settled.class);
+    }
+
+    @OnBothDatabases
+    void what_was_proposed_otherwise_meanwhile_is_placed_anew_before_its_group_is_moved(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toReject(LATE);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(LATE);
+        as(
+                "eve",
+                () -> office.the(DecisionService.class)
+                        .sendBack(key("P-1050"), cases.version("P-1050"), "Look at the postmark."));
+        cases.toRejectFor(Reason.WRONG_PARTY_BALLOT, "P-1050");
+        assertThat(refused(board.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE)))
+                .isEqualTo("not_in_this_state");
+        board.put(LATE);
+        assertThat(item(office, board.key(), "P-1050"))
+                .returns(2, AgendaItem::group)
+                .returns(DecidedAs.REJECT, AgendaItem::proposed)
+                .returns(1, AgendaItem::place);
+        assertThat(refused(board.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE)))
+                .isEqualTo("not_one_group");
+    }
+}

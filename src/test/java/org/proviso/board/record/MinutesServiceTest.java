@@ -1,0 +1,78 @@
+package org.proviso.board.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.board.CasesReady.COUNT;
+import static org.proviso.board.CasesReady.NOON;
+import static org.proviso.board.CasesReady.as;
+import static org.proviso.board.Sitting.done;
+
+import java.util.List;
+import org.proviso.board.BoardService;
+import org.proviso.board.CasesReady;
+import org.proviso.board.MotionKind;
+import org.proviso.board.RecordRecusal;
+import org.proviso.board.Sitting;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.core.deciding.Vote;
+import org.proviso.database.OfficeTime;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+
+/** The record of a session. */
+class MinutesServiceTest {
+
+    @OnBothDatabases
+    void has_who_was_there_who_stood_aside_what_was_moved_and_how_each_voted(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        as("gil", () -> done(office.the(AgendaService.class).pullOut(board.key(), "P-1049", 0)));
+        as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "gil", "My brother."))));
+        board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1042")), "yes no -");
+        board.closed(board.move(MotionKind.TABLE, "P-1049", "The voter comes tomorrow."), "yes yes yes");
+        OfficeTime.set(office, NOON.plusMinutes(50));
+        as("eve", () -> done(boards.close(board.key(), 1)));
+        Minutes minutes = as("fay", () -> office.the(MinutesService.class).of(board.key()));
+        assertThat(minutes)
+                .returns("Tamarack County Primary", Minutes::election)
+                .returns(NOON, Minutes::openedAt)
+                .returns(NOON.plusMinutes(50), Minutes::closedAt)
+                .returns(3, Minutes::members)
+                .returns(2, Minutes::quorum)
+                .returns(office.the(LedgerService.class).head(LedgerChain.of(CasesReady.ID)), Minutes::ledger);
+        assertThat(minutes.attendance())
+                .containsExactly(
+                        new Minutes.Attendance("eve", NOON, NOON.plusMinutes(50)),
+                        new Minutes.Attendance("fay", NOON, NOON.plusMinutes(50)),
+                        new Minutes.Attendance("gil", NOON, NOON.plusMinutes(50)));
+        assertThat(minutes.recusals()).containsExactly(new Minutes.StoodAside("gil", "P-1042", "My brother.", NOON));
+        assertThat(minutes.pulledOut()).containsExactly(new Minutes.PulledOut("P-1049", "gil"));
+        assertThat(minutes.motions().get(0))
+                .returns(List.of("P-1012", "P-1042"), Minutes.Moved::envelopes)
+                .returns("eve", Minutes.Moved::movedBy)
+                .returns("The motion to count was tied, 1 to 1: count.", Minutes.Moved::result)
+                .returns(
+                        List.of(
+                                new Minutes.Voted("eve", Vote.YES),
+                                new Minutes.Voted("fay", Vote.NO),
+                                new Minutes.Voted("gil", Vote.RECUSED)),
+                        Minutes.Moved::votes);
+        assertThat(minutes.motions().get(1).because()).isEqualTo("The voter comes tomorrow.");
+    }
+
+    @OnBothDatabases
+    void what_was_written_about_a_voter_is_for_those_who_may_see_whole_cases(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "fay", "My brother."))));
+        done(board.move(MotionKind.TABLE, "P-1012", "The voter comes tomorrow."));
+        Minutes minutes = as("hugh", () -> office.the(MinutesService.class).of(board.key()));
+        assertThat(minutes.recusals().get(0).ground()).isEmpty();
+        assertThat(minutes.motions().get(0).because()).isEmpty();
+        assertThat(minutes.motions().get(0).result()).isEmpty();
+        assertThat(minutes.closedAt()).isNull();
+    }
+}

@@ -1,0 +1,142 @@
+package org.proviso.core.adjudication.judging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.adjudication.ClearCase;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.Identification;
+import org.proviso.core.adjudication.finding.CaseFacts;
+import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.Finding;
+import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.FixedClocks;
+import org.proviso.core.adjudication.questions.QuestionList;
+import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.ChangedPack;
+import org.proviso.core.rules.Consequence;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
+
+class AssessmentTest {
+
+    private static final ChangedPack EXAMPLE = ChangedPack.of("example");
+    private static final LocalDateTime NOON = LocalDateTime.of(2026, 11, 4, 12, 0);
+
+    @Test
+    void gives_the_same_assessment_again_for_the_same_facts_rules_and_moment() {
+        CaseFacts facts = facts("identification=missing ballot=other_style check_in=elsewhere_unseen");
+        CaseFacts again = facts("identification=missing ballot=other_style check_in=elsewhere_unseen");
+
+        assertThat(Assessment.of(again, at(NOON))).isEqualTo(Assessment.of(facts, at(NOON)));
+        assertThat(Assessment.outlook(again, at(NOON))).isEqualTo(Assessment.outlook(facts, at(NOON)));
+        assertThat(Assessment.of(facts, at(NOON.plusDays(30)))).isNotEqualTo(Assessment.of(facts, at(NOON)));
+    }
+
+    @Test
+    void answers_every_question_in_the_order_of_the_trade() {
+        assertThat(Assessment.of(facts("envelope=sealed"), at(NOON)).answered())
+                .extracting(Answered::question)
+                .containsExactlyElementsOf(QuestionList.all());
+    }
+
+    @Test
+    void asks_the_voter_for_each_thing_once_and_says_until_when() {
+        List<DueAsk> asks = Assessment.of(
+                        facts("identification=missing voter_signature=mark_not_witnessed identity=not_on_roll"
+                                + " field.last_name=left_blank field.first_name=left_blank"),
+                        at(NOON))
+                .asks();
+
+        assertThat(asks)
+                .extracting(DueAsk::ask, DueAsk::reason, DueAsk::clock)
+                .containsExactly(
+                        tuple(Ask.SIGNATURE, Reason.MARK_NOT_WITNESSED, AskClock.RUNNING),
+                        tuple(Ask.AFFIRMATION, Reason.AFFIRMATION_INCOMPLETE, AskClock.RUNNING),
+                        tuple(Ask.IDENTIFICATION, Reason.NO_IDENTIFICATION, AskClock.RUNNING));
+        assertThat(asks.get(2).deadline())
+                .hasValueSatisfying(until -> assertThat(until.lastMoment()).isEqualTo("2026-11-10T17:00"));
+    }
+
+    @Test
+    void names_the_first_reason_where_two_ask_for_the_same() {
+        ChangedPack pack = ChangedPack.of("example")
+                .follows(Reason.NO_IDENTIFICATION, new Consequence(Consequence.Does.REJECT, null, Ask.SIGNATURE));
+        Setting setting = new Setting(pack.resolved(), new FixedClocks(AskClock.RUNNING, false));
+        assertThat(Assessment.of(facts("voter_signature=missing identification=missing"), setting)
+                        .asks())
+                .extracting(DueAsk::reason)
+                .containsExactly(Reason.AFFIRMATION_NOT_SIGNED);
+    }
+
+    @Test
+    void names_what_is_open_once_in_the_order_of_the_questions() {
+        Assessment assessment = Assessment.of(
+                facts("identity=presumed check_in=elsewhere_unseen mail_ballots=returned challenge=pending"), at(NOON));
+        assertThat(assessment.stillOpen())
+                .containsExactly(
+                        "the link is to be confirmed",
+                        "a mail ballot came back and is not decided yet",
+                        "a check-in elsewhere gave a ballot; a person must look at the poll-book signature",
+                        "the challenge is to be heard");
+    }
+
+    @Test
+    void expects_what_the_records_suggest_in_the_outlook_and_leaves_the_rest_open() {
+        assertThat(outlook("identity=presumed challenge=pending signature_comparison=not_yet"))
+                .isEqualTo(Recommendation.COUNT);
+        assertThat(outlook("registration=not_in_file identity=none_fits")).isEqualTo(Recommendation.REJECT);
+        assertThat(outlook("registration=not_in_file residence=out_of_county")).isEqualTo(Recommendation.SENT_ON);
+        assertThat(outlook("check_in=elsewhere_unseen")).isEqualTo(Recommendation.RESEARCH);
+    }
+
+    /** An empty field of a voter nobody has searched for: the search, then the ask, then the end. */
+    @Test
+    void follows_an_expectation_within_an_expectation() {
+        ChangedPack memory = ChangedPack.of("example").fromMemory(Rule.consequence(Reason.NOT_REGISTERED));
+        Setting setting = new Setting(memory.resolved(), new FixedClocks(AskClock.RUNNING, false));
+        assertThat(Assessment.outlook(facts("registration=not_in_file"), setting)
+                        .outcome()
+                        .reasons())
+                .containsExactly(Reason.NOT_REGISTERED);
+    }
+
+    @Test
+    void shows_the_evidence_of_every_fact_a_question_reads() {
+        Evidence seen = Evidence.of(Source.ENVELOPE, "No identification was shown.");
+        CaseFacts facts = new CaseFacts(Map.of(Fact.IDENTIFICATION, Finding.of(Identification.MISSING, seen)), null);
+        Assessment assessment = Assessment.of(facts, at(NOON));
+
+        assertThat(assessment.answered().stream()
+                        .filter(one -> one.evidence().contains(seen))
+                        .map(one -> one.question().key()))
+                .containsExactly("identification.met");
+    }
+
+    @Test
+    void is_open_when_nothing_is_known() {
+        Assessment assessment = Assessment.of(new CaseFacts(Map.of(), null), at(NOON));
+        assertThat(assessment.outcome().recommendation()).isEqualTo(Recommendation.RESEARCH);
+        assertThat(assessment.answered()).noneMatch(one -> one.answer() instanceof Answer.Defect);
+        assertThat(assessment.heldApart()).isFalse();
+    }
+
+    private static Recommendation outlook(String facts) {
+        return Assessment.outlook(facts(facts), at(NOON)).outcome().recommendation();
+    }
+
+    private static CaseFacts facts(String facts) {
+        return new ClearCase().with(facts).facts();
+    }
+
+    private static Setting at(LocalDateTime asOf) {
+        return new Setting(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), asOf, Map.of()));
+    }
+}

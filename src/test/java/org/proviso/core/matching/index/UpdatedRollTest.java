@@ -1,0 +1,173 @@
+package org.proviso.core.matching.index;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import org.proviso.core.matching.Candidate;
+import org.proviso.core.matching.LateRoll;
+import org.proviso.core.matching.Match;
+import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.Matcher;
+import org.proviso.core.matching.MessyElection;
+import org.proviso.core.matching.Verdict;
+import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.late.LateMatching;
+
+/** A roll updated over its index answers as one indexed anew, and moves nobody whom the update does not concern. */
+class UpdatedRollTest {
+
+    private static final int VOTERS = 3_000;
+    private static final int ENVELOPES = 400;
+
+    /** What far-fetched candidates weigh: keys share lists by their numbers' ends, in a small index with other keys. */
+    private static final double OF_CHANCE = 1e-3;
+
+    private static final double FAR_FETCHED = 1e-3;
+
+    /** Counts of names and homes are those of the older roll: they move odds by a few bits where counts are small. */
+    private static final double OF_COUNTS = 4;
+
+    @Property(tries = 8, seed = "6", shrinking = ShrinkingMode.OFF)
+    void where_counts_stay_envelopes_come_out_as_by_an_index_made_anew(@ForAll long seed) throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS, ENVELOPES);
+        LateRoll late = LateRoll.corrected(election, new Random(seed));
+        List<Match> updated = new Matcher(late.over(index(election))).matchAll(election.envelopes, 2);
+        List<Match> anew = new Matcher(late.rebuilt()).matchAll(election.envelopes, 2);
+        for (int i = 0; i < anew.size(); i++) {
+            alike(updated.get(i), anew.get(i));
+        }
+    }
+
+    @Property(tries = 8, seed = "6", shrinking = ShrinkingMode.OFF)
+    void envelopes_find_the_candidates_that_an_index_made_anew_finds(@ForAll long seed) throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS, ENVELOPES);
+        LateRoll late = LateRoll.of(election, new Random(seed));
+        Matcher updated = new Matcher(late.over(index(election)));
+        Matcher anew = new Matcher(late.rebuilt());
+        int otherVerdict = 0;
+        for (MatchQuery envelope : election.envelopes) {
+            Match one = updated.match(envelope);
+            Match other = anew.match(envelope);
+            for (Candidate candidate : other.candidates()) {
+                assertThat(bits(one, candidate.voterId()))
+                        .as("%s of %s", candidate, envelope)
+                        .isCloseTo(bits(other, candidate.voterId()), within(OF_COUNTS));
+            }
+            otherVerdict += one.verdict() == other.verdict() ? 0 : 1;
+        }
+        assertThat(otherVerdict).as("verdicts that counts alone change").isLessThanOrEqualTo(ENVELOPES / 50);
+    }
+
+    @Property(tries = 8, seed = "6", shrinking = ShrinkingMode.OFF)
+    void an_envelope_near_no_changed_voter_comes_out_as_before(@ForAll long seed) throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS, ENVELOPES);
+        LateRoll late = LateRoll.of(election, new Random(seed));
+        RollIndex index = index(election);
+        Matcher before = new Matcher(index);
+        Matcher updated = new Matcher(late.over(index));
+        Set<MatchQuery> near = new HashSet<>(late.near().among(election.envelopes));
+        int far = 0;
+        for (MatchQuery envelope : election.envelopes) {
+            if (!near.contains(envelope)) {
+                far++;
+                alike(updated.match(envelope), before.match(envelope));
+            }
+        }
+        assertThat(far).as("envelopes left alone").isGreaterThan(ENVELOPES / 10);
+    }
+
+    @Property(tries = 8, seed = "6", shrinking = ShrinkingMode.OFF)
+    void envelopes_matched_anew_and_all_others_as_they_were_are_as_if_all_were_matched(@ForAll long seed)
+            throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS / 10, 4 * ENVELOPES);
+        LateRoll late = LateRoll.of(election, new Random(seed));
+        RollIndex index = index(election);
+        Map<String, Match> now = new LinkedHashMap<>();
+        Map<String, String> claims = new HashMap<>();
+        for (Match match : new Matcher(index).matchAll(election.envelopes, 2)) {
+            now.put(match.envelopeNo(), match);
+            boolean one = match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY;
+            claims.put(match.envelopeNo(), one ? match.best().orElseThrow().voterId() : null);
+        }
+        Matcher updated = new Matcher(late.over(index));
+        List<Match> again = new LateMatching(updated, election.envelopes, claims, late::records, 2).near(late.near());
+        assertThat(again).as("some are left alone").hasSizeLessThan(election.envelopes.size());
+        again.forEach(match -> now.put(match.envelopeNo(), match));
+        for (Match match : updated.matchAll(election.envelopes, 2)) {
+            alike(now.get(match.envelopeNo()), match);
+        }
+    }
+
+    @Property(tries = 4, seed = "6", shrinking = ShrinkingMode.OFF)
+    void the_look_up_finds_what_it_finds_in_an_index_made_anew(@ForAll long seed) throws IOException {
+        MessyElection election = new MessyElection(seed, VOTERS, ENVELOPES);
+        LateRoll late = LateRoll.of(election, new Random(seed));
+        UpdatedRoll updated = late.over(index(election));
+        VoterLookup one = new VoterLookup(updated);
+        VoterLookup other = new VoterLookup(late.rebuilt());
+        assertThat(updated.size()).isEqualTo(late.after.size());
+        for (RollChange change : late.changes) {
+            for (RollEntry entry : new RollEntry[] {change.before(), change.after()}) {
+                if (entry != null) {
+                    String last = entry.name().last();
+                    String home = entry.houseNumber() + " " + entry.street();
+                    assertThat(one.named(last, "", 25)).isEqualTo(other.named(last, "", 25));
+                    assertThat(one.named(last, entry.name().first(), 25))
+                            .isEqualTo(other.named(last, entry.name().first(), 25));
+                    assertThat(one.born(entry.birthDate(), 3)).isEqualTo(other.born(entry.birthDate(), 3));
+                    assertThat(one.at(home, 25)).isEqualTo(other.at(home, 25));
+                    assertThat(one.numbered(entry.voterId(), 25)).isEqualTo(other.numbered(entry.voterId(), 25));
+                }
+            }
+        }
+    }
+
+    private static void alike(Match one, Match other) {
+        assertThat(one.verdict()).as("%s and %s", one, other).isEqualTo(other.verdict());
+        assertThat(one.reason()).isEqualTo(other.reason());
+        has(one, other.candidates());
+        has(other, one.candidates());
+    }
+
+    private static void has(Match match, List<Candidate> candidates) {
+        for (Candidate candidate : candidates) {
+            if (candidate.probability() > FAR_FETCHED) {
+                assertThat(match.candidates())
+                        .filteredOn(one -> one.voterId().equals(candidate.voterId()))
+                        .singleElement()
+                        .satisfies(one -> {
+                            assertThat(one.evidence()).isEqualTo(candidate.evidence());
+                            assertThat(one.probability()).isCloseTo(candidate.probability(), within(OF_CHANCE));
+                        });
+            }
+        }
+    }
+
+    /** The odds that the voter cast it, as a logarithm; what is all but impossible counts as such. */
+    private static double bits(Match match, String voterId) {
+        double probability = match.candidates().stream()
+                .filter(one -> one.voterId().equals(voterId))
+                .mapToDouble(Candidate::probability)
+                .findFirst()
+                .orElse(0);
+        double odds = probability / Math.max(1e-9, 1 - probability);
+        return Math.max(-12, Math.min(20, Shares.log2(Math.max(1e-9, odds))));
+    }
+
+    private static RollIndex index(MessyElection election) {
+        RollIndexBuilder builder = RollIndex.builder();
+        election.roll.forEach(person -> builder.add(person.entry()));
+        return builder.build();
+    }
+}

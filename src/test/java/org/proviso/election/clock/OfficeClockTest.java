@@ -1,0 +1,135 @@
+package org.proviso.election.clock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.access.AccessService;
+import org.proviso.access.NotPermittedException;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionService;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** A demonstration's clock begins where its work begins, goes on over restarts, and is moved forward only. */
+class OfficeClockTest {
+
+    /** The machine's clock tells a day long after the sample's. */
+    private static final Instant MACHINE = Instant.parse("2027-03-01T12:00:00Z");
+
+    private static final Instant MORNING = Instant.parse("2026-11-04T14:00:00Z");
+
+    private final List<Object> heard = new ArrayList<>();
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    /** The server as it is after a start, when the machine tells this moment. */
+    private OfficeClockService started(TestOffice office, Instant machine, boolean demo) {
+        Clock clock = new OfficeClock(Clock.fixed(machine, ZoneOffset.UTC), demo);
+        OfficeClockStore kept = office.the(OfficeClockStore.class);
+        if (demo) {
+            kept.find().ifPresent(((OfficeClock) clock)::follow);
+        }
+        return new OfficeClockService(
+                clock,
+                kept,
+                office.the(ElectionService.class),
+                office.the(AccessService.class),
+                office.the(LedgerService.class),
+                office.the(TransactionTemplate.class),
+                heard::add);
+    }
+
+    private static void signInWithAnElection(TestOffice office) {
+        Staff.hire(office, "carl", Role.SUPERVISOR);
+        Staff.signIn("carl");
+        office.the(ElectionService.class).load(Path.of("sample-cases", "tamarack-primary"));
+    }
+
+    @OnBothDatabases
+    void it_begins_once_and_runs_on_while_the_server_is_stopped(TestOffice office) {
+        started(office, MACHINE, true).begin(MORNING);
+        OfficeClockService later = started(office, MACHINE.plusSeconds(7_200), true);
+        later.begin(MORNING);
+        assertThat(later.now()).isEqualTo(MORNING.plusSeconds(7_200));
+    }
+
+    @OnBothDatabases
+    void a_machine_set_back_does_not_take_it_back(TestOffice office) {
+        started(office, MACHINE, true).begin(MORNING);
+        assertThat(started(office, MACHINE.minus(Duration.ofDays(9)), true).now())
+                .isEqualTo(MORNING);
+    }
+
+    @OnBothDatabases
+    void a_supervisor_moves_it_forward_and_the_ledger_and_the_rooms_hear_of_it(TestOffice office) {
+        OfficeClockService clock = started(office, MACHINE, true);
+        clock.begin(MORNING);
+        signInWithAnElection(office);
+        clock.moveTo(LocalDateTime.of(2026, 11, 13, 17, 5));
+        Instant moved = Instant.parse("2026-11-13T22:05:00Z");
+        assertThat(clock.now()).isEqualTo(moved);
+        assertThat(started(office, MACHINE.plusSeconds(60), true).now()).isEqualTo(moved.plusSeconds(60));
+        LedgerEntry last =
+                office.the(LedgerService.class).read(LedgerChain.OFFICE, 0, 10).get(0);
+        assertThat(last.act()).isEqualTo("clock_moved");
+        assertThat(last.payload()).containsEntry("from", MORNING.toString()).containsEntry("to", moved.toString());
+        assertThat(heard).containsExactly(new ClockMoved(moved));
+    }
+
+    @OnBothDatabases
+    void back_and_far_ahead_are_refused_and_nothing_moves(TestOffice office) {
+        OfficeClockService clock = started(office, MACHINE, true);
+        clock.begin(MORNING);
+        signInWithAnElection(office);
+        assertThatThrownBy(() -> clock.moveTo(LocalDateTime.of(2026, 11, 4, 8, 59)))
+                .isInstanceOf(ClockRefusedException.class)
+                .hasMessageContaining("forward only");
+        assertThatThrownBy(() -> clock.moveTo(LocalDateTime.of(2027, 11, 4, 9, 0)))
+                .isInstanceOf(ClockRefusedException.class)
+                .hasMessageContaining("60 days");
+        assertThat(clock.now()).isEqualTo(MORNING);
+        assertThat(heard).isEmpty();
+        assertThat(office.the(LedgerService.class).head(LedgerChain.OFFICE).sequence())
+                .isZero();
+    }
+
+    @OnBothDatabases
+    void only_a_supervisor_moves_it_and_only_in_a_demonstration(TestOffice office) {
+        OfficeClockService real = started(office, MACHINE, false);
+        real.begin(MORNING);
+        assertThat(real.now()).isEqualTo(MACHINE);
+        assertThat(office.the(OfficeClockStore.class).find()).isEmpty();
+        signInWithAnElection(office);
+        assertThatThrownBy(() -> real.moveTo(LocalDateTime.of(2027, 3, 2, 9, 0)))
+                .isInstanceOf(ClockRefusedException.class);
+        Staff.hire(office, "ada", Role.REVIEWER);
+        Staff.signIn("ada");
+        assertThatThrownBy(() -> started(office, MACHINE, true).moveTo(LocalDateTime.of(2027, 3, 2, 9, 0)))
+                .isInstanceOf(NotPermittedException.class);
+    }
+
+    @OnBothDatabases
+    void an_office_with_an_election_is_not_begun_anew(TestOffice office) {
+        signInWithAnElection(office);
+        OfficeClockService clock = started(office, MACHINE, true);
+        clock.begin(MORNING);
+        assertThat(clock.now()).isEqualTo(MACHINE);
+    }
+}

@@ -1,0 +1,246 @@
+package org.proviso.intake.keying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import jakarta.validation.ConstraintViolationException;
+import java.util.List;
+import java.util.Map;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.access.NotPermittedException;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.core.Envelope;
+import org.proviso.core.Envelope.Field;
+import org.proviso.core.Envelope.FieldState;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.intake.IntakeRefusedException;
+import org.proviso.intake.IntakeService;
+import org.proviso.intake.Keying;
+import org.proviso.intake.LoadedOffice;
+import org.proviso.intake.ReceivingService;
+import org.proviso.intake.keying.KeyingOutcome.Keyed;
+import org.proviso.intake.keying.KeyingOutcome.KeyedTwice;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** Ines received P-2001 and keys it; Otto keys it a second time. */
+class KeyingServiceTest {
+
+    private static final String ID = LoadedOffice.ID;
+
+    private final Keying keying = new Keying();
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    private KeyingService asInes(TestOffice office) {
+        LoadedOffice.primary(office);
+        Staff.hire(office, "ines", Role.INTAKE);
+        Staff.hire(office, "otto", Role.INTAKE);
+        Staff.signIn("ines");
+        office.the(ReceivingService.class).receive(keying.receive());
+        return office.the(KeyingService.class);
+    }
+
+    private static Envelope envelope(TestOffice office) {
+        return office.the(IntakeService.class).envelope(ID, Keying.NUMBER).orElseThrow();
+    }
+
+    private static SaveDraft typed(int version, String lastName) {
+        return new SaveDraft(ID, Keying.NUMBER, version, Map.of("last_name", lastName, "date_of_birth", "03/1"));
+    }
+
+    @OnBothDatabases
+    void what_was_typed_survives_half_a_date_and_all_and_is_the_own_persons_alone(TestOffice office) {
+        KeyingService service = asInes(office);
+        assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
+        assertThat(service.saveDraft(typed(0, "Ke\"l\nÅ"))).isEqualTo(1);
+        assertThat(service.saveDraft(typed(1, "Kell"))).isEqualTo(2);
+        assertThat(service.draft(ID, Keying.NUMBER))
+                .contains(new Draft(Keying.NUMBER, Map.of("last_name", "Kell", "date_of_birth", "03/1"), false, 2));
+        Staff.signIn("otto");
+        assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
+        assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
+    }
+
+    @OnBothDatabases
+    void a_save_from_an_old_page_is_refused(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.saveDraft(typed(0, "Kell"));
+        service.saveDraft(typed(1, "Kelly"));
+        for (int old : new int[] {0, 1}) {
+            assertThatThrownBy(() -> service.saveDraft(typed(old, "Moss")))
+                    .isInstanceOf(OptimisticLockingFailureException.class)
+                    .hasMessageContaining("saved from another page");
+        }
+        assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().boxes()).containsEntry("last_name", "Kelly");
+    }
+
+    @OnBothDatabases
+    void the_first_to_hand_in_fills_the_envelope(TestOffice office) {
+        KeyingService service = asInes(office);
+        keying.idLast4 = "";
+        keying.states.put(Field.ID_LAST4, FieldState.LEFT_BLANK);
+        keying.draftVersion = service.saveDraft(typed(0, "Kell"));
+        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        Envelope kept = envelope(office);
+        assertThat(kept.affirmation().name().listed()).isEqualTo("Kell, Ada");
+        assertThat(kept.affirmation().fieldStates()).isEqualTo(Map.of(Field.ID_LAST4, FieldState.LEFT_BLANK));
+        assertThat(kept.affirmation()).isEqualTo(keying.finish().affirmation().affirmation());
+        assertThat(kept.handling()).isEqualTo(keying.finish().handling().handling(""));
+        assertThat(kept.cast()).isEqualTo(keying.receive().envelope().cast());
+        assertThat(service.waiting(ID)).doesNotContain(Keying.NUMBER);
+        assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().finished()).isTrue();
+    }
+
+    @OnBothDatabases
+    void the_ledger_has_that_it_was_keyed_and_nobody_in_it(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        LedgerEntry entry = LoadedOffice.lastEntry(office);
+        assertThat(entry.act()).isEqualTo("envelope_keyed");
+        assertThat(entry.subject()).isEqualTo(Keying.NUMBER);
+        assertThat(entry.payload()).containsEntry("boxes_changed", 0L);
+        assertThat(entry.payload().get("keyed").toString()).matches("[0-9a-f]{64}");
+        assertThat(entry.line()).doesNotContain("Kell");
+        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+                .isTrue();
+    }
+
+    @OnBothDatabases
+    void keyed_alike_a_second_time_it_stands(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        Envelope first = envelope(office);
+        Staff.signIn("otto");
+        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(false));
+        assertThat(envelope(office)).isEqualTo(first);
+        assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed_alike");
+    }
+
+    @OnBothDatabases
+    void keyed_otherwise_a_second_time_the_differences_are_told_and_nothing_changes(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        Envelope first = envelope(office);
+        Staff.signIn("otto");
+        keying.lastName = "Kelly";
+        keying.idLast4 = "";
+        keying.states.put(Field.ID_LAST4, FieldState.ILLEGIBLE);
+        keying.officialNote = "came from Ward 2";
+        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        assertThat(told.differences())
+                .containsExactly(
+                        new BoxDifference("last_name", "Kelly", "Kell"),
+                        new BoxDifference("id_last4", "(illegible)", "1234"),
+                        new BoxDifference("official_note", "came from Ward 2", ""));
+        assertThat(envelope(office)).isEqualTo(first);
+        assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed");
+    }
+
+    @OnBothDatabases
+    void whoever_has_seen_the_differences_settles_them(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        Staff.signIn("otto");
+        keying.lastName = "Kelly";
+        keying.resolves = ((KeyedTwice) service.finish(keying.finish())).version();
+        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(envelope(office).affirmation().name().last()).isEqualTo("Kelly");
+        LedgerEntry entry = LoadedOffice.lastEntry(office);
+        assertThat(entry.act()).isEqualTo("envelope_keyed_otherwise");
+        assertThat(entry.payload()).containsEntry("boxes_changed", 1L);
+    }
+
+    @OnBothDatabases
+    void differences_seen_before_a_third_person_changed_the_envelope_settle_nothing(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        Staff.signIn("otto");
+        keying.lastName = "Kelly";
+        keying.resolves = ((KeyedTwice) service.finish(keying.finish())).version();
+        Staff.signIn("hugh");
+        keying.lastName = "Kellie";
+        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        Staff.signIn("otto");
+        keying.lastName = "Kelly";
+        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        assertThat(told.differences()).containsExactly(new BoxDifference("last_name", "Kelly", "Kellie"));
+    }
+
+    @OnBothDatabases
+    void nobody_keys_the_own_envelope_a_second_time(TestOffice office) {
+        KeyingService service = asInes(office);
+        service.finish(keying.finish());
+        keying.draftVersion = 1;
+        assertThatThrownBy(() -> service.finish(keying.finish()))
+                .isInstanceOf(IntakeRefusedException.class)
+                .hasMessageContaining("ask somebody else");
+        assertThatThrownBy(() -> service.saveDraft(typed(1, "Moss"))).isInstanceOf(IntakeRefusedException.class);
+    }
+
+    @OnBothDatabases
+    void an_envelope_from_the_folder_is_completed_without_losing_what_it_says(TestOffice office) {
+        KeyingService service = asInes(office);
+        keying.envelopeNo = "P-1001";
+        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        assertThat(told.differences()).extracting(BoxDifference::box).contains("last_name", "first_name");
+        assertThat(office.the(IntakeService.class)
+                        .envelope(ID, "P-1001")
+                        .orElseThrow()
+                        .affirmation()
+                        .name()
+                        .last())
+                .isEqualTo("Okafor");
+        keying.resolves = told.version();
+        service.finish(keying.finish());
+        assertThat(office.the(IntakeService.class)
+                        .envelope(ID, "P-1001")
+                        .orElseThrow()
+                        .handling()
+                        .signatureImage())
+                .isEqualTo("signatures/envelopes/P-1001.png");
+    }
+
+    @OnBothDatabases
+    void an_empty_box_says_why(TestOffice office) {
+        KeyingService service = asInes(office);
+        keying.lastName = " ";
+        assertThatThrownBy(() -> service.finish(keying.finish()))
+                .isInstanceOf(ConstraintViolationException.class)
+                .hasMessageContaining("a box that is empty says why");
+        keying.states.put(Field.LAST_NAME, FieldState.NOT_YET_KEYED);
+        assertThatThrownBy(() -> service.finish(keying.finish())).isInstanceOf(ConstraintViolationException.class);
+        keying.states.put(Field.LAST_NAME, FieldState.REFUSED);
+        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+    }
+
+    @OnBothDatabases
+    void an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
+        KeyingService service = asInes(office);
+        keying.envelopeNo = "P-9999";
+        assertThatThrownBy(() -> service.finish(keying.finish())).hasMessageContaining("\"P-9999\"");
+        assertThatThrownBy(() -> service.saveDraft(new SaveDraft(ID, "P-9999", 0, Map.of())))
+                .hasMessageContaining("\"P-9999\"");
+    }
+
+    @OnBothDatabases
+    void a_decider_keys_nothing(TestOffice office) {
+        KeyingService service = asInes(office);
+        Staff.hire(office, "dora", Role.DECIDER);
+        Staff.signIn("dora");
+        List<ThrowingCallable> acts = List.of(
+                () -> service.finish(keying.finish()),
+                () -> service.saveDraft(typed(0, "Kell")),
+                () -> service.draft(ID, Keying.NUMBER),
+                () -> service.waiting(ID));
+        acts.forEach(act -> assertThatThrownBy(act).isInstanceOf(NotPermittedException.class));
+    }
+}

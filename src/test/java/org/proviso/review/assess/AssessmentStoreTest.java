@@ -1,0 +1,95 @@
+package org.proviso.review.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.review.AssessedPrimary.ID;
+import static org.proviso.review.AssessedPrimary.key;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.SampleCases;
+import org.proviso.access.Staff;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.kept.KeptAssessment;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.review.AssessedPrimary;
+import org.proviso.review.CaseKey;
+import org.proviso.review.replay.KeptAssessmentStore;
+import org.proviso.review.replay.StoredAssessment;
+import org.springframework.dao.DataIntegrityViolationException;
+
+/** Assessments are added and never changed; the newest is what a list shows. */
+class AssessmentStoreTest {
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    @OnBothDatabases
+    void every_assessment_comes_back_to_the_last_letter(TestOffice office) {
+        Map<String, List<KeptAssessment>> ways = AssessedPrimary.load(office).assessConfirmed();
+        List<KeptAssessment> back = new ArrayList<>();
+        for (StoredAssessment stored : office.the(KeptAssessmentStore.class).between(ID, "P-1001", "P-1060")) {
+            if (stored.number() == 2) {
+                back.add(stored.kept());
+            }
+        }
+        assertThat(back)
+                .hasSize(3 * 60)
+                .containsExactlyInAnyOrderElementsOf(
+                        ways.values().stream().flatMap(List::stream).toList());
+    }
+
+    @OnBothDatabases
+    void a_list_shows_the_newest_assessment_of_every_case(TestOffice office) {
+        AssessedPrimary primary = AssessedPrimary.load(office);
+        AssessmentStore store = primary.store();
+        List<AssessmentRow> first = store.latest(ID);
+        assertThat(first)
+                .hasSize(60)
+                .allMatch(row -> row.number() == 1)
+                .extracting(row -> row.key().envelopeNo())
+                .isSorted();
+        SampleCases later = primary.cases().confirmed();
+        CaseReport one = later.reports().get(1);
+        CaseKey key = key(one.envelope().envelopeNo());
+        List<KeptAssessment> ways = KeptAssessment.of(one, Map.of(), later.book(), later.asOf());
+        assertThat(store.saysTheSame(key, ways)).isFalse();
+        assertThat(store.insert(key, ways)).isEqualTo(2);
+        assertThat(store.saysTheSame(key, ways)).isTrue();
+        AssessmentRow newest = row(key, one, later);
+        assertThat(store.latest(key)).contains(newest);
+        List<AssessmentRow> expected = new ArrayList<>(first);
+        expected.set(1, newest);
+        assertThat(store.latest(ID)).isEqualTo(expected);
+        assertThat(store.latest(key("P-none"))).isEmpty();
+    }
+
+    private static AssessmentRow row(CaseKey key, CaseReport report, SampleCases cases) {
+        return new AssessmentRow(
+                key,
+                2,
+                cases.asOf(),
+                report.recommendation(),
+                report.settled().outcome().reasons(),
+                report.settled().heldApart(),
+                report.outlook().outcome().recommendation(),
+                report.outlook().outcome().reasons());
+    }
+
+    @OnBothDatabases
+    void an_assessment_under_rules_that_are_not_kept_is_refused_whole(TestOffice office) {
+        AssessedPrimary primary = AssessedPrimary.load(office);
+        List<AssessmentRow> before = primary.store().latest(ID);
+        SampleCases general = SampleCases.presumed("tamarack-general");
+        List<KeptAssessment> ofOtherRules =
+                KeptAssessment.of(general.reports().get(0), Map.of(), general.book(), general.asOf());
+        assertThatThrownBy(() -> office.inTransaction(() -> primary.store().insert(key("P-1001"), ofOtherRules)))
+                .isInstanceOf(DataIntegrityViolationException.class);
+        assertThat(primary.store().latest(ID)).isEqualTo(before);
+    }
+}

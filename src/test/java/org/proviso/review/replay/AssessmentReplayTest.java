@@ -1,0 +1,108 @@
+package org.proviso.review.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.review.AssessedPrimary.ID;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.proviso.access.Staff;
+import org.proviso.core.adjudication.kept.Way;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.review.AssessedPrimary;
+
+/** Every stored assessment is made again; whatever somebody changed in a row is named. */
+class AssessmentReplayTest {
+
+    private static final int WAYS = 2 * 3 * 60;
+
+    @AfterEach
+    void signOut() {
+        Staff.signOut();
+    }
+
+    /** Each case assessed twice: by the load, and with its link confirmed. */
+    private static AssessmentReplay replay(TestOffice office) {
+        AssessedPrimary.load(office).assessConfirmed();
+        return office.the(AssessmentReplay.class);
+    }
+
+    private static void breakRow(TestOffice office, String envelope, String change) {
+        int changed = office.jdbc()
+                .sql("update assessment set " + change
+                        + " where envelope_no = ? and assessment_no = 2 and way = 'presumed'")
+                .param(envelope)
+                .update();
+        assertThat(changed).isOne();
+    }
+
+    @OnBothDatabases
+    void everything_comes_out_again_to_the_last_letter(TestOffice office) {
+        ReplayVerdict verdict = replay(office).of(ID);
+        assertThat(verdict).isEqualTo(new ReplayVerdict(WAYS, 0, 0, List.of()));
+        assertThat(verdict.isWhole()).isTrue();
+        assertThat(office.the(AssessmentReplay.class).of("elsewhere")).isEqualTo(new ReplayVerdict(0, 0, 0, List.of()));
+    }
+
+    @OnBothDatabases
+    void every_column_that_was_changed_is_named_with_its_envelope(TestOffice office) {
+        AssessmentReplay replay = replay(office);
+        String origins = "it was made from other facts, rules or another moment than stand beside it";
+        String words = "its recommendation, its reasons or whether it is held apart are not those of its content";
+        breakRow(office, "P-1002", "facts = replace(facts, 'Same birth date', 'Near birth date')");
+        breakRow(office, "P-1005", "as_of = timestamp '2026-08-08 09:00:00'");
+        breakRow(office, "P-1010", "recommendation = 'reject', reasons = 'not_registered'");
+        breakRow(office, "P-1020", "content = replace(content, '\"clear\"', '\"open\"')");
+        breakRow(office, "P-1030", "facts = '{}'");
+        breakRow(office, "P-1060", "content = ''");
+        ReplayVerdict verdict = replay.of(ID);
+        assertThat(verdict.first())
+                .containsExactly(
+                        difference("P-1002", origins),
+                        difference("P-1005", origins),
+                        difference("P-1010", words),
+                        difference("P-1020", "made again it has other answers"),
+                        difference("P-1030", "it cannot be made again: \"facts\" is missing or of another kind"),
+                        difference("P-1060", "it cannot be made again: at character 1: the text ends too early"));
+        assertThat(verdict.differing()).isEqualTo(6);
+        assertThat(verdict.agreeing()).isEqualTo(WAYS - 6);
+        assertThat(verdict.isWhole()).isFalse();
+    }
+
+    private static ReplayDifference difference(String envelope, String why) {
+        return new ReplayDifference(envelope, 2, Way.PRESUMED, why);
+    }
+
+    @OnBothDatabases
+    void what_another_version_of_the_engine_made_is_counted_apart_if_it_says_so_itself(TestOffice office) {
+        AssessmentReplay replay = replay(office);
+        breakRow(
+                office,
+                "P-1003",
+                "engine_version = 0, content = replace(content, '\"engine_version\":2', '\"engine_version\":0')");
+        breakRow(office, "P-1004", "engine_version = 0");
+        assertThat(replay.of(ID))
+                .isEqualTo(new ReplayVerdict(
+                        WAYS - 2,
+                        1,
+                        1,
+                        List.of(difference(
+                                "P-1004", "its content says it was made from something else than its row"))));
+    }
+
+    @OnBothDatabases
+    void rules_that_were_changed_since_break_every_assessment_made_under_them(TestOffice office) {
+        AssessmentReplay replay = replay(office);
+        office.jdbc()
+                .sql(
+                        "update resolved_pack set content = replace(content, '\"basis\":\"invented\"', '\"basis\":\"read\"')")
+                .update();
+        ReplayVerdict verdict = replay.of(ID);
+        assertThat(verdict.differing()).isEqualTo(WAYS);
+        assertThat(verdict.first())
+                .hasSize(20)
+                .allSatisfy(one -> assertThat(one.why())
+                        .startsWith("it cannot be made again: The rules kept for tamarack-primary")
+                        .contains("were changed"));
+    }
+}
