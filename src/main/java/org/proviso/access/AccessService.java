@@ -26,7 +26,7 @@ public class AccessService {
 
     /** Whoever acts, if they may; otherwise refuses with the reason. */
     @Transactional(readOnly = true)
-    public OfficeUser demand(Act act) {
+    public OfficeUser demand(Permission act) {
         if (signedIn().isVisitor() && act.isOpenTo(OfficeUser.VISITOR.roles())) {
             return OfficeUser.VISITOR;
         }
@@ -42,7 +42,7 @@ public class AccessService {
 
     /** As {@link #demand}, and not one of those who acted on the thing before: nobody checks their own act. */
     @Transactional(readOnly = true)
-    public OfficeUser demandAnother(Act act, Collection<String> earlierUserNames) {
+    public OfficeUser demandSomebodyElse(Permission act, Collection<String> earlierUserNames) {
         OfficeUser user = demand(act);
         if (earlierUserNames.contains(user.userName())) {
             throw new NotPermittedException("Somebody else has to do this: you acted on it before.");
@@ -52,7 +52,7 @@ public class AccessService {
 
     /** Whether whoever is looking may; for what a page offers, never instead of a demand. */
     @Transactional(readOnly = true)
-    public boolean may(Act act) {
+    public boolean isPermitted(Permission act) {
         OfficeUser user = signedIn();
         return canAct(user) && act.isOpenTo(user.roles());
     }
@@ -85,13 +85,13 @@ public class AccessService {
      * only whoever is signed in.
      */
     @Transactional(readOnly = true)
-    public Optional<OfficeUser> whoIs(String userName) {
+    public Optional<OfficeUser> user(String userName) {
         return users.find(userName);
     }
 
     /** Everyone who may do this now, in the order of their user names. */
     @Transactional(readOnly = true)
-    public List<OfficeUser> whoMay(Act act) {
+    public List<OfficeUser> usersWith(Permission act) {
         return users.all().stream()
                 .filter(user -> canAct(user) && act.isOpenTo(user.roles()))
                 .toList();

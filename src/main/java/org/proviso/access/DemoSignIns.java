@@ -15,12 +15,12 @@ public class DemoSignIns {
 
     public List<DemoSignIn> all() {
         return settings.demo()
-                ? FirstStart.DEMO.stream().map(DemoSignIns::signIn).toList()
+                ? FirstAccounts.DEMO.stream().map(DemoSignIns::signIn).toList()
                 : List.of();
     }
 
     public String password() {
-        return settings.demo() ? FirstStart.DEMO_PASSWORD : "";
+        return settings.demo() ? FirstAccounts.DEMO_PASSWORD : "";
     }
 
     private static DemoSignIn signIn(CreateUser account) {

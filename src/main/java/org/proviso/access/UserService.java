@@ -23,9 +23,10 @@ public class UserService {
     private final AccessService access;
     private final LedgerService ledger;
     private final Passwords passwords;
-    private final Accounts accounts;
+    private final AccountOpening accounts;
 
-    UserService(UserStore users, AccessService access, LedgerService ledger, Passwords passwords, Accounts accounts) {
+    UserService(
+            UserStore users, AccessService access, LedgerService ledger, Passwords passwords, AccountOpening accounts) {
         this.users = users;
         this.access = access;
         this.ledger = ledger;
@@ -35,14 +36,14 @@ public class UserService {
 
     @Transactional(readOnly = true)
     public List<OfficeUser> all() {
-        access.demand(Act.MANAGE_USERS);
+        access.demand(Permission.MANAGE_USERS);
         return users.all();
     }
 
     /** Makes the account and returns its one-time password, which is kept nowhere in the clear. */
     @Transactional
     public String create(@Valid CreateUser command) {
-        OfficeUser administrator = access.demand(Act.MANAGE_USERS);
+        OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         RoleRules.check(command.roles());
         String oneTime = passwords.oneTime();
         accounts.open(command, oneTime, administrator.actor());
@@ -51,7 +52,7 @@ public class UserService {
 
     @Transactional
     public void changeRoles(String userName, int version, Set<Role> roles) {
-        OfficeUser administrator = access.demand(Act.MANAGE_USERS);
+        OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         RoleRules.check(roles);
         OfficeUser user = known(userName);
         users.changeRoles(userName, version, roles);
@@ -62,7 +63,7 @@ public class UserService {
     /** Closes an account or opens it again; what its holder did stays theirs. */
     @Transactional
     public void enable(String userName, int version, boolean enabled) {
-        OfficeUser administrator = access.demand(Act.MANAGE_USERS);
+        OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         OfficeUser user = known(userName);
         users.enable(userName, version, enabled);
         oneAdministratorStays();
@@ -73,7 +74,7 @@ public class UserService {
     /** Gives a new one-time password for one that was lost. */
     @Transactional
     public String resetPassword(String userName) {
-        OfficeUser administrator = access.demand(Act.MANAGE_USERS);
+        OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         OfficeUser user = known(userName);
         String oneTime = passwords.oneTime();
         users.changePassword(userName, passwords.hash(oneTime), true);

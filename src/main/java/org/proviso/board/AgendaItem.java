@@ -1,7 +1,7 @@
 package org.proviso.board;
 
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -12,7 +12,7 @@ import org.proviso.core.rules.Reason;
 public record AgendaItem(
         String envelopeNo,
         int place,
-        @Nullable DecidedAs proposed,
+        @Nullable DecisionOutcome proposed,
         @Nullable Reason primaryReason,
         @Nullable Integer group,
         @Nullable String pulledOutBy,

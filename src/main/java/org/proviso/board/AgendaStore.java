@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -95,7 +95,7 @@ public class AgendaStore {
         return new AgendaItem(
                 row.getString("envelope_no"),
                 row.getInt("place"),
-                found(DecidedAs.class, row.getString("proposed_outcome")),
+                found(DecisionOutcome.class, row.getString("proposed_outcome")),
                 found(Reason.class, row.getString("primary_reason")),
                 row.getObject("consent_group", Integer.class),
                 row.getString("pulled_out_by"),

@@ -27,11 +27,11 @@ public class BoardClock {
         return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 
-    public ElectionNow in(String electionId) {
+    public ElectionAsOf electionAsOfNow(String electionId) {
         Election election = elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
         LocalDateTime at = LocalDateTime.ofInstant(clock.instant(), election.zone());
-        return new ElectionNow(election, rules.book(electionId), at);
+        return new ElectionAsOf(election, rules.book(electionId), at);
     }
 }

@@ -33,7 +33,7 @@ public class BoardLedger {
 
     /** The pseudonym of a member. */
     public String pseudonym(String userName) {
-        return access.whoIs(userName)
+        return access.user(userName)
                 .map(OfficeUser::actor)
                 .map(Actor::pseudonym)
                 .orElseThrow(() -> new IllegalStateException("no account " + userName));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Motion;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.rules.Reason;
@@ -55,7 +55,7 @@ public record BoardMotion(
     }
 
     /** As the rules read it, while it is still to be voted on. */
-    public Motion asking(DecidedAs asks) {
+    public Motion asking(DecisionOutcome asks) {
         Set<String> pulledOut = envelopes.stream()
                 .filter(MotionEnvelope::pulledOut)
                 .map(MotionEnvelope::envelopeNo)

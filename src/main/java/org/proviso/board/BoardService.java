@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -32,7 +32,7 @@ public class BoardService {
     private final AccessService access;
     private final BoardClock clock;
     private final BoardLedger ledger;
-    private final Seating seating;
+    private final SeatChecks seating;
     private final ApplicationEventPublisher rooms;
 
     BoardService(
@@ -43,7 +43,7 @@ public class BoardService {
             AccessService access,
             BoardClock clock,
             BoardLedger ledger,
-            Seating seating,
+            SeatChecks seating,
             ApplicationEventPublisher rooms) {
         this.sessions = sessions;
         this.members = members;
@@ -58,10 +58,10 @@ public class BoardService {
 
     /** Calls a session of a body that the rule pack lets decide. */
     @Transactional
-    public BoardStep<BoardSession> call(@Valid CallSession command) {
-        OfficeUser decider = access.demand(Act.DECIDE);
-        ElectionNow election = clock.in(command.electionId());
-        return BoardStep.unless(election.noSuchBody(command.body()), () -> {
+    public BoardActResult<BoardSession> callSession(@Valid CallSession command) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
+        ElectionAsOf election = clock.electionAsOfNow(command.electionId());
+        return BoardActResult.unless(election.noSuchBody(command.body()), () -> {
             DecidingBody seats = command.body().seats(election.election());
             BoardSession called = sessions.insert(command, seats.quorum());
             Map<String, Object> what = Map.of(
@@ -75,10 +75,10 @@ public class BoardService {
     }
 
     @Transactional
-    public BoardStep<BoardSession> open(SessionKey key, int version) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<BoardSession> open(SessionKey key, int version) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key).at(version);
-        return BoardStep.unless(SessionChecks.notYetOpened(session), () -> {
+        return BoardActResult.unless(SessionChecks.notYetOpened(session), () -> {
             sessions.open(key, clock.now());
             record(decider, "session_opened", key, Map.of());
             return announced(session(key));
@@ -87,14 +87,14 @@ public class BoardService {
 
     /** Notes a member as present from now on; whoever it is must be a decider, and be in no other session. */
     @Transactional
-    public BoardStep<BoardSession> arrive(SessionKey key, String userName) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<BoardSession> recordArrival(SessionKey key, String userName) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lockAll(key.electionId()).stream()
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> SessionStore.unknown(key));
         Optional<Refusal> refusal = SessionChecks.open(session).or(() -> seating.refusal(session, userName));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             members.arrive(key, userName, clock.now());
             record(decider, "member_arrived", key, member(userName));
             return session;
@@ -102,12 +102,12 @@ public class BoardService {
     }
 
     @Transactional
-    public BoardStep<BoardSession> leave(SessionKey key, String userName) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<BoardSession> recordDeparture(SessionKey key, String userName) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key);
         Optional<Refusal> refusal =
                 SessionChecks.open(session).or(() -> SessionChecks.present(members.present(key), userName));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             members.leave(key, userName, clock.now());
             record(decider, "member_left", key, member(userName));
             return session;
@@ -116,8 +116,8 @@ public class BoardService {
 
     /** Notes that a member who is there stands aside on one envelope for this session. */
     @Transactional
-    public BoardStep<BoardSession> recuse(@Valid RecordRecusal command) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<BoardSession> recuse(@Valid RecordRecusal command) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         SessionKey key = command.session();
         BoardSession session = sessions.lock(key);
         String envelope = command.envelopeNo();
@@ -125,7 +125,7 @@ public class BoardService {
                 .or(() -> SessionChecks.present(members.present(key), command.userName()))
                 .or(() -> SessionChecks.onAgenda(agenda.find(key, envelope), envelope))
                 .or(() -> recusedBefore(command));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             members.recuse(command, clock.now());
             Map<String, Object> what = Map.of(
                     "member", ledger.pseudonym(command.userName()),
@@ -147,12 +147,12 @@ public class BoardService {
 
     /** Ends a session; whoever is still there leaves with it. */
     @Transactional
-    public BoardStep<BoardSession> close(SessionKey key, int version) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<BoardSession> close(SessionKey key, int version) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key).at(version);
         Optional<Refusal> refusal =
                 SessionChecks.open(session).or(() -> SessionChecks.nothingPending(motions.pending(key)));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             members.allLeave(key, clock.now());
             sessions.close(key, clock.now());
             record(decider, "session_closed", key, Map.of());
@@ -163,27 +163,27 @@ public class BoardService {
     /** Every session of an election in the order of their numbers. */
     @Transactional(readOnly = true)
     public List<BoardSession> sessions(String electionId) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return sessions.all(electionId);
     }
 
     /** One session; {@link IllegalArgumentException} where there is none. */
     @Transactional(readOnly = true)
     public BoardSession session(SessionKey key) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
     }
 
     /** Who came and went, in the order of their coming. */
     @Transactional(readOnly = true)
     public List<SessionMember> members(SessionKey key) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         return members.all(key);
     }
 
     @Transactional(readOnly = true)
     public List<Recusal> recusals(SessionKey key) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         return members.recusals(key);
     }
 

@@ -11,7 +11,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
  */
 public record BoardSession(
         SessionKey key,
-        Body body,
+        BodyKind body,
         LocalDateTime calledFor,
         String place,
         int quorum,

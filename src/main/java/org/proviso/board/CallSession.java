@@ -8,6 +8,6 @@ import java.time.LocalDateTime;
 /** Calls a session of a body for a time on the county's clock. */
 public record CallSession(
         @NotBlank String electionId,
-        @NotNull Body body,
+        @NotNull BodyKind body,
         @NotNull LocalDateTime calledFor,
         @NotNull @Size(max = 300) String place) {}

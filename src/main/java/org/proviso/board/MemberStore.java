@@ -48,7 +48,7 @@ public class MemberStore {
     }
 
     /** Whether somebody sat in any session of that body. */
-    boolean satOn(String electionId, Body body, String userName) {
+    boolean satOn(String electionId, BodyKind body, String userName) {
         return jdbc.sql("""
                         select count(*) from session_member m
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no

@@ -3,27 +3,27 @@ package org.proviso.board;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseState;
 
 /** What can be moved. */
 public enum MotionKind implements Code {
-    COUNT(DecidedAs.COUNT),
-    COUNT_IN_PART(DecidedAs.COUNT_IN_PART),
-    REJECT(DecidedAs.REJECT),
+    COUNT(DecisionOutcome.COUNT),
+    COUNT_IN_PART(DecisionOutcome.COUNT_IN_PART),
+    REJECT(DecisionOutcome.REJECT),
     /** To leave it for a later session. */
     TABLE(null),
     /** To open a decided envelope again. */
     REOPEN(null);
 
-    private final @Nullable DecidedAs asks;
+    private final @Nullable DecisionOutcome asks;
 
-    MotionKind(@Nullable DecidedAs asks) {
+    MotionKind(@Nullable DecisionOutcome asks) {
         this.asks = asks;
     }
 
     /** How it would settle an envelope; empty where it settles none. */
-    public Optional<DecidedAs> asks() {
+    public Optional<DecisionOutcome> asks() {
         return Optional.ofNullable(asks);
     }
 

@@ -95,7 +95,7 @@ public class MotionStore {
     }
 
     /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
-    public List<BoardMotion> waiting(String electionId, Body body) {
+    public List<BoardMotion> waiting(String electionId, BodyKind body) {
         return jdbc.sql("""
                         select m.* from motion m
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
@@ -164,7 +164,7 @@ public class MotionStore {
                 Code.find(MotionKind.class, row.getString("outcome")).orElseThrow(),
                 envelopes(key),
                 contests(row.getString("contests")),
-                Proposals.reasons(row.getString("reasons")),
+                ProposalsForDecision.reasons(row.getString("reasons")),
                 row.getString("legal_reference"),
                 Objects.requireNonNullElse(row.getString("departs_because"), ""),
                 row.getString("moved_by"),

@@ -108,7 +108,7 @@ public class SessionStore {
     private static BoardSession row(ResultSet row, int number) throws SQLException {
         return new BoardSession(
                 new SessionKey(row.getString("election_id"), row.getInt("session_no")),
-                Code.find(Body.class, row.getString("body")).orElseThrow(),
+                Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
                 row.getObject("called_for", LocalDateTime.class),
                 row.getString("place"),
                 row.getInt("quorum"),

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -42,14 +42,14 @@ public class CanvassService {
             Figure.TABULATED,
             Figure.CREDITED);
 
-    private final AccountBook book;
+    private final CanvassFigureCollector book;
     private final FigureStore figures;
     private final ElectionService elections;
     private final AccessService access;
     private final LedgerService ledger;
 
     CanvassService(
-            AccountBook book,
+            CanvassFigureCollector book,
             FigureStore figures,
             ElectionService elections,
             AccessService access,
@@ -63,27 +63,27 @@ public class CanvassService {
 
     /** The figures of each group of hours in which an envelope was cast. */
     @Transactional(readOnly = true)
-    public List<Accounts> accounts(String electionId) {
-        access.demand(Act.READ_FIGURES);
-        return book.of(electionId);
+    public List<CanvassFigures> accounts(String electionId) {
+        access.demand(Permission.READ_FIGURES);
+        return book.collect(electionId);
     }
 
     /** How the identities asked for stand in every place. */
     @Transactional(readOnly = true)
-    public List<Balance> balances(String electionId, Collection<Identity> asked) {
-        access.demand(Act.READ_FIGURES);
+    public List<BalanceResult> balances(String electionId, Collection<BalanceRule> asked) {
+        access.demand(Permission.READ_FIGURES);
         return balanced(electionId, asked);
     }
 
     /** The figures of a sum that only a person can tell. */
-    public List<Figure> toBeNoted(Identity identity) {
+    public List<Figure> toBeNoted(BalanceRule identity) {
         return identity.figures().stream().filter(TOLD::contains).toList();
     }
 
     /** Notes a number that only a person can tell; the newest note of a figure holds. */
     @Transactional
-    public void note(@Valid NoteFigure note) {
-        OfficeUser user = access.demand(Act.CLOSE_ELECTION);
+    public void noteFigure(@Valid NoteFigure note) {
+        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         if (!TOLD.contains(note.figure())) {
             throw new IllegalArgumentException(
                     "Nobody notes how many " + note.figure().code() + ": it is counted.");
@@ -99,12 +99,12 @@ public class CanvassService {
 
     /** Keeps the figures of the day, and says which became less than those kept before. */
     @Transactional
-    public List<String> keep(String electionId, Map<Progress, Integer> corrections) {
-        OfficeUser user = access.demand(Act.CLOSE_ELECTION);
+    public List<String> keepDailyFigures(String electionId, Map<DailyProgressRule, Integer> corrections) {
+        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         demandOpen(electionId);
-        Counts now = total(electionId);
+        PlaceFigures now = total(electionId);
         List<String> fallen = figures.kept(electionId)
-                .map(before -> Progress.fallen(before, now, corrections))
+                .map(before -> DailyProgressRule.fallen(before, now, corrections))
                 .orElse(List.of());
         figures.keep(electionId, now);
         ledger.record(LedgerChain.of(electionId), user.actor(), "figures_kept", electionId, plain(now));
@@ -113,43 +113,43 @@ public class CanvassService {
 
     /** Closes the election, if every identity holds to the last envelope; otherwise says what does not. */
     @Transactional
-    public Closing close(String electionId) {
-        OfficeUser user = access.demand(Act.CLOSE_ELECTION);
+    public ElectionClosingResult closeElection(String electionId) {
+        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         demandOpen(electionId);
-        List<String> wrong = balanced(electionId, Arrays.asList(Identity.values())).stream()
-                .filter(balance -> !(balance instanceof Balance.Holds))
-                .map(Balance::words)
+        List<String> wrong = balanced(electionId, Arrays.asList(BalanceRule.values())).stream()
+                .filter(balance -> !(balance instanceof BalanceResult.Holds))
+                .map(BalanceResult::words)
                 .toList();
         if (!wrong.isEmpty()) {
-            return new Closing.NotYet(wrong);
+            return new ElectionClosingResult.NotYet(wrong);
         }
         elections.close(electionId);
         LedgerChain chain = LedgerChain.of(electionId);
         ledger.record(chain, user.actor(), "closed", electionId, plain(total(electionId)));
         ChainHead head = ledger.head(chain);
-        return new Closing.Closed(head.hash());
+        return new ElectionClosingResult.Closed(head.hash());
     }
 
-    private List<Balance> balanced(String electionId, Collection<Identity> asked) {
-        List<Balance> balances = new ArrayList<>();
-        book.of(electionId).forEach(accounts -> balances.addAll(Reconciliation.of(accounts, asked)));
+    private List<BalanceResult> balanced(String electionId, Collection<BalanceRule> asked) {
+        List<BalanceResult> balances = new ArrayList<>();
+        book.collect(electionId).forEach(accounts -> balances.addAll(Reconciliation.reconcile(accounts, asked)));
         return balances;
     }
 
     /** Both groups of hours together. */
-    private Counts total(String electionId) {
+    private PlaceFigures total(String electionId) {
         Map<Figure, Integer> total = new EnumMap<>(Figure.class);
         for (Figure figure : List.of(Figure.RECEIVED, Figure.COUNTED, Figure.COUNTED_IN_PART, Figure.REJECTED)) {
             total.put(figure, 0);
-            book.of(electionId).stream()
-                    .map(Accounts::county)
+            book.collect(electionId).stream()
+                    .map(CanvassFigures::county)
                     .filter(counts -> counts.has(figure))
                     .forEach(counts -> total.merge(figure, counts.number(figure), Integer::sum));
         }
-        return new Counts(total);
+        return new PlaceFigures(total);
     }
 
-    private static Map<String, Object> plain(Counts counts) {
+    private static Map<String, Object> plain(PlaceFigures counts) {
         Map<String, Object> plain = new LinkedHashMap<>();
         counts.figures().forEach((figure, number) -> plain.put(figure.code(), number));
         return plain;

@@ -16,7 +16,7 @@ import org.springframework.stereotype.Repository;
 class FigureStore {
 
     /** A figure as somebody noted it. */
-    record Noted(String place, Hours hours, Figure figure, int number) {}
+    record NotedFigure(String place, VotingHours hours, Figure figure, int number) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -49,18 +49,18 @@ class FigureStore {
     }
 
     /** Every note in the order in which it was made: a later one of the same figure takes the place of an earlier one. */
-    List<Noted> noted(String electionId) {
+    List<NotedFigure> noted(String electionId) {
         return jdbc.sql("select * from noted_figure where election_id = ? order by note_no")
                 .param(electionId)
-                .query((row, line) -> new Noted(
+                .query((row, line) -> new NotedFigure(
                         row.getString("place"),
-                        Code.find(Hours.class, row.getString("hours")).orElseThrow(),
+                        Code.find(VotingHours.class, row.getString("hours")).orElseThrow(),
                         Code.find(Figure.class, row.getString("figure")).orElseThrow(),
                         row.getInt("number")))
                 .list();
     }
 
-    Optional<Counts> kept(String electionId) {
+    Optional<PlaceFigures> kept(String electionId) {
         return jdbc.sql("select * from kept_figures where election_id = ? order by kept_no desc limit 1")
                 .param(electionId)
                 .query((row, line) -> {
@@ -69,12 +69,12 @@ class FigureStore {
                     figures.put(Figure.COUNTED, row.getInt("counted"));
                     figures.put(Figure.COUNTED_IN_PART, row.getInt("counted_in_part"));
                     figures.put(Figure.REJECTED, row.getInt("rejected"));
-                    return new Counts(figures);
+                    return new PlaceFigures(figures);
                 })
                 .optional();
     }
 
-    void keep(String electionId, Counts counts) {
+    void keep(String electionId, PlaceFigures counts) {
         int number = jdbc.sql("select coalesce(max(kept_no), 0) + 1 from kept_figures where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)

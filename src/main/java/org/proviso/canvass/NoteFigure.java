@@ -9,7 +9,7 @@ import jakarta.validation.constraints.Size;
 public record NoteFigure(
         @NotBlank String electionId,
         @NotBlank @Size(max = 200) String place,
-        @NotNull Hours hours,
+        @NotNull VotingHours hours,
         @NotNull Figure figure,
         @Min(0) int number,
         @NotBlank @Size(max = 4000) String because) {}

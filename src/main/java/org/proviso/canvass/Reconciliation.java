@@ -13,18 +13,18 @@ import java.util.stream.Collectors;
  */
 public final class Reconciliation {
 
-    private final Collection<Identity> asked;
-    private final List<Balance> balances = new ArrayList<>();
+    private final Collection<BalanceRule> asked;
+    private final List<BalanceResult> balances = new ArrayList<>();
 
-    private Reconciliation(Collection<Identity> asked) {
+    private Reconciliation(Collection<BalanceRule> asked) {
         this.asked = asked;
     }
 
     /** How each identity asked for stands, in every place that can be held to it. */
-    public static List<Balance> of(Accounts accounts, Collection<Identity> asked) {
+    public static List<BalanceResult> reconcile(CanvassFigures accounts, Collection<BalanceRule> asked) {
         Reconciliation reconciliation = new Reconciliation(asked);
         String hours = accounts.hours().words();
-        for (Map.Entry<String, Counts> one : new TreeMap<>(accounts.locations()).entrySet()) {
+        for (Map.Entry<String, PlaceFigures> one : new TreeMap<>(accounts.locations()).entrySet()) {
             reconciliation.location(one.getKey() + hours, one.getValue());
         }
         asked.stream()
@@ -34,36 +34,38 @@ public final class Reconciliation {
         return List.copyOf(reconciliation.balances);
     }
 
-    private void location(String place, Counts counts) {
+    private void location(String place, PlaceFigures counts) {
         asked.stream()
-                .filter(Identity::isOfLocations)
+                .filter(BalanceRule::isOfLocations)
                 .sorted()
                 .forEach(identity -> balances.add(balance(place, identity, counts)));
     }
 
-    private static Balance balance(String place, Identity identity, Counts counts) {
+    private static BalanceResult balance(String place, BalanceRule identity, PlaceFigures counts) {
         List<Figure> missing = identity.figures().stream()
                 .filter(figure -> !counts.has(figure))
                 .toList();
         if (!missing.isEmpty()) {
             String asks = missing.stream().map(Figure::asked).collect(Collectors.joining("; "));
-            return new Balance.CannotBeChecked(
+            return new BalanceResult.CannotBeChecked(
                     place, identity, missing, place + " cannot be checked. Not noted: " + asks + ".");
         }
         int by = counts.number(identity.whole()) - parts(identity, counts);
         String words = sentence(place, identity, counts);
-        return by == 0 ? new Balance.Holds(place, identity, words) : new Balance.Differs(place, identity, by, words);
+        return by == 0
+                ? new BalanceResult.Holds(place, identity, words)
+                : new BalanceResult.Differs(place, identity, by, words);
     }
 
-    private static int parts(Identity identity, Counts counts) {
+    private static int parts(BalanceRule identity, PlaceFigures counts) {
         return sum(identity.added(), counts) - sum(identity.takenOff(), counts);
     }
 
-    private static int sum(List<Figure> figures, Counts counts) {
+    private static int sum(List<Figure> figures, PlaceFigures counts) {
         return figures.stream().mapToInt(counts::number).sum();
     }
 
-    private static String sentence(String place, Identity identity, Counts counts) {
+    private static String sentence(String place, BalanceRule identity, PlaceFigures counts) {
         List<Figure> others = new ArrayList<>(identity.added());
         others.addAll(identity.takenOff());
         String rest = others.stream()

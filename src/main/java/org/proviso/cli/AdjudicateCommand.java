@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.concurrent.Callable;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.files.election.ElectionFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,7 +59,8 @@ final class AdjudicateCommand implements Callable<Integer> {
         election.warnings().forEach(warning -> print.println("warning: " + warning));
         LocalDateTime moment =
                 asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;
-        print.println("Assessing " + election.envelopes().size() + " envelopes as of " + Words.moment(moment) + " ...");
+        print.println(
+                "Assessing " + election.envelopes().size() + " envelopes as of " + DateWords.moment(moment) + " ...");
         print.flush();
         AdjudicationRun run = AdjudicationRun.of(election, moment, Math.max(1, threads));
         target.write(run);

@@ -11,10 +11,10 @@ import java.util.concurrent.Callable;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
-import org.proviso.files.packs.FactsYaml;
+import org.proviso.files.packs.FactsYamlReader;
 import org.proviso.files.packs.RulePacks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -66,13 +66,14 @@ final class AssessCommand implements Callable<Integer> {
 
     private String assessed() {
         demandOptions();
-        FactsYaml file = FactsYaml.open(facts);
+        FactsYamlReader file = FactsYamlReader.open(facts);
         DeadlineBook book = DeadlineBook.of(
                 PackResolver.resolve(RulePacks.load(pack), electionDate, RulePacks.rulings(file.rulings())),
                 daysClosed);
         CaseFacts found = file.facts(book);
-        Setting setting = new Setting(book.pack(), new ElectionClocks(book, asOf, file.noticesSent()));
-        return AssessmentYaml.of(Assessment.of(found, setting), Assessment.outlook(found, setting), book.pack(), asOf);
+        QuestionContext setting = new QuestionContext(book.pack(), new ElectionClocks(book, asOf, file.noticesSent()));
+        return AssessmentYaml.of(
+                Assessment.assess(found, setting), Assessment.outlook(found, setting), book.pack(), asOf);
     }
 
     private void demandOptions() {

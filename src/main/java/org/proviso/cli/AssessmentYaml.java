@@ -3,12 +3,12 @@ package org.proviso.cli;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 
 /** An assessment as YAML: recommendation, outlook, reasons, asks, and each answer with its references. */
 final class AssessmentYaml {
@@ -16,7 +16,7 @@ final class AssessmentYaml {
     private AssessmentYaml() {}
 
     static String of(Assessment now, Assessment outlook, ResolvedPack pack, LocalDateTime asOf) {
-        YamlLines yaml = new YamlLines();
+        YamlWriter yaml = new YamlWriter();
         yaml.key("", "recommendation", now.outcome().recommendation().words());
         yaml.key("", "outlook", outlook.outcome().recommendation().words());
         yaml.list("", "reasons", codes(now.outcome().reasons()));
@@ -35,7 +35,7 @@ final class AssessmentYaml {
         return yaml.toString();
     }
 
-    private static void asks(List<DueAsk> asks, YamlLines yaml) {
+    private static void asks(List<DueAsk> asks, YamlWriter yaml) {
         yaml.line(asks.isEmpty() ? "asks: []" : "asks:");
         for (DueAsk ask : asks) {
             yaml.plain("  ", "- ask", ask.ask().code());
@@ -50,9 +50,9 @@ final class AssessmentYaml {
         }
     }
 
-    private static void answers(List<Answered> answered, YamlLines yaml) {
+    private static void answers(List<AnsweredQuestion> answered, YamlWriter yaml) {
         yaml.line("answers:");
-        for (Answered one : answered) {
+        for (AnsweredQuestion one : answered) {
             Answer answer = one.answer();
             yaml.plain("  ", "- question", one.question().key());
             yaml.key(
@@ -87,7 +87,7 @@ final class AssessmentYaml {
         return answer instanceof Answer.Open ? "open" : "not_asked";
     }
 
-    private static String reference(Given given) {
+    private static String reference(ResolvedRule given) {
         return given.rule().key() + ": " + given.reference().words() + ", "
                 + given.basis().code();
     }

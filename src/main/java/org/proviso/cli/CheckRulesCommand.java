@@ -80,7 +80,7 @@ final class CheckRulesCommand implements Callable<Integer> {
 
     private Proved prove(String name) {
         RulePack loaded = RulePacks.load(name);
-        return new Proved(loaded, PackProof.of(loaded, electionDate));
+        return new Proved(loaded, PackProof.proveForElection(loaded, electionDate));
     }
 
     private void describe(Rule rule) {

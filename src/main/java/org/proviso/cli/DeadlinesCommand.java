@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
 final class DeadlinesCommand implements Callable<Integer> {
 
     /** Whose rules: a pack by its name or file, or a state by its two letters. */
-    static final class Whose {
+    static final class RuleSource {
         @Option(
                 names = "--pack",
                 required = true,
@@ -51,7 +51,7 @@ final class DeadlinesCommand implements Callable<Integer> {
     }
 
     @ArgGroup(multiplicity = "1")
-    private Whose whose;
+    private RuleSource whose;
 
     @Option(
             names = {"--election-date", "--date"},
@@ -90,7 +90,7 @@ final class DeadlinesCommand implements Callable<Integer> {
         DeadlineBook book = DeadlineBook.of(
                 PackResolver.resolve(RulePacks.load(whose.name()), electionDate, List.of()), daysClosed);
         if (meeting != null) {
-            book = book.with(Anchor.BOARD_MEETING, meeting);
+            book = book.with(DeadlineAnchor.BOARD_MEETING, meeting);
         }
         spec.commandLine().getOut().print(calendar ? CalendarFile.text(book, zone()) : csv(book));
         spec.commandLine().getOut().flush();

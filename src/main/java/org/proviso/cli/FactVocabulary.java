@@ -9,7 +9,7 @@ final class FactVocabulary {
     private FactVocabulary() {}
 
     static String describe() {
-        YamlLines yaml = new YamlLines();
+        YamlWriter yaml = new YamlWriter();
         yaml.line(
                 "# Facts of a case. Under \"facts:\" give each fact one of its words, or unknown; one left out is unknown.");
         yaml.line("facts:");
@@ -35,7 +35,7 @@ final class FactVocabulary {
         return yaml.toString();
     }
 
-    private static void describe(Fact<?> fact, YamlLines yaml) {
+    private static void describe(Fact<?> fact, YamlWriter yaml) {
         yaml.line("  " + fact.key() + ":");
         yaml.key("    ", "meaning", fact.meaning());
         yaml.plain(

@@ -8,14 +8,14 @@ import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import org.proviso.core.Address;
 import org.proviso.core.PersonName;
+import org.proviso.core.matching.BestCandidate;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
-import org.proviso.core.matching.Pairing;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvOutput;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
@@ -29,7 +29,7 @@ import org.proviso.files.roll.RollScan;
  */
 final class MatchFiles {
 
-    private static final Columns ROLL = needing(
+    private static final CsvColumns ROLL = needing(
                     RollReader.columns(),
                     List.of(
                             "voter_id",
@@ -46,7 +46,7 @@ final class MatchFiles {
                             "id_last4"))
             .unique("voter_id");
 
-    private static final Columns ENVELOPES = needing(
+    private static final CsvColumns ENVELOPES = needing(
                     EnvelopeReader.columns(),
                     List.of(
                             "envelope_no",
@@ -88,7 +88,7 @@ final class MatchFiles {
     }
 
     /** Writes the pairings in the order of the envelopes, whole or not at all. */
-    static void write(Path file, List<Pairing> pairings) {
+    static void write(Path file, List<BestCandidate> pairings) {
         List<String> header = List.of("envelope_no", "voter_id", "probability", "verdict");
         CsvOutput.write(
                 file,
@@ -141,11 +141,11 @@ final class MatchFiles {
     }
 
     /** The format's columns, of which only these must be there. */
-    private static Columns needing(Columns format, List<String> needed) {
+    private static CsvColumns needing(CsvColumns format, List<String> needed) {
         List<String> optional = new ArrayList<>(format.required());
         optional.addAll(format.optional());
         optional.removeAll(needed);
-        return new Columns(needed, optional, List.of());
+        return new CsvColumns(needed, optional, List.of());
     }
 
     /** Where the roll's cells stand, asked once for a million rows. */

@@ -15,7 +15,7 @@ import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.files.election.ElectionFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,14 +55,14 @@ final class MeasureCommand implements Callable<Integer> {
         List<Envelope> all = election.envelopes();
         List<Link> links = run.cases().stream().map(CaseReport::link).toList();
         Adjudicator adjudicator = new Adjudicator(run.records(), run.book(), moment);
-        Setting setting = new Setting(run.pack(), new ElectionClocks(run.book(), moment, Map.of()));
+        QuestionContext setting = new QuestionContext(run.pack(), new ElectionClocks(run.book(), moment, Map.of()));
         measure("cases assessed from their records, three ways each", number -> {
             int one = number % all.size();
             return adjudicator.report(all.get(one), links.get(one)).settled();
         });
         List<CaseFacts> facts =
                 run.cases().stream().map(one -> one.presumed().facts()).toList();
-        measure("assessments of facts at hand", number -> Assessment.of(facts.get(number % facts.size()), setting));
+        measure("assessments of facts at hand", number -> Assessment.assess(facts.get(number % facts.size()), setting));
         return 0;
     }
 

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.explain.OutcomeSymbol;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.files.flow.Flow;
-import org.proviso.files.flow.FlowEnd;
+import org.proviso.files.flow.EnvelopeFlow;
+import org.proviso.files.flow.EnvelopeFlowEnd;
 
 /** How many envelopes went from each reason of issue to each outlook; of several reasons the first one stands. */
 record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
@@ -32,19 +32,20 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
     }
 
     /** The same, ready to be drawn. */
-    Flow drawn() {
-        Map<String, Map<FlowEnd, Integer>> rows = new LinkedHashMap<>();
+    EnvelopeFlow drawn() {
+        Map<String, Map<EnvelopeFlowEnd, Integer>> rows = new LinkedHashMap<>();
         counts.forEach((reason, row) -> {
-            Map<FlowEnd, Integer> drawn = new LinkedHashMap<>();
+            Map<EnvelopeFlowEnd, Integer> drawn = new LinkedHashMap<>();
             row.forEach((outlook, number) -> drawn.put(end(outlook), number));
             rows.put(reason, drawn);
         });
-        return Flow.of(
+        return EnvelopeFlow.of(
                 rows, Stream.of(Recommendation.values()).map(OutlookFlow::end).toList());
     }
 
-    private static FlowEnd end(Recommendation outlook) {
-        return new FlowEnd(Mark.beside(outlook), outlook.words().replace(' ', '-'));
+    private static EnvelopeFlowEnd end(Recommendation outlook) {
+        return new EnvelopeFlowEnd(
+                OutcomeSymbol.beside(outlook), outlook.words().replace(' ', '-'));
     }
 
     int from(String reason) {
@@ -68,7 +69,7 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
     private static String reason(CaseReport report) {
         return report.envelope().cast().issueReasons().stream()
                 .findFirst()
-                .map(Words::code)
+                .map(DateWords::code)
                 .orElse("no reason given");
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.Explanation;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.files.AtomicFile;
 import org.proviso.files.InputException;
 
@@ -45,7 +45,7 @@ final class OutputFolder {
             for (Path old : entries(pages)) {
                 Files.delete(old);
             }
-            String asOf = Words.moment(run.asOf());
+            String asOf = DateWords.moment(run.asOf());
             for (CaseReport report : run.cases()) {
                 AtomicFile.writeText(
                         pages.resolve(pageName(report)), Explanation.of(report, run.records(), run.pack(), asOf));

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.proviso.canvass.OfficeReplay;
-import org.proviso.canvass.ReplayService;
+import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.ElectionReplayVerdict;
 import org.proviso.election.ElectionService;
 import org.proviso.files.InputException;
 import org.springframework.context.ApplicationContext;
@@ -42,14 +42,14 @@ final class ReplayCommand implements Callable<Integer> {
             throw new InputException(
                     election, 0, "", "is no election of this office; there are: " + String.join(", ", known));
         }
-        ReplayService service = office.getBean(ReplayService.class);
-        List<OfficeReplay> verdicts = (election == null ? known : List.of(election))
-                .stream().map(service::of).toList();
+        ElectionReplayService service = office.getBean(ElectionReplayService.class);
+        List<ElectionReplayVerdict> verdicts = (election == null ? known : List.of(election))
+                .stream().map(service::replay).toList();
         verdicts.forEach(this::print);
-        return verdicts.stream().allMatch(OfficeReplay::isWhole) ? 0 : 1;
+        return verdicts.stream().allMatch(ElectionReplayVerdict::isWhole) ? 0 : 1;
     }
 
-    private void print(OfficeReplay verdict) {
+    private void print(ElectionReplayVerdict verdict) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(verdict.electionId() + ": "
                 + (verdict.isWhole() ? "tables and ledger agree" : "DIFFERS, " + verdict.differing() + " times"));

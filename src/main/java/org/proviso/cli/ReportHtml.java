@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.explain.OutcomeSymbol;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.files.flow.FlowDrawing;
+import org.proviso.files.flow.EnvelopeFlowDrawing;
 
 /**
  * A run on one page of HTML that needs nothing from elsewhere: where the envelopes went, as a picture and as a table,
@@ -48,8 +48,8 @@ final class ReportHtml {
                 .append("</h1>\n");
         paragraph(
                 "soft",
-                Words.longDate(run.election().date()) + ". " + run.cases().size()
-                        + " envelopes, assessed as of " + Words.moment(run.asOf()) + " under rule pack "
+                DateWords.longDate(run.election().date()) + ". " + run.cases().size()
+                        + " envelopes, assessed as of " + DateWords.moment(run.asOf()) + " under rule pack "
                         + run.pack().pack().id() + " " + run.pack().hash().substring(0, 12) + ".");
         paragraph(
                 "",
@@ -61,7 +61,7 @@ final class ReportHtml {
     private void picture() {
         html.append("<h2>Where the envelopes went</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
                 .append(" aria-label=\"Picture, may be scrolled sideways\">\n")
-                .append(FlowDrawing.of(
+                .append(EnvelopeFlowDrawing.of(
                         flow.drawn(), "From the reason of issue to the outlook; the table below has the same figures"))
                 .append("</div>\n");
     }
@@ -73,7 +73,7 @@ final class ReportHtml {
                 .append("<thead><tr><th scope=\"col\">Issued because</th>");
         for (Recommendation outlook : Recommendation.values()) {
             html.append("<th class=\"n\" scope=\"col\">")
-                    .append(Mark.beside(outlook))
+                    .append(OutcomeSymbol.beside(outlook))
                     .append("</th>");
         }
         html.append("<th class=\"n\" scope=\"col\">all</th></tr></thead>\n<tbody>\n");
@@ -119,7 +119,7 @@ final class ReportHtml {
                 .append("\">")
                 .append(Html.escape(report.envelope().envelopeNo()))
                 .append("</a></th><td>")
-                .append(Mark.beside(report.outlook().outcome().recommendation()))
+                .append(OutcomeSymbol.beside(report.outlook().outcome().recommendation()))
                 .append("</td><td>")
                 .append(Html.escape(reasons))
                 .append("</td><td>")

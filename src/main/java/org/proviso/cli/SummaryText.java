@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.explain.OutcomeSymbol;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -42,8 +42,8 @@ final class SummaryText {
     }
 
     private void heading() {
-        line(run.election().name() + ", " + Words.longDate(run.election().date()));
-        line(run.cases().size() + " envelopes, assessed as of " + Words.moment(run.asOf()) + " under rule pack "
+        line(run.election().name() + ", " + DateWords.longDate(run.election().date()));
+        line(run.cases().size() + " envelopes, assessed as of " + DateWords.moment(run.asOf()) + " under rule pack "
                 + run.pack().pack().id() + " " + run.pack().hash().substring(0, 12) + ".");
     }
 
@@ -57,7 +57,7 @@ final class SummaryText {
         title("Where the envelopes stand");
         line(String.format("  %-22s %9s %9s", "", "now", "outlook"));
         for (Recommendation one : Recommendation.values()) {
-            row(Mark.beside(one), now.getOrDefault(one, 0), outlook.getOrDefault(one, 0));
+            row(OutcomeSymbol.beside(one), now.getOrDefault(one, 0), outlook.getOrDefault(one, 0));
         }
         row("total", run.cases().size(), run.cases().size());
         line(
@@ -103,7 +103,7 @@ final class SummaryText {
     private String until(Ask ask) {
         return run.book()
                 .of(Rule.cure(ask))
-                .map(deadline -> ", until " + Words.moment(deadline.lastMoment()))
+                .map(deadline -> ", until " + DateWords.moment(deadline.lastMoment()))
                 .orElse("");
     }
 
@@ -168,7 +168,7 @@ final class SummaryText {
     private void deadline(String label, Rule rule) {
         String words = run.book()
                 .of(rule)
-                .map(deadline -> Words.longDate(deadline.day()) + ", " + Words.hour(deadline.lastMoment()))
+                .map(deadline -> DateWords.longDate(deadline.day()) + ", " + DateWords.hour(deadline.lastMoment()))
                 .orElse(run.pack().of(rule).isKnown() ? "no such day" : "not in the rule pack");
         line(String.format("  %-30s %s", label, words));
     }

@@ -25,7 +25,7 @@ final class VerifyLedgerCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        LedgerFile.Verdict verdict = LedgerFile.verify(file);
+        LedgerFile.ChainVerdict verdict = LedgerFile.verify(file);
         if (verdict.fault().isPresent()) {
             out.println("BROKEN: " + verdict.fault().get());
             out.println(verdict.entries() + " entries before it fit.");

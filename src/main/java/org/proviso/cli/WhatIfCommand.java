@@ -13,7 +13,7 @@ import java.util.concurrent.Callable;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.WhatIf;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
@@ -90,7 +90,7 @@ final class WhatIfCommand implements Callable<Integer> {
 
     private void print(AdjudicationRun before, AdjudicationRun after, List<WhatIf> differences) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("As of " + Words.moment(before.asOf()) + ", over the presumed links: "
+        out.println("As of " + DateWords.moment(before.asOf()) + ", over the presumed links: "
                 + before.pack().pack().id() + " " + before.pack().hash().substring(0, 12) + " against "
                 + after.pack().pack().id() + " " + after.pack().hash().substring(0, 12));
         out.println(differences.size() + " of " + before.cases().size() + " envelopes come out otherwise.");

@@ -14,7 +14,7 @@ public record CourtOrder(
         String court,
         @Nullable LocalDate date,
         String scope,
-        Standing standing,
+        Status standing,
         @Nullable LocalDateTime until,
         Set<String> envelopeNos) {
 
@@ -29,7 +29,7 @@ public record CourtOrder(
     }
 
     /** Whether the order still stands. */
-    public enum Standing implements Code {
+    public enum Status implements Code {
         PENDING,
         IN_FORCE,
         SET_ASIDE,
@@ -39,7 +39,7 @@ public record CourtOrder(
     /** Whether it binds now and says itself how this envelope is settled: to count it or to reject it. */
     public boolean settles(String envelopeNo) {
         boolean says = kind == Kind.COUNT || kind == Kind.REJECT;
-        boolean binds = standing == Standing.IN_FORCE || standing == Standing.FINAL;
+        boolean binds = standing == Status.IN_FORCE || standing == Status.FINAL;
         return says && binds && envelopeNos.contains(envelopeNo);
     }
 }

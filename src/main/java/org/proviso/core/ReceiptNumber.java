@@ -11,14 +11,14 @@ public record ReceiptNumber(String digits) {
     private static final int LENGTH = 9;
 
     /** What is wrong with a number that was written or typed. */
-    public enum Slip implements Code {
+    public enum Problem implements Code {
         NOT_ONLY_DIGITS("has more than digits in it"),
         NOT_NINE_DIGITS("has not nine digits"),
         CHECK_DIGIT("has a slip: one digit is wrong, or two are swapped");
 
         private final String words;
 
-        Slip(String words) {
+        Problem(String words) {
             this.words = words;
         }
 
@@ -45,16 +45,16 @@ public record ReceiptNumber(String digits) {
     }
 
     /** The first thing that is wrong with what was typed, blanks and dashes aside; empty where nothing is. */
-    public static Optional<Slip> slip(String typed) {
+    public static Optional<Problem> slip(String typed) {
         String digits = bare(typed);
         if (!digits.chars().allMatch(digit -> digit >= '0' && digit <= '9')) {
-            return Optional.of(Slip.NOT_ONLY_DIGITS);
+            return Optional.of(Problem.NOT_ONLY_DIGITS);
         }
         if (digits.length() != LENGTH) {
-            return Optional.of(Slip.NOT_NINE_DIGITS);
+            return Optional.of(Problem.NOT_NINE_DIGITS);
         }
         boolean right = digits.charAt(LENGTH - 1) == checkDigit(digits.substring(0, LENGTH - 1));
-        return right ? Optional.empty() : Optional.of(Slip.CHECK_DIGIT);
+        return right ? Optional.empty() : Optional.of(Problem.CHECK_DIGIT);
     }
 
     /** As it stands on the receipt: {@code 4817-2206-5}. */

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
-import org.proviso.core.adjudication.finding.AddressBook;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.AddressLocator;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.files.ContentHash;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.ledger.LedgerChain;
@@ -37,9 +37,9 @@ public class ElectionService {
     private final ApplicationEventPublisher rooms;
 
     /** By the hash of the files they came from. */
-    private final Map<String, BallotBook> ballotBooks = new ConcurrentHashMap<>();
+    private final Map<String, BallotCatalog> ballotBooks = new ConcurrentHashMap<>();
 
-    private final Map<String, AddressBook> addressBooks = new ConcurrentHashMap<>();
+    private final Map<String, AddressLocator> addressBooks = new ConcurrentHashMap<>();
 
     ElectionService(
             ElectionStore elections,
@@ -67,17 +67,17 @@ public class ElectionService {
      * that does not come with the program. The rules in force are kept with it.
      */
     @Transactional
-    public LoadOutcome load(Path path) {
-        OfficeUser supervisor = access.demand(Act.LOAD_FILES);
+    public LoadResult load(Path path) {
+        OfficeUser supervisor = access.demand(Permission.LOAD_FILES);
         return watch.during(() -> load(path, supervisor));
     }
 
-    private LoadOutcome load(Path path, OfficeUser supervisor) {
+    private LoadResult load(Path path, OfficeUser supervisor) {
         watch.begin("The files are being looked at", 0);
         String hash = ContentHash.ofFolder(path);
         Optional<String> known = elections.withContent(hash);
         if (known.isPresent()) {
-            return new LoadOutcome(known.get(), true);
+            return new LoadResult(known.get(), true);
         }
         ElectionFolder folder = ElectionFolder.read(path, watch.begin("The files are being read and checked", 0));
         String id = folder.election().id();
@@ -95,7 +95,7 @@ public class ElectionService {
         ledger.open(chain);
         ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
         watch.begin("What was written is being made final", 0);
-        return new LoadOutcome(id, false);
+        return new LoadResult(id, false);
     }
 
     @Transactional(readOnly = true)
@@ -131,18 +131,18 @@ public class ElectionService {
 
     /** What is on the ballots of an election and which precinct part gets which; read once, it never changes. */
     @Transactional(readOnly = true)
-    public BallotBook ballots(String electionId) {
+    public BallotCatalog ballots(String electionId) {
         return ballotBooks.computeIfAbsent(
                 elections.contentHash(electionId),
-                any -> new BallotBook(
+                any -> new BallotCatalog(
                         ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId)));
     }
 
     /** The street file of an election, made ready for looking up; read once, it never changes. */
     @Transactional(readOnly = true)
-    public AddressBook addresses(String electionId) {
+    public AddressLocator addresses(String electionId) {
         return addressBooks.computeIfAbsent(
-                elections.contentHash(electionId), any -> new AddressBook(ballots.streets(electionId)));
+                elections.contentHash(electionId), any -> new AddressLocator(ballots.streets(electionId)));
     }
 
     private static Map<String, Object> counts(ElectionFolder folder, String hash, String rulesHash) {

@@ -23,10 +23,10 @@ import org.springframework.stereotype.Repository;
 class ElectionStore {
 
     private final JdbcClient jdbc;
-    private final OrderStore orders;
+    private final CourtOrderStore orders;
     private final Clock clock;
 
-    ElectionStore(JdbcClient jdbc, OrderStore orders, Clock clock) {
+    ElectionStore(JdbcClient jdbc, CourtOrderStore orders, Clock clock) {
         this.jdbc = jdbc;
         this.orders = orders;
         this.clock = clock;
@@ -93,7 +93,7 @@ class ElectionStore {
                         office.address(),
                         office.phone(),
                         office.email(),
-                        OfficeHours.text(office.hours()),
+                        OfficeHoursColumn.text(office.hours()),
                         election.receipts().code(),
                         election.pollsClose(),
                         String.join(";", election.languages()),
@@ -150,10 +150,10 @@ class ElectionStore {
                         row.getString("office_address"),
                         row.getString("office_phone"),
                         row.getString("office_email"),
-                        OfficeHours.of(row.getString("office_hours"))),
+                        OfficeHoursColumn.of(row.getString("office_hours"))),
                 row.getObject("polls_close", LocalTime.class),
                 List.of(row.getString("languages").split(";")),
-                orders.all(id).stream().map(RecordedOrder::order).toList(),
+                orders.all(id).stream().map(RecordedCourtOrder::order).toList(),
                 closedDays(id),
                 rulings(id),
                 Code.find(Election.Receipts.class, row.getString("receipts")).orElseThrow());

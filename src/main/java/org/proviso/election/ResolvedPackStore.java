@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import org.proviso.core.adjudication.kept.PackText;
+import org.proviso.core.adjudication.kept.PackJson;
 import org.proviso.core.rules.ResolvedPack;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -34,7 +34,7 @@ class ResolvedPackStore {
                         electionId,
                         pack.hash(),
                         pack.pack().id(),
-                        PackText.write(pack),
+                        PackJson.write(pack),
                         acceptedBecause,
                         OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();

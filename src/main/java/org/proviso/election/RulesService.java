@@ -10,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.WhatIf;
-import org.proviso.core.adjudication.kept.PackText;
+import org.proviso.core.adjudication.kept.PackJson;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
@@ -40,12 +40,12 @@ public class RulesService {
         }
     }
 
-    private record Kept(InForce key, DeadlineBook book) {}
+    private record CachedRules(InForce key, DeadlineBook book) {}
 
     private final ElectionStore elections;
     private final ResolvedPackStore packs;
     private final RuleChangeStore changes;
-    private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+    private final Map<String, CachedRules> kept = new ConcurrentHashMap<>();
 
     RulesService(ElectionStore elections, ResolvedPackStore packs, RuleChangeStore changes) {
         this.elections = elections;
@@ -65,13 +65,13 @@ public class RulesService {
                         electionId,
                         (id, before) -> before != null && before.key().equals(now)
                                 ? before
-                                : new Kept(now, now.read(pack(electionId, now.pack()))))
+                                : new CachedRules(now, now.read(pack(electionId, now.pack()))))
                 .book();
     }
 
     /** The rules as they would be under another pack: with the county's rulings and the days closed as they are. */
     @Transactional(readOnly = true)
-    public DeadlineBook under(String electionId, RulePack pack) {
+    public DeadlineBook deadlinesUnder(String electionId, RulePack pack) {
         return InForce.of(demand(electionId)).read(pack);
     }
 
@@ -80,7 +80,7 @@ public class RulesService {
      * changed, by rule. Throws {@link RulesRefusedException} where a pack, a rule or a value is none.
      */
     @Transactional(readOnly = true)
-    public DeadlineBook suppose(String electionId, String packName, Map<String, String> changed) {
+    public DeadlineBook withChangedRules(String electionId, String packName, Map<String, String> changed) {
         Election election = demand(electionId);
         List<CountyRuling> rulings = new ArrayList<>(election.rulings());
         changed.forEach((rule, value) ->
@@ -126,7 +126,7 @@ public class RulesService {
         String where = "The rules kept for " + electionId + " with the hash " + packHash;
         ResolvedPack pack;
         try {
-            pack = PackText.read(content);
+            pack = PackJson.read(content);
         } catch (RuntimeException e) {
             throw new IllegalStateException(where + " cannot be read: " + e.getMessage() + ".", e);
         }

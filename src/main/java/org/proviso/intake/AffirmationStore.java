@@ -95,7 +95,7 @@ public class AffirmationStore {
             said.email(),
             said.language(),
             said.party(),
-            Words.joined(said.statementsTicked()),
+            CodeColumn.joined(said.statementsTicked()),
             version
         };
     }
@@ -168,7 +168,7 @@ public class AffirmationStore {
                 row.getString("email"),
                 row.getString("language"),
                 row.getString("party"),
-                Words.split(row.getString("statements_ticked")),
+                CodeColumn.split(row.getString("statements_ticked")),
                 states);
     }
 

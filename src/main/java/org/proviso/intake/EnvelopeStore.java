@@ -76,18 +76,18 @@ public class EnvelopeStore {
             cast.ballotStyle(),
             cast.partyBallot(),
             cast.at(),
-            Words.word(cast.extendedHours()),
-            Words.word(cast.inLineAtClose()),
-            Words.joined(cast.issueReasons()),
-            Words.word(handling.idShown()),
+            CodeColumn.word(cast.extendedHours()),
+            CodeColumn.word(cast.inLineAtClose()),
+            CodeColumn.joined(cast.issueReasons()),
+            CodeColumn.word(handling.idShown()),
             handling.idKind(),
             handling.declaration(),
-            Words.word(handling.mailBallotSurrendered()),
-            Words.word(handling.sentHereByOfficial()),
+            CodeColumn.word(handling.mailBallotSurrendered()),
+            CodeColumn.word(handling.sentHereByOfficial()),
             handling.officialNote(),
             handling.voterSigned().code(),
-            Words.word(handling.markWitness()),
-            Words.word(handling.officialSigned()),
+            CodeColumn.word(handling.markWitness()),
+            CodeColumn.word(handling.officialSigned()),
             handling.condition().code(),
             handling.signatureImage(),
             now,
@@ -110,8 +110,8 @@ public class EnvelopeStore {
                         row.getString("envelope_no"),
                         code(row, "source", Envelope.Source.class),
                         row.getString("voting_location"),
-                        Words.yesNo(row.getString("extended_hours")).isYes(),
-                        Words.split(row.getString("issue_reasons"))))
+                        CodeColumn.yesNo(row.getString("extended_hours")).isYes(),
+                        CodeColumn.split(row.getString("issue_reasons"))))
                 .list();
     }
 
@@ -152,15 +152,15 @@ public class EnvelopeStore {
                             official_signed = ?, condition = ?, version = version + 1
                         where election_id = ? and envelope_no = ? and version = ?""")
                 .params(
-                        Words.word(seen.idShown()),
+                        CodeColumn.word(seen.idShown()),
                         seen.idKind(),
                         seen.declaration(),
-                        Words.word(seen.mailBallotSurrendered()),
-                        Words.word(seen.sentHereByOfficial()),
+                        CodeColumn.word(seen.mailBallotSurrendered()),
+                        CodeColumn.word(seen.sentHereByOfficial()),
                         seen.officialNote(),
                         seen.voterSigned().code(),
-                        Words.word(seen.markWitness()),
-                        Words.word(seen.officialSigned()),
+                        CodeColumn.word(seen.markWitness()),
+                        CodeColumn.word(seen.officialSigned()),
                         seen.condition().code(),
                         electionId,
                         envelopeNo,
@@ -249,22 +249,22 @@ public class EnvelopeStore {
                 row.getString("style_cast"),
                 row.getString("party_ballot_cast"),
                 row.getObject("cast_at", LocalDateTime.class),
-                Words.yesNo(row.getString("extended_hours")),
-                Words.yesNo(row.getString("in_line_at_close")),
-                Words.split(row.getString("issue_reasons")));
+                CodeColumn.yesNo(row.getString("extended_hours")),
+                CodeColumn.yesNo(row.getString("in_line_at_close")),
+                CodeColumn.split(row.getString("issue_reasons")));
     }
 
     private static Envelope.Handling handling(ResultSet row) throws SQLException {
         return new Envelope.Handling(
-                Words.yesNo(row.getString("id_shown")),
+                CodeColumn.yesNo(row.getString("id_shown")),
                 row.getString("id_kind"),
                 row.getString("declaration"),
-                Words.yesNo(row.getString("mail_ballot_surrendered")),
-                Words.yesNo(row.getString("sent_here_by_official")),
+                CodeColumn.yesNo(row.getString("mail_ballot_surrendered")),
+                CodeColumn.yesNo(row.getString("sent_here_by_official")),
                 row.getString("official_note"),
                 code(row, "voter_signed", Envelope.VoterSignature.class),
-                Words.yesNo(row.getString("mark_witness")),
-                Words.yesNo(row.getString("official_signed")),
+                CodeColumn.yesNo(row.getString("mark_witness")),
+                CodeColumn.yesNo(row.getString("official_signed")),
                 code(row, "condition", Envelope.Condition.class),
                 row.getString("signature_image"));
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.election.ImageFile;
 import org.proviso.ledger.LedgerChain;
@@ -39,7 +39,7 @@ public class ImageService {
     /** The same picture for whoever keys the envelope, who has its paper in hand. */
     @Transactional(readOnly = true)
     public Optional<StoredImage> whileKeying(String electionId, String envelopeNo) {
-        access.demand(Act.KEY_ENVELOPES);
+        access.demand(Permission.KEY_ENVELOPES);
         return images.signature(electionId, envelopeNo);
     }
 
@@ -49,7 +49,7 @@ public class ImageService {
      */
     @Transactional
     public void keepScan(String electionId, String envelopeNo, String fileName, byte[] content) {
-        OfficeUser user = access.demand(Act.KEY_ENVELOPES);
+        OfficeUser user = access.demand(Permission.KEY_ENVELOPES);
         intake.demandLocked(electionId, envelopeNo);
         String mediaType = ImageFile.checkedType(fileName, content);
         if (images.signature(electionId, envelopeNo).isPresent()) {
@@ -68,8 +68,8 @@ public class ImageService {
     }
 
     private void demand() {
-        if (!access.may(Act.PROPOSE) && !access.may(Act.SECOND_REVIEW)) {
-            access.demand(Act.SEE_WHOLE_CASE);
+        if (!access.isPermitted(Permission.PROPOSE) && !access.isPermitted(Permission.SECOND_REVIEW)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
         }
     }
 }

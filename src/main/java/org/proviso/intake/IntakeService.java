@@ -10,7 +10,7 @@ import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
-import org.proviso.election.orders.OrderRecorded;
+import org.proviso.election.orders.CourtOrderRecorded;
 import org.proviso.files.election.SignatureFiles;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
@@ -61,7 +61,7 @@ public class IntakeService {
     /** Refuses a new order of a court that names an envelope which never came, by its number. */
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
-    public void checkEnvelopesOf(OrderRecorded order) {
+    public void checkEnvelopesOf(CourtOrderRecorded order) {
         if (!order.isNew()) {
             return;
         }
@@ -90,7 +90,7 @@ public class IntakeService {
 
     /** Every envelope in the order of its file, without what its voter wrote: for figures. */
     @Transactional(readOnly = true)
-    public List<CastEnvelope> cast(String electionId) {
+    public List<CastEnvelope> castEnvelopes(String electionId) {
         return envelopes.cast(electionId);
     }
 

@@ -67,7 +67,7 @@ public record ReceiveEnvelope(
                         extendedHours,
                         inLineAtClose,
                         issueReasons),
-                NotYetKeyed.AFFIRMATION,
-                NotYetKeyed.HANDLING);
+                UnkeyedEnvelope.AFFIRMATION,
+                UnkeyedEnvelope.HANDLING);
     }
 }

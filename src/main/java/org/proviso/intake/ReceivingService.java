@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
 import org.proviso.core.ReceiptNumber;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -58,7 +58,7 @@ public class ReceivingService {
      */
     @Transactional
     public void receive(@Valid ReceiveEnvelope typed) {
-        OfficeUser keyer = access.demand(Act.KEY_ENVELOPES);
+        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         ReceiveEnvelope command = typed.withReceipt(writtenReceipt(typed));
         String id = command.electionId();
         checkStamp(command);
@@ -89,12 +89,12 @@ public class ReceivingService {
         LocalDateTime stamp = command.receivedAt();
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(command.electionId()));
         if (stamp.isAfter(now)) {
-            throw new IntakeRefusedException("The stamp, " + Words.moment(stamp) + ", is later than now, "
-                    + Words.moment(now) + ": look at its date again.");
+            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp) + ", is later than now, "
+                    + DateWords.moment(now) + ": look at its date again.");
         }
         if (command.castAt() != null && stamp.isBefore(command.castAt())) {
-            throw new IntakeRefusedException("The stamp, " + Words.moment(stamp)
-                    + ", is earlier than the ballot was cast, " + Words.moment(command.castAt()) + ".");
+            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp)
+                    + ", is earlier than the ballot was cast, " + DateWords.moment(command.castAt()) + ".");
         }
     }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Transmittal;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -37,14 +37,14 @@ public class TransmittalService {
     /** The transmittals of an election in the order they came in. */
     @Transactional(readOnly = true)
     public List<RecordedTransmittal> all(String electionId) {
-        access.demand(Act.RECEIVE_BAGS);
+        access.demand(Permission.RECEIVE_BAGS);
         return transmittals.recorded(electionId);
     }
 
     /** Records a return and gives its line. Throws {@link IllegalArgumentException} where there is no such election. */
     @Transactional
     public int record(@Valid RecordTransmittal command) {
-        OfficeUser receiver = access.demand(Act.RECEIVE_BAGS);
+        OfficeUser receiver = access.demand(Permission.RECEIVE_BAGS);
         elections.zone(command.electionId());
         int line = transmittals.add(command.electionId(), command.transmittal());
         enter(command, line, receiver, "transmittal_recorded");
@@ -57,7 +57,7 @@ public class TransmittalService {
      */
     @Transactional
     public void correct(int lineNo, int version, @Valid RecordTransmittal command) {
-        OfficeUser receiver = access.demand(Act.RECEIVE_BAGS);
+        OfficeUser receiver = access.demand(Permission.RECEIVE_BAGS);
         transmittals.change(command.electionId(), lineNo, version, command.transmittal());
         enter(command, lineNo, receiver, "transmittal_corrected");
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.files.ledger.LedgerJson;
+import org.proviso.files.ledger.LedgerJsonReader;
 
 /** An entry as the table holds it, the particulars as the text that was hashed. */
 record LedgerRow(
@@ -37,7 +37,7 @@ record LedgerRow(
     /** What is wrong with the spelling, or empty: a text that is spelled otherwise than it was hashed was touched. */
     Optional<String> misspelled() {
         try {
-            return CanonicalJson.of(LedgerJson.object(payload)).equals(payload)
+            return CanonicalJson.of(LedgerJsonReader.object(payload)).equals(payload)
                     ? Optional.empty()
                     : Optional.of("entry " + sequence + " is not written in canonical JSON");
         } catch (IOException e) {
@@ -47,7 +47,7 @@ record LedgerRow(
 
     private Map<String, Object> particulars() {
         try {
-            return LedgerJson.object(payload);
+            return LedgerJsonReader.object(payload);
         } catch (IOException e) {
             throw new IllegalStateException(
                     "the particulars of ledger entry " + sequence + " cannot be read: " + e.getMessage(), e);

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.proviso.core.Election;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 
 /**
@@ -42,7 +42,7 @@ final class CureLetter {
     }
 
     private static Optional<String> law(Notice notice, DeadlineBook book) {
-        Given given = book.pack().of(Rule.cure(notice.ask()));
+        ResolvedRule given = book.pack().of(Rule.cure(notice.ask()));
         return given.isKnown() ? Optional.of("The law: " + given.reference().words() + ".") : Optional.empty();
     }
 }

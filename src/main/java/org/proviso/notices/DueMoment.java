@@ -2,8 +2,8 @@ package org.proviso.notices;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
-import org.proviso.core.calendar.Anchor;
 import org.proviso.core.calendar.Deadline;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rule;
@@ -22,7 +22,7 @@ final class DueMoment {
         Rule rule = Rule.notice(ask);
         boolean fromFinding = book.pack()
                 .deadline(rule)
-                .filter(dated -> dated.anchor() == Anchor.FINDING_MADE)
+                .filter(dated -> dated.anchor() == DeadlineAnchor.FINDING_MADE)
                 .isPresent();
         return fromFinding ? book.of(rule, found) : book.of(rule);
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.Election;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 
 /** What every letter has in common. */
 final class LetterParts {
@@ -24,7 +24,8 @@ final class LetterParts {
 
     /** Which election and which envelope: the voter's receipt number says it, nobody else's. */
     static String about(Election election, String receiptNo) {
-        return election.name() + ", " + Words.longDate(election.date()) + ". Your receipt number: " + receiptNo + ".";
+        return election.name() + ", " + DateWords.longDate(election.date()) + ". Your receipt number: " + receiptNo
+                + ".";
     }
 
     static String office(Election election) {
@@ -33,7 +34,7 @@ final class LetterParts {
 
     /** {@code Tuesday, November 10, 2026, at 5:00 pm}. */
     static String moment(LocalDateTime moment) {
-        return Words.longDate(moment.toLocalDate()) + ", at " + Words.hour(moment);
+        return DateWords.longDate(moment.toLocalDate()) + ", at " + DateWords.hour(moment);
     }
 
     static String objections(Election election) {

@@ -1,23 +1,23 @@
 package org.proviso.notices;
 
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.Code;
 
 /** What a notice is about. */
 public enum NoticeKind implements Code {
     /** What the voter may still bring. */
-    ASK(Act.PRINT_CURE_LETTERS),
+    ASK(Permission.PRINT_CURE_LETTERS),
     /** How the envelope was decided. */
-    OUTCOME(Act.PRINT_OUTCOME_LETTERS);
+    OUTCOME(Permission.PRINT_OUTCOME_LETTERS);
 
-    private final Act printing;
+    private final Permission printing;
 
-    NoticeKind(Act printing) {
+    NoticeKind(Permission printing) {
         this.printing = printing;
     }
 
     /** The act of whoever prints and logs such a notice. */
-    Act printing() {
+    Permission printing() {
         return printing;
     }
 }

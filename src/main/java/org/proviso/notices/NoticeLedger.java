@@ -21,7 +21,7 @@ class NoticeLedger {
         this.intake = intake;
     }
 
-    void sent(Notice notice, int attempt, LogSent command, Letter letter, OfficeUser user) {
+    void sent(Notice notice, int attempt, LogNoticeSent command, Letter letter, OfficeUser user) {
         Map<String, Object> payload = payload(notice, attempt);
         payload.put("channel", command.channel().code());
         payload.put("sent_at", command.sentAt().toString());
@@ -30,7 +30,7 @@ class NoticeLedger {
         record(notice, user, "notice_sent", payload);
     }
 
-    void cameBack(Notice notice, Attempt attempt, LocalDateTime at, OfficeUser user) {
+    void cameBack(Notice notice, NoticeAttempt attempt, LocalDateTime at, OfficeUser user) {
         Map<String, Object> payload = payload(notice, attempt.number());
         payload.put("came_back_at", at.toString());
         record(notice, user, "notice_came_back", payload);

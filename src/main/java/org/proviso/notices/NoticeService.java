@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Envelope;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.deciding.Refusal;
@@ -21,7 +21,7 @@ import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.decide.DecisionService;
-import org.proviso.review.news.ToldService;
+import org.proviso.review.news.NoticeSentService;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -36,30 +36,30 @@ import org.springframework.validation.annotation.Validated;
 public class NoticeService {
 
     private final NoticeStore notices;
-    private final AttemptStore attempts;
-    private final LetterDesk letters;
-    private final Addressees addressees;
-    private final LogChecks checks;
+    private final NoticeAttemptStore attempts;
+    private final LetterComposer letters;
+    private final AddresseeFinder addressees;
+    private final NoticeLogChecks checks;
     private final NoticeLedger record;
     private final CountyClock clock;
     private final RulesService rules;
     private final IntakeService intake;
     private final DecisionService decisions;
-    private final ToldService told;
+    private final NoticeSentService told;
     private final AccessService access;
 
     NoticeService(
             NoticeStore notices,
-            AttemptStore attempts,
-            LetterDesk letters,
-            Addressees addressees,
-            LogChecks checks,
+            NoticeAttemptStore attempts,
+            LetterComposer letters,
+            AddresseeFinder addressees,
+            NoticeLogChecks checks,
             NoticeLedger record,
             CountyClock clock,
             RulesService rules,
             IntakeService intake,
             DecisionService decisions,
-            ToldService told,
+            NoticeSentService told,
             AccessService access) {
         this.notices = notices;
         this.attempts = attempts;
@@ -78,7 +78,7 @@ public class NoticeService {
     /** Notices still to be sent, the one due first at the head; those of decisions only for who may print them. */
     @Transactional(readOnly = true)
     public List<DueNotice> due(String electionId) {
-        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
         List<Notice> open = notices.standing(electionId).stream()
                 .filter(Notice::isOpen)
                 .filter(notice -> notice.kind().printing().isOpenTo(user.roles()))
@@ -119,22 +119,22 @@ public class NoticeService {
 
     /** Every notice of a case, withdrawn ones too, in the order in which they came up. */
     @Transactional(readOnly = true)
-    public List<Notice> of(CaseKey key) {
-        access.demand(Act.PRINT_CURE_LETTERS);
+    public List<Notice> notices(CaseKey key) {
+        access.demand(Permission.PRINT_CURE_LETTERS);
         return notices.of(key);
     }
 
     /** Every attempt to send a notice, in the order logged. */
     @Transactional(readOnly = true)
-    public List<Attempt> attempts(CaseKey key, int noticeNo) {
-        access.demand(Act.PRINT_CURE_LETTERS);
+    public List<NoticeAttempt> attempts(CaseKey key, int noticeNo) {
+        access.demand(Permission.PRINT_CURE_LETTERS);
         return attempts.of(demand(key, noticeNo));
     }
 
     /** The letter as it would go out now. Throws {@link IllegalArgumentException} where its decision was set aside. */
     @Transactional(readOnly = true)
     public Letter letter(CaseKey key, int noticeNo) {
-        access.demand(Act.PRINT_CURE_LETTERS);
+        access.demand(Permission.PRINT_CURE_LETTERS);
         Notice notice = demand(key, noticeNo);
         access.demand(notice.kind().printing());
         return letters.write(notice, clock.now(key.electionId()));
@@ -142,20 +142,20 @@ public class NoticeService {
 
     /** Logs that a voter was told; of several attempts the earliest decides. A case that rests on an ask looks again. */
     @Transactional
-    public Logged logSent(@Valid LogSent command) {
-        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+    public NoticeLogResult logSent(@Valid LogNoticeSent command) {
+        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
         told.hold(command.key());
         Notice notice = demand(command.key(), command.noticeNo(), command.version());
         access.demand(notice.kind().printing());
         Optional<Refusal> refusal = checks.sent(notice, command.sentAt());
         if (refusal.isPresent()) {
-            return new Logged.Refused(refusal.get());
+            return new NoticeLogResult.Refused(refusal.get());
         }
         Letter letter = letters.write(notice, command.sentAt());
         int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), user.userName());
         notices.sent(notice, earliest(notice, command.sentAt()));
         if (notice.kind() == NoticeKind.ASK) {
-            told.told(notice.key(), notice.ask(), command.sentAt(), user.actor());
+            told.recordNoticeSent(notice.key(), notice.ask(), command.sentAt(), user.actor());
         }
         record.sent(notice, attempt, command, letter, user);
         return done(notice);
@@ -163,16 +163,16 @@ public class NoticeService {
 
     /** Logs that what was sent came back: a status, not a failure to notify. */
     @Transactional
-    public Logged logCameBack(@Valid LogCameBack command) {
-        OfficeUser user = access.demand(Act.PRINT_CURE_LETTERS);
+    public NoticeLogResult logCameBack(@Valid LogReturnedMail command) {
+        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
         told.hold(command.key());
         Notice notice = demand(command.key(), command.noticeNo(), command.version());
         access.demand(notice.kind().printing());
-        Attempt attempt = attempts.find(notice, command.attemptNo())
+        NoticeAttempt attempt = attempts.find(notice, command.attemptNo())
                 .orElseThrow(() -> new IllegalArgumentException("No attempt " + command.attemptNo() + " was logged."));
         Optional<Refusal> refusal = checks.cameBack(notice, attempt, command.cameBackAt());
         if (refusal.isPresent()) {
-            return new Logged.Refused(refusal.get());
+            return new NoticeLogResult.Refused(refusal.get());
         }
         attempts.cameBack(notice, attempt.number(), command.cameBackAt());
         notices.sent(notice, earliest(notice, attempt.sentAt()));
@@ -183,10 +183,10 @@ public class NoticeService {
     /** Notices in figures, by voting location and apart for court-extended hours. */
     @Transactional(readOnly = true)
     public NoticeCounts counts(String electionId) {
-        access.demand(Act.READ_FIGURES);
-        Map<String, String> locations = intake.cast(electionId).stream()
+        access.demand(Permission.READ_FIGURES);
+        Map<String, String> locations = intake.castEnvelopes(electionId).stream()
                 .collect(Collectors.toMap(CastEnvelope::envelopeNo, CastEnvelope::votingLocation));
-        return new Tally(decisions.standing(electionId)).of(notices.standing(electionId), locations);
+        return new NoticeSums(decisions.standing(electionId)).of(notices.standing(electionId), locations);
     }
 
     private static LocalDateTime earliest(Notice notice, LocalDateTime sentAt) {
@@ -208,7 +208,7 @@ public class NoticeService {
         return notice;
     }
 
-    private Logged done(Notice notice) {
-        return new Logged.Done(demand(notice.key(), notice.number()));
+    private NoticeLogResult done(Notice notice) {
+        return new NoticeLogResult.Done(demand(notice.key(), notice.number()));
     }
 }

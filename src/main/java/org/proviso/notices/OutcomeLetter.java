@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.ResolvedPack;
@@ -21,7 +21,7 @@ import org.proviso.review.Decision;
  * empty where the street file does not tell.
  */
 record OutcomeLetter(
-        Decision decision, Election election, ResolvedPack pack, BallotBook ballots, String votingLocation) {
+        Decision decision, Election election, ResolvedPack pack, BallotCatalog ballots, String votingLocation) {
 
     private static final Set<Reason> OF_REGISTRATION = EnumSet.of(
             Reason.NOT_REGISTERED, Reason.REGISTERED_LATE, Reason.REGISTRATION_PENDING, Reason.REGISTRATION_CANCELLED);

@@ -22,8 +22,8 @@ import org.springframework.stereotype.Component;
 class ReleaseChecks {
 
     private static final Set<CourtOrder.Kind> KEEPS_CLOSED = EnumSet.of(CourtOrder.Kind.HOLD, CourtOrder.Kind.PRESERVE);
-    private static final Set<CourtOrder.Standing> BINDING =
-            EnumSet.of(CourtOrder.Standing.IN_FORCE, CourtOrder.Standing.FINAL);
+    private static final Set<CourtOrder.Status> BINDING =
+            EnumSet.of(CourtOrder.Status.IN_FORCE, CourtOrder.Status.FINAL);
 
     private final ElectionService elections;
     private final RulesService rules;

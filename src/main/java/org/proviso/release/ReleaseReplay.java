@@ -7,10 +7,10 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.ledger.Compared;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,11 +20,11 @@ import org.springframework.transaction.annotation.Transactional;
 public class ReleaseReplay {
 
     private final BatchStore batches;
-    private final SheetStore sheets;
+    private final RemakeSheetStore sheets;
     private final LedgerService ledger;
     private final AccessService access;
 
-    ReleaseReplay(BatchStore batches, SheetStore sheets, LedgerService ledger, AccessService access) {
+    ReleaseReplay(BatchStore batches, RemakeSheetStore sheets, LedgerService ledger, AccessService access) {
         this.batches = batches;
         this.sheets = sheets;
         this.ledger = ledger;
@@ -33,17 +33,17 @@ public class ReleaseReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public Compared of(String electionId) {
-        Said said = new Said();
+    public TableComparison replay(String electionId) {
+        LedgerSays said = new LedgerSays();
         ledger.follow(LedgerChain.of(electionId), said::add);
         Map<String, String> there = new TreeMap<>();
         batches.all(electionId).forEach(batch -> put(there, batch));
         if (batches.othersDone(electionId)) {
-            there.put(Said.OTHERS, "done");
+            there.put(LedgerSays.OTHERS, "done");
         }
-        Differences differences = new Differences();
-        differences.between(said.said, there);
-        return differences.among(batches.all(electionId).size(), "batches");
+        DifferenceCounter differences = new DifferenceCounter();
+        differences.compare(said.said, there);
+        return differences.result(batches.all(electionId).size(), "batches");
     }
 
     private void put(Map<String, String> there, Batch batch) {
@@ -70,11 +70,11 @@ public class ReleaseReplay {
     private String pseudonym(@Nullable String userName) {
         return userName == null
                 ? ""
-                : access.whoIs(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
+                : access.user(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
     }
 
     /** What the entries say. */
-    private static final class Said {
+    private static final class LedgerSays {
 
         private static final String OTHERS = "other ballots";
 

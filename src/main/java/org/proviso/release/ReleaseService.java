@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.ledger.LedgerChain;
@@ -30,7 +30,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class ReleaseService {
 
     private final BatchStore batches;
-    private final SheetStore sheets;
+    private final RemakeSheetStore sheets;
     private final ReleaseChecks checks;
     private final DecisionService decisions;
     private final CaseService cases;
@@ -39,7 +39,7 @@ public class ReleaseService {
 
     ReleaseService(
             BatchStore batches,
-            SheetStore sheets,
+            RemakeSheetStore sheets,
             ReleaseChecks checks,
             DecisionService decisions,
             CaseService cases,
@@ -56,8 +56,8 @@ public class ReleaseService {
 
     /** A supervisor's word that all mail and in-person ballots are done, where the law opens provisional ones last. */
     @Transactional
-    public void othersDone(String electionId) {
-        OfficeUser user = access.demand(Act.SET_GATES);
+    public void recordOtherBallotsComplete(String electionId) {
+        OfficeUser user = access.demand(Permission.SET_GATES);
         batches.markOthersDone(electionId, user.userName());
         ledger.record(LedgerChain.of(electionId), user.actor(), "others_done", electionId, Map.of());
     }
@@ -65,35 +65,35 @@ public class ReleaseService {
     /** Why nothing may be opened now, and until when; empty where opening may begin. */
     @Transactional(readOnly = true)
     public Optional<Refusal> gate(String electionId) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return checks.gate(electionId);
     }
 
     /** Whether a supervisor gave the word that mail and in-person ballots are done. */
     @Transactional(readOnly = true)
-    public boolean areOthersDone(String electionId) {
-        access.demand(Act.READ_FIGURES);
+    public boolean areOtherBallotsComplete(String electionId) {
+        access.demand(Permission.READ_FIGURES);
         return batches.othersDone(electionId);
     }
 
     /** One batch; {@link IllegalArgumentException} where there is none. */
     @Transactional(readOnly = true)
     public Batch batch(String electionId, int batchNo) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return batches.find(electionId, batchNo)
                 .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
     }
 
     /** Envelopes decided to count that no batch has yet, by envelope number. */
     @Transactional(readOnly = true)
-    public List<ToOpen> waiting(String electionId) {
+    public List<EnvelopeToOpen> waiting(String electionId) {
         Map<String, Decision> decided = decisions.standing(electionId);
         Set<String> taken = batches.inBatches(electionId);
         taken.addAll(checks.keptClosed(electionId));
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(one ->
                         one.countedPerson() != null && !taken.contains(one.key().envelopeNo()))
-                .map(one -> new ToOpen(one.key(), decided.get(one.key().envelopeNo())))
+                .map(one -> new EnvelopeToOpen(one.key(), decided.get(one.key().envelopeNo())))
                 .toList();
     }
 
@@ -104,9 +104,9 @@ public class ReleaseService {
 
     /** Puts envelopes together, those of court-extended hours never with others, and lists what is to be remade. */
     @Transactional
-    public Release make(String electionId, Set<String> envelopeNos, String aloneBecause) {
-        OfficeUser user = access.demand(Act.OPEN_ENVELOPES);
-        Map<String, ToOpen> waiting = new TreeMap<>();
+    public ReleaseActResult makeBatch(String electionId, Set<String> envelopeNos, String aloneBecause) {
+        OfficeUser user = access.demand(Permission.OPEN_ENVELOPES);
+        Map<String, EnvelopeToOpen> waiting = new TreeMap<>();
         waiting(electionId).stream()
                 .filter(one -> envelopeNos.contains(one.key().envelopeNo()))
                 .forEach(one -> waiting.put(one.key().envelopeNo(), one));
@@ -115,11 +115,11 @@ public class ReleaseService {
                 .or(() -> mixed(waiting.values()))
                 .or(() -> checks.alone(waiting.keySet(), aloneBecause));
         if (refusal.isPresent()) {
-            return new Release.Refused(refusal.get());
+            return new ReleaseActResult.Refused(refusal.get());
         }
         boolean apart = waiting.values().iterator().next().decision().ballot().heldApart();
         int number = batches.insert(electionId, apart, waiting.keySet(), aloneBecause);
-        List<RemakeSheet> made = Sheets.of(electionId, number, waiting.values());
+        List<RemakeSheet> made = RemakeSheetBuilder.of(electionId, number, waiting.values());
         made.forEach(sheets::insert);
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("envelopes", waiting.size());
@@ -131,15 +131,15 @@ public class ReleaseService {
 
     /** The first of two begins to open a batch. */
     @Transactional
-    public Release beginOpening(String electionId, int batchNo, int version) {
-        OfficeUser user = access.demand(Act.OPEN_ENVELOPES);
+    public ReleaseActResult beginOpening(String electionId, int batchNo, int version) {
+        OfficeUser user = access.demand(Permission.OPEN_ENVELOPES);
         Batch batch = demand(electionId, batchNo, version);
         Optional<Refusal> refusal = checks.gate(electionId)
                 .or(() -> batch.firstOpener() == null
                         ? Optional.empty()
                         : Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Somebody has begun to open this batch.")));
         if (refusal.isPresent()) {
-            return new Release.Refused(refusal.get());
+            return new ReleaseActResult.Refused(refusal.get());
         }
         batches.beginOpening(batch, user.userName());
         ledger.record(LedgerChain.of(electionId), user.actor(), "opening_begun", "batch " + batchNo, Map.of());
@@ -148,17 +148,17 @@ public class ReleaseService {
 
     /** The second of two says that it is open, and how many envelopes were empty. */
     @Transactional
-    public Release opened(String electionId, int batchNo, int version, int empty) {
+    public ReleaseActResult recordOpening(String electionId, int batchNo, int version, int empty) {
         Batch batch = demand(electionId, batchNo, version);
         if (batch.firstOpener() == null || batch.openedAt() != null || empty < 0 || empty > batch.envelopes()) {
-            return new Release.Refused(
+            return new ReleaseActResult.Refused(
                     Refusal.of(Why.NOT_IN_THIS_STATE, "This batch is not being opened, or the count is not possible."));
         }
-        OfficeUser user = access.demandAnother(Act.OPEN_ENVELOPES, List.of(batch.firstOpener()));
+        OfficeUser user = access.demandSomebodyElse(Permission.OPEN_ENVELOPES, List.of(batch.firstOpener()));
         List<CaseKey> keys = new ArrayList<>();
         batches.envelopes(electionId, batchNo).forEach(number -> keys.add(new CaseKey(electionId, number)));
         batches.opened(batch, user.userName(), empty);
-        decisions.released(keys, user.actor());
+        decisions.recordRelease(keys, user.actor());
         ledger.record(
                 LedgerChain.of(electionId),
                 user.actor(),
@@ -177,8 +177,8 @@ public class ReleaseService {
         return batch;
     }
 
-    private Release done(String electionId, int batchNo) {
-        return new Release.Done(batches.find(electionId, batchNo).orElseThrow());
+    private ReleaseActResult done(String electionId, int batchNo) {
+        return new ReleaseActResult.Done(batches.find(electionId, batchNo).orElseThrow());
     }
 
     private static Optional<Refusal> notWaiting(Set<String> asked, Set<String> waiting) {
@@ -192,7 +192,7 @@ public class ReleaseService {
                         Why.NOT_IN_THIS_STATE, "Not waiting to be opened: " + String.join(", ", strange) + "."));
     }
 
-    private static Optional<Refusal> mixed(java.util.Collection<ToOpen> waiting) {
+    private static Optional<Refusal> mixed(java.util.Collection<EnvelopeToOpen> waiting) {
         long kinds = waiting.stream()
                 .map(one -> one.decision().ballot().heldApart())
                 .distinct()

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.ledger.LedgerChain;
@@ -19,11 +19,11 @@ import org.springframework.transaction.annotation.Transactional;
 public class RemakeService {
 
     private final BatchStore batches;
-    private final SheetStore sheets;
+    private final RemakeSheetStore sheets;
     private final AccessService access;
     private final LedgerService ledger;
 
-    RemakeService(BatchStore batches, SheetStore sheets, AccessService access, LedgerService ledger) {
+    RemakeService(BatchStore batches, RemakeSheetStore sheets, AccessService access, LedgerService ledger) {
         this.batches = batches;
         this.sheets = sheets;
         this.access = access;
@@ -38,8 +38,8 @@ public class RemakeService {
 
     /** The first of two begins to copy. */
     @Transactional
-    public void begin(String electionId, int batchNo, int number, int version) {
-        OfficeUser user = access.demand(Act.REMAKE_BALLOTS);
+    public void beginRemake(String electionId, int batchNo, int number, int version) {
+        OfficeUser user = access.demand(Permission.REMAKE_BALLOTS);
         RemakeSheet sheet = demand(electionId, batchNo, number, version);
         Batch batch = batches.find(electionId, batchNo).orElseThrow();
         if (batch.openedAt() == null || sheet.firstCopier() != null) {
@@ -51,20 +51,20 @@ public class RemakeService {
 
     /** The second of two has read every mark back. */
     @Transactional
-    public void remade(String electionId, int batchNo, int number, int version) {
+    public void recordRemake(String electionId, int batchNo, int number, int version) {
         RemakeSheet sheet = demand(electionId, batchNo, number, version);
         if (sheet.firstCopier() == null || sheet.remadeAt() != null) {
             throw new IllegalStateException("Nobody has begun to copy, or it is done.");
         }
-        OfficeUser user = access.demandAnother(Act.REMAKE_BALLOTS, List.of(sheet.firstCopier()));
+        OfficeUser user = access.demandSomebodyElse(Permission.REMAKE_BALLOTS, List.of(sheet.firstCopier()));
         sheets.remade(sheet, user.userName());
         record(sheet, user, "remade");
     }
 
     /** The ballots of a batch go to tabulation, once every sheet is remade. */
     @Transactional
-    public Release handOff(String electionId, int batchNo, int version, int ballots) {
-        OfficeUser user = access.demand(Act.HAND_OFF);
+    public ReleaseActResult handOff(String electionId, int batchNo, int version, int ballots) {
+        OfficeUser user = access.demand(Permission.HAND_OFF);
         Batch batch = batches.find(electionId, batchNo)
                 .filter(found -> found.version() == version)
                 .orElseThrow(() -> new OptimisticLockingFailureException("The batch was changed meanwhile."));
@@ -72,18 +72,18 @@ public class RemakeService {
                 .map(RemakeSheet::remadeAt)
                 .allMatch(Objects::nonNull);
         if (batch.openedAt() == null || batch.handedOffAt() != null || !copied) {
-            return new Release.Refused(Refusal.of(
+            return new ReleaseActResult.Refused(Refusal.of(
                     Why.NOT_IN_THIS_STATE, "A batch is handed off once, when it is open and everything is remade."));
         }
         if (ballots != batch.ballots()) {
-            return new Release.Refused(Refusal.of(
+            return new ReleaseActResult.Refused(Refusal.of(
                     Why.NOT_IN_THIS_STATE,
                     ballots + " ballots are counted, and the batch had " + batch.ballots() + ": count again."));
         }
         batches.handedOff(batch);
         ledger.record(
                 LedgerChain.of(electionId), user.actor(), "handed_off", "batch " + batchNo, Map.of("ballots", ballots));
-        return new Release.Done(batches.find(electionId, batchNo).orElseThrow());
+        return new ReleaseActResult.Done(batches.find(electionId, batchNo).orElseThrow());
     }
 
     private RemakeSheet demand(String electionId, int batchNo, int number, int version) {

@@ -36,20 +36,20 @@ public final class CaseGraph {
     }
 
     /** Where the act leads from there, or why it is refused. */
-    public static CaseStep step(CaseState from, CaseAct act) {
+    public static CaseTransition step(CaseState from, CaseAct act) {
         return EDGES.stream()
                 .filter(edge -> edge.from() == from && edge.act() == act)
                 .findFirst()
-                .<CaseStep>map(edge -> new CaseStep.To(edge.to()))
+                .<CaseTransition>map(edge -> new CaseTransition.To(edge.to()))
                 .orElseGet(() -> refused(from, act));
     }
 
-    private static CaseStep refused(CaseState from, CaseAct act) {
+    private static CaseTransition refused(CaseState from, CaseAct act) {
         String possible = EDGES.stream()
                 .filter(edge -> edge.act() == act)
                 .map(edge -> edge.from().spoken())
                 .collect(Collectors.joining(", "));
-        return new CaseStep.Refused(Refusal.of(
+        return new CaseTransition.Refused(Refusal.of(
                 Why.NOT_IN_THIS_STATE,
                 "The case is " + from.spoken() + "; to " + act.spoken() + " it must be one of: " + possible + "."));
     }

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.access.Role;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -21,10 +21,10 @@ import org.springframework.transaction.annotation.Transactional;
 public class CaseService {
 
     private final CaseStore cases;
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final AccessService access;
 
-    CaseService(CaseStore cases, CaseDesk desk, AccessService access) {
+    CaseService(CaseStore cases, CaseActSteps desk, AccessService access) {
         this.cases = cases;
         this.desk = desk;
         this.access = access;
@@ -65,37 +65,37 @@ public class CaseService {
 
     /** Takes a case to review it; nobody else works on it until it is given back or proposed. */
     @Transactional
-    public Outcome take(CaseKey key, int version) {
-        OfficeUser user = access.demand(Act.PROPOSE);
+    public CaseActResult take(CaseKey key, int version) {
+        OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = desk.closed(key).or(() -> desk.reviewGate(key));
         return refusal.isPresent()
-                ? Outcome.Refused.because(refusal.get())
+                ? CaseActResult.Refused.because(refusal.get())
                 : move(one, CaseAct.TAKE, user, user.userName(), "taken");
     }
 
     /** Gives a case back, by whoever has it or by a supervisor for one who is away. */
     @Transactional
-    public Outcome giveBack(CaseKey key, int version) {
-        OfficeUser user = access.demand(Act.PROPOSE);
+    public CaseActResult giveBack(CaseKey key, int version) {
+        OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         boolean may = one.isWith(user.userName()) || user.roles().contains(Role.SUPERVISOR);
         Optional<Refusal> refusal = Stream.of(desk.closed(key), refuseUnless(may))
                 .flatMap(Optional::stream)
                 .findFirst();
         return refusal.isPresent()
-                ? Outcome.Refused.because(refusal.get())
+                ? CaseActResult.Refused.because(refusal.get())
                 : move(one, CaseAct.GIVE_BACK, user, null, "given_back");
     }
 
-    private Outcome move(EnvelopeCase one, CaseAct act, OfficeUser user, String with, String recorded) {
-        CaseStep step = CaseGraph.step(one.state(), act);
-        if (step instanceof CaseStep.Refused refused) {
-            return Outcome.Refused.because(refused.refusal());
+    private CaseActResult move(EnvelopeCase one, CaseAct act, OfficeUser user, String with, String recorded) {
+        CaseTransition step = CaseGraph.step(one.state(), act);
+        if (step instanceof CaseTransition.Refused refused) {
+            return CaseActResult.Refused.because(refused.refusal());
         }
-        EnvelopeCase now = cases.save(one.to(((CaseStep.To) step).state(), with));
+        EnvelopeCase now = cases.save(one.to(((CaseTransition.To) step).state(), with));
         desk.record(one.key(), user.actor(), recorded, Map.of());
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     private static Optional<Refusal> refuseUnless(boolean may) {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -15,7 +15,7 @@ import org.proviso.core.rules.Reason;
  */
 public record Decision(
         int number,
-        DecidedAs as,
+        DecisionOutcome as,
         List<Reason> reasons,
         String legalReference,
         @Nullable String departsBecause,
@@ -25,11 +25,11 @@ public record Decision(
         @Nullable Integer sessionNo,
         @Nullable Integer motionNo,
         Instant decidedAt,
-        Ballot ballot) {
+        DecidedBallot ballot) {
 
     /**
      * The ballot of a decided envelope: the style cast, the voter's own (several joined by {@code ;} where they have the
      * same contests, empty where nobody knows), and whether it is kept apart from all others.
      */
-    public record Ballot(String styleCast, String styleRight, boolean heldApart) {}
+    public record DecidedBallot(String styleCast, String styleRight, boolean heldApart) {}
 }

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -31,7 +31,7 @@ public class DecisionStore {
     public void insert(
             Settlement settlement,
             Set<String> contests,
-            Decision.Ballot ballot,
+            Decision.DecidedBallot ballot,
             int assessment,
             DecidedBy by,
             String decider) {
@@ -46,7 +46,7 @@ public class DecisionStore {
                 .param(key.envelopeNo())
                 .param(next(key))
                 .param(settlement.as().code())
-                .param(CodeList.of(settlement.grounds().reasons()))
+                .param(CodeListColumn.of(settlement.grounds().reasons()))
                 .param(settlement.grounds().legalReference())
                 .param(departs.isBlank() ? null : departs)
                 .param(String.join(";", contests))
@@ -98,12 +98,13 @@ public class DecisionStore {
     }
 
     /** How many decisions of each kind stand. */
-    public Map<DecidedAs, Integer> counts(String electionId) {
-        Map<DecidedAs, Integer> counts = new EnumMap<>(DecidedAs.class);
+    public Map<DecisionOutcome, Integer> counts(String electionId) {
+        Map<DecisionOutcome, Integer> counts = new EnumMap<>(DecisionOutcome.class);
         jdbc.sql("""
                         select outcome, count(*) as number from decision
                         where election_id = ? and set_aside_at is null group by outcome""").param(electionId).query((ResultSet row) -> {
-            counts.put(Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(), row.getInt("number"));
+            counts.put(
+                    Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(), row.getInt("number"));
         });
         return counts;
     }
@@ -126,17 +127,17 @@ public class DecisionStore {
     private static Decision row(ResultSet row, int number) throws SQLException {
         return new Decision(
                 row.getInt("decision_no"),
-                Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
-                CodeList.reasons(row.getString("reasons")),
+                Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
+                CodeListColumn.reasons(row.getString("reasons")),
                 row.getString("legal_reference"),
                 row.getString("departs_because"),
-                CodeList.words(row.getString("contests")),
+                CodeListColumn.words(row.getString("contests")),
                 row.getInt("assessment_no"),
                 row.getString("decider"),
                 row.getObject("session_no", Integer.class),
                 row.getObject("motion_no", Integer.class),
                 row.getObject("decided_at", OffsetDateTime.class).toInstant(),
-                new Decision.Ballot(
+                new Decision.DecidedBallot(
                         row.getString("style_cast"), row.getString("style_right"), row.getBoolean("held_apart")));
     }
 

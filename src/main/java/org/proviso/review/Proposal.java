@@ -1,12 +1,12 @@
 package org.proviso.review;
 
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 
 /** What a reviewer proposed, on which assessment, and what became of the proposal. */
 public record Proposal(
-        CaseKey key, int number, DecidedAs as, Grounds grounds, int assessment, String proposedBy, State state) {
+        CaseKey key, int number, DecisionOutcome as, Grounds grounds, int assessment, String proposedBy, State state) {
 
     /** What became of it. */
     public enum State implements Code {

@@ -8,7 +8,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -25,7 +25,7 @@ public class ProposalStore {
         this.clock = clock;
     }
 
-    public void insert(Propose command, int assessment, String by) {
+    public void insert(ProposeOutcome command, int assessment, String by) {
         CaseKey key = command.key();
         jdbc.sql("""
                         insert into proposal (election_id, envelope_no, proposal_no, outcome, reasons, legal_reference,
@@ -35,7 +35,7 @@ public class ProposalStore {
                 .param(key.envelopeNo())
                 .param(newest(key).map(Proposal::number).orElse(0) + 1)
                 .param(command.as().code())
-                .param(CodeList.of(command.reasons()))
+                .param(CodeListColumn.of(command.reasons()))
                 .param(command.legalReference())
                 .param(command.departsBecause().isBlank() ? null : command.departsBecause())
                 .param(assessment)
@@ -115,9 +115,9 @@ public class ProposalStore {
         return new Proposal(
                 new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
                 row.getInt("proposal_no"),
-                Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
+                Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
                 new Grounds(
-                        CodeList.reasons(row.getString("reasons")),
+                        CodeListColumn.reasons(row.getString("reasons")),
                         row.getString("legal_reference"),
                         departs == null ? "" : departs),
                 row.getInt("assessment_no"),

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.MailBallot;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 
 /** How one voter's mail ballots differ between two lists, ballot by ballot. */
 final class BallotDifferences {
@@ -35,8 +35,8 @@ final class BallotDifferences {
             words.add(ballot + " no longer listed, was " + state(old));
         } else if (old != null && now != null) {
             changed(ballot, "", state(old), state(now), words);
-            changed(ballot, " date", Words.date(old.stateOn()), Words.date(now.stateOn()), words);
-            changed(ballot, " issued", Words.date(old.issuedOn()), Words.date(now.issuedOn()), words);
+            changed(ballot, " date", DateWords.date(old.stateOn()), DateWords.date(now.stateOn()), words);
+            changed(ballot, " issued", DateWords.date(old.issuedOn()), DateWords.date(now.issuedOn()), words);
         }
     }
 
@@ -47,7 +47,7 @@ final class BallotDifferences {
     }
 
     private static String state(MailBallot ballot) {
-        return Words.code(ballot.state().code());
+        return DateWords.code(ballot.state().code());
     }
 
     private static Map<String, MailBallot> bySerial(List<MailBallot> ballots) {

@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.YesNo;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 
 /** How one voter's check-ins differ between two lists; one of the same place, moment and kind is the same check-in. */
 final class CheckInDifferences {
@@ -45,22 +45,22 @@ final class CheckInDifferences {
     private static void compare(@Nullable CheckIn old, CheckIn now, List<String> words) {
         if (old == null) {
             words.add("check-in added: " + where(now)
-                    + (now.cancelledAt() == null ? "" : ", cancelled at " + Words.moment(now.cancelledAt())));
+                    + (now.cancelledAt() == null ? "" : ", cancelled at " + DateWords.moment(now.cancelledAt())));
             return;
         }
         if (old.ballotIssued() != now.ballotIssued()) {
             words.add("check-in " + where(now) + ": ballot issued " + word(old.ballotIssued()) + " -> "
                     + word(now.ballotIssued()));
         }
-        if (!Words.moment(old.cancelledAt()).equals(Words.moment(now.cancelledAt()))) {
-            words.add("check-in " + where(now) + ": cancelled " + Words.moment(old.cancelledAt()) + " -> "
-                    + Words.moment(now.cancelledAt()));
+        if (!DateWords.moment(old.cancelledAt()).equals(DateWords.moment(now.cancelledAt()))) {
+            words.add("check-in " + where(now) + ": cancelled " + DateWords.moment(old.cancelledAt()) + " -> "
+                    + DateWords.moment(now.cancelledAt()));
         }
     }
 
     private static String where(CheckIn checkIn) {
         String kind = checkIn.kind() == CheckIn.Kind.PROVISIONAL ? ", provisional" : "";
-        return checkIn.votingLocation() + ", " + Words.moment(checkIn.at()) + kind;
+        return checkIn.votingLocation() + ", " + DateWords.moment(checkIn.at()) + kind;
     }
 
     private static String word(YesNo answer) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.Voter;
 import org.proviso.core.matching.index.VoterLookup;
 import org.springframework.stereotype.Service;
@@ -51,8 +51,8 @@ public class LookupService {
     }
 
     private List<Voter> voters(String electionId, Function<VoterLookup, List<String>> look) {
-        if (!access.may(Act.SEARCH)) {
-            access.demand(Act.SEE_WHOLE_CASE);
+        if (!access.isPermitted(Permission.SEARCH)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
         }
         return look.apply(matches.lookup(electionId)).stream()
                 .map(id -> roll.voter(electionId, id))

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 
 /** How two records of one voter differ, field by field; a protected address is said to differ and never shown. */
 final class RollDifferences {
@@ -85,15 +85,15 @@ final class RollDifferences {
     }
 
     private void date(String field, @Nullable LocalDate old, @Nullable LocalDate now) {
-        text(field, Words.date(old), Words.date(now));
+        text(field, DateWords.date(old), DateWords.date(now));
     }
 
     private void code(String field, @Nullable Code old, @Nullable Code now) {
-        text(field, old == null ? "" : Words.code(old.code()), now == null ? "" : Words.code(now.code()));
+        text(field, old == null ? "" : DateWords.code(old.code()), now == null ? "" : DateWords.code(now.code()));
     }
 
     private static String status(Voter voter) {
-        return Words.code(voter.registration().status().code());
+        return DateWords.code(voter.registration().status().code());
     }
 
     private static String given(String text) {

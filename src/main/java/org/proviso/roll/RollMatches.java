@@ -23,10 +23,10 @@ public class RollMatches {
 
     private static final int THREADS = 2;
 
-    private final RollHolder holder;
+    private final RollIndexCache holder;
     private final RollService roll;
 
-    RollMatches(RollHolder holder, RollService roll) {
+    RollMatches(RollIndexCache holder, RollService roll) {
         this.holder = holder;
         this.roll = roll;
     }

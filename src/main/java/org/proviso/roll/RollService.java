@@ -15,7 +15,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.finding.StateList;
+import org.proviso.core.adjudication.finding.StateListMatches;
 import org.proviso.core.matching.index.RollChange;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.election.ElectionLoaded;
@@ -37,14 +37,14 @@ public class RollService {
     private final SnapshotStore snapshots;
     private final VoterStore voters;
     private final VotingRecordStore records;
-    private final ComparisonStore comparisons;
+    private final SnapshotComparisonStore comparisons;
     private final LoadWatch watch;
 
     RollService(
             SnapshotStore snapshots,
             VoterStore voters,
             VotingRecordStore records,
-            ComparisonStore comparisons,
+            SnapshotComparisonStore comparisons,
             LoadWatch watch) {
         this.snapshots = snapshots;
         this.voters = voters;
@@ -171,7 +171,7 @@ public class RollService {
                 Arrays.asList(said.birthDate(), voter.map(Voter::birthDate).orElse(null)),
                 Arrays.asList(
                         said.driversLicense(), voter.map(Voter::driversLicense).orElse("")));
-        return StateList.resembling(near, envelope, voter);
+        return StateListMatches.resembling(near, envelope, voter);
     }
 
     private int begin(String id, SnapshotKind kind, Path file, int rows) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.ElectionService;
 import org.proviso.files.ContentHash;
 import org.springframework.stereotype.Service;
@@ -22,7 +22,7 @@ public class SnapshotService {
 
     private final SnapshotStore snapshots;
     private final ListLoader loader;
-    private final ComparisonStore comparisons;
+    private final SnapshotComparisonStore comparisons;
     private final DifferenceWords words;
     private final ElectionService elections;
     private final AccessService access;
@@ -30,7 +30,7 @@ public class SnapshotService {
     SnapshotService(
             SnapshotStore snapshots,
             ListLoader loader,
-            ComparisonStore comparisons,
+            SnapshotComparisonStore comparisons,
             DifferenceWords words,
             ElectionService elections,
             AccessService access) {
@@ -47,8 +47,8 @@ public class SnapshotService {
      * office already, in use or staged, is recognised by its content. No entry in the ledger: what matters is use.
      */
     @Transactional
-    public Staged stage(String electionId, SnapshotKind kind, Path file) {
-        access.demand(Act.LOAD_FILES);
+    public StagedList stage(String electionId, SnapshotKind kind, Path file) {
+        access.demand(Permission.LOAD_FILES);
         elections.zone(electionId);
         List<String> warnings = new ArrayList<>();
         ListLoader.demandFile(file);
@@ -61,13 +61,13 @@ public class SnapshotService {
     /** The lists that the office holds of an election, in use or not. */
     @Transactional(readOnly = true)
     public List<HeldList> held(String electionId) {
-        access.demand(Act.LOAD_FILES);
+        access.demand(Permission.LOAD_FILES);
         return snapshots.all(electionId);
     }
 
     /** A list staged before, compared anew with the one in use now. */
     @Transactional(readOnly = true)
-    public Staged staged(String electionId, int snapshotNo) {
+    public StagedList staged(String electionId, int snapshotNo) {
         return compare(electionId, demand(electionId, snapshotNo), true, List.of());
     }
 
@@ -85,18 +85,18 @@ public class SnapshotService {
 
     /**
      * What differs for one voter between two lists of a kind, in words: {@code mail ballot M123: outstanding ->
-     * accepted}. Of the state's list, which names no voter, {@link Staged#changedLines()} has the words.
+     * accepted}. Of the state's list, which names no voter, {@link StagedList#changedLines()} has the words.
      */
     @Transactional(readOnly = true)
     public List<String> differences(String electionId, SnapshotKind kind, String voterId, int from, int to) {
         return words.of(electionId, kind, voterId, from, to);
     }
 
-    private Staged compare(String electionId, Snapshot snapshot, boolean known, List<String> warnings) {
+    private StagedList compare(String electionId, Snapshot snapshot, boolean known, List<String> warnings) {
         SnapshotKind kind = snapshot.kind();
         int inUse = snapshots.inUse(electionId, kind);
         boolean byLine = kind == SnapshotKind.VOTED_ELSEWHERE;
-        return new Staged(
+        return new StagedList(
                 snapshot.number(),
                 kind,
                 snapshot.rows(),

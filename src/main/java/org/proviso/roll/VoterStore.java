@@ -61,9 +61,9 @@ class VoterStore {
 
     private final JdbcTemplate jdbc;
 
-    private final CopyStore copies;
+    private final BulkLoadStore copies;
 
-    VoterStore(JdbcTemplate jdbc, CopyStore copies) {
+    VoterStore(JdbcTemplate jdbc, BulkLoadStore copies) {
         this.jdbc = jdbc;
         this.copies = copies;
     }
@@ -75,7 +75,7 @@ class VoterStore {
 
     /** The same; {@code progress} hears after each row how many there were. */
     int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
-        try (RowSlices rows = new RowSlices(copies, "voter", COLUMNS)) {
+        try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", COLUMNS)) {
             source.accept(voter -> {
                 rows.add(row(electionId, snapshot, rows.rows() + 1, voter));
                 progress.accept(rows.rows());

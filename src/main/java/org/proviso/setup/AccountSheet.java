@@ -4,8 +4,8 @@ import java.util.Set;
 import org.proviso.access.CreateUser;
 import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
-import org.proviso.ui.Said;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.field.TypedField;
 
 /** Asks for a new account, and shows its one-time password once. */
@@ -15,12 +15,12 @@ final class AccountSheet {
     private final TypedField name = new TypedField("full-name", "Name");
     private final TypedField userName = new TypedField("user-name", "Signs in as").like("h.mercer");
     private final TypedField party = new TypedField("party", "Party");
-    private final RoleTicks roles = new RoleTicks(Set.of());
-    private final Asking sheet;
+    private final RoleCheckboxes roles = new RoleCheckboxes(Set.of());
+    private final ActDialog sheet;
 
     AccountSheet(UserService users, Runnable after) {
         this.users = users;
-        sheet = new Asking("A new account", "Open the account", () -> open(after));
+        sheet = new ActDialog("A new account", "Open the account", () -> open(after));
     }
 
     void ask() {
@@ -42,7 +42,7 @@ final class AccountSheet {
             String password =
                     users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));
             after.run();
-            Said.done(name.text() + " has an account.");
+            MessageLine.done(name.text() + " has an account.");
             UsersView.tell(name.text(), password);
             return true;
         } catch (UserRuleException e) {

@@ -11,16 +11,16 @@ import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
 import java.util.Locale;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.clock.ClockRefusedException;
 import org.proviso.election.clock.OfficeClockService;
-import org.proviso.today.Clocks;
+import org.proviso.today.UpcomingDates;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The office's clock: what it says now, and in a demonstration how to move it forward, past a deadline or to a day. */
 @Route(value = "set-up/clock", layout = OfficeFrame.class)
@@ -31,11 +31,11 @@ public final class ClockView extends Composite<Div> {
     private static final int SHOWN = 8;
 
     private final transient OfficeClockService clock;
-    private final transient Workplace workplace;
-    private final transient Clocks clocks;
+    private final transient WorkingElection workplace;
+    private final transient UpcomingDates clocks;
 
-    ClockView(OfficeClockService clock, Workplace workplace, Clocks clocks, AccessService access) {
-        access.demand(Act.LOAD_FILES);
+    ClockView(OfficeClockService clock, WorkingElection workplace, UpcomingDates clocks, AccessService access) {
+        access.demand(Permission.LOAD_FILES);
         this.clock = clock;
         this.workplace = workplace;
         this.clocks = clocks;
@@ -87,10 +87,10 @@ public final class ClockView extends Composite<Div> {
         try {
             clock.moveTo(to);
         } catch (ClockRefusedException refused) {
-            Said.refused(String.valueOf(refused.getMessage()));
+            MessageLine.refused(String.valueOf(refused.getMessage()));
             return;
         }
         show();
-        Said.done("The clock was moved. Deadlines that passed by it are recorded.");
+        MessageLine.done("The clock was moved. Deadlines that passed by it are recorded.");
     }
 }

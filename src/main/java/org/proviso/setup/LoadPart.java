@@ -10,28 +10,28 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.ElectionRefusedException;
 import org.proviso.election.ElectionService;
-import org.proviso.election.LoadOutcome;
+import org.proviso.election.LoadResult;
 import org.proviso.files.InputException;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** Loading an election from its folder of files: whole, or not at all. */
 final class LoadPart extends Div {
 
     private final transient ElectionService elections;
     private final transient AccessService access;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
     private final Paragraph came = new Paragraph();
     private final Div problem = new Div();
     private final Upload upload;
     private transient FolderUpload files = new FolderUpload();
-    private transient @Nullable CompletableFuture<LoadOutcome> loading;
+    private transient @Nullable CompletableFuture<LoadResult> loading;
 
-    LoadPart(ElectionService elections, AccessService access, Workplace workplace) {
+    LoadPart(ElectionService elections, AccessService access, WorkingElection workplace) {
         this.elections = elections;
         this.access = access;
         this.workplace = workplace;
@@ -59,7 +59,7 @@ final class LoadPart extends Div {
 
     private void take(String name, File file) {
         try {
-            access.demand(Act.LOAD_FILES);
+            access.demand(Permission.LOAD_FILES);
             files.take(name, file.toPath());
             came.setText("Here: " + String.join(", ", files.names()) + ".");
         } catch (InputException e) {
@@ -83,22 +83,22 @@ final class LoadPart extends Div {
     /** A large roll takes longer than anybody waits for a page; the line at the top says how far it is. */
     private void load() {
         if (isLoading()) {
-            Said.refused("These files are being loaded already.");
+            MessageLine.refused("These files are being loaded already.");
             return;
         }
         problem.removeAll();
         Path folder = files.election();
-        loading = Beside.begin(() -> elections.load(folder), this::loaded, this::refused);
+        loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, this::refused);
     }
 
     private boolean isLoading() {
         return loading != null && !loading.isDone();
     }
 
-    private void loaded(LoadOutcome outcome) {
+    private void loaded(LoadResult outcome) {
         workplace.choose(outcome.electionId());
         over();
-        Said.done(
+        MessageLine.done(
                 outcome.wasThere()
                         ? "These files are in the office already, as " + outcome.electionId() + ". Nothing was written."
                         : outcome.electionId() + " is loaded.");
@@ -108,7 +108,7 @@ final class LoadPart extends Div {
         if (why instanceof InputException wrong) {
             show(wrong);
         } else if (why instanceof ElectionRefusedException) {
-            Said.refused("Nothing was loaded: " + why.getMessage());
+            MessageLine.refused("Nothing was loaded: " + why.getMessage());
         } else {
             throw why;
         }
@@ -126,7 +126,7 @@ final class LoadPart extends Div {
 
     private void show(InputException wrong) {
         problem.removeAll();
-        problem.add(new WhatIsWrong(wrong));
-        Said.refused("Nothing was loaded: " + WhatIsWrong.inShort(wrong));
+        problem.add(new BadRowList(wrong));
+        MessageLine.refused("Nothing was loaded: " + BadRowList.inShort(wrong));
     }
 }

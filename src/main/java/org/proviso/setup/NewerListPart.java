@@ -15,12 +15,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.files.InputException;
-import org.proviso.review.news.Brought;
+import org.proviso.review.news.NewListResult;
 import org.proviso.review.news.NewerFileService;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
-import org.proviso.roll.Staged;
-import org.proviso.ui.Said;
+import org.proviso.roll.StagedList;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
@@ -84,16 +84,16 @@ final class NewerListPart extends Div {
 
     private void stage(Path path) {
         try {
-            Staged staged = lists.stage(election.id(), kind(), path);
+            StagedList staged = lists.stage(election.id(), kind(), path);
             say(staged);
             after.run();
         } catch (InputException e) {
-            shown.add(new WhatIsWrong(e));
-            Said.refused("Nothing was read: " + WhatIsWrong.inShort(e));
+            shown.add(new BadRowList(e));
+            MessageLine.refused("Nothing was read: " + BadRowList.inShort(e));
         }
     }
 
-    private void say(Staged staged) {
+    private void say(StagedList staged) {
         int touched = staged.touchedVoterIds().size() + staged.changedLines().size();
         shown.add(new Paragraph(UsDates.count(staged.rows(), "row") + " read"
                 + (staged.known() ? " (this file is in the office already)" : "") + "; " + touched
@@ -111,16 +111,16 @@ final class NewerListPart extends Div {
         if (file == null) {
             return;
         }
-        Brought brought = newer.bring(election.id(), kind(), file);
+        NewListResult brought = newer.load(election.id(), kind(), file);
         shown.removeAll();
-        if (brought instanceof Brought.InUse inUse) {
-            Said.done("List " + inUse.snapshotNo() + " is in use; "
+        if (brought instanceof NewListResult.InUse inUse) {
+            MessageLine.done("List " + inUse.snapshotNo() + " is in use; "
                     + UsDates.count(inUse.changed().size(), "case") + " judged otherwise.");
-        } else if (brought instanceof Brought.WaitsForSecond waits) {
-            Said.done("List " + waits.snapshotNo()
+        } else if (brought instanceof NewListResult.WaitsForSecond waits) {
+            MessageLine.done("List " + waits.snapshotNo()
                     + " would change decided cases: it waits for a second person. Nothing" + " has changed yet.");
         } else {
-            Said.done("The office has this list in use already.");
+            MessageLine.done("The office has this list in use already.");
         }
         forget();
         after.run();

@@ -13,7 +13,7 @@ import org.proviso.election.RulesRefusedException;
 import org.proviso.election.rules.PutRulesInForce;
 import org.proviso.election.rules.RuleChangeService;
 import org.proviso.review.assess.WhatIfService;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.TypedField;
@@ -56,15 +56,15 @@ final class PackUpload extends Div {
         content = new String(bytes, StandardCharsets.UTF_8);
         shown.removeAll();
         try {
-            RuleChangeService.Tried tried = changes.tryOut(election, content);
+            RuleChangeService.PackTrial tried = changes.tryOut(election, content);
             shown.add(new H2("Uploaded, not in force"));
             shown.add(new Paragraph(
                     tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
             proof(tried.proof());
             ActButton put = new ActButton(tried.proof().holds() ? "Put it in force" : "Override, and put it in force");
-            shown.add(put.first().does(this::put), new Differences(whatIf.compare(election, tried.book())));
+            shown.add(put.first().does(this::put), new RuleDifferencesPart(whatIf.compare(election, tried.book())));
         } catch (RulesRefusedException e) {
-            Said.refused("Nothing was read: " + e.getMessage());
+            MessageLine.refused("Nothing was read: " + e.getMessage());
             shown.add(new Paragraph("Nothing was read: " + e.getMessage()));
         }
     }
@@ -87,12 +87,12 @@ final class PackUpload extends Div {
 
     private void put() {
         try {
-            int number = changes.put(new PutRulesInForce(election, content, counsel.text(), ground.text()));
+            int number = changes.putInForce(new PutRulesInForce(election, content, counsel.text(), ground.text()));
             shown.removeAll();
-            Said.done("Change " + number + ": the pack is in force; open cases were assessed anew.");
+            MessageLine.done("Change " + number + ": the pack is in force; open cases were assessed anew.");
             after.run();
         } catch (RulesRefusedException e) {
-            Said.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(String.valueOf(e.getMessage()));
         }
     }
 }

@@ -3,22 +3,22 @@ package org.proviso.setup;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
-import org.proviso.ui.Said;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.ActDialog;
 
 /** Asks which roles somebody has from now on. */
 final class RolesSheet {
 
     private final UserService users;
     private final OfficeUser user;
-    private final RoleTicks roles;
-    private final Asking sheet;
+    private final RoleCheckboxes roles;
+    private final ActDialog sheet;
 
     RolesSheet(UserService users, OfficeUser user, Runnable after) {
         this.users = users;
         this.user = user;
-        roles = new RoleTicks(user.roles());
-        sheet = new Asking("Roles of " + user.fullName(), "Give these roles", () -> change(after));
+        roles = new RoleCheckboxes(user.roles());
+        sheet = new ActDialog("Roles of " + user.fullName(), "Give these roles", () -> change(after));
     }
 
     void ask() {
@@ -36,7 +36,7 @@ final class RolesSheet {
         } catch (UserRuleException e) {
             return sheet.refuse(String.valueOf(e.getMessage()));
         }
-        Said.done(user.fullName() + " has other roles now.");
+        MessageLine.done(user.fullName() + " has other roles now.");
         after.run();
         return true;
     }

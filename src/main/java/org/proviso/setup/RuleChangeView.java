@@ -10,7 +10,7 @@ import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.RuleChange;
 import org.proviso.election.rules.RuleChangeService;
 import org.proviso.review.assess.AssessmentService;
@@ -23,7 +23,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** A rule pack of the office's own: proved, compared, put in force; who did so, and what was decided before it. */
 @Route(value = "set-up/rules/change", layout = OfficeFrame.class)
@@ -35,7 +35,7 @@ public final class RuleChangeView extends Composite<Div> {
 
     private final transient RuleChangeService changes;
     private final transient AssessmentService assessments;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
     private final Div list = new Div();
 
     RuleChangeView(
@@ -43,8 +43,8 @@ public final class RuleChangeView extends Composite<Div> {
             WhatIfService whatIf,
             AssessmentService assessments,
             AccessService access,
-            Workplace workplace) {
-        access.demand(Act.PUT_RULES_IN_FORCE);
+            WorkingElection workplace) {
+        access.demand(Permission.PUT_RULES_IN_FORCE);
         this.changes = changes;
         this.assessments = assessments;
         this.workplace = workplace;

@@ -5,11 +5,11 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.election.rules.RulingService;
 import org.proviso.election.rules.SignRuling;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
@@ -48,7 +48,7 @@ final class RulingForm extends Div {
     }
 
     /** Begins with one value of the work list. */
-    void rule(Given given) {
+    void rule(ResolvedRule given) {
         rule.text(given.rule().key());
         value.text("");
         about.setText(
@@ -68,13 +68,13 @@ final class RulingForm extends Div {
         demand(ground);
         on.problem(day.isEmpty() ? TypedDates.LIKE_A_DAY : "");
         if (rule.hasProblem() || signedBy.hasProblem() || ground.hasProblem() || day.isEmpty()) {
-            Said.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not recorded: look at the fields marked.");
             return;
         }
         try {
             int number = rulings.sign(
                     new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
-            Said.done("Ruling " + number + " is in force; open cases were assessed anew.");
+            MessageLine.done("Ruling " + number + " is in force; open cases were assessed anew.");
             value.problem("");
             rule.text("");
             value.text("");

@@ -12,7 +12,7 @@ import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
 import org.proviso.election.rules.RecordedRuling;
 import org.proviso.election.rules.RulingService;
@@ -26,7 +26,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** County rulings: what the office must still ask counsel, with the envelopes that wait, and what it has signed. */
 @Route(value = "set-up/rulings", layout = OfficeFrame.class)
@@ -38,12 +38,12 @@ public final class RulingsView extends Composite<Div> {
 
     private final transient RulingService rulings;
     private final transient RulingWorkService work;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
     private final Div list = new Div();
     private final RulingForm form;
 
-    RulingsView(RulingService rulings, RulingWorkService work, AccessService access, Workplace workplace) {
-        access.demand(Act.SIGN_RULINGS);
+    RulingsView(RulingService rulings, RulingWorkService work, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.SIGN_RULINGS);
         this.rulings = rulings;
         this.work = work;
         this.workplace = workplace;

@@ -7,7 +7,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.ElectionService;
 import org.proviso.review.news.NewerFileService;
 import org.proviso.roll.SnapshotService;
@@ -15,7 +15,7 @@ import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What the office works with: the files in use and newer ones, and the way to rules, orders and accounts. */
 @Route(value = "set-up", layout = OfficeFrame.class)
@@ -25,7 +25,7 @@ public final class SetUpView extends Composite<Div> {
 
     private final transient SnapshotService lists;
     private final transient NewerFileService newer;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
     private final Div held = new Div();
 
     SetUpView(
@@ -33,14 +33,14 @@ public final class SetUpView extends Composite<Div> {
             NewerFileService newer,
             ElectionService elections,
             AccessService access,
-            Workplace workplace) {
+            WorkingElection workplace) {
         this.lists = lists;
         this.newer = newer;
         this.workplace = workplace;
-        boolean files = access.may(Act.LOAD_FILES);
-        boolean accounts = access.may(Act.MANAGE_USERS);
+        boolean files = access.isPermitted(Permission.LOAD_FILES);
+        boolean accounts = access.isPermitted(Permission.MANAGE_USERS);
         if (!files && !accounts) {
-            access.demand(Act.LOAD_FILES);
+            access.demand(Permission.LOAD_FILES);
         }
         getContent().addClassNames("sheet", "intake", "transmittals");
         getContent().add(head(files, accounts));
@@ -82,6 +82,6 @@ public final class SetUpView extends Composite<Div> {
         ElectionLine election = workplace.election().orElseThrow();
         held.removeAll();
         held.add(new ListsPart(lists.held(election.id()), election.zone()));
-        held.add(new WaitingPart(lists, newer, election, this::show));
+        held.add(new UnconfirmedListsPart(lists, newer, election, this::show));
     }
 }

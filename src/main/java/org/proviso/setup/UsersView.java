@@ -15,11 +15,11 @@ import org.proviso.access.Role;
 import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
-import org.proviso.ui.Said;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
 
 /** Accounts and their roles, an administrator's work. */
@@ -95,16 +95,16 @@ public final class UsersView extends Composite<Div> {
     private void enable(OfficeUser user) {
         try {
             users.enable(user.userName(), user.version(), !user.enabled());
-            Said.done(user.fullName() + "'s account is " + (user.enabled() ? "closed." : "open again."));
+            MessageLine.done(user.fullName() + "'s account is " + (user.enabled() ? "closed." : "open again."));
         } catch (UserRuleException e) {
-            Said.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(String.valueOf(e.getMessage()));
         }
         show();
     }
 
     private void reset(OfficeUser user) {
-        Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("A new password for " + user.fullName(), "Give a new one", () -> {
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog("A new password for " + user.fullName(), "Give a new one", () -> {
             tell(user.fullName(), users.resetPassword(user.userName()));
             show();
             return true;
@@ -116,7 +116,7 @@ public final class UsersView extends Composite<Div> {
     static void tell(String name, String password) {
         Span shown = new Span(password);
         shown.addClassName("num");
-        new Asking("The one-time password of " + name, "I have passed it on", () -> true)
+        new ActDialog("The one-time password of " + name, "I have passed it on", () -> true)
                 .with(
                         new Paragraph(
                                 "It is shown this once and kept nowhere. At the first sign-in it must be changed."),

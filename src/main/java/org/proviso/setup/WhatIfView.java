@@ -10,19 +10,19 @@ import jakarta.annotation.security.PermitAll;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.review.assess.WhatIfService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What other rules would change: the cases of the election under another pack, or with one value changed. */
 @Route(value = "set-up/what-if", layout = OfficeFrame.class)
@@ -37,8 +37,8 @@ public final class WhatIfView extends Composite<Div> {
     private final TypedField value = new TypedField("value", "To the value").like("none");
     private final Div shown = new Div();
 
-    WhatIfView(WhatIfService whatIf, AccessService access, Workplace workplace) {
-        access.demand(Act.PUT_RULES_IN_FORCE);
+    WhatIfView(WhatIfService whatIf, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.PUT_RULES_IN_FORCE);
         this.whatIf = whatIf;
         this.election = workplace.electionId();
         shown.getElement().setAttribute("role", "status");
@@ -82,11 +82,11 @@ public final class WhatIfView extends Composite<Div> {
         value.problem("");
         Map<String, String> changed = rule.text().isEmpty() ? Map.of() : Map.of(rule.text(), value.text());
         if (pack.code().isEmpty() && changed.isEmpty()) {
-            Said.refused("Choose another pack, or change one rule.");
+            MessageLine.refused("Choose another pack, or change one rule.");
             return;
         }
         try {
-            Differences differences = new Differences(whatIf.compare(election, pack.code(), changed));
+            RuleDifferencesPart differences = new RuleDifferencesPart(whatIf.compare(election, pack.code(), changed));
             shown.removeAll();
             shown.add(new H2("Compared with the rules in force"), differences);
         } catch (RulesRefusedException e) {

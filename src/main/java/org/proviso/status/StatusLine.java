@@ -12,9 +12,9 @@ record StatusLine(
         String keyHash,
         String receiptHash,
         String electionId,
-        OwnState state,
+        VoterCaseState state,
         List<Reason> reasons,
-        List<OwnAsk> asks,
+        List<VoterAsk> asks,
         Arrival arrival,
         boolean registrationFound,
         Instant changedAt) {

@@ -110,13 +110,13 @@ class StatusLineStore {
     }
 
     /** A code, and behind it the deadline where there is one. */
-    private static String text(OwnAsk ask) {
+    private static String text(VoterAsk ask) {
         return ask.ask().code() + (ask.until() == null ? "" : UNTIL + ask.until());
     }
 
-    private static OwnAsk ask(String text) {
+    private static VoterAsk ask(String text) {
         String[] sides = text.split(UNTIL);
-        return new OwnAsk(
+        return new VoterAsk(
                 Code.find(Ask.class, sides[0]).orElseThrow(), sides.length == 1 ? null : LocalDateTime.parse(sides[1]));
     }
 
@@ -133,7 +133,7 @@ class StatusLineStore {
                 row.getString("key_hash"),
                 row.getString("receipt_hash"),
                 row.getString("election_id"),
-                Code.find(OwnState.class, row.getString("state")).orElseThrow(),
+                Code.find(VoterCaseState.class, row.getString("state")).orElseThrow(),
                 codes(row.getString("reasons"), Reason.class),
                 words(row.getString("asks")).map(StatusLineStore::ask).toList(),
                 new Arrival(

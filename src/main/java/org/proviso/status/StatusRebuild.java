@@ -2,8 +2,8 @@ package org.proviso.status;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.proviso.board.SessionAnnouncementService;
-import org.proviso.review.news.AnnouncementService;
+import org.proviso.board.SessionRepublishService;
+import org.proviso.review.news.CaseRepublishService;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -16,14 +16,14 @@ public class StatusRebuild {
 
     private final StatusLineStore lines;
     private final StatusSessionStore sessions;
-    private final AnnouncementService cases;
-    private final SessionAnnouncementService boards;
+    private final CaseRepublishService cases;
+    private final SessionRepublishService boards;
 
     StatusRebuild(
             StatusLineStore lines,
             StatusSessionStore sessions,
-            AnnouncementService cases,
-            SessionAnnouncementService boards) {
+            CaseRepublishService cases,
+            SessionRepublishService boards) {
         this.lines = lines;
         this.sessions = sessions;
         this.cases = cases;

@@ -8,7 +8,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,7 +21,7 @@ public class StatusService {
 
     private final StatusLineStore lines;
     private final OfficeSecret secret;
-    private final KnownElections elections;
+    private final LookupElections elections;
     private final Clock clock;
     private final StatusRebuild rebuild;
     private final AccessService access;
@@ -29,7 +29,7 @@ public class StatusService {
     StatusService(
             StatusLineStore lines,
             OfficeSecret secret,
-            KnownElections elections,
+            LookupElections elections,
             Clock clock,
             StatusRebuild rebuild,
             AccessService access) {
@@ -46,28 +46,28 @@ public class StatusService {
      * on the telephone. A wrong number and a wrong date take the same way to the same answer: one hash over both, one
      * search by it. The one statement is a transaction of its own.
      */
-    public LookedUp lookUp(String receiptNo, LocalDate birthDate) {
+    public LookupResult lookUp(String receiptNo, LocalDate birthDate) {
         return lines.find(secret.hash().line(receiptNo, birthDate))
-                .<LookedUp>map(this::found)
+                .<LookupResult>map(this::found)
                 .orElseGet(() -> nothing(receiptNo));
     }
 
     /** Whom a voter calls and how receipts look, or empty before there is an election. */
-    public Optional<OfficeFacts> office() {
+    public Optional<LookupPageInfo> office() {
         return elections.office();
     }
 
-    private LookedUp nothing(String receiptNo) {
-        return new LookedUp.NothingFits(
+    private LookupResult nothing(String receiptNo) {
+        return new LookupResult.NothingFits(
                 office().flatMap(office -> office.slip(receiptNo)).orElse(null));
     }
 
-    private LookedUp.Found found(StatusLine line) {
-        KnownElection known = elections.of(line.electionId());
+    private LookupResult.Found found(StatusLine line) {
+        LookupElection known = elections.of(line.electionId());
         ZoneId zone = known.election().zone();
-        Optional<Planned> planned =
+        Optional<PlannedDecision> planned =
                 line.state().isOpen() ? known.planned(line.asks(), county(clock.instant(), zone)) : Optional.empty();
-        return new LookedUp.Found(
+        return new LookupResult.Found(
                 known.election(),
                 line.state(),
                 line.reasons(),
@@ -87,7 +87,7 @@ public class StatusService {
     /** Makes the lines of an election anew from its cases and sessions; how many there are. */
     @Transactional
     public int rebuild(String electionId) {
-        access.demand(Act.LOAD_FILES);
+        access.demand(Permission.LOAD_FILES);
         return rebuild.of(electionId);
     }
 }

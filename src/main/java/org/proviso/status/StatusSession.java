@@ -2,11 +2,11 @@ package org.proviso.status;
 
 import java.time.LocalDateTime;
 import org.proviso.board.BoardSession;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 
 /** A session as the board announced it; its time is on the county's clock. */
 record StatusSession(
-        String electionId, int sessionNo, Body body, LocalDateTime calledFor, boolean opened, boolean closed) {
+        String electionId, int sessionNo, BodyKind body, LocalDateTime calledFor, boolean opened, boolean closed) {
 
     static StatusSession of(BoardSession session) {
         return new StatusSession(

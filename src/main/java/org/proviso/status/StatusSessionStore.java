@@ -2,7 +2,7 @@ package org.proviso.status;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.core.Code;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -41,7 +41,7 @@ class StatusSessionStore {
                 .query((row, number) -> new StatusSession(
                         row.getString("election_id"),
                         row.getInt("session_no"),
-                        Code.find(Body.class, row.getString("body")).orElseThrow(),
+                        Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
                         row.getObject("called_for", LocalDateTime.class),
                         row.getBoolean("opened"),
                         row.getBoolean("closed")))

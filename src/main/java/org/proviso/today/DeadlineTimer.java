@@ -39,7 +39,7 @@ class DeadlineTimer {
     void look() {
         for (String election : elections.all()) {
             try {
-                deadlines.look(election);
+                deadlines.recordPassedDeadlines(election);
             } catch (DataAccessException e) {
                 LOG.warn("The deadlines of {} are looked at again in a minute: {}", election, e.getMessage());
             }

@@ -1,7 +1,7 @@
 package org.proviso.today;
 
 import org.proviso.election.ElectionService;
-import org.proviso.review.news.RulesWatch;
+import org.proviso.review.news.ProgramRulesUpdate;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -15,10 +15,10 @@ class RulesAtStart implements SmartLifecycle {
     private static final Logger LOG = LoggerFactory.getLogger(RulesAtStart.class);
 
     private final ElectionService elections;
-    private final RulesWatch rules;
+    private final ProgramRulesUpdate rules;
     private volatile boolean looked;
 
-    RulesAtStart(ElectionService elections, RulesWatch rules) {
+    RulesAtStart(ElectionService elections, ProgramRulesUpdate rules) {
         this.elections = elections;
         this.rules = rules;
     }
@@ -40,9 +40,9 @@ class RulesAtStart implements SmartLifecycle {
     /** Of several nodes that start together one puts the rules in force; the others find that done. */
     private int look(String election) {
         try {
-            return rules.look(election).size();
+            return rules.takeUpNewRules(election).size();
         } catch (DuplicateKeyException e) {
-            return rules.look(election).size();
+            return rules.takeUpNewRules(election).size();
         }
     }
 

@@ -9,10 +9,10 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseState;
-import org.proviso.review.queue.Tally;
-import org.proviso.review.queue.TallyService;
+import org.proviso.review.queue.CaseCounts;
+import org.proviso.review.queue.CaseCountsService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
 import org.proviso.ui.OutcomeMark;
@@ -21,7 +21,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The first page of the day: how far the office is, what waits for whoever looks, the clocks, what does not add up. */
 @Route(value = "", layout = OfficeFrame.class)
@@ -29,13 +29,18 @@ import org.proviso.ui.frame.Workplace;
 @PermitAll
 public final class TodayView extends Composite<Div> {
 
-    private final transient Workplace workplace;
-    private final transient TallyService tallies;
-    private final transient WaitingLines waiting;
-    private final transient Clocks clocks;
-    private final transient NotAddingUp sums;
+    private final transient WorkingElection workplace;
+    private final transient CaseCountsService tallies;
+    private final transient WaitingWorkList waiting;
+    private final transient UpcomingDates clocks;
+    private final transient OutOfBalance sums;
 
-    TodayView(Workplace workplace, TallyService tallies, WaitingLines waiting, Clocks clocks, NotAddingUp sums) {
+    TodayView(
+            WorkingElection workplace,
+            CaseCountsService tallies,
+            WaitingWorkList waiting,
+            UpcomingDates clocks,
+            OutOfBalance sums) {
         this.workplace = workplace;
         this.tallies = tallies;
         this.waiting = waiting;
@@ -47,9 +52,12 @@ public final class TodayView extends Composite<Div> {
 
     private void show(ElectionLine election) {
         LocalDateTime now = workplace.now();
-        Tally tally = tallies.of(election.id());
-        Div work = new Div(head(now, tally), outcomes(tally), new WaitingPart(waiting.of(election.id(), tally, now)));
-        Div side = new Div(new ClocksPart(clocks.ahead(election.id(), now), now), new SumsPart(sums.of(election.id())));
+        CaseCounts tally = tallies.of(election.id());
+        Div work =
+                new Div(head(now, tally), outcomes(tally), new WaitingWorkPart(waiting.of(election.id(), tally, now)));
+        Div side = new Div(
+                new UpcomingDatesPart(clocks.ahead(election.id(), now), now),
+                new OutOfBalancePart(sums.of(election.id())));
         side.addClassName("side");
         Div today = new Div(work, side);
         today.addClassName("today");
@@ -66,7 +74,7 @@ public final class TodayView extends Composite<Div> {
                         new Paragraph(Links.link("Set-up", "set-up")));
     }
 
-    private static PageHead head(LocalDateTime now, Tally tally) {
+    private static PageHead head(LocalDateTime now, CaseCounts tally) {
         String went = tally.in(CaseState.SENT_ON) + tally.in(CaseState.ENDED) == 0
                 ? ""
                 : ", " + (tally.in(CaseState.SENT_ON) + tally.in(CaseState.ENDED)) + " sent on or ended";
@@ -81,11 +89,11 @@ public final class TodayView extends Composite<Div> {
                         tally.toGo()));
     }
 
-    private static Component outcomes(Tally tally) {
+    private static Component outcomes(CaseCounts tally) {
         Div line = new Div(
-                new OutcomeMark(Shape.COUNT, tally.as(DecidedAs.COUNT) + " count"),
-                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecidedAs.COUNT_IN_PART) + " in part"),
-                new OutcomeMark(Shape.REJECT, tally.as(DecidedAs.REJECT) + " rejected"));
+                new OutcomeMark(Shape.COUNT, tally.as(DecisionOutcome.COUNT) + " count"),
+                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecisionOutcome.COUNT_IN_PART) + " in part"),
+                new OutcomeMark(Shape.REJECT, tally.as(DecisionOutcome.REJECT) + " rejected"));
         Span rest = new Span(
                 tally.toGo() + " not yet decided, " + tally.in(CaseState.READY) + " of them ready for the decider");
         rest.addClassName("soft");

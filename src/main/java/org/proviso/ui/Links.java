@@ -2,7 +2,7 @@ package org.proviso.ui;
 
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Span;
-import org.proviso.ui.field.Key;
+import org.proviso.ui.field.KeyCap;
 
 /** Links within the program. */
 public final class Links {
@@ -17,7 +17,7 @@ public final class Links {
     /** A link with the key that follows it. */
     public static Anchor link(String words, String path, String key) {
         Anchor link = link("", path);
-        link.add(new Span(words), new Key(key));
+        link.add(new Span(words), new KeyCap(key));
         link.getElement().setAttribute("data-key", key.toLowerCase(java.util.Locale.ROOT));
         link.getElement().setAttribute("aria-keyshortcuts", key);
         return link;

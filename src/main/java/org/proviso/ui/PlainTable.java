@@ -12,25 +12,25 @@ import java.util.stream.Stream;
 @Tag("table")
 public final class PlainTable extends HtmlContainer {
 
-    private final Part body = new Part("tbody");
+    private final TablePiece body = new TablePiece("tbody");
 
     public PlainTable(String caption, String... headings) {
         addClassName("plain");
-        Part title = new Part("caption");
+        TablePiece title = new TablePiece("caption");
         title.addClassName("heard");
         title.setText(caption);
-        Part head = new Part("tr");
+        TablePiece head = new TablePiece("tr");
         for (String heading : headings) {
             head.add(heading(heading));
         }
-        Part top = new Part("thead");
+        TablePiece top = new TablePiece("thead");
         top.add(head);
         add(title, top, body);
     }
 
     /** A column of buttons has none. */
-    private static Part heading(String words) {
-        Part cell = new Part(words.isEmpty() ? "td" : "th");
+    private static TablePiece heading(String words) {
+        TablePiece cell = new TablePiece(words.isEmpty() ? "td" : "th");
         cell.setText(words);
         if (!words.isEmpty()) {
             cell.getElement().setAttribute("scope", "col");
@@ -44,9 +44,9 @@ public final class PlainTable extends HtmlContainer {
     }
 
     public PlainTable row(List<Component> cells) {
-        Part row = new Part("tr");
+        TablePiece row = new TablePiece("tr");
         for (Component cell : cells) {
-            Part place = new Part("td");
+            TablePiece place = new TablePiece("td");
             place.add(cell);
             row.add(place);
         }
@@ -55,8 +55,8 @@ public final class PlainTable extends HtmlContainer {
     }
 
     /** A piece of a table. */
-    private static final class Part extends HtmlContainer implements HasText {
-        Part(String tag) {
+    private static final class TablePiece extends HtmlContainer implements HasText {
+        TablePiece(String tag) {
             super(tag);
         }
     }

@@ -13,7 +13,7 @@ public final class RowGrid<T> extends Grid<T> {
 
     /** Fetches rows of a list. */
     @FunctionalInterface
-    public interface Rows<T> {
+    public interface RowFetcher<T> {
         List<T> fetch(int offset, int limit);
     }
 
@@ -46,7 +46,7 @@ public final class RowGrid<T> extends Grid<T> {
     }
 
     /** Shows rows fetched a screen at a time, as many as are counted. */
-    public void show(Rows<T> rows, IntSupplier count) {
+    public void show(RowFetcher<T> rows, IntSupplier count) {
         setItems(DataProvider.fromCallbacks(
                 query -> rows.fetch(query.getOffset(), query.getLimit()).stream(), query -> count.getAsInt()));
     }

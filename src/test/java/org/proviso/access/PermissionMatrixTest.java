@@ -61,12 +61,12 @@ class PermissionMatrixTest {
                 .map(PermissionMatrixTest::role)
                 .toList();
         assertThat(roles).containsExactly(Role.values());
-        assertThat(rows).hasSize(Act.values().length + 1);
+        assertThat(rows).hasSize(Permission.values().length + 1);
         roles.stream().filter(role -> role != Role.PUBLIC).forEach(role -> Staff.hire(office, role.code(), role));
         int asked = 0;
         List<String> wrong = new ArrayList<>();
         for (String[] row : rows.subList(1, rows.size())) {
-            Act act = Act.valueOf(row[0].toUpperCase(java.util.Locale.ROOT));
+            Permission act = Permission.valueOf(row[0].toUpperCase(java.util.Locale.ROOT));
             for (Role role : roles) {
                 boolean expected = row[1 + role.ordinal()].equals("x");
                 asked++;
@@ -76,10 +76,10 @@ class PermissionMatrixTest {
             }
         }
         assertThat(wrong).isEmpty();
-        assertThat(asked).isEqualTo(Act.values().length * Role.values().length);
+        assertThat(asked).isEqualTo(Permission.values().length * Role.values().length);
     }
 
-    private static boolean isOpen(TestOffice office, Act act, Role role) {
+    private static boolean isOpen(TestOffice office, Permission act, Role role) {
         Staff.signOut();
         if (role != Role.PUBLIC) {
             Staff.signIn(role.code());
@@ -92,7 +92,9 @@ class PermissionMatrixTest {
         } catch (NotPermittedException refused) {
             open = false;
         }
-        assertThat(access.may(act)).as(role + " " + act + ", as a page asks").isEqualTo(open);
+        assertThat(access.isPermitted(act))
+                .as(role + " " + act + ", as a page asks")
+                .isEqualTo(open);
         return open;
     }
 

@@ -37,8 +37,8 @@ class UserServiceTest {
         assertThat(oneTime).matches("([2-9A-Z]{4}-){3}[2-9A-Z]{4}");
         Staff.signIn("ada");
         AccessService access = office.the(AccessService.class);
-        assertThatThrownBy(() -> access.demand(Act.PROPOSE)).hasMessage("Change your one-time password first.");
-        assertThat(access.may(Act.PROPOSE)).isFalse();
+        assertThatThrownBy(() -> access.demand(Permission.PROPOSE)).hasMessage("Change your one-time password first.");
+        assertThat(access.isPermitted(Permission.PROPOSE)).isFalse();
         assertThatThrownBy(() -> users.changeOwnPassword("guessed", "a longer secret"))
                 .hasMessageContaining("old");
         assertThatThrownBy(() -> users.changeOwnPassword(oneTime, "short")).hasMessageContaining("at least 12");
@@ -46,7 +46,7 @@ class UserServiceTest {
                 .hasMessageContaining("72 bytes");
         assertThatThrownBy(() -> users.changeOwnPassword(oneTime, oneTime)).hasMessageContaining("other than");
         users.changeOwnPassword(oneTime, "a longer secret");
-        assertThat(access.demand(Act.PROPOSE).fullName()).isEqualTo("Ada Lovering");
+        assertThat(access.demand(Permission.PROPOSE).fullName()).isEqualTo("Ada Lovering");
     }
 
     @OnBothDatabases
@@ -75,12 +75,12 @@ class UserServiceTest {
         Staff.hire(office, "ben", Role.REVIEWER);
         users.changeRoles("ben", 0, Set.of(Role.OBSERVER));
         Staff.signIn("ben");
-        assertThatThrownBy(() -> office.the(AccessService.class).demand(Act.PROPOSE))
+        assertThatThrownBy(() -> office.the(AccessService.class).demand(Permission.PROPOSE))
                 .hasMessage("Your roles do not let you propose.");
         Staff.signIn("root");
         users.enable("ben", 1, false);
         Staff.signIn("ben");
-        assertThatThrownBy(() -> office.the(AccessService.class).demand(Act.READ_LEDGER))
+        assertThatThrownBy(() -> office.the(AccessService.class).demand(Permission.READ_LEDGER))
                 .hasMessage("This account cannot be used.");
     }
 
@@ -130,10 +130,12 @@ class UserServiceTest {
         Staff.hire(office, "ada", Role.REVIEWER, Role.SUPERVISOR);
         Staff.signIn("ada");
         AccessService access = office.the(AccessService.class);
-        assertThatThrownBy(() -> access.demandAnother(Act.SECOND_REVIEW, List.of("ben", "ada")))
+        assertThatThrownBy(() -> access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of("ben", "ada")))
                 .hasMessageContaining("Somebody else has to do this");
-        assertThat(access.demandAnother(Act.SECOND_REVIEW, List.of("ben")).userName())
+        assertThat(access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of("ben"))
+                        .userName())
                 .isEqualTo("ada");
-        assertThatThrownBy(() -> access.demandAnother(Act.VOTE, List.of())).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> access.demandSomebodyElse(Permission.VOTE, List.of()))
+                .isInstanceOf(NotPermittedException.class);
     }
 }

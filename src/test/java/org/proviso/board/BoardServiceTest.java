@@ -24,7 +24,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 /** Sessions of the deciding body and who is there. */
 class BoardServiceTest {
 
-    private static CallSession call(Body body) {
+    private static CallSession call(BodyKind body) {
         return new CallSession(CasesReady.ID, body, NOON, "Room 2");
     }
 
@@ -32,21 +32,21 @@ class BoardServiceTest {
     void a_session_is_called_opened_attended_and_closed_and_the_ledger_tells(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
-        BoardSession called = as("eve", () -> done(boards.call(call(Body.BOARD))));
+        BoardSession called = as("eve", () -> done(boards.callSession(call(BodyKind.BOARD))));
         SessionKey key = called.key();
         assertThat(called.quorum()).isEqualTo(2);
-        assertThat(refused(as("eve", () -> boards.arrive(key, "eve")))).isEqualTo("not_in_this_state");
+        assertThat(refused(as("eve", () -> boards.recordArrival(key, "eve")))).isEqualTo("not_in_this_state");
         BoardSession open = as("eve", () -> done(boards.open(key, called.version())));
         assertThat(open.isOpen()).isTrue();
         assertThatThrownBy(() -> as("eve", () -> boards.open(key, called.version())))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(refused(as("eve", () -> boards.open(key, open.version())))).isEqualTo("not_in_this_state");
-        as("eve", () -> done(boards.arrive(key, "fay")));
+        as("eve", () -> done(boards.recordArrival(key, "fay")));
         OfficeTime.set(office, NOON.plusHours(1));
-        as("eve", () -> done(boards.leave(key, "fay")));
+        as("eve", () -> done(boards.recordDeparture(key, "fay")));
         BoardSession closed = as("eve", () -> done(boards.close(key, open.version())));
         assertThat(closed.isOpen()).isFalse();
-        assertThat(refused(as("eve", () -> boards.arrive(key, "eve")))).isEqualTo("not_in_this_state");
+        assertThat(refused(as("eve", () -> boards.recordArrival(key, "eve")))).isEqualTo("not_in_this_state");
         List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000);
         assertThat(entries.subList(entries.size() - 5, entries.size()))
                 .allMatch(entry -> entry.subject().equals("session-1"))
@@ -59,12 +59,12 @@ class BoardServiceTest {
     void only_a_body_that_the_pack_lets_decide_is_called(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
-        BoardStep<BoardSession> refused = as("eve", () -> boards.call(call(Body.FIRST)));
+        BoardActResult<BoardSession> refused = as("eve", () -> boards.callSession(call(BodyKind.FIRST)));
         assertThat(refused(refused)).isEqualTo("no_such_body");
-        assertThat(((BoardStep.Refused<BoardSession>) refused).words())
+        assertThat(((BoardActResult.Refused<BoardSession>) refused).words())
                 .isEqualTo("By the rule pack it is for the board to decide, not for the first body.");
         assertThat(as("eve", () -> boards.sessions(CasesReady.ID))).isEmpty();
-        assertThatThrownBy(() -> as("eve", () -> boards.call(new CallSession("", Body.BOARD, NOON, ""))))
+        assertThatThrownBy(() -> as("eve", () -> boards.callSession(new CallSession("", BodyKind.BOARD, NOON, ""))))
                 .isInstanceOf(ConstraintViolationException.class);
     }
 
@@ -73,20 +73,23 @@ class BoardServiceTest {
         CasesReady cases = CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
         SessionKey first = Sitting.of(cases, "eve", "fay").key();
-        assertThat(refused(as("eve", () -> boards.arrive(first, "ada")))).isEqualTo("no_member");
-        assertThat(refused(as("eve", () -> boards.arrive(first, "nobody")))).isEqualTo("no_member");
-        assertThat(refused(as("eve", () -> boards.arrive(first, "eve")))).isEqualTo("already_present");
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, "ada")))).isEqualTo("no_member");
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, "nobody"))))
+                .isEqualTo("no_member");
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, "eve")))).isEqualTo("already_present");
         SessionKey second = Sitting.of(cases, "gil").key();
-        assertThat(refused(as("eve", () -> boards.arrive(second, "eve")))).isEqualTo("already_present");
-        as("eve", () -> done(boards.arrive(first, "hal")));
-        assertThat(refused(as("eve", () -> boards.arrive(first, "ivy")))).isEqualTo("more_present_than_members");
+        assertThat(refused(as("eve", () -> boards.recordArrival(second, "eve"))))
+                .isEqualTo("already_present");
+        as("eve", () -> done(boards.recordArrival(first, "hal")));
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, "ivy")))).isEqualTo("more_present_than_members");
         OfficeTime.set(office, NOON.plusMinutes(5));
-        as("eve", () -> done(boards.leave(first, "hal")));
-        assertThat(refused(as("eve", () -> boards.leave(first, "hal")))).isEqualTo("not_present");
-        as("eve", () -> done(boards.arrive(first, "ivy")));
+        as("eve", () -> done(boards.recordDeparture(first, "hal")));
+        assertThat(refused(as("eve", () -> boards.recordDeparture(first, "hal"))))
+                .isEqualTo("not_present");
+        as("eve", () -> done(boards.recordArrival(first, "ivy")));
         OfficeTime.set(office, NOON.plusMinutes(9));
-        as("eve", () -> done(boards.leave(first, "ivy")));
-        as("eve", () -> done(boards.arrive(first, "hal")));
+        as("eve", () -> done(boards.recordDeparture(first, "ivy")));
+        as("eve", () -> done(boards.recordArrival(first, "hal")));
         assertThat(as("eve", () -> boards.members(first)))
                 .extracting(SessionMember::userName)
                 .containsExactly("eve", "fay", "hal", "ivy", "hal");
@@ -128,20 +131,20 @@ class BoardServiceTest {
         BoardService boards = office.the(BoardService.class);
         SessionKey key = new SessionKey(CasesReady.ID, 1);
         for (String other : List.of("ada", "hugh")) {
-            assertThatThrownBy(() -> as(other, () -> boards.call(call(Body.BOARD))))
+            assertThatThrownBy(() -> as(other, () -> boards.callSession(call(BodyKind.BOARD))))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.open(key, 0))).isInstanceOf(NotPermittedException.class);
-            assertThatThrownBy(() -> as(other, () -> boards.arrive(key, "eve")))
+            assertThatThrownBy(() -> as(other, () -> boards.recordArrival(key, "eve")))
                     .isInstanceOf(NotPermittedException.class);
-            assertThatThrownBy(() -> as(other, () -> boards.leave(key, "eve")))
+            assertThatThrownBy(() -> as(other, () -> boards.recordDeparture(key, "eve")))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.close(key, 0))).isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.members(key))).isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() ->
-                            as(other, () -> office.the(AgendaService.class).put(key, COUNT)))
+                            as(other, () -> office.the(AgendaService.class).addToAgenda(key, COUNT)))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() ->
-                            as(other, () -> office.the(AgendaService.class).of(key)))
+                            as(other, () -> office.the(AgendaService.class).agenda(key)))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() ->
                             as(other, () -> office.the(MotionService.class).close(new MotionKey(key, 1), 0)))

@@ -6,23 +6,23 @@ import java.util.function.Supplier;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.intake.LoadedOffice;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
-import org.proviso.review.Propose;
+import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 
 /**
  * The samples' primary two days after election day, with ada and ben who review, eve, fay, gil, hal and ivy who decide,
@@ -72,20 +72,20 @@ public record CasesReady(TestOffice office) {
     }
 
     public CasesReady toCount(List<String> envelopes) {
-        envelopes.forEach(envelope -> propose(envelope, DecidedAs.COUNT));
+        envelopes.forEach(envelope -> propose(envelope, DecisionOutcome.COUNT));
         return this;
     }
 
     /** Proposed to be rejected by ada, read again by ben. */
     public CasesReady toReject(List<String> envelopes) {
         for (String envelope : envelopes) {
-            propose(envelope, DecidedAs.REJECT);
+            propose(envelope, DecisionOutcome.REJECT);
             readAgain(envelope);
         }
         return this;
     }
 
-    private void propose(String envelope, DecidedAs outcome) {
+    private void propose(String envelope, DecisionOutcome outcome) {
         CaseKey key = key(envelope);
         as("ada", () -> accepted(office.the(CaseService.class).take(key, version(envelope))));
         Link link = office.the(LinkService.class).link(key).orElseThrow();
@@ -96,7 +96,8 @@ public record CasesReady(TestOffice office) {
         as(
                 "ada",
                 () -> accepted(office.the(AnswerService.class)
-                        .signature(new SignatureLook(key, version(envelope), SignatureLook.Seen.AGREES, ""))));
+                        .recordSignatureComparison(new SignatureComparison(
+                                key, version(envelope), SignatureComparison.Finding.AGREES, ""))));
         List<Reason> reasons =
                 office.the(AssessmentService.class).now(key).settled().outcome().reasons();
         propose(envelope, outcome, reasons);
@@ -105,15 +106,16 @@ public record CasesReady(TestOffice office) {
     /** Proposed again on another ground, once somebody looked into it. */
     public void toRejectFor(Reason reason, String envelope) {
         as("ada", () -> accepted(office.the(CaseService.class).take(key(envelope), version(envelope))));
-        propose(envelope, DecidedAs.REJECT, List.of(reason));
+        propose(envelope, DecisionOutcome.REJECT, List.of(reason));
         readAgain(envelope);
     }
 
-    private void propose(String envelope, DecidedAs outcome, List<Reason> reasons) {
+    private void propose(String envelope, DecisionOutcome outcome, List<Reason> reasons) {
         as(
                 "ada",
                 () -> accepted(office.the(ProposalService.class)
-                        .propose(new Propose(key(envelope), version(envelope), outcome, reasons, REFERENCE, ""))));
+                        .propose(new ProposeOutcome(
+                                key(envelope), version(envelope), outcome, reasons, REFERENCE, ""))));
     }
 
     private void readAgain(String envelope) {
@@ -141,10 +143,10 @@ public record CasesReady(TestOffice office) {
         }
     }
 
-    private static EnvelopeCase accepted(Outcome outcome) {
-        if (outcome instanceof Outcome.Accepted done) {
+    private static EnvelopeCase accepted(CaseActResult outcome) {
+        if (outcome instanceof CaseActResult.Accepted done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((Outcome.Refused) outcome).words());
+        throw new AssertionError("refused: " + ((CaseActResult.Refused) outcome).words());
     }
 }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
-import org.proviso.board.motion.VoteClosed;
+import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Vote;
@@ -23,16 +23,16 @@ import org.proviso.core.rules.Reason;
 public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
 
     public static Sitting of(CasesReady cases, String... members) {
-        return of(cases, Body.BOARD, members);
+        return of(cases, BodyKind.BOARD, members);
     }
 
-    static Sitting of(CasesReady cases, Body body, String... members) {
+    static Sitting of(CasesReady cases, BodyKind body, String... members) {
         BoardService boards = cases.office().the(BoardService.class);
         CallSession call = new CallSession(CasesReady.ID, body, CasesReady.NOON, "Room 2");
-        SessionKey key = as(members[0], () -> done(boards.call(call))).key();
+        SessionKey key = as(members[0], () -> done(boards.callSession(call))).key();
         as(members[0], () -> done(boards.open(key, 0)));
         for (String member : members) {
-            as(members[0], () -> done(boards.arrive(key, member)));
+            as(members[0], () -> done(boards.recordArrival(key, member)));
         }
         return new Sitting(cases, key, List.of(members));
     }
@@ -42,11 +42,11 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     public Sitting put(Collection<String> envelopes) {
-        as(chair(), () -> done(cases.office().the(AgendaService.class).put(key, envelopes)));
+        as(chair(), () -> done(cases.office().the(AgendaService.class).addToAgenda(key, envelopes)));
         return this;
     }
 
-    public BoardStep<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
+    public BoardActResult<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
         String reference = kind == MotionKind.REJECT ? CasesReady.REFERENCE : "";
         return as(
                 chair(),
@@ -54,7 +54,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                         .move(new MoveMotion(key, kind, seen(envelopes), Set.of(), List.of(reasons), reference, "")));
     }
 
-    public BoardStep<BoardMotion> move(MotionKind kind, String envelope, String because) {
+    public BoardActResult<BoardMotion> move(MotionKind kind, String envelope, String because) {
         return as(
                 chair(),
                 () -> motions()
@@ -67,9 +67,9 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     /** Puts the motion to the vote and notes the votes of the members in their order, {@code -} for none. */
-    public BoardMotion voted(BoardStep<BoardMotion> moved, String votes) {
+    public BoardMotion voted(BoardActResult<BoardMotion> moved, String votes) {
         BoardMotion motion = done(moved);
-        as(chair(), () -> done(motions().put(motion.key(), motion.version())));
+        as(chair(), () -> done(motions().putToVote(motion.key(), motion.version())));
         List<String> words = Arrays.asList(votes.split(" "));
         for (int i = 0; i < words.size(); i++) {
             note(motion.key(), members.get(i), words.get(i));
@@ -82,12 +82,12 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                 .ifPresent(vote -> as(chair(), () -> done(motions().vote(new CastVote(motion, member, vote)))));
     }
 
-    public VoteClosed close(BoardMotion motion) {
+    public VoteClosingResult close(BoardMotion motion) {
         return as(chair(), () -> motions().close(motion.key(), motion.version()));
     }
 
     /** Moves, votes and closes. */
-    public VoteClosed closed(BoardStep<BoardMotion> moved, String votes) {
+    public VoteClosingResult closed(BoardActResult<BoardMotion> moved, String votes) {
         return close(voted(moved, votes));
     }
 
@@ -99,23 +99,23 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return cases.office().the(MotionService.class);
     }
 
-    public static <T> T done(BoardStep<T> step) {
-        if (step instanceof BoardStep.Done<T> done) {
+    public static <T> T done(BoardActResult<T> step) {
+        if (step instanceof BoardActResult.Done<T> done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((BoardStep.Refused<T>) step).words());
+        throw new AssertionError("refused: " + ((BoardActResult.Refused<T>) step).words());
     }
 
-    public static String refused(BoardStep<?> step) {
-        if (step instanceof BoardStep.Refused<?> refused) {
+    public static String refused(BoardActResult<?> step) {
+        if (step instanceof BoardActResult.Refused<?> refused) {
             return codes(refused.why().stream());
         }
         throw new AssertionError("not refused: " + step);
     }
 
     /** The codes of all refusals, those of cases after the number of the case. */
-    public static String refused(VoteClosed closed) {
-        if (closed instanceof VoteClosed.Refused refused) {
+    public static String refused(VoteClosingResult closed) {
+        if (closed instanceof VoteClosingResult.Refused refused) {
             Stream<String> ofCases = refused.ofCases().entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())
                     .map(one -> one.getKey().envelopeNo() + " " + codes(one.getValue().stream()));

@@ -16,9 +16,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.proviso.board.motion.VoteClosed;
+import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnBothDatabases;
@@ -37,11 +37,11 @@ class TwoBodiesTest {
     }
 
     private static Sitting first(CasesReady cases) {
-        return Sitting.of(cases, Body.FIRST, "eve", "fay");
+        return Sitting.of(cases, BodyKind.FIRST, "eve", "fay");
     }
 
     private static Sitting second(CasesReady cases) {
-        return Sitting.of(cases, Body.SECOND, "gil", "hal");
+        return Sitting.of(cases, BodyKind.SECOND, "gil", "hal");
     }
 
     @OnBothDatabases
@@ -49,19 +49,19 @@ class TwoBodiesTest {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
-        VoteClosed waits = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
-        assertThat(((VoteClosed.WaitsForOtherBody) waits).motion())
+        VoteClosingResult waits = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
+        assertThat(((VoteClosingResult.WaitsForOtherBody) waits).motion())
                 .returns(MotionResult.CARRIED, BoardMotion::end)
                 .returns("The motion to reject carried, 2 to 0: waits for the other body.", BoardMotion::words);
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
-        VoteClosed closed = first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
-        assertThat(((VoteClosed.Settled) closed).now()).hasSize(2);
-        assertThat(((VoteClosed.Settled) closed).motion())
+        VoteClosingResult closed = first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
+        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
+        assertThat(((VoteClosingResult.Settled) closed).motion())
                 .returns("The motion to reject carried, 1 to 0 and 2 to 0: reject.", BoardMotion::words)
                 .returns(new MotionKey(second.key(), 1), BoardMotion::joined);
         assertThat(second.motion(new MotionKey(second.key(), 1)).joined()).isEqualTo(new MotionKey(first.key(), 1));
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
-                .returns(DecidedAs.REJECT, Decision::as)
+                .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns("two_bodies", Decision::decider);
         List<LedgerEntry> chain = office.the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000);
         assertThat(chain.get(chain.size() - 1).payload()).containsEntry("read_with", "session-2/motion-1");
@@ -74,11 +74,12 @@ class TwoBodiesTest {
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
         first.closed(first.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes");
-        VoteClosed closed = second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "no no");
-        assertThat(((VoteClosed.Settled) closed).motion().end()).isEqualTo(MotionResult.FAILED);
+        VoteClosingResult closed =
+                second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "no no");
+        assertThat(((VoteClosingResult.Settled) closed).motion().end()).isEqualTo(MotionResult.FAILED);
         assertThat(first.motion(new MotionKey(first.key(), 1)).end()).isEqualTo(MotionResult.CARRIED);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
-                .returns(DecidedAs.COUNT, Decision::as)
+                .returns(DecisionOutcome.COUNT, Decision::as)
                 .extracting(Decision::departsBecause)
                 .asString()
                 .startsWith("The motion to reject failed, 2 to 0 and 0 to 2: count. By the rule on");
@@ -92,25 +93,25 @@ class TwoBodiesTest {
         first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
         assertThat(second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
                 .as("one of the two envelopes only")
-                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(second.closed(second.move(MotionKind.REJECT, LATE, WRONG_PARTY_BALLOT), "yes yes"))
                 .as("another reason")
-                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(first.closed(first.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
                 .as("the second body voted otherwise since")
-                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
-                .isInstanceOf(VoteClosed.Settled.class);
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(cases.now("P-1058").state()).isEqualTo(CaseState.READY);
     }
 
     @OnBothDatabases
     void a_vote_of_one_body_does_not_stand_where_its_own_rules_are_broken(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
-        Sitting alone = Sitting.of(cases, Body.FIRST, "eve").put(LATE);
+        Sitting alone = Sitting.of(cases, BodyKind.FIRST, "eve").put(LATE);
         BoardMotion motion = alone.voted(alone.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes");
         assertThat(refused(alone.close(motion))).isEqualTo("no_quorum");
-        as("eve", () -> done(office.the(BoardService.class).arrive(alone.key(), "ben")));
+        as("eve", () -> done(office.the(BoardService.class).recordArrival(alone.key(), "ben")));
         alone.note(motion.key(), "ben", "yes");
         assertThat(refused(alone.close(alone.motion(motion.key()))))
                 .as("ben read the proposal a second time")
@@ -128,18 +129,18 @@ class TwoBodiesTest {
         ExecutorService both = Executors.newFixedThreadPool(2);
         try {
             CountDownLatch start = new CountDownLatch(1);
-            Future<VoteClosed> closing = both.submit(() -> at(start, first, one));
-            Future<VoteClosed> closingToo = both.submit(() -> at(start, second, other));
+            Future<VoteClosingResult> closing = both.submit(() -> at(start, first, one));
+            Future<VoteClosingResult> closingToo = both.submit(() -> at(start, second, other));
             start.countDown();
             assertThat(List.of(closing.get(), closingToo.get()))
-                    .hasAtLeastOneElementOfType(VoteClosed.WaitsForOtherBody.class)
-                    .hasAtLeastOneElementOfType(VoteClosed.Settled.class);
+                    .hasAtLeastOneElementOfType(VoteClosingResult.WaitsForOtherBody.class)
+                    .hasAtLeastOneElementOfType(VoteClosingResult.Settled.class);
         } finally {
             both.shutdownNow();
         }
     }
 
-    private static VoteClosed at(CountDownLatch start, Sitting sitting, BoardMotion motion)
+    private static VoteClosingResult at(CountDownLatch start, Sitting sitting, BoardMotion motion)
             throws InterruptedException {
         start.await();
         return sitting.close(motion);
@@ -152,10 +153,12 @@ class TwoBodiesTest {
         Sitting second = second(cases);
         BoardService boards = office.the(BoardService.class);
         OfficeTime.set(office, CasesReady.NOON.plusMinutes(1));
-        as("eve", () -> done(boards.leave(first.key(), "fay")));
-        assertThat(refused(as("gil", () -> boards.arrive(second.key(), "fay")))).isEqualTo("sits_on_the_other_body");
-        assertThat(refused(
-                        as("gil", () -> boards.call(new CallSession(CasesReady.ID, Body.BOARD, CasesReady.NOON, "")))))
+        as("eve", () -> done(boards.recordDeparture(first.key(), "fay")));
+        assertThat(refused(as("gil", () -> boards.recordArrival(second.key(), "fay"))))
+                .isEqualTo("sits_on_the_other_body");
+        assertThat(refused(as(
+                        "gil",
+                        () -> boards.callSession(new CallSession(CasesReady.ID, BodyKind.BOARD, CasesReady.NOON, "")))))
                 .isEqualTo("no_such_body");
     }
 
@@ -165,15 +168,15 @@ class TwoBodiesTest {
         Sitting first = first(cases).put(COUNT);
         Sitting second = second(cases).put(COUNT);
         assertThat(first.closed(first.move(MotionKind.TABLE, "P-1012", "Tomorrow."), "yes yes"))
-                .isInstanceOf(VoteClosed.StaysOpen.class);
+                .isInstanceOf(VoteClosingResult.StaysOpen.class);
         first.closed(first.move(MotionKind.COUNT, COUNT), "yes yes");
         second.closed(second.move(MotionKind.COUNT, COUNT), "yes yes");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
         assertThat(second.closed(second.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes"))
-                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
         assertThat(first.closed(first.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes"))
-                .isInstanceOf(VoteClosed.Settled.class);
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.OPEN);
     }
 }

@@ -16,19 +16,19 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The identities of the canvass, on a county of two voting locations. */
 class ReconciliationTest {
 
-    private static final Set<Identity> ALL = EnumSet.allOf(Identity.class);
+    private static final Set<BalanceRule> ALL = EnumSet.allOf(BalanceRule.class);
 
     @Test
     void holds_in_every_location_and_the_county_where_all_adds_up() {
-        List<Balance> balances = Reconciliation.of(SmallCounty.accounts(MILL_POND, TOWN_HALL), ALL);
-        assertThat(balances).allMatch(Balance.Holds.class::isInstance).hasSize(8 + 8 + 15);
+        List<BalanceResult> balances = Reconciliation.reconcile(SmallCounty.accounts(MILL_POND, TOWN_HALL), ALL);
+        assertThat(balances).allMatch(BalanceResult.Holds.class::isInstance).hasSize(8 + 8 + 15);
         assertThat(balances.get(0).place()).isEqualTo("Mill Pond Library");
         assertThat(balances.get(30).place()).isEqualTo("The county");
     }
 
     @Test
     void says_in_a_plain_sentence_what_does_not_add_up() {
-        Counts one = MILL_POND.with(Figure.RECEIVED, 10);
+        PlaceFigures one = MILL_POND.with(Figure.RECEIVED, 10);
         assertThat(differing(SmallCounty.accounts(one, TOWN_HALL)))
                 .contains(
                         "Mill Pond Library sent back 11 envelopes and logged 10.",
@@ -37,17 +37,17 @@ class ReconciliationTest {
 
     @Test
     void says_by_how_many_and_which_way_it_differs() {
-        Balance.Differs less = onlyOne(MILL_POND.with(Figure.SENT_BACK, 9), Identity.SENT_BACK_ARRIVED);
-        Balance.Differs more = onlyOne(MILL_POND.with(Figure.SENT_BACK, 12), Identity.SENT_BACK_ARRIVED);
+        BalanceResult.Differs less = onlyOne(MILL_POND.with(Figure.SENT_BACK, 9), BalanceRule.SENT_BACK_ARRIVED);
+        BalanceResult.Differs more = onlyOne(MILL_POND.with(Figure.SENT_BACK, 12), BalanceRule.SENT_BACK_ARRIVED);
         assertThat(less.by()).isEqualTo(-2);
         assertThat(more.by()).isOne();
     }
 
     @Test
     void takes_empty_envelopes_off_the_ballots_handed_off() {
-        Accounts sound = SmallCounty.accounts(MILL_POND, TOWN_HALL);
-        Accounts none =
-                new Accounts(Hours.REGULAR, sound.locations(), sound.ofCounty().with(Figure.EMPTY, 0));
+        CanvassFigures sound = SmallCounty.accounts(MILL_POND, TOWN_HALL);
+        CanvassFigures none = new CanvassFigures(
+                VotingHours.REGULAR, sound.locations(), sound.ofCounty().with(Figure.EMPTY, 0));
         assertThat(differing(none))
                 .containsExactly("The county handed off 11 ballots and counted 10, counted in part 2, found empty 0,"
                         + " which makes 12.");
@@ -55,9 +55,9 @@ class ReconciliationTest {
 
     @Test
     void says_which_number_nobody_has_noted() {
-        Counts silent = TOWN_HALL.without(Figure.UNUSED);
-        assertThat(Reconciliation.of(SmallCounty.accounts(MILL_POND, silent), Set.of(Identity.STOCK)))
-                .extracting(Balance::words)
+        PlaceFigures silent = TOWN_HALL.without(Figure.UNUSED);
+        assertThat(Reconciliation.reconcile(SmallCounty.accounts(MILL_POND, silent), Set.of(BalanceRule.STOCK)))
+                .extracting(BalanceResult::words)
                 .containsExactly(
                         "Mill Pond Library was given 35 envelopes and issued 12, spoiled 1, brought back unused 20,"
                                 + " reported missing 2, which makes 35.",
@@ -68,23 +68,23 @@ class ReconciliationTest {
     @ParameterizedTest
     @EnumSource(value = Figure.class, mode = EnumSource.Mode.EXCLUDE, names = "BY_LOCATION")
     void never_takes_a_number_that_is_not_noted_for_zero(Figure figure) {
-        Accounts sound = SmallCounty.accounts(MILL_POND, TOWN_HALL);
-        Accounts silent = new Accounts(
-                Hours.REGULAR,
+        CanvassFigures sound = SmallCounty.accounts(MILL_POND, TOWN_HALL);
+        CanvassFigures silent = new CanvassFigures(
+                VotingHours.REGULAR,
                 Map.of("Mill Pond Library", MILL_POND.without(figure), "Town Hall", TOWN_HALL.without(figure)),
                 sound.ofCounty().without(figure));
-        assertThat(Reconciliation.of(silent, ALL))
-                .noneMatch(Balance.Differs.class::isInstance)
-                .filteredOn(Balance.CannotBeChecked.class::isInstance)
+        assertThat(Reconciliation.reconcile(silent, ALL))
+                .noneMatch(BalanceResult.Differs.class::isInstance)
+                .filteredOn(BalanceResult.CannotBeChecked.class::isInstance)
                 .isNotEmpty()
                 .allMatch(one -> one.identity().figures().contains(figure));
     }
 
     @Test
     void asks_for_nothing_pending_only_at_certification() {
-        Accounts pending = SmallCounty.accounts(MILL_POND.with(Figure.HELD_BY_LAW, 2), TOWN_HALL);
-        assertThat(Reconciliation.of(pending, Identity.beforeCertification()))
-                .allMatch(Balance.Holds.class::isInstance);
+        CanvassFigures pending = SmallCounty.accounts(MILL_POND.with(Figure.HELD_BY_LAW, 2), TOWN_HALL);
+        assertThat(Reconciliation.reconcile(pending, BalanceRule.beforeCertification()))
+                .allMatch(BalanceResult.Holds.class::isInstance);
         assertThat(differing(pending))
                 .containsExactly(
                         "Mill Pond Library left undecided 3 envelopes and must hold for a late identification or a"
@@ -94,16 +94,16 @@ class ReconciliationTest {
 
     @Test
     void keeps_extended_hours_apart() {
-        Accounts late = SmallCounty.accounts(Hours.EXTENDED, Map.of("Town Hall", TOWN_HALL));
-        assertThat(Reconciliation.of(late, ALL))
-                .allMatch(Balance.Holds.class::isInstance)
-                .extracting(Balance::place)
+        CanvassFigures late = SmallCounty.accounts(VotingHours.EXTENDED, Map.of("Town Hall", TOWN_HALL));
+        assertThat(Reconciliation.reconcile(late, ALL))
+                .allMatch(BalanceResult.Holds.class::isInstance)
+                .extracting(BalanceResult::place)
                 .containsOnly("Town Hall in extended hours", "The county in extended hours");
     }
 
     @Test
     void has_the_identities_of_the_offices_list() {
-        assertThat(ALL).extracting(Identity::number).containsOnly(1, 2, 3, 4, 5, 6, 7, 9);
+        assertThat(ALL).extracting(BalanceRule::number).containsOnly(1, 2, 3, 4, 5, 6, 7, 9);
     }
 
     @ParameterizedTest
@@ -115,38 +115,39 @@ class ReconciliationTest {
         "18, 16, 1, '16 are received, and 18 were before; a correction of 1 is logged.'"
     })
     void finds_what_became_less_without_a_correction(int before, int after, int corrected, String words) {
-        List<String> fallen = Progress.fallen(
+        List<String> fallen = DailyProgressRule.fallen(
                 MILL_POND.with(Figure.RECEIVED, before),
                 MILL_POND.with(Figure.RECEIVED, after),
-                Map.of(Progress.RECEIVED, corrected));
+                Map.of(DailyProgressRule.RECEIVED, corrected));
         assertThat(String.join(" ", fallen)).isEqualTo(words);
     }
 
     @Test
     void lets_a_rejection_turn_into_a_count_but_finds_a_count_that_vanished() {
-        Counts turned = MILL_POND.with(Figure.REJECTED, 0).with(Figure.COUNTED, 6);
-        assertThat(Progress.fallen(MILL_POND, turned, Map.of())).isEmpty();
-        assertThat(Progress.fallen(turned, MILL_POND, Map.of()))
+        PlaceFigures turned = MILL_POND.with(Figure.REJECTED, 0).with(Figure.COUNTED, 6);
+        assertThat(DailyProgressRule.fallen(MILL_POND, turned, Map.of())).isEmpty();
+        assertThat(DailyProgressRule.fallen(turned, MILL_POND, Map.of()))
                 .containsExactly("7 are counted, and 8 were before; a correction of 0 is logged.");
     }
 
     @Test
     void cannot_check_progress_without_both_numbers() {
-        assertThat(Progress.fallen(MILL_POND, MILL_POND.without(Figure.REJECTED), Map.of()))
+        assertThat(DailyProgressRule.fallen(MILL_POND, MILL_POND.without(Figure.REJECTED), Map.of()))
                 .containsExactly("It cannot be checked that no fewer are decided than before.");
-        assertThat(Progress.fallen(MILL_POND.without(Figure.COUNTED), MILL_POND, Map.of()))
+        assertThat(DailyProgressRule.fallen(MILL_POND.without(Figure.COUNTED), MILL_POND, Map.of()))
                 .hasSize(2);
     }
 
-    private static Balance.Differs onlyOne(Counts millPond, Identity identity) {
-        return (Balance.Differs) Reconciliation.of(SmallCounty.accounts(millPond, TOWN_HALL), Set.of(identity))
-                .get(0);
+    private static BalanceResult.Differs onlyOne(PlaceFigures millPond, BalanceRule identity) {
+        return (BalanceResult.Differs)
+                Reconciliation.reconcile(SmallCounty.accounts(millPond, TOWN_HALL), Set.of(identity))
+                        .get(0);
     }
 
-    private static List<String> differing(Accounts accounts) {
-        return Reconciliation.of(accounts, ALL).stream()
-                .filter(Balance.Differs.class::isInstance)
-                .map(Balance::words)
+    private static List<String> differing(CanvassFigures accounts) {
+        return Reconciliation.reconcile(accounts, ALL).stream()
+                .filter(BalanceResult.Differs.class::isInstance)
+                .map(BalanceResult::words)
                 .toList();
     }
 }

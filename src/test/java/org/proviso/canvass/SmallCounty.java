@@ -5,15 +5,15 @@ import java.util.Map;
 /** Counts of an invented county that add up, to be changed figure by figure. */
 final class SmallCounty {
 
-    static final Counts MILL_POND = location(11, 2, 1, 3);
-    static final Counts TOWN_HALL = location(7, 0, 2, 0);
+    static final PlaceFigures MILL_POND = location(11, 2, 1, 3);
+    static final PlaceFigures TOWN_HALL = location(7, 0, 2, 0);
 
     private SmallCounty() {}
 
     /** Of so many received so many count in part, are rejected and are undecided; one that went out never came. */
-    static Counts location(int received, int part, int rejected, int pending) {
+    static PlaceFigures location(int received, int part, int rejected, int pending) {
         int issued = received + 1;
-        return new Counts(Map.of())
+        return new PlaceFigures(Map.of())
                 .with(Figure.SUPPLIED, issued + 1 + 20 + 2)
                 .with(Figure.ISSUED, issued)
                 .with(Figure.SPOILED, 1)
@@ -34,10 +34,10 @@ final class SmallCounty {
                 .with(Figure.BY_REJECTION_REASON, rejected);
     }
 
-    static Accounts accounts(Hours hours, Map<String, Counts> locations) {
-        Counts sum = Counts.sum(locations.values());
+    static CanvassFigures accounts(VotingHours hours, Map<String, PlaceFigures> locations) {
+        PlaceFigures sum = PlaceFigures.sum(locations.values());
         int counted = sum.number(Figure.COUNTED) + sum.number(Figure.COUNTED_IN_PART);
-        Counts county = new Counts(Map.of(Figure.RECEIVED, sum.number(Figure.RECEIVED)))
+        PlaceFigures county = new PlaceFigures(Map.of(Figure.RECEIVED, sum.number(Figure.RECEIVED)))
                 .with(Figure.EMPTY, 1)
                 .with(Figure.HANDED_OFF, counted - 1)
                 .with(Figure.TABULATED, counted - 1)
@@ -46,12 +46,13 @@ final class SmallCounty {
                 .with(Figure.CURE_DEFECTS, 5)
                 .with(Figure.ASK_NOTICES, 5)
                 .with(Figure.OUTCOME_NOTICES, sum.number(Figure.REJECTED) + sum.number(Figure.COUNTED_IN_PART));
-        return new Accounts(hours, locations, county);
+        return new CanvassFigures(hours, locations, county);
     }
 
-    static Accounts accounts(Counts millPond, Counts townHall) {
-        Accounts sound = accounts(Hours.REGULAR, Map.of("Mill Pond Library", MILL_POND, "Town Hall", TOWN_HALL));
-        return new Accounts(
-                Hours.REGULAR, Map.of("Mill Pond Library", millPond, "Town Hall", townHall), sound.ofCounty());
+    static CanvassFigures accounts(PlaceFigures millPond, PlaceFigures townHall) {
+        CanvassFigures sound =
+                accounts(VotingHours.REGULAR, Map.of("Mill Pond Library", MILL_POND, "Town Hall", TOWN_HALL));
+        return new CanvassFigures(
+                VotingHours.REGULAR, Map.of("Mill Pond Library", millPond, "Town Hall", townHall), sound.ofCounty());
     }
 }

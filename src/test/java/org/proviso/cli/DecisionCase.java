@@ -12,9 +12,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.rules.Basis;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.files.packs.RulePacks;
 
@@ -103,14 +103,14 @@ record DecisionCase(
     private List<CountyRuling> rulings() {
         ResolvedPack law = PackResolver.resolve(RulePacks.load(pack()), election, List.of());
         List<CountyRuling> rulings = new ArrayList<>();
-        for (Given given : law.all()) {
+        for (ResolvedRule given : law.all()) {
             if (given.isKnown() && given.basis() == Basis.MEMORY && !isGiven(given.rule())) {
                 rulings.add(ruling(given.rule().key(), "", "confirmed for the test"));
             }
         }
         for (Parameter parameter : parameters()) {
             if (parameter.state().equals(state())) {
-                Given given = law.of(Rule.find(parameter.rule()).orElseThrow());
+                ResolvedRule given = law.of(Rule.find(parameter.rule()).orElseThrow());
                 if (!isStatesOwn(given)) {
                     rulings.add(ruling(parameter.rule(), parameter.value(), parameter.source()));
                 } else if (!given.isFirm()) {
@@ -127,7 +127,7 @@ record DecisionCase(
     }
 
     /** Known by the state's own pack; what only the federal floor says gives way to the state's law. */
-    private boolean isStatesOwn(Given given) {
+    private boolean isStatesOwn(ResolvedRule given) {
         return given.isKnown() && !pack().equals("us");
     }
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.election.ElectionFolder;
 
@@ -151,7 +151,8 @@ class SampleTruthTest {
     }
 
     private static List<Truth> truths(String name) {
-        Columns columns = Columns.of("envelope_no", "voter_id", "outcome", "contests", "signature", "scenario", "note");
+        CsvColumns columns =
+                CsvColumns.of("envelope_no", "voter_id", "outcome", "contests", "signature", "scenario", "note");
         return CsvTable.read(
                         SAMPLES.resolve("truth").resolve(name + ".csv"),
                         columns,

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.proviso.core.ReceiptNumber.Slip;
+import org.proviso.core.ReceiptNumber.Problem;
 
 class ReceiptNumberTest {
 
@@ -42,10 +42,10 @@ class ReceiptNumberTest {
 
     @Test
     void what_is_wrong_is_said() {
-        assertThat(ReceiptNumber.slip("4817-2206-4")).contains(Slip.CHECK_DIGIT);
-        assertThat(ReceiptNumber.slip("4817-2206")).contains(Slip.NOT_NINE_DIGITS);
-        assertThat(ReceiptNumber.slip("")).contains(Slip.NOT_NINE_DIGITS);
-        assertThat(ReceiptNumber.slip("869H-Q7MF")).contains(Slip.NOT_ONLY_DIGITS);
+        assertThat(ReceiptNumber.slip("4817-2206-4")).contains(Problem.CHECK_DIGIT);
+        assertThat(ReceiptNumber.slip("4817-2206")).contains(Problem.NOT_NINE_DIGITS);
+        assertThat(ReceiptNumber.slip("")).contains(Problem.NOT_NINE_DIGITS);
+        assertThat(ReceiptNumber.slip("869H-Q7MF")).contains(Problem.NOT_ONLY_DIGITS);
         assertThat(ReceiptNumber.find("4817-2206-4")).isEmpty();
     }
 
@@ -62,7 +62,7 @@ class ReceiptNumberTest {
             @ForAll @IntRange(min = 1, max = 9) int more) {
         char[] digits = ReceiptNumber.of(eight(number)).digits().toCharArray();
         digits[place] = (char) ('0' + (digits[place] - '0' + more) % 10);
-        assertThat(ReceiptNumber.slip(new String(digits))).contains(Slip.CHECK_DIGIT);
+        assertThat(ReceiptNumber.slip(new String(digits))).contains(Problem.CHECK_DIGIT);
     }
 
     /** Of the ten states that the sum can be in and ninety unequal pairs, twenty pass: two in ninety. */

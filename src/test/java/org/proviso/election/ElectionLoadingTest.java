@@ -55,7 +55,7 @@ class ElectionLoadingTest {
     @OnBothDatabases
     void what_is_in_the_tables_is_what_is_in_the_files(TestOffice office) {
         ElectionService elections = asSupervisor(office);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadOutcome(ID, false));
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(ID, false));
         assertThat(elections.all()).containsExactly(ID);
         assertThat(elections.find(ID)).contains(files.election());
         BallotStore ballots = office.the(BallotStore.class);
@@ -107,8 +107,8 @@ class ElectionLoadingTest {
     void the_same_files_again_are_recognised_and_not_doubled(TestOffice office) throws IOException {
         ElectionService elections = asSupervisor(office);
         elections.load(PRIMARY);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadOutcome(ID, true));
-        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadOutcome(ID, true));
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(ID, true));
+        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadResult(ID, true));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
         assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).entries())
                 .isOne();

@@ -9,7 +9,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.core.rules.PackResolver;
@@ -68,7 +68,8 @@ class CalendarFileTest {
     @Test
     void dates_what_counts_from_the_meeting_once_the_meeting_is_set() {
         DeadlineBook kansas = book("us-ks");
-        String set = CalendarFile.text(kansas.with(Anchor.BOARD_MEETING, LocalDateTime.of(2026, 11, 16, 10, 0)), null);
+        String set = CalendarFile.text(
+                kansas.with(DeadlineAnchor.BOARD_MEETING, LocalDateTime.of(2026, 11, 16, 10, 0)), null);
 
         assertThat(CalendarFile.text(kansas, null)).doesNotContain("UID:cure.identification");
         assertThat(event(unfolded(set), "cure.identification")).contains("\r\nDTSTART:20261116T100000\r\n");

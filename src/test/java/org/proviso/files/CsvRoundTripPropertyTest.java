@@ -12,7 +12,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvOutput;
 import org.proviso.files.csv.CsvTable;
 
@@ -25,7 +25,7 @@ class CsvRoundTripPropertyTest {
         Path file = Files.createTempFile("round-trip", ".csv");
         try {
             CsvOutput.write(file, HEADER, out -> rows.forEach(out::row));
-            Columns columns = Columns.of("a", "b", "c");
+            CsvColumns columns = CsvColumns.of("a", "b", "c");
             List<String> warnings = new ArrayList<>();
 
             List<List<String>> again = CsvTable.read(
@@ -44,7 +44,7 @@ class CsvRoundTripPropertyTest {
         Path file = Files.createTempFile("round-trip", ".csv");
         try {
             CsvOutput.write(file, List.of("a"), out -> out.row(cell));
-            assertThat(CsvTable.read(file, Columns.of("a"), w -> {}, row -> row.text("a"))
+            assertThat(CsvTable.read(file, CsvColumns.of("a"), w -> {}, row -> row.text("a"))
                             .values())
                     .containsExactly(cell);
         } finally {

@@ -13,7 +13,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
 
@@ -44,7 +44,7 @@ class LongLineTest {
     private void refusedCheaply(Path file, String reason) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getCurrentThreadAllocatedBytes();
-        refused(() -> CsvTable.read(file, Columns.of("a", "b"), w -> {}, CsvRow::line), "long.csv", 3, "", reason);
+        refused(() -> CsvTable.read(file, CsvColumns.of("a", "b"), w -> {}, CsvRow::line), "long.csv", 3, "", reason);
         assertThat(threads.getCurrentThreadAllocatedBytes() - before)
                 .as("bytes allocated")
                 .isLessThan(40L * MEGABYTE);

@@ -30,7 +30,7 @@ import org.proviso.core.StreetSegment;
 import org.proviso.core.Transmittal;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.YesNo;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 import org.proviso.files.election.BallotStyleReader;
 import org.proviso.files.election.CheckInReader;
 import org.proviso.files.election.ContestReader;
@@ -64,7 +64,8 @@ class ReaderTest {
     @Test
     void groups_the_rows_of_a_ballot_style() {
         String header = "ballot_style,contest_id,party\n";
-        Rows<BallotStyleReader.Line> rows = read(BallotStyleReader::read, header + "7,GOV,\n8,GOV,B\n7,CLERK,\n");
+        NumberedRows<BallotStyleReader.StyleContest> rows =
+                read(BallotStyleReader::read, header + "7,GOV,\n8,GOV,B\n7,CLERK,\n");
 
         assertThat(BallotStyleReader.styles(rows))
                 .containsExactly(
@@ -236,7 +237,7 @@ class ReaderTest {
         bad(EnvelopeReader::read, EnvelopeRows.text(Map.of("envelope_no", "E-1", column, value)), 2, column, reason);
     }
 
-    private <T> List<T> good(BiFunction<Path, Consumer<String>, Rows<T>> reader, String text) {
+    private <T> List<T> good(BiFunction<Path, Consumer<String>, NumberedRows<T>> reader, String text) {
         return read(reader, text).values();
     }
 

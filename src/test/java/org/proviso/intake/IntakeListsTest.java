@@ -18,16 +18,16 @@ import org.proviso.access.Staff;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.intake.desk.CureDesk;
+import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.EnvelopeFilter;
-import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.FoundEnvelope;
+import org.proviso.intake.desk.IntakeEnvelopeRow;
 import org.proviso.intake.desk.LocationReturn;
-import org.proviso.intake.desk.NextToKey;
-import org.proviso.intake.desk.ReturnService;
+import org.proviso.intake.desk.LocationReturnService;
+import org.proviso.intake.desk.NextEnvelopeService;
 import org.proviso.intake.keying.KeyingService;
-import org.proviso.intake.keying.SaveDraft;
+import org.proviso.intake.keying.SaveKeyingDraft;
 
 /** The primary's 60 envelopes came keyed; Ines receives and keys P-2001, Otto keys it a second time. */
 class IntakeListsTest {
@@ -55,7 +55,7 @@ class IntakeListsTest {
 
     private static List<String> numbers(TestOffice office, EnvelopeFilter filter, String sought) {
         return office.the(EnvelopeListService.class).page(ID, filter, sought, 0, 100).stream()
-                .map(EnvelopeLine::envelopeNo)
+                .map(IntakeEnvelopeRow::envelopeNo)
                 .toList();
     }
 
@@ -64,20 +64,20 @@ class IntakeListsTest {
         received(office);
         assertThat(numbers(office, NOT_KEYED, "")).containsExactly(Keying.NUMBER);
         assertThat(count(office, KEYED_ONCE)).isEqualTo(60);
-        office.the(KeyingService.class).finish(keying.finish());
+        office.the(KeyingService.class).handIn(keying.finish());
         assertThat(count(office, NOT_KEYED)).isZero();
         assertThat(count(office, KEYED_ONCE)).isEqualTo(61);
         Staff.signIn("otto");
         keying.lastName = "Keel";
         keying.draftVersion = office.the(KeyingService.class)
-                .saveDraft(new SaveDraft(ID, Keying.NUMBER, 0, Map.of("last_name", "Keel")));
-        office.the(KeyingService.class).finish(keying.finish());
+                .saveDraft(new SaveKeyingDraft(ID, Keying.NUMBER, 0, Map.of("last_name", "Keel")));
+        office.the(KeyingService.class).handIn(keying.finish());
         assertThat(numbers(office, DIFFERING, "")).containsExactly(Keying.NUMBER);
-        EnvelopeLine line =
+        IntakeEnvelopeRow line =
                 office.the(EnvelopeListService.class).lastReceived(ID, 5).get(0);
         assertThat(line.keyed()).isEqualTo("two keyings differ in 1 box");
         keying.lastName = "Kell";
-        office.the(KeyingService.class).finish(keying.finish());
+        office.the(KeyingService.class).handIn(keying.finish());
         assertThat(count(office, DIFFERING)).isZero();
         assertThat(count(office, KEYED_ONCE)).isEqualTo(60);
     }
@@ -87,7 +87,7 @@ class IntakeListsTest {
         received(office);
         EnvelopeListService lists = office.the(EnvelopeListService.class);
         assertThat(lists.page(ID, ALL, "", 59, 10))
-                .extracting(EnvelopeLine::envelopeNo)
+                .extracting(IntakeEnvelopeRow::envelopeNo)
                 .hasSize(2)
                 .last()
                 .isEqualTo(Keying.NUMBER);
@@ -102,9 +102,9 @@ class IntakeListsTest {
         keying.envelopeNo = "P-2002";
         keying.receiptNo = "3333-3333-9";
         office.the(ReceivingService.class).receive(keying.receive());
-        NextToKey next = office.the(NextToKey.class);
+        NextEnvelopeService next = office.the(NextEnvelopeService.class);
         assertThat(next.first(ID)).contains(Keying.NUMBER);
-        office.the(KeyingService.class).saveDraft(new SaveDraft(ID, "P-2002", 0, Map.of()));
+        office.the(KeyingService.class).saveDraft(new SaveKeyingDraft(ID, "P-2002", 0, Map.of()));
         assertThat(next.first(ID)).contains("P-2002");
         Staff.signIn("otto");
         assertThat(next.first(ID)).contains(Keying.NUMBER);
@@ -117,10 +117,10 @@ class IntakeListsTest {
         office.jdbc()
                 .sql("update envelope set received_at = recorded_at where received_at is null")
                 .update();
-        office.the(KeyingService.class).finish(keying.finish());
-        assertThat(office.the(NextToKey.class).second(ID)).isEmpty();
+        office.the(KeyingService.class).handIn(keying.finish());
+        assertThat(office.the(NextEnvelopeService.class).second(ID)).isEmpty();
         Staff.signIn("otto");
-        assertThat(office.the(NextToKey.class).second(ID)).contains(Keying.NUMBER);
+        assertThat(office.the(NextEnvelopeService.class).second(ID)).contains(Keying.NUMBER);
     }
 
     @OnBothDatabases
@@ -129,7 +129,7 @@ class IntakeListsTest {
         office.the(TransmittalService.class)
                 .record(new RecordTransmittal(
                         ID, "Library", LocalDate.of(2026, 8, 4), "B9", "11", "12", 60, 2, 0, 57, 3, 0, 0));
-        List<LocationReturn> all = office.the(ReturnService.class).all(ID);
+        List<LocationReturn> all = office.the(LocationReturnService.class).all(ID);
         LocationReturn library = all.stream()
                 .filter(one -> one.votingLocation().equals("Library"))
                 .findFirst()
@@ -146,7 +146,7 @@ class IntakeListsTest {
     @OnBothDatabases
     void a_voter_who_brings_something_is_found_by_number_receipt_or_name_and_told_until_when(TestOffice office) {
         received(office);
-        CureDesk desk = office.the(CureDesk.class);
+        CureLookupService desk = office.the(CureLookupService.class);
         assertThat(desk.find(ID, " 222222220 ", 5))
                 .extracting(FoundEnvelope::envelopeNo)
                 .containsExactly(Keying.NUMBER);
@@ -164,7 +164,9 @@ class IntakeListsTest {
         Staff.hire(office, "ada", Role.ADMINISTRATOR);
         Staff.signIn("ada");
         assertThatThrownBy(() -> count(office, ALL)).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> office.the(ReturnService.class).all(ID)).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> office.the(NextToKey.class).first(ID)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> office.the(LocationReturnService.class).all(ID))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> office.the(NextEnvelopeService.class).first(ID))
+                .isInstanceOf(NotPermittedException.class);
     }
 }

@@ -1,7 +1,7 @@
 package org.proviso.journey;
 
 import java.util.concurrent.TimeUnit;
-import org.proviso.canvass.ReplayService;
+import org.proviso.canvass.ElectionReplayService;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 
@@ -45,6 +45,6 @@ public final class ActsBench {
                 people,
                 crowd.accepted.size() / seconds,
                 crowd,
-                office.the(ReplayService.class).of(Primary.ID).isWhole());
+                office.the(ElectionReplayService.class).replay(Primary.ID).isWhole());
     }
 }

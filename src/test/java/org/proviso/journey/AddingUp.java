@@ -4,12 +4,12 @@ import static org.proviso.journey.Office.as;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.proviso.canvass.Accounts;
+import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.Closing;
+import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
-import org.proviso.canvass.Hours;
 import org.proviso.canvass.NoteFigure;
+import org.proviso.canvass.VotingHours;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
@@ -67,14 +67,14 @@ final class AddingUp {
     void note(String place, Figure figure, int number, String because) {
         as("carl", () -> {
             office.the(CanvassService.class)
-                    .note(new NoteFigure(election, place, Hours.REGULAR, figure, number, because));
+                    .noteFigure(new NoteFigure(election, place, VotingHours.REGULAR, figure, number, because));
             return true;
         });
     }
 
     /** Every location reports nothing missing; the mail-ballot office's log stands for a return. */
     void noteTheUsual(int fromMailOffice) {
-        for (Accounts accounts :
+        for (CanvassFigures accounts :
                 as("carl", () -> office.the(CanvassService.class).accounts(election))) {
             accounts.locations().keySet().forEach(place -> {
                 note(place, Figure.MISSING, 0, "Stock counted.");
@@ -90,7 +90,7 @@ final class AddingUp {
         log.forEach((figure, number) -> note("Mail-ballot office", figure, number, "Hand-over log."));
     }
 
-    Closing close() {
-        return as("dora", () -> office.the(CanvassService.class).close(election));
+    ElectionClosingResult close() {
+        return as("dora", () -> office.the(CanvassService.class).closeElection(election));
     }
 }

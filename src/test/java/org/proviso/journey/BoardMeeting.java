@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.board.BoardStep;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MoveMotion;
@@ -22,7 +22,7 @@ import org.proviso.board.agenda.AgendaLine;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
-import org.proviso.board.motion.VoteClosed;
+import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
 
@@ -42,7 +42,7 @@ final class BoardMeeting {
     /** Holds the session; how many envelopes it settled. */
     int hold(LocalDateTime when) {
         SessionKey session = open(when);
-        as("eve", () -> done(office.the(AgendaService.class).putAllReady(session)));
+        as("eve", () -> done(office.the(AgendaService.class).addAllReady(session)));
         int settled = 0;
         for (List<AgendaLine> group : groups(session).values()) {
             settled += vote(session, group);
@@ -57,10 +57,10 @@ final class BoardMeeting {
     private SessionKey open(LocalDateTime when) {
         BoardService board = office.the(BoardService.class);
         BoardSession called =
-                as("eve", () -> done(board.call(new CallSession(election, Body.BOARD, when, "Board room"))));
+                as("eve", () -> done(board.callSession(new CallSession(election, BodyKind.BOARD, when, "Board room"))));
         as("eve", () -> done(board.open(called.key(), session(called.key()).version())));
         for (String member : MEMBERS) {
-            as("eve", () -> done(board.arrive(called.key(), member)));
+            as("eve", () -> done(board.recordArrival(called.key(), member)));
         }
         return called.key();
     }
@@ -71,7 +71,7 @@ final class BoardMeeting {
 
     private Map<String, List<AgendaLine>> groups(SessionKey session) {
         Map<String, List<AgendaLine>> groups = new TreeMap<>();
-        for (AgendaLine line : as("eve", () -> office.the(AgendaService.class).of(session))) {
+        for (AgendaLine line : as("eve", () -> office.the(AgendaService.class).agenda(session))) {
             String group = line.item().standsAlone()
                     ? "alone " + line.item().envelopeNo()
                     : "group " + line.item().group();
@@ -100,24 +100,24 @@ final class BoardMeeting {
                         List.copyOf(reasons),
                         kind == MotionKind.REJECT ? "As proposed for each" : "",
                         ""))));
-        BoardMotion put = as("fay", () -> done(motions.put(moved.key(), moved.version())));
+        BoardMotion put = as("fay", () -> done(motions.putToVote(moved.key(), moved.version())));
         BoardMotion voted = put;
         for (String member : MEMBERS) {
             voted = as("fay", () -> done(motions.vote(new CastVote(put.key(), member, Vote.YES))));
         }
         int version = voted.version();
-        VoteClosed closed = as("fay", () -> motions.close(put.key(), version));
-        if (closed instanceof VoteClosed.Settled settled) {
+        VoteClosingResult closed = as("fay", () -> motions.close(put.key(), version));
+        if (closed instanceof VoteClosingResult.Settled settled) {
             return settled.now().size();
         }
         throw new AssertionError(kind + " of " + envelopes.keySet() + ": "
-                + (closed instanceof VoteClosed.Refused refused ? refused.words() : closed));
+                + (closed instanceof VoteClosingResult.Refused refused ? refused.words() : closed));
     }
 
-    private static <T> T done(BoardStep<T> step) {
-        if (step instanceof BoardStep.Done<T> done) {
+    private static <T> T done(BoardActResult<T> step) {
+        if (step instanceof BoardActResult.Done<T> done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((BoardStep.Refused<T>) step).words());
+        throw new AssertionError("refused: " + ((BoardActResult.Refused<T>) step).words());
     }
 }

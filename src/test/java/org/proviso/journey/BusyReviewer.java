@@ -9,20 +9,20 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.adjudication.judging.Assessment;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.TestOffice;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
-import org.proviso.review.Propose;
+import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 
 /**
  * One of many reviewers who act at random, by a seed, on whatever case they come upon: take, confirm, look, propose,
@@ -98,21 +98,21 @@ public final class BusyReviewer {
     }
 
     private Optional<Done> looked(EnvelopeCase seen) {
-        SignatureLook look =
-                new SignatureLook(seen.key(), seen.version(), SignatureLook.Seen.AGREES, "Looked at closely.");
-        return done("answer_given", office.the(AnswerService.class).signature(look));
+        SignatureComparison look = new SignatureComparison(
+                seen.key(), seen.version(), SignatureComparison.Finding.AGREES, "Looked at closely.");
+        return done("answer_given", office.the(AnswerService.class).recordSignatureComparison(look));
     }
 
     private Optional<Done> proposed(EnvelopeCase seen) {
         Assessment says = office.the(AssessmentService.class).now(seen.key()).settled();
-        DecidedAs as = says.outcome().reasons().isEmpty() ? DecidedAs.COUNT : DecidedAs.REJECT;
-        Propose propose = new Propose(
+        DecisionOutcome as = says.outcome().reasons().isEmpty() ? DecisionOutcome.COUNT : DecisionOutcome.REJECT;
+        ProposeOutcome propose = new ProposeOutcome(
                 seen.key(), seen.version(), as, says.outcome().reasons(), "Example Election Code 5.3", "As I see it.");
         return done("proposed", office.the(ProposalService.class).propose(propose));
     }
 
-    private Optional<Done> done(String act, Outcome outcome) {
-        return outcome instanceof Outcome.Accepted accepted
+    private Optional<Done> done(String act, CaseActResult outcome) {
+        return outcome instanceof CaseActResult.Accepted accepted
                 ? Optional.of(new Done(
                         act,
                         accepted.now().key().envelopeNo(),

@@ -27,11 +27,11 @@ import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.release.Batch;
-import org.proviso.release.Release;
+import org.proviso.release.EnvelopeToOpen;
+import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
-import org.proviso.release.ToOpen;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
@@ -129,24 +129,24 @@ final class Canvass {
     int release(int empty) {
         ReleaseService releases = office.the(ReleaseService.class);
         as("carl", () -> {
-            releases.othersDone(ID);
+            releases.recordOtherBallotsComplete(ID);
             return true;
         });
         Set<String> waiting = new LinkedHashSet<>();
-        for (ToOpen one : releases.waiting(ID)) {
+        for (EnvelopeToOpen one : releases.waiting(ID)) {
             waiting.add(one.key().envelopeNo());
         }
-        Batch made = batch(as("hal", () -> releases.make(ID, waiting, "")));
+        Batch made = batch(as("hal", () -> releases.makeBatch(ID, waiting, "")));
         Batch begun = batch(as("hal", () -> releases.beginOpening(ID, made.number(), made.version())));
-        Batch opened = batch(as("ida", () -> releases.opened(ID, made.number(), begun.version(), empty)));
+        Batch opened = batch(as("ida", () -> releases.recordOpening(ID, made.number(), begun.version(), empty)));
         RemakeService remakes = office.the(RemakeService.class);
         for (RemakeSheet sheet : remakes.sheets(ID, made.number())) {
             as("hal", () -> {
-                remakes.begin(ID, made.number(), sheet.number(), sheet.version());
+                remakes.beginRemake(ID, made.number(), sheet.number(), sheet.version());
                 return true;
             });
             as("ida", () -> {
-                remakes.remade(ID, made.number(), sheet.number(), sheet.version() + 1);
+                remakes.recordRemake(ID, made.number(), sheet.number(), sheet.version() + 1);
                 return true;
             });
         }
@@ -154,12 +154,12 @@ final class Canvass {
                 .ballots();
     }
 
-    private static Batch batch(Release release) {
-        if (release instanceof Release.Done done) {
+    private static Batch batch(ReleaseActResult release) {
+        if (release instanceof ReleaseActResult.Done done) {
             return done.batch();
         }
         throw new AssertionError(
-                "refused: " + ((Release.Refused) release).refusal().words());
+                "refused: " + ((ReleaseActResult.Refused) release).refusal().words());
     }
 
     Map<CaseState, Integer> states() {
@@ -174,7 +174,7 @@ final class Canvass {
                 .map(line -> line.replace(",returned,", ",accepted,"))
                 .collect(Collectors.joining("\n", "", "\n"));
         Path newer = Files.writeString(temporary.resolve("mail-ballots.csv"), decided);
-        as("carl", () -> office.the(NewerFileService.class).bring(ID, SnapshotKind.MAIL_BALLOTS, newer));
+        as("carl", () -> office.the(NewerFileService.class).load(ID, SnapshotKind.MAIL_BALLOTS, newer));
     }
 
     int receivedFrom(String location) {

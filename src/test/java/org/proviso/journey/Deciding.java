@@ -15,7 +15,7 @@ import org.proviso.review.Proposal;
 import org.proviso.review.Settlement;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.decide.DecisionService;
-import org.proviso.review.decide.Settled;
+import org.proviso.review.decide.SettlementResult;
 
 /** Brings a case of the primary all the way: reviewed as the truth file says, read again, and settled as proposed. */
 public record Deciding(Primary primary) {
@@ -29,12 +29,12 @@ public record Deciding(Primary primary) {
                     () -> accepted(
                             proposals().secondReview(key, primary.now(key).version(), true, "")));
         }
-        Settled settled = as(
+        SettlementResult settled = as(
                 "eve",
                 () -> primary.office()
                         .services()
                         .inTransaction(() -> decisions().settle(List.of(settlement(key)), by())));
-        if (settled instanceof Settled.All all) {
+        if (settled instanceof SettlementResult.All all) {
             return all.now().get(0);
         }
         throw new AssertionError("not settled: " + settled);

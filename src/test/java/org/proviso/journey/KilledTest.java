@@ -101,7 +101,7 @@ class KilledTest {
     private void note(TestOffice office, String line) {
         String[] words = line.split(" ");
         String by = office.the(AccessService.class)
-                .whoIs(words[3])
+                .user(words[3])
                 .orElseThrow()
                 .actor()
                 .pseudonym();
@@ -128,6 +128,6 @@ class KilledTest {
                         .verify(LedgerChain.of(Primary.ID))
                         .fault())
                 .isEmpty();
-        assertThat(office.the(CaseReplay.class).of(Primary.ID).first()).isEmpty();
+        assertThat(office.the(CaseReplay.class).replay(Primary.ID).first()).isEmpty();
     }
 }

@@ -13,8 +13,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.proviso.access.AccessService;
-import org.proviso.canvass.OfficeReplay;
-import org.proviso.canvass.ReplayService;
+import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.ElectionReplayVerdict;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
@@ -48,7 +48,7 @@ class ManyAtOnceTest {
         Map<String, Integer> acts = new HashMap<>();
         crowd.accepted.forEach(done -> acts.merge(
                 done.act() + " " + done.envelopeNo() + " "
-                        + access.whoIs(done.by()).orElseThrow().actor().pseudonym(),
+                        + access.user(done.by()).orElseThrow().actor().pseudonym(),
                 1,
                 Integer::sum));
         return acts;
@@ -63,7 +63,7 @@ class ManyAtOnceTest {
         crowd.work(office, PEOPLE, 7, () -> {
             int attempt = attempts.incrementAndGet();
             if (attempt % 100 == 0) {
-                assertThat(office.the(CaseReplay.class).of(Primary.ID).first())
+                assertThat(office.the(CaseReplay.class).replay(Primary.ID).first())
                         .as("compared while others act")
                         .isEmpty();
             }
@@ -74,7 +74,7 @@ class ManyAtOnceTest {
         assertThat(crowd.accepted).hasSizeGreaterThan(100);
         assertThat(crowd.stale).as("people were in each other's way").hasPositiveValue();
         assertThat(inLedger(office)).isEqualTo(accepted(office, crowd));
-        OfficeReplay replay = office.the(ReplayService.class).of(Primary.ID);
+        ElectionReplayVerdict replay = office.the(ElectionReplayService.class).replay(Primary.ID);
         assertThat(replay.differences()).isEmpty();
         assertThat(replay.isWhole()).isTrue();
     }
@@ -97,7 +97,7 @@ class ManyAtOnceTest {
         for (int pair = 0; pair < voters.size(); pair++) {
             together(office, taken.get(2 * pair), taken.get(2 * pair + 1), voters.get(pair));
         }
-        assertThat(office.the(CaseReplay.class).of(Primary.ID).first()).isEmpty();
+        assertThat(office.the(CaseReplay.class).replay(Primary.ID).first()).isEmpty();
         assertThat(office.jdbc()
                         .sql("select count(*) from person")
                         .query(Integer.class)

@@ -4,8 +4,8 @@ import java.util.function.Supplier;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.database.TestOffice;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
 
@@ -42,10 +42,10 @@ public record Office(TestOffice services) {
         }
     }
 
-    public static EnvelopeCase accepted(Outcome outcome) {
-        if (outcome instanceof Outcome.Accepted done) {
+    public static EnvelopeCase accepted(CaseActResult outcome) {
+        if (outcome instanceof CaseActResult.Accepted done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((Outcome.Refused) outcome).words());
+        throw new AssertionError("refused: " + ((CaseActResult.Refused) outcome).words());
     }
 }

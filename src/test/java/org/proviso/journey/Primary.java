@@ -10,10 +10,10 @@ import org.proviso.core.deciding.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 
 /** The sample primary in a staffed office, on the day after the election at noon. */
 public record Primary(Office office, Map<String, Truth> truths) {
@@ -65,7 +65,7 @@ public record Primary(Office office, Map<String, Truth> truths) {
     }
 
     /** Why an act was refused. */
-    public static Refusal.Why why(Outcome outcome) {
-        return ((Outcome.Refused) outcome).why().get(0).why();
+    public static Refusal.Why why(CaseActResult outcome) {
+        return ((CaseActResult.Refused) outcome).why().get(0).why();
     }
 }

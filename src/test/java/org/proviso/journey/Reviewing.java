@@ -9,37 +9,37 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Challenge;
-import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.facts.ChallengeFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.core.adjudication.facts.OtherCounty;
+import org.proviso.core.adjudication.facts.OtherCountyFact;
 import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Propose;
+import org.proviso.review.ProposeOutcome;
+import org.proviso.review.acts.AdministrativeEndService;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.ConfirmLink;
-import org.proviso.review.acts.EndingService;
-import org.proviso.review.acts.GiveAnswer;
-import org.proviso.review.acts.GroupService;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
+import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.acts.SearchService;
+import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.OffRoll;
+import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.PollBookSeen;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 
 /** Two reviewers at work on one case: ada finds out what the truth file says, ben looks a second time. */
 public final class Reviewing {
@@ -71,27 +71,29 @@ public final class Reviewing {
     private EnvelopeCase finish(Recommendation says) {
         int version = now().version();
         return switch (says) {
-            case COUNT -> propose(DecidedAs.COUNT);
-            case COUNT_IN_PART -> propose(DecidedAs.COUNT_IN_PART);
-            case REJECT -> propose(DecidedAs.REJECT);
-            case SENT_ON -> accepted(office.the(EndingService.class).sendOn(key, version));
-            case ADMINISTRATIVE_END -> accepted(office.the(EndingService.class).end(key, version));
+            case COUNT -> propose(DecisionOutcome.COUNT);
+            case COUNT_IN_PART -> propose(DecisionOutcome.COUNT_IN_PART);
+            case REJECT -> propose(DecisionOutcome.REJECT);
+            case SENT_ON -> accepted(office.the(AdministrativeEndService.class).sendOn(key, version));
+            case ADMINISTRATIVE_END ->
+                accepted(office.the(AdministrativeEndService.class).end(key, version));
             default -> accepted(office.the(CaseService.class).giveBack(key, version));
         };
     }
 
-    private EnvelopeCase propose(DecidedAs as) {
-        List<Reason> reasons =
-                as == DecidedAs.COUNT ? List.of() : report().settled().outcome().reasons();
-        String reference = as == DecidedAs.REJECT ? reference(reasons.get(0)) : "";
+    private EnvelopeCase propose(DecisionOutcome as) {
+        List<Reason> reasons = as == DecisionOutcome.COUNT
+                ? List.of()
+                : report().settled().outcome().reasons();
+        String reference = as == DecisionOutcome.REJECT ? reference(reasons.get(0)) : "";
         return accepted(office.the(ProposalService.class)
-                .propose(new Propose(key, now().version(), as, reasons, reference, "")));
+                .propose(new ProposeOutcome(key, now().version(), as, reasons, reference, "")));
     }
 
     /** Where the rule that rejects is written. */
     private String reference(Reason reason) {
         return report().settled().answered().stream()
-                .map(Answered::answer)
+                .map(AnsweredQuestion::answer)
                 .filter(answer -> answer instanceof Answer.Defect defect && defect.reason() == reason)
                 .map(answer -> answer.restsOn().get(0).reference().words())
                 .findFirst()
@@ -116,11 +118,11 @@ public final class Reviewing {
     private RecordSearch search(EnvelopeCase one) {
         SearchFound found = truth.scenario().equals("other_county") ? SearchFound.OTHER_COUNTY : SearchFound.NOTHING;
         return new RecordSearch(
-                key, one.version(), EnumSet.allOf(SearchPlace.class), found, OffRoll.NOT_ON_THE_ROLL, null, "");
+                key, one.version(), EnumSet.allOf(SearchPlace.class), found, OffRollReason.NOT_ON_THE_ROLL, null, "");
     }
 
     private void signature() {
-        boolean due = report().settled().facts().one(Fact.SIGNATURE_COMPARISON) == Comparison.NOT_YET
+        boolean due = report().settled().facts().one(Fact.SIGNATURE_COMPARISON) == SignatureComparisonFact.NOT_YET
                 && isOpen("signature.agrees");
         if (!due) {
             return;
@@ -133,11 +135,12 @@ public final class Reviewing {
     }
 
     private void look(String who, boolean differs) {
-        SignatureLook.Seen seen = differs ? SignatureLook.Seen.DIFFERS : SignatureLook.Seen.AGREES;
+        SignatureComparison.Finding seen =
+                differs ? SignatureComparison.Finding.DIFFERS : SignatureComparison.Finding.AGREES;
         as(
                 who,
                 () -> accepted(office.the(AnswerService.class)
-                        .signature(new SignatureLook(
+                        .recordSignatureComparison(new SignatureComparison(
                                 key, now().version(), seen, differs ? "Slant, joins and size." : ""))));
     }
 
@@ -147,15 +150,15 @@ public final class Reviewing {
             as(
                     "ada",
                     () -> accepted(office.the(AnswerService.class)
-                            .pollBook(new PollBookSeen(
+                            .recordPollBook(new PollBookSeen(
                                     key, now().version(), voted, "Poll book of the other location seen."))));
         }
         if (isOpen("already_voted.other_county")) {
-            OtherCounty word = truth.counts() ? OtherCounty.NOT_THEIRS : OtherCounty.VOTED;
+            OtherCountyFact word = truth.counts() ? OtherCountyFact.NOT_THEIRS : OtherCountyFact.VOTED;
             answer(Fact.OTHER_COUNTY, word, "Called the other county.");
         }
         if (isOpen("anything_else.challenge")) {
-            answer(Fact.CHALLENGE, Challenge.OVERRULED, "The challenger did not appear.");
+            answer(Fact.CHALLENGE, ChallengeFact.OVERRULED, "The challenger did not appear.");
         }
         if (isOpen("registration.in_time") && truth.counts()) {
             answer(Fact.RESIDENCE, ResidenceFact.IN_COUNTY, "Asked the assessor's office: the house is in the county.");
@@ -163,8 +166,8 @@ public final class Reviewing {
         if (isOpen("already_voted.other_envelope") && truth.scenario().endsWith("_first")) {
             as(
                     "ada",
-                    () -> accepted(office.the(GroupService.class)
-                            .putForward(key, now().version(), "Cast first; the other one was cast an hour later.")));
+                    () -> accepted(office.the(VoterGroupService.class)
+                            .chooseToCount(key, now().version(), "Cast first; the other one was cast an hour later.")));
         }
     }
 
@@ -174,11 +177,11 @@ public final class Reviewing {
         as(
                 "ada",
                 () -> accepted(office.the(AnswerService.class)
-                        .answer(new GiveAnswer(
+                        .answer(new RecordAnswer(
                                 key,
                                 now().version(),
                                 Fact.REGISTRATION,
-                                Set.of(org.proviso.core.adjudication.facts.Registration.IN_TIME),
+                                Set.of(org.proviso.core.adjudication.facts.RegistrationFact.IN_TIME),
                                 "The missing signature of the application was brought.",
                                 stamp))));
         as("ada", () -> accepted(office.the(CaseService.class).giveBack(key, now().version())));
@@ -188,7 +191,7 @@ public final class Reviewing {
         as(
                 "ada",
                 () -> accepted(office.the(AnswerService.class)
-                        .answer(new GiveAnswer(key, now().version(), fact, Set.of(word), reason, null))));
+                        .answer(new RecordAnswer(key, now().version(), fact, Set.of(word), reason, null))));
     }
 
     private boolean isOpen(String question) {

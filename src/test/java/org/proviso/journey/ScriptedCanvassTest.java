@@ -9,14 +9,14 @@ import java.time.LocalDateTime;
 import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.Closing;
+import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.ledger.Compared;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.proviso.notices.NoticeKind;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
@@ -49,7 +49,8 @@ class ScriptedCanvassTest {
         assertThat(canvass.cure()).isPositive();
         canvass.review();
         canvass.at(10, 17, 1);
-        assertThat(office.the(DeadlineService.class).look(Canvass.ID)).isNotEmpty();
+        assertThat(office.the(DeadlineService.class).recordPassedDeadlines(Canvass.ID))
+                .isNotEmpty();
         canvass.review();
         int first = canvass.meet(LocalDateTime.of(2026, 11, 12, 9, 0));
         canvass.at(13, 8, 0);
@@ -69,7 +70,7 @@ class ScriptedCanvassTest {
 
     private static void closes(Canvass canvass, int ballots) {
         AddingUp adding = new AddingUp(canvass.office(), Canvass.ID);
-        assertThat(((Closing.NotYet) adding.close()).because())
+        assertThat(((ElectionClosingResult.NotYet) adding.close()).because())
                 .as("the return that is one too many is found")
                 .anySatisfy(words -> assertThat(words).startsWith("Birch Hall Fire Station sent back 20"));
         adding.noteTheUsual(2);
@@ -79,13 +80,13 @@ class ScriptedCanvassTest {
         Map<String, Decision> decided =
                 canvass.office().the(DecisionService.class).standing(Canvass.ID);
         long counted = decided.values().stream()
-                .filter(decision -> decision.as() != DecidedAs.REJECT)
+                .filter(decision -> decision.as() != DecisionOutcome.REJECT)
                 .count();
         adding.note(CanvassService.COUNTY, Figure.CREDITED, (int) counted, "Voter-credit list.");
-        assertThat(as("carl", () -> canvass.office().the(CanvassService.class).keep(Canvass.ID, Map.of())))
+        assertThat(as("carl", () -> canvass.office().the(CanvassService.class).keepDailyFigures(Canvass.ID, Map.of())))
                 .isEmpty();
-        Closing closing = adding.close();
-        assertThat(closing).as("%s", closing).isInstanceOf(Closing.Closed.class);
+        ElectionClosingResult closing = adding.close();
+        assertThat(closing).as("%s", closing).isInstanceOf(ElectionClosingResult.Closed.class);
     }
 
     private static void proves(TestOffice services) {
@@ -93,9 +94,9 @@ class ScriptedCanvassTest {
                         .verify(LedgerChain.of(Canvass.ID))
                         .isWhole())
                 .isTrue();
-        Compared cases = services.the(CaseReplay.class).of(Canvass.ID);
+        TableComparison cases = services.the(CaseReplay.class).replay(Canvass.ID);
         assertThat(cases.isWhole()).as("%s", cases).isTrue();
-        assertThat(services.the(AssessmentReplay.class).of(Canvass.ID)).satisfies(verdict -> {
+        assertThat(services.the(AssessmentReplay.class).replay(Canvass.ID)).satisfies(verdict -> {
             assertThat(verdict.differing()).as("%s", verdict.first()).isZero();
             assertThat(verdict.agreeing()).isGreaterThan(240 * 3);
         });

@@ -4,11 +4,11 @@ import static org.proviso.journey.Office.as;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import org.proviso.notices.Channel;
 import org.proviso.notices.DueNotice;
-import org.proviso.notices.LogSent;
-import org.proviso.notices.Logged;
+import org.proviso.notices.LogNoticeSent;
+import org.proviso.notices.NoticeChannel;
 import org.proviso.notices.NoticeKind;
+import org.proviso.notices.NoticeLogResult;
 import org.proviso.notices.NoticeService;
 
 /** The letters of an office: every notice that is due goes out and is logged. */
@@ -29,15 +29,15 @@ final class Telling {
                 .filter(one -> one.notice().kind() == kind)
                 .toList();
         for (DueNotice one : due) {
-            Logged logged = as(
+            NoticeLogResult logged = as(
                     by,
-                    () -> notices.logSent(new LogSent(
+                    () -> notices.logSent(new LogNoticeSent(
                             one.notice().key(),
                             one.notice().number(),
                             one.notice().version(),
-                            Channel.MAIL,
+                            NoticeChannel.MAIL,
                             when)));
-            if (!(logged instanceof Logged.Done)) {
+            if (!(logged instanceof NoticeLogResult.Done)) {
                 throw new AssertionError(logged);
             }
         }

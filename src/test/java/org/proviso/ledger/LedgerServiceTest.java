@@ -48,7 +48,7 @@ class LedgerServiceTest {
         StringWriter out = new StringWriter();
         office.the(LedgerService.class).export(CHAIN, out);
         Path file = Files.writeString(folder.resolve("ledger.jsonl"), out.toString());
-        LedgerFile.Verdict verdict = LedgerFile.verify(file);
+        LedgerFile.ChainVerdict verdict = LedgerFile.verify(file);
         assertThat(verdict.fault()).isEmpty();
         assertThat(verdict.entries()).isEqualTo(1_100);
         assertThat(verdict.headHash())

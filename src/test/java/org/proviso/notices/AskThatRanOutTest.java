@@ -52,7 +52,8 @@ class AskThatRanOutTest {
         office.primary().reviewing(TOLD_IN_TIME).work();
         Notice sent = logged(office, TOLD_IN_TIME, NoticeOffice.NOON);
         office.at(NoticeOffice.LAST_MOMENT.plusMinutes(1));
-        LogCameBack back = new LogCameBack(TOLD_IN_TIME, sent.number(), sent.version(), 1, NoticeOffice.LAST_MOMENT);
+        LogReturnedMail back =
+                new LogReturnedMail(TOLD_IN_TIME, sent.number(), sent.version(), 1, NoticeOffice.LAST_MOMENT);
         Office.as("jon", () -> office.service().logCameBack(back));
         look(office);
         assertThat(says(office, TOLD_IN_TIME)).isEqualTo(Recommendation.REJECT);
@@ -63,7 +64,7 @@ class AskThatRanOutTest {
     }
 
     private static void look(NoticeOffice office) {
-        office.primary().office().the(DeadlineService.class).look(Primary.ID);
+        office.primary().office().the(DeadlineService.class).recordPassedDeadlines(Primary.ID);
     }
 
     private static Recommendation says(NoticeOffice office, CaseKey key) {

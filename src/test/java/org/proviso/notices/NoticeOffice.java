@@ -36,7 +36,7 @@ record NoticeOffice(Primary primary) {
     }
 
     List<Notice> of(CaseKey key) {
-        return as("carl", () -> service().of(key));
+        return as("carl", () -> service().notices(key));
     }
 
     Notice ask(CaseKey key, Ask ask) {
@@ -53,25 +53,26 @@ record NoticeOffice(Primary primary) {
                 .orElseThrow();
     }
 
-    Logged log(String who, Notice notice, Channel channel, LocalDateTime sentAt) {
+    NoticeLogResult log(String who, Notice notice, NoticeChannel channel, LocalDateTime sentAt) {
         return as(
                 who,
-                () -> service().logSent(new LogSent(notice.key(), notice.number(), notice.version(), channel, sentAt)));
+                () -> service()
+                        .logSent(new LogNoticeSent(notice.key(), notice.number(), notice.version(), channel, sentAt)));
     }
 
     Notice logged(String who, Notice notice, LocalDateTime sentAt) {
-        return done(log(who, notice, Channel.MAIL, sentAt));
+        return done(log(who, notice, NoticeChannel.MAIL, sentAt));
     }
 
-    static Notice done(Logged logged) {
-        if (logged instanceof Logged.Done done) {
+    static Notice done(NoticeLogResult logged) {
+        if (logged instanceof NoticeLogResult.Done done) {
             return done.notice();
         }
         throw new AssertionError(refused(logged));
     }
 
-    static String refused(Logged logged) {
-        return ((Logged.Refused) logged).refusal().words();
+    static String refused(NoticeLogResult logged) {
+        return ((NoticeLogResult.Refused) logged).refusal().words();
     }
 
     String letter(Notice notice) {

@@ -80,11 +80,11 @@ class NoticeServiceTest {
         Notice first = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
         Notice second = office.logged("jon", first, NoticeOffice.NOON);
         LocalDateTime atTheTable = LocalDateTime.of(2026, 8, 4, 20, 0);
-        Notice third = NoticeOffice.done(office.log("jon", second, Channel.IN_PERSON, atTheTable));
+        Notice third = NoticeOffice.done(office.log("jon", second, NoticeChannel.IN_PERSON, atTheTable));
         assertThat(second.sentAt()).isEqualTo(NoticeOffice.NOON.minusHours(1));
         assertThat(third.sentAt()).isEqualTo(atTheTable);
         assertThat(as("jon", () -> office.service().attempts(NO_ID, third.number())))
-                .extracting(Attempt::sentAt)
+                .extracting(NoticeAttempt::sentAt)
                 .containsExactly(NoticeOffice.NOON.minusHours(1), NoticeOffice.NOON, atTheTable);
     }
 
@@ -92,9 +92,11 @@ class NoticeServiceTest {
     void nothing_can_have_gone_out_later_than_now_or_before_the_ballot_was_cast(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice notice = office.ask(NO_ID, Ask.IDENTIFICATION);
-        assertThat(NoticeOffice.refused(office.log("jon", notice, Channel.MAIL, NoticeOffice.NOON.plusMinutes(1))))
+        assertThat(NoticeOffice.refused(
+                        office.log("jon", notice, NoticeChannel.MAIL, NoticeOffice.NOON.plusMinutes(1))))
                 .contains("later than now");
-        assertThat(NoticeOffice.refused(office.log("jon", notice, Channel.MAIL, LocalDateTime.of(2026, 8, 4, 6, 0))))
+        assertThat(NoticeOffice.refused(
+                        office.log("jon", notice, NoticeChannel.MAIL, LocalDateTime.of(2026, 8, 4, 6, 0))))
                 .contains("cast only at");
         assertThat(office.ask(NO_ID, Ask.IDENTIFICATION)).isEqualTo(notice);
         assertThatThrownBy(() -> office.log("jon", notice, null, NoticeOffice.NOON))
@@ -161,7 +163,7 @@ class NoticeServiceTest {
         LedgerEntry entry = LoadedOffice.lastEntry(services);
         assertThat(entry.act()).isEqualTo("notice_sent");
         assertThat(entry.subject()).isEqualTo("P-1009");
-        Attempt attempt =
+        NoticeAttempt attempt =
                 as("jon", () -> office.service().attempts(NO_ID, sent.number())).get(0);
         Map<String, Object> payload = entry.payload();
         assertThat(payload)

@@ -38,12 +38,12 @@ class ReleaseServiceTest {
         return numbers;
     }
 
-    private static Why why(Release release) {
-        return ((Release.Refused) release).refusal().why();
+    private static Why why(ReleaseActResult release) {
+        return ((ReleaseActResult.Refused) release).refusal().why();
     }
 
-    private static Batch batch(Release release) {
-        return ((Release.Done) release).batch();
+    private static Batch batch(ReleaseActResult release) {
+        return ((ReleaseActResult.Done) release).batch();
     }
 
     @OnBothDatabases
@@ -51,27 +51,30 @@ class ReleaseServiceTest {
         Primary primary = decided(services, "in_order", "inactive");
         ReleaseService releases = services.the(ReleaseService.class);
         Set<String> both = numbers(primary, "in_order", "inactive");
-        Release early = as("hal", () -> releases.make(Primary.ID, both, ""));
+        ReleaseActResult early = as("hal", () -> releases.makeBatch(Primary.ID, both, ""));
         assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
-        assertThat(((Release.Refused) early).refusal().reference()).isNotNull();
+        assertThat(((ReleaseActResult.Refused) early).refusal().reference()).isNotNull();
         assertThatThrownBy(() -> as("hal", () -> {
-                    releases.othersDone(Primary.ID);
+                    releases.recordOtherBallotsComplete(Primary.ID);
                     return true;
                 }))
                 .isInstanceOf(NotPermittedException.class);
         assertThat(as("hal", () -> releases.gate(Primary.ID))).isPresent();
-        assertThat(as("hal", () -> releases.areOthersDone(Primary.ID))).isFalse();
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(Primary.ID)))
+                .isFalse();
         othersDone(releases);
         assertThat(as("hal", () -> releases.gate(Primary.ID))).isEmpty();
-        assertThat(as("hal", () -> releases.areOthersDone(Primary.ID))).isTrue();
-        assertThat(batch(as("hal", () -> releases.make(Primary.ID, both, ""))).envelopes())
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(Primary.ID)))
+                .isTrue();
+        assertThat(batch(as("hal", () -> releases.makeBatch(Primary.ID, both, "")))
+                        .envelopes())
                 .isEqualTo(2);
         assertThat(releases.waiting(Primary.ID)).isEmpty();
     }
 
     private static void othersDone(ReleaseService releases) {
         as("carl", () -> {
-            releases.othersDone(Primary.ID);
+            releases.recordOtherBallotsComplete(Primary.ID);
             return true;
         });
     }
@@ -82,15 +85,16 @@ class ReleaseServiceTest {
         ReleaseService releases = services.the(ReleaseService.class);
         othersDone(releases);
         Set<String> one = numbers(primary, "in_order");
-        assertThat(why(as("hal", () -> releases.make(Primary.ID, one, "")))).isEqualTo(Why.SECRECY);
-        assertThat(why(as("hal", () -> releases.make(Primary.ID, numbers(primary, "in_order", "inactive"), ""))))
+        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, one, ""))))
+                .isEqualTo(Why.SECRECY);
+        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, numbers(primary, "in_order", "inactive"), ""))))
                 .as("one of them is not decided")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        assertThat(why(as("hal", () -> releases.make(Primary.ID, numbers(primary, "registered_late"), "x"))))
+        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, numbers(primary, "registered_late"), "x"))))
                 .as("rejected")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        assertThat(as("hal", () -> releases.make(Primary.ID, one, "The only one of this election.")))
-                .isInstanceOf(Release.Done.class);
+        assertThat(as("hal", () -> releases.makeBatch(Primary.ID, one, "The only one of this election.")))
+                .isInstanceOf(ReleaseActResult.Done.class);
     }
 
     @OnBothDatabases
@@ -100,11 +104,11 @@ class ReleaseServiceTest {
         RemakeService remakes = services.the(RemakeService.class);
         othersDone(releases);
         Set<String> three = numbers(primary, "in_order", "inactive", "wrong_style");
-        Batch made = batch(as("hal", () -> releases.make(Primary.ID, three, "")));
+        Batch made = batch(as("hal", () -> releases.makeBatch(Primary.ID, three, "")));
         Batch begun = batch(as("hal", () -> releases.beginOpening(Primary.ID, 1, made.version())));
-        assertThatThrownBy(() -> as("hal", () -> releases.opened(Primary.ID, 1, begun.version(), 0)))
+        assertThatThrownBy(() -> as("hal", () -> releases.recordOpening(Primary.ID, 1, begun.version(), 0)))
                 .isInstanceOf(NotPermittedException.class);
-        Batch opened = batch(as("ida", () -> releases.opened(Primary.ID, 1, begun.version(), 1)));
+        Batch opened = batch(as("ida", () -> releases.recordOpening(Primary.ID, 1, begun.version(), 1)));
         CaseKey key = primary.envelope("in_order");
         assertThat(primary.now(key).state()).isEqualTo(CaseState.RELEASED);
         RemakeSheet sheet = remakes.sheets(Primary.ID, 1).get(0);
@@ -115,11 +119,11 @@ class ReleaseServiceTest {
                 .as("not remade yet")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
         as("hal", () -> {
-            remakes.begin(Primary.ID, 1, 1, sheet.version());
+            remakes.beginRemake(Primary.ID, 1, 1, sheet.version());
             return true;
         });
         as("ida", () -> {
-            remakes.remade(Primary.ID, 1, 1, sheet.version() + 1);
+            remakes.recordRemake(Primary.ID, 1, 1, sheet.version() + 1);
             return true;
         });
         assertThat(why(as("ida", () -> remakes.handOff(Primary.ID, 1, opened.version(), 3))))

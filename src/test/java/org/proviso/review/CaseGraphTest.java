@@ -38,9 +38,9 @@ class CaseGraphTest {
     void leads_a_case_by_the_acts_of_people(CaseState from, String acts, CaseState to) {
         CaseState state = from;
         for (String act : acts.split(" ")) {
-            CaseStep step = CaseGraph.step(state, CaseAct.valueOf(act));
-            assertThat(step).as(act + " from " + state).isInstanceOf(CaseStep.To.class);
-            state = ((CaseStep.To) step).state();
+            CaseTransition step = CaseGraph.step(state, CaseAct.valueOf(act));
+            assertThat(step).as(act + " from " + state).isInstanceOf(CaseTransition.To.class);
+            state = ((CaseTransition.To) step).state();
         }
         assertThat(state).isEqualTo(to);
     }
@@ -61,13 +61,13 @@ class CaseGraphTest {
     void refuses_an_act_out_of_its_turn(CaseState from, CaseAct act) {
         assertThat(CaseGraph.step(from, act))
                 .isInstanceOfSatisfying(
-                        CaseStep.Refused.class,
+                        CaseTransition.Refused.class,
                         refused -> assertThat(refused.refusal().why()).isEqualTo(Why.NOT_IN_THIS_STATE));
     }
 
     @Test
     void says_where_a_refused_act_would_be_in_turn() {
-        CaseStep.Refused refused = (CaseStep.Refused) CaseGraph.step(CaseState.OPEN, CaseAct.RETURN);
+        CaseTransition.Refused refused = (CaseTransition.Refused) CaseGraph.step(CaseState.OPEN, CaseAct.RETURN);
         assertThat(refused.refusal().words())
                 .isEqualTo("The case is open; to return it must be one of: proposed, ready.");
     }
@@ -97,7 +97,7 @@ class CaseGraphTest {
         CaseState state = CaseState.RECEIVED;
         for (CaseAct act : acts) {
             CaseState before = state;
-            state = CaseGraph.step(state, act) instanceof CaseStep.To to ? to.state() : state;
+            state = CaseGraph.step(state, act) instanceof CaseTransition.To to ? to.state() : state;
             if (state == CaseState.RELEASED && before != state) {
                 assertThat(before).isEqualTo(CaseState.DECIDED);
             }
@@ -122,7 +122,7 @@ class CaseGraphTest {
     void is_drawn_in_the_documentation_as_it_is() throws IOException {
         String page = Files.readString(Path.of("docs/case-states.md"));
         assertThat(page)
-                .contains("```mermaid\n" + CaseDrawing.mermaid() + "```\n")
-                .contains("\n" + CaseDrawing.tables());
+                .contains("```mermaid\n" + CaseGraphDrawing.mermaid() + "```\n")
+                .contains("\n" + CaseGraphDrawing.tables());
     }
 }

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
@@ -92,7 +92,7 @@ class CaseRecordsTest {
         String voter = folder.voters().keySet().iterator().next();
         String first = folder.envelopes().get(0).envelopeNo();
         String fifth = folder.envelopes().get(4).envelopeNo();
-        Link link = new Link(Identity.CONFIRMED, voter, 1, List.of());
+        Link link = new Link(VoterIdentityFact.CONFIRMED, voter, 1, List.of());
         Records records =
                 office.the(CaseRecordsService.class).of(folder.election().id(), Map.of(fifth, link, first, link));
         assertThat(records.envelopesOf(voter))

@@ -13,14 +13,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.adjudication.facts.CheckInFact;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identity;
-import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.adjudication.facts.RegistrationFact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -35,19 +35,19 @@ import org.proviso.ledger.LedgerService;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.ClearCaseService;
 import org.proviso.review.acts.ConfirmLink;
-import org.proviso.review.acts.GiveAnswer;
-import org.proviso.review.acts.GroupService;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
+import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
+import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentRow;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.OffRoll;
+import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** A reviewer's acts on a case, and what the office refuses. */
@@ -90,10 +90,10 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
         primary.at(1, 7, 59);
-        Outcome early = as("ada", () -> services.the(CaseService.class).take(key, 0));
+        CaseActResult early = as("ada", () -> services.the(CaseService.class).take(key, 0));
         assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
-        assertThat(((Outcome.Refused) early).words()).contains("8:00 am");
-        assertThat(((Outcome.Refused) early).why().get(0).reference()).isNotNull();
+        assertThat(((CaseActResult.Refused) early).words()).contains("8:00 am");
+        assertThat(((CaseActResult.Refused) early).why().get(0).reference()).isNotNull();
         primary.at(1, 8, 0);
         primary.taken(key, "ada");
     }
@@ -112,7 +112,7 @@ class ReviewingTest {
         assertThat(links.link(key).map(Link::voterId)).contains(other);
         assertThat(chosen.personId()).isEqualTo("voter:" + other);
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.IDENTITY))
-                .isEqualTo(Identity.CONFIRMED);
+                .isEqualTo(VoterIdentityFact.CONFIRMED);
         assertThat(services.the(LedgerService.class).read(LedgerChain.of(Primary.ID), 0, 99))
                 .anySatisfy(entry -> assertThat(entry.act()).isEqualTo("other_voter_chosen"))
                 .allSatisfy(entry -> assertThat(entry.line()).doesNotContain(other));
@@ -133,7 +133,7 @@ class ReviewingTest {
                 .as("nobody has looked at the signature")
                 .isNotNull();
         assertThat(services.the(LinkService.class).link(key).map(Link::identity))
-                .contains(Identity.PRESUMED);
+                .contains(VoterIdentityFact.PRESUMED);
         assertThat(services.the(LedgerService.class)
                         .head(LedgerChain.of(Primary.ID))
                         .sequence())
@@ -141,12 +141,13 @@ class ReviewingTest {
         EnvelopeCase seen = as(
                 "ada",
                 () -> accepted(services.the(AnswerService.class)
-                        .signature(new SignatureLook(key, one.version(), SignatureLook.Seen.AGREES, ""))));
+                        .recordSignatureComparison(
+                                new SignatureComparison(key, one.version(), SignatureComparison.Finding.AGREES, ""))));
         EnvelopeCase ready =
                 as("ada", () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), voter, ""))));
         assertThat(ready.state()).isEqualTo(CaseState.READY);
         assertThat(services.the(LinkService.class).link(key).map(Link::identity))
-                .contains(Identity.CONFIRMED);
+                .contains(VoterIdentityFact.CONFIRMED);
         assertThat(services.the(LedgerService.class).about(LedgerChain.of(Primary.ID), key.envelopeNo()))
                 .extracting(LedgerEntry::act)
                 .endsWith("link_confirmed", "proposed");
@@ -156,20 +157,20 @@ class ReviewingTest {
     void sure_links_are_confirmed_together_and_never_one_that_needs_a_look(TestOffice services) {
         Primary primary = Primary.loaded(services);
         LinkService links = services.the(LinkService.class);
-        List<SeenCase> sure = services.the(CaseService.class).all(Primary.ID).stream()
+        List<CaseVersion> sure = services.the(CaseService.class).all(Primary.ID).stream()
                 .map(EnvelopeCase::key)
-                .filter(key -> links.link(key).orElseThrow().identity() == Identity.PRESUMED)
-                .filter(key -> services.the(GroupService.class).others(key).isEmpty())
+                .filter(key -> links.link(key).orElseThrow().identity() == VoterIdentityFact.PRESUMED)
+                .filter(key -> services.the(VoterGroupService.class).others(key).isEmpty())
                 .limit(5)
-                .map(key -> new SeenCase(key, 0))
+                .map(key -> new CaseVersion(key, 0))
                 .toList();
         assertThat(as("ada", () -> links.confirmTogether(sure)))
                 .hasSize(5)
                 .allSatisfy(
                         one -> assertThat(links.link(one.key()).orElseThrow().identity())
-                                .isEqualTo(Identity.CONFIRMED));
+                                .isEqualTo(VoterIdentityFact.CONFIRMED));
         CaseKey nobody = primary.envelope("not_on_roll");
-        assertThatThrownBy(() -> as("ada", () -> links.confirmTogether(List.of(new SeenCase(nobody, 0)))))
+        assertThatThrownBy(() -> as("ada", () -> links.confirmTogether(List.of(new CaseVersion(nobody, 0)))))
                 .hasMessageContaining(nobody.envelopeNo());
     }
 
@@ -186,13 +187,13 @@ class ReviewingTest {
                 as("ada", () -> accepted(searches.record(search(key, one, EnumSet.allOf(SearchPlace.class)))));
         assertThat(now.personId()).isEqualTo("envelope:" + key.envelopeNo());
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.REGISTRATION))
-                .isEqualTo(Registration.NOT_FOUND_AFTER_SEARCH);
+                .isEqualTo(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.REJECT);
     }
 
     private static RecordSearch search(CaseKey key, EnvelopeCase one, Set<SearchPlace> places) {
         return new RecordSearch(
-                key, one.version(), places, SearchFound.NOTHING, OffRoll.NOT_ON_THE_ROLL, null, "Nobody.");
+                key, one.version(), places, SearchFound.NOTHING, OffRollReason.NOT_ON_THE_ROLL, null, "Nobody.");
     }
 
     @OnBothDatabases
@@ -206,15 +207,15 @@ class ReviewingTest {
                 () -> accepted(services.the(LinkService.class)
                         .confirm(new ConfirmLink(
                                 key, one.version(), primary.truth(key).voterId(), "Compared."))));
-        assertThat(why(as("ada", () -> answers.signature(look(key, linked, "")))))
+        assertThat(why(as("ada", () -> answers.recordSignatureComparison(look(key, linked, "")))))
                 .as("a difference is noted")
                 .isEqualTo(Why.NO_REASON);
-        EnvelopeCase once = as("ada", () -> accepted(answers.signature(look(key, linked, "Slant."))));
-        assertThat(compared(primary, key)).isEqualTo(Comparison.DIFFERS_BY_ONE);
-        assertThat(why(as("ada", () -> answers.signature(look(key, once, "Slant.")))))
+        EnvelopeCase once = as("ada", () -> accepted(answers.recordSignatureComparison(look(key, linked, "Slant."))));
+        assertThat(compared(primary, key)).isEqualTo(SignatureComparisonFact.DIFFERS_BY_ONE);
+        assertThat(why(as("ada", () -> answers.recordSignatureComparison(look(key, once, "Slant.")))))
                 .isEqualTo(Why.OWN_ACT);
-        as("ben", () -> accepted(answers.signature(look(key, once, "Joins."))));
-        assertThat(compared(primary, key)).isEqualTo(Comparison.DIFFERS_BY_TWO);
+        as("ben", () -> accepted(answers.recordSignatureComparison(look(key, once, "Joins."))));
+        assertThat(compared(primary, key)).isEqualTo(SignatureComparisonFact.DIFFERS_BY_TWO);
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
         LocalDateTime inTime = primary.day().plusDays(2).atTime(9, 0);
         primary.at(20, 9, 0);
@@ -226,14 +227,14 @@ class ReviewingTest {
         });
         assertThat(compared(primary, key))
                 .as("keyed weeks later, stamped in time")
-                .isEqualTo(Comparison.CONFIRMED_BY_VOTER);
+                .isEqualTo(SignatureComparisonFact.CONFIRMED_BY_VOTER);
     }
 
-    private static SignatureLook look(CaseKey key, EnvelopeCase one, String note) {
-        return new SignatureLook(key, one.version(), SignatureLook.Seen.DIFFERS, note);
+    private static SignatureComparison look(CaseKey key, EnvelopeCase one, String note) {
+        return new SignatureComparison(key, one.version(), SignatureComparison.Finding.DIFFERS, note);
     }
 
-    private static Comparison compared(Primary primary, CaseKey key) {
+    private static SignatureComparisonFact compared(Primary primary, CaseKey key) {
         return primary.reviewing(key).report().settled().facts().one(Fact.SIGNATURE_COMPARISON);
     }
 
@@ -243,25 +244,26 @@ class ReviewingTest {
         AnswerService answers = services.the(AnswerService.class);
         CaseKey key = primary.envelope("in_order");
         int version = primary.taken(key, "ada").version();
-        GiveAnswer voted = new GiveAnswer(key, version, Fact.CHECK_IN, Set.of(CheckInFact.NONE), "I think so.", null);
+        RecordAnswer voted =
+                new RecordAnswer(key, version, Fact.CHECK_IN, Set.of(CheckInFact.NONE), "I think so.", null);
         assertThat(why(as("ada", () -> answers.answer(voted)))).isEqualTo(Why.NOT_ANSWERED_THIS_WAY);
-        GiveAnswer notFound = new GiveAnswer(
-                key, version, Fact.REGISTRATION, Set.of(Registration.NOT_FOUND_AFTER_SEARCH), "Gone.", null);
+        RecordAnswer notFound = new RecordAnswer(
+                key, version, Fact.REGISTRATION, Set.of(RegistrationFact.NOT_FOUND_AFTER_SEARCH), "Gone.", null);
         assertThat(why(as("ada", () -> answers.answer(notFound)))).isEqualTo(Why.NOT_ANSWERED_THIS_WAY);
         assertThatThrownBy(() -> as(
                         "ada",
-                        () -> answers.answer(new GiveAnswer(
+                        () -> answers.answer(new RecordAnswer(
                                 key, version, Fact.REGISTRATION, Set.of(CheckInFact.NONE), "Wrong word.", null))))
                 .isInstanceOf(IllegalArgumentException.class);
-        GiveAnswer late =
-                new GiveAnswer(key, version, Fact.REGISTRATION, Set.of(Registration.LATE), "Stamp misread.", null);
+        RecordAnswer late = new RecordAnswer(
+                key, version, Fact.REGISTRATION, Set.of(RegistrationFact.LATE), "Stamp misread.", null);
         as("ada", () -> accepted(answers.answer(late)));
         assertThat(answers.standing(key)).hasSize(1);
         assertThat(primary.reviewing(key).report().presumed().facts().one(Fact.REGISTRATION))
-                .isEqualTo(Registration.LATE);
-        as("ada", () -> accepted(answers.takeBack(key, primary.now(key).version(), Fact.REGISTRATION)));
+                .isEqualTo(RegistrationFact.LATE);
+        as("ada", () -> accepted(answers.withdrawAnswer(key, primary.now(key).version(), Fact.REGISTRATION)));
         assertThat(primary.reviewing(key).report().presumed().facts().one(Fact.REGISTRATION))
-                .isEqualTo(Registration.IN_TIME);
+                .isEqualTo(RegistrationFact.IN_TIME);
     }
 
     @OnBothDatabases
@@ -287,16 +289,18 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
         int version = primary.taken(key, "ada").version();
-        Outcome outcome = as(
+        CaseActResult outcome = as(
                 "ada",
                 () -> services.the(ProposalService.class)
-                        .propose(new Propose(key, version, DecidedAs.COUNT, List.of(), "", "I know her.")));
+                        .propose(
+                                new ProposeOutcome(key, version, DecisionOutcome.COUNT, List.of(), "", "I know her.")));
         assertThat(why(outcome)).isEqualTo(Why.QUESTION_STILL_OPEN);
-        Outcome bare = as(
+        CaseActResult bare = as(
                 "ada",
                 () -> services.the(ProposalService.class)
-                        .propose(new Propose(key, version, DecidedAs.REJECT, List.of(Reason.NOT_REGISTERED), "", "")));
-        assertThat(((Outcome.Refused) bare).why())
+                        .propose(new ProposeOutcome(
+                                key, version, DecisionOutcome.REJECT, List.of(Reason.NOT_REGISTERED), "", "")));
+        assertThat(((CaseActResult.Refused) bare).why())
                 .extracting(refusal -> refusal.why())
                 .containsExactly(Why.NO_REFERENCE, Why.DEPARTURE_WITHOUT_REASON);
     }
@@ -308,7 +312,7 @@ class ReviewingTest {
         CaseKey second = primary.envelope("two_envelopes_second");
         assertThat(primary.reviewing(second).work()).isEqualTo(Recommendation.RESEARCH);
         assertThat(primary.reviewing(first).work()).isEqualTo(Recommendation.COUNT);
-        assertThat(services.the(GroupService.class).others(first)).containsExactly(second);
+        assertThat(services.the(VoterGroupService.class).others(first)).containsExactly(second);
         assertThat(primary.reviewing(second).report().recommendation())
                 .as("the first one is only proposed")
                 .isEqualTo(Recommendation.RESEARCH);
@@ -321,7 +325,7 @@ class ReviewingTest {
         CaseKey key = primary.envelope("in_order");
         int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
         as("ben", () -> {
-            research.found(key, number, 0, "Yes, she noted it.");
+            research.recordAnswer(key, number, 0, "Yes, she noted it.");
             return true;
         });
         assertThat(research.of(key)).singleElement().satisfies(request -> {

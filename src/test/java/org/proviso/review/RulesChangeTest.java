@@ -11,7 +11,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnBothDatabases;
@@ -30,7 +30,7 @@ import org.proviso.review.assess.RulingTask;
 import org.proviso.review.assess.RulingWorkService;
 import org.proviso.review.assess.WhatIfService;
 import org.proviso.review.file.CaseFileService;
-import org.proviso.review.news.OutsideNewsTest;
+import org.proviso.review.news.CaseEventListenerTest;
 
 /** County rulings and packs of the office's own: what they change, what they leave, and what is refused. */
 class RulesChangeTest {
@@ -131,7 +131,7 @@ class RulesChangeTest {
         AssessmentRow before = waitsForId(primary, services);
         WhatIfService whatIf = services.the(WhatIfService.class);
 
-        WhatIfService.Compared compared =
+        WhatIfService.WhatIfResult compared =
                 as("carl", () -> whatIf.compare(Primary.ID, "", Map.of(NOBODY_SHOWS_ID, "nobody")));
 
         assertThat(compared.differences())
@@ -155,14 +155,14 @@ class RulesChangeTest {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
         primary.reviewing(key).work();
-        OutsideNewsTest.decide(primary, key, DecidedAs.COUNT, List.of(), "");
+        CaseEventListenerTest.decide(primary, key, DecisionOutcome.COUNT, List.of(), "");
         AssessmentRow before = waitsForId(primary, services);
         String hash = services.the(RulesService.class).book(Primary.ID).pack().hash();
         RuleChangeService changes = services.the(RuleChangeService.class);
         PutRulesInForce ours =
                 new PutRulesInForce(Primary.ID, pack(value(NOBODY_SHOWS_ID, "nobody", "invented")), "", "");
 
-        assertThat(as("carl", () -> changes.put(ours))).isOne();
+        assertThat(as("carl", () -> changes.putInForce(ours))).isOne();
 
         assertThat(LoadedOffice.lastEntry(services).payload())
                 .containsEntry("accepted_because", "proved")
@@ -181,7 +181,7 @@ class RulesChangeTest {
         assertThat(primary.now(key).state()).isEqualTo(CaseState.DECIDED);
         assertThat(settledUnderOtherRules(services, key)).isTrue();
         assertThat(settledUnderOtherRules(services, before.key())).isFalse();
-        assertThatThrownBy(() -> as("carl", () -> changes.put(ours))).hasMessageContaining("in force already");
+        assertThatThrownBy(() -> as("carl", () -> changes.putInForce(ours))).hasMessageContaining("in force already");
     }
 
     /** What the page of the case says of it. */
@@ -197,13 +197,14 @@ class RulesChangeTest {
         RuleChangeService changes = services.the(RuleChangeService.class);
         String broken = pack(value("consequence.voted_in_person", "none", "memory"));
 
-        assertThatThrownBy(() -> as("carl", () -> changes.put(new PutRulesInForce(Primary.ID, broken, "", "why"))))
+        assertThatThrownBy(() ->
+                        as("carl", () -> changes.putInForce(new PutRulesInForce(Primary.ID, broken, "", "why"))))
                 .isInstanceOf(RulesRefusedException.class)
                 .hasMessageContaining("A ballot never counts")
                 .hasMessageContaining("check_in is voted");
         assertThat(as("carl", () -> changes.changes(Primary.ID))).isEmpty();
 
-        as("carl", () -> changes.put(new PutRulesInForce(Primary.ID, broken, "County Counsel", "Order No. 7")));
+        as("carl", () -> changes.putInForce(new PutRulesInForce(Primary.ID, broken, "County Counsel", "Order No. 7")));
         assertThat(as("carl", () -> changes.changes(Primary.ID)))
                 .singleElement()
                 .satisfies(one -> {

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.DeciderKind;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.RecordCure;
@@ -16,10 +16,10 @@ import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.Actor;
-import org.proviso.review.acts.GroupService;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.decide.DecisionService;
 
 /** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
@@ -54,7 +54,7 @@ public record WorkedPrimary(Primary primary) {
     }
 
     private void sureLinksTogether() {
-        List<SeenCase> two = inState(CaseState.OPEN).stream()
+        List<CaseVersion> two = inState(CaseState.OPEN).stream()
                 .filter(one -> office().the(LinkService.class)
                         .link(one.key())
                         .orElseThrow()
@@ -62,9 +62,9 @@ public record WorkedPrimary(Primary primary) {
                         .code()
                         .equals("presumed"))
                 .filter(one ->
-                        office().the(GroupService.class).others(one.key()).isEmpty())
+                        office().the(VoterGroupService.class).others(one.key()).isEmpty())
                 .limit(2)
-                .map(one -> new SeenCase(one.key(), one.version()))
+                .map(one -> new CaseVersion(one.key(), one.version()))
                 .toList();
         as("ada", () -> office().the(LinkService.class).confirmTogether(two));
     }
@@ -74,7 +74,7 @@ public record WorkedPrimary(Primary primary) {
         ResearchService research = office().the(ResearchService.class);
         int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
         as("ben", () -> {
-            research.found(key, number, 0, "Yes, she noted it.");
+            research.recordAnswer(key, number, 0, "Yes, she noted it.");
             return research.ask(key, "Which clerk?");
         });
     }
@@ -97,7 +97,7 @@ public record WorkedPrimary(Primary primary) {
         Proposal before = proposals.newest(one.key()).orElseThrow();
         as("ada", () -> {
             EnvelopeCase back = accepted(proposals.withdraw(one.key(), one.version()));
-            return accepted(proposals.propose(new Propose(
+            return accepted(proposals.propose(new ProposeOutcome(
                     one.key(),
                     back.version(),
                     before.as(),
@@ -159,7 +159,7 @@ public record WorkedPrimary(Primary primary) {
     }
 
     /** A decided case that was decided so. */
-    public CaseKey decidedAs(DecidedAs as) {
+    public CaseKey decidedAs(DecisionOutcome as) {
         return office().the(DecisionService.class).standing(Primary.ID).entrySet().stream()
                 .filter(entry -> entry.getValue().as() == as)
                 .map(entry -> new CaseKey(Primary.ID, entry.getKey()))

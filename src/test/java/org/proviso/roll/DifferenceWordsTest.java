@@ -26,7 +26,7 @@ class DifferenceWordsTest {
 
     private List<String> words(TestOffice office, SnapshotKind kind, ListFile newer, String voterId) {
         SnapshotService lists = office.the(SnapshotService.class);
-        Staged staged = lists.stage(ID, kind, newer.write(folder, "newer.csv"));
+        StagedList staged = lists.stage(ID, kind, newer.write(folder, "newer.csv"));
         return lists.differences(ID, kind, voterId, staged.inUseNo(), staged.snapshotNo());
     }
 
@@ -63,7 +63,7 @@ class DifferenceWordsTest {
             roll.set(line, columns.get(line - 1), other(columns.get(line - 1)));
         }
         SnapshotService lists = office.the(SnapshotService.class);
-        Staged staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "newer.csv"));
+        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "newer.csv"));
         assertThat(staged.touchedVoterIds()).hasSize(columns.size());
         for (String voter : staged.touchedVoterIds()) {
             assertThat(lists.differences(ID, SnapshotKind.ROLL, voter, staged.inUseNo(), staged.snapshotNo()))

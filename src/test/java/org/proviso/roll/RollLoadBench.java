@@ -101,7 +101,7 @@ public final class RollLoadBench {
                     .sql(newer)
                     .params(Math.max(1, index.size() / 1_000), ELECTION)
                     .update();
-            office.the(CopyStore.class).count("voter");
+            office.the(BulkLoadStore.class).count("voter");
             return rows;
         });
         for (int i = 0; i < 3; i++) {

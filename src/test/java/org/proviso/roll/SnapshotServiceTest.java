@@ -44,7 +44,7 @@ class SnapshotServiceTest {
         String cancelled = roll.key(7);
         String gone = roll.key(9);
         roll.set(7, "status", "cancelled").repeat(8).set(5001, "voter_id", "T0000001");
-        Staged staged = lists.stage(ID, SnapshotKind.ROLL, roll.remove(9).write(folder, "roll-2.csv"));
+        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.remove(9).write(folder, "roll-2.csv"));
         assertThat(staged.touchedVoterIds()).containsExactlyInAnyOrder("T0000001", cancelled, gone);
         assertThat(staged.rows()).isEqualTo(5_000);
         assertThat(staged.known()).isFalse();
@@ -58,7 +58,7 @@ class SnapshotServiceTest {
     void a_staged_roll_is_put_in_use_within_the_transaction_of_who_reassessed(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         ListFile roll = ListFile.of("roll.csv").set(7, "status", "cancelled");
-        Staged staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "roll-2.csv"));
+        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "roll-2.csv"));
         assertThatThrownBy(() -> lists.use(ID, SnapshotKind.ROLL, staged.snapshotNo()))
                 .isInstanceOf(IllegalTransactionStateException.class);
         office.inTransaction(() -> {
@@ -84,7 +84,8 @@ class SnapshotServiceTest {
         SnapshotService lists = asSupervisor(office);
         for (SnapshotKind kind : List.of(SnapshotKind.ROLL, SnapshotKind.MAIL_BALLOTS, SnapshotKind.CHECK_INS)) {
             String name = kind.code().replace('_', '-') + ".csv";
-            Staged staged = lists.stage(ID, kind, ListFile.of(name).backwards().write(folder, name));
+            StagedList staged =
+                    lists.stage(ID, kind, ListFile.of(name).backwards().write(folder, name));
             assertThat(staged.known()).isFalse();
             assertThat(staged.changesNothing()).as(name).isTrue();
         }
@@ -94,13 +95,13 @@ class SnapshotServiceTest {
     void a_file_that_is_in_the_office_already_is_recognised_and_nothing_is_written(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         Path same = ListFile.of("mail-ballots.csv").write(folder, "again.csv");
-        Staged inUse = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, same);
+        StagedList inUse = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, same);
         assertThat(inUse.known()).isTrue();
         assertThat(inUse.snapshotNo()).isEqualTo(inUse.inUseNo());
         assertThat(inUse.changesNothing()).isTrue();
         Path newer = ListFile.of("mail-ballots.csv").set(1, "state", "accepted").write(folder, "newer.csv");
-        Staged first = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
-        Staged again = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
+        StagedList first = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
+        StagedList again = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
         assertThat(again.known()).isTrue();
         assertThat(again.snapshotNo()).isEqualTo(first.snapshotNo());
         assertThat(again.touchedVoterIds()).isEqualTo(first.touchedVoterIds()).hasSize(1);
@@ -115,7 +116,7 @@ class SnapshotServiceTest {
         String changed = ballots.key(3);
         String gone = ballots.key(600);
         ballots.set(3, "state", "late").remove(600).add("T0000001,M900001,2026-07-01,outstanding,");
-        Staged staged = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, ballots.write(folder, "mail.csv"));
+        StagedList staged = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, ballots.write(folder, "mail.csv"));
         assertThat(staged.touchedVoterIds()).containsExactlyInAnyOrder("T0000001", changed, gone);
         assertThat(office.the(RollService.class).mailBallots(ID, changed))
                 .extracting(MailBallot::state)
@@ -126,7 +127,7 @@ class SnapshotServiceTest {
     void a_check_in_that_is_there_twice_now_touches_its_voter(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         ListFile books = ListFile.of("check-ins.csv").repeat(4);
-        Staged staged = lists.stage(ID, SnapshotKind.CHECK_INS, books.write(folder, "books.csv"));
+        StagedList staged = lists.stage(ID, SnapshotKind.CHECK_INS, books.write(folder, "books.csv"));
         assertThat(staged.touchedVoterIds()).containsExactly(books.key(4));
         assertThat(lists.differences(ID, SnapshotKind.CHECK_INS, books.key(4), staged.inUseNo(), staged.snapshotNo()))
                 .singleElement()
@@ -140,17 +141,17 @@ class SnapshotServiceTest {
         String header = "last_name,first_name,middle_name,suffix,date_of_birth,id_last4,drivers_license,county,how,on";
         String kell = "Kell,Ada,,,1984-03-12,1234,,Alder County,in_person,2026-08-04";
         String moss = "Moss,Ben,,,,,,Birch County,,";
-        Staged first = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, kell));
+        StagedList first = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, kell));
         assertThat(first.touchedVoterIds()).isEmpty();
         assertThat(first.changedLines())
-                .extracting(ChangedLine::words)
+                .extracting(StateListChange::words)
                 .containsExactly("line of the state's list added: voted in Alder County (in person) on 08/04/2026");
         office.inTransaction(() -> {
             lists.use(ID, SnapshotKind.VOTED_ELSEWHERE, first.snapshotNo());
             return first;
         });
-        Staged second = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, moss));
-        assertThat(second.changedLines()).extracting(ChangedLine::added).containsExactly(false, true);
+        StagedList second = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, moss));
+        assertThat(second.changedLines()).extracting(StateListChange::added).containsExactly(false, true);
         assertThat(second.changedLines().get(0).line().birthDate()).isEqualTo("1984-03-12");
         assertThat(second.changedLines().get(1).line().name().last()).isEqualTo("Moss");
     }

@@ -33,9 +33,9 @@ public final class StatusLines {
             ApplicationContext server,
             String receipt,
             LocalDate born,
-            OwnState state,
+            VoterCaseState state,
             List<Reason> reasons,
-            List<OwnAsk> asks) {
+            List<VoterAsk> asks) {
         put(server, receipt, born, state, reasons, asks, FROM_THE_LIBRARY, true);
     }
 
@@ -50,9 +50,9 @@ public final class StatusLines {
             ApplicationContext server,
             String receipt,
             LocalDate born,
-            OwnState state,
+            VoterCaseState state,
             List<Reason> reasons,
-            List<OwnAsk> asks,
+            List<VoterAsk> asks,
             Arrival arrival,
             boolean registrationFound) {
         StatusHash hash = server.getBean(OfficeSecret.class).hash();

@@ -11,7 +11,7 @@ import static org.proviso.status.StatusServiceTest.own;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import org.proviso.board.BoardService;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.core.Envelope;
 import org.proviso.core.deciding.DeciderKind;
@@ -46,15 +46,15 @@ class StatusPageFactsTest {
         Primary primary = loaded(services);
         CaseKey open = primary.envelope("in_order");
         CaseKey waits = primary.envelope("no_id");
-        Planned byRule = new Planned(DeciderKind.BOARD, LocalDate.of(2026, 8, 14), false);
+        PlannedDecision byRule = new PlannedDecision(DeciderKind.BOARD, LocalDate.of(2026, 8, 14), false);
         assertThat(own(primary, open).planned()).isEqualTo(byRule);
         call(primary, LocalDateTime.of(2026, 8, 10, 9, 0));
         assertThat(own(primary, open).planned())
-                .isEqualTo(new Planned(DeciderKind.BOARD, LocalDate.of(2026, 8, 10), true));
+                .isEqualTo(new PlannedDecision(DeciderKind.BOARD, LocalDate.of(2026, 8, 10), true));
         assertThat(own(primary, waits).planned()).isEqualTo(byRule);
         call(primary, LocalDateTime.of(2026, 8, 12, 9, 0));
         assertThat(own(primary, waits).planned())
-                .isEqualTo(new Planned(DeciderKind.BOARD, LocalDate.of(2026, 8, 12), true));
+                .isEqualTo(new PlannedDecision(DeciderKind.BOARD, LocalDate.of(2026, 8, 12), true));
         OfficeTime.set(services, LocalDateTime.of(2026, 8, 13, 12, 0));
         assertThat(own(primary, open).planned()).isEqualTo(byRule);
         OfficeTime.set(services, LocalDateTime.of(2026, 8, 15, 12, 0));
@@ -66,14 +66,14 @@ class StatusPageFactsTest {
                 "eve",
                 () -> primary.office()
                         .the(BoardService.class)
-                        .call(new CallSession(Primary.ID, Body.BOARD, at, "Courthouse")));
+                        .callSession(new CallSession(Primary.ID, BodyKind.BOARD, at, "Courthouse")));
     }
 
     @OnBothDatabases
     void a_rebuild_brings_the_sessions_back(TestOffice services) {
         Primary primary = loaded(services);
         call(primary, LocalDateTime.of(2026, 8, 10, 9, 0));
-        LookedUp.Found before = own(primary, primary.envelope("in_order"));
+        LookupResult.Found before = own(primary, primary.envelope("in_order"));
         assertThat(before.planned().called()).isTrue();
         services.jdbc().sql("delete from status_session").update();
         as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));

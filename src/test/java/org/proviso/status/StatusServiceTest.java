@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.Envelope;
-import org.proviso.core.ReceiptNumber.Slip;
+import org.proviso.core.ReceiptNumber.Problem;
 import org.proviso.core.Voter;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
@@ -43,13 +43,13 @@ class StatusServiceTest {
                 .orElseThrow();
     }
 
-    static LookedUp look(Primary primary, String receiptNo, LocalDate born) {
+    static LookupResult look(Primary primary, String receiptNo, LocalDate born) {
         return primary.office().the(StatusService.class).lookUp(receiptNo, born);
     }
 
-    static LookedUp.Found own(Primary primary, CaseKey key) {
+    static LookupResult.Found own(Primary primary, CaseKey key) {
         Envelope envelope = envelope(primary, key);
-        return (LookedUp.Found)
+        return (LookupResult.Found)
                 look(primary, envelope.receiptNo(), envelope.affirmation().birthDate());
     }
 
@@ -64,11 +64,11 @@ class StatusServiceTest {
     void nothing_is_told_of_how_a_case_may_end_before_it_is_decided(TestOffice services) {
         Primary primary = loaded(services);
         CaseKey key = primary.envelope("registered_late");
-        LookedUp.Found before = own(primary, key);
+        LookupResult.Found before = own(primary, key);
         OfficeTime.set(services, DECIDING);
         primary.reviewing(key).work();
         assertThat(own(primary, key)).isEqualTo(before);
-        assertThat(before.state()).isEqualTo(OwnState.UNDER_REVIEW);
+        assertThat(before.state()).isEqualTo(VoterCaseState.UNDER_REVIEW);
         assertThat(before.reasons()).isEmpty();
     }
 
@@ -79,13 +79,13 @@ class StatusServiceTest {
         OfficeTime.set(services, DECIDING);
         Deciding deciding = new Deciding(primary);
         deciding.settled(key);
-        LookedUp.Found decided = own(primary, key);
-        assertThat(decided.state()).isEqualTo(OwnState.REJECTED);
+        LookupResult.Found decided = own(primary, key);
+        assertThat(decided.state()).isEqualTo(VoterCaseState.REJECTED);
         assertThat(decided.reasons())
                 .containsExactly("You registered after the last day to register for this election.");
         assertThat(decided.changedAt()).isEqualTo(DECIDING);
         deciding.reopened(key);
-        assertThat(own(primary, key).state()).isEqualTo(OwnState.UNDER_REVIEW);
+        assertThat(own(primary, key).state()).isEqualTo(VoterCaseState.UNDER_REVIEW);
         assertThat(own(primary, key).reasons()).isEmpty();
     }
 
@@ -102,20 +102,20 @@ class StatusServiceTest {
         CaseKey ended = primary.envelope("withdrawn");
         primary.reviewing(sentOn).work();
         primary.reviewing(ended).work();
-        assertThat(own(primary, whole).state()).isEqualTo(OwnState.COUNTED);
-        assertThat(own(primary, part).state()).isEqualTo(OwnState.COUNTED_IN_PART);
+        assertThat(own(primary, whole).state()).isEqualTo(VoterCaseState.COUNTED);
+        assertThat(own(primary, part).state()).isEqualTo(VoterCaseState.COUNTED_IN_PART);
         assertThat(own(primary, part).reasons()).isNotEmpty();
-        assertThat(own(primary, sentOn).state()).isEqualTo(OwnState.SENT_ON);
-        assertThat(own(primary, ended).state()).isEqualTo(OwnState.NOT_VOTED);
+        assertThat(own(primary, sentOn).state()).isEqualTo(VoterCaseState.SENT_ON);
+        assertThat(own(primary, ended).state()).isEqualTo(VoterCaseState.NOT_VOTED);
     }
 
     @OnBothDatabases
     void a_voter_who_may_bring_something_reads_what_and_until_when(TestOffice services) {
         Primary primary = loaded(services);
-        LookedUp.Found own = own(primary, primary.envelope("no_id"));
-        assertThat(own.state()).isEqualTo(OwnState.WAITS_FOR_YOU);
-        assertThat(own.asks()).containsExactly(new OwnAsk(Ask.IDENTIFICATION, LocalDateTime.of(2026, 8, 11, 17, 0)));
-        assertThat(own.papers()).isEqualTo(new Papers(false, true));
+        LookupResult.Found own = own(primary, primary.envelope("no_id"));
+        assertThat(own.state()).isEqualTo(VoterCaseState.WAITS_FOR_YOU);
+        assertThat(own.asks()).containsExactly(new VoterAsk(Ask.IDENTIFICATION, LocalDateTime.of(2026, 8, 11, 17, 0)));
+        assertThat(own.papers()).isEqualTo(new LaterIdentification(false, true));
         assertThat(own.election().office().phone()).isEqualTo("555-0100");
     }
 
@@ -124,13 +124,13 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         Envelope envelope = envelope(primary, primary.envelope("in_order"));
         LocalDate born = envelope.affirmation().birthDate();
-        LookedUp nothing = new LookedUp.NothingFits(null);
-        assertThat(look(primary, envelope.receiptNo().toLowerCase(), born)).isInstanceOf(LookedUp.Found.class);
+        LookupResult nothing = new LookupResult.NothingFits(null);
+        assertThat(look(primary, envelope.receiptNo().toLowerCase(), born)).isInstanceOf(LookupResult.Found.class);
         assertThat(look(primary, envelope.receiptNo(), born.plusDays(1))).isEqualTo(nothing);
         assertThat(look(primary, "AAAA-AAAA", born)).isEqualTo(nothing);
         assertThat(look(primary, "1111-2222-2", born)).isEqualTo(nothing);
         assertThat(look(primary, "", LocalDate.of(1900, 1, 1)))
-                .isEqualTo(new LookedUp.NothingFits(Slip.NOT_NINE_DIGITS));
+                .isEqualTo(new LookupResult.NothingFits(Problem.NOT_NINE_DIGITS));
     }
 
     @OnBothDatabases
@@ -141,10 +141,10 @@ class StatusServiceTest {
                 .the(RollService.class)
                 .voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId())
                 .orElseThrow();
-        assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookedUp.NothingFits(null));
+        assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookupResult.NothingFits(null));
         OfficeTime.set(services, DECIDING);
         confirm(primary, NO_BIRTH_DATE, voter.voterId());
-        assertThat(look(primary, receipt, voter.birthDate())).isInstanceOf(LookedUp.Found.class);
+        assertThat(look(primary, receipt, voter.birthDate())).isInstanceOf(LookupResult.Found.class);
     }
 
     @OnBothDatabases
@@ -161,10 +161,10 @@ class StatusServiceTest {
                 .orElseThrow();
         primary.taken(NO_BIRTH_DATE, "ada");
         link(primary, NO_BIRTH_DATE, wrong.voterId());
-        assertThat(look(primary, receipt, wrong.birthDate())).isInstanceOf(LookedUp.Found.class);
+        assertThat(look(primary, receipt, wrong.birthDate())).isInstanceOf(LookupResult.Found.class);
         link(primary, NO_BIRTH_DATE, right.voterId());
-        assertThat(look(primary, receipt, wrong.birthDate())).isEqualTo(new LookedUp.NothingFits(null));
-        assertThat(look(primary, receipt, right.birthDate())).isInstanceOf(LookedUp.Found.class);
+        assertThat(look(primary, receipt, wrong.birthDate())).isEqualTo(new LookupResult.NothingFits(null));
+        assertThat(look(primary, receipt, right.birthDate())).isInstanceOf(LookupResult.Found.class);
     }
 
     static void confirm(Primary primary, CaseKey key, String voterId) {
@@ -207,7 +207,7 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
         new Deciding(primary).settled(primary.envelope("registered_late"));
-        LookedUp.Found decided = own(primary, primary.envelope("registered_late"));
+        LookupResult.Found decided = own(primary, primary.envelope("registered_late"));
         List<Map<String, Object>> projected = table(services);
         services.jdbc().sql("delete from status_line").update();
         OfficeTime.set(services, DECIDING.plusHours(1));

@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.AgendaStore;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardSession;
-import org.proviso.board.BoardStep;
 import org.proviso.board.MotionStore;
-import org.proviso.board.Proposals;
+import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
@@ -41,10 +41,10 @@ public class AgendaService {
     private final SessionStore sessions;
     private final AgendaStore agenda;
     private final MotionStore motions;
-    private final AgendaPlaces places;
+    private final AgendaOrdering places;
     private final CaseService cases;
     private final DecisionService decisions;
-    private final Proposals proposals;
+    private final ProposalsForDecision proposals;
     private final AccessService access;
     private final BoardLedger ledger;
 
@@ -52,10 +52,10 @@ public class AgendaService {
             SessionStore sessions,
             AgendaStore agenda,
             MotionStore motions,
-            AgendaPlaces places,
+            AgendaOrdering places,
             CaseService cases,
             DecisionService decisions,
-            Proposals proposals,
+            ProposalsForDecision proposals,
             AccessService access,
             BoardLedger ledger) {
         this.sessions = sessions;
@@ -75,8 +75,8 @@ public class AgendaService {
      * agenda of another session of that body that is not closed.
      */
     @Transactional
-    public BoardStep<List<AgendaItem>> put(SessionKey key, Collection<String> envelopeNos) {
-        OfficeUser decider = access.demand(Act.DECIDE);
+    public BoardActResult<List<AgendaItem>> addToAgenda(SessionKey key, Collection<String> envelopeNos) {
+        OfficeUser decider = access.demand(Permission.DECIDE);
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = all.stream()
                 .filter(one -> one.key().equals(key))
@@ -88,7 +88,7 @@ public class AgendaService {
         List<Refusal> refusals =
                 new ArrayList<>(SessionChecks.notClosed(session).stream().toList());
         wanted.forEach(one -> refusal(one, elsewhere).or(() -> ordered(one)).ifPresent(refusals::add));
-        return BoardStep.unless(refusals, () -> {
+        return BoardActResult.unless(refusals, () -> {
             List<AgendaItem> placed = places.place(key, wanted);
             if (!placed.isEmpty()) {
                 agenda.put(key, placed);
@@ -100,12 +100,12 @@ public class AgendaService {
 
     /** Puts every envelope that is ready and on no other agenda of that body. */
     @Transactional
-    public BoardStep<List<AgendaItem>> putAllReady(SessionKey key) {
-        access.demand(Act.DECIDE);
+    public BoardActResult<List<AgendaItem>> addAllReady(SessionKey key) {
+        access.demand(Permission.DECIDE);
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = sessions.lock(key);
         Set<String> elsewhere = elsewhere(session, all).keySet();
-        return put(
+        return addToAgenda(
                 key,
                 cases.inState(key.electionId(), CaseState.READY).stream()
                         .map(one -> one.key().envelopeNo())
@@ -115,15 +115,15 @@ public class AgendaService {
 
     /** One member takes an envelope out of its group, so that it is moved and voted on by itself. */
     @Transactional
-    public BoardStep<AgendaItem> pullOut(SessionKey key, String envelopeNo, int version) {
-        OfficeUser member = access.demand(Act.PULL_OUT);
+    public BoardActResult<AgendaItem> removeFromGroup(SessionKey key, String envelopeNo, int version) {
+        OfficeUser member = access.demand(Permission.PULL_OUT);
         BoardSession session = sessions.lock(key);
         Optional<AgendaItem> item = agenda.find(key, envelopeNo);
         Optional<Refusal> refusal = SessionChecks.notClosed(session)
                 .or(() -> SessionChecks.onAgenda(item, envelopeNo))
                 .or(() -> SessionChecks.refuse(
                         item.orElseThrow().standsAlone(), Why.NOT_ONE_GROUP, envelopeNo + " stands alone already."));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             agenda.pullOut(key, envelopeNo, version, member.userName());
             motions.pending(key).ifPresent(motion -> motions.pullOut(motion.key(), envelopeNo));
             ledger.record(
@@ -138,8 +138,8 @@ public class AgendaService {
 
     /** The agenda in its order, with each case as it is now. */
     @Transactional(readOnly = true)
-    public List<AgendaLine> of(SessionKey key) {
-        access.demand(Act.SEE_WHOLE_CASE);
+    public List<AgendaLine> agenda(SessionKey key) {
+        access.demand(Permission.SEE_WHOLE_CASE);
         return agenda.all(key).stream()
                 .map(item -> {
                     CaseKey envelope = key.caseOf(item.envelopeNo());

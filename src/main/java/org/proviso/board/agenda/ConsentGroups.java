@@ -9,8 +9,8 @@ import java.util.TreeSet;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.AgendaItem;
-import org.proviso.board.Proposed;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -21,7 +21,7 @@ import org.proviso.core.rules.Reason;
  */
 final class ConsentGroups {
 
-    private record Kind(DecidedAs outcome, @Nullable Reason reason) {}
+    private record Kind(DecisionOutcome outcome, @Nullable Reason reason) {}
 
     private final Map<Kind, Integer> numbers = new HashMap<>();
 
@@ -35,10 +35,10 @@ final class ConsentGroups {
     }
 
     /** Numbers the groups that these proposals need and the agenda does not have yet. */
-    void add(List<Proposed> proposals, ToIntFunction<Reason> precedence) {
+    void add(List<ProposalForDecision> proposals, ToIntFunction<Reason> precedence) {
         TreeSet<Kind> fresh = new TreeSet<>(Comparator.comparing(Kind::outcome)
                 .thenComparingInt(kind -> kind.reason() == null ? -1 : precedence.applyAsInt(kind.reason())));
-        for (Proposed proposed : proposals) {
+        for (ProposalForDecision proposed : proposals) {
             if (joins(proposed)) {
                 fresh.add(kind(proposed.outcome(), proposed.primaryReason()));
             }
@@ -54,17 +54,17 @@ final class ConsentGroups {
 
     /** The number of the group a proposal belongs to; null where it stands alone. */
     @Nullable
-    Integer of(Proposed proposed) {
+    Integer groupNumber(ProposalForDecision proposed) {
         return joins(proposed)
                 ? Objects.requireNonNull(numbers.get(kind(proposed.outcome(), proposed.primaryReason())))
                 : null;
     }
 
-    private static boolean joins(Proposed proposed) {
+    private static boolean joins(ProposalForDecision proposed) {
         return proposed.departsBecause().isBlank();
     }
 
-    private static Kind kind(DecidedAs outcome, @Nullable Reason reason) {
-        return new Kind(outcome, outcome == DecidedAs.COUNT ? null : reason);
+    private static Kind kind(DecisionOutcome outcome, @Nullable Reason reason) {
+        return new Kind(outcome, outcome == DecisionOutcome.COUNT ? null : reason);
     }
 }

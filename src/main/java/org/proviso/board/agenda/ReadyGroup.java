@@ -3,7 +3,7 @@ package org.proviso.board.agenda;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -11,7 +11,7 @@ import org.proviso.core.rules.Reason;
  * outcome and primary reason. One whose proposal departs from the recommendation stands alone.
  */
 public record ReadyGroup(
-        DecidedAs outcome,
+        DecisionOutcome outcome,
         @Nullable Reason reason,
         boolean alone,
         Map<String, Integer> envelopes,

@@ -12,19 +12,19 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.board.BoardClock;
-import org.proviso.board.Body;
-import org.proviso.board.Proposals;
-import org.proviso.board.Proposed;
+import org.proviso.board.BodyKind;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.board.ProposalsForDecision;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.Evidence;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
 import org.proviso.review.CaseKey;
@@ -42,7 +42,7 @@ public class ReadyService {
 
     private final ProposalService cases;
     private final CaseService states;
-    private final Proposals proposals;
+    private final ProposalsForDecision proposals;
     private final AssessmentService assessments;
     private final ElectionService elections;
     private final AccessService access;
@@ -51,7 +51,7 @@ public class ReadyService {
     ReadyService(
             ProposalService cases,
             CaseService states,
-            Proposals proposals,
+            ProposalsForDecision proposals,
             AssessmentService assessments,
             ElectionService elections,
             AccessService access,
@@ -68,7 +68,7 @@ public class ReadyService {
     /** Everything that is ready, in the groups that an agenda would have; those that stand alone come last. */
     @Transactional(readOnly = true)
     public List<ReadyGroup> groups(String electionId) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         Map<String, List<ReadyCase>> groups = new LinkedHashMap<>();
         cases.ready(electionId).stream()
                 .sorted(Comparator.comparing(ReadyService::standsAlone)
@@ -81,15 +81,18 @@ public class ReadyService {
 
     /** The bodies that decide by the rule pack; none while no source says and the office has not ruled on it. */
     @Transactional(readOnly = true)
-    public List<Body> bodies(String electionId) {
-        access.demand(Act.READ_FIGURES);
-        return clock.in(electionId).decider().map(Body::of).orElse(List.of());
+    public List<BodyKind> bodies(String electionId) {
+        access.demand(Permission.READ_FIGURES);
+        return clock.electionAsOfNow(electionId)
+                .decider()
+                .map(BodyKind::forDecider)
+                .orElse(List.of());
     }
 
     /** Where the law is that envelopes were proposed to be rejected on, each place once. */
     @Transactional(readOnly = true)
     public List<String> references(String electionId, Collection<String> envelopeNos) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         Set<String> wanted = Set.copyOf(envelopeNos);
         return references(cases.ready(electionId).stream()
                 .filter(one -> wanted.contains(one.proposal().key().envelopeNo()))
@@ -98,19 +101,19 @@ public class ReadyService {
 
     /** Single envelopes in a few lines each, as the rules see them now; meant for those on the screen. */
     @Transactional(readOnly = true)
-    public List<EnvelopeLine> lines(String electionId, Collection<String> envelopeNos) {
-        access.demand(Act.SEE_WHOLE_CASE);
-        BallotBook ballots = elections.ballots(electionId);
+    public List<EnvelopeSummary> lines(String electionId, Collection<String> envelopeNos) {
+        access.demand(Permission.SEE_WHOLE_CASE);
+        BallotCatalog ballots = elections.ballots(electionId);
         return envelopeNos.stream()
                 .map(number -> line(new CaseKey(electionId, number), ballots))
                 .toList();
     }
 
-    private EnvelopeLine line(CaseKey key, BallotBook ballots) {
+    private EnvelopeSummary line(CaseKey key, BallotCatalog ballots) {
         CaseReport report = assessments.now(key);
         EnvelopeCase one = states.find(key).orElseThrow();
-        Optional<Proposed> proposed = proposals.find(key);
-        return new EnvelopeLine(
+        Optional<ProposalForDecision> proposed = proposals.find(key);
+        return new EnvelopeSummary(
                 key.envelopeNo(),
                 one.version(),
                 one.state(),
@@ -128,7 +131,7 @@ public class ReadyService {
     /** The evidence behind what stands in the way, or is open; empty where nothing does. */
     private static List<String> explained(CaseReport report) {
         Set<String> words = new LinkedHashSet<>();
-        for (Answered one : report.settled().answered()) {
+        for (AnsweredQuestion one : report.settled().answered()) {
             if (one.answer() instanceof Answer.Defect defect) {
                 words.add(sentence(defect.reason().words()));
                 one.evidence().stream().map(Evidence::words).forEach(words::add);
@@ -142,7 +145,7 @@ public class ReadyService {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 
-    private static Map<String, String> contests(CaseReport report, BallotBook ballots) {
+    private static Map<String, String> contests(CaseReport report, BallotCatalog ballots) {
         Map<String, String> contests = new TreeMap<>();
         ballots.style(report.envelope().cast().ballotStyle())
                 .map(BallotStyle::contestIds)
@@ -154,7 +157,7 @@ public class ReadyService {
     private String name(@Nullable String userName) {
         return userName == null
                 ? ""
-                : access.whoIs(userName).map(OfficeUser::fullName).orElse(userName);
+                : access.user(userName).map(OfficeUser::fullName).orElse(userName);
     }
 
     private static ReadyGroup group(List<ReadyCase> together) {
@@ -187,7 +190,7 @@ public class ReadyService {
     /** All that count in full are one group, whatever is noted beside. */
     private static @Nullable Reason reason(ReadyCase one) {
         List<Reason> reasons = one.proposal().grounds().reasons();
-        return reasons.isEmpty() || one.proposal().as() == DecidedAs.COUNT ? null : reasons.get(0);
+        return reasons.isEmpty() || one.proposal().as() == DecisionOutcome.COUNT ? null : reasons.get(0);
     }
 
     private static boolean standsAlone(ReadyCase one) {

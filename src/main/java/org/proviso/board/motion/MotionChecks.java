@@ -12,11 +12,11 @@ import org.proviso.board.MemberStore;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
-import org.proviso.board.Proposals;
+import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
-import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.DecisionChecks;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -32,10 +32,15 @@ class MotionChecks {
     private final AgendaStore agenda;
     private final MemberStore members;
     private final MotionStore motions;
-    private final Proposals proposals;
+    private final ProposalsForDecision proposals;
     private final CaseService cases;
 
-    MotionChecks(AgendaStore agenda, MemberStore members, MotionStore motions, Proposals proposals, CaseService cases) {
+    MotionChecks(
+            AgendaStore agenda,
+            MemberStore members,
+            MotionStore motions,
+            ProposalsForDecision proposals,
+            CaseService cases) {
         this.agenda = agenda;
         this.members = members;
         this.motions = motions;
@@ -138,7 +143,7 @@ class MotionChecks {
     }
 
     private static Optional<Refusal> grounds(MoveMotion move) {
-        Optional<DecidedAs> asks = move.kind().asks();
+        Optional<DecisionOutcome> asks = move.kind().asks();
         Grounds grounds = new Grounds(move.reasons(), move.legalReference(), move.because());
         if (asks.isPresent()) {
             return DecisionChecks.grounds(asks.get(), grounds);

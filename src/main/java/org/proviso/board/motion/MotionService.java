@@ -10,23 +10,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
-import org.proviso.board.BoardStep;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
-import org.proviso.board.Proposals;
-import org.proviso.board.Proposed;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -48,7 +48,7 @@ public class MotionService {
     private final MotionStore motions;
     private final VoteStore votes;
     private final MotionChecks checks;
-    private final Proposals proposals;
+    private final ProposalsForDecision proposals;
     private final VoteClosing closing;
     private final AccessService access;
     private final BoardClock clock;
@@ -59,7 +59,7 @@ public class MotionService {
             MotionStore motions,
             VoteStore votes,
             MotionChecks checks,
-            Proposals proposals,
+            ProposalsForDecision proposals,
             VoteClosing closing,
             AccessService access,
             BoardClock clock,
@@ -77,10 +77,10 @@ public class MotionService {
 
     /** Moves something; the mover is whoever is signed in. A case changed since it was seen is a stale edit. */
     @Transactional
-    public BoardStep<BoardMotion> move(@Valid MoveMotion move) {
-        OfficeUser mover = access.demand(Act.DECIDE);
+    public BoardActResult<BoardMotion> move(@Valid MoveMotion move) {
+        OfficeUser mover = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(move.session());
-        return BoardStep.unless(checks.move(session, move, mover.userName()), () -> {
+        return BoardActResult.unless(checks.move(session, move, mover.userName()), () -> {
             MotionKey key = motions.insert(move, mover.userName(), clock.now());
             BoardMotion moved = motion(key);
             ledger.record(mover, "motion_moved", key.session(), key.subject(), moved(moved));
@@ -104,8 +104,8 @@ public class MotionService {
 
     /** Another member seconds it; small bodies need no second, so nothing waits for one (common practice). */
     @Transactional
-    public BoardStep<BoardMotion> second(MotionKey key, int version) {
-        OfficeUser member = access.demand(Act.DECIDE);
+    public BoardActResult<BoardMotion> second(MotionKey key, int version) {
+        OfficeUser member = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motion(key).at(version);
         Optional<Refusal> refusal = checks.sitting(session, member.userName())
@@ -116,7 +116,7 @@ public class MotionService {
                         "Another member has to second it, and once."))
                 .or(() -> checks.recused(
                         key.session(), member.userName(), Set.copyOf(motion.putNos()), Why.RECUSED_MEMBER_MOVED));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             motions.second(key, member.userName());
             return recorded(member, "motion_seconded", key);
         });
@@ -124,15 +124,15 @@ public class MotionService {
 
     /** Puts it to the vote. */
     @Transactional
-    public BoardStep<BoardMotion> put(MotionKey key, int version) {
-        OfficeUser member = access.demand(Act.DECIDE);
+    public BoardActResult<BoardMotion> putToVote(MotionKey key, int version) {
+        OfficeUser member = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motion(key).at(version);
         Optional<Refusal> refusal = checks.sitting(session, member.userName())
                 .or(() -> MotionChecks.pending(motion))
                 .or(() -> SessionChecks.refuse(
                         motion.putAt() != null, Why.NOT_IN_THIS_STATE, "It was put to the vote already."));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             motions.put(key, clock.now());
             return recorded(member, "motion_put", key);
         });
@@ -140,12 +140,12 @@ public class MotionService {
 
     /** Takes a motion off before its vote is closed; the votes noted on it settle nothing. */
     @Transactional
-    public BoardStep<BoardMotion> withdraw(MotionKey key, int version) {
-        OfficeUser member = access.demand(Act.DECIDE);
+    public BoardActResult<BoardMotion> withdraw(MotionKey key, int version) {
+        OfficeUser member = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motion(key).at(version);
         Optional<Refusal> refusal = checks.sitting(session, member.userName()).or(() -> MotionChecks.pending(motion));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             motions.end(key, MotionResult.WITHDRAWN, clock.now(), "The motion was withdrawn.");
             return recorded(member, "motion_withdrawn", key);
         });
@@ -153,8 +153,8 @@ public class MotionService {
 
     /** Notes a member's vote. */
     @Transactional
-    public BoardStep<BoardMotion> vote(@Valid CastVote cast) {
-        OfficeUser noting = access.demand(Act.VOTE);
+    public BoardActResult<BoardMotion> vote(@Valid CastVote cast) {
+        OfficeUser noting = access.demand(Permission.VOTE);
         MotionKey key = cast.motion();
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motion(key);
@@ -164,7 +164,7 @@ public class MotionService {
                         ? Optional.empty()
                         : checks.recused(
                                 key.session(), cast.userName(), Set.copyOf(motion.putNos()), Why.RECUSED_MEMBER_VOTED));
-        return BoardStep.unless(refusal, () -> {
+        return BoardActResult.unless(refusal, () -> {
             votes.note(key, cast.userName(), cast.vote(), noting.userName(), clock.now());
             motions.touch(key);
             return motion(key);
@@ -173,10 +173,10 @@ public class MotionService {
 
     /** Takes a member's vote back, for one who left or stands aside after all. */
     @Transactional
-    public BoardStep<BoardMotion> takeBack(MotionKey key, String userName) {
-        OfficeUser noting = access.demand(Act.VOTE);
+    public BoardActResult<BoardMotion> withdrawVote(MotionKey key, String userName) {
+        OfficeUser noting = access.demand(Permission.VOTE);
         BoardSession session = sessions.lock(key.session());
-        return BoardStep.unless(votable(session, motion(key), noting), () -> {
+        return BoardActResult.unless(votable(session, motion(key), noting), () -> {
             if (votes.takeBack(key, userName)) {
                 motions.touch(key);
             }
@@ -194,21 +194,21 @@ public class MotionService {
      * version is that of the motion with the votes as they were seen.
      */
     @Transactional
-    public VoteClosed close(MotionKey key, int version) {
-        return closing.close(access.demand(Act.DECIDE), key, version);
+    public VoteClosingResult close(MotionKey key, int version) {
+        return closing.close(access.demand(Permission.DECIDE), key, version);
     }
 
     /** The motions of a session in their order. */
     @Transactional(readOnly = true)
     public List<BoardMotion> motions(SessionKey key) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         return motions.all(key);
     }
 
     /** The votes noted on a motion, by user name. */
     @Transactional(readOnly = true)
     public List<BoardVote> votes(MotionKey key) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         return votes.all(key);
     }
 
@@ -218,18 +218,18 @@ public class MotionService {
      */
     @Transactional(readOnly = true)
     public Map<CaseKey, Set<String>> votersBarred(Collection<CaseKey> keys) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         Map<CaseKey, Set<String>> barred = new LinkedHashMap<>();
         for (CaseKey key : keys) {
             proposals
                     .find(key)
-                    .filter(proposed -> proposed.outcome() == DecidedAs.REJECT)
+                    .filter(proposed -> proposed.outcome() == DecisionOutcome.REJECT)
                     .ifPresent(proposed -> barred.put(key, hands(proposed)));
         }
         return barred;
     }
 
-    private static Set<String> hands(Proposed proposed) {
+    private static Set<String> hands(ProposalForDecision proposed) {
         List<String> hands = new ArrayList<>(List.of(proposed.proposedBy()));
         if (proposed.secondReadBy() != null) {
             hands.add(proposed.secondReadBy());

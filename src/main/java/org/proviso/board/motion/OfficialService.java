@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.board.AgendaItem;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.board.BoardStep;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
-import org.proviso.board.ElectionNow;
+import org.proviso.board.ElectionAsOf;
 import org.proviso.board.MemberStore;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
@@ -69,70 +69,71 @@ public class OfficialService {
      * is written at all, not even the session.
      */
     @Transactional
-    public VoteClosed decide(@Valid DecideAlone decision) {
-        String official = access.demand(Act.DECIDE).userName();
+    public VoteClosingResult decide(@Valid DecideAsOfficial decision) {
+        String official = access.demand(Permission.DECIDE).userName();
         // Sessions first, then cases, the head of the chain last: the acts below record themselves one by one.
         sessions.lockAll(decision.electionId());
         decisions.hold(decision.envelopes().keySet().stream()
                 .map(envelope -> new CaseKey(decision.electionId(), envelope))
                 .toList());
-        VoteClosed closed = decided(official, decision);
-        if (closed instanceof VoteClosed.Refused) {
+        VoteClosingResult closed = decided(official, decision);
+        if (closed instanceof VoteClosingResult.Refused) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
         return closed;
     }
 
-    private VoteClosed decided(String official, DecideAlone decision) {
-        BoardStep<BoardSession> today = today(official, decision.electionId());
-        if (today instanceof BoardStep.Refused<BoardSession> refused) {
+    private VoteClosingResult decided(String official, DecideAsOfficial decision) {
+        BoardActResult<BoardSession> today = today(official, decision.electionId());
+        if (today instanceof BoardActResult.Refused<BoardSession> refused) {
             return refused(refused.why());
         }
-        SessionKey session = ((BoardStep.Done<BoardSession>) today).now().key();
-        BoardStep<List<AgendaItem>> listed =
-                agendas.put(session, decision.envelopes().keySet());
-        if (listed instanceof BoardStep.Refused<List<AgendaItem>> refused) {
+        SessionKey session = ((BoardActResult.Done<BoardSession>) today).now().key();
+        BoardActResult<List<AgendaItem>> listed =
+                agendas.addToAgenda(session, decision.envelopes().keySet());
+        if (listed instanceof BoardActResult.Refused<List<AgendaItem>> refused) {
             return refused(refused.why());
         }
-        BoardStep<BoardMotion> voted = then(
+        BoardActResult<BoardMotion> voted = then(
                 motions.move(decision.in(session)),
                 motion -> then(
-                        motions.put(motion.key(), motion.version()),
+                        motions.putToVote(motion.key(), motion.version()),
                         put -> motions.vote(new CastVote(put.key(), official, Vote.YES))));
-        if (voted instanceof BoardStep.Refused<BoardMotion> refused) {
+        if (voted instanceof BoardActResult.Refused<BoardMotion> refused) {
             return refused(refused.why());
         }
-        BoardMotion motion = ((BoardStep.Done<BoardMotion>) voted).now();
+        BoardMotion motion = ((BoardActResult.Done<BoardMotion>) voted).now();
         return motions.close(motion.key(), motion.version());
     }
 
     /** The session in which the official sits today; one left open from an earlier day is closed. */
-    private BoardStep<BoardSession> today(String official, String electionId) {
-        ElectionNow now = clock.in(electionId);
+    private BoardActResult<BoardSession> today(String official, String electionId) {
+        ElectionAsOf now = clock.electionAsOfNow(electionId);
         for (int number : members.sessionsWith(electionId, official)) {
             BoardSession session = boards.session(new SessionKey(electionId, number));
-            if (session.body() == Body.OFFICIAL
+            if (session.body() == BodyKind.OFFICIAL
                     && session.calledFor().toLocalDate().equals(now.at().toLocalDate())) {
-                return new BoardStep.Done<>(session);
+                return new BoardActResult.Done<>(session);
             }
-            BoardStep<BoardSession> closed = boards.close(session.key(), session.version());
-            if (closed instanceof BoardStep.Refused<BoardSession>) {
+            BoardActResult<BoardSession> closed = boards.close(session.key(), session.version());
+            if (closed instanceof BoardActResult.Refused<BoardSession>) {
                 return closed;
             }
         }
         CallSession call = new CallSession(
-                electionId, Body.OFFICIAL, now.at(), now.election().office().name());
+                electionId, BodyKind.OFFICIAL, now.at(), now.election().office().name());
         return then(
-                boards.call(call),
+                boards.callSession(call),
                 called -> then(
-                        boards.open(called.key(), called.version()), opened -> boards.arrive(opened.key(), official)));
+                        boards.open(called.key(), called.version()),
+                        opened -> boards.recordArrival(opened.key(), official)));
     }
 
-    private static <T> BoardStep<T> then(BoardStep<T> step, Function<T, BoardStep<T>> next) {
-        return step instanceof BoardStep.Done<T> done ? next.apply(done.now()) : step;
+    private static <T> BoardActResult<T> then(BoardActResult<T> step, Function<T, BoardActResult<T>> next) {
+        return step instanceof BoardActResult.Done<T> done ? next.apply(done.now()) : step;
     }
 
-    private static VoteClosed refused(List<Refusal> why) {
-        return new VoteClosed.Refused(why, Map.of());
+    private static VoteClosingResult refused(List<Refusal> why) {
+        return new VoteClosingResult.Refused(why, Map.of());
     }
 }

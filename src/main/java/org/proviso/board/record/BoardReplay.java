@@ -14,10 +14,10 @@ import org.proviso.board.SessionStore;
 import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.core.Code;
-import org.proviso.ledger.Compared;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
@@ -50,8 +50,8 @@ public class BoardReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public Compared of(String electionId) {
-        BoardEntries said = new BoardEntries();
+    public TableComparison replay(String electionId) {
+        BoardLedgerEntries said = new BoardLedgerEntries();
         ledger.follow(LedgerChain.of(electionId), said::add);
         Map<String, String> there = new TreeMap<>();
         long count = 0;
@@ -62,9 +62,9 @@ public class BoardReplay {
                 count++;
             }
         }
-        Differences differences = new Differences();
-        differences.between(said.said(), there);
-        return differences.among(count, "motions");
+        DifferenceCounter differences = new DifferenceCounter();
+        differences.compare(said.said(), there);
+        return differences.result(count, "motions");
     }
 
     private void put(Map<String, String> there, BoardSession session) {

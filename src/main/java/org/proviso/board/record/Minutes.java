@@ -3,7 +3,7 @@ package org.proviso.board.record;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
 import org.proviso.board.SessionKey;
@@ -17,7 +17,7 @@ import org.proviso.core.deciding.Vote;
  */
 public record Minutes(
         SessionKey session,
-        Body body,
+        BodyKind body,
         String election,
         String place,
         LocalDateTime calledFor,
@@ -26,9 +26,9 @@ public record Minutes(
         int members,
         int quorum,
         List<Attendance> attendance,
-        List<StoodAside> recusals,
-        List<PulledOut> pulledOut,
-        List<Moved> motions,
+        List<RecusedMember> recusals,
+        List<RemovedFromGroup> pulledOut,
+        List<MotionEntry> motions,
         ChainHead ledger) {
 
     /** A member who came, and left. */
@@ -36,16 +36,16 @@ public record Minutes(
             String name, LocalDateTime arrivedAt, @Nullable LocalDateTime leftAt) {}
 
     /** A member who stood aside; the ground is empty for a reader who may not see whole cases. */
-    public record StoodAside(String name, String envelopeNo, String ground, LocalDateTime at) {}
+    public record RecusedMember(String name, String envelopeNo, String ground, LocalDateTime at) {}
 
     /** An envelope taken out of its consent group, and by whom. */
-    public record PulledOut(String envelopeNo, String by) {}
+    public record RemovedFromGroup(String envelopeNo, String by) {}
 
     /**
      * A motion with its votes. {@code because} is empty for a reader who may not see whole cases; {@code result} says in
      * words how it ended and what that came to, and is empty while it is before the session.
      */
-    public record Moved(
+    public record MotionEntry(
             MotionKey motion,
             MotionKind kind,
             List<String> envelopes,
@@ -54,10 +54,10 @@ public record Minutes(
             String because,
             String movedBy,
             String secondedBy,
-            List<Voted> votes,
+            List<VoteEntry> votes,
             String result,
             @Nullable LocalDateTime endedAt) {}
 
     /** One member's vote. */
-    public record Voted(String name, Vote vote) {}
+    public record VoteEntry(String name, Vote vote) {}
 }

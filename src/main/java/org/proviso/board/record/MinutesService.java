@@ -6,8 +6,8 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
@@ -61,10 +61,10 @@ public class MinutesService {
 
     /** The record as it stands now; {@link IllegalArgumentException} where there is no such session. */
     @Transactional(readOnly = true)
-    public Minutes of(SessionKey key) {
-        access.demand(Act.READ_REDACTED_CASES);
+    public Minutes minutes(SessionKey key) {
+        access.demand(Permission.READ_REDACTED_CASES);
         BoardSession session = sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
-        Election election = clock.in(key.electionId()).election();
+        Election election = clock.electionAsOfNow(key.electionId()).election();
         ZoneId zone = election.zone();
         return new Minutes(
                 key,
@@ -92,9 +92,9 @@ public class MinutesService {
                 .toList();
     }
 
-    private List<Minutes.StoodAside> recusals(SessionKey key, ZoneId zone) {
+    private List<Minutes.RecusedMember> recusals(SessionKey key, ZoneId zone) {
         return members.recusals(key).stream()
-                .map(recusal -> new Minutes.StoodAside(
+                .map(recusal -> new Minutes.RecusedMember(
                         name(recusal.userName()),
                         recusal.envelopeNo(),
                         forDeciders(recusal.ground()),
@@ -102,15 +102,15 @@ public class MinutesService {
                 .toList();
     }
 
-    private List<Minutes.PulledOut> pulledOut(SessionKey key) {
+    private List<Minutes.RemovedFromGroup> pulledOut(SessionKey key) {
         return agenda.all(key).stream()
                 .filter(item -> item.pulledOutBy() != null)
-                .map(item -> new Minutes.PulledOut(item.envelopeNo(), name(item.pulledOutBy())))
+                .map(item -> new Minutes.RemovedFromGroup(item.envelopeNo(), name(item.pulledOutBy())))
                 .toList();
     }
 
-    private Minutes.Moved moved(BoardMotion motion, ZoneId zone) {
-        return new Minutes.Moved(
+    private Minutes.MotionEntry moved(BoardMotion motion, ZoneId zone) {
+        return new Minutes.MotionEntry(
                 motion.key(),
                 motion.kind(),
                 motion.putNos(),
@@ -120,18 +120,18 @@ public class MinutesService {
                 name(motion.movedBy()),
                 motion.secondedBy() == null ? "" : name(motion.secondedBy()),
                 votes.all(motion.key()).stream()
-                        .map(vote -> new Minutes.Voted(name(vote.userName()), vote.vote()))
+                        .map(vote -> new Minutes.VoteEntry(name(vote.userName()), vote.vote()))
                         .toList(),
                 motion.words() == null ? "" : motion.words(),
                 local(motion.endedAt(), zone));
     }
 
     private String forDeciders(String text) {
-        return access.may(Act.SEE_WHOLE_CASE) ? text : "";
+        return access.isPermitted(Permission.SEE_WHOLE_CASE) ? text : "";
     }
 
     private String name(String userName) {
-        return access.whoIs(userName).map(OfficeUser::fullName).orElse(userName);
+        return access.user(userName).map(OfficeUser::fullName).orElse(userName);
     }
 
     private static @Nullable LocalDateTime local(@Nullable Instant moment, ZoneId zone) {

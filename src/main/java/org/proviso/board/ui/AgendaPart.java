@@ -8,8 +8,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import org.proviso.board.MotionKind;
-import org.proviso.board.agenda.EnvelopeLine;
-import org.proviso.board.record.Meeting;
+import org.proviso.board.agenda.EnvelopeSummary;
+import org.proviso.board.record.SessionDetails;
 import org.proviso.review.CaseState;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -18,21 +18,21 @@ import org.proviso.ui.field.ActButton;
 @Tag("section")
 final class AgendaPart extends HtmlContainer {
 
-    private final BoardRoom room;
+    private final BoardServices room;
     private final AgendaActs acts;
-    private final Steps steps;
+    private final BoardActRunner steps;
 
-    AgendaPart(BoardRoom room, String reader, Steps steps) {
+    AgendaPart(BoardServices room, String reader, BoardActRunner steps) {
         this.room = room;
         this.acts = new AgendaActs(room, reader, steps);
         this.steps = steps;
         addClassName("agenda");
     }
 
-    void show(Meeting meeting) {
+    void show(SessionDetails meeting) {
         removeAll();
-        List<Group> groups = Group.of(meeting);
-        List<Meeting.Item> alone = Group.alone(meeting);
+        List<AgendaGroup> groups = AgendaGroup.of(meeting);
+        List<SessionDetails.Item> alone = AgendaGroup.alone(meeting);
         add(new H2("The agenda"));
         besides(meeting);
         if (groups.isEmpty() && alone.isEmpty()) {
@@ -43,7 +43,7 @@ final class AgendaPart extends HtmlContainer {
         }
         boolean may = acts.mayMove(meeting);
         String election = meeting.session().key().electionId();
-        for (Group group : groups) {
+        for (AgendaGroup group : groups) {
             add(new GroupPart(
                     group,
                     numbers -> room.ready().lines(election, numbers),
@@ -54,7 +54,7 @@ final class AgendaPart extends HtmlContainer {
         decided(meeting);
     }
 
-    private void besides(Meeting meeting) {
+    private void besides(SessionDetails meeting) {
         if (meeting.session().closedAt() != null || meeting.readyBesides() < 1) {
             return;
         }
@@ -65,23 +65,23 @@ final class AgendaPart extends HtmlContainer {
                 new ActButton("Put all that are ready here")
                         .does(() -> steps.take(
                                 () -> room.agendas()
-                                        .putAllReady(meeting.session().key()),
+                                        .addAllReady(meeting.session().key()),
                                 "All that were ready are on the agenda."))));
     }
 
-    private void alone(Meeting meeting, List<Meeting.Item> alone, boolean may) {
+    private void alone(SessionDetails meeting, List<SessionDetails.Item> alone, boolean may) {
         if (alone.isEmpty()) {
             return;
         }
         add(new H2("One by one"));
         List<String> numbers =
                 alone.stream().map(one -> one.item().envelopeNo()).limit(50).toList();
-        for (EnvelopeLine line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
+        for (EnvelopeSummary line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
             List<Component> buttons = new ArrayList<>(acts.ofOne(meeting, line));
             if (may) {
                 buttons.add(0, acts.moveOne(meeting, line, kinds(line)));
             }
-            add(new EnvelopePart(line, true, buttons));
+            add(new DecidingEnvelopePart(line, true, buttons));
         }
         if (alone.size() > numbers.size()) {
             add(new Paragraph(
@@ -89,13 +89,13 @@ final class AgendaPart extends HtmlContainer {
         }
     }
 
-    private static List<MotionKind> kinds(EnvelopeLine line) {
+    private static List<MotionKind> kinds(EnvelopeSummary line) {
         return line.state() == CaseState.DECIDED
                 ? List.of(MotionKind.REOPEN)
                 : List.of(MotionKind.COUNT, MotionKind.COUNT_IN_PART, MotionKind.REJECT, MotionKind.TABLE);
     }
 
-    private void decided(Meeting meeting) {
+    private void decided(SessionDetails meeting) {
         long settled = meeting.agenda().stream()
                 .filter(one -> one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED)
                 .filter(one -> one.item().proposed() != null)

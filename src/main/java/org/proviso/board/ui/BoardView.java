@@ -13,11 +13,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.board.BoardSession;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.agenda.ReadyGroup;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
@@ -25,7 +25,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The board: its sessions, what is ready for it, and what was decided. */
 @Route(value = "board", layout = OfficeFrame.class)
@@ -33,24 +33,24 @@ import org.proviso.ui.frame.Workplace;
 @PermitAll
 public final class BoardView extends Composite<Div> {
 
-    private final transient BoardRoom room;
-    private final transient Workplace workplace;
+    private final transient BoardServices room;
+    private final transient WorkingElection workplace;
     private final String election;
     private final boolean decides;
 
-    BoardView(BoardRoom room, Workplace workplace) {
+    BoardView(BoardServices room, WorkingElection workplace) {
         this.room = room;
         this.workplace = workplace;
         this.election = workplace.electionId();
-        room.access().demand(Act.READ_FIGURES);
-        this.decides = room.access().may(Act.DECIDE);
+        room.access().demand(Permission.READ_FIGURES);
+        this.decides = room.access().isPermitted(Permission.DECIDE);
         getContent().addClassNames("sheet", "board");
-        List<Body> bodies = room.ready().bodies(election);
-        boolean alone = bodies.equals(List.of(Body.OFFICIAL));
+        List<BodyKind> bodies = room.ready().bodies(election);
+        boolean alone = bodies.equals(List.of(BodyKind.OFFICIAL));
         getContent().add(head(bodies, alone), sessions(), ready(), decided(), new Caution());
     }
 
-    private PageHead head(List<Body> bodies, boolean alone) {
+    private PageHead head(List<BodyKind> bodies, boolean alone) {
         PageHead head = new PageHead(
                 "Board",
                 alone
@@ -61,7 +61,7 @@ public final class BoardView extends Composite<Div> {
         } else if (decides && !bodies.isEmpty()) {
             head.beside(new ActButton("Call a session…")
                     .first()
-                    .does(() -> new CallingSheet(room, workplace, bodies).open()));
+                    .does(() -> new CallSessionSheet(room, workplace, bodies).open()));
         }
         return head;
     }
@@ -86,15 +86,15 @@ public final class BoardView extends Composite<Div> {
     }
 
     private Component decided() {
-        Map<DecidedAs, Integer> counts = room.decisions().counts(election);
+        Map<DecisionOutcome, Integer> counts = room.decisions().counts(election);
         Div part = new Div(new H2("Decided"));
         Div marks = new Div();
         marks.addClassName("outcomes");
-        for (DecidedAs outcome : DecidedAs.values()) {
+        for (DecisionOutcome outcome : DecisionOutcome.values()) {
             marks.add(new Span(BoardWords.mark(outcome), new Span(" " + counts.getOrDefault(outcome, 0))));
         }
         part.add(marks);
-        if (room.access().may(Act.SEE_WHOLE_CASE)) {
+        if (room.access().isPermitted(Permission.SEE_WHOLE_CASE)) {
             part.add(new Paragraph(Links.link("What stands, envelope by envelope", "board/settled")));
         }
         return part;

@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.MotionKind;
-import org.proviso.board.record.Meeting.Person;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.UsDates;
@@ -17,7 +17,7 @@ final class BoardWords {
     private BoardWords() {}
 
     /** {@code Count in part}, with its mark. */
-    static OutcomeMark mark(DecidedAs outcome) {
+    static OutcomeMark mark(DecisionOutcome outcome) {
         return new OutcomeMark(OutcomeMark.Shape.valueOf(outcome.name()), sentence(outcome.words()));
     }
 
@@ -56,8 +56,8 @@ final class BoardWords {
     }
 
     /** {@code Ann, Bob and Cy}. */
-    static String names(List<Person> people) {
-        List<String> names = people.stream().map(Person::fullName).toList();
+    static String names(List<Member> people) {
+        List<String> names = people.stream().map(Member::fullName).toList();
         int last = names.size() - 1;
         return last < 1
                 ? String.join("", names)

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
-import org.proviso.board.record.Meeting;
+import org.proviso.board.record.SessionDetails;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.review.CaseState;
 import org.proviso.ui.Caution;
@@ -20,11 +20,11 @@ import org.proviso.ui.field.ActButton;
 @Tag("section")
 final class FloorPart extends HtmlContainer {
 
-    private final BoardRoom room;
+    private final BoardServices room;
     private final String reader;
-    private final Steps steps;
+    private final BoardActRunner steps;
 
-    FloorPart(BoardRoom room, String reader, Steps steps) {
+    FloorPart(BoardServices room, String reader, BoardActRunner steps) {
         this.room = room;
         this.reader = reader;
         this.steps = steps;
@@ -32,9 +32,9 @@ final class FloorPart extends HtmlContainer {
         getElement().setAttribute("aria-live", "polite");
     }
 
-    void show(Meeting meeting) {
+    void show(SessionDetails meeting) {
         removeAll();
-        Meeting.Floor floor = meeting.floor();
+        SessionDetails.Floor floor = meeting.floor();
         setClassName("waiting", floor != null);
         if (floor != null) {
             onTheFloor(floor, meeting);
@@ -43,7 +43,7 @@ final class FloorPart extends HtmlContainer {
         }
     }
 
-    private void onTheFloor(Meeting.Floor floor, Meeting meeting) {
+    private void onTheFloor(SessionDetails.Floor floor, SessionDetails meeting) {
         BoardMotion motion = floor.motion();
         String seconder = floor.seconder() == null
                 ? ""
@@ -58,7 +58,7 @@ final class FloorPart extends HtmlContainer {
         if (motion.putAt() == null) {
             notPutYet(floor, sits);
         } else {
-            add(new BallotPart(room, reader, steps).show(floor, sits));
+            add(new VotePart(room, reader, steps).show(floor, sits));
         }
         add(new Caution());
     }
@@ -68,7 +68,7 @@ final class FloorPart extends HtmlContainer {
         return place + motion.because();
     }
 
-    private void notPutYet(Meeting.Floor floor, boolean sits) {
+    private void notPutYet(SessionDetails.Floor floor, boolean sits) {
         add(new Paragraph("It is not put to the vote yet. An envelope can still be pulled out below."));
         if (!sits) {
             return;
@@ -79,7 +79,8 @@ final class FloorPart extends HtmlContainer {
         acts.add(new ActButton("Put it to the vote")
                 .first()
                 .does(() -> steps.take(
-                        () -> room.motions().put(motion.key(), motion.version()), "The motion is put to the vote.")));
+                        () -> room.motions().putToVote(motion.key(), motion.version()),
+                        "The motion is put to the vote.")));
         if (floor.seconder() == null && !floor.mover().userName().equals(reader)) {
             acts.add(new ActButton("Second it")
                     .does(() -> steps.take(
@@ -89,14 +90,14 @@ final class FloorPart extends HtmlContainer {
         add(acts);
     }
 
-    static ActButton withdraw(BoardRoom room, BoardMotion motion, Steps steps) {
+    static ActButton withdraw(BoardServices room, BoardMotion motion, BoardActRunner steps) {
         return new ActButton("Withdraw the motion")
                 .does(() -> steps.take(
                         () -> room.motions().withdraw(motion.key(), motion.version()),
                         "The motion is withdrawn. Nothing was decided."));
     }
 
-    private void between(Meeting meeting) {
+    private void between(SessionDetails meeting) {
         List<BoardMotion> ended = meeting.ended();
         add(new H2(ended.isEmpty() ? "Nothing is on the floor" : "The last motion"));
         if (!ended.isEmpty()) {
@@ -110,7 +111,7 @@ final class FloorPart extends HtmlContainer {
     }
 
     /** How each voted, once the vote is closed; of a motion that was withdrawn nobody needs to know. */
-    private String votes(BoardMotion motion, Meeting meeting) {
+    private String votes(BoardMotion motion, SessionDetails meeting) {
         if (motion.end() == MotionResult.WITHDRAWN) {
             return "";
         }
@@ -129,7 +130,7 @@ final class FloorPart extends HtmlContainer {
     }
 
     /** What the result of a vote means for its envelopes. */
-    private String next(BoardMotion motion, Meeting meeting) {
+    private String next(BoardMotion motion, SessionDetails meeting) {
         boolean decided = motion.kind().asks().isPresent()
                 && meeting.agenda().stream()
                         .filter(one -> motion.putNos().contains(one.item().envelopeNo()))

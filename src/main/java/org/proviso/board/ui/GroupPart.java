@@ -10,7 +10,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-import org.proviso.board.agenda.EnvelopeLine;
+import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
@@ -21,17 +21,17 @@ final class GroupPart extends HtmlContainer {
     private static final int PAGE = 20;
     private static final int FOLDED_FROM = 9;
 
-    private final Group group;
-    private final Function<Collection<String>, List<EnvelopeLine>> explain;
-    private final Function<EnvelopeLine, List<Component>> buttons;
+    private final AgendaGroup group;
+    private final Function<Collection<String>, List<EnvelopeSummary>> explain;
+    private final Function<EnvelopeSummary, List<Component>> buttons;
     private final Div lines = new Div();
     private final ActButton more = new ActButton("");
     private int shown;
 
     GroupPart(
-            Group group,
-            Function<Collection<String>, List<EnvelopeLine>> explain,
-            Function<EnvelopeLine, List<Component>> buttons,
+            AgendaGroup group,
+            Function<Collection<String>, List<EnvelopeSummary>> explain,
+            Function<EnvelopeSummary, List<Component>> buttons,
             List<Component> acts) {
         this.group = group;
         this.explain = explain;
@@ -80,7 +80,7 @@ final class GroupPart extends HtmlContainer {
         }
         int until = Math.min(numbers.size(), shown + PAGE);
         explain.apply(numbers.subList(shown, until))
-                .forEach(line -> lines.add(new EnvelopePart(line, false, buttons.apply(line))));
+                .forEach(line -> lines.add(new DecidingEnvelopePart(line, false, buttons.apply(line))));
         shown = until;
         int left = numbers.size() - shown;
         more.setText("Show " + Math.min(left, PAGE) + " more of " + left);

@@ -24,12 +24,12 @@ class MinutesController {
     ModelAndView minutes(@PathVariable String election, @PathVariable int session) {
         return new ModelAndView("board/minutes")
                 .addObject("minutes", of(new SessionKey(election, session)))
-                .addObject("says", new PlainWords());
+                .addObject("says", new PlainBoardWords());
     }
 
     private Minutes of(SessionKey key) {
         try {
-            return minutes.of(key);
+            return minutes.minutes(key);
         } catch (IllegalArgumentException e) {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND, e.getMessage(), e);
         }

@@ -13,18 +13,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.board.MotionKind;
-import org.proviso.board.agenda.EnvelopeLine;
+import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.board.agenda.ReadyGroup;
-import org.proviso.board.motion.DecideAlone;
+import org.proviso.board.motion.DecideAsOfficial;
 import org.proviso.review.CaseKey;
 import org.proviso.ui.Caution;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** Where one official decides: what is ready in groups, a group at once, or an envelope by itself. */
 @Route(value = "board/official", layout = OfficeFrame.class)
@@ -35,16 +35,16 @@ public final class OfficialView extends Composite<Div> {
     private static final List<MotionKind> OUTCOMES =
             List.of(MotionKind.COUNT, MotionKind.COUNT_IN_PART, MotionKind.REJECT);
 
-    private final transient BoardRoom room;
-    private final transient Steps steps = new Steps(this::show);
+    private final transient BoardServices room;
+    private final transient BoardActRunner steps = new BoardActRunner(this::show);
     private final String election;
     /** Pulled out while this page is open: they are decided by themselves. */
     private final Set<String> pulledOut = new TreeSet<>();
 
-    OfficialView(BoardRoom room, Workplace workplace) {
+    OfficialView(BoardServices room, WorkingElection workplace) {
         this.room = room;
         this.election = workplace.electionId();
-        room.access().demand(Act.DECIDE);
+        room.access().demand(Permission.DECIDE);
         getContent().addClassNames("sheet", "board");
         show();
     }
@@ -66,7 +66,7 @@ public final class OfficialView extends Composite<Div> {
         ready.envelopes().keySet().stream()
                 .filter(number -> ready.alone() || pulledOut.contains(number))
                 .forEach(alone::add);
-        Group group = Group.of(ready).without(pulledOut);
+        AgendaGroup group = AgendaGroup.of(ready).without(pulledOut);
         if (ready.alone() || group.envelopes().isEmpty()) {
             return;
         }
@@ -79,14 +79,14 @@ public final class OfficialView extends Composite<Div> {
                 .add(new GroupPart(
                         group,
                         numbers -> room.ready().lines(election, numbers),
-                        line -> List.of(Lines.button("Pull out", line.envelopeNo(), () -> pullOut(line))),
+                        line -> List.of(EnvelopeButtons.button("Pull out", line.envelopeNo(), () -> pullOut(line))),
                         List.of(decide)));
     }
 
-    private void pullOut(EnvelopeLine line) {
+    private void pullOut(EnvelopeSummary line) {
         pulledOut.add(line.envelopeNo());
         show();
-        Said.done(line.envelopeNo() + " is pulled out. It stands under One by one.");
+        MessageLine.done(line.envelopeNo() + " is pulled out. It stands under One by one.");
     }
 
     private void oneByOne(List<String> alone) {
@@ -98,17 +98,17 @@ public final class OfficialView extends Composite<Div> {
                 .lines(election, alone.subList(0, Math.min(alone.size(), 50)))
                 .forEach(line -> {
                     List<Component> buttons = List.of(
-                            Lines.button("Decide…", line.envelopeNo(), () -> sheet().one(line, OUTCOMES))
+                            EnvelopeButtons.button("Decide…", line.envelopeNo(), () -> sheet().one(line, OUTCOMES))
                                     .first(),
-                            Lines.button("Send back…", line.envelopeNo(), () -> sendBack(line)));
-                    getContent().add(new EnvelopePart(line, true, buttons));
+                            EnvelopeButtons.button("Send back…", line.envelopeNo(), () -> sendBack(line)));
+                    getContent().add(new DecidingEnvelopePart(line, true, buttons));
                 });
     }
 
-    private MovingSheet sheet() {
-        return new MovingSheet("decide", wanted -> {
+    private MotionSheet sheet() {
+        return new MotionSheet("decide", wanted -> {
             Optional<String> refused = steps.refused(() -> room.officials()
-                    .decide(new DecideAlone(
+                    .decide(new DecideAsOfficial(
                             election,
                             wanted.kind(),
                             wanted.envelopes(),
@@ -117,15 +117,15 @@ public final class OfficialView extends Composite<Div> {
                             wanted.reference(),
                             wanted.because())));
             if (refused.isEmpty()) {
-                Said.done("Decided: "
+                MessageLine.done("Decided: "
                         + BoardWords.moved(wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + ".");
             }
             return refused;
         });
     }
 
-    private void sendBack(EnvelopeLine line) {
-        WordSheet.ask(
+    private void sendBack(EnvelopeSummary line) {
+        ReasonSheet.ask(
                 "Send " + line.envelopeNo() + " back",
                 "The case goes back to the reviewers, undecided, with your note.",
                 "What they should look at",

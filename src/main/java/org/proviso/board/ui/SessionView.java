@@ -15,17 +15,17 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.board.BoardSession;
 import org.proviso.board.SessionKey;
-import org.proviso.board.record.Meeting;
+import org.proviso.board.record.SessionDetails;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** One meeting on one page: who is here, what is on the floor, the votes, the agenda. Every member sees it change. */
 @Route(value = "board/session", layout = OfficeFrame.class)
@@ -35,25 +35,25 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
 
     private static final int EVERY_THREE_SECONDS = 3000;
 
-    private final transient BoardRoom room;
-    private final transient Steps steps;
+    private final transient BoardServices room;
+    private final transient BoardActRunner steps;
     private final String election;
     private final FloorPart floor;
-    private final PresencePart presence;
+    private final AttendancePart presence;
     private final AgendaPart agenda;
     private final Div head = new Div();
     private transient @Nullable SessionKey key;
-    private transient @Nullable Meeting shown;
+    private transient @Nullable SessionDetails shown;
     private String mark = "";
     private @Nullable Registration polling;
 
-    SessionView(BoardRoom room, Workplace workplace) {
+    SessionView(BoardServices room, WorkingElection workplace) {
         this.room = room;
         this.election = workplace.electionId();
-        this.steps = new Steps(this::acted);
+        this.steps = new BoardActRunner(this::acted);
         String reader = room.access().signedIn().userName();
         floor = new FloorPart(room, reader, steps);
-        presence = new PresencePart(room, reader, steps);
+        presence = new AttendancePart(room, reader, steps);
         agenda = new AgendaPart(room, reader, steps);
         Div main = new Div(floor, agenda);
         main.addClassName("meeting-main");
@@ -107,9 +107,9 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
     /** Shows anew only what changed, so that nobody loses their place because of somebody else. */
     private void refresh() {
         SessionKey session = Objects.requireNonNull(key);
-        Meeting before = shown;
+        SessionDetails before = shown;
         mark = room.meetings().mark(session);
-        Meeting now = room.meetings().of(session);
+        SessionDetails now = room.meetings().details(session);
         shown = now;
         if (now.equals(before)) {
             return;
@@ -125,12 +125,12 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
     }
 
-    private static List<Object> floorOf(Meeting meeting) {
+    private static List<Object> floorOf(SessionDetails meeting) {
         return List.of(
                 meeting.session(), meeting.there(), meeting.floor() == null ? "" : meeting.floor(), meeting.ended());
     }
 
-    private static List<Object> agendaOf(Meeting meeting) {
+    private static List<Object> agendaOf(SessionDetails meeting) {
         return List.of(
                 meeting.session(),
                 meeting.agenda(),
@@ -140,12 +140,12 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
                 meeting.floor() == null);
     }
 
-    private PageHead head(Meeting meeting) {
+    private PageHead head(SessionDetails meeting) {
         BoardSession session = meeting.session();
         int number = session.key().sessionNo();
         PageHead title =
                 new PageHead("Session " + number + " of " + session.body().words(), lead(session));
-        if (room.access().may(Act.DECIDE) || room.access().may(Act.SET_GATES)) {
+        if (room.access().isPermitted(Permission.DECIDE) || room.access().isPermitted(Permission.SET_GATES)) {
             title.beside(outside("Room display", "room/" + room.display().link(session.key())));
         }
         title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
@@ -175,8 +175,8 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
     }
 
     private void askClose(BoardSession session) {
-        Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking(
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog(
                 "Close the session?",
                 "Close the session",
                 () -> steps.sheet(

@@ -10,41 +10,41 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.stream.Stream;
-import org.proviso.canvass.Balance;
-import org.proviso.canvass.Identity;
+import org.proviso.canvass.BalanceResult;
+import org.proviso.canvass.BalanceRule;
 
 /** The sums: those that differ first, then those that lack a figure, and those that hold folded away. */
 @Tag("section")
 final class BalancesPart extends HtmlContainer {
 
-    private final NotingSheet noting;
+    private final FigureSheet noting;
 
-    BalancesPart(List<Balance> balances, NotingSheet noting) {
+    BalancesPart(List<BalanceResult> balances, FigureSheet noting) {
         this.noting = noting;
         add(new H2("What does not add up"));
-        List<Balance> pending =
+        List<BalanceResult> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
-        List<Balance> sums =
+        List<BalanceResult> sums =
                 balances.stream().filter(one -> !pending.contains(one)).toList();
-        List<Balance> wrong =
-                sums.stream().filter(Balance.Differs.class::isInstance).toList();
+        List<BalanceResult> wrong =
+                sums.stream().filter(BalanceResult.Differs.class::isInstance).toList();
         if (wrong.isEmpty()) {
             Paragraph none = new Paragraph("Nothing: every sum that can be checked holds.");
             none.addClassName("soft");
             add(none);
         }
         wrong.forEach(balance -> add(line(balance)));
-        fold("sums cannot be checked yet", sums.stream().filter(Balance.CannotBeChecked.class::isInstance));
+        fold("sums cannot be checked yet", sums.stream().filter(BalanceResult.CannotBeChecked.class::isInstance));
         fold("places still have undecided envelopes: at the closing only those that the law holds", pending.stream());
-        fold("sums hold", sums.stream().filter(Balance.Holds.class::isInstance));
+        fold("sums hold", sums.stream().filter(BalanceResult.Holds.class::isInstance));
     }
 
     /** That nothing is left undecided must hold at the closing, and cannot before. */
-    private static boolean isLeftUndecided(Balance balance) {
-        return balance.identity() == Identity.NOTHING_PENDING && !(balance instanceof Balance.Holds);
+    private static boolean isLeftUndecided(BalanceResult balance) {
+        return balance.identity() == BalanceRule.NOTHING_PENDING && !(balance instanceof BalanceResult.Holds);
     }
 
-    private void fold(String words, Stream<Balance> balances) {
+    private void fold(String words, Stream<BalanceResult> balances) {
         List<Component> lines = balances.map(this::line).toList();
         if (!lines.isEmpty()) {
             Details fold = new Details(lines.size() + " " + words, new Div(lines.toArray(Component[]::new)));
@@ -53,12 +53,12 @@ final class BalancesPart extends HtmlContainer {
         }
     }
 
-    private Component line(Balance balance) {
+    private Component line(BalanceResult balance) {
         Paragraph line = new Paragraph(new Span(balance.words() + " "));
-        if (!(balance instanceof Balance.Holds)) {
+        if (!(balance instanceof BalanceResult.Holds)) {
             noting.link(balance).ifPresent(line::add);
         }
-        line.addClassName(balance instanceof Balance.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
+        line.addClassName(balance instanceof BalanceResult.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
         return line;
     }
 }

@@ -8,18 +8,18 @@ import jakarta.annotation.security.PermitAll;
 import java.util.Arrays;
 import java.util.List;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
-import org.proviso.canvass.Balance;
+import org.proviso.access.Permission;
+import org.proviso.canvass.BalanceResult;
+import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.Identity;
-import org.proviso.canvass.Outcomes;
-import org.proviso.canvass.OutcomesService;
+import org.proviso.canvass.EnvelopeOutcomes;
+import org.proviso.canvass.EnvelopeOutcomesService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.NoElectionException;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The canvass: what adds up to the last envelope and what does not, the figures, and the closing of the election. */
 @Route(value = "canvass", layout = OfficeFrame.class)
@@ -28,31 +28,32 @@ import org.proviso.ui.frame.Workplace;
 public final class CanvassView extends Composite<Div> {
 
     private final transient CanvassService canvass;
-    private final transient OutcomesService outcomes;
+    private final transient EnvelopeOutcomesService outcomes;
     private final transient AccessService access;
     private final ElectionLine election;
 
-    CanvassView(CanvassService canvass, OutcomesService outcomes, AccessService access, Workplace workplace) {
+    CanvassView(
+            CanvassService canvass, EnvelopeOutcomesService outcomes, AccessService access, WorkingElection workplace) {
         this.canvass = canvass;
         this.outcomes = outcomes;
         this.access = access;
         this.election = workplace.election().orElseThrow(NoElectionException::new);
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         getContent().addClassNames("sheet", "canvass");
         show();
     }
 
     private void show() {
-        List<Balance> balances = canvass.balances(election.id(), Arrays.asList(Identity.values()));
-        Outcomes figures = outcomes.of(election.id());
+        List<BalanceResult> balances = canvass.balances(election.id(), Arrays.asList(BalanceRule.values()));
+        EnvelopeOutcomes figures = outcomes.outcomes(election.id());
         PageHead head = new PageHead("Canvass", lead(balances));
-        if (!election.closed() && access.may(Act.CLOSE_ELECTION)) {
+        if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
             head.beside(new ClosingButtons(canvass, election.id(), this::again).buttons());
         }
         getContent()
                 .add(
                         head,
-                        new BalancesPart(balances, new NotingSheet(canvass, access, election, this::again)),
+                        new BalancesPart(balances, new FigureSheet(canvass, access, election, this::again)),
                         new FlowPart(figures),
                         new PlacesPart(canvass.accounts(election.id())),
                         new ReasonsPart(figures),
@@ -64,12 +65,13 @@ public final class CanvassView extends Composite<Div> {
         show();
     }
 
-    private String lead(List<Balance> balances) {
-        List<Balance> sums = balances.stream()
-                .filter(one -> one.identity() != Identity.NOTHING_PENDING)
+    private String lead(List<BalanceResult> balances) {
+        List<BalanceResult> sums = balances.stream()
+                .filter(one -> one.identity() != BalanceRule.NOTHING_PENDING)
                 .toList();
-        long holds = sums.stream().filter(Balance.Holds.class::isInstance).count();
-        long differ = sums.stream().filter(Balance.Differs.class::isInstance).count();
+        long holds = sums.stream().filter(BalanceResult.Holds.class::isInstance).count();
+        long differ =
+                sums.stream().filter(BalanceResult.Differs.class::isInstance).count();
         long open = sums.size() - holds - differ;
         String state = election.closed() ? "The election is closed. " : "";
         return state + holds + " of " + sums.size() + " sums hold; " + differ + " differ; " + open

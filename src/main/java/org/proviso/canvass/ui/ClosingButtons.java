@@ -4,10 +4,10 @@ import com.vaadin.flow.component.Component;
 import java.util.List;
 import java.util.Map;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.Closing;
-import org.proviso.ui.Said;
+import org.proviso.canvass.ElectionClosingResult;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.ActDialog;
 
 /** Keeping the day's figures, and closing the election once every sum holds. */
 final class ClosingButtons {
@@ -30,30 +30,31 @@ final class ClosingButtons {
     }
 
     private void keep() {
-        List<String> fallen = canvass.keep(election, Map.of());
+        List<String> fallen = canvass.keepDailyFigures(election, Map.of());
         after.run();
         if (fallen.isEmpty()) {
-            Said.done("Today's figures are kept; none became less.");
+            MessageLine.done("Today's figures are kept; none became less.");
         } else {
-            Said.refused("Kept, but look: " + String.join(" ", fallen));
+            MessageLine.refused("Kept, but look: " + String.join(" ", fallen));
         }
     }
 
     private void ask() {
-        Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("Close the election?", "Close it", () -> close(sheet[0]));
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog("Close the election?", "Close it", () -> close(sheet[0]));
         sheet[0].with("Every sum must hold to the last envelope. Once closed, cases can be read and nothing about them"
                         + " changes any more. The head of the ledger is printed on the certificate.")
                 .open();
     }
 
-    private boolean close(Asking sheet) {
-        Closing closing = canvass.close(election);
-        if (closing instanceof Closing.NotYet not) {
+    private boolean close(ActDialog sheet) {
+        ElectionClosingResult closing = canvass.closeElection(election);
+        if (closing instanceof ElectionClosingResult.NotYet not) {
             return sheet.refuse("Not yet. " + String.join(" ", not.because()));
         }
         after.run();
-        Said.done("The election is closed. Head of the ledger: " + ((Closing.Closed) closing).headHash());
+        MessageLine.done(
+                "The election is closed. Head of the ledger: " + ((ElectionClosingResult.Closed) closing).headHash());
         return true;
     }
 }

@@ -10,23 +10,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.proviso.canvass.Outcomes;
-import org.proviso.canvass.Outcomes.End;
-import org.proviso.files.flow.Flow;
-import org.proviso.files.flow.FlowDrawing;
-import org.proviso.files.flow.FlowEnd;
+import org.proviso.canvass.EnvelopeOutcomes;
+import org.proviso.canvass.EnvelopeOutcomes.End;
+import org.proviso.files.flow.EnvelopeFlow;
+import org.proviso.files.flow.EnvelopeFlowDrawing;
+import org.proviso.files.flow.EnvelopeFlowEnd;
 import org.proviso.ui.PlainTable;
 
 /** Where the envelopes went: from the reason of issue to the outcome, drawn and as a table. */
 @Tag("section")
 final class FlowPart extends HtmlContainer {
 
-    FlowPart(Outcomes outcomes) {
-        Flow flow = flow(outcomes);
+    FlowPart(EnvelopeOutcomes outcomes) {
+        EnvelopeFlow flow = flow(outcomes);
         addClassName("flow");
         add(new H2("Where the envelopes went"));
         Html picture = new Html("<div class=\"picture\">"
-                + FlowDrawing.of(
+                + EnvelopeFlowDrawing.of(
                         flow, "From the reason of issue to the outcome; the table beside it has the same figures")
                 + "</div>");
         Div both = new Div(picture, table(flow));
@@ -34,22 +34,22 @@ final class FlowPart extends HtmlContainer {
         add(both);
     }
 
-    private static Flow flow(Outcomes outcomes) {
-        Map<String, Map<FlowEnd, Integer>> rows = new LinkedHashMap<>();
+    private static EnvelopeFlow flow(EnvelopeOutcomes outcomes) {
+        Map<String, Map<EnvelopeFlowEnd, Integer>> rows = new LinkedHashMap<>();
         outcomes.byIssueReason().forEach((reason, row) -> {
-            Map<FlowEnd, Integer> drawn = new LinkedHashMap<>();
+            Map<EnvelopeFlowEnd, Integer> drawn = new LinkedHashMap<>();
             row.forEach((end, number) -> drawn.put(end(end), number));
             rows.put(reason, drawn);
         });
-        return Flow.of(rows, Stream.of(End.values()).map(FlowPart::end).toList());
+        return EnvelopeFlow.of(rows, Stream.of(End.values()).map(FlowPart::end).toList());
     }
 
-    private static FlowEnd end(End end) {
-        return new FlowEnd(end.beside(), end.name().toLowerCase(java.util.Locale.ROOT));
+    private static EnvelopeFlowEnd end(End end) {
+        return new EnvelopeFlowEnd(end.beside(), end.name().toLowerCase(java.util.Locale.ROOT));
     }
 
-    private static PlainTable table(Flow flow) {
-        List<FlowEnd> ends =
+    private static PlainTable table(EnvelopeFlow flow) {
+        List<EnvelopeFlowEnd> ends =
                 flow.ends().stream().filter(end -> flow.to(end) > 0).toList();
         List<String> heads = new ArrayList<>(List.of("Issued because"));
         ends.forEach(end -> heads.add(end.words()));

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.board.BoardService;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.OutcomesService;
-import org.proviso.canvass.observers.OpenCase;
-import org.proviso.canvass.observers.OpenCaseService;
+import org.proviso.canvass.EnvelopeOutcomesService;
+import org.proviso.canvass.observers.ObserverCase;
+import org.proviso.canvass.observers.ObserverCaseService;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.LedgerChain;
@@ -37,8 +37,8 @@ class ObserverController {
 
     private final OfficeElections elections;
     private final CanvassService canvass;
-    private final OutcomesService outcomes;
-    private final OpenCaseService cases;
+    private final EnvelopeOutcomesService outcomes;
+    private final ObserverCaseService cases;
     private final LedgerService ledger;
     private final BoardService board;
     private final Clock clock;
@@ -46,8 +46,8 @@ class ObserverController {
     ObserverController(
             OfficeElections elections,
             CanvassService canvass,
-            OutcomesService outcomes,
-            OpenCaseService cases,
+            EnvelopeOutcomesService outcomes,
+            ObserverCaseService cases,
             LedgerService ledger,
             BoardService board,
             Clock clock) {
@@ -71,7 +71,7 @@ class ObserverController {
                 .addObject("now", LocalDateTime.ofInstant(clock.instant(), election.zone()))
                 .addObject("accounts", canvass.accounts(election.id()))
                 .addObject("shown", PlacesPart.SHOWN)
-                .addObject("outcomes", outcomes.of(election.id()))
+                .addObject("outcomes", outcomes.outcomes(election.id()))
                 .addObject("sessions", board.sessions(election.id()));
     }
 
@@ -91,7 +91,7 @@ class ObserverController {
     @GetMapping("/observe/cases/{envelopeNo}")
     ModelAndView one(@PathVariable String envelopeNo) {
         ElectionLine election = election();
-        OpenCase one = cases.find(new CaseKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
+        ObserverCase one = cases.find(new CaseKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
         return page("canvass/observe-case", election).addObject("one", one);
     }
 

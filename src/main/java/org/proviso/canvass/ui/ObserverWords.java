@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.proviso.canvass.Counts;
 import org.proviso.canvass.Figure;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.canvass.PlaceFigures;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ui.UsDates;
 
 /** How the observers' pages say figures, outcomes, acts and moments; these on the county's clock. */
@@ -41,16 +41,16 @@ public final class ObserverWords {
     }
 
     /** {@code not gathered} is a dash, never zero. */
-    public String figure(Counts counts, Figure figure) {
+    public String figure(PlaceFigures counts, Figure figure) {
         return counts.has(figure) ? String.valueOf(counts.figures().get(figure)) : "–";
     }
 
-    public String outcome(Optional<DecidedAs> outcome) {
-        return outcome.map(DecidedAs::words).orElse("");
+    public String outcome(Optional<DecisionOutcome> outcome) {
+        return outcome.map(DecisionOutcome::words).orElse("");
     }
 
     /** The class of the mark beside the word; none where nothing is decided. */
-    public String mark(Optional<DecidedAs> outcome) {
+    public String mark(Optional<DecisionOutcome> outcome) {
         return outcome.map(as -> switch (as) {
                     case COUNT -> "mark full";
                     case COUNT_IN_PART -> "mark half";
@@ -60,13 +60,14 @@ public final class ObserverWords {
     }
 
     public String code(String code) {
-        return Words.code(code);
+        return DateWords.code(code);
     }
 
     /** The particulars of an act; a hash is told apart by its beginning, the whole is in the exported file. */
     public String with(Map<String, Object> payload) {
         return payload.entrySet().stream()
-                .map(one -> Words.code(one.getKey()) + ": " + Words.code(shortened(String.valueOf(one.getValue()))))
+                .map(one ->
+                        DateWords.code(one.getKey()) + ": " + DateWords.code(shortened(String.valueOf(one.getValue()))))
                 .collect(Collectors.joining("; "));
     }
 

@@ -5,11 +5,11 @@ import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.H2;
 import java.util.ArrayList;
 import java.util.List;
-import org.proviso.canvass.Accounts;
+import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.Counts;
 import org.proviso.canvass.Figure;
-import org.proviso.canvass.Hours;
+import org.proviso.canvass.PlaceFigures;
+import org.proviso.canvass.VotingHours;
 import org.proviso.ui.PlainTable;
 
 /** The figures of each voting location and of the county; a figure nobody has noted is a dash, never zero. */
@@ -27,12 +27,12 @@ final class PlacesPart extends HtmlContainer {
             Figure.ENDED,
             Figure.PENDING);
 
-    PlacesPart(List<Accounts> all) {
+    PlacesPart(List<CanvassFigures> all) {
         all.forEach(this::show);
     }
 
-    private void show(Accounts accounts) {
-        String hours = accounts.hours() == Hours.EXTENDED ? ", court-extended hours, kept apart" : "";
+    private void show(CanvassFigures accounts) {
+        String hours = accounts.hours() == VotingHours.EXTENDED ? ", court-extended hours, kept apart" : "";
         add(new H2("By voting location" + hours));
         List<String> heads = new ArrayList<>(List.of("Voting location"));
         SHOWN.forEach(figure -> heads.add(figure.done()));
@@ -43,7 +43,7 @@ final class PlacesPart extends HtmlContainer {
         add(table);
     }
 
-    private static void row(PlainTable table, String place, Counts counts) {
+    private static void row(PlainTable table, String place, PlaceFigures counts) {
         List<String> cells = new ArrayList<>(List.of(place));
         SHOWN.forEach(figure ->
                 cells.add(counts.has(figure) ? String.valueOf(counts.figures().get(figure)) : "–"));

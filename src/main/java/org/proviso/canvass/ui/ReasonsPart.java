@@ -4,14 +4,14 @@ import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
-import org.proviso.canvass.Outcomes;
+import org.proviso.canvass.EnvelopeOutcomes;
 import org.proviso.ui.PlainTable;
 
 /** Why ballots were rejected: each once, by the first reason. */
 @Tag("section")
 final class ReasonsPart extends HtmlContainer {
 
-    ReasonsPart(Outcomes outcomes) {
+    ReasonsPart(EnvelopeOutcomes outcomes) {
         add(new H2("Why ballots were rejected"));
         if (outcomes.rejections().isEmpty()) {
             Paragraph none = new Paragraph("No ballot was rejected so far.");

@@ -11,7 +11,7 @@ import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 
@@ -32,20 +32,20 @@ public final class Adjudicator {
 
     /** The case of an envelope with its link. */
     public CaseReport report(Envelope envelope, Link link) {
-        Setting setting = setting(records.noticesSent(envelope.envelopeNo()));
+        QuestionContext setting = setting(records.noticesSent(envelope.envelopeNo()));
         CaseFacts presumed = finder.presumed(envelope, link);
-        Assessment overPresumed = Assessment.of(presumed, setting);
+        Assessment overPresumed = Assessment.assess(presumed, setting);
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         return new CaseReport(
                 envelope,
                 link,
                 voter,
-                Assessment.of(finder.settled(envelope, link, presumed), setting),
+                Assessment.assess(finder.settled(envelope, link, presumed), setting),
                 overPresumed,
                 overPresumed.outlook(setting));
     }
 
-    private Setting setting(Map<Ask, LocalDateTime> noticesSent) {
-        return new Setting(book.pack(), new ElectionClocks(book, asOf, noticesSent));
+    private QuestionContext setting(Map<Ask, LocalDateTime> noticesSent) {
+        return new QuestionContext(book.pack(), new ElectionClocks(book, asOf, noticesSent));
     }
 }

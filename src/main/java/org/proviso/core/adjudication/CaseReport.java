@@ -9,12 +9,12 @@ import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.finding.FactFinder;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.Heading;
+import org.proviso.core.adjudication.questions.QuestionHeading;
 
 /**
  * One case seen three ways: as it stands (what the records say counts only over a settled link), over the presumed
@@ -36,9 +36,9 @@ public record CaseReport(
     public List<String> stillOpen() {
         List<String> open = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
-        for (Answered one : presumed.answered()) {
+        for (AnsweredQuestion one : presumed.answered()) {
             if (one.answer() instanceof Answer.Open missing && !waitsForVoter(one) && seen.add(missing.missing())) {
-                boolean who = one.question().heading() == Heading.VOTER;
+                boolean who = one.question().heading() == QuestionHeading.VOTER;
                 open.add(who ? 0 : open.size(), missing.missing());
             }
         }
@@ -46,7 +46,7 @@ public record CaseReport(
     }
 
     /** Whether an answer is open only because nobody knows yet whose records to look at. */
-    public boolean waitsForVoter(Answered one) {
+    public boolean waitsForVoter(AnsweredQuestion one) {
         return voter.isEmpty()
                 && one.answer() instanceof Answer.Open
                 && one.question().reads().stream()

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.adjudication.finding.CaseFacts;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.adjudication.questions.Question;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 import org.proviso.core.rules.StateRules;
@@ -38,21 +38,22 @@ public final class WaitingForRuling {
     private WaitingForRuling() {}
 
     /** The rules, over the presumed link, so that the office can ask counsel before anybody confirmed it. */
-    public static Set<Rule> of(CaseReport report, ResolvedPack pack) {
+    public static Set<Rule> rulesToRuleOn(CaseReport report, ResolvedPack pack) {
         Set<Rule> rules = new LinkedHashSet<>();
-        for (Answered one : report.presumed().answered()) {
+        for (AnsweredQuestion one : report.presumed().answered()) {
             if (one.answer() instanceof Answer.Open open) {
-                rules.addAll(of(one.question(), open, report.presumed().facts(), pack));
+                rules.addAll(
+                        rulesToRuleOn(one.question(), open, report.presumed().facts(), pack));
             }
         }
         return rules;
     }
 
-    private static Set<Rule> of(Question question, Answer.Open open, CaseFacts facts, ResolvedPack pack) {
+    private static Set<Rule> rulesToRuleOn(Question question, Answer.Open open, CaseFacts facts, ResolvedPack pack) {
         Set<Rule> rules = new LinkedHashSet<>();
         open.restsOn().stream()
                 .filter(given -> !given.isFirm())
-                .map(Given::rule)
+                .map(ResolvedRule::rule)
                 .forEach(rules::add);
         boolean factUnknown =
                 question.reads().stream().anyMatch(fact -> !facts.finding(fact).isKnown());

@@ -3,10 +3,10 @@ package org.proviso.core.adjudication;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 
 /** One case under two sets of rules: whether it comes out otherwise, from what to what, and why. */
 public record WhatIf(
@@ -39,8 +39,8 @@ public record WhatIf(
     /** The questions that are answered otherwise, with the rules that the new answer rests on. */
     private static List<String> because(CaseReport before, CaseReport after) {
         List<String> because = new ArrayList<>();
-        List<Answered> was = before.outlook().answered();
-        List<Answered> is = after.outlook().answered();
+        List<AnsweredQuestion> was = before.outlook().answered();
+        List<AnsweredQuestion> is = after.outlook().answered();
         for (int question = 0; question < was.size(); question++) {
             Answer old = was.get(question).answer();
             Answer now = is.get(question).answer();
@@ -73,7 +73,7 @@ public record WhatIf(
         return rules.isEmpty() ? "." : ", by " + String.join(", ", rules) + ".";
     }
 
-    private static String rule(Given given) {
+    private static String rule(ResolvedRule given) {
         return given.rule().key()
                 + (SUPPOSED.equals(given.signedBy())
                         ? " (as supposed)"

@@ -11,14 +11,14 @@ import org.jspecify.annotations.Nullable;
  * language; what these parts cannot say needs a new part.
  */
 public record DeadlineRule(
-        Anchor anchor,
-        Step step,
+        DeadlineAnchor anchor,
+        DeadlineOffset step,
         TimeOfDay time,
-        IfClosed ifClosed,
+        ClosedDayRule ifClosed,
         @Nullable LocalTime actsUntil) {
 
     /** A rule that does not care at what hour the act was done from which it counts. */
-    public DeadlineRule(Anchor anchor, Step step, TimeOfDay time, IfClosed ifClosed) {
+    public DeadlineRule(DeadlineAnchor anchor, DeadlineOffset step, TimeOfDay time, ClosedDayRule ifClosed) {
         this(anchor, step, time, ifClosed, null);
     }
 

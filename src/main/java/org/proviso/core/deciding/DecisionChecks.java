@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.Heading;
+import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
@@ -20,7 +20,7 @@ public final class DecisionChecks {
     private DecisionChecks() {}
 
     /** Everything that stands in the way of this decision at that moment, local to the county. */
-    public static List<Refusal> all(DecidedAs as, CaseToDecide one, DeadlineBook book, LocalDateTime at) {
+    public static List<Refusal> all(DecisionOutcome as, CaseToDecide one, DeadlineBook book, LocalDateTime at) {
         return Stream.of(
                         RuleChecks.gate(book, Rules.GATE_DECISION, at),
                         stillOpen(as, one.settled().answered()),
@@ -32,22 +32,22 @@ public final class DecisionChecks {
     }
 
     /** Nothing counts while it is open who the voter is, or whether the voter already voted. */
-    public static Optional<Refusal> stillOpen(DecidedAs as, Collection<Answered> answered) {
-        if (as == DecidedAs.REJECT) {
+    public static Optional<Refusal> stillOpen(DecisionOutcome as, Collection<AnsweredQuestion> answered) {
+        if (as == DecisionOutcome.REJECT) {
             return Optional.empty();
         }
         return answered.stream()
                 .filter(one -> one.answer() instanceof Answer.Open)
                 .map(one -> one.question().heading())
-                .filter(heading -> heading == Heading.VOTER || heading == Heading.ALREADY_VOTED)
+                .filter(heading -> heading == QuestionHeading.VOTER || heading == QuestionHeading.ALREADY_VOTED)
                 .findFirst()
                 .map(heading ->
                         Refusal.of(Why.QUESTION_STILL_OPEN, "Nothing counts while this is open: " + heading.asks()));
     }
 
     /** No rejection without its reason and the place in the law. */
-    public static Optional<Refusal> grounds(DecidedAs as, Grounds grounds) {
-        if (as != DecidedAs.REJECT) {
+    public static Optional<Refusal> grounds(DecisionOutcome as, Grounds grounds) {
+        if (as != DecisionOutcome.REJECT) {
             return Optional.empty();
         }
         if (grounds.reasons().isEmpty()) {
@@ -59,7 +59,7 @@ public final class DecisionChecks {
     }
 
     /** Who decides otherwise than recommended says why; deciding what is still open or waits is deciding otherwise. */
-    public static Optional<Refusal> departure(DecidedAs as, Recommendation recommended, Grounds grounds) {
+    public static Optional<Refusal> departure(DecisionOutcome as, Recommendation recommended, Grounds grounds) {
         boolean departs = recommended != as.recommendation();
         return departs && grounds.departsBecause().isBlank()
                 ? Optional.of(Refusal.of(
@@ -69,8 +69,8 @@ public final class DecisionChecks {
     }
 
     /** A rejection takes a proposer, another who reads it again, and a decider who is neither. */
-    public static Optional<Refusal> ownActs(DecidedAs as, Acts acts) {
-        if (as != DecidedAs.REJECT) {
+    public static Optional<Refusal> ownActs(DecisionOutcome as, DecisionParticipants acts) {
+        if (as != DecisionOutcome.REJECT) {
             return Optional.empty();
         }
         if (acts.proposedBy() == null) {
@@ -83,7 +83,7 @@ public final class DecisionChecks {
                 .map(who -> Refusal.of(Why.OWN_ACT, "A rejection may pass the same hands only once: " + who + "."));
     }
 
-    private static Optional<String> twice(Acts acts) {
+    private static Optional<String> twice(DecisionParticipants acts) {
         if (Objects.equals(acts.proposedBy(), acts.secondReadBy())) {
             return Optional.ofNullable(acts.proposedBy());
         }

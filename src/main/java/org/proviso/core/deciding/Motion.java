@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * out of the group are not put with it. {@code result} is null until the motion is voted on or withdrawn.
  */
 public record Motion(
-        DecidedAs asks,
+        DecisionOutcome asks,
         Set<String> envelopes,
         Set<String> pulledOut,
         @Nullable MotionResult result) {

@@ -2,8 +2,8 @@ package org.proviso.core.deciding;
 
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reference;
+import org.proviso.core.rules.ResolvedRule;
 
 /**
  * Why an act is not legal now: a coded ground, the sentence a person reads, and where the rule is written (null where
@@ -58,7 +58,7 @@ public record Refusal(Why why, String words, @Nullable Reference reference) {
         return new Refusal(why, words, null);
     }
 
-    static Refusal under(Given rule, Why why, String words) {
+    static Refusal under(ResolvedRule rule, Why why, String words) {
         return new Refusal(why, words, rule.reference());
     }
 }

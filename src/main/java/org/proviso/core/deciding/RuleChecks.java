@@ -2,12 +2,12 @@ package org.proviso.core.deciding;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RuleValue;
 
@@ -18,7 +18,7 @@ public final class RuleChecks {
 
     /** No decision rests on a rule that nobody read, until the office rules on it. */
     public static Optional<Refusal> firm(ResolvedPack pack, Rule rule) {
-        Given given = pack.of(rule);
+        ResolvedRule given = pack.of(rule);
         return given.isFirm() ? Optional.empty() : Optional.of(unsettled(given, how(given)));
     }
 
@@ -28,7 +28,7 @@ public final class RuleChecks {
         if (unsettled.isPresent()) {
             return unsettled;
         }
-        Given given = book.pack().of(gate);
+        ResolvedRule given = book.pack().of(gate);
         if (given.value() instanceof RuleValue.NoDeadline) {
             return Optional.empty();
         }
@@ -42,14 +42,14 @@ public final class RuleChecks {
         return closed(given, opens.get().lastMoment(), at);
     }
 
-    private static Optional<Refusal> closed(Given gate, LocalDateTime opens, LocalDateTime at) {
+    private static Optional<Refusal> closed(ResolvedRule gate, LocalDateTime opens, LocalDateTime at) {
         return at.isBefore(opens)
                 ? Optional.of(
-                        Refusal.under(gate, Why.GATE_NOT_OPEN, "Not yet: not before " + Words.moment(opens) + "."))
+                        Refusal.under(gate, Why.GATE_NOT_OPEN, "Not yet: not before " + DateWords.moment(opens) + "."))
                 : Optional.empty();
     }
 
-    static Refusal unsettled(Given given, String how) {
+    static Refusal unsettled(ResolvedRule given, String how) {
         return Refusal.under(
                 given,
                 Why.RULE_NOT_SETTLED,
@@ -57,7 +57,7 @@ public final class RuleChecks {
                         + given.rule().key() + "): " + how + ".");
     }
 
-    private static String how(Given given) {
+    private static String how(ResolvedRule given) {
         return given.isKnown() ? "the pack has it from memory" : "no source says";
     }
 }

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 
@@ -21,18 +21,18 @@ import org.proviso.core.rules.Rules;
 public final class VoteMeaning {
 
     private final Motion motion;
-    private final List<Poll> polls;
+    private final List<BodyVote> polls;
     private final ResolvedPack pack;
-    private final List<Given> restsOn = new ArrayList<>();
+    private final List<ResolvedRule> restsOn = new ArrayList<>();
 
-    private VoteMeaning(Motion motion, List<Poll> polls, ResolvedPack pack) {
+    private VoteMeaning(Motion motion, List<BodyVote> polls, ResolvedPack pack) {
         this.motion = motion;
         this.polls = polls;
         this.pack = pack;
     }
 
     /** Reads a vote, one poll for each body, taken at that moment (local to the county). */
-    public static VoteResult of(Motion motion, List<Poll> polls, DeadlineBook book, LocalDateTime at) {
+    public static VoteResult voteResult(Motion motion, List<BodyVote> polls, DeadlineBook book, LocalDateTime at) {
         VoteMeaning meaning = new VoteMeaning(motion, polls, book.pack());
         return meaning.motionRefused()
                 .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
@@ -43,10 +43,10 @@ public final class VoteMeaning {
     }
 
     /**
-     * Reads the vote of one of two bodies for itself, as its minutes have it. It settles nothing: {@link #of} does when
+     * Reads the vote of one of two bodies for itself, as its minutes have it. It settles nothing: {@link #voteResult} does when
      * the other body has voted too.
      */
-    public static VoteResult ofOneOfTwo(Motion motion, Poll poll, DeadlineBook book, LocalDateTime at) {
+    public static VoteResult ofOneOfTwo(Motion motion, BodyVote poll, DeadlineBook book, LocalDateTime at) {
         VoteMeaning meaning = new VoteMeaning(motion, List.of(poll), book.pack());
         return meaning.motionRefused()
                 .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
@@ -79,7 +79,7 @@ public final class VoteMeaning {
 
     private Optional<Refusal> pollsRefused() {
         return polls.stream()
-                .flatMap(poll -> new PollChecks(poll, motion.put()).first().stream())
+                .flatMap(poll -> new BodyVoteChecks(poll, motion.put()).first().stream())
                 .findFirst();
     }
 
@@ -90,15 +90,15 @@ public final class VoteMeaning {
     private VoteResult readAlone() {
         MotionResult end = over(needed());
         String words = sentence(motion.asks().words(), end, polls) + ": waits for the other body.";
-        return new VoteResult.Result(end, null, motion.put(), words, List.copyOf(restsOn));
+        return new VoteResult.Stands(end, null, motion.put(), words, List.copyOf(restsOn));
     }
 
     private Optional<Refusal> neededVoteRefused() {
-        return motion.asks() == DecidedAs.REJECT ? voteToRejectRefused() : Optional.empty();
+        return motion.asks() == DecisionOutcome.REJECT ? voteToRejectRefused() : Optional.empty();
     }
 
     private VoteNeeded needed() {
-        return motion.asks() == DecidedAs.REJECT ? neededToReject() : VoteNeeded.MAJORITY;
+        return motion.asks() == DecisionOutcome.REJECT ? neededToReject() : VoteNeeded.MAJORITY;
     }
 
     private VoteResult ended(MotionResult end) {
@@ -118,10 +118,10 @@ public final class VoteMeaning {
         if (!rejects && !word.equals("count")) {
             return result(end, null);
         }
-        if (rejects == (motion.asks() == DecidedAs.REJECT)) {
+        if (rejects == (motion.asks() == DecisionOutcome.REJECT)) {
             return result(end, end == MotionResult.TIED ? motion.asks() : null);
         }
-        return rejects ? rejectedUnmoved(end) : result(end, DecidedAs.COUNT);
+        return rejects ? rejectedUnmoved(end) : result(end, DecisionOutcome.COUNT);
     }
 
     /** Nobody is rejected by the way a motion to count ended, where the same votes could not have rejected. */
@@ -132,7 +132,7 @@ public final class VoteMeaning {
         }
         boolean enough = polls.stream()
                 .allMatch(poll -> poll.tally().reversed().result(neededToReject()) != MotionResult.FAILED);
-        return result(end, enough ? DecidedAs.REJECT : null);
+        return result(end, enough ? DecisionOutcome.REJECT : null);
     }
 
     private Optional<Refusal> voteToRejectRefused() {
@@ -171,14 +171,14 @@ public final class VoteMeaning {
         return RuleChecks.firm(pack, rule);
     }
 
-    private VoteResult result(MotionResult end, @Nullable DecidedAs decided) {
+    private VoteResult result(MotionResult end, @Nullable DecisionOutcome decided) {
         String words = sentence(motion.asks().words(), end, polls) + ": "
                 + (decided == null ? "stays open" : decided.words()) + ".";
-        return new VoteResult.Result(end, decided, motion.put(), words, List.copyOf(restsOn));
+        return new VoteResult.Stands(end, decided, motion.put(), words, List.copyOf(restsOn));
     }
 
     /** {@code The motion to reject failed, 1 to 2}, without its full stop. */
-    static String sentence(String asks, MotionResult end, List<Poll> polls) {
+    static String sentence(String asks, MotionResult end, List<BodyVote> polls) {
         String votes = polls.stream().map(poll -> poll.tally().words()).collect(Collectors.joining(" and "));
         return "The motion to " + asks + " " + verb(end) + ", " + votes;
     }

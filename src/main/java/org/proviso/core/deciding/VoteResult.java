@@ -3,7 +3,7 @@ package org.proviso.core.deciding;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 
 /** What a vote comes to. */
 public sealed interface VoteResult {
@@ -15,8 +15,12 @@ public sealed interface VoteResult {
      * The vote stands: how the motion ended, and how that settles the envelopes put ({@code decided} is null where they
      * stay open), in words and with the rules it rests on.
      */
-    record Result(
-            MotionResult end, @Nullable DecidedAs decided, Set<String> envelopes, String words, List<Given> restsOn)
+    record Stands(
+            MotionResult end,
+            @Nullable DecisionOutcome decided,
+            Set<String> envelopes,
+            String words,
+            List<ResolvedRule> restsOn)
             implements VoteResult {
 
         public boolean staysOpen() {

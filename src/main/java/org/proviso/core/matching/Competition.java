@@ -20,9 +20,9 @@ public final class Competition {
     private Competition() {}
 
     /** The standings, in the same order; a list that nothing changes is the same object. */
-    static List<List<Standing>> weigh(List<List<Standing>> all) {
+    static List<List<WeighedCandidate>> weigh(List<List<WeighedCandidate>> all) {
         int[] holders = holders(all);
-        List<List<Standing>> weighed = new ArrayList<>(all.size());
+        List<List<WeighedCandidate>> weighed = new ArrayList<>(all.size());
         for (int i = 0; i < all.size(); i++) {
             weighed.add(weigh(all.get(i), i, holders));
         }
@@ -30,14 +30,14 @@ public final class Competition {
     }
 
     /** By voter the envelope that claims it all but certainly, counted from 1; 0 where none does, {@code SEVERAL} where more do. */
-    private static int[] holders(List<List<Standing>> all) {
+    private static int[] holders(List<List<WeighedCandidate>> all) {
         int last = -1;
-        for (List<Standing> ranked : all) {
+        for (List<WeighedCandidate> ranked : all) {
             last = ranked.isEmpty() ? last : Math.max(last, ranked.get(0).pair().voter());
         }
         int[] holders = new int[last + 1];
         for (int i = 0; i < all.size(); i++) {
-            List<Standing> ranked = all.get(i);
+            List<WeighedCandidate> ranked = all.get(i);
             if (!ranked.isEmpty() && ranked.get(0).probability() >= CERTAIN) {
                 int voter = ranked.get(0).pair().voter();
                 holders[voter] = holders[voter] == 0 ? i + 1 : SEVERAL;
@@ -46,7 +46,7 @@ public final class Competition {
         return holders;
     }
 
-    private static List<Standing> weigh(List<Standing> ranked, int envelope, int[] holders) {
+    private static List<WeighedCandidate> weigh(List<WeighedCandidate> ranked, int envelope, int[] holders) {
         if (ranked.size() < 2 || ranked.get(0).probability() >= CERTAIN) {
             return ranked;
         }
@@ -55,13 +55,13 @@ public final class Competition {
         return otherHolds && ranked.get(1).probability() >= OTHER_CHOICE ? lowered(ranked) : ranked;
     }
 
-    private static List<Standing> lowered(List<Standing> ranked) {
+    private static List<WeighedCandidate> lowered(List<WeighedCandidate> ranked) {
         double first = ranked.get(0).probability();
         double total = 1 - first + first * SECOND_ENVELOPE;
-        List<Standing> lowered = new ArrayList<>();
+        List<WeighedCandidate> lowered = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             double share = i == 0 ? first * SECOND_ENVELOPE : ranked.get(i).probability();
-            lowered.add(new Standing(ranked.get(i).pair(), share / total));
+            lowered.add(new WeighedCandidate(ranked.get(i).pair(), share / total));
         }
         lowered.sort((a, b) -> Double.compare(b.probability(), a.probability()));
         return lowered;

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param reason in words for the office why it is not sure; empty for a sure one
  */
-public record Match(String envelopeNo, Verdict verdict, String reason, List<Candidate> candidates) {
+public record Match(String envelopeNo, MatchVerdict verdict, String reason, List<Candidate> candidates) {
 
     public Match {
         candidates = List.copyOf(candidates);

@@ -6,13 +6,13 @@ import java.util.List;
 import org.proviso.core.matching.index.RollColumns;
 import org.proviso.core.matching.index.RollFrequencies;
 import org.proviso.core.matching.index.RollIndex;
-import org.proviso.core.matching.index.Stage;
+import org.proviso.core.matching.index.SearchStage;
 import org.proviso.core.matching.index.VoterSet;
 
 /** Matches envelopes one after another. For one thread: it keeps its working memory. */
 final class MatchTask {
 
-    private static final Stage[] STAGES = Stage.values();
+    private static final SearchStage[] STAGES = SearchStage.values();
 
     /** What weighs so many bits less than the best, one against sixteen thousand, changes neither voter nor verdict. */
     private static final double OUTWEIGHED = 14;
@@ -25,8 +25,8 @@ final class MatchTask {
     private final VoterSearch search;
     private final Prefilter prefilter;
     private final NameComparer names;
-    private final Comparer comparer;
-    private final Scorer scorer;
+    private final VoterComparer comparer;
+    private final MatchScorer scorer;
     private final BitSet gone;
     private int weighed;
     private int[] births = new int[1024];
@@ -43,29 +43,30 @@ final class MatchTask {
         search = new VoterSearch(index);
         prefilter = new Prefilter(index, frequencies, weights);
         names = new NameComparer(index);
-        comparer = new Comparer(index);
-        scorer = new Scorer(index, frequencies, weights);
+        comparer = new VoterComparer(index);
+        scorer = new MatchScorer(index, frequencies, weights);
     }
 
     /** The envelope's person with the voters that come near, for estimating. */
-    Estimation.Seen look(Claim claim) {
-        Standings standings = near(claim, true);
+    WeightEstimation.SampledEnvelope look(EnvelopePerson claim) {
+        CandidateWeighing standings = near(claim, true);
         if (!convinces(standings)) {
             respell(claim, standings, true);
         }
-        List<Comparison> pairs = standings.ranked().stream().map(Standing::pair).toList();
-        return new Estimation.Seen(claim, pairs);
+        List<VoterComparison> pairs =
+                standings.ranked().stream().map(WeighedCandidate::pair).toList();
+        return new WeightEstimation.SampledEnvelope(claim, pairs);
     }
 
     /** The voters that come near; for who asks for the best only, others are weighed while they can matter beside it. */
-    Standings near(Claim claim, boolean bestOnly) {
-        Standings standings = new Standings(index, weights.prior());
+    CandidateWeighing near(EnvelopePerson claim, boolean bestOnly) {
+        CandidateWeighing standings = new CandidateWeighing(index, weights.prior());
         names.start(claim);
         prefilter.start(claim, names.surnameNumber(), names.givenNumber());
         search.start(claim);
         weighed = 0;
-        for (Stage stage : STAGES) {
-            if (stage != Stage.RESPELLED && (!bestOnly || !settles(claim, standings, stage))) {
+        for (SearchStage stage : STAGES) {
+            if (stage != SearchStage.RESPELLED && (!bestOnly || !settles(claim, standings, stage))) {
                 weigh(stage, claim, standings, bestOnly);
             }
         }
@@ -73,25 +74,25 @@ final class MatchTask {
     }
 
     /** Whether other spellings of the surname need no look. */
-    boolean convinces(Standings standings) {
+    boolean convinces(CandidateWeighing standings) {
         return prefilter.convinces(standings.bestBits());
     }
 
     /** Adds the voters that come near the same person if the surname is a slip of the pen. */
-    void respell(Claim claim, Standings standings, boolean bestOnly) {
+    void respell(EnvelopePerson claim, CandidateWeighing standings, boolean bestOnly) {
         if (search.respell(names.soundsOfNear())) {
-            weigh(Stage.RESPELLED, claim, standings, bestOnly);
+            weigh(SearchStage.RESPELLED, claim, standings, bestOnly);
         }
     }
 
     /** Whether one found already outweighs all that a stage can bring. */
-    private boolean settles(Claim claim, Standings standings, Stage stage) {
-        return stage != Stage.SAME
+    private boolean settles(EnvelopePerson claim, CandidateWeighing standings, SearchStage stage) {
+        return stage != SearchStage.SAME
                 && search.nearIsWhole()
                 && standings.bestBits() - OUTWEIGHED >= prefilter.most(claim, stage);
     }
 
-    private void weigh(Stage stage, Claim claim, Standings standings, boolean bestOnly) {
+    private void weigh(SearchStage stage, EnvelopePerson claim, CandidateWeighing standings, boolean bestOnly) {
         VoterSet voters = search.gather(stage);
         fetchBirths(voters, weighed);
         for (int i = weighed; i < voters.size(); i++) {
@@ -107,7 +108,7 @@ final class MatchTask {
     }
 
     /** Compares the names, and no more of them than is needed to tell that they leave no chance. */
-    private boolean mayBe(Claim claim, int voter) {
+    private boolean mayBe(EnvelopePerson claim, int voter) {
         if (!names.compareSurname(voter) && !prefilter.passesOther(claim, voter)) {
             return false;
         }

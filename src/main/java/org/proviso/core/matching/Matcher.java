@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.function.ObjIntConsumer;
+import org.proviso.core.matching.index.ParallelWork;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.UpdatedFrequencies;
 import org.proviso.core.matching.index.UpdatedRoll;
-import org.proviso.core.matching.index.Workers;
 
 /**
  * Finds the voter behind each envelope on the roll. Thread-safe. The answer depends on the roll and the envelopes only,
@@ -39,17 +39,18 @@ public final class Matcher {
         this.weights = weights;
     }
 
-    /** The same over the same roll, weighing as these envelopes show that theirs are written (see {@link Estimation}). */
+    /** The same over the same roll, weighing as these envelopes show that theirs are written (see {@link WeightEstimation}). */
     public Matcher estimatedFrom(List<MatchQuery> queries, int threads) {
-        List<MatchQuery> sampled = Estimation.sampled(queries);
-        List<Estimation.Seen> seen = each(sampled, Math.max(1, threads), UpdatedTask::look);
-        return new Matcher(roll, frequencies, new Estimation(roll.index(), frequencies.index(), seen).estimate());
+        List<MatchQuery> sampled = WeightEstimation.sampled(queries);
+        List<WeightEstimation.SampledEnvelope> seen = each(sampled, Math.max(1, threads), UpdatedRollMatchTask::look);
+        return new Matcher(roll, frequencies, new WeightEstimation(roll.index(), frequencies.index(), seen).estimate());
     }
 
     /** One envelope by itself. */
     public Match match(MatchQuery query) {
-        List<Standing> ranked = new UpdatedTask(roll, frequencies, weights).rank(Claim.of(query));
-        return matchOf(query, ranked, VerdictRule.of(ranked));
+        List<WeighedCandidate> ranked =
+                new UpdatedRollMatchTask(roll, frequencies, weights).rank(EnvelopePerson.of(query));
+        return matchOf(query, ranked, MatchVerdictRule.decide(ranked));
     }
 
     /**
@@ -57,53 +58,54 @@ public final class Matcher {
      * weighed against each other (see {@link Competition}).
      */
     public List<Match> matchAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, UpdatedTask::rank, this::matchOf);
+        return weighed(queries, threads, UpdatedRollMatchTask::rank, this::matchOf);
     }
 
     /** The best candidates of all envelopes only, without evidence: what a list of links holds. */
-    public List<Pairing> pairAll(List<MatchQuery> queries, int threads) {
-        return weighed(queries, threads, UpdatedTask::best, this::pairingOf);
+    public List<BestCandidate> pairAll(List<MatchQuery> queries, int threads) {
+        return weighed(queries, threads, UpdatedRollMatchTask::best, this::pairingOf);
     }
 
     /** Makes the result of one envelope. */
-    private interface Outcome<T> {
-        T of(MatchQuery query, List<Standing> ranked, Verdict verdict);
+    private interface ResultMaker<T> {
+        T of(MatchQuery query, List<WeighedCandidate> ranked, MatchVerdict verdict);
     }
 
     private <T> List<T> weighed(
             List<MatchQuery> queries,
             int threads,
-            BiFunction<UpdatedTask, Claim, List<Standing>> look,
-            Outcome<T> outcome) {
-        List<List<Standing>> ranked = each(queries, Math.max(1, threads), look);
-        List<List<Standing>> weighed = Competition.weigh(ranked);
+            BiFunction<UpdatedRollMatchTask, EnvelopePerson, List<WeighedCandidate>> look,
+            ResultMaker<T> outcome) {
+        List<List<WeighedCandidate>> ranked = each(queries, Math.max(1, threads), look);
+        List<List<WeighedCandidate>> weighed = Competition.weigh(ranked);
         List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
         inChunks(Collections.nCopies(Math.max(1, threads), 0), queries.size(), (thread, i) -> {
             boolean changed = weighed.get(i) != ranked.get(i);
-            Verdict verdict = VerdictRule.of(weighed.get(i));
-            verdict = changed && verdict == Verdict.SURE ? Verdict.LIKELY : verdict;
+            MatchVerdict verdict = MatchVerdictRule.decide(weighed.get(i));
+            verdict = changed && verdict == MatchVerdict.SURE ? MatchVerdict.LIKELY : verdict;
             results.set(i, outcome.of(queries.get(i), weighed.get(i), verdict));
         });
         return results;
     }
 
-    private Pairing pairingOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
+    private BestCandidate pairingOf(MatchQuery query, List<WeighedCandidate> ranked, MatchVerdict verdict) {
         if (ranked.isEmpty()) {
-            return new Pairing(query.envelopeNo(), "", 0, verdict);
+            return new BestCandidate(query.envelopeNo(), "", 0, verdict);
         }
-        Standing best = ranked.get(0);
-        return new Pairing(query.envelopeNo(), roll.voterId(best.pair().voter()), best.probability(), verdict);
+        WeighedCandidate best = ranked.get(0);
+        return new BestCandidate(query.envelopeNo(), roll.voterId(best.pair().voter()), best.probability(), verdict);
     }
 
     /**
      * Looks at the envelopes slice by slice, within a slice in the order of their surnames' sounds, so that each thread works
      * for a while in one part of the index. Each sets places of its own, which the end of the work makes visible to all.
      */
-    private <T> List<T> each(List<MatchQuery> queries, int threads, BiFunction<UpdatedTask, Claim, T> look) {
+    private <T> List<T> each(
+            List<MatchQuery> queries, int threads, BiFunction<UpdatedRollMatchTask, EnvelopePerson, T> look) {
         List<T> results = new ArrayList<>(Collections.nCopies(queries.size(), null));
-        List<UpdatedTask> tasks = new ArrayList<>();
+        List<UpdatedRollMatchTask> tasks = new ArrayList<>();
         for (int i = 0; i < threads; i++) {
-            tasks.add(new UpdatedTask(roll, frequencies, weights));
+            tasks.add(new UpdatedRollMatchTask(roll, frequencies, weights));
         }
         for (int from = 0; from < queries.size(); from += SoundOrder.MOST) {
             List<MatchQuery> slice = queries.subList(from, Math.min(queries.size(), from + SoundOrder.MOST));
@@ -114,11 +116,11 @@ public final class Matcher {
 
     private static <T> void each(
             List<MatchQuery> queries,
-            List<UpdatedTask> tasks,
-            BiFunction<UpdatedTask, Claim, T> look,
+            List<UpdatedRollMatchTask> tasks,
+            BiFunction<UpdatedRollMatchTask, EnvelopePerson, T> look,
             List<T> results) {
-        Claim[] claims = new Claim[queries.size()];
-        inChunks(tasks, claims.length, (task, i) -> claims[i] = Claim.of(queries.get(i)));
+        EnvelopePerson[] claims = new EnvelopePerson[queries.size()];
+        inChunks(tasks, claims.length, (task, i) -> claims[i] = EnvelopePerson.of(queries.get(i)));
         int[] order = SoundOrder.of(claims);
         inChunks(tasks, claims.length, (task, i) -> results.set(order[i], look.apply(task, claims[order[i]])));
     }
@@ -134,21 +136,21 @@ public final class Matcher {
                 }
             }
         };
-        Workers.run(chunks, workers.size());
+        ParallelWork.run(chunks, workers.size());
     }
 
-    private Match matchOf(MatchQuery query, List<Standing> ranked, Verdict verdict) {
-        Claim claim = Claim.of(query);
+    private Match matchOf(MatchQuery query, List<WeighedCandidate> ranked, MatchVerdict verdict) {
+        EnvelopePerson claim = EnvelopePerson.of(query);
         List<Candidate> candidates = ranked.stream()
                 .map(standing -> new Candidate(
                         roll.voterId(standing.pair().voter()),
                         standing.probability(),
                         evidence(claim, standing.pair())))
                 .toList();
-        return new Match(query.envelopeNo(), verdict, VerdictRule.reason(verdict, ranked), candidates);
+        return new Match(query.envelopeNo(), verdict, MatchVerdictRule.reason(verdict, ranked), candidates);
     }
 
-    private List<String> evidence(Claim claim, Comparison pair) {
-        return Evidence.of(roll.part(pair.voter()), claim, pair.at(roll.placeIn(pair.voter())));
+    private List<String> evidence(EnvelopePerson claim, VoterComparison pair) {
+        return MatchEvidence.of(roll.part(pair.voter()), claim, pair.at(roll.placeIn(pair.voter())));
     }
 }

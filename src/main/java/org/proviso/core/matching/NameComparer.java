@@ -11,9 +11,9 @@ import org.proviso.core.matching.index.NearNames;
 import org.proviso.core.matching.index.RollColumns;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollWords;
-import org.proviso.core.matching.index.Written;
+import org.proviso.core.matching.index.WrittenName;
 import org.proviso.core.matching.spelling.IntColumn;
-import org.proviso.core.matching.spelling.Look;
+import org.proviso.core.matching.spelling.NameFingerprint;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.core.matching.spelling.ParsedName;
 
@@ -34,7 +34,7 @@ final class NameComparer {
     private final NamePairs exchangedGivens;
     private final Map<String, GivenName> known = new HashMap<>();
     private int belowZero;
-    private Written surname = Written.NOTHING;
+    private WrittenName surname = WrittenName.NOTHING;
     private GivenName surnameAsGiven = GivenName.NONE;
     private GivenName given = GivenName.NONE;
     private final List<GivenName> middles = new ArrayList<>();
@@ -42,10 +42,10 @@ final class NameComparer {
     private final IntColumn near = new IntColumn();
     private final IntColumn sounds = new IntColumn();
     private String nearOf = "";
-    private final Written.Codes otherSurnames = new Written.Codes();
-    private final Written.Codes formerOnRoll = new Written.Codes();
-    private final Written.Codes surnameAsMiddle = new Written.Codes();
-    private Claim claim;
+    private final WrittenName.Codes otherSurnames = new WrittenName.Codes();
+    private final WrittenName.Codes formerOnRoll = new WrittenName.Codes();
+    private final WrittenName.Codes surnameAsMiddle = new WrittenName.Codes();
+    private EnvelopePerson claim;
     private SurnameGrade surnameGrade = SurnameGrade.UNKNOWN;
     private GivenGrade givenGrade = GivenGrade.UNKNOWN;
 
@@ -62,11 +62,11 @@ final class NameComparer {
         exchangedSurnames = new NamePairs(words.surnames(), Integer.MAX_VALUE, surnames);
         exchangedGivens = new NamePairs(words.givens(), Integer.MAX_VALUE, givens);
         nearSurnames = index.lists().nearSurnames();
-        claim = Claim.NOBODY;
+        claim = EnvelopePerson.NOBODY;
     }
 
     /** Takes the envelope with whose names the next ones are compared. */
-    void start(Claim next) {
+    void start(EnvelopePerson next) {
         claim = next;
         ParsedName name = next.name();
         if (!name.surname().equals(surname.text())) {
@@ -102,7 +102,7 @@ final class NameComparer {
     }
 
     /** Names of two letters are too short to be told from initials. */
-    private void startFormer(Claim next) {
+    private void startFormer(EnvelopePerson next) {
         otherSurnames.clear();
         formerOnRoll.clear();
         surnameAsMiddle.clear();
@@ -134,7 +134,7 @@ final class NameComparer {
             nearSurnames.find(nearOf, near);
             for (int i = 0; i < near.size(); i++) {
                 int sound = words.surnames().sound(near.get(i));
-                if (sound != Look.sound(surname.look()) && !surnamePairs.bothCommon(surname, near.get(i))) {
+                if (sound != NameFingerprint.sound(surname.look()) && !surnamePairs.bothCommon(surname, near.get(i))) {
                     sounds.add(sound);
                 }
             }
@@ -146,7 +146,8 @@ final class NameComparer {
     boolean compareSurname(int voter) {
         surnameGrade = surname(voter);
         return surnameGrade != SurnameGrade.DIFFERENT
-                || !Look.isFar(given.asSurname().look(), words.surnames().look(columns.surname(voter)));
+                || !NameFingerprint.isFar(
+                        given.asSurname().look(), words.surnames().look(columns.surname(voter)));
     }
 
     /** Compares the rest of the same voter's name; the grades are asked for afterwards. */
@@ -176,9 +177,10 @@ final class NameComparer {
         if (surname.is(code)) {
             return SurnameGrade.EXACT;
         }
-        SurnameGrade plain = Look.isFar(surname.look(), words.surnames().look(code))
-                ? SurnameGrade.DIFFERENT
-                : SURNAMES[surnamePairs.grade(surname, code)];
+        SurnameGrade plain =
+                NameFingerprint.isFar(surname.look(), words.surnames().look(code))
+                        ? SurnameGrade.DIFFERENT
+                        : SURNAMES[surnamePairs.grade(surname, code)];
         return plain != SurnameGrade.EXACT && isFormer(voter) ? SurnameGrade.FORMER : plain;
     }
 
@@ -192,7 +194,7 @@ final class NameComparer {
 
     private GivenGrade given(int voter) {
         int code = columns.given(voter);
-        Written written = given.written();
+        WrittenName written = given.written();
         if (code == 0 || written.is(0)) {
             return GivenGrade.UNKNOWN;
         }
@@ -212,9 +214,9 @@ final class NameComparer {
 
     /** An initial is compared as such; what a table of nicknames brings together is never far. */
     private boolean isFar(GivenName name, int code) {
-        return Look.isFar(name.written().look(), words.givens().look(code))
+        return NameFingerprint.isFar(name.written().look(), words.givens().look(code))
                 && !name.written().isInitial()
-                && !Look.isInitial(words.givens().look(code))
+                && !NameFingerprint.isInitial(words.givens().look(code))
                 && !name.givens().has(code);
     }
 
@@ -252,7 +254,7 @@ final class NameComparer {
     private boolean isSwapped(int voter) {
         int surnameCode = columns.surname(voter);
         int givenCode = columns.given(voter);
-        if (Look.isFar(given.asSurname().look(), words.surnames().look(surnameCode))
+        if (NameFingerprint.isFar(given.asSurname().look(), words.surnames().look(surnameCode))
                 || isFar(surnameAsGiven, givenCode)) {
             return false;
         }

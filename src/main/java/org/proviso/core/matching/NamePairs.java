@@ -1,9 +1,9 @@
 package org.proviso.core.matching;
 
 import java.util.Arrays;
-import org.proviso.core.matching.index.Dictionary;
-import org.proviso.core.matching.index.Slots;
-import org.proviso.core.matching.index.Written;
+import org.proviso.core.matching.index.ListNumbering;
+import org.proviso.core.matching.index.TextDictionary;
+import org.proviso.core.matching.index.WrittenName;
 
 /** Remembers how pairs of names compared: the same few thousand pairs come again and again. For one thread. */
 final class NamePairs {
@@ -12,7 +12,7 @@ final class NamePairs {
     private static final double COMMON_SHARE = 0.0001;
     private static final int COMMON_COUNT = 3;
 
-    private final Dictionary names;
+    private final TextDictionary names;
     private final double commonFrom;
     private final Compared compared;
     private final long[] pairs = new long[SLOTS];
@@ -23,17 +23,17 @@ final class NamePairs {
         int grade(String a, String b, boolean bothCommon);
     }
 
-    NamePairs(Dictionary names, int voters, Compared compared) {
+    NamePairs(TextDictionary names, int voters, Compared compared) {
         this.names = names;
         this.compared = compared;
         commonFrom = Math.max(COMMON_COUNT, voters * COMMON_SHARE);
         Arrays.fill(pairs, -1);
     }
 
-    int grade(Written name, int code) {
+    int grade(WrittenName name, int code) {
         int own = name.own();
         long pair = (long) own << 32 | code;
-        int slot = Slots.mix(own, code) & SLOTS - 1;
+        int slot = ListNumbering.mix(own, code) & SLOTS - 1;
         if (pairs[slot] != pair) {
             grades[slot] = (byte) compared.grade(name.text(), names.text(code), bothCommon(name, code));
             pairs[slot] = pair;
@@ -42,7 +42,7 @@ final class NamePairs {
     }
 
     /** Whether each is borne by enough voters to be no misspelling of the other. */
-    boolean bothCommon(Written name, int code) {
+    boolean bothCommon(WrittenName name, int code) {
         int own = name.own();
         return own >= 0 && names.count(own) >= commonFrom && names.count(code) >= commonFrom;
     }

@@ -4,16 +4,16 @@ import org.proviso.core.matching.Weights.Field;
 import org.proviso.core.matching.grades.AddressGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
+import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.grades.LicenseGrade;
 import org.proviso.core.matching.grades.NumberGrade;
-import org.proviso.core.matching.grades.Shares;
 import org.proviso.core.matching.grades.SurnameGrade;
 import org.proviso.core.matching.index.RollColumns;
 import org.proviso.core.matching.index.RollFrequencies;
 import org.proviso.core.matching.index.RollIndex;
-import org.proviso.core.matching.index.Stage;
+import org.proviso.core.matching.index.SearchStage;
+import org.proviso.core.matching.spelling.IdentifyingNumbers;
 import org.proviso.core.matching.spelling.NameSuffix;
-import org.proviso.core.matching.spelling.Numbers;
 import org.proviso.core.matching.spelling.PackedDate;
 
 /**
@@ -63,12 +63,12 @@ final class Prefilter {
         otherDate = Math.max(dates[DateGrade.CONFLICT.ordinal()], weights.kin(Field.DATE, DateGrade.CONFLICT, 0));
         nearDate = nearDate();
         otherSurnameBits = weights.own(Field.SURNAME, SurnameGrade.DIFFERENT, 0);
-        leastAtStart = Shares.log2(Math.max(1, index.voters())) - 8;
+        leastAtStart = GradeFrequencies.log2(Math.max(1, index.voters())) - 8;
         least = leastAtStart;
     }
 
     /** Weighs the names written once for all voters to come. */
-    void start(Claim claim, int surnameNumber, int givenNumber) {
+    void start(EnvelopePerson claim, int surnameNumber, int givenNumber) {
         surname = surnameNumber;
         given = givenNumber;
         surnameBits = weights.own(Field.SURNAME, SurnameGrade.EXACT, frequencies.surname(Math.max(0, surname)));
@@ -89,8 +89,8 @@ final class Prefilter {
     }
 
     /** The most that a voter of a later stage, or a relative of that voter, weighs whom no earlier one found. */
-    double most(Claim claim, Stage stage) {
-        double number = claim.last4() == Numbers.NONE ? 0 : Math.max(0, last4[NumberGrade.SLIP.ordinal()]);
+    double most(EnvelopePerson claim, SearchStage stage) {
+        double number = claim.last4() == IdentifyingNumbers.NONE ? 0 : Math.max(0, last4[NumberGrade.SLIP.ordinal()]);
         double exact = Math.max(surnameBits, OTHER_SURNAME);
         double known = claim.birth() == PackedDate.UNKNOWN ? 0 : 1;
         double rest = Math.max(givenBits, OTHER_GIVEN) + addresses + restBits;
@@ -105,9 +105,9 @@ final class Prefilter {
     }
 
     /** With another surname the date may be the same, or the last four, but not both. */
-    private double other(Claim claim, double nearDate, double number) {
+    private double other(EnvelopePerson claim, double nearDate, double number) {
         double date = claim.birth() == PackedDate.UNKNOWN ? 0 : dates[DateGrade.SAME.ordinal()];
-        double same = claim.last4() == Numbers.NONE ? 0 : last4[NumberGrade.SAME.ordinal()];
+        double same = claim.last4() == IdentifyingNumbers.NONE ? 0 : last4[NumberGrade.SAME.ordinal()];
         return OTHER_SURNAME + Math.max(date + number, nearDate + same);
     }
 
@@ -119,7 +119,7 @@ final class Prefilter {
         return most;
     }
 
-    boolean passes(Claim claim, int voter, int birth) {
+    boolean passes(EnvelopePerson claim, int voter, int birth) {
         double bits = restBits
                 + dates[DateGrade.of(claim.birth(), birth).ordinal()]
                 + last4[NumberGrade.of(claim.last4(), columns.last4(voter)).ordinal()];
@@ -134,21 +134,21 @@ final class Prefilter {
     }
 
     /** The same once the surname of the voter that just passed is known to be another. */
-    boolean passesOther(Claim claim, int voter) {
+    boolean passesOther(EnvelopePerson claim, int voter) {
         double names = otherSurnameBits + (columns.given(voter) == given ? givenBits : OTHER_GIVEN);
         return reaches(claim, voter, numberBits + names);
     }
 
     /** The same once the names of the voter that just passed are compared and weigh so much. */
-    boolean passesNamed(Claim claim, int voter, double nameBits) {
+    boolean passesNamed(EnvelopePerson claim, int voter, double nameBits) {
         return reaches(claim, voter, numberBits + nameBits);
     }
 
-    private boolean reaches(Claim claim, int voter, double bits) {
+    private boolean reaches(EnvelopePerson claim, int voter, double bits) {
         return bits + OTHER_HOUSE >= least || bits + MOST_ADDRESS >= least && sameHouse(claim, voter);
     }
 
-    private boolean sameHouse(Claim claim, int voter) {
+    private boolean sameHouse(EnvelopePerson claim, int voter) {
         int house = columns.house(voter);
         return house == claim.home().houseNumber()
                 || house == claim.formerHome().houseNumber();

@@ -15,7 +15,7 @@ final class SoundOrder {
     private SoundOrder() {}
 
     /** The places of the people in that order. */
-    static int[] of(Claim[] claims) {
+    static int[] of(EnvelopePerson[] claims) {
         long[] keys = new long[claims.length];
         for (int i = 0; i < claims.length; i++) {
             String surname = claims[i].name().surname();

@@ -2,31 +2,31 @@ package org.proviso.core.matching;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.matching.index.Block;
+import org.proviso.core.matching.index.BaseRoll;
+import org.proviso.core.matching.index.BlockingKey;
 import org.proviso.core.matching.index.InvertedLists;
 import org.proviso.core.matching.index.KeyFields;
 import org.proviso.core.matching.index.RollIndex;
-import org.proviso.core.matching.index.Stage;
-import org.proviso.core.matching.index.Surroundings;
+import org.proviso.core.matching.index.SearchStage;
 import org.proviso.core.matching.index.VoterSet;
 import org.proviso.core.matching.spelling.IntColumn;
 
 /** Gathers the voters that share a pair of fields with an envelope, stage by stage, rarest pairs first. For one thread. */
 final class VoterSearch {
 
-    private static final Block[] BLOCKS = Block.values();
+    private static final BlockingKey[] BLOCKS = BlockingKey.values();
     private static final int MOST_VOTERS = 12_000;
     private static final int LENGTH_AT = 40;
     private static final int BLOCK_AT = 32;
     private static final int BLOCK_MASK = (1 << LENGTH_AT - BLOCK_AT) - 1;
 
     private final InvertedLists lists;
-    private final @Nullable Surroundings surroundings;
+    private final @Nullable BaseRoll surroundings;
     private final IntColumn around = new IntColumn();
     private final KeyFields fields = new KeyFields();
     private final IntColumn listsOf = new IntColumn();
     private final VoterSet found = new VoterSet(MOST_VOTERS);
-    private Block[] blocks = new Block[64];
+    private BlockingKey[] blocks = new BlockingKey[64];
     private int[] places = new int[128];
     private long[] spans = new long[64];
     private int count;
@@ -40,18 +40,18 @@ final class VoterSearch {
     }
 
     /** Takes the person to look for; no voter is gathered yet. */
-    void start(Claim claim) {
+    void start(EnvelopePerson claim) {
         claim.fill(fields);
         found.clear();
         nearIsWhole = true;
     }
 
     /** Adds the voters of a stage, each once, in an order that depends on claim and roll only; stages may be left out. */
-    VoterSet gather(Stage stage) {
+    VoterSet gather(SearchStage stage) {
         count = 0;
         listsOf.empty();
         around.empty();
-        for (Block block : Block.of(stage)) {
+        for (BlockingKey block : BlockingKey.of(stage)) {
             block.lists(fields, lists.slots(block), listsOf);
             note(block);
             if (surroundings != null) {
@@ -81,7 +81,7 @@ final class VoterSearch {
         return nearIsWhole && found.size() < MOST_VOTERS;
     }
 
-    private void note(Block block) {
+    private void note(BlockingKey block) {
         if (blocks.length < listsOf.size()) {
             blocks = Arrays.copyOf(blocks, 2 * listsOf.size());
             places = Arrays.copyOf(places, 2 * blocks.length);
@@ -96,7 +96,7 @@ final class VoterSearch {
      * Looks up how many voters share what, and gives their number. Lists lie scattered in memory: reading the places of all in
      * one go lets the waits overlap.
      */
-    private int lookUp(Stage stage) {
+    private int lookUp(SearchStage stage) {
         for (int i = 0; i < count; i++) {
             int[] starts = lists.starts(blocks[i]);
             int list = listsOf.get(i);
@@ -109,7 +109,7 @@ final class VoterSearch {
             int length = places[2 * i + 1] - places[2 * i];
             int others = surroundings == null ? 0 : around.get(i);
             if (length + others > blocks[i].longest(fields)) {
-                nearIsWhole &= stage.compareTo(Stage.NEAR) > 0;
+                nearIsWhole &= stage.compareTo(SearchStage.NEAR) > 0;
             } else if (length > 0) {
                 spans[spanCount++] = span(length, blocks[i], places[2 * i]);
                 reach += length;
@@ -119,7 +119,7 @@ final class VoterSearch {
     }
 
     /** A span packs length, block and first place, so that sorting puts the shortest list first. */
-    private static long span(int length, Block block, int start) {
+    private static long span(int length, BlockingKey block, int start) {
         return (long) length << LENGTH_AT | (long) block.ordinal() << BLOCK_AT | start;
     }
 

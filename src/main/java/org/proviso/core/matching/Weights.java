@@ -4,16 +4,16 @@ import org.proviso.core.matching.grades.AddressGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
 import org.proviso.core.matching.grades.Grade;
+import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.grades.LicenseGrade;
 import org.proviso.core.matching.grades.MiddleGrade;
 import org.proviso.core.matching.grades.NumberGrade;
-import org.proviso.core.matching.grades.Shares;
 import org.proviso.core.matching.grades.SuffixGrade;
 import org.proviso.core.matching.grades.SurnameGrade;
 
 /**
- * What each grade weighs: the shares of {@link Shares} as logarithms, by field and grade. The ones for "the voter cast it"
- * may be estimated from the election at hand (see {@link Estimation}); the others stay as they were reasoned.
+ * What each grade weighs: the shares of {@link GradeFrequencies} as logarithms, by field and grade. The ones for "the voter cast it"
+ * may be estimated from the election at hand (see {@link WeightEstimation}); the others stay as they were reasoned.
  */
 final class Weights {
 
@@ -66,12 +66,12 @@ final class Weights {
             chance[at] = new double[grades];
             byName[at] = new boolean[grades];
             for (int grade = 0; grade < grades; grade++) {
-                Shares shares = field.grades()[grade].shares();
+                GradeFrequencies shares = field.grades()[grade].shares();
                 boolean reasoned = at >= estimated.length || estimated[at].length == 0;
-                own[at][grade] = Shares.log2(reasoned ? shares.own() : estimated[at][grade]);
-                kin[at][grade] = Shares.log2(shares.kin());
+                own[at][grade] = GradeFrequencies.log2(reasoned ? shares.own() : estimated[at][grade]);
+                kin[at][grade] = GradeFrequencies.log2(shares.kin());
                 byName[at][grade] = shares.byName();
-                chance[at][grade] = shares.byName() ? 0 : Shares.log2(shares.chance());
+                chance[at][grade] = shares.byName() ? 0 : GradeFrequencies.log2(shares.chance());
             }
         }
     }
@@ -98,7 +98,7 @@ final class Weights {
     /** The most bits each grade of a field can bring: the chance that depends on a name is this one at least. */
     double[] most(Field field, double leastChance) {
         double[] most = new double[field.grades().length];
-        double log = Shares.log2(leastChance);
+        double log = GradeFrequencies.log2(leastChance);
         for (int grade = 0; grade < most.length; grade++) {
             most[grade] = own[field.ordinal()][grade]
                     - (byName[field.ordinal()][grade] ? log : chance[field.ordinal()][grade]);

@@ -9,10 +9,12 @@ import org.proviso.core.contests.ContestPolicy;
  * {@code IN_PART}), and what the voter may bring to cure it (null where nothing cures it).
  */
 public record Consequence(
-        Does does, @Nullable ContestPolicy policy, @Nullable Ask cure) {
+        Effect does,
+        @Nullable ContestPolicy policy,
+        @Nullable Ask cure) {
 
     /** What a reason does. Sent on and administrative end are no decision on the vote. */
-    public enum Does implements Code {
+    public enum Effect implements Code {
         NONE,
         IN_PART,
         REJECT,
@@ -22,7 +24,7 @@ public record Consequence(
 
     /** Whether it costs the voter something, so that it may rest only on a firm value. */
     public boolean costsTheVoter() {
-        return does == Does.REJECT || does == Does.IN_PART;
+        return does == Effect.REJECT || does == Effect.IN_PART;
     }
 
     /** As it reads beside an answer. */

@@ -7,11 +7,16 @@ import java.time.LocalDate;
  * when somebody last checked it against the source.
  */
 public record DatedValue(
-        LocalDate from, Elections elections, RuleValue value, Reference reference, Basis basis, LocalDate checked) {
+        LocalDate from,
+        ElectionsCovered elections,
+        RuleValue value,
+        Reference reference,
+        Basis basis,
+        LocalDate checked) {
 
     /** A value for every election from that date. */
     public DatedValue(LocalDate from, RuleValue value, Reference reference, Basis basis, LocalDate checked) {
-        this(from, Elections.ALL, value, reference, basis, checked);
+        this(from, ElectionsCovered.ALL, value, reference, basis, checked);
     }
 
     /** Whether it is in force for an election on that day, unless a later one is. */

@@ -9,14 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.calendar.Anchor;
 import org.proviso.core.calendar.Deadline;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.calendar.DeadlineRule;
 import org.proviso.core.calendar.Holiday;
 import org.proviso.core.calendar.OfficeCalendar;
 
 /** The deadlines of one election: the pack's rules computed on the county's calendar. All times are local to it. */
-public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<Anchor, LocalDateTime> acts) {
+public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<DeadlineAnchor, LocalDateTime> acts) {
 
     /** A book for which no act is dated yet. */
     public DeadlineBook(ResolvedPack pack, OfficeCalendar calendar) {
@@ -24,8 +24,8 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<Ancho
     }
 
     /** The same book where an act is known to have been done, or set down, for that moment. */
-    public DeadlineBook with(Anchor act, LocalDateTime moment) {
-        Map<Anchor, LocalDateTime> known = new EnumMap<>(Anchor.class);
+    public DeadlineBook with(DeadlineAnchor act, LocalDateTime moment) {
+        Map<DeadlineAnchor, LocalDateTime> known = new EnumMap<>(DeadlineAnchor.class);
         known.putAll(acts);
         known.put(act, moment);
         return new DeadlineBook(pack, calendar, Map.copyOf(known));
@@ -64,7 +64,7 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<Ancho
         return rule.from(moment, calendar, pack.officeCloses());
     }
 
-    private Optional<LocalDateTime> moment(Anchor anchor) {
+    private Optional<LocalDateTime> moment(DeadlineAnchor anchor) {
         return switch (anchor) {
             case ELECTION_DAY -> Optional.of(pack.electionDate().atStartOfDay());
             case CERTIFICATION -> of(Rules.CERTIFICATION).map(Deadline::lastMoment);

@@ -26,7 +26,7 @@ public final class DeadlineList {
     private DeadlineList() {}
 
     /** One deadline; without a day where the law sets none, where nobody knows it, or where an act is still to come. */
-    public record Line(Rule rule, Given given, Optional<Deadline> deadline) {
+    public record Line(Rule rule, ResolvedRule given, Optional<Deadline> deadline) {
 
         /** What it is of, in one word: {@code registration}, {@code cure}. */
         public String what() {

@@ -13,8 +13,8 @@ public final class PackResolver {
     private PackResolver() {}
 
     /** The pack for an election on that date; a ruling on an unknown rule is refused when it is read, not here. */
-    public static ResolvedPack resolve(RulePack pack, LocalDate electionDate, List<Ruled> rulings) {
-        Map<Rule, Given> given = new LinkedHashMap<>();
+    public static ResolvedPack resolve(RulePack pack, LocalDate electionDate, List<ParsedRuling> rulings) {
+        Map<Rule, ResolvedRule> given = new LinkedHashMap<>();
         for (Rule rule : Rule.all()) {
             given.put(rule, given(pack, rule, electionDate));
         }
@@ -23,31 +23,31 @@ public final class PackResolver {
     }
 
     /** What a court ordered for this election goes before what the law says. */
-    private static Given given(RulePack pack, Rule rule, LocalDate electionDate) {
+    private static ResolvedRule given(RulePack pack, Rule rule, LocalDate electionDate) {
         return pack.orderOn(rule, electionDate)
                 .flatMap(order -> order.given(electionDate))
                 .or(() -> pack.inForce(rule, electionDate)
-                        .map(value -> new Given(rule, value.value(), value.reference(), value.basis(), null)))
-                .orElse(Given.nothing(rule));
+                        .map(value -> new ResolvedRule(rule, value.value(), value.reference(), value.basis(), null)))
+                .orElse(ResolvedRule.nothing(rule));
     }
 
     /** A pack resolved before, from what it gave; a rule that is not among it is unknown. */
-    public static ResolvedPack asGiven(RulePack pack, LocalDate electionDate, List<Given> given) {
-        Map<Rule, Given> byRule = new LinkedHashMap<>();
+    public static ResolvedPack asGiven(RulePack pack, LocalDate electionDate, List<ResolvedRule> given) {
+        Map<Rule, ResolvedRule> byRule = new LinkedHashMap<>();
         given.forEach(one -> byRule.put(one.rule(), one));
         return new ResolvedPack(pack, electionDate, byRule);
     }
 
     /** A county ruling with its rule and value read; the value is null where it confirms the pack's own. */
-    public record Ruled(Rule rule, @Nullable RuleValue value, CountyRuling ruling) {}
+    public record ParsedRuling(Rule rule, @Nullable RuleValue value, CountyRuling ruling) {}
 
-    private static Given apply(Given before, Ruled ruled) {
+    private static ResolvedRule apply(ResolvedRule before, ParsedRuling ruled) {
         RuleValue value = ruled.value() == null ? before.value() : ruled.value();
         CountyRuling ruling = ruled.ruling();
         Reference reference = new Reference(
                 "County ruling of " + ruling.on() + " signed by " + ruling.signedBy(),
                 before.isKnown() ? "on " + before.reference().words() : "",
                 ruling.on().getYear());
-        return new Given(ruled.rule(), value, reference, Basis.RULED, ruling.signedBy());
+        return new ResolvedRule(ruled.rule(), value, reference, Basis.RULED, ruling.signedBy());
     }
 }

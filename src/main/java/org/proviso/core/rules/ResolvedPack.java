@@ -21,10 +21,10 @@ public final class ResolvedPack {
 
     private final RulePack pack;
     private final LocalDate electionDate;
-    private final Map<Rule, Given> given;
+    private final Map<Rule, ResolvedRule> given;
     private final String hash;
 
-    ResolvedPack(RulePack pack, LocalDate electionDate, Map<Rule, Given> given) {
+    ResolvedPack(RulePack pack, LocalDate electionDate, Map<Rule, ResolvedRule> given) {
         this.pack = pack;
         this.electionDate = electionDate;
         this.given = given;
@@ -40,12 +40,12 @@ public final class ResolvedPack {
     }
 
     /** What the pack gives for a rule; unknown where it says nothing. */
-    public Given of(Rule rule) {
-        Given found = given.get(rule);
-        return found == null ? Given.nothing(rule) : found;
+    public ResolvedRule of(Rule rule) {
+        ResolvedRule found = given.get(rule);
+        return found == null ? ResolvedRule.nothing(rule) : found;
     }
 
-    public List<Given> all() {
+    public List<ResolvedRule> all() {
         return List.copyOf(given.values());
     }
 
@@ -93,7 +93,7 @@ public final class ResolvedPack {
     }
 
     private String computedHash() {
-        String lines = given.values().stream().map(Given::line).collect(Collectors.joining("\n"));
+        String lines = given.values().stream().map(ResolvedRule::line).collect(Collectors.joining("\n"));
         String text = pack.id() + " " + electionDate + "\n" + lines + "\n";
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));

@@ -87,7 +87,7 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
         static {
             List<Rule> rules = new ArrayList<>(Rules.fixed());
             rules.addAll(StateRules.fixed());
-            rules.addAll(ToldRules.fixed());
+            rules.addAll(InformationRules.fixed());
             for (Reason reason : Reason.values()) {
                 rules.add(new Rule(
                         "consequence." + reason.code(),

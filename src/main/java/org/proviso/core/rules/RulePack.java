@@ -20,7 +20,7 @@ public record RulePack(
         String caution,
         Map<Rule, List<DatedValue>> values,
         Map<Reason, ReasonText> reasons,
-        List<PackOrder> orders) {
+        List<PackCourtOrder> orders) {
 
     /** A pack without court orders. */
     public RulePack(
@@ -39,17 +39,17 @@ public record RulePack(
         values.forEach((rule, own) -> merged.merge(rule, own, RulePack::laidOver));
         Map<Reason, ReasonText> texts = new LinkedHashMap<>(floor.reasons);
         texts.putAll(reasons);
-        List<PackOrder> both = new ArrayList<>(floor.orders);
+        List<PackCourtOrder> both = new ArrayList<>(floor.orders);
         both.addAll(orders);
         return new RulePack(id, name, illustrative, caution, merged, texts, List.copyOf(both));
     }
 
     /** The court order that gives a rule its value for an election on that date; the latest of several. */
-    public Optional<PackOrder> orderOn(Rule rule, LocalDate electionDate) {
+    public Optional<PackCourtOrder> orderOn(Rule rule, LocalDate electionDate) {
         return orders.stream()
                 .filter(order -> order.rule().equals(rule))
                 .filter(order -> order.given(electionDate).isPresent())
-                .max(Comparator.comparing(PackOrder::on));
+                .max(Comparator.comparing(PackCourtOrder::on));
     }
 
     private static List<DatedValue> laidOver(List<DatedValue> floor, List<DatedValue> own) {

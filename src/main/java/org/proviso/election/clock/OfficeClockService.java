@@ -8,8 +8,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -78,7 +78,7 @@ public class OfficeClockService {
      * Deadlines that pass by it are recorded before it returns.
      */
     public synchronized void moveTo(LocalDateTime county) {
-        OfficeUser supervisor = access.demand(Act.SET_GATES);
+        OfficeUser supervisor = access.demand(Permission.SET_GATES);
         if (!isDemo()) {
             throw new ClockRefusedException("Only the clock of a demonstration can be moved; this is the machine's.");
         }

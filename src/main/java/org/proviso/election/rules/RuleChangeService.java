@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.proof.PackProof;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.rules.DeadlineBook;
@@ -62,33 +62,33 @@ public class RuleChangeService {
     }
 
     /** A pack that could be put in force: what the proof says of it, and the rules as they would be. */
-    public record Tried(RulePack pack, ProofReport proof, DeadlineBook book) {}
+    public record PackTrial(RulePack pack, ProofReport proof, DeadlineBook book) {}
 
     /** Reads and proves a pack; nothing is changed. A pack that cannot be read is refused with file, line and key. */
     @Transactional(readOnly = true)
-    public Tried tryOut(String electionId, String content) {
-        access.demand(Act.PUT_RULES_IN_FORCE);
+    public PackTrial tryOut(String electionId, String content) {
+        access.demand(Permission.PUT_RULES_IN_FORCE);
         RulePack pack = read(content);
-        DeadlineBook book = rules.under(electionId, pack);
-        return new Tried(pack, PackProof.of(pack, book.pack().electionDate()), book);
+        DeadlineBook book = rules.deadlinesUnder(electionId, pack);
+        return new PackTrial(pack, PackProof.proveForElection(pack, book.pack().electionDate()), book);
     }
 
     /** The packs put in force, in their order. */
     @Transactional(readOnly = true)
     public List<RuleChange> changes(String electionId) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return changes.all(electionId);
     }
 
     /** Puts a pack in force and gives the number of the change. */
     @Transactional
-    public int put(@Valid PutRulesInForce command) {
-        OfficeUser supervisor = access.demand(Act.PUT_RULES_IN_FORCE);
+    public int putInForce(@Valid PutRulesInForce command) {
+        OfficeUser supervisor = access.demand(Permission.PUT_RULES_IN_FORCE);
         String id = command.electionId();
         if (elections.isClosed(id)) {
             throw new RulesRefusedException("The election is closed.");
         }
-        Tried tried = tryOut(id, command.content());
+        PackTrial tried = tryOut(id, command.content());
         String counterexample = counterexample(tried.proof());
         if (!tried.proof().holds() && !command.isOverride()) {
             throw new RulesRefusedException("The pack breaks a promise and was refused. " + counterexample);
@@ -110,7 +110,7 @@ public class RuleChangeService {
         return change.changeNo();
     }
 
-    private RuleChange change(PutRulesInForce command, Tried tried, String counterexample, OfficeUser supervisor) {
+    private RuleChange change(PutRulesInForce command, PackTrial tried, String counterexample, OfficeUser supervisor) {
         boolean holds = tried.proof().holds();
         return new RuleChange(
                 changes.next(command.electionId()),

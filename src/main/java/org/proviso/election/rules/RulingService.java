@@ -4,11 +4,11 @@ import jakarta.validation.Valid;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.PackResolver;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesChanged;
 import org.proviso.election.RulesRefusedException;
@@ -55,7 +55,7 @@ public class RulingService {
     /** Every signing recorded in the office, also those that a later one on the same rule replaced. */
     @Transactional(readOnly = true)
     public List<RecordedRuling> acts(String electionId) {
-        access.demand(Act.READ_FIGURES);
+        access.demand(Permission.READ_FIGURES);
         return rulings.acts(electionId);
     }
 
@@ -66,14 +66,14 @@ public class RulingService {
      */
     @Transactional
     public int sign(@Valid SignRuling command) {
-        OfficeUser supervisor = access.demand(Act.SIGN_RULINGS);
+        OfficeUser supervisor = access.demand(Permission.SIGN_RULINGS);
         String id = command.electionId();
         if (elections.isClosed(id)) {
             throw new RulesRefusedException("The election is closed.");
         }
         CountyRuling ruling = command.ruling();
-        PackResolver.Ruled ruled = read(ruling);
-        Given before = rules.book(id).pack().of(ruled.rule());
+        PackResolver.ParsedRuling ruled = read(ruling);
+        ResolvedRule before = rules.book(id).pack().of(ruled.rule());
         if (ruled.value() == null && !before.isKnown()) {
             throw new RulesRefusedException("There is nothing to confirm: the pack does not say "
                     + ruled.rule().meaning() + ".");
@@ -101,7 +101,7 @@ public class RulingService {
         return number;
     }
 
-    private static PackResolver.Ruled read(CountyRuling ruling) {
+    private static PackResolver.ParsedRuling read(CountyRuling ruling) {
         try {
             return RulePacks.rulings(List.of(ruling)).get(0);
         } catch (InputException e) {

@@ -16,7 +16,7 @@ class LoadUnderWay implements WorkUnderWay {
     }
 
     @Override
-    public Optional<Words> words() {
-        return watch.now().map(step -> new Words("Files are being loaded. " + step.words() + ".", step.figures()));
+    public Optional<Message> words() {
+        return watch.now().map(step -> new Message("Files are being loaded. " + step.words() + ".", step.figures()));
     }
 }

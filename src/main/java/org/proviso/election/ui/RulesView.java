@@ -15,12 +15,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
-import org.proviso.core.rules.PackOrder;
+import org.proviso.core.rules.PackCourtOrder;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleType;
@@ -35,7 +35,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The rules in force for the election, as a page to read and to print. */
 @Route(value = "set-up/rules", layout = OfficeFrame.class)
@@ -45,8 +45,8 @@ public final class RulesView extends Composite<Div> {
 
     private final transient DeadlineBook book;
 
-    RulesView(RulesService rules, RuleChangeService changes, AccessService access, Workplace workplace) {
-        access.demand(Act.READ_FIGURES);
+    RulesView(RulesService rules, RuleChangeService changes, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.READ_FIGURES);
         book = rules.book(workplace.electionId());
         RulePack pack = book.pack().pack();
         ActButton print =
@@ -78,7 +78,7 @@ public final class RulesView extends Composite<Div> {
     }
 
     /** Who put a pack of the office's own in force, and that counsel overrode the proof where it was so. */
-    private void putInForce(RuleChangeService changes, Workplace workplace) {
+    private void putInForce(RuleChangeService changes, WorkingElection workplace) {
         List<RuleChange> all = changes.changes(workplace.electionId());
         if (all.isEmpty()) {
             return;
@@ -99,7 +99,7 @@ public final class RulesView extends Composite<Div> {
 
     /** Court orders that the pack has, also those that change nothing for this election. */
     private void orders() {
-        List<PackOrder> orders = book.pack().pack().orders();
+        List<PackCourtOrder> orders = book.pack().pack().orders();
         if (orders.isEmpty()) {
             return;
         }
@@ -114,8 +114,8 @@ public final class RulesView extends Composite<Div> {
         getContent().add(new H2("Court orders in the pack"), table);
     }
 
-    private Map<String, Map<Rule, Given>> byHeading() {
-        Map<String, Map<Rule, Given>> headings = new LinkedHashMap<>();
+    private Map<String, Map<Rule, ResolvedRule>> byHeading() {
+        Map<String, Map<Rule, ResolvedRule>> headings = new LinkedHashMap<>();
         for (Rule rule : Rule.all()) {
             headings.computeIfAbsent(RuleHeadings.of(rule), any -> new LinkedHashMap<>())
                     .put(rule, book.pack().of(rule));
@@ -123,7 +123,7 @@ public final class RulesView extends Composite<Div> {
         return headings;
     }
 
-    private void show(String heading, Map<Rule, Given> rules) {
+    private void show(String heading, Map<Rule, ResolvedRule> rules) {
         PlainTable table = new PlainTable(heading, "What", "Rule", "Since", "Where it is written", "How it is known");
         rules.forEach((rule, given) -> {
             if (!isSilent(rule, given)) {
@@ -134,7 +134,7 @@ public final class RulesView extends Composite<Div> {
     }
 
     /** Whether nothing is said and nothing hangs on it: a notice or a consequence that the pack does not know. */
-    private static boolean isSilent(Rule rule, Given given) {
+    private static boolean isSilent(Rule rule, ResolvedRule given) {
         return !given.isKnown()
                 && given.reference().year() == 0
                 && (rule.use() != Rule.Use.NEEDED
@@ -142,7 +142,7 @@ public final class RulesView extends Composite<Div> {
                         || rule.key().startsWith("consequence."));
     }
 
-    private List<Component> row(Rule rule, Given given) {
+    private List<Component> row(Rule rule, ResolvedRule given) {
         String since = dated(rule)
                 .map(one -> "elections from " + UsDates.digits(one.from()))
                 .orElse("");
@@ -158,7 +158,7 @@ public final class RulesView extends Composite<Div> {
         return book.pack().pack().inForce(rule, book.pack().electionDate());
     }
 
-    private Component value(Rule rule, Given given) {
+    private Component value(Rule rule, ResolvedRule given) {
         Div value = new Div(new Span(given.isKnown() ? given.value().inWords() : "nobody knows yet"));
         if (rule.type() == RuleType.DEADLINE) {
             book.of(rule).ifPresent(deadline -> {
@@ -172,11 +172,11 @@ public final class RulesView extends Composite<Div> {
         return value;
     }
 
-    private static String written(Given given) {
+    private static String written(ResolvedRule given) {
         return given.isKnown() ? given.reference().words() : "";
     }
 
-    private static String known(Given given) {
+    private static String known(ResolvedRule given) {
         String signed = given.signedBy() == null ? "" : " signed by " + given.signedBy();
         return switch (given.basis()) {
             case READ -> "read";

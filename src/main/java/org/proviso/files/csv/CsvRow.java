@@ -17,10 +17,10 @@ import org.proviso.files.InputException;
 public final class CsvRow {
 
     private final String file;
-    private final Header header;
-    private final Cells cells;
+    private final CsvHeader header;
+    private final CsvCells cells;
 
-    CsvRow(String file, Header header, Cells cells) {
+    CsvRow(String file, CsvHeader header, CsvCells cells) {
         this.file = file;
         this.header = header;
         this.cells = cells;
@@ -76,7 +76,7 @@ public final class CsvRow {
     }
 
     public @Nullable LocalDate date(int column) {
-        return isEmpty(column) ? null : CellValues.date(this, column);
+        return isEmpty(column) ? null : CellParser.date(this, column);
     }
 
     public @Nullable LocalDate date(String column) {
@@ -86,27 +86,27 @@ public final class CsvRow {
     /** A local date and time, {@code 2026-11-03T18:52} with or without seconds. */
     public @Nullable LocalDateTime dateTime(String column) {
         int index = index(column);
-        return isEmpty(index) ? null : CellValues.dateTime(this, index);
+        return isEmpty(index) ? null : CellParser.dateTime(this, index);
     }
 
     public LocalDateTime requiredDateTime(String column) {
         required(column);
-        return CellValues.dateTime(this, index(column));
+        return CellParser.dateTime(this, index(column));
     }
 
     /** A whole number, not negative. */
     public @Nullable Integer whole(String column) {
         int index = index(column);
-        return isEmpty(index) ? null : CellValues.whole(this, index);
+        return isEmpty(index) ? null : CellParser.whole(this, index);
     }
 
     public int requiredWhole(String column) {
         required(column);
-        return CellValues.whole(this, index(column));
+        return CellParser.whole(this, index(column));
     }
 
     public YesNo yesNo(int column) {
-        return isEmpty(column) ? YesNo.UNKNOWN : CellValues.yesNo(this, column);
+        return isEmpty(column) ? YesNo.UNKNOWN : CellParser.yesNo(this, column);
     }
 
     public YesNo yesNo(String column) {
@@ -114,7 +114,7 @@ public final class CsvRow {
     }
 
     public <E extends Enum<E> & Code> @Nullable E code(int column, Class<E> type) {
-        return isEmpty(column) ? null : CellValues.code(this, column, text(column), type);
+        return isEmpty(column) ? null : CellParser.code(this, column, text(column), type);
     }
 
     public <E extends Enum<E> & Code> @Nullable E code(String column, Class<E> type) {
@@ -128,7 +128,7 @@ public final class CsvRow {
     }
 
     public <E extends Enum<E> & Code> E requiredCode(int column, Class<E> type) {
-        return CellValues.code(this, column, required(column), type);
+        return CellParser.code(this, column, required(column), type);
     }
 
     public <E extends Enum<E> & Code> E requiredCode(String column, Class<E> type) {
@@ -137,7 +137,7 @@ public final class CsvRow {
 
     /** The constant that a word within this column's cell spells. */
     public <E extends Enum<E> & Code> E codeIn(String column, String word, Class<E> type) {
-        return CellValues.code(this, index(column), word, type);
+        return CellParser.code(this, index(column), word, type);
     }
 
     /** The four columns of a person's name. */
@@ -147,7 +147,7 @@ public final class CsvRow {
 
     /** The words of a cell that lists them with {@code ;} between, in the order written. */
     public Set<String> words(String column) {
-        return CellValues.words(this, index(column));
+        return CellParser.words(this, index(column));
     }
 
     /** The exception for what is wrong with the whole row. */

@@ -29,32 +29,32 @@ public final class CsvTable implements Closeable {
 
     private final Path path;
     private final String file;
-    private final CsvReader<Cells> reader;
-    private final CloseableIterator<Cells> rows;
-    private final Cells cells;
-    private final Header header;
+    private final CsvReader<CsvCells> reader;
+    private final CloseableIterator<CsvCells> rows;
+    private final CsvCells cells;
+    private final CsvHeader header;
     private final CsvRow row;
     private final List<UniqueKey> keys;
 
     /** After what is no row at all there is no telling where the next one begins. */
     private boolean isBroken;
 
-    private CsvTable(Path path, Columns columns, Consumer<String> warn) throws IOException {
+    private CsvTable(Path path, CsvColumns columns, Consumer<String> warn) throws IOException {
         this.path = path;
         this.file = path.getFileName().toString();
-        this.cells = new Cells(file);
+        this.cells = new CsvCells(file);
         this.reader = CsvReader.builder()
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
-                .maxBufferSize(Cells.LONGEST_RECORD)
+                .maxBufferSize(CsvCells.LONGEST_RECORD)
                 .build(cells, new Utf8Reader(path));
         this.rows = reader.iterator();
         try {
             if (!advance()) {
                 throw new InputException(file, 0, "", "is empty; it needs a header that names its columns");
             }
-            this.header = new Header(file, columns, cells, warn);
+            this.header = new CsvHeader(file, columns, cells, warn);
         } catch (RuntimeException e) {
             reader.close();
             throw e;
@@ -66,7 +66,7 @@ public final class CsvTable implements Closeable {
     }
 
     /** Opens the file and reads its header. */
-    public static CsvTable open(Path path, Columns columns, Consumer<String> warn) {
+    public static CsvTable open(Path path, CsvColumns columns, Consumer<String> warn) {
         String file = path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new InputException(
@@ -80,14 +80,14 @@ public final class CsvTable implements Closeable {
     }
 
     /** Reads the whole file: every row, or the exception that names every bad one. */
-    public static <T> Rows<T> read(Path path, Columns columns, Consumer<String> warn, RowReader<T> each) {
+    public static <T> NumberedRows<T> read(Path path, CsvColumns columns, Consumer<String> warn, RowReader<T> each) {
         List<T> values = new ArrayList<>();
-        Rows.Lines lines = new Rows.Lines();
+        NumberedRows.LineNumbers lines = new NumberedRows.LineNumbers();
         each(path, columns, warn, table -> () -> each.read(table.row), (line, value) -> {
             values.add(value);
             lines.add(line);
         });
-        return new Rows<>(path.getFileName().toString(), values, lines);
+        return new NumberedRows<>(path.getFileName().toString(), values, lines);
     }
 
     /**
@@ -97,7 +97,7 @@ public final class CsvTable implements Closeable {
      */
     public static <T> void each(
             Path path,
-            Columns columns,
+            CsvColumns columns,
             Consumer<String> warn,
             Function<CsvTable, Supplier<T>> rows,
             BiConsumer<Integer, T> each) {
@@ -108,7 +108,7 @@ public final class CsvTable implements Closeable {
                     each.accept(table.row.line(), row.get());
                 }
             } catch (InputException first) {
-                throw BadRows.after(first, table, row::get);
+                throw BadRowFinder.after(first, table, row::get);
             }
         }
     }
@@ -183,7 +183,7 @@ public final class CsvTable implements Closeable {
 
     /** Reads the file again up to a line: only when two keys have the same hash, which is all but surely a double. */
     private List<String> keyAt(int line, List<String> key) {
-        try (CsvTable again = open(path, new Columns(key, List.of(), List.of()), warning -> {})) {
+        try (CsvTable again = open(path, new CsvColumns(key, List.of(), List.of()), warning -> {})) {
             while (again.advance()) {
                 if (again.cells.line() == line) {
                     return key.stream().map(again.row::text).toList();

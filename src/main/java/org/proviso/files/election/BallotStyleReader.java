@@ -11,35 +11,36 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.proviso.core.BallotStyle;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code ballot-styles.csv}: one row for each contest of each style. */
 public final class BallotStyleReader {
 
-    private static final Columns COLUMNS =
-            Columns.of("ballot_style", "contest_id", "party?").unique("ballot_style", "contest_id");
+    private static final CsvColumns COLUMNS =
+            CsvColumns.of("ballot_style", "contest_id", "party?").unique("ballot_style", "contest_id");
 
     private BallotStyleReader() {}
 
     /** One row: this style has this contest. */
-    public record Line(String style, String contestId, String party) {}
+    public record StyleContest(String style, String contestId, String party) {}
 
-    public static Rows<Line> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<StyleContest> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,
                 warn,
-                row -> new Line(row.requiredKey("ballot_style"), row.requiredKey("contest_id"), row.key("party")));
+                row -> new StyleContest(
+                        row.requiredKey("ballot_style"), row.requiredKey("contest_id"), row.key("party")));
     }
 
     /** The rows grouped to styles, in the order in which they first appear; a style has one party or none. */
-    public static List<BallotStyle> styles(Rows<Line> rows) {
+    public static List<BallotStyle> styles(NumberedRows<StyleContest> rows) {
         Map<String, Set<String>> contests = new LinkedHashMap<>();
         Map<String, String> parties = new LinkedHashMap<>();
         for (int i = 0; i < rows.values().size(); i++) {
-            Line line = rows.values().get(i);
+            StyleContest line = rows.values().get(i);
             contests.computeIfAbsent(line.style(), style -> new LinkedHashSet<>())
                     .add(line.contestId());
             String party = parties.putIfAbsent(line.style(), line.party());

@@ -3,19 +3,19 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.CheckIn;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code check-ins.csv}: what the poll books recorded. A check-in of no stated kind is a regular one. */
 public final class CheckInReader {
 
-    private static final Columns COLUMNS =
-            Columns.of("voter_id", "voting_location", "at", "kind?", "ballot_issued?", "cancelled_at?");
+    private static final CsvColumns COLUMNS =
+            CsvColumns.of("voter_id", "voting_location", "at", "kind?", "ballot_issued?", "cancelled_at?");
 
     private CheckInReader() {}
 
-    public static Rows<CheckIn> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<CheckIn> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

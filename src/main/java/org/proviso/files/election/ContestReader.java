@@ -3,19 +3,19 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.Contest;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code contests.csv}: every office and measure of the election. */
 public final class ContestReader {
 
-    private static final Columns COLUMNS =
-            Columns.of("contest_id", "title", "district", "level").unique("contest_id");
+    private static final CsvColumns COLUMNS =
+            CsvColumns.of("contest_id", "title", "district", "level").unique("contest_id");
 
     private ContestReader() {}
 
-    public static Rows<Contest> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<Contest> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

@@ -13,15 +13,15 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code envelopes.csv}: the provisional envelopes with their affirmations, as keyed. */
 public final class EnvelopeReader {
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final CsvColumns COLUMNS = CsvColumns.of(
                     "envelope_no",
                     "receipt_no",
                     "source?",
@@ -71,11 +71,11 @@ public final class EnvelopeReader {
     private EnvelopeReader() {}
 
     /** The columns of the envelopes, for a caller that takes cells straight from the rows of its own table. */
-    public static Columns columns() {
+    public static CsvColumns columns() {
         return COLUMNS;
     }
 
-    public static Rows<Envelope> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<Envelope> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

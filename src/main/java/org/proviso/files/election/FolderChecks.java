@@ -21,8 +21,8 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.Voter;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.BadRows;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.BadRowFinder;
+import org.proviso.files.csv.NumberedRows;
 
 /**
  * What the files of an election must agree on. A reference that would leave an envelope without a ballot is an error;
@@ -39,20 +39,20 @@ final class FolderChecks {
     }
 
     void ballots(
-            Rows<Contest> contests,
-            Rows<BallotStyleReader.Line> lines,
+            NumberedRows<Contest> contests,
+            NumberedRows<BallotStyleReader.StyleContest> lines,
             List<BallotStyle> styles,
-            Rows<PrecinctPart> precincts,
-            Rows<StreetSegment> streets) {
+            NumberedRows<PrecinctPart> precincts,
+            NumberedRows<StreetSegment> streets) {
         Set<String> contestIds =
                 contests.values().stream().map(Contest::contestId).collect(Collectors.toSet());
         Set<String> parts = parts(precincts);
-        refer(lines, "contest_id", BallotStyleReader.Line::contestId, contestIds, "contests.csv");
+        refer(lines, "contest_id", BallotStyleReader.StyleContest::contestId, contestIds, "contests.csv");
         refer(precincts, "ballot_style", PrecinctPart::ballotStyle, names(styles), "ballot-styles.csv");
         refer(streets, "precinct", street -> part(street.precinct(), street.split()), parts, "precincts.csv");
     }
 
-    void roll(Collection<Voter> voters, Rows<PrecinctPart> precincts) {
+    void roll(Collection<Voter> voters, NumberedRows<PrecinctPart> precincts) {
         Set<String> parts = parts(precincts);
         List<Voter> lost = voters.stream()
                 .filter(voter -> !voter.residence().precinct().isEmpty())
@@ -67,7 +67,7 @@ final class FolderChecks {
         }
     }
 
-    <T> void voters(Rows<T> rows, Function<T, String> voterId, Map<String, Voter> voters) {
+    <T> void voters(NumberedRows<T> rows, Function<T, String> voterId, Map<String, Voter> voters) {
         int lost = 0;
         int first = 0;
         for (int i = rows.values().size() - 1; i >= 0; i--) {
@@ -83,7 +83,7 @@ final class FolderChecks {
         }
     }
 
-    void envelopes(Rows<Envelope> envelopes, List<BallotStyle> styles, Election election) {
+    void envelopes(NumberedRows<Envelope> envelopes, List<BallotStyle> styles, Election election) {
         Set<String> names = names(styles);
         refer(envelopes, "ballot_style_cast", envelope -> envelope.cast().ballotStyle(), names, "ballot-styles.csv");
         for (int i = 0; i < envelopes.values().size(); i++) {
@@ -98,7 +98,7 @@ final class FolderChecks {
     }
 
     /** In one spelling only, so that the same number is never there twice. */
-    private static void receipts(Rows<Envelope> envelopes, Election election) {
+    private static void receipts(NumberedRows<Envelope> envelopes, Election election) {
         if (election.receipts() != Election.Receipts.CHECK_DIGIT) {
             return;
         }
@@ -110,15 +110,15 @@ final class FolderChecks {
                 bad.add(envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number)));
             }
         }
-        BadRows.refuse(bad);
+        BadRowFinder.refuse(bad);
     }
 
     private static String wrongWith(String number) {
-        return ReceiptNumber.slip(number).map(ReceiptNumber.Slip::words).orElse("is not written as 4817-2206-5")
+        return ReceiptNumber.slip(number).map(ReceiptNumber.Problem::words).orElse("is not written as 4817-2206-5")
                 + " (election.yaml says that receipts have a check digit)";
     }
 
-    private void ordered(Rows<Envelope> envelopes, Election election) {
+    private void ordered(NumberedRows<Envelope> envelopes, Election election) {
         Set<String> numbers =
                 envelopes.values().stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
         for (CourtOrder order : election.orders()) {
@@ -132,14 +132,14 @@ final class FolderChecks {
     }
 
     /** A name that leads out of the folder is refused: it could show any file of the machine as a signature. */
-    private Path inFolder(Rows<Envelope> envelopes, int index, String image) {
+    private Path inFolder(NumberedRows<Envelope> envelopes, int index, String image) {
         return ImageFile.within(folder, image)
                 .orElseThrow(() -> envelopes.wrong(
                         index, "signature_image", InputException.quoted(image) + " " + ImageFile.OUTSIDE));
     }
 
     private static <T> void refer(
-            Rows<T> rows, String column, Function<T, String> reference, Set<String> known, String file) {
+            NumberedRows<T> rows, String column, Function<T, String> reference, Set<String> known, String file) {
         List<InputException> bad = new ArrayList<>();
         for (int i = 0; i < rows.values().size(); i++) {
             String name = reference.apply(rows.values().get(i));
@@ -147,7 +147,7 @@ final class FolderChecks {
                 bad.add(rows.wrong(i, column, InputException.quoted(name) + " is not in " + file));
             }
         }
-        BadRows.refuse(bad);
+        BadRowFinder.refuse(bad);
     }
 
     private static Set<String> names(List<BallotStyle> styles) {
@@ -155,7 +155,7 @@ final class FolderChecks {
     }
 
     /** Every part, and every precinct as a whole: where a file does not say the split, it is unknown. */
-    private static Set<String> parts(Rows<PrecinctPart> precincts) {
+    private static Set<String> parts(NumberedRows<PrecinctPart> precincts) {
         return precincts.values().stream()
                 .flatMap(at -> Stream.of(at.precinct(), part(at.precinct(), at.split())))
                 .collect(Collectors.toSet());

@@ -21,7 +21,7 @@ import org.proviso.core.StreetSegment;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 import org.proviso.files.roll.RollReader;
 import org.proviso.files.roll.VriRollReader;
 
@@ -41,23 +41,24 @@ final class FolderReader {
         if (!Files.isDirectory(folder)) {
             throw new InputException(folder.toString(), 0, "", "is not a folder");
         }
-        Election election = ElectionYaml.read(file("election.yaml"));
-        Rows<Contest> contests = ContestReader.read(file("contests.csv"), warnings::add);
-        Rows<BallotStyleReader.Line> lines = BallotStyleReader.read(file("ballot-styles.csv"), warnings::add);
+        Election election = ElectionYamlReader.read(file("election.yaml"));
+        NumberedRows<Contest> contests = ContestReader.read(file("contests.csv"), warnings::add);
+        NumberedRows<BallotStyleReader.StyleContest> lines =
+                BallotStyleReader.read(file("ballot-styles.csv"), warnings::add);
         List<BallotStyle> styles = BallotStyleReader.styles(lines);
-        Rows<PrecinctPart> precincts = PrecinctReader.read(file("precincts.csv"), warnings::add);
-        Rows<StreetSegment> streets = StreetReader.read(file("streets.csv"), warnings::add);
+        NumberedRows<PrecinctPart> precincts = PrecinctReader.read(file("precincts.csv"), warnings::add);
+        NumberedRows<StreetSegment> streets = StreetReader.read(file("streets.csv"), warnings::add);
         FolderChecks checks = new FolderChecks(folder, warnings);
         checks.ballots(contests, lines, styles, precincts, streets);
         Map<String, Voter> voters = voters();
         checks.roll(voters.values(), precincts);
-        Rows<MailBallot> mailBallots = MailBallotReader.read(file("mail-ballots.csv"), warnings::add);
-        Rows<CheckIn> checkIns = CheckInReader.read(file("check-ins.csv"), warnings::add);
+        NumberedRows<MailBallot> mailBallots = MailBallotReader.read(file("mail-ballots.csv"), warnings::add);
+        NumberedRows<CheckIn> checkIns = CheckInReader.read(file("check-ins.csv"), warnings::add);
         checks.voters(mailBallots, MailBallot::voterId, voters);
         checks.voters(checkIns, CheckIn::voterId, voters);
         List<VotedElsewhere> votedElsewhere = votedElsewhere();
         var transmittals = TransmittalReader.read(file("transmittals.csv"), warnings::add);
-        Rows<Envelope> envelopes = EnvelopeReader.read(file("envelopes.csv"), warnings::add);
+        NumberedRows<Envelope> envelopes = EnvelopeReader.read(file("envelopes.csv"), warnings::add);
         checks.envelopes(envelopes, styles, election);
         return new ElectionFolder(
                 folder,

@@ -17,14 +17,14 @@ import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.finding.AddressBook;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.AddressLocator;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.finding.Located;
-import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.LocatedAddress;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
-import org.proviso.core.adjudication.finding.StateList;
+import org.proviso.core.adjudication.finding.StateListMatches;
 import org.proviso.core.rules.Ask;
 
 /**
@@ -34,15 +34,15 @@ import org.proviso.core.rules.Ask;
 public final class FolderRecords implements Records {
 
     private final ElectionFolder folder;
-    private final BallotBook ballots;
-    private final AddressBook addresses;
+    private final BallotCatalog ballots;
+    private final AddressLocator addresses;
     private final Map<String, List<Envelope>> envelopesOf = new HashMap<>();
 
     /** The folder with the link of each envelope, by envelope number. */
     public FolderRecords(ElectionFolder folder, Map<String, Link> links) {
         this.folder = folder;
-        this.ballots = new BallotBook(folder.contests(), folder.styles(), folder.precincts());
-        this.addresses = new AddressBook(folder.streets());
+        this.ballots = new BallotCatalog(folder.contests(), folder.styles(), folder.precincts());
+        this.addresses = new AddressLocator(folder.streets());
         for (Envelope envelope : folder.envelopes()) {
             String voterId = links.get(envelope.envelopeNo()).voterId();
             if (voterId != null) {
@@ -73,7 +73,7 @@ public final class FolderRecords implements Records {
 
     @Override
     public List<VotedElsewhere> votedElsewhere(Envelope envelope, Optional<Voter> voter) {
-        return StateList.resembling(folder.votedElsewhere(), envelope, voter);
+        return StateListMatches.resembling(folder.votedElsewhere(), envelope, voter);
     }
 
     @Override
@@ -92,18 +92,18 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public Located locate(Address address) {
+    public LocatedAddress locate(Address address) {
         return addresses.locate(address);
     }
 
     @Override
     public boolean sameAddress(Address one, Address other) {
-        return AddressBook.same(one, other);
+        return AddressLocator.same(one, other);
     }
 
     @Override
     public boolean differsByASlip(Address written, Address other) {
-        return AddressBook.differBySlip(written, other);
+        return AddressLocator.differBySlip(written, other);
     }
 
     @Override
@@ -117,7 +117,7 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public List<Recorded> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(String envelopeNo) {
         return List.of();
     }
 

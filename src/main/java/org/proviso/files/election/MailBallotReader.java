@@ -3,19 +3,20 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.MailBallot;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code mail-ballots.csv}; two ballots of one voter are told apart by their serials. */
 public final class MailBallotReader {
 
-    private static final Columns COLUMNS = Columns.of("voter_id", "ballot_serial?", "issued_on", "state", "state_on")
+    private static final CsvColumns COLUMNS = CsvColumns.of(
+                    "voter_id", "ballot_serial?", "issued_on", "state", "state_on")
             .unique("voter_id", "ballot_serial");
 
     private MailBallotReader() {}
 
-    public static Rows<MailBallot> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<MailBallot> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

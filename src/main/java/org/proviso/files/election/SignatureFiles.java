@@ -16,34 +16,34 @@ import org.proviso.files.InputException;
  * and those on file with registrations, in {@code signatures/roll} as {@code <voter id>-<number>.png} (or jpg, jpeg).
  * Each is looked at before one is handed out; contents are read only when asked for.
  */
-public record SignatureFiles(List<OfEnvelope> envelopes, List<OfVoter> voters) {
+public record SignatureFiles(List<EnvelopeSignature> envelopes, List<RollSignature> voters) {
 
     private static final String ROLL = "signatures/roll";
     private static final Pattern EXEMPLAR = Pattern.compile("(.{1,60})-([0-9]{1,4})\\.(png|jpg|jpeg)");
 
     /** The signature on an affirmation. */
-    public record OfEnvelope(String envelopeNo, ImageFile image) {}
+    public record EnvelopeSignature(String envelopeNo, ImageFile image) {}
 
     /** A signature on file; one voter's are numbered. */
-    public record OfVoter(String voterId, int number, ImageFile image) {}
+    public record RollSignature(String voterId, int number, ImageFile image) {}
 
     /** Finds and checks them all, or throws the first {@link InputException} and gives nothing. */
     public static SignatureFiles of(Path folder, List<Envelope> envelopes) {
         return new SignatureFiles(named(folder, envelopes), voters(folder));
     }
 
-    private static List<OfEnvelope> named(Path folder, List<Envelope> envelopes) {
-        List<OfEnvelope> found = new ArrayList<>();
+    private static List<EnvelopeSignature> named(Path folder, List<Envelope> envelopes) {
+        List<EnvelopeSignature> found = new ArrayList<>();
         for (Envelope envelope : envelopes) {
             String name = envelope.handling().signatureImage();
             if (!name.isEmpty()) {
-                found.add(new OfEnvelope(envelope.envelopeNo(), ImageFile.in(folder, name)));
+                found.add(new EnvelopeSignature(envelope.envelopeNo(), ImageFile.in(folder, name)));
             }
         }
         return List.copyOf(found);
     }
 
-    private static List<OfVoter> voters(Path folder) {
+    private static List<RollSignature> voters(Path folder) {
         Path roll = folder.resolve(ROLL);
         if (!Files.isDirectory(roll)) {
             return List.of();
@@ -59,12 +59,12 @@ public record SignatureFiles(List<OfEnvelope> envelopes, List<OfVoter> voters) {
         }
     }
 
-    private static OfVoter exemplar(Path folder, String name) {
+    private static RollSignature exemplar(Path folder, String name) {
         String path = ROLL + "/" + name;
         Matcher parts = EXEMPLAR.matcher(name);
         if (!parts.matches()) {
             throw new InputException(path, 0, "", "is not named for its voter (write it as T1010941-1.png)");
         }
-        return new OfVoter(parts.group(1), Integer.parseInt(parts.group(2)), ImageFile.in(folder, path));
+        return new RollSignature(parts.group(1), Integer.parseInt(parts.group(2)), ImageFile.in(folder, path));
     }
 }

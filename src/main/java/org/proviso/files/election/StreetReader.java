@@ -4,20 +4,20 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.StreetSegment;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code streets.csv}: stretches of house numbers and the precinct part they lie in. */
 public final class StreetReader {
 
-    private static final Columns COLUMNS =
-            Columns.of("low", "high", "parity", "street", "city", "zip", "precinct", "split?");
+    private static final CsvColumns COLUMNS =
+            CsvColumns.of("low", "high", "parity", "street", "city", "zip", "precinct", "split?");
 
     private StreetReader() {}
 
-    public static Rows<StreetSegment> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<StreetSegment> read(Path file, Consumer<String> warn) {
         return CsvTable.read(file, COLUMNS, warn, StreetReader::segment);
     }
 

@@ -3,14 +3,14 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.Transmittal;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code transmittals.csv}: the voting locations' returns. */
 public final class TransmittalReader {
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final CsvColumns COLUMNS = CsvColumns.of(
             "voting_location",
             "day?",
             "bag?",
@@ -26,7 +26,7 @@ public final class TransmittalReader {
 
     private TransmittalReader() {}
 
-    public static Rows<Transmittal> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<Transmittal> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

@@ -3,14 +3,14 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.VotedElsewhere;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
-import org.proviso.files.csv.Rows;
+import org.proviso.files.csv.NumberedRows;
 
 /** Reads {@code voted-elsewhere.csv}: the state's list of people who voted in another county. */
 public final class VotedElsewhereReader {
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final CsvColumns COLUMNS = CsvColumns.of(
             "last_name",
             "first_name",
             "middle_name",
@@ -24,7 +24,7 @@ public final class VotedElsewhereReader {
 
     private VotedElsewhereReader() {}
 
-    public static Rows<VotedElsewhere> read(Path file, Consumer<String> warn) {
+    public static NumberedRows<VotedElsewhere> read(Path file, Consumer<String> warn) {
         return CsvTable.read(
                 file,
                 COLUMNS,

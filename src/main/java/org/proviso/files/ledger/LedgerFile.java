@@ -18,7 +18,7 @@ public final class LedgerFile {
     private static final int FIELDS = 8;
 
     /** What following the chain found: how many entries fit, the head, and what is wrong with the first that does not. */
-    public record Verdict(long entries, String headHash, Optional<String> fault) {}
+    public record ChainVerdict(long entries, String headHash, Optional<String> fault) {}
 
     private final String file;
 
@@ -27,7 +27,7 @@ public final class LedgerFile {
     }
 
     /** Follows the chain in the file; needs no database. */
-    public static Verdict verify(Path path) {
+    public static ChainVerdict verify(Path path) {
         if (!Files.isRegularFile(path)) {
             throw new InputException(path.toString(), 0, "", "is not a file");
         }
@@ -39,7 +39,7 @@ public final class LedgerFile {
         }
     }
 
-    private Verdict follow(BufferedReader reader) throws IOException {
+    private ChainVerdict follow(BufferedReader reader) throws IOException {
         ChainCheck check = new ChainCheck();
         int line = 0;
         for (String text = reader.readLine(); text != null; text = reader.readLine()) {
@@ -51,19 +51,19 @@ public final class LedgerFile {
             }
             if (fault.isPresent()) {
                 int at = line;
-                return new Verdict(
+                return new ChainVerdict(
                         check.entries(), check.headHash(), fault.map(words -> file + " line " + at + ": " + words));
             }
         }
         if (line == 0) {
             throw new InputException(file, 0, "", "is empty: a ledger has at least one entry");
         }
-        return new Verdict(check.entries(), check.headHash(), Optional.empty());
+        return new ChainVerdict(check.entries(), check.headHash(), Optional.empty());
     }
 
     private LedgerEntry entry(String text, int line) {
         try {
-            Map<String, Object> fields = LedgerJson.object(text);
+            Map<String, Object> fields = LedgerJsonReader.object(text);
             if (fields.size() == FIELDS) {
                 return entry(fields, line);
             }

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RuleValue;
@@ -51,11 +51,11 @@ final class DeadlineReader {
                 counted.anchor(),
                 counted.step(),
                 time,
-                node.required("if_closed").code(IfClosed.class),
+                node.required("if_closed").code(ClosedDayRule.class),
                 node.optional("acts_until").map(YamlNode::time).orElse(null)));
     }
 
-    private record Counted(Anchor anchor, Step step) {}
+    private record Counted(DeadlineAnchor anchor, DeadlineOffset step) {}
 
     /** A day that a court named: it stands for itself. */
     private static Counted fixed(YamlNode node) {
@@ -65,7 +65,8 @@ final class DeadlineReader {
             });
         }
         return new Counted(
-                Anchor.ELECTION_DAY, new Step.Fixed(node.required("date").date()));
+                DeadlineAnchor.ELECTION_DAY,
+                new DeadlineOffset.Fixed(node.required("date").date()));
     }
 
     private static Counted counted(YamlNode node) {
@@ -79,41 +80,41 @@ final class DeadlineReader {
         if (from.isMap()) {
             from.rejectUnknownKeys("days", "business_days", "weekday", "nth", "before", "after", "on");
             Counted first = counted(from);
-            return new Counted(first.anchor(), new Step.Then(first.step(), step(node, on, before)));
+            return new Counted(first.anchor(), new DeadlineOffset.Then(first.step(), step(node, on, before)));
         }
-        return new Counted(from.code(Anchor.class), step(node, on, before));
+        return new Counted(from.code(DeadlineAnchor.class), step(node, on, before));
     }
 
-    private static Step step(YamlNode node, Optional<YamlNode> on, Optional<YamlNode> before) {
+    private static DeadlineOffset step(YamlNode node, Optional<YamlNode> on, Optional<YamlNode> before) {
         return on.isPresent() ? onTheDay(node) : distance(node, before.isPresent() ? -1 : 1);
     }
 
     /** Certification may be what mail ballots are counted to, so it cannot itself be counted from them. */
-    private static void refuseCircle(Rule rule, Anchor anchor, YamlNode node) {
-        boolean circle =
-                rule.equals(Rules.CERTIFICATION) && (anchor == Anchor.CERTIFICATION || anchor == Anchor.MAIL_RECEIPT)
-                        || rule.equals(Rules.MAIL_RECEIPT) && anchor == Anchor.MAIL_RECEIPT;
+    private static void refuseCircle(Rule rule, DeadlineAnchor anchor, YamlNode node) {
+        boolean circle = rule.equals(Rules.CERTIFICATION)
+                        && (anchor == DeadlineAnchor.CERTIFICATION || anchor == DeadlineAnchor.MAIL_RECEIPT)
+                || rule.equals(Rules.MAIL_RECEIPT) && anchor == DeadlineAnchor.MAIL_RECEIPT;
         if (circle) {
             throw node.wrong(rule.key() + " cannot be counted from " + anchor.code());
         }
     }
 
-    private static void refuseHourOfADay(Anchor anchor, TimeOfDay time, YamlNode node) {
-        if (time.kind() == TimeOfDay.Kind.THAT_HOUR && anchor == Anchor.ELECTION_DAY) {
+    private static void refuseHourOfADay(DeadlineAnchor anchor, TimeOfDay time, YamlNode node) {
+        if (time.kind() == TimeOfDay.Kind.THAT_HOUR && anchor == DeadlineAnchor.ELECTION_DAY) {
             throw node.required("time").wrong("election day has no hour of its own to count from");
         }
     }
 
-    private static Step onTheDay(YamlNode node) {
+    private static DeadlineOffset onTheDay(YamlNode node) {
         for (String distance : DISTANCES) {
             node.optional(distance).ifPresent(value -> {
                 throw value.wrong("a deadline on a day has no distance to it");
             });
         }
-        return new Step.Days(0);
+        return new DeadlineOffset.Days(0);
     }
 
-    private static Step distance(YamlNode node, int direction) {
+    private static DeadlineOffset distance(YamlNode node, int direction) {
         Optional<YamlNode> days = node.optional("days");
         Optional<YamlNode> businessDays = node.optional("business_days");
         Optional<YamlNode> weekday = node.optional("weekday");
@@ -127,16 +128,17 @@ final class DeadlineReader {
             throw node.required("nth").wrong("nth goes with weekday only");
         }
         if (days.isPresent()) {
-            return new Step.Days(direction * days.get().whole());
+            return new DeadlineOffset.Days(direction * days.get().whole());
         }
         if (businessDays.isPresent()) {
-            return new Step.BusinessDays(direction * businessDays.get().whole());
+            return new DeadlineOffset.BusinessDays(
+                    direction * businessDays.get().whole());
         }
         int nth = node.optional("nth").map(YamlNode::whole).orElse(1);
         if (nth < 1) {
             throw node.wrong("nth starts at 1");
         }
-        return new Step.Weekday(direction * nth, weekday(weekday.orElseThrow()));
+        return new DeadlineOffset.Weekday(direction * nth, weekday(weekday.orElseThrow()));
     }
 
     private static DayOfWeek weekday(YamlNode node) {

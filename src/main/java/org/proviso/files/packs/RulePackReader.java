@@ -9,15 +9,15 @@ import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
-import org.proviso.core.rules.Elections;
-import org.proviso.core.rules.PackOrder;
+import org.proviso.core.rules.ElectionsCovered;
+import org.proviso.core.rules.PackCourtOrder;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.Reference;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleValue;
-import org.proviso.core.rules.Survey;
+import org.proviso.core.rules.SurveyHeading;
 import org.proviso.files.yaml.YamlNode;
 
 /**
@@ -27,7 +27,7 @@ import org.proviso.files.yaml.YamlNode;
 final class RulePackReader {
 
     /** A pack as its file has it, and the pack it lies over (empty for the floor itself). */
-    record Read(RulePack pack, String over) {}
+    record LayeredPack(RulePack pack, String over) {}
 
     private final boolean illustrative;
 
@@ -35,7 +35,7 @@ final class RulePackReader {
         this.illustrative = illustrative;
     }
 
-    static Read read(YamlNode root) {
+    static LayeredPack read(YamlNode root) {
         root.rejectUnknownKeys("pack", "name", "over", "illustrative", "caution", "rules", "reasons", "orders");
         boolean illustrative = root.optional("illustrative").map(YamlNode::yes).orElse(false);
         RulePackReader reader = new RulePackReader(illustrative);
@@ -47,7 +47,7 @@ final class RulePackReader {
                 reader.rules(root.required("rules")),
                 root.optional("reasons").map(RulePackReader::reasons).orElse(Map.of()),
                 reader.orders(root));
-        return new Read(pack, root.optional("over").map(YamlNode::text).orElse(""));
+        return new LayeredPack(pack, root.optional("over").map(YamlNode::text).orElse(""));
     }
 
     private Map<Rule, List<DatedValue>> rules(YamlNode node) {
@@ -78,24 +78,24 @@ final class RulePackReader {
     }
 
     /** Court orders, each a dated act that changes one rule for the elections it names. */
-    private List<PackOrder> orders(YamlNode root) {
-        List<PackOrder> orders = new ArrayList<>();
+    private List<PackCourtOrder> orders(YamlNode root) {
+        List<PackCourtOrder> orders = new ArrayList<>();
         for (YamlNode node : root.optional("orders").map(YamlNode::items).orElse(List.of())) {
             orders.add(order(node));
         }
         return List.copyOf(orders);
     }
 
-    private PackOrder order(YamlNode node) {
+    private PackCourtOrder order(YamlNode node) {
         node.rejectUnknownKeys(
                 "court", "on", "from", "to", "standing", "rule", "value", "reference", "basis", "checked");
         YamlNode key = node.required("rule");
         Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not in the vocabulary of rule packs"));
-        PackOrder order = new PackOrder(
+        PackCourtOrder order = new PackCourtOrder(
                 node.required("court").text(),
                 node.required("on").date(),
                 node.required("to").date(),
-                node.required("standing").code(CourtOrder.Standing.class),
+                node.required("standing").code(CourtOrder.Status.class),
                 rule,
                 dated(rule, node));
         if (order.to().isBefore(order.value().from())) {
@@ -117,8 +117,8 @@ final class RulePackReader {
         return new DatedValue(
                 from,
                 node.optional("elections")
-                        .map(which -> which.code(Elections.class))
-                        .orElse(Elections.ALL),
+                        .map(which -> which.code(ElectionsCovered.class))
+                        .orElse(ElectionsCovered.ALL),
                 value,
                 reference,
                 basis,
@@ -160,7 +160,7 @@ final class RulePackReader {
             reasons.put(
                     reason,
                     new ReasonText(
-                            text.required("survey").code(Survey.class),
+                            text.required("survey").code(SurveyHeading.class),
                             text.required("notice").text()));
         }
         return reasons;

@@ -52,8 +52,8 @@ public final class RulePacks {
     }
 
     /** The county's rulings with their rules and values read; a ruling on an unknown rule is refused. */
-    public static List<PackResolver.Ruled> rulings(List<CountyRuling> rulings) {
-        List<PackResolver.Ruled> ruled = new ArrayList<>();
+    public static List<PackResolver.ParsedRuling> rulings(List<CountyRuling> rulings) {
+        List<PackResolver.ParsedRuling> ruled = new ArrayList<>();
         for (CountyRuling ruling : rulings) {
             Rule rule = Rule.find(ruling.rule())
                     .orElseThrow(() -> InputException.atKey(
@@ -61,7 +61,7 @@ public final class RulePacks {
                             0,
                             "rulings",
                             InputException.quoted(ruling.rule()) + " is not in the vocabulary of rule packs"));
-            ruled.add(new PackResolver.Ruled(
+            ruled.add(new PackResolver.ParsedRuling(
                     rule,
                     ruling.value().isEmpty()
                             ? null
@@ -72,7 +72,7 @@ public final class RulePacks {
     }
 
     private static RulePack over(YamlNode root, List<String> seen) {
-        RulePackReader.Read read = RulePackReader.read(root);
+        RulePackReader.LayeredPack read = RulePackReader.read(root);
         if (read.over().isEmpty()) {
             return read.pack();
         }

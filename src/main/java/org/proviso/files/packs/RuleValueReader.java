@@ -57,14 +57,14 @@ final class RuleValueReader {
 
     private static Consequence consequence(YamlNode node) {
         if (!node.isMap()) {
-            Consequence.Does does = node.code(Consequence.Does.class);
+            Consequence.Effect does = node.code(Consequence.Effect.class);
             return checked(node, new Consequence(does, null, null));
         }
         node.rejectUnknownKeys("does", "policy", "cure");
         return checked(
                 node,
                 new Consequence(
-                        node.required("does").code(Consequence.Does.class),
+                        node.required("does").code(Consequence.Effect.class),
                         node.optional("policy")
                                 .map(policy -> policy.code(ContestPolicy.class))
                                 .orElse(null),
@@ -72,7 +72,7 @@ final class RuleValueReader {
     }
 
     private static Consequence checked(YamlNode node, Consequence consequence) {
-        boolean part = consequence.does() == Consequence.Does.IN_PART;
+        boolean part = consequence.does() == Consequence.Effect.IN_PART;
         if (part != (consequence.policy() != null)) {
             throw node.wrong(part ? "in_part needs a policy" : "a policy goes with in_part only");
         }

@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.proviso.core.Voter;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 
 /** Reads {@code roll.csv}: the registration list as loaded on a day. No two rows have one voter id. */
 public final class RollReader {
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final CsvColumns COLUMNS = CsvColumns.of(
                     "voter_id",
                     "last_name",
                     "first_name",
@@ -49,7 +49,7 @@ public final class RollReader {
     private RollReader() {}
 
     /** The columns of a roll, for a caller that takes cells straight from the rows of its own table. */
-    public static Columns columns() {
+    public static CsvColumns columns() {
         return COLUMNS;
     }
 
@@ -65,6 +65,7 @@ public final class RollReader {
      * exception, which names every bad row, comes after the good voters above the first: the caller then drops those.
      */
     public static void read(Path file, Consumer<String> warn, Consumer<Voter> each) {
-        CsvTable.each(file, COLUMNS, warn, table -> new VoterRows(table)::voter, (line, voter) -> each.accept(voter));
+        CsvTable.each(
+                file, COLUMNS, warn, table -> new VoterRowReader(table)::voter, (line, voter) -> each.accept(voter));
     }
 }

@@ -18,7 +18,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.proviso.core.matching.index.RollPortion;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.LongColumn;
 import org.proviso.files.csv.UniqueHashes;
@@ -36,7 +36,7 @@ public final class RollScan {
     private static final int STRETCHES_PER_THREAD = 8;
 
     private final Path file;
-    private final ScanColumns columns;
+    private final RollScanColumns columns;
     private final int threads;
     private final LongConsumer progress;
     private final long size;
@@ -45,7 +45,7 @@ public final class RollScan {
     private final AtomicLong rows = new AtomicLong();
     private final AtomicBoolean plain = new AtomicBoolean(true);
 
-    private RollScan(Path file, ScanColumns columns, int threads, LongConsumer progress) throws IOException {
+    private RollScan(Path file, RollScanColumns columns, int threads, LongConsumer progress) throws IOException {
         this.file = file;
         this.columns = columns;
         this.threads = threads;
@@ -60,9 +60,9 @@ public final class RollScan {
      * {@code progress} hears from time to time how many rows are read.
      */
     public static Optional<List<RollPortion>> read(
-            Path file, Columns columns, int threads, Consumer<String> warn, LongConsumer progress) {
+            Path file, CsvColumns columns, int threads, Consumer<String> warn, LongConsumer progress) {
         try {
-            ScanColumns header = ScanColumns.of(file, columns, warn);
+            RollScanColumns header = RollScanColumns.of(file, columns, warn);
             return header == null ? Optional.empty() : new RollScan(file, header, threads, progress).read();
         } catch (IOException e) {
             // The careful reader meets it too and says so.
@@ -71,9 +71,9 @@ public final class RollScan {
     }
 
     private Optional<List<RollPortion>> read() throws IOException {
-        List<Part> parts = new ArrayList<>();
+        List<ScannedPart> parts = new ArrayList<>();
         for (int i = 0; i < threads; i++) {
-            parts.add(new Part());
+            parts.add(new ScannedPart());
         }
         run(parts);
         UniqueHashes ids = new UniqueHashes(parts.stream().map(part -> part.ids).toList());
@@ -82,11 +82,11 @@ public final class RollScan {
                 : Optional.empty();
     }
 
-    private void run(List<Part> parts) throws IOException {
+    private void run(List<ScannedPart> parts) throws IOException {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<?>> futures = new ArrayList<>();
-            for (Part part : parts) {
+            for (ScannedPart part : parts) {
                 futures.add(pool.submit(() -> {
                     read(part);
                     return null;
@@ -106,15 +106,15 @@ public final class RollScan {
     }
 
     /** What one thread gathers. */
-    private static final class Part {
+    private static final class ScannedPart {
 
         private final RollPortion portion = new RollPortion();
         private final LongColumn ids = new LongColumn();
     }
 
-    private void read(Part part) throws IOException {
+    private void read(ScannedPart part) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            ScanRows lines = new ScanRows(columns, channel, size, stretch, part.portion, part.ids);
+            RollScanRows lines = new RollScanRows(columns, channel, size, stretch, part.portion, part.ids);
             int number = next.getAndIncrement();
             while (plain.get() && columns.end() + (long) number * stretch < size) {
                 long start = columns.end() + (long) number * stretch;

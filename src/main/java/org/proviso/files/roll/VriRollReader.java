@@ -47,7 +47,7 @@ public final class VriRollReader {
     }
 
     private Voter voter(JsonValue record) {
-        VriVoter source = new VriVoter(record);
+        VriVoterReader source = new VriVoterReader(record);
         Voter voter = source.voter();
         Integer earlier = lines.putIfAbsent(voter.voterId(), record.line());
         if (earlier != null) {

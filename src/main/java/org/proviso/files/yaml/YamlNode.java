@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.proviso.core.Code;
 import org.proviso.files.InputException;
-import org.proviso.files.csv.CellValues;
+import org.proviso.files.csv.CellParser;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -150,7 +150,7 @@ public final class YamlNode {
     public <E extends Enum<E> & Code> E code(Class<E> type) {
         String text = text();
         return Code.find(type, text)
-                .orElseThrow(() -> wrong(InputException.quoted(text) + " is not one of " + CellValues.allowed(type)));
+                .orElseThrow(() -> wrong(InputException.quoted(text) + " is not one of " + CellParser.allowed(type)));
     }
 
     /** The exception for what is wrong with this value. */

@@ -8,10 +8,10 @@ import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.chain.Salt;
 import org.proviso.intake.CureStore;
 import org.proviso.intake.IntakeService;
-import org.proviso.ledger.Compared;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
@@ -36,7 +36,7 @@ public class CureReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public Compared of(String electionId) {
+    public TableComparison replay(String electionId) {
         Map<String, String> said = new TreeMap<>();
         Map<String, Integer> numbers = new HashMap<>();
         ledger.follow(LedgerChain.of(electionId), entry -> {
@@ -46,9 +46,9 @@ public class CureReplay {
         });
         Map<String, String> there = new TreeMap<>();
         cures.rows(electionId).forEach(row -> there.put(name(row.envelopeNo(), row.number()), there(electionId, row)));
-        Differences differences = new Differences();
-        differences.between(said, there);
-        return differences.among(there.size(), "papers that voters brought");
+        DifferenceCounter differences = new DifferenceCounter();
+        differences.compare(said, there);
+        return differences.result(there.size(), "papers that voters brought");
     }
 
     private static String name(String envelopeNo, int number) {
@@ -65,7 +65,7 @@ public class CureReplay {
         String words = intake.salt(electionId, row.envelopeNo())
                 .map((Salt salt) -> salt.hash(row.words()))
                 .orElse("");
-        String by = access.whoIs(row.recordedBy())
+        String by = access.user(row.recordedBy())
                 .map(user -> user.actor().pseudonym())
                 .orElse("nobody");
         return text(row.ask(), row.receivedAt(), by, words);

@@ -6,10 +6,10 @@ import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Envelope;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureStore;
 import org.proviso.intake.IntakeRefusedException;
@@ -58,7 +58,7 @@ public class CureService {
      */
     @Transactional
     public void record(@Valid RecordCure command) {
-        OfficeUser keyer = access.demand(Act.RECORD_CURE_EVIDENCE);
+        OfficeUser keyer = access.demand(Permission.RECORD_CURE_EVIDENCE);
         Envelope envelope = intake.demandLocked(command.electionId(), command.envelopeNo());
         check(command, envelope);
         cures.insert(command, keyer.userName(), clock.instant());
@@ -75,13 +75,14 @@ public class CureService {
         LocalDateTime stamp = command.receivedAt();
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(command.electionId()));
         if (stamp.isAfter(now)) {
-            throw new IntakeRefusedException("The stamp, " + Words.moment(stamp) + ", is later than now, "
-                    + Words.moment(now) + ": look at its date again.");
+            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp) + ", is later than now, "
+                    + DateWords.moment(now) + ": look at its date again.");
         }
         LocalDateTime cast = envelope.cast().at();
         if (cast != null && stamp.isBefore(cast)) {
-            throw new IntakeRefusedException("The stamp, " + Words.moment(stamp) + ", is earlier than the ballot of "
-                    + envelope.envelopeNo() + ", cast at " + Words.moment(cast) + ": look at its date again.");
+            throw new IntakeRefusedException(
+                    "The stamp, " + DateWords.moment(stamp) + ", is earlier than the ballot of " + envelope.envelopeNo()
+                            + ", cast at " + DateWords.moment(cast) + ": look at its date again.");
         }
     }
 

@@ -3,7 +3,7 @@ package org.proviso.intake.desk;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,26 +21,27 @@ public class EnvelopeListService {
     }
 
     /** Rows of a list; what is sought is the beginning of an envelope or receipt number, or empty. */
-    public List<EnvelopeLine> page(String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
-        access.demand(Act.RECEIVE_BAGS);
+    public List<IntakeEnvelopeRow> page(
+            String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
+        access.demand(Permission.RECEIVE_BAGS);
         return envelopes.page(electionId, filter, sought, offset, limit);
     }
 
     /** How many rows that list has. */
     public int count(String electionId, EnvelopeFilter filter, String sought) {
-        access.demand(Act.RECEIVE_BAGS);
+        access.demand(Permission.RECEIVE_BAGS);
         return envelopes.count(electionId, filter, sought);
     }
 
     /** The line of one envelope, by its number. */
-    public Optional<EnvelopeLine> line(String electionId, String envelopeNo) {
-        access.demand(Act.RECEIVE_BAGS);
+    public Optional<IntakeEnvelopeRow> line(String electionId, String envelopeNo) {
+        access.demand(Permission.RECEIVE_BAGS);
         return envelopes.line(electionId, envelopeNo);
     }
 
     /** The envelopes that were received by hand, the last one first. */
-    public List<EnvelopeLine> lastReceived(String electionId, int limit) {
-        access.demand(Act.RECEIVE_BAGS);
+    public List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
+        access.demand(Permission.RECEIVE_BAGS);
         return envelopes.lastReceived(electionId, limit);
     }
 }

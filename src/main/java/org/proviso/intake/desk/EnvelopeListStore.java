@@ -42,7 +42,7 @@ class EnvelopeListStore {
         this.jdbc = jdbc;
     }
 
-    List<EnvelopeLine> page(String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
+    List<IntakeEnvelopeRow> page(String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
         String sql = LINE + condition(filter) + " " + FOUND
                 + " order by e.place offset :offset rows fetch next :limit rows only";
         return asked(sql, electionId, sought)
@@ -58,7 +58,7 @@ class EnvelopeListStore {
         return asked(sql, electionId, sought).query(Integer.class).single();
     }
 
-    Optional<EnvelopeLine> line(String electionId, String envelopeNo) {
+    Optional<IntakeEnvelopeRow> line(String electionId, String envelopeNo) {
         return jdbc.sql(LINE + " and e.envelope_no = :number")
                 .param("election", electionId)
                 .param("number", envelopeNo)
@@ -67,7 +67,7 @@ class EnvelopeListStore {
     }
 
     /** Those received by hand, the last first. */
-    List<EnvelopeLine> lastReceived(String electionId, int limit) {
+    List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
         String sql = LINE + " and e.received_at is not null order by e.place desc fetch first :limit rows only";
         return jdbc.sql(sql)
                 .param("election", electionId)
@@ -103,8 +103,8 @@ class EnvelopeListStore {
         };
     }
 
-    private static EnvelopeLine line(ResultSet row, int number) throws SQLException {
-        return new EnvelopeLine(
+    private static IntakeEnvelopeRow line(ResultSet row, int number) throws SQLException {
+        return new IntakeEnvelopeRow(
                 row.getString("envelope_no"),
                 row.getString("receipt_no"),
                 row.getString("voting_location"),

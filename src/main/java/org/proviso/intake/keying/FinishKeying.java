@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One person hands in what an envelope says. {@code draftVersion} is that of the own draft, 0 where there is none.
- * Whoever keys second and has seen the differences gives the version that {@link KeyingOutcome.KeyedTwice} came with:
+ * Whoever keys second and has seen the differences gives the version that {@link KeyingResult.KeyedTwice} came with:
  * what is handed in then stands.
  */
 public record FinishKeying(

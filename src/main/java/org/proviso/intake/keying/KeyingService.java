@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Envelope;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.intake.AffirmationStore;
 import org.proviso.intake.EnvelopeStore;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
-import org.proviso.intake.NotYetKeyed;
+import org.proviso.intake.UnkeyedEnvelope;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.context.ApplicationEventPublisher;
@@ -34,7 +34,7 @@ public class KeyingService {
     private final IntakeService intake;
     private final EnvelopeStore envelopes;
     private final AffirmationStore affirmations;
-    private final DraftStore drafts;
+    private final KeyingDraftStore drafts;
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
@@ -43,7 +43,7 @@ public class KeyingService {
             IntakeService intake,
             EnvelopeStore envelopes,
             AffirmationStore affirmations,
-            DraftStore drafts,
+            KeyingDraftStore drafts,
             AccessService access,
             LedgerService ledger,
             ApplicationEventPublisher rooms) {
@@ -59,14 +59,14 @@ public class KeyingService {
     /** The numbers of envelopes of which something is not yet keyed, in the order they came in. */
     @Transactional(readOnly = true)
     public List<String> waiting(String electionId) {
-        access.demand(Act.KEY_ENVELOPES);
+        access.demand(Permission.KEY_ENVELOPES);
         return envelopes.notYetKeyed(electionId);
     }
 
     /** The draft of whoever is signed in. */
     @Transactional(readOnly = true)
-    public Optional<Draft> draft(String electionId, String envelopeNo) {
-        OfficeUser keyer = access.demand(Act.KEY_ENVELOPES);
+    public Optional<KeyingDraft> draft(String electionId, String envelopeNo) {
+        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         return drafts.find(electionId, envelopeNo, keyer.userName());
     }
 
@@ -75,11 +75,11 @@ public class KeyingService {
      * {@link org.springframework.dao.OptimisticLockingFailureException}; nothing is handed in.
      */
     @Transactional
-    public int saveDraft(@Valid SaveDraft command) {
-        OfficeUser keyer = access.demand(Act.KEY_ENVELOPES);
+    public int saveDraft(@Valid SaveKeyingDraft command) {
+        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         intake.demandKnown(command.electionId(), command.envelopeNo());
         refuseHandedIn(command.electionId(), command.envelopeNo(), keyer);
-        Draft draft = new Draft(command.envelopeNo(), command.boxes(), false, command.version());
+        KeyingDraft draft = new KeyingDraft(command.envelopeNo(), command.boxes(), false, command.version());
         return drafts.save(command.electionId(), keyer.userName(), draft);
     }
 
@@ -88,36 +88,36 @@ public class KeyingService {
      * and nothing of the envelope changes, until they are settled.
      */
     @Transactional
-    public KeyingOutcome finish(@Valid FinishKeying command) {
-        OfficeUser keyer = access.demand(Act.KEY_ENVELOPES);
+    public KeyingResult handIn(@Valid FinishKeying command) {
+        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         Envelope before = intake.demandLocked(command.electionId(), command.envelopeNo());
         refuseHandedIn(command.electionId(), command.envelopeNo(), keyer);
         Envelope.Affirmation said = command.affirmation().affirmation();
         Envelope.Handling seen = command.handling().handling(before.handling().signatureImage());
         List<BoxDifference> differences =
-                NotYetKeyed.isAllOf(before) ? List.of() : Boxes.differences(before, said, seen);
+                UnkeyedEnvelope.isAllOf(before) ? List.of() : EnvelopeBoxes.differences(before, said, seen);
         int version = envelopes.version(command.electionId(), command.envelopeNo());
         if (!differences.isEmpty() && !Integer.valueOf(version).equals(command.resolves())) {
             drafts.noteDiffering(command.electionId(), command.envelopeNo(), keyer.userName(), differences.size());
-            return new KeyingOutcome.KeyedTwice(differences, version);
+            return new KeyingResult.KeyedTwice(differences, version);
         }
-        Map<String, String> boxes = Boxes.of(said, seen);
+        Map<String, String> boxes = EnvelopeBoxes.of(said, seen);
         drafts.save(
                 command.electionId(),
                 keyer.userName(),
-                new Draft(command.envelopeNo(), boxes, true, command.draftVersion()));
-        boolean changes = !differences.isEmpty() || NotYetKeyed.isSomeOf(before);
+                new KeyingDraft(command.envelopeNo(), boxes, true, command.draftVersion()));
+        boolean changes = !differences.isEmpty() || UnkeyedEnvelope.isSomeOf(before);
         if (changes) {
             envelopes.change(command.electionId(), command.envelopeNo(), version, seen);
             affirmations.change(command.electionId(), command.envelopeNo(), said);
             rooms.publishEvent(new EnvelopeKeyed(command.electionId(), command.envelopeNo()));
         }
         enter(command, keyer, act(before, changes), differences.size(), boxes);
-        return new KeyingOutcome.Keyed(changes);
+        return new KeyingResult.Keyed(changes);
     }
 
     private static String act(Envelope before, boolean changes) {
-        if (NotYetKeyed.isSomeOf(before)) {
+        if (UnkeyedEnvelope.isSomeOf(before)) {
             return "envelope_keyed";
         }
         return changes ? "envelope_keyed_otherwise" : "envelope_keyed_alike";
@@ -125,7 +125,7 @@ public class KeyingService {
 
     private void refuseHandedIn(String electionId, String envelopeNo, OfficeUser keyer) {
         if (drafts.find(electionId, envelopeNo, keyer.userName())
-                .filter(Draft::finished)
+                .filter(KeyingDraft::finished)
                 .isPresent()) {
             throw new IntakeRefusedException(
                     "You handed in " + envelopeNo + " already. To have it keyed a second time, ask somebody else.");

@@ -16,23 +16,23 @@ import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
-import org.proviso.intake.desk.CureDesk;
+import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.ui.Caution;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What came in for one envelope: what it is, its stamp, and how it came; says until when it is in time. */
 final class CureForm extends Div {
 
     private final transient CureService cures;
-    private final transient CureDesk desk;
-    private final transient Workplace workplace;
+    private final transient CureLookupService desk;
+    private final transient WorkingElection workplace;
     private final H2 title = new H2("What came in");
     private final Div brought = new Div();
     private final ChoiceField kind = new ChoiceField("kind", "It is to", asks());
@@ -43,7 +43,7 @@ final class CureForm extends Div {
     private final Div fields;
     private @Nullable FoundEnvelope envelope;
 
-    CureForm(CureService cures, CureDesk desk, Workplace workplace) {
+    CureForm(CureService cures, CureLookupService desk, WorkingElection workplace) {
         this.cures = cures;
         this.desk = desk;
         this.workplace = workplace;
@@ -113,19 +113,19 @@ final class CureForm extends Div {
         time.problem(TypedDates.time(time.text()).isEmpty() ? TypedDates.LIKE_A_TIME : "");
         words.problem(words.text().isEmpty() ? "Say what came in, and how: at the counter, by mail, by email." : "");
         if (stamp().isEmpty() || words.hasProblem() || envelope == null) {
-            Said.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not recorded: look at the fields marked.");
             return;
         }
         try {
             String number = envelope.envelopeNo();
             cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
-            Said.done("Recorded for " + number + ".");
+            MessageLine.done("Recorded for " + number + ".");
             words.text("");
             showBrought(envelope);
         } catch (IntakeRefusedException e) {
             day.problem(String.valueOf(e.getMessage()));
             day.focus();
-            Said.refused("Not recorded: " + e.getMessage());
+            MessageLine.refused("Not recorded: " + e.getMessage());
         }
     }
 }

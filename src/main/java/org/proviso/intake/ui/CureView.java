@@ -10,7 +10,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.intake.cure.CureService;
-import org.proviso.intake.desk.CureDesk;
+import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
@@ -18,7 +18,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What a voter brought after casting a ballot: the envelope is found, then what came in is recorded with its stamp. */
 @Route(value = "intake/cure", layout = OfficeFrame.class)
@@ -28,12 +28,12 @@ public final class CureView extends Composite<Div> {
 
     private static final int SHOWN = 10;
 
-    private final transient CureDesk desk;
+    private final transient CureLookupService desk;
     private final String election;
     private final Div found = new Div();
     private final CureForm form;
 
-    CureView(CureDesk desk, CureService cures, Workplace workplace) {
+    CureView(CureLookupService desk, CureService cures, WorkingElection workplace) {
         this.desk = desk;
         this.election = workplace.electionId();
         form = new CureForm(cures, desk, workplace);

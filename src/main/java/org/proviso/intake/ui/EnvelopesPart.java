@@ -6,8 +6,8 @@ import com.vaadin.flow.component.html.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.intake.desk.EnvelopeFilter;
-import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.IntakeEnvelopeRow;
 import org.proviso.ui.Links;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
@@ -19,7 +19,7 @@ final class EnvelopesPart extends Div {
 
     private final transient EnvelopeListService lists;
     private final String election;
-    private final RowGrid<EnvelopeLine> rows = new RowGrid<>(
+    private final RowGrid<IntakeEnvelopeRow> rows = new RowGrid<>(
             "Envelopes",
             "No envelope is in this list. Envelopes come with the election's files, or one by one under Receive"
                     + " envelopes.");
@@ -57,13 +57,13 @@ final class EnvelopesPart extends Div {
                 .setHeader("Envelope")
                 .setWidth("6.5rem")
                 .setFlexGrow(0);
-        rows.number("Receipt", "7rem", EnvelopeLine::receiptNo)
+        rows.number("Receipt", "7rem", IntakeEnvelopeRow::receiptNo)
                 .words("Voting location", "9rem", line -> place(line.votingLocation()))
                 .words(
                         "Received",
                         "7rem",
                         line -> line.receivedAt() == null ? "with the files" : UsDates.near(line.receivedAt()))
-                .words("Keying", "7rem", EnvelopeLine::keyed);
+                .words("Keying", "7rem", IntakeEnvelopeRow::keyed);
     }
 
     private static String place(String votingLocation) {

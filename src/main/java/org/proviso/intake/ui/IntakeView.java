@@ -8,15 +8,15 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
-import org.proviso.intake.desk.NextToKey;
-import org.proviso.intake.desk.ReturnService;
+import org.proviso.intake.desk.LocationReturnService;
+import org.proviso.intake.desk.NextEnvelopeService;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What came in: what the voting locations sent back, and every envelope with how far its keying is. */
 @Route(value = "intake", layout = OfficeFrame.class)
@@ -24,10 +24,14 @@ import org.proviso.ui.frame.Workplace;
 @PermitAll
 public final class IntakeView extends Composite<Div> {
 
-    private final transient NextToKey next;
+    private final transient NextEnvelopeService next;
     private final String election;
 
-    IntakeView(EnvelopeListService lists, ReturnService returns, NextToKey next, Workplace workplace) {
+    IntakeView(
+            EnvelopeListService lists,
+            LocationReturnService returns,
+            NextEnvelopeService next,
+            WorkingElection workplace) {
         this.next = next;
         this.election = workplace.electionId();
         int all = lists.count(election, EnvelopeFilter.ALL, "");
@@ -48,16 +52,18 @@ public final class IntakeView extends Composite<Div> {
     private void first() {
         next.first(election)
                 .ifPresentOrElse(
-                        IntakeView::key, () -> Said.done("Nothing waits for you to key. Receive an envelope first."));
+                        IntakeView::key,
+                        () -> MessageLine.done("Nothing waits for you to key. Receive an envelope first."));
     }
 
     private void second() {
         next.second(election)
-                .ifPresentOrElse(IntakeView::key, () -> Said.done("No envelope waits for a second keying by you."));
+                .ifPresentOrElse(
+                        IntakeView::key, () -> MessageLine.done("No envelope waits for a second keying by you."));
     }
 
     private static void key(String number) {
-        Said.nothing();
-        UI.getCurrent().navigate(KeyView.class, number);
+        MessageLine.nothing();
+        UI.getCurrent().navigate(KeyingView.class, number);
     }
 }

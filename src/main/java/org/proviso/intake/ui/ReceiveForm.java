@@ -20,20 +20,20 @@ import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.ReceiveEnvelope;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What is printed and stamped on an envelope. The bag's own fields stay from one envelope to the next. */
 final class ReceiveForm extends Div {
 
     private final transient ReceivingService receiving;
     private final transient EnvelopeListService lists;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
     private final Map<String, ChoiceField> choices = new LinkedHashMap<>();
     private final TypedField number = new TypedField("envelope", "Envelope number");
     private final TypedField receipt = new TypedField("receipt", "Receipt number");
@@ -47,7 +47,7 @@ final class ReceiveForm extends Div {
     private final boolean checkDigit;
     private Runnable after = () -> {};
 
-    ReceiveForm(ReceivingService receiving, EnvelopeListService lists, Workplace workplace, Election election) {
+    ReceiveForm(ReceivingService receiving, EnvelopeListService lists, WorkingElection workplace, Election election) {
         this.receiving = receiving;
         this.lists = lists;
         this.workplace = workplace;
@@ -160,7 +160,7 @@ final class ReceiveForm extends Div {
         style.problem("");
         boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());
         if (!right || number.hasProblem() || receipt.hasProblem()) {
-            Said.refused("Not taken in: look at the fields marked.");
+            MessageLine.refused("Not taken in: look at the fields marked.");
             (number.hasProblem() ? number : receipt.hasProblem() ? receipt : stampDay).focus();
             return;
         }
@@ -208,7 +208,7 @@ final class ReceiveForm extends Div {
     private void receive(ReceiveEnvelope command) {
         try {
             receiving.receive(command);
-            Said.done(command.envelopeNo() + " is taken in.");
+            MessageLine.done(command.envelopeNo() + " is taken in.");
             number.text("");
             receipt.text("");
             castTime.text("");
@@ -230,6 +230,6 @@ final class ReceiveForm extends Div {
         }
         where.problem(why);
         where.focus();
-        Said.refused("Not taken in: " + why);
+        MessageLine.refused("Not taken in: " + why);
     }
 }

@@ -10,14 +10,14 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.ReceivingService;
-import org.proviso.intake.desk.EnvelopeLine;
 import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.IntakeEnvelopeRow;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** Receiving envelopes out of a bag, one after the other, typed or scanned. */
 @Route(value = "intake/receive", layout = OfficeFrame.class)
@@ -31,7 +31,11 @@ public final class ReceiveView extends Composite<Div> {
     private final String election;
     private final Div last = new Div();
 
-    ReceiveView(ReceivingService receiving, EnvelopeListService lists, ElectionService elections, Workplace workplace) {
+    ReceiveView(
+            ReceivingService receiving,
+            EnvelopeListService lists,
+            ElectionService elections,
+            WorkingElection workplace) {
         this.lists = lists;
         this.election = workplace.electionId();
         ReceiveForm form = new ReceiveForm(
@@ -56,7 +60,7 @@ public final class ReceiveView extends Composite<Div> {
     private void showLast() {
         last.removeAll();
         last.add(new H2("Taken in last"));
-        List<EnvelopeLine> lines = lists.lastReceived(election, SHOWN);
+        List<IntakeEnvelopeRow> lines = lists.lastReceived(election, SHOWN);
         if (lines.isEmpty()) {
             last.add(new Paragraph("None was taken in by hand yet."));
             return;

@@ -13,7 +13,7 @@ import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.TypedDates;
@@ -193,13 +193,13 @@ final class TransmittalForm extends Div {
             }
         }
         if (!complete) {
-            Said.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not recorded: look at the fields marked.");
             return;
         }
         try {
             write(command());
         } catch (OptimisticLockingFailureException e) {
-            Said.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(String.valueOf(e.getMessage()));
         }
     }
 
@@ -209,7 +209,7 @@ final class TransmittalForm extends Div {
         } else {
             transmittals.correct(corrected.lineNo(), corrected.version(), command);
         }
-        Said.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
+        MessageLine.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
         clear();
         after.run();
         fields.get("place").focus();

@@ -13,13 +13,13 @@ import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.proviso.intake.desk.LocationReturn;
-import org.proviso.intake.desk.ReturnService;
+import org.proviso.intake.desk.LocationReturnService;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The transmittals: recorded as a bag is opened, and corrected where one was recorded wrong. */
 @Route(value = "intake/transmittals", layout = OfficeFrame.class)
@@ -28,12 +28,12 @@ import org.proviso.ui.frame.Workplace;
 public final class TransmittalsView extends Composite<Div> {
 
     private final transient TransmittalService transmittals;
-    private final transient ReturnService returns;
+    private final transient LocationReturnService returns;
     private final String election;
     private final Div list = new Div();
     private final TransmittalForm form;
 
-    TransmittalsView(TransmittalService transmittals, ReturnService returns, Workplace workplace) {
+    TransmittalsView(TransmittalService transmittals, LocationReturnService returns, WorkingElection workplace) {
         this.transmittals = transmittals;
         this.returns = returns;
         this.election = workplace.electionId();

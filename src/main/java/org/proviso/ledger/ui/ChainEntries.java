@@ -9,7 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -38,7 +38,7 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
                 "Nothing is recorded yet. Every act of the office is written here as it is done.");
         grid.number("No.", "4rem", entry -> String.valueOf(entry.sequence()))
                 .number("When", "12.5rem", this::when)
-                .words("Act", "9rem", entry -> Words.code(entry.act()))
+                .words("Act", "9rem", entry -> DateWords.code(entry.act()))
                 .words("On", "9rem", LedgerEntry::subject)
                 .words("With", "20rem", entry -> with(entry.payload()))
                 .number("By", "8rem", LedgerEntry::actor)
@@ -61,7 +61,8 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
 
     private static String with(Map<String, Object> payload) {
         return payload.entrySet().stream()
-                .map(one -> Words.code(one.getKey()) + ": " + Words.code(shortened(String.valueOf(one.getValue()))))
+                .map(one ->
+                        DateWords.code(one.getKey()) + ": " + DateWords.code(shortened(String.valueOf(one.getValue()))))
                 .collect(Collectors.joining("; "));
     }
 

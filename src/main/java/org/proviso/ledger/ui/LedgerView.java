@@ -16,18 +16,18 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.ledger.LedgerVerdict;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The ledger: every act in its order, the newest first, without a name; checked and handed out from here. */
 @Route(value = "ledger", layout = OfficeFrame.class)
@@ -39,8 +39,8 @@ public final class LedgerView extends Composite<Div> {
     private final List<ElectionLine> elections;
     private final Div chainPart = new Div();
 
-    LedgerView(LedgerService ledger, AccessService access, Workplace workplace) {
-        access.demand(Act.READ_LEDGER);
+    LedgerView(LedgerService ledger, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.READ_LEDGER);
         this.ledger = ledger;
         chainPart.addClassName("fill");
         this.elections = workplace.election().stream().toList();
@@ -92,9 +92,9 @@ public final class LedgerView extends Composite<Div> {
     private void check(LedgerChain chain) {
         LedgerVerdict verdict = ledger.verify(chain);
         if (verdict.isWhole()) {
-            Said.done("The chain is whole: " + verdict.entries() + " entries fit, each to the one before it.");
+            MessageLine.done("The chain is whole: " + verdict.entries() + " entries fit, each to the one before it.");
         } else {
-            Said.refused("The chain is broken after " + verdict.entries() + " entries: "
+            MessageLine.refused("The chain is broken after " + verdict.entries() + " entries: "
                     + verdict.fault().orElseThrow());
         }
     }

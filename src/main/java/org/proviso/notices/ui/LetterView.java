@@ -12,9 +12,9 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import org.proviso.notices.Attempt;
 import org.proviso.notices.Letter;
 import org.proviso.notices.Notice;
+import org.proviso.notices.NoticeAttempt;
 import org.proviso.notices.NoticeService;
 import org.proviso.review.CaseKey;
 import org.proviso.ui.Links;
@@ -22,7 +22,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** One letter as it would go out now, beside it the log of how the voter was told. */
 @Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
@@ -31,9 +31,9 @@ import org.proviso.ui.frame.Workplace;
 public final class LetterView extends Composite<Div> implements BeforeEnterObserver {
 
     private final transient NoticeService notices;
-    private final transient Workplace workplace;
+    private final transient WorkingElection workplace;
 
-    LetterView(NoticeService notices, Workplace workplace) {
+    LetterView(NoticeService notices, WorkingElection workplace) {
         this.notices = notices;
         this.workplace = workplace;
         getContent().addClassNames("sheet", "notices");
@@ -47,7 +47,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     }
 
     private void show(CaseKey key, int number) {
-        Notice notice = notices.of(key).stream()
+        Notice notice = notices.notices(key).stream()
                 .filter(one -> one.number() == number)
                 .findFirst()
                 .orElseThrow(() -> new NotFoundException("There is no such notice."));
@@ -101,19 +101,20 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
             attempts.forEach(attempt -> row(table, notice, attempt));
             log.add(table);
         }
-        log.add(new SentSheet(notices, workplace, notice, () -> show(notice.key(), notice.number())).button());
+        log.add(new NoticeSentSheet(notices, workplace, notice, () -> show(notice.key(), notice.number())).button());
         return log;
     }
 
-    private void row(PlainTable table, Notice notice, Attempt attempt) {
+    private void row(PlainTable table, Notice notice, NoticeAttempt attempt) {
         Span back = new Span(attempt.cameBackAt() == null ? "" : UsDates.near(attempt.cameBackAt()));
         if (attempt.cameBackAt() == null) {
-            back.add(new CameBackSheet(notices, workplace, notice, attempt, () -> show(notice.key(), notice.number()))
+            back.add(new ReturnedMailSheet(
+                            notices, workplace, notice, attempt, () -> show(notice.key(), notice.number()))
                     .button());
         }
         table.row(java.util.List.of(
                 new Span(String.valueOf(attempt.number())),
-                new Span(org.proviso.core.adjudication.finding.Words.code(
+                new Span(org.proviso.core.adjudication.finding.DateWords.code(
                         attempt.channel().code())),
                 new Span(UsDates.near(attempt.sentAt())),
                 back));

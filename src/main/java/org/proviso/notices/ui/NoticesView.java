@@ -15,7 +15,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** Whom the office must still tell, with each one's clock: the one due first at the head. */
 @Route(value = "notices", layout = OfficeFrame.class)
@@ -25,7 +25,7 @@ public final class NoticesView extends Composite<Div> {
 
     private final LocalDateTime now;
 
-    NoticesView(NoticeService notices, Workplace workplace) {
+    NoticesView(NoticeService notices, WorkingElection workplace) {
         String election = workplace.electionId();
         now = workplace.now();
         List<DueNotice> due = notices.due(election);

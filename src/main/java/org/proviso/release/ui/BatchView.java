@@ -15,22 +15,22 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.OfficeUser;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.access.Permission;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.election.ElectionService;
 import org.proviso.release.Batch;
-import org.proviso.release.Release;
+import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** One batch: opened by two, remade by two, handed off by number. No envelope number stands on this page. */
@@ -42,7 +42,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     private final transient ReleaseService releases;
     private final transient RemakeService remakes;
     private final transient AccessService access;
-    private final transient BallotBook ballots;
+    private final transient BallotCatalog ballots;
     private final String election;
     private int number;
 
@@ -51,13 +51,13 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
             RemakeService remakes,
             AccessService access,
             ElectionService elections,
-            Workplace workplace) {
+            WorkingElection workplace) {
         this.releases = releases;
         this.remakes = remakes;
         this.access = access;
         this.election = workplace.electionId();
-        if (!access.may(Act.SET_GATES)) {
-            access.demand(Act.OPEN_ENVELOPES);
+        if (!access.isPermitted(Permission.SET_GATES)) {
+            access.demand(Permission.OPEN_ENVELOPES);
         }
         this.ballots = elections.ballots(election);
         getContent().addClassNames("sheet", "board", "release");
@@ -91,7 +91,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
             part.add(new Paragraph("Sealed. The first of two begins; the other says when it is open."));
             act(
                     part,
-                    Act.OPEN_ENVELOPES,
+                    Permission.OPEN_ENVELOPES,
                     new ActButton("Begin to open")
                             .first()
                             .does(() -> take(
@@ -103,12 +103,12 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
             CountField empty = new CountField("Empty envelopes");
             act(
                     part,
-                    Act.OPEN_ENVELOPES,
+                    Permission.OPEN_ENVELOPES,
                     empty,
                     new ActButton("It is open")
                             .first()
                             .does(() -> empty.with(count -> take(
-                                    () -> releases.opened(election, number, batch.version(), count),
+                                    () -> releases.recordOpening(election, number, batch.version(), count),
                                     "The batch is open."))));
         } else {
             part.add(new Paragraph("Opened by " + name(batch.firstOpener()) + " and " + name(batch.secondOpener())
@@ -125,7 +125,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         }
         part.add(new Paragraph(UsDates.count(sheets.size(), "sheet")
                 + ", one for each pair of styles. Print them with the browser; no voter or envelope is on them."));
-        sheets.forEach(sheet -> part.add(new SheetPart(sheet, ballots, who(sheet), acts(batch, sheet))));
+        sheets.forEach(sheet -> part.add(new RemakeSheetPart(sheet, ballots, who(sheet), acts(batch, sheet))));
         return part;
     }
 
@@ -139,7 +139,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     }
 
     private List<Component> acts(Batch batch, RemakeSheet sheet) {
-        if (batch.openedAt() == null || sheet.remadeAt() != null || !access.may(Act.REMAKE_BALLOTS)) {
+        if (batch.openedAt() == null || sheet.remadeAt() != null || !access.isPermitted(Permission.REMAKE_BALLOTS)) {
             return List.of();
         }
         boolean begun = sheet.firstCopier() != null;
@@ -147,9 +147,9 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                 .does(() -> take(
                         () -> {
                             if (begun) {
-                                remakes.remade(election, number, sheet.number(), sheet.version());
+                                remakes.recordRemake(election, number, sheet.number(), sheet.version());
                             } else {
-                                remakes.begin(election, number, sheet.number(), sheet.version());
+                                remakes.beginRemake(election, number, sheet.number(), sheet.version());
                             }
                             return null;
                         },
@@ -171,7 +171,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
             CountField counted = new CountField("Ballots counted");
             act(
                     part,
-                    Act.HAND_OFF,
+                    Permission.HAND_OFF,
                     counted,
                     new ActButton("Hand off")
                             .first()
@@ -182,8 +182,8 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         return part;
     }
 
-    private void act(Div part, Act act, Component... parts) {
-        if (access.may(act)) {
+    private void act(Div part, Permission act, Component... parts) {
+        if (access.isPermitted(act)) {
             Div acts = new Div(parts);
             acts.addClassName("acts");
             part.add(acts);
@@ -196,10 +196,12 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         return part;
     }
 
-    private void take(java.util.function.Supplier<@Nullable Release> act, String done) {
+    private void take(java.util.function.Supplier<@Nullable ReleaseActResult> act, String done) {
         String refused = "";
         try {
-            refused = act.get() instanceof Release.Refused no ? no.refusal().words() : "";
+            refused = act.get() instanceof ReleaseActResult.Refused no
+                    ? no.refusal().words()
+                    : "";
         } catch (NotPermittedException | IllegalStateException e) {
             refused = Objects.requireNonNullElse(e.getMessage(), "It cannot be done now.");
         } catch (OptimisticLockingFailureException e) {
@@ -207,15 +209,15 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         }
         show();
         if (refused.isEmpty()) {
-            Said.done(done);
+            MessageLine.done(done);
         } else {
-            Said.refused(refused);
+            MessageLine.refused(refused);
         }
     }
 
     private String name(@Nullable String userName) {
         return userName == null
                 ? ""
-                : access.whoIs(userName).map(OfficeUser::fullName).orElse(userName);
+                : access.user(userName).map(OfficeUser::fullName).orElse(userName);
     }
 }

@@ -15,23 +15,23 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.release.Batch;
-import org.proviso.release.Release;
+import org.proviso.release.EnvelopeToOpen;
+import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
-import org.proviso.release.ToOpen;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.RowGrid;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What waits to be opened, whether it may be, and the batches made so far. */
 @Route(value = "release", layout = OfficeFrame.class)
@@ -43,12 +43,12 @@ public final class ReleaseView extends Composite<Div> {
     private final transient AccessService access;
     private final String election;
 
-    ReleaseView(ReleaseService releases, AccessService access, Workplace workplace) {
+    ReleaseView(ReleaseService releases, AccessService access, WorkingElection workplace) {
         this.releases = releases;
         this.access = access;
         this.election = workplace.electionId();
-        if (!access.may(Act.SET_GATES)) {
-            access.demand(Act.OPEN_ENVELOPES);
+        if (!access.isPermitted(Permission.SET_GATES)) {
+            access.demand(Permission.OPEN_ENVELOPES);
         }
         getContent().addClassNames("sheet", "board", "release");
         show();
@@ -58,17 +58,17 @@ public final class ReleaseView extends Composite<Div> {
         getContent().removeAll();
         String gate = releases.gate(election).map(Refusal::words).orElse("Envelopes that count may be opened.");
         PageHead head = new PageHead("Release", gate);
-        if (access.may(Act.SET_GATES) && !releases.areOthersDone(election)) {
+        if (access.isPermitted(Permission.SET_GATES) && !releases.areOtherBallotsComplete(election)) {
             head.beside(new ActButton("Other ballots are done…").does(this::askOthers));
         }
         getContent().add(head, waiting(), batches());
     }
 
     private void askOthers() {
-        Asking sheet = new Asking("Mail and in-person ballots are done?", "Record it", () -> {
-            releases.othersDone(election);
+        ActDialog sheet = new ActDialog("Mail and in-person ballots are done?", "Record it", () -> {
+            releases.recordOtherBallotsComplete(election);
             show();
-            Said.done("Recorded: all mail and in-person ballots are done.");
+            MessageLine.done("Recorded: all mail and in-person ballots are done.");
             return true;
         });
         sheet.with("Your word that all mail and in-person ballots are done is recorded with your name. It cannot be"
@@ -77,15 +77,15 @@ public final class ReleaseView extends Composite<Div> {
     }
 
     private Component waiting() {
-        List<ToOpen> waiting = releases.waiting(election);
+        List<EnvelopeToOpen> waiting = releases.waiting(election);
         Div part = new Div(new H2("Waiting to be opened"));
         if (waiting.isEmpty()) {
             part.add(new Paragraph(
                     "No envelope waits. One comes here when it was decided that it counts, in full or in part."));
             return part;
         }
-        RowGrid<ToOpen> grid = grid(waiting);
-        boolean team = access.may(Act.OPEN_ENVELOPES);
+        RowGrid<EnvelopeToOpen> grid = grid(waiting);
+        boolean team = access.isPermitted(Permission.OPEN_ENVELOPES);
         grid.setSelectionMode(team ? Grid.SelectionMode.MULTI : Grid.SelectionMode.NONE);
         part.add(new Paragraph(UsDates.count(waiting.size(), "envelope")
                 + " counted and not in a batch. Put many together: a ballot opened among few can be told."));
@@ -99,14 +99,14 @@ public final class ReleaseView extends Composite<Div> {
         return part;
     }
 
-    private static List<ToOpen> regular(List<ToOpen> waiting) {
+    private static List<EnvelopeToOpen> regular(List<EnvelopeToOpen> waiting) {
         return waiting.stream()
                 .filter(one -> !one.decision().ballot().heldApart())
                 .toList();
     }
 
-    private static RowGrid<ToOpen> grid(List<ToOpen> waiting) {
-        RowGrid<ToOpen> grid = new RowGrid<>("Envelopes that wait to be opened", "No envelope waits.");
+    private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {
+        RowGrid<EnvelopeToOpen> grid = new RowGrid<>("Envelopes that wait to be opened", "No envelope waits.");
         grid.number("Envelope", "9rem", one -> one.key().envelopeNo());
         grid.addComponentColumn(one -> new OutcomeMark(
                         OutcomeMark.Shape.valueOf(one.decision().as().name()),
@@ -123,31 +123,31 @@ public final class ReleaseView extends Composite<Div> {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    private void askBatch(Set<ToOpen> chosen) {
+    private void askBatch(Set<EnvelopeToOpen> chosen) {
         if (chosen.isEmpty()) {
-            Said.refused("Choose the envelopes first that are to be opened together.");
+            MessageLine.refused("Choose the envelopes first that are to be opened together.");
             return;
         }
         TextField alone = new TextField("Why it cannot wait for others");
         alone.setWidthFull();
         alone.setMaxLength(1000);
         alone.setVisible(chosen.size() == 1);
-        Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("Make a batch", "Make it", () -> make(sheet[0], chosen, alone.getValue()));
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog("Make a batch", "Make it", () -> make(sheet[0], chosen, alone.getValue()));
         sheet[0].with(UsDates.count(chosen.size(), "envelope")
                         + " will be opened together. Which ballot came from which envelope is recorded nowhere.")
                 .with(alone)
                 .open();
     }
 
-    private boolean make(Asking sheet, Set<ToOpen> chosen, String alone) {
+    private boolean make(ActDialog sheet, Set<EnvelopeToOpen> chosen, String alone) {
         Set<String> numbers = chosen.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet());
-        Release made = releases.make(election, numbers, alone);
-        if (made instanceof Release.Refused refused) {
+        ReleaseActResult made = releases.makeBatch(election, numbers, alone);
+        if (made instanceof ReleaseActResult.Refused refused) {
             return sheet.refuse(refused.refusal().words());
         }
         show();
-        Said.done("Batch " + ((Release.Done) made).batch().number() + " is made.");
+        MessageLine.done("Batch " + ((ReleaseActResult.Done) made).batch().number() + " is made.");
         return true;
     }
 

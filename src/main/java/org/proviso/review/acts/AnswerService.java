@@ -10,26 +10,26 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.AnswerRules;
 import org.proviso.review.facts.AnswerStore;
-import org.proviso.review.facts.GivenAnswer;
 import org.proviso.review.facts.PollBookSeen;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.RecordedAnswer;
+import org.proviso.review.facts.SignatureComparison;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -39,18 +39,18 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class AnswerService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final CaseStore cases;
     private final AnswerStore answers;
-    private final CaseClosing closing;
+    private final CaseReassessment closing;
     private final AccessService access;
     private final Clock clock;
 
     AnswerService(
-            CaseDesk desk,
+            CaseActSteps desk,
             CaseStore cases,
             AnswerStore answers,
-            CaseClosing closing,
+            CaseReassessment closing,
             AccessService access,
             Clock clock) {
         this.desk = desk;
@@ -63,19 +63,19 @@ public class AnswerService {
 
     /** What persons recorded and has not been taken back, in the order given. */
     @Transactional(readOnly = true)
-    public List<GivenAnswer> standing(CaseKey key) {
+    public List<RecordedAnswer> standing(CaseKey key) {
         return answers.standing(key);
     }
 
     /** Answers otherwise than the records, with a reason. */
     @Transactional
-    public Outcome answer(@Valid GiveAnswer command) {
-        OfficeUser user = access.demand(Act.ANSWER_QUESTIONS);
+    public CaseActResult answer(@Valid RecordAnswer command) {
+        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
         AnswerRules.check(command.fact(), command.words());
         EnvelopeCase one = desk.lock(command.key(), command.version());
         Optional<Refusal> refusal = workedOn(one, user).or(() -> AnswerRules.otherAct(command.fact(), command.words()));
         return refusal.isPresent()
-                ? Outcome.Refused.because(refusal.get())
+                ? CaseActResult.Refused.because(refusal.get())
                 : give(
                         one,
                         user,
@@ -88,12 +88,12 @@ public class AnswerService {
 
     /** Takes back every standing answer on a fact: the records speak again. */
     @Transactional
-    public Outcome takeBack(CaseKey key, int version, Fact<?> fact) {
-        OfficeUser user = access.demand(Act.ANSWER_QUESTIONS);
+    public CaseActResult withdrawAnswer(CaseKey key, int version, Fact<?> fact) {
+        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = workedOn(one, user);
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         int taken = answers.withdraw(key, fact);
         return closing.done(cases.save(one), user, "answer_taken_back", Map.of("answers", taken, "fact", fact.key()));
@@ -101,13 +101,13 @@ public class AnswerService {
 
     /** What the poll book of another location shows; until somebody looked, a check-in there stays open. */
     @Transactional
-    public Outcome pollBook(@Valid PollBookSeen command) {
-        OfficeUser user = access.demand(Act.ANSWER_QUESTIONS);
+    public CaseActResult recordPollBook(@Valid PollBookSeen command) {
+        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
         EnvelopeCase one = desk.lock(command.key(), command.version());
         Optional<Refusal> refusal = workedOn(one, user);
         CheckInFact word = command.voterSigned() ? CheckInFact.VOTED : CheckInFact.NOT_THEIRS;
         return refusal.isPresent()
-                ? Outcome.Refused.because(refusal.get())
+                ? CaseActResult.Refused.because(refusal.get())
                 : give(one, user, AnswerKind.POLL_BOOK_SEEN, Fact.CHECK_IN, Set.of(word), command.seen(), null);
     }
 
@@ -116,15 +116,15 @@ public class AnswerService {
      * know of the first, finds it so too. The second needs not have the case.
      */
     @Transactional
-    public Outcome signature(@Valid SignatureLook command) {
-        OfficeUser user = access.demand(Act.ANSWER_QUESTIONS);
+    public CaseActResult recordSignatureComparison(@Valid SignatureComparison command) {
+        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
         EnvelopeCase one = desk.lock(command.key(), command.version());
-        Optional<GivenAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
+        Optional<RecordedAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
         Optional<Refusal> refusal = first.isPresent() ? notSecond(one, user, first.get()) : workedOn(one, user);
         if (refusal.isPresent()
-                || command.seen() == SignatureLook.Seen.DIFFERS
+                || command.seen() == SignatureComparison.Finding.DIFFERS
                         && command.note().isBlank()) {
-            return Outcome.Refused.because(refusal.orElseGet(
+            return CaseActResult.Refused.because(refusal.orElseGet(
                     () -> Refusal.of(Why.NO_REASON, "Note what differs before the signature is said to differ.")));
         }
         AnswerKind kind = first.isPresent() ? AnswerKind.SECOND_SIGNATURE_LOOK : AnswerKind.FIRST_SIGNATURE_LOOK;
@@ -133,7 +133,7 @@ public class AnswerService {
     }
 
     /** Only somebody else looks a second time, of another party where the law says so. */
-    private Optional<Refusal> notSecond(EnvelopeCase one, OfficeUser user, GivenAnswer first) {
+    private Optional<Refusal> notSecond(EnvelopeCase one, OfficeUser user, RecordedAnswer first) {
         if (first.by().equals(user.userName())) {
             return Optional.of(Refusal.of(Why.OWN_ACT, "Somebody else has to look a second time."));
         }
@@ -151,7 +151,7 @@ public class AnswerService {
         return desk.closed(one.key()).or(() -> desk.notWith(one, user));
     }
 
-    private Outcome give(
+    private CaseActResult give(
             EnvelopeCase one,
             OfficeUser user,
             AnswerKind kind,
@@ -162,7 +162,7 @@ public class AnswerService {
         answers.insert(
                 one.key(),
                 fact.key(),
-                new GivenAnswer(0, kind, fact, words, reason, receivedAt, user.userName(), clock.instant()));
+                new RecordedAnswer(0, kind, fact, words, reason, receivedAt, user.userName(), clock.instant()));
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("fact", fact.key());
         payload.put("kind", kind.code());

@@ -2,9 +2,9 @@ package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
 import java.util.List;
-import org.proviso.core.deciding.DecidedAs;
-import org.proviso.review.Outcome;
-import org.proviso.review.Propose;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.ProposeOutcome;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.interceptor.TransactionAspectSupport;
@@ -28,14 +28,14 @@ public class ClearCaseService {
 
     /** Where the proposal is refused the link is not confirmed either: nothing was recorded. */
     @Transactional
-    public Outcome confirmAndPropose(@Valid ConfirmLink command) {
-        Outcome confirmed = links.confirm(command);
-        if (!(confirmed instanceof Outcome.Accepted accepted)) {
+    public CaseActResult confirmAndPropose(@Valid ConfirmLink command) {
+        CaseActResult confirmed = links.confirm(command);
+        if (!(confirmed instanceof CaseActResult.Accepted accepted)) {
             return confirmed;
         }
-        Outcome proposed = proposals.propose(
-                new Propose(command.key(), accepted.now().version(), DecidedAs.COUNT, List.of(), "", ""));
-        if (proposed instanceof Outcome.Refused) {
+        CaseActResult proposed = proposals.propose(
+                new ProposeOutcome(command.key(), accepted.now().version(), DecisionOutcome.COUNT, List.of(), "", ""));
+        if (proposed instanceof CaseActResult.Refused) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
         return proposed;

@@ -7,25 +7,25 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.matching.Candidate;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
+import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
-import org.proviso.review.SeenCase;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.Groups;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.PersonStore;
+import org.proviso.review.facts.VoterGroups;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
 import org.springframework.stereotype.Service;
@@ -37,21 +37,21 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class LinkService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final CaseStore cases;
     private final LinkStore links;
     private final PersonStore persons;
-    private final Groups groups;
+    private final VoterGroups groups;
     private final AssessmentService assessments;
     private final RollService roll;
     private final AccessService access;
 
     LinkService(
-            CaseDesk desk,
+            CaseActSteps desk,
             CaseStore cases,
             LinkStore links,
             PersonStore persons,
-            Groups groups,
+            VoterGroups groups,
             AssessmentService assessments,
             RollService roll,
             AccessService access) {
@@ -73,8 +73,8 @@ public class LinkService {
 
     /** The voter is this record of the roll: the one the match names, or with a ground another one. */
     @Transactional
-    public Outcome confirm(@Valid ConfirmLink command) {
-        OfficeUser user = access.demand(Act.CONFIRM_LINK);
+    public CaseActResult confirm(@Valid ConfirmLink command) {
+        OfficeUser user = access.demand(Permission.CONFIRM_LINK);
         CaseKey key = command.key();
         if (roll.voter(key.electionId(), command.voterId()).isEmpty()) {
             throw new IllegalArgumentException("The roll has no voter " + command.voterId() + ".");
@@ -86,7 +86,7 @@ public class LinkService {
         Optional<Refusal> refusal =
                 desk.closed(key).or(() -> desk.notWith(one, user)).or(() -> groundMissing(command, presumed));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         EnvelopeCase now = confirmed(one, like(presumed, command.voterId()), user, command.ground());
         boolean first = command.voterId().equals(presumed.voterId());
@@ -95,9 +95,9 @@ public class LinkService {
 
     /** Confirms several links that the match is sure of, all or none; each is recorded by itself. */
     @Transactional
-    public List<EnvelopeCase> confirmTogether(List<SeenCase> seen) {
-        OfficeUser user = access.demand(Act.CONFIRM_LINK);
-        List<SeenCase> inOrder = seen.stream()
+    public List<EnvelopeCase> confirmTogether(List<CaseVersion> seen) {
+        OfficeUser user = access.demand(Permission.CONFIRM_LINK);
+        List<CaseVersion> inOrder = seen.stream()
                 .sorted((one, other) -> one.key().compareTo(other.key()))
                 .toList();
         List<EnvelopeCase> locked =
@@ -122,7 +122,7 @@ public class LinkService {
         boolean free = one.state() == CaseState.OPEN || one.isWith(user.userName());
         if (desk.closed(one.key()).isPresent()
                 || !free
-                || link.identity() != Identity.PRESUMED
+                || link.identity() != VoterIdentityFact.PRESUMED
                 || !groups.others(one.key()).isEmpty()) {
             throw new IllegalArgumentException("The case " + one.key().envelopeNo()
                     + " is not one to confirm together with others: look at it by itself.");
@@ -139,7 +139,7 @@ public class LinkService {
         return cases.save(one.of(persons.ofVoter(key.electionId(), link.voterId())));
     }
 
-    private Outcome told(
+    private CaseActResult told(
             EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, ConfirmLink command) {
         touched.add(now.key());
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
@@ -151,7 +151,7 @@ public class LinkService {
                         "voter", desk.hidden(now.key(), command.voterId()),
                         "ground", desk.hidden(now.key(), command.ground())));
         assessments.announce(reports);
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     private int snapshot(CaseKey key) {
@@ -167,11 +167,11 @@ public class LinkService {
                 .filter(candidate -> candidate.voterId().equals(voterId))
                 .findFirst()
                 .map(LinkService::of)
-                .orElseGet(() -> new Link(Identity.PRESUMED, voterId, 0, List.of()));
+                .orElseGet(() -> new Link(VoterIdentityFact.PRESUMED, voterId, 0, List.of()));
     }
 
     private static Link of(Candidate candidate) {
-        return new Link(Identity.PRESUMED, candidate.voterId(), candidate.probability(), candidate.evidence());
+        return new Link(VoterIdentityFact.PRESUMED, candidate.voterId(), candidate.probability(), candidate.evidence());
     }
 
     private static Optional<Refusal> groundMissing(ConfirmLink command, Link presumed) {

@@ -8,27 +8,27 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.DecisionChecks;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
-import org.proviso.review.CaseStep;
 import org.proviso.review.CaseStore;
+import org.proviso.review.CaseTransition;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
-import org.proviso.review.Propose;
+import org.proviso.review.ProposeOutcome;
 import org.proviso.review.ReadyCase;
 import org.proviso.review.assess.AssessmentService;
 import org.springframework.stereotype.Service;
@@ -40,14 +40,14 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class ProposalService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final CaseStore cases;
     private final ProposalStore proposals;
     private final AssessmentService assessments;
     private final AccessService access;
 
     ProposalService(
-            CaseDesk desk,
+            CaseActSteps desk,
             CaseStore cases,
             ProposalStore proposals,
             AssessmentService assessments,
@@ -79,32 +79,32 @@ public class ProposalService {
 
     /** Proposes; to count in full goes to the decider, anything less to a second reader first. */
     @Transactional
-    public Outcome propose(@Valid Propose command) {
-        OfficeUser user = access.demand(Act.PROPOSE);
+    public CaseActResult propose(@Valid ProposeOutcome command) {
+        OfficeUser user = access.demand(Permission.PROPOSE);
         CaseKey key = command.key();
         EnvelopeCase one = desk.lock(key, command.version());
         Optional<Refusal> notYet = desk.closed(key).or(() -> desk.notWith(one, user));
         if (notYet.isPresent()) {
-            return Outcome.Refused.because(notYet.get());
+            return CaseActResult.Refused.because(notYet.get());
         }
-        AssessmentService.Assessed assessed = assessments.assess(key);
+        AssessmentService.AssessedCase assessed = assessments.assess(key);
         List<Refusal> illegal = illegal(command, assessed.report().settled());
         if (!illegal.isEmpty()) {
-            return new Outcome.Refused(illegal);
+            return new CaseActResult.Refused(illegal);
         }
         int number = assessments.write(key, assessed);
         proposals.insert(command, number, user.userName());
-        CaseAct act = command.as() == DecidedAs.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
+        CaseAct act = command.as() == DecisionOutcome.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
         EnvelopeCase now = cases.save(one.to(after(one, act)));
         desk.record(key, user.actor(), "proposed", payload(command, number));
         assessments.announce(new TreeMap<>(Map.of(key, assessed.report())));
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     /** Takes the own proposal back; the case is again with the proposer. */
     @Transactional
-    public Outcome withdraw(CaseKey key, int version) {
-        OfficeUser user = access.demand(Act.PROPOSE);
+    public CaseActResult withdraw(CaseKey key, int version) {
+        OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
         boolean own = standing.map(Proposal::proposedBy)
@@ -116,18 +116,18 @@ public class ProposalService {
                         : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Only who proposed takes a proposal back.")))
                 .or(() -> step(one, CaseAct.WITHDRAW));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         proposals.end(standing.orElseThrow(), Proposal.State.WITHDRAWN);
         EnvelopeCase now = cases.save(one.to(after(one, CaseAct.WITHDRAW), user.userName()));
         desk.record(key, user.actor(), "proposal_withdrawn", Map.of());
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     /** Reads another's proposal: agrees, and it goes to the decider, or sends it back with a note. */
     @Transactional
-    public Outcome secondReview(CaseKey key, int version, boolean agrees, String note) {
-        OfficeUser user = access.demand(Act.SECOND_REVIEW);
+    public CaseActResult secondReview(CaseKey key, int version, boolean agrees, String note) {
+        OfficeUser user = access.demand(Permission.SECOND_REVIEW);
         EnvelopeCase one = desk.lock(key, version);
         CaseAct act = agrees ? CaseAct.AGREE : CaseAct.RETURN;
         Optional<Refusal> refusal = desk.closed(key)
@@ -136,10 +136,10 @@ public class ProposalService {
                         ? Optional.empty()
                         : Optional.of(Refusal.of(Why.NO_REASON, "Sending a proposal back needs a note.")));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         Proposal standing = proposals.newest(key).orElseThrow();
-        access.demandAnother(Act.SECOND_REVIEW, List.of(standing.proposedBy()));
+        access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of(standing.proposedBy()));
         proposals.review(standing, user.userName(), agrees, note);
         proposals.end(standing, agrees ? Proposal.State.AGREED : Proposal.State.RETURNED);
         EnvelopeCase now = cases.save(one.to(after(one, act)));
@@ -148,10 +148,10 @@ public class ProposalService {
                 user.actor(),
                 agrees ? "second_review_agreed" : "second_review_returned",
                 note.isBlank() ? Map.of() : Map.of("note", desk.hidden(key, note)));
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
-    private static List<Refusal> illegal(Propose command, Assessment settled) {
+    private static List<Refusal> illegal(ProposeOutcome command, Assessment settled) {
         Recommendation recommended = settled.outcome().recommendation();
         return Stream.of(
                         DecisionChecks.stillOpen(command.as(), settled.answered()),
@@ -162,16 +162,16 @@ public class ProposalService {
     }
 
     private static Optional<Refusal> step(EnvelopeCase one, CaseAct act) {
-        return CaseGraph.step(one.state(), act) instanceof CaseStep.Refused refused
+        return CaseGraph.step(one.state(), act) instanceof CaseTransition.Refused refused
                 ? Optional.of(refused.refusal())
                 : Optional.empty();
     }
 
     private static CaseState after(EnvelopeCase one, CaseAct act) {
-        return ((CaseStep.To) CaseGraph.step(one.state(), act)).state();
+        return ((CaseTransition.To) CaseGraph.step(one.state(), act)).state();
     }
 
-    private Map<String, Object> payload(Propose command, int assessment) {
+    private Map<String, Object> payload(ProposeOutcome command, int assessment) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("as", command.as().code());
         payload.put("assessment", assessment);

@@ -5,7 +5,7 @@ import jakarta.validation.constraints.Size;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.review.CaseKey;
-import org.proviso.review.facts.OffRoll;
+import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 
@@ -18,6 +18,6 @@ public record RecordSearch(
         int version,
         @NotNull Set<SearchPlace> lookedIn,
         @NotNull SearchFound found,
-        @NotNull OffRoll because,
+        @NotNull OffRollReason because,
         @Nullable String sameVoterAs,
         @NotNull @Size(max = 4000) String note) {}

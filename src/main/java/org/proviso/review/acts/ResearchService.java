@@ -3,9 +3,9 @@ package org.proviso.review.acts;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
-import org.proviso.review.CaseDesk;
+import org.proviso.access.Permission;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.ResearchStore;
@@ -16,11 +16,11 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class ResearchService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final ResearchStore requests;
     private final AccessService access;
 
-    ResearchService(CaseDesk desk, ResearchStore requests, AccessService access) {
+    ResearchService(CaseActSteps desk, ResearchStore requests, AccessService access) {
         this.desk = desk;
         this.requests = requests;
         this.access = access;
@@ -34,7 +34,7 @@ public class ResearchService {
     /** Asks something; the number of the request. */
     @Transactional
     public int ask(CaseKey key, String asked) {
-        OfficeUser user = access.demand(Act.SEARCH);
+        OfficeUser user = access.demand(Permission.SEARCH);
         desk.lock(key);
         int number = requests.insert(key, given(asked), user.userName());
         desk.record(key, user.actor(), "research_asked", Map.of("asked", desk.hidden(key, asked), "request", number));
@@ -43,8 +43,8 @@ public class ResearchService {
 
     /** Notes what came back. */
     @Transactional
-    public void found(CaseKey key, int number, int version, String found) {
-        OfficeUser user = access.demand(Act.SEARCH);
+    public void recordAnswer(CaseKey key, int number, int version, String found) {
+        OfficeUser user = access.demand(Permission.SEARCH);
         desk.lock(key);
         requests.found(key, number, version, given(found), user.userName());
         desk.record(

@@ -12,26 +12,26 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.Groups;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.PersonStore;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SearchStore;
+import org.proviso.review.facts.VoterGroups;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
 import org.springframework.stereotype.Service;
@@ -46,23 +46,23 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class SearchService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final CaseStore cases;
     private final LinkStore links;
     private final PersonStore persons;
     private final SearchStore searches;
-    private final Groups groups;
+    private final VoterGroups groups;
     private final AssessmentService assessments;
     private final RollService roll;
     private final AccessService access;
 
     SearchService(
-            CaseDesk desk,
+            CaseActSteps desk,
             CaseStore cases,
             LinkStore links,
             PersonStore persons,
             SearchStore searches,
-            Groups groups,
+            VoterGroups groups,
             AssessmentService assessments,
             RollService roll,
             AccessService access) {
@@ -82,8 +82,8 @@ public class SearchService {
      * at; finding a record of the roll settles nothing: the envelope is then linked to it.
      */
     @Transactional
-    public Outcome record(@Valid RecordSearch command) {
-        OfficeUser user = access.demand(Act.SEARCH);
+    public CaseActResult record(@Valid RecordSearch command) {
+        OfficeUser user = access.demand(Permission.SEARCH);
         CaseKey key = command.key();
         SortedSet<CaseKey> touched = groups.others(key);
         if (command.sameVoterAs() != null) {
@@ -95,7 +95,7 @@ public class SearchService {
                 .or(() -> notComplete(command))
                 .or(() -> otherNotSettled(command));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         searches.insert(key, command.lookedIn(), command.found(), command.note(), user.userName());
         EnvelopeCase now = command.found() == SearchFound.RECORD ? cases.save(one) : offRoll(one, command, user);
@@ -104,12 +104,12 @@ public class SearchService {
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(all);
         desk.record(key, user.actor(), "search_recorded", payload(command));
         assessments.announce(reports);
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     private EnvelopeCase offRoll(EnvelopeCase one, RecordSearch command, OfficeUser user) {
         CaseKey key = one.key();
-        Link none = new Link(Identity.NOT_ON_ROLL, null, 0, List.of());
+        Link none = new Link(VoterIdentityFact.NOT_ON_ROLL, null, 0, List.of());
         int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
         links.insert(key, none, snapshot, user.userName(), command.note());
         String person = command.sameVoterAs() == null

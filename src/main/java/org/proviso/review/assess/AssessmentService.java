@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.adjudication.kept.KeptAssessment;
@@ -17,8 +17,8 @@ import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseChanged;
-import org.proviso.review.CaseDesk;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.Decision;
@@ -38,7 +38,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class AssessmentService {
 
     /** What the rules say of a case, and the same as it is kept. */
-    public record Assessed(CaseReport report, List<KeptAssessment> kept, Decision.Ballot ballot) {}
+    public record AssessedCase(CaseReport report, List<KeptAssessment> kept, Decision.DecidedBallot ballot) {}
 
     private final CaseRecordsService records;
     private final AssessmentStore assessments;
@@ -47,7 +47,7 @@ public class AssessmentService {
     private final LinkStore links;
     private final IntakeService intake;
     private final ElectionService elections;
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final ApplicationEventPublisher rooms;
 
     AssessmentService(
@@ -58,7 +58,7 @@ public class AssessmentService {
             LinkStore links,
             IntakeService intake,
             ElectionService elections,
-            CaseDesk desk,
+            CaseActSteps desk,
             ApplicationEventPublisher rooms) {
         this.records = records;
         this.assessments = assessments;
@@ -96,14 +96,14 @@ public class AssessmentService {
     }
 
     /** Assesses a case, without writing it down yet. */
-    public Assessed assess(CaseKey key) {
+    public AssessedCase assess(CaseKey key) {
         DeadlineBook book = desk.book(key.electionId());
         LocalDateTime asOf = desk.now(key.electionId());
         Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
         Link link = links.newest(key).orElseThrow();
         Records all = records.of(key.electionId());
         CaseReport report = new Adjudicator(all, book, asOf).report(envelope, link);
-        return new Assessed(
+        return new AssessedCase(
                 report,
                 KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf),
                 ballot(report, elections.ballots(key.electionId())));
@@ -111,7 +111,7 @@ public class AssessmentService {
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public int write(CaseKey key, Assessed assessed) {
+    public int write(CaseKey key, AssessedCase assessed) {
         return assessments.insert(key, assessed.kept());
     }
 
@@ -120,7 +120,7 @@ public class AssessmentService {
     public SortedMap<CaseKey, CaseReport> renew(Collection<CaseKey> keys) {
         SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
         for (CaseKey key : keys) {
-            Assessed assessed = assess(key);
+            AssessedCase assessed = assess(key);
             if (!assessments.saysTheSame(key, assessed.kept())) {
                 write(key, assessed);
             }
@@ -136,10 +136,10 @@ public class AssessmentService {
                 new CaseChanged(key, cases.find(key).orElseThrow().state(), report, decisions.standing(key))));
     }
 
-    private static Decision.Ballot ballot(CaseReport report, BallotBook ballots) {
+    private static Decision.DecidedBallot ballot(CaseReport report, BallotCatalog ballots) {
         BallotContests contests = report.settled().facts().contests();
         String right = contests == null ? "" : String.join(";", ballots.stylesWith(contests.right()));
-        return new Decision.Ballot(
+        return new Decision.DecidedBallot(
                 report.envelope().cast().ballotStyle(), right, report.settled().heldApart());
     }
 }

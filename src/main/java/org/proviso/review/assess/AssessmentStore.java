@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.core.adjudication.kept.KeptAssessment;
-import org.proviso.core.adjudication.kept.Way;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
-import org.proviso.review.CodeList;
+import org.proviso.review.CodeListColumn;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -158,7 +158,7 @@ public class AssessmentStore {
         row.setString(7, kept.packHash());
         row.setInt(8, kept.engineVersion());
         row.setString(9, kept.recommendation().code());
-        row.setString(10, CodeList.of(kept.reasons()));
+        row.setString(10, CodeListColumn.of(kept.reasons()));
         row.setBoolean(11, kept.heldApart());
         row.setString(12, kept.content());
         row.setObject(13, now);
@@ -166,13 +166,13 @@ public class AssessmentStore {
 
     static KeptAssessment kept(ResultSet row, int number) throws SQLException {
         return new KeptAssessment(
-                Code.find(Way.class, row.getString("way")).orElseThrow(),
+                Code.find(AssessmentKind.class, row.getString("way")).orElseThrow(),
                 row.getString("facts"),
                 row.getObject("as_of", LocalDateTime.class),
                 row.getString("pack_hash"),
                 row.getInt("engine_version"),
                 recommendation(row.getString("recommendation")),
-                CodeList.reasons(row.getString("reasons")),
+                CodeListColumn.reasons(row.getString("reasons")),
                 row.getBoolean("held_apart"),
                 row.getString("content"));
     }
@@ -183,10 +183,10 @@ public class AssessmentStore {
                 row.getInt("assessment_no"),
                 row.getObject("as_of", LocalDateTime.class),
                 recommendation(row.getString("recommendation")),
-                CodeList.reasons(row.getString("reasons")),
+                CodeListColumn.reasons(row.getString("reasons")),
                 row.getBoolean("held_apart"),
                 recommendation(row.getString("outlook")),
-                CodeList.reasons(row.getString("outlook_reasons")));
+                CodeListColumn.reasons(row.getString("outlook_reasons")));
     }
 
     private static Recommendation recommendation(String code) {

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.WaitingForRuling;
-import org.proviso.core.rules.OpenValues;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.UnsourcedValues;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -20,10 +20,10 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class RulingWorkService {
 
-    private final ReportsNow reports;
+    private final CurrentCaseReports reports;
     private final AccessService access;
 
-    RulingWorkService(ReportsNow reports, AccessService access) {
+    RulingWorkService(CurrentCaseReports reports, AccessService access) {
         this.reports = reports;
         this.access = access;
     }
@@ -31,20 +31,21 @@ public class RulingWorkService {
     /** Those for which most envelopes wait first; then the others, in the order of the vocabulary. */
     @Transactional(readOnly = true)
     public List<RulingTask> tasks(String electionId) {
-        access.demand(Act.SIGN_RULINGS);
+        access.demand(Permission.SIGN_RULINGS);
         ResolvedPack pack = reports.book(electionId).pack();
         LocalDateTime asOf = reports.now(electionId);
         Map<Rule, List<String>> waiting = new LinkedHashMap<>();
         reports.unsettled(electionId, reports.book(electionId), asOf)
-                .forEach((key, report) -> WaitingForRuling.of(report, pack)
+                .forEach((key, report) -> WaitingForRuling.rulesToRuleOn(report, pack)
                         .forEach(rule -> waiting.computeIfAbsent(rule, any -> new ArrayList<>())
                                 .add(key.envelopeNo())));
         Stream<Rule> rules = Stream.concat(
-                        waiting.keySet().stream(), OpenValues.of(pack).stream().map(given -> given.rule()))
+                        waiting.keySet().stream(),
+                        UnsourcedValues.of(pack).stream().map(given -> given.rule()))
                 .distinct();
         return rules.map(rule -> new RulingTask(
                         pack.of(rule),
-                        OpenValues.question(pack.of(rule), pack.electionDate()),
+                        UnsourcedValues.question(pack.of(rule), pack.electionDate()),
                         waiting.getOrDefault(rule, List.of())))
                 .sorted(Comparator.comparingInt(task -> -task.envelopeNos().size()))
                 .toList();

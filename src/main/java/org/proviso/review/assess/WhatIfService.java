@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.rules.DeadlineBook;
@@ -18,38 +18,38 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class WhatIfService {
 
-    private final ReportsNow reports;
+    private final CurrentCaseReports reports;
     private final RulesService rules;
     private final AccessService access;
 
-    WhatIfService(ReportsNow reports, RulesService rules, AccessService access) {
+    WhatIfService(CurrentCaseReports reports, RulesService rules, AccessService access) {
         this.reports = reports;
         this.rules = rules;
         this.access = access;
     }
 
     /** What was compared: how many cases, and those that come out otherwise. */
-    public record Compared(int cases, List<WhatIf> differences) {}
+    public record WhatIfResult(int cases, List<WhatIf> differences) {}
 
     /**
      * The cases under the rules in force and under another pack (empty for the one in force) with values changed, by
      * rule. Throws {@link org.proviso.election.RulesRefusedException} where a pack or a value is none.
      */
     @Transactional(readOnly = true)
-    public Compared compare(String electionId, String pack, Map<String, String> changed) {
-        access.demand(Act.PUT_RULES_IN_FORCE);
-        return compare(electionId, rules.suppose(electionId, pack, changed));
+    public WhatIfResult compare(String electionId, String pack, Map<String, String> changed) {
+        access.demand(Permission.PUT_RULES_IN_FORCE);
+        return compare(electionId, rules.withChangedRules(electionId, pack, changed));
     }
 
     /** The same under rules at hand. */
     @Transactional(readOnly = true)
-    public Compared compare(String electionId, DeadlineBook other) {
-        access.demand(Act.PUT_RULES_IN_FORCE);
+    public WhatIfResult compare(String electionId, DeadlineBook other) {
+        access.demand(Permission.PUT_RULES_IN_FORCE);
         LocalDateTime asOf = reports.now(electionId);
         Map<CaseKey, CaseReport> before = reports.all(electionId, reports.book(electionId), asOf);
         Map<CaseKey, CaseReport> after = reports.all(electionId, other, asOf);
         List<WhatIf> differences = new ArrayList<>();
         before.forEach((key, report) -> WhatIf.between(report, after.get(key)).ifPresent(differences::add));
-        return new Compared(before.size(), differences);
+        return new WhatIfResult(before.size(), differences);
     }
 }

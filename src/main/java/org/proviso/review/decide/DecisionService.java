@@ -13,31 +13,31 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.ledger.Actor;
 import org.proviso.review.CaseAct;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
-import org.proviso.review.CaseStep;
 import org.proviso.review.CaseStore;
+import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.DecidedCase;
 import org.proviso.review.Decision;
 import org.proviso.review.DecisionStore;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.Settlement;
 import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.facts.Groups;
+import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -49,24 +49,24 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class DecisionService {
 
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final CaseStore cases;
     private final DecisionStore decisions;
     private final ProposalStore proposals;
     private final SettlementChecks checks;
-    private final DecisionEntry entries;
-    private final Groups groups;
+    private final DecisionLedgerEntry entries;
+    private final VoterGroups groups;
     private final AssessmentService assessments;
     private final AccessService access;
 
     DecisionService(
-            CaseDesk desk,
+            CaseActSteps desk,
             CaseStore cases,
             DecisionStore decisions,
             ProposalStore proposals,
             SettlementChecks checks,
-            DecisionEntry entries,
-            Groups groups,
+            DecisionLedgerEntry entries,
+            VoterGroups groups,
             AssessmentService assessments,
             AccessService access) {
         this.desk = desk;
@@ -95,14 +95,14 @@ public class DecisionService {
     /** Decisions that stand, the newest first, a page of them; for whoever may see whole cases. */
     @Transactional(readOnly = true)
     public List<DecidedCase> standing(String electionId, int offset, int limit) {
-        access.demand(Act.SEE_WHOLE_CASE);
+        access.demand(Permission.SEE_WHOLE_CASE);
         return decisions.standing(electionId, offset, limit);
     }
 
     /** How many decisions of each kind stand. */
     @Transactional(readOnly = true)
-    public Map<DecidedAs, Integer> counts(String electionId) {
-        access.demand(Act.READ_FIGURES);
+    public Map<DecisionOutcome, Integer> counts(String electionId) {
+        access.demand(Permission.READ_FIGURES);
         return decisions.counts(electionId);
     }
 
@@ -119,17 +119,17 @@ public class DecisionService {
 
     /** Settles cases together, all or none, each judged by what the rules say of it at this moment. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public Settled settle(Collection<Settlement> settlements, DecidedBy by) {
+    public SettlementResult settle(Collection<Settlement> settlements, DecidedBy by) {
         SortedMap<CaseKey, Settlement> wanted = new TreeMap<>();
         settlements.forEach(one -> wanted.put(one.key(), one));
         SortedSet<CaseKey> touched = new TreeSet<>();
         wanted.keySet().forEach(key -> touched.addAll(groups.others(key)));
         SortedMap<CaseKey, EnvelopeCase> locked = lock(wanted, touched);
-        Map<CaseKey, AssessmentService.Assessed> assessed = new LinkedHashMap<>();
+        Map<CaseKey, AssessmentService.AssessedCase> assessed = new LinkedHashMap<>();
         wanted.keySet().forEach(key -> assessed.put(key, assessments.assess(key)));
         Map<CaseKey, List<Refusal>> refusals = refusals(wanted, locked, assessed, by);
         if (!refusals.isEmpty()) {
-            return new Settled.None(refusals);
+            return new SettlementResult.None(refusals);
         }
         List<EnvelopeCase> now = new ArrayList<>();
         wanted.forEach((key, settlement) -> now.add(write(locked.get(key), settlement, assessed.get(key), by)));
@@ -142,7 +142,7 @@ public class DecisionService {
                         "decided",
                         entries.of(key, decisions.standing(key).orElseThrow())));
         assessments.announce(reports);
-        return new Settled.All(now);
+        return new SettlementResult.All(now);
     }
 
     private SortedMap<CaseKey, EnvelopeCase> lock(SortedMap<CaseKey, Settlement> wanted, SortedSet<CaseKey> touched) {
@@ -159,7 +159,7 @@ public class DecisionService {
     private Map<CaseKey, List<Refusal>> refusals(
             SortedMap<CaseKey, Settlement> wanted,
             SortedMap<CaseKey, EnvelopeCase> locked,
-            Map<CaseKey, AssessmentService.Assessed> assessed,
+            Map<CaseKey, AssessmentService.AssessedCase> assessed,
             DecidedBy by) {
         Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
         Set<String> counted = new LinkedHashSet<>();
@@ -167,7 +167,7 @@ public class DecisionService {
             EnvelopeCase one = locked.get(key);
             List<Refusal> against = desk.closed(key)
                     .map(List::of)
-                    .orElseGet(() -> checks.of(
+                    .orElseGet(() -> checks.refusals(
                             one,
                             settlement,
                             assessed.get(key).report().settled(),
@@ -178,7 +178,7 @@ public class DecisionService {
             if (!against.isEmpty()) {
                 refusals.put(key, against);
             }
-            if (settlement.as() != DecidedAs.REJECT && one.personId() != null) {
+            if (settlement.as() != DecisionOutcome.REJECT && one.personId() != null) {
                 counted.add(one.personId());
             }
         });
@@ -186,19 +186,19 @@ public class DecisionService {
     }
 
     private EnvelopeCase write(
-            EnvelopeCase one, Settlement settlement, AssessmentService.Assessed assessed, DecidedBy by) {
+            EnvelopeCase one, Settlement settlement, AssessmentService.AssessedCase assessed, DecidedBy by) {
         int number = assessments.write(one.key(), assessed);
         Set<String> contests =
                 SettlementChecks.contests(settlement, assessed.report().settled());
         decisions.insert(
                 settlement, contests, assessed.ballot(), number, by, by.kind().code());
-        return cases.save(one.to(CaseState.DECIDED).counted(settlement.as() != DecidedAs.REJECT));
+        return cases.save(one.to(CaseState.DECIDED).counted(settlement.as() != DecisionOutcome.REJECT));
     }
 
     /** Opens a settled case again, with the reason, until the election is closed; the decision is set aside. */
     @Transactional
-    public Outcome reopen(CaseKey key, int version, String because) {
-        OfficeUser user = access.demand(Act.DECIDE);
+    public CaseActResult reopen(CaseKey key, int version, String because) {
+        OfficeUser user = access.demand(Permission.DECIDE);
         SortedSet<CaseKey> others = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, others);
         Optional<Refusal> refusal = desk.closed(key)
@@ -206,7 +206,7 @@ public class DecisionService {
                 .or(() -> reasonMissing(because, "Opening a case again needs a reason."))
                 .or(() -> step(one, CaseAct.REOPEN));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         decisions.setAside(key, because);
         EnvelopeCase now = cases.save(one.to(CaseState.OPEN).counted(false));
@@ -214,7 +214,7 @@ public class DecisionService {
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(others);
         desk.record(key, user.actor(), "reopened", Map.of("because", desk.hidden(key, because)));
         assessments.announce(reports);
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
@@ -231,14 +231,14 @@ public class DecisionService {
 
     /** Sends a proposed case back to the reviewers with a note, undecided. */
     @Transactional
-    public Outcome sendBack(CaseKey key, int version, String note) {
-        OfficeUser user = access.demand(Act.PULL_OUT);
+    public CaseActResult sendBack(CaseKey key, int version, String note) {
+        OfficeUser user = access.demand(Permission.PULL_OUT);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = desk.closed(key)
                 .or(() -> reasonMissing(note, "Sending a case back needs a note."))
                 .or(() -> step(one, CaseAct.RETURN));
         if (refusal.isPresent()) {
-            return Outcome.Refused.because(refusal.get());
+            return CaseActResult.Refused.because(refusal.get());
         }
         proposals
                 .newest(key)
@@ -246,12 +246,12 @@ public class DecisionService {
                 .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
         EnvelopeCase now = cases.save(one.to(CaseState.OPEN));
         desk.record(key, user.actor(), "sent_back", Map.of("note", desk.hidden(key, note)));
-        return new Outcome.Accepted(now);
+        return new CaseActResult.Accepted(now);
     }
 
     /** The envelopes were opened: nothing leads back. For the room of release, in its transaction. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void released(Collection<CaseKey> keys, Actor by) {
+    public void recordRelease(Collection<CaseKey> keys, Actor by) {
         SortedSet<CaseKey> inOrder = new TreeSet<>(keys);
         List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
         for (EnvelopeCase one : locked) {
@@ -268,7 +268,7 @@ public class DecisionService {
     }
 
     private static Optional<Refusal> step(EnvelopeCase one, CaseAct act) {
-        return CaseGraph.step(one.state(), act) instanceof CaseStep.Refused refused
+        return CaseGraph.step(one.state(), act) instanceof CaseTransition.Refused refused
                 ? Optional.of(refused.refusal())
                 : Optional.empty();
     }

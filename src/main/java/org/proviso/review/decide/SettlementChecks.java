@@ -13,10 +13,10 @@ import org.proviso.core.adjudication.facts.OrderFact;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.contests.BallotContests;
-import org.proviso.core.deciding.Acts;
 import org.proviso.core.deciding.CaseToDecide;
-import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.DecisionChecks;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.deciding.DecisionParticipants;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
@@ -24,13 +24,13 @@ import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseKey;
-import org.proviso.review.CaseStep;
+import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.Settlement;
-import org.proviso.review.facts.Groups;
+import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Component;
 
 /** Whether one case may be settled as the decider wants it, by the law and by what became of the voter's other envelopes. */
@@ -38,15 +38,15 @@ import org.springframework.stereotype.Component;
 class SettlementChecks {
 
     private final ProposalStore proposals;
-    private final Groups groups;
+    private final VoterGroups groups;
 
-    SettlementChecks(ProposalStore proposals, Groups groups) {
+    SettlementChecks(ProposalStore proposals, VoterGroups groups) {
         this.proposals = proposals;
         this.groups = groups;
     }
 
     /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
-    List<Refusal> of(
+    List<Refusal> refusals(
             EnvelopeCase one,
             Settlement settlement,
             Assessment settled,
@@ -54,7 +54,7 @@ class SettlementChecks {
             DeadlineBook book,
             LocalDateTime at,
             Set<String> countedBeside) {
-        if (CaseGraph.step(one.state(), CaseAct.DECIDE) instanceof CaseStep.Refused refused) {
+        if (CaseGraph.step(one.state(), CaseAct.DECIDE) instanceof CaseTransition.Refused refused) {
             return List.of(refused.refusal());
         }
         List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
@@ -71,7 +71,7 @@ class SettlementChecks {
 
     /** The contests that count: those named, or those the rules recommend. */
     static Set<String> contests(Settlement settlement, Assessment settled) {
-        if (settlement.as() != DecidedAs.COUNT_IN_PART) {
+        if (settlement.as() != DecisionOutcome.COUNT_IN_PART) {
             return Set.of();
         }
         return settlement.contests().isEmpty() ? settled.outcome().contests() : settlement.contests();
@@ -79,7 +79,7 @@ class SettlementChecks {
 
     /** Nobody's second envelope counts. */
     Optional<Refusal> onlyOne(EnvelopeCase one, Settlement settlement, Set<String> countedBeside) {
-        if (settlement.as() == DecidedAs.REJECT) {
+        if (settlement.as() == DecisionOutcome.REJECT) {
             return Optional.empty();
         }
         if (one.personId() == null) {
@@ -102,7 +102,7 @@ class SettlementChecks {
 
     /** An envelope is not rejected for another one of the voter's before that one counts. */
     private Optional<Refusal> otherCounts(EnvelopeCase one, Settlement settlement) {
-        boolean forAnother = settlement.as() == DecidedAs.REJECT
+        boolean forAnother = settlement.as() == DecisionOutcome.REJECT
                 && settlement.grounds().reasons().contains(Reason.OTHER_ENVELOPE_COUNTED);
         boolean counts = groups.otherCases(one.key()).stream()
                 .map(EnvelopeCase::countedPerson)
@@ -120,7 +120,7 @@ class SettlementChecks {
     }
 
     private static Optional<Refusal> contestsNamed(Settlement settlement, Assessment settled) {
-        if (settlement.as() != DecidedAs.COUNT_IN_PART) {
+        if (settlement.as() != DecisionOutcome.COUNT_IN_PART) {
             return Optional.empty();
         }
         boolean recommended = settled.outcome().recommendation() == Recommendation.COUNT_IN_PART;
@@ -138,9 +138,9 @@ class SettlementChecks {
                         Refusal.of(Why.NO_CONTESTS, "Not on the ballot cast: " + String.join(", ", strange) + "."));
     }
 
-    private Acts acts(CaseKey key, DecidedBy by) {
+    private DecisionParticipants acts(CaseKey key, DecidedBy by) {
         Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
-        return new Acts(
+        return new DecisionParticipants(
                 standing.map(Proposal::proposedBy).orElse(null),
                 standing.flatMap(proposals::agreedBy).orElse(null),
                 by.voters());

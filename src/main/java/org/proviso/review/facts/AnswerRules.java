@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.adjudication.facts.RegistrationFact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 
@@ -27,7 +27,7 @@ public final class AnswerRules {
     /** Why a fact cannot be answered this way, if it cannot. */
     public static Optional<Refusal> otherAct(Fact<?> fact, Set<? extends FactWord> words) {
         String act = BY_OTHER_ACTS.get(fact);
-        if (act == null && words.contains(Registration.NOT_FOUND_AFTER_SEARCH)) {
+        if (act == null && words.contains(RegistrationFact.NOT_FOUND_AFTER_SEARCH)) {
             act = "Record a search with its check list.";
         }
         return act == null ? Optional.empty() : Optional.of(Refusal.of(Why.NOT_ANSWERED_THIS_WAY, act));
@@ -42,22 +42,22 @@ public final class AnswerRules {
     }
 
     /** The answer that a second look follows: somebody found the signature different, and nobody has looked since. */
-    public static Optional<GivenAnswer> firstLook(List<GivenAnswer> standing) {
-        return last(standing).filter(answer -> answer.words().contains(Comparison.DIFFERS_BY_ONE));
+    public static Optional<RecordedAnswer> firstLook(List<RecordedAnswer> standing) {
+        return last(standing).filter(answer -> answer.words().contains(SignatureComparisonFact.DIFFERS_BY_ONE));
     }
 
-    static Optional<GivenAnswer> last(List<GivenAnswer> standing) {
+    static Optional<RecordedAnswer> last(List<RecordedAnswer> standing) {
         return standing.stream()
                 .filter(answer -> answer.fact().equals(Fact.SIGNATURE_COMPARISON))
                 .reduce((one, later) -> later);
     }
 
     /** What a look means by itself, or after somebody else found the signature different. */
-    public static Comparison word(SignatureLook.Seen seen, boolean second) {
+    public static SignatureComparisonFact word(SignatureComparison.Finding seen, boolean second) {
         return switch (seen) {
-            case AGREES -> Comparison.AGREES;
-            case NO_EXEMPLAR -> Comparison.NO_EXEMPLAR;
-            case DIFFERS -> second ? Comparison.DIFFERS_BY_TWO : Comparison.DIFFERS_BY_ONE;
+            case AGREES -> SignatureComparisonFact.AGREES;
+            case NO_EXEMPLAR -> SignatureComparisonFact.NO_EXEMPLAR;
+            case DIFFERS -> second ? SignatureComparisonFact.DIFFERS_BY_TWO : SignatureComparisonFact.DIFFERS_BY_ONE;
         };
     }
 }

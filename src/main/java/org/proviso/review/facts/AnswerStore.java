@@ -31,7 +31,7 @@ public class AnswerStore {
     }
 
     /** Adds an answer under the next number of the case, whatever number it has. */
-    public void insert(CaseKey key, String question, GivenAnswer answer) {
+    public void insert(CaseKey key, String question, RecordedAnswer answer) {
         jdbc.sql("""
                         insert into answer_given (election_id, envelope_no, answer_no, kind, question, fact, fact_words,
                             reason, received_at, given_by, given_at)
@@ -51,7 +51,7 @@ public class AnswerStore {
     }
 
     /** Those that stand, in the order given. */
-    public List<GivenAnswer> standing(CaseKey key) {
+    public List<RecordedAnswer> standing(CaseKey key) {
         return jdbc.sql("""
                         select * from answer_given where election_id = ? and envelope_no = ? and withdrawn_at is null
                         order by answer_no""")
@@ -82,9 +82,9 @@ public class AnswerStore {
                 .single();
     }
 
-    private static GivenAnswer row(ResultSet row, int number) throws SQLException {
+    private static RecordedAnswer row(ResultSet row, int number) throws SQLException {
         Fact<?> fact = Fact.find(row.getString("fact")).orElseThrow();
-        return new GivenAnswer(
+        return new RecordedAnswer(
                 row.getInt("answer_no"),
                 Code.find(AnswerKind.class, row.getString("kind")).orElseThrow(),
                 fact,

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.election.ElectionService;
@@ -24,7 +24,7 @@ public class CaseRecordsService {
     private final IntakeService intake;
     private final LinkStore links;
     private final RecordedFacts recorded;
-    private final ToldStore told;
+    private final NoticeSentStore told;
 
     CaseRecordsService(
             ElectionService elections,
@@ -32,7 +32,7 @@ public class CaseRecordsService {
             IntakeService intake,
             LinkStore links,
             RecordedFacts recorded,
-            ToldStore told) {
+            NoticeSentStore told) {
         this.elections = elections;
         this.roll = roll;
         this.intake = intake;
@@ -74,7 +74,7 @@ public class CaseRecordsService {
     private DatabaseRecords.PersonsActs acts(Election election) {
         return new DatabaseRecords.PersonsActs() {
             @Override
-            public List<Recorded> recorded(CaseKey key) {
+            public List<RecordedFact> recorded(CaseKey key) {
                 return recorded.of(key, election.zone());
             }
 

@@ -15,11 +15,11 @@ import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.finding.AddressBook;
-import org.proviso.core.adjudication.finding.BallotBook;
+import org.proviso.core.adjudication.finding.AddressLocator;
+import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.CureEvidence;
-import org.proviso.core.adjudication.finding.Located;
-import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.LocatedAddress;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
@@ -29,8 +29,8 @@ import org.proviso.roll.RollService;
 /** The office's tables as the fact finder asks for them: the same bytes come out as over the folder they came from. */
 record DatabaseRecords(
         Election election,
-        BallotBook ballots,
-        AddressBook addresses,
+        BallotCatalog ballots,
+        AddressLocator addresses,
         RollService roll,
         IntakeService intake,
         LinkedEnvelopes links,
@@ -40,7 +40,7 @@ record DatabaseRecords(
     /** What persons did to a case since its envelope came. */
     interface PersonsActs {
 
-        List<Recorded> recorded(CaseKey key);
+        List<RecordedFact> recorded(CaseKey key);
 
         Map<Ask, LocalDateTime> told(CaseKey key);
     }
@@ -85,18 +85,18 @@ record DatabaseRecords(
     }
 
     @Override
-    public Located locate(Address address) {
+    public LocatedAddress locate(Address address) {
         return addresses.locate(address);
     }
 
     @Override
     public boolean sameAddress(Address one, Address other) {
-        return AddressBook.same(one, other);
+        return AddressLocator.same(one, other);
     }
 
     @Override
     public boolean differsByASlip(Address written, Address other) {
-        return AddressBook.differBySlip(written, other);
+        return AddressLocator.differBySlip(written, other);
     }
 
     @Override
@@ -110,7 +110,7 @@ record DatabaseRecords(
     }
 
     @Override
-    public List<Recorded> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(String envelopeNo) {
         return acts.recorded(new CaseKey(id(), envelopeNo));
     }
 

@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.kept.LinkText;
+import org.proviso.core.adjudication.kept.LinkJson;
 import org.proviso.review.CaseKey;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -52,8 +52,8 @@ public class LinkStore {
             row.setString(3, link.identity().code());
             row.setString(4, link.voterId());
             row.setDouble(5, link.probability());
-            row.setString(6, LinkText.likeness(link));
-            row.setString(7, LinkText.candidates(link));
+            row.setString(6, LinkJson.likeness(link));
+            row.setString(7, LinkJson.candidates(link));
             row.setInt(8, rollSnapshot);
             row.setObject(9, now);
         });
@@ -71,8 +71,8 @@ public class LinkStore {
                 .param(link.identity().code())
                 .param(link.voterId())
                 .param(link.probability())
-                .param(LinkText.likeness(link))
-                .param(LinkText.candidates(link))
+                .param(LinkJson.likeness(link))
+                .param(LinkJson.candidates(link))
                 .param(rollSnapshot)
                 .param(by)
                 .param(now())
@@ -120,8 +120,8 @@ public class LinkStore {
     }
 
     private static Link link(ResultSet row, int number) throws SQLException {
-        return LinkText.read(
-                Code.find(Identity.class, row.getString("identity")).orElseThrow(),
+        return LinkJson.read(
+                Code.find(VoterIdentityFact.class, row.getString("identity")).orElseThrow(),
                 row.getString("voter_id"),
                 row.getDouble("probability"),
                 row.getString("likeness"),

@@ -38,7 +38,7 @@ public class PersonStore {
     }
 
     /** The person of an envelope whose voter is not on the roll. */
-    public String offRoll(CaseKey key, OffRoll because) {
+    public String offRoll(CaseKey key, OffRollReason because) {
         String personId = "envelope:" + key.envelopeNo();
         boolean known = jdbc.sql("select count(*) from person where election_id = ? and person_id = ?")
                         .params(key.electionId(), personId)

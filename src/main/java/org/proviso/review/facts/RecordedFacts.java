@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.core.adjudication.facts.OtherEnvelope;
+import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Evidence;
-import org.proviso.core.adjudication.finding.Recorded;
-import org.proviso.core.adjudication.finding.Source;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.EvidenceSource;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -27,10 +27,10 @@ class RecordedFacts {
 
     private final AnswerStore answers;
     private final SearchStore searches;
-    private final GroupStore choices;
-    private final Groups group;
+    private final VoterGroupStore choices;
+    private final VoterGroups group;
 
-    RecordedFacts(AnswerStore answers, SearchStore searches, GroupStore choices, Groups group) {
+    RecordedFacts(AnswerStore answers, SearchStore searches, VoterGroupStore choices, VoterGroups group) {
         this.answers = answers;
         this.searches = searches;
         this.choices = choices;
@@ -38,11 +38,11 @@ class RecordedFacts {
     }
 
     /** Everything recorded of a case, the newest last; moments are local to the county. */
-    List<Recorded> of(CaseKey key, ZoneId county) {
-        List<Recorded> recorded = new ArrayList<>();
-        for (SearchStore.Search search : searches.of(key)) {
+    List<RecordedFact> of(CaseKey key, ZoneId county) {
+        List<RecordedFact> recorded = new ArrayList<>();
+        for (SearchStore.RecordedSearch search : searches.of(key)) {
             if (search.found().registration() != null) {
-                recorded.add(new Recorded(
+                recorded.add(new RecordedFact(
                         Fact.REGISTRATION, Set.of(search.found().registration()), searched(search, county)));
             }
         }
@@ -51,17 +51,17 @@ class RecordedFacts {
         return recorded;
     }
 
-    private static Evidence searched(SearchStore.Search search, ZoneId county) {
+    private static Evidence searched(SearchStore.RecordedSearch search, ZoneId county) {
         String note = search.note().isBlank() ? "" : " " + search.note();
         return new Evidence(
-                Source.PERSON,
+                EvidenceSource.PERSON,
                 "A person searched by the check list on " + on(search.at(), county) + ": "
                         + search.found().words() + "." + note,
                 null,
                 search.at().atZone(county).toLocalDateTime());
     }
 
-    private static Recorded answered(GivenAnswer answer, ZoneId county) {
+    private static RecordedFact answered(RecordedAnswer answer, ZoneId county) {
         StringBuilder words = new StringBuilder("A person recorded on " + on(answer.at(), county) + ": ");
         String between = "";
         for (FactWord word : answer.words()) {
@@ -73,36 +73,36 @@ class RecordedFacts {
             words.append(' ').append(answer.reason());
         }
         Evidence evidence = new Evidence(
-                Source.PERSON,
+                EvidenceSource.PERSON,
                 words.toString(),
                 answer.receivedAt(),
                 answer.at().atZone(county).toLocalDateTime());
-        return new Recorded(answer.fact(), answer.words(), evidence);
+        return new RecordedFact(answer.fact(), answer.words(), evidence);
     }
 
     private static String on(Instant at, ZoneId county) {
-        return Words.moment(at.atZone(county).toLocalDateTime());
+        return DateWords.moment(at.atZone(county).toLocalDateTime());
     }
 
     /** What became of the voter's other envelopes, once that is known; while none is decided the files tell. */
-    private Optional<Recorded> otherEnvelope(CaseKey key) {
+    private Optional<RecordedFact> otherEnvelope(CaseKey key) {
         List<EnvelopeCase> others = group.otherCases(key);
         Optional<EnvelopeCase> counted =
                 others.stream().filter(other -> other.countedPerson() != null).findFirst();
         if (counted.isPresent()) {
             return Optional.of(other(
-                    OtherEnvelope.COUNTED,
+                    OtherEnvelopeFact.COUNTED,
                     "Envelope " + counted.get().key().envelopeNo() + " of the same voter counts."));
         }
         if (!others.isEmpty() && others.stream().allMatch(RecordedFacts::isOver)) {
             return Optional.of(other(
-                    OtherEnvelope.NOT_COUNTED,
+                    OtherEnvelopeFact.NOT_COUNTED,
                     "Envelope " + others.get(0).key().envelopeNo()
                             + " of the same voter was decided and does not count."));
         }
         return chosen(key)
                 ? Optional.of(other(
-                        OtherEnvelope.NOT_COUNTED,
+                        OtherEnvelopeFact.NOT_COUNTED,
                         "A person put this one of the voter's envelopes forward as the one to count."))
                 : Optional.empty();
     }
@@ -120,7 +120,7 @@ class RecordedFacts {
                 || other.state() == CaseState.ENDED;
     }
 
-    private static Recorded other(OtherEnvelope word, String words) {
-        return new Recorded(Fact.OTHER_ENVELOPE, Set.of(word), Evidence.of(Source.OTHER_ENVELOPES, words));
+    private static RecordedFact other(OtherEnvelopeFact word, String words) {
+        return new RecordedFact(Fact.OTHER_ENVELOPE, Set.of(word), Evidence.of(EvidenceSource.OTHER_ENVELOPES, words));
     }
 }

@@ -2,20 +2,20 @@ package org.proviso.review.facts;
 
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.adjudication.facts.RegistrationFact;
 
 /** What a search for a voter came to. */
 public enum SearchFound implements Code {
-    NOTHING("no record anywhere", Registration.NOT_FOUND_AFTER_SEARCH),
+    NOTHING("no record anywhere", RegistrationFact.NOT_FOUND_AFTER_SEARCH),
     RECORD("a record of the roll; link the envelope to it", null),
-    OTHER_COUNTY("a registration in another county of the state", Registration.ELSEWHERE),
-    PENDING("an application that is not finished", Registration.PENDING),
-    CANCELLED("a registration cancelled before the election", Registration.CANCELLED);
+    OTHER_COUNTY("a registration in another county of the state", RegistrationFact.ELSEWHERE),
+    PENDING("an application that is not finished", RegistrationFact.PENDING),
+    CANCELLED("a registration cancelled before the election", RegistrationFact.CANCELLED);
 
     private final String words;
-    private final @Nullable Registration registration;
+    private final @Nullable RegistrationFact registration;
 
-    SearchFound(String words, @Nullable Registration registration) {
+    SearchFound(String words, @Nullable RegistrationFact registration) {
         this.words = words;
         this.registration = registration;
     }
@@ -26,7 +26,7 @@ public enum SearchFound implements Code {
 
     /** Where the registration stands by this search; null where the record itself tells. */
     @Nullable
-    Registration registration() {
+    RegistrationFact registration() {
         return registration;
     }
 }

@@ -17,7 +17,7 @@ import org.springframework.stereotype.Repository;
 public class SearchStore {
 
     /** One search as it was recorded. */
-    record Search(SearchFound found, String note, String by, Instant at) {}
+    record RecordedSearch(SearchFound found, String note, String by, Instant at) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -50,10 +50,10 @@ public class SearchStore {
                 .update();
     }
 
-    List<Search> of(CaseKey key) {
+    List<RecordedSearch> of(CaseKey key) {
         return jdbc.sql("select * from voter_search where election_id = ? and envelope_no = ? order by search_no")
                 .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> new Search(
+                .query((row, number) -> new RecordedSearch(
                         Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
                         row.getString("note"),
                         row.getString("searched_by"),

@@ -6,20 +6,20 @@ import java.util.Optional;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
-import org.proviso.election.RecordedOrder;
+import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.facts.GivenAnswer;
+import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.ResearchRequest;
 
 /** Everything about one case as a page shows it, as it was in one moment. */
 public record CaseFile(
         EnvelopeCase now,
-        Holding holding,
+        Assignment holding,
         CaseReport report,
         List<LawLine> law,
-        Around around,
-        Work work,
-        List<RecordedOrder> orders) {
+        SurroundingRecords around,
+        Casework work,
+        List<RecordedCourtOrder> orders) {
 
     /** Whether the law protects the address of whoever the voter is, or is presumed to be. */
     public boolean isProtected() {
@@ -32,18 +32,18 @@ public record CaseFile(
     }
 
     /** Who has the case (full name, empty where nobody), since when, local to the county; whether whoever looks does. */
-    public record Holding(String by, Optional<LocalDateTime> since, boolean yours) {}
+    public record Assignment(String by, Optional<LocalDateTime> since, boolean yours) {}
 
     /**
      * What the records around the envelope say. {@code others} are further envelopes of the same voter. {@code decideBy} is the last moment
      * for decisions.
      */
-    public record Around(
-            List<Likely> voters,
-            List<Moment> timeLine,
-            List<Home> homes,
+    public record SurroundingRecords(
+            List<PossibleVoter> voters,
+            List<TimeLineEvent> timeLine,
+            List<CaseAddress> homes,
             List<EnvelopeCase> others,
-            Optional<Stake> stake,
+            Optional<ContestsAtStake> stake,
             Optional<LocalDateTime> decideBy,
             Pictures pictures,
             LocalDateTime asOf) {}
@@ -55,12 +55,12 @@ public record CaseFile(
      * What people did with it so far. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
      * the signature is hidden while the law wants a first look that knows no name.
      */
-    public record Work(
-            List<GivenAnswer> answers,
+    public record Casework(
+            List<RecordedAnswer> answers,
             List<ResearchRequest> requests,
-            List<DoneSearch> searches,
-            Optional<Proposed> proposed,
-            Optional<DecidedLine> decided,
+            List<SearchSummary> searches,
+            Optional<ProposalDetails> proposed,
+            Optional<DecisionSummary> decided,
             boolean rulesChangedSince,
             boolean signatureHidden) {}
 }

@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.adjudication.judging.Recommendation;
@@ -22,17 +22,17 @@ import org.proviso.core.matching.Candidate;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
-import org.proviso.election.RecordedOrder;
+import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.RulesService;
-import org.proviso.election.orders.OrderService;
+import org.proviso.election.orders.CourtOrderService;
 import org.proviso.intake.ImageService;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
-import org.proviso.review.acts.GroupService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.facts.CaseRecordsService;
 import org.springframework.stereotype.Service;
@@ -51,14 +51,14 @@ public class CaseFileService {
     private final AnswerService answers;
     private final ResearchService research;
     private final ProposalService proposals;
-    private final GroupService groups;
+    private final VoterGroupService groups;
     private final ElectionService elections;
     private final RulesService rules;
-    private final OrderService orders;
+    private final CourtOrderService orders;
     private final ImageService images;
     private final CaseFileStore store;
     private final AccessService access;
-    private final ProtectedViews views;
+    private final ProtectedAddressLog views;
     private final Clock clock;
 
     CaseFileService(
@@ -68,14 +68,14 @@ public class CaseFileService {
             AnswerService answers,
             ResearchService research,
             ProposalService proposals,
-            GroupService groups,
+            VoterGroupService groups,
             ElectionService elections,
             RulesService rules,
-            OrderService orders,
+            CourtOrderService orders,
             ImageService images,
             CaseFileStore store,
             AccessService access,
-            ProtectedViews views,
+            ProtectedAddressLog views,
             Clock clock) {
         this.cases = cases;
         this.assessments = assessments;
@@ -120,8 +120,8 @@ public class CaseFileService {
     }
 
     private OfficeUser reader() {
-        boolean reviews = access.may(Act.PROPOSE) || access.may(Act.SECOND_REVIEW);
-        return access.demand(reviews ? Act.PROPOSE : Act.SEE_WHOLE_CASE);
+        boolean reviews = access.isPermitted(Permission.PROPOSE) || access.isPermitted(Permission.SECOND_REVIEW);
+        return access.demand(reviews ? Permission.PROPOSE : Permission.SEE_WHOLE_CASE);
     }
 
     private CaseFile file(EnvelopeCase now, OfficeUser reader) {
@@ -139,28 +139,28 @@ public class CaseFileService {
                 ordersAbout(key));
     }
 
-    private CaseFile.Holding holding(EnvelopeCase now, OfficeUser reader, ZoneId county) {
+    private CaseFile.Assignment holding(EnvelopeCase now, OfficeUser reader, ZoneId county) {
         String by = now.takenBy();
         return by == null
-                ? new CaseFile.Holding("", Optional.empty(), false)
-                : new CaseFile.Holding(
-                        access.whoIs(by).map(OfficeUser::fullName).orElse(by),
+                ? new CaseFile.Assignment("", Optional.empty(), false)
+                : new CaseFile.Assignment(
+                        access.user(by).map(OfficeUser::fullName).orElse(by),
                         store.takenAt(now.key(), county),
                         by.equals(reader.userName()));
     }
 
-    private CaseFile.Around around(CaseKey key, CaseReport report, Records all, ZoneId county) {
+    private CaseFile.SurroundingRecords around(CaseKey key, CaseReport report, Records all, ZoneId county) {
         List<EnvelopeCase> others = groups.others(key).stream()
                 .map(cases::find)
                 .flatMap(Optional::stream)
                 .toList();
         DeadlineBook book = rules.book(key.electionId());
-        return new CaseFile.Around(
+        return new CaseFile.SurroundingRecords(
                 voters(report, all),
                 TimeLine.of(report, all, book),
-                Home.of(report, all),
+                CaseAddress.of(report, all),
                 others,
-                Stake.of(report, all),
+                ContestsAtStake.of(report, all),
                 book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
                 pictures(key, report),
                 LocalDateTime.ofInstant(clock.instant(), county));
@@ -175,24 +175,24 @@ public class CaseFileService {
                         .orElse(0));
     }
 
-    private static List<Likely> voters(CaseReport report, Records all) {
+    private static List<PossibleVoter> voters(CaseReport report, Records all) {
         Link link = report.link();
-        List<Likely> voters = new ArrayList<>();
+        List<PossibleVoter> voters = new ArrayList<>();
         report.voter()
-                .ifPresent(voter -> voters.add(
-                        new Likely(voter, link.probability(), link.likeness(), link.isSettled(), !link.isSettled())));
+                .ifPresent(voter -> voters.add(new PossibleVoter(
+                        voter, link.probability(), link.likeness(), link.isSettled(), !link.isSettled())));
         for (Candidate candidate : link.candidates()) {
             if (candidate.probability() >= WORTH_A_LOOK && !candidate.voterId().equals(link.voterId())) {
                 all.voter(candidate.voterId())
                         .ifPresent(voter -> voters.add(
-                                new Likely(voter, candidate.probability(), candidate.evidence(), false, false)));
+                                new PossibleVoter(voter, candidate.probability(), candidate.evidence(), false, false)));
             }
         }
         return List.copyOf(voters);
     }
 
-    private CaseFile.Work work(CaseKey key, CaseReport report, OfficeUser reader, ZoneId county) {
-        return new CaseFile.Work(
+    private CaseFile.Casework work(CaseKey key, CaseReport report, OfficeUser reader, ZoneId county) {
+        return new CaseFile.Casework(
                 answers.standing(key),
                 research.of(key),
                 store.searches(key, county),
@@ -208,12 +208,12 @@ public class CaseFileService {
     }
 
     private boolean isBlind(CaseKey key, CaseReport report) {
-        Comparison seen = report.presumed().facts().one(Fact.SIGNATURE_COMPARISON);
-        return (seen == null || seen == Comparison.NOT_YET)
+        SignatureComparisonFact seen = report.presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        return (seen == null || seen == SignatureComparisonFact.NOT_YET)
                 && rules.book(key.electionId()).pack().isYes(Rules.SIGNATURE_BLIND);
     }
 
-    private List<RecordedOrder> ordersAbout(CaseKey key) {
+    private List<RecordedCourtOrder> ordersAbout(CaseKey key) {
         return orders.all(key.electionId()).stream()
                 .filter(recorded -> isAbout(recorded.order(), key.envelopeNo()))
                 .toList();

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
@@ -36,13 +36,13 @@ class CaseFileStore {
                 .optional();
     }
 
-    List<DoneSearch> searches(CaseKey key, ZoneId county) {
+    List<SearchSummary> searches(CaseKey key, ZoneId county) {
         return jdbc.sql("""
                         select s.found, s.note, u.full_name, s.searched_at from voter_search s
                         join office_user u on u.user_name = s.searched_by
                         where s.election_id = ? and s.envelope_no = ? order by s.search_no""")
                 .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> new DoneSearch(
+                .query((row, number) -> new SearchSummary(
                         Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
                         row.getString("note"),
                         row.getString("full_name"),
@@ -50,14 +50,14 @@ class CaseFileStore {
                 .list();
     }
 
-    Proposed proposed(Proposal proposal, String reader, ZoneId county) {
+    ProposalDetails proposed(Proposal proposal, String reader, ZoneId county) {
         CaseKey key = proposal.key();
         return jdbc.sql("""
                         select u.full_name, p.proposed_at from proposal p
                         join office_user u on u.user_name = p.proposed_by
                         where p.election_id = ? and p.envelope_no = ? and p.proposal_no = ?""")
                 .params(key.electionId(), key.envelopeNo(), proposal.number())
-                .query((row, number) -> new Proposed(
+                .query((row, number) -> new ProposalDetails(
                         proposal,
                         row.getString("full_name"),
                         local(row, "proposed_at", county),
@@ -66,7 +66,7 @@ class CaseFileStore {
                 .single();
     }
 
-    private Optional<Proposed.SecondWord> second(Proposal proposal) {
+    private Optional<ProposalDetails.SecondReview> second(Proposal proposal) {
         CaseKey key = proposal.key();
         return jdbc.sql("""
                         select u.full_name, s.agrees, s.note from second_review s
@@ -74,19 +74,20 @@ class CaseFileStore {
                         where s.election_id = ? and s.envelope_no = ? and s.proposal_no = ?
                         order by s.reviewed_at desc limit 1""")
                 .params(key.electionId(), key.envelopeNo(), proposal.number())
-                .query((row, number) -> new Proposed.SecondWord(
+                .query((row, number) -> new ProposalDetails.SecondReview(
                         row.getString("full_name"), row.getBoolean("agrees"), row.getString("note")))
                 .optional();
     }
 
-    Optional<DecidedLine> decided(CaseKey key, ZoneId county) {
+    Optional<DecisionSummary> decided(CaseKey key, ZoneId county) {
         return jdbc.sql("""
                         select outcome, reasons, legal_reference, decider, decided_at from decision
                         where election_id = ? and envelope_no = ? and set_aside_at is null
                         order by decision_no desc limit 1""")
                 .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> new DecidedLine(
-                        Code.find(DecidedAs.class, row.getString("outcome")).orElseThrow(),
+                .query((row, number) -> new DecisionSummary(
+                        Code.find(DecisionOutcome.class, row.getString("outcome"))
+                                .orElseThrow(),
                         reasons(row.getString("reasons")),
                         row.getString("legal_reference"),
                         row.getString("decider"),

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -31,14 +31,14 @@ public class HistoryService {
 
     /** Every act on the case, the first one first. An account that can no longer act stands by its pseudonym. */
     @Transactional(readOnly = true)
-    public List<DoneAct> of(CaseKey key) {
-        if (!access.may(Act.PROPOSE)) {
-            access.demand(Act.SEE_WHOLE_CASE);
+    public List<HistoryEntry> of(CaseKey key) {
+        if (!access.isPermitted(Permission.PROPOSE)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
         }
-        Map<String, String> names = access.whoMay(Act.READ_FIGURES).stream()
+        Map<String, String> names = access.usersWith(Permission.READ_FIGURES).stream()
                 .collect(Collectors.toMap(user -> user.actor().pseudonym(), OfficeUser::fullName));
         return ledger.about(LedgerChain.of(key.electionId()), key.envelopeNo()).stream()
-                .map(entry -> new DoneAct(
+                .map(entry -> new HistoryEntry(
                         LocalDateTime.ofInstant(Instant.parse(entry.at()), elections.zone(key.electionId())),
                         names.getOrDefault(entry.actor(), entry.actor()),
                         entry.act()))

@@ -11,8 +11,8 @@ import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Records;
-import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
@@ -22,22 +22,22 @@ final class TimeLine {
 
     private final CaseReport report;
     private final Records records;
-    private final List<Moment> moments = new ArrayList<>();
+    private final List<TimeLineEvent> moments = new ArrayList<>();
 
     private TimeLine(CaseReport report, Records records) {
         this.report = report;
         this.records = records;
     }
 
-    static List<Moment> of(CaseReport report, Records records, DeadlineBook book) {
+    static List<TimeLineEvent> of(CaseReport report, Records records, DeadlineBook book) {
         TimeLine line = new TimeLine(report, records);
         report.voter().ifPresent(line::voter);
-        line.moments.add(Moment.envelope(
+        line.moments.add(TimeLineEvent.envelope(
                 report.envelope().cast().at(),
                 "this envelope" + at(report.envelope().cast().votingLocation())));
         line.paper();
         line.deadlines(book);
-        line.moments.sort(Comparator.comparing(Moment::order));
+        line.moments.sort(Comparator.comparing(TimeLineEvent::order));
         return List.copyOf(line.moments);
     }
 
@@ -47,15 +47,15 @@ final class TimeLine {
 
     private void voter(Voter voter) {
         Voter.Registration registered = voter.registration();
-        moments.add(Moment.on(
+        moments.add(TimeLineEvent.on(
                 registered.registeredOn(),
-                "registered, " + Words.code(registered.status().code())));
+                "registered, " + DateWords.code(registered.status().code())));
         List<MailBallot> ballots = records.mailBallots(voter.voterId());
         ballots.forEach(this::ballot);
         List<CheckIn> checkIns = records.checkIns(voter.voterId());
         checkIns.forEach(this::checkIn);
         if (checkIns.isEmpty()) {
-            moments.add(Moment.on(records.election().date(), "no check-in at any voting location"));
+            moments.add(TimeLineEvent.on(records.election().date(), "no check-in at any voting location"));
         }
         records.envelopesOf(voter.voterId()).stream()
                 .filter(other -> !other.envelopeNo().equals(report.envelope().envelopeNo()))
@@ -65,7 +65,7 @@ final class TimeLine {
 
     private void ballot(MailBallot ballot) {
         String serial = ballot.serial().isEmpty() ? "" : " " + ballot.serial();
-        moments.add(Moment.on(ballot.issuedOn(), "mail ballot" + serial + " sent"));
+        moments.add(TimeLineEvent.on(ballot.issuedOn(), "mail ballot" + serial + " sent"));
         String now = switch (ballot.state()) {
             case OUTSTANDING -> "not back";
             case SURRENDERED -> "given up";
@@ -73,7 +73,7 @@ final class TimeLine {
             case UNDELIVERABLE -> "came back undelivered";
             default -> ballot.state().code();
         };
-        moments.add(Moment.on(ballot.stateOn(), "mail ballot" + serial + " " + now));
+        moments.add(TimeLineEvent.on(ballot.stateOn(), "mail ballot" + serial + " " + now));
     }
 
     private void checkIn(CheckIn checkIn) {
@@ -81,27 +81,28 @@ final class TimeLine {
                 ? "provisional ballot noted in the poll book"
                 : checkIn.ballotIssued().isYes() ? "checked in, ballot issued" : "checked in, no ballot noted";
         String cancelled = checkIn.cancelledAt() == null ? "" : "; canceled";
-        moments.add(Moment.at(checkIn.at(), what + ", " + checkIn.votingLocation() + cancelled));
+        moments.add(TimeLineEvent.at(checkIn.at(), what + ", " + checkIn.votingLocation() + cancelled));
     }
 
     private void other(Envelope other) {
         LocalDateTime at = other.cast().at();
         String words = "envelope " + other.envelopeNo() + at(other.cast().votingLocation());
-        moments.add(at == null ? Moment.on(null, words) : Moment.at(at, words));
+        moments.add(at == null ? TimeLineEvent.on(null, words) : TimeLineEvent.at(at, words));
     }
 
     private void elsewhere(VotedElsewhere line) {
-        moments.add(Moment.on(
+        moments.add(TimeLineEvent.on(
                 line.on(),
-                "the state's list: somebody alike voted in " + line.county() + ", " + Words.code(line.how())));
+                "the state's list: somebody alike voted in " + line.county() + ", " + DateWords.code(line.how())));
     }
 
     private void paper() {
         String number = report.envelope().envelopeNo();
         records.cureEvidence(number)
-                .forEach(cure -> moments.add(Moment.at(cure.receivedAt(), "the voter brought: " + cure.words())));
+                .forEach(
+                        cure -> moments.add(TimeLineEvent.at(cure.receivedAt(), "the voter brought: " + cure.words())));
         records.noticesSent(number)
-                .forEach((ask, at) -> moments.add(Moment.at(at, "notice sent: the voter may " + ask.words())));
+                .forEach((ask, at) -> moments.add(TimeLineEvent.at(at, "notice sent: the voter may " + ask.words())));
     }
 
     private void deadlines(DeadlineBook book) {
@@ -110,15 +111,15 @@ final class TimeLine {
                 .orElse(false);
         if (mail) {
             book.of(Rules.MAIL_RECEIPT)
-                    .ifPresent(by ->
-                            moments.add(Moment.deadline(by.lastMoment(), "last moment for a mail ballot to arrive")));
+                    .ifPresent(by -> moments.add(
+                            TimeLineEvent.deadline(by.lastMoment(), "last moment for a mail ballot to arrive")));
         }
         report.asks().forEach(this::ask);
     }
 
     private void ask(DueAsk ask) {
         ask.deadline()
-                .ifPresent(by -> moments.add(Moment.deadline(
+                .ifPresent(by -> moments.add(TimeLineEvent.deadline(
                         by.lastMoment(),
                         "last moment for the voter to " + ask.ask().words())));
     }

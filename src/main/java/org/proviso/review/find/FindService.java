@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.roll.LookupService;
@@ -32,20 +32,20 @@ public class FindService {
 
     /** Envelopes and voters that fit what was typed. */
     @Transactional(readOnly = true)
-    public Found find(String electionId, String typed) {
+    public FindResult find(String electionId, String typed) {
         demand();
-        Sought sought = Sought.of(typed);
-        List<Found.FoundVoter> voters = voters(electionId, sought).stream()
-                .map(voter -> new Found.FoundVoter(voter, store.linkedTo(electionId, voter.voterId())))
+        FindQuery sought = FindQuery.of(typed);
+        List<FindResult.VoterHit> voters = voters(electionId, sought).stream()
+                .map(voter -> new FindResult.VoterHit(voter, store.linkedTo(electionId, voter.voterId())))
                 .toList();
-        return new Found(envelopes(electionId, sought), voters);
+        return new FindResult(envelopes(electionId, sought), voters);
     }
 
     /** Records of the roll that fit what was typed. */
     @Transactional(readOnly = true)
     public List<Voter> voters(String electionId, String typed) {
         demand();
-        return voters(electionId, Sought.of(typed));
+        return voters(electionId, FindQuery.of(typed));
     }
 
     /** Whether the roll is being read just now, as after a start: until it is, a look-up for voters waits. */
@@ -54,12 +54,12 @@ public class FindService {
     }
 
     private void demand() {
-        if (!access.may(Act.SEARCH)) {
-            access.demand(Act.SEE_WHOLE_CASE);
+        if (!access.isPermitted(Permission.SEARCH)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
         }
     }
 
-    private List<Found.FoundEnvelope> envelopes(String electionId, Sought sought) {
+    private List<FindResult.EnvelopeHit> envelopes(String electionId, FindQuery sought) {
         if (sought.date().isPresent()) {
             return store.born(electionId, sought.date().get(), MOST);
         }
@@ -68,14 +68,14 @@ public class FindService {
                     ? List.of()
                     : store.named(electionId, sought.last(), sought.first(), MOST);
         }
-        Set<Found.FoundEnvelope> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
+        Set<FindResult.EnvelopeHit> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
         String receipt = sought.typed().toUpperCase(Locale.ROOT);
         found.addAll(store.receipt(electionId, receipt));
         ReceiptNumber.find(receipt).ifPresent(number -> found.addAll(store.receipt(electionId, number.written())));
         return List.copyOf(found);
     }
 
-    private List<Voter> voters(String electionId, Sought sought) {
+    private List<Voter> voters(String electionId, FindQuery sought) {
         if (sought.date().isPresent()) {
             return lookup.born(electionId, sought.date().get(), MOST);
         }

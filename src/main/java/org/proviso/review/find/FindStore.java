@@ -30,7 +30,7 @@ class FindStore {
         this.jdbc = jdbc;
     }
 
-    List<Found.FoundEnvelope> numbered(String electionId, Collection<String> numbers) {
+    List<FindResult.EnvelopeHit> numbered(String electionId, Collection<String> numbers) {
         return jdbc.sql(ENVELOPES + "c.envelope_no in (:numbers) order by c.envelope_no")
                 .param("election", electionId)
                 .param("numbers", numbers)
@@ -38,7 +38,7 @@ class FindStore {
                 .list();
     }
 
-    List<Found.FoundEnvelope> receipt(String electionId, String receiptNo) {
+    List<FindResult.EnvelopeHit> receipt(String electionId, String receiptNo) {
         return jdbc.sql(ENVELOPES + "e.receipt_no = :receipt")
                 .param("election", electionId)
                 .param("receipt", receiptNo)
@@ -46,7 +46,7 @@ class FindStore {
                 .list();
     }
 
-    List<Found.FoundEnvelope> named(String electionId, String last, String first, int limit) {
+    List<FindResult.EnvelopeHit> named(String electionId, String last, String first, int limit) {
         String capitals = last.toUpperCase(Locale.ROOT);
         return jdbc.sql(ENVELOPES + """
                         (a.last_name between :last and :end or a.last_name between :capitals and :capitalsEnd)
@@ -63,7 +63,7 @@ class FindStore {
                 .list();
     }
 
-    List<Found.FoundEnvelope> born(String electionId, LocalDate on, int limit) {
+    List<FindResult.EnvelopeHit> born(String electionId, LocalDate on, int limit) {
         return jdbc.sql(ENVELOPES + "a.birth_date = :born order by c.envelope_no limit :limit")
                 .param("election", electionId)
                 .param("born", on)
@@ -81,8 +81,8 @@ class FindStore {
                         order by l.envelope_no""").params(electionId, voterId).query(String.class).list();
     }
 
-    private static Found.FoundEnvelope envelope(ResultSet row, int number) throws SQLException {
-        return new Found.FoundEnvelope(
+    private static FindResult.EnvelopeHit envelope(ResultSet row, int number) throws SQLException {
+        return new FindResult.EnvelopeHit(
                 row.getString("envelope_no"),
                 row.getString("receipt_no"),
                 row.getString("voting_location"),

@@ -17,7 +17,7 @@ import org.proviso.election.ElectionLoaded;
 import org.proviso.election.LoadWatch;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.election.FolderRecords;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
@@ -45,7 +45,7 @@ class CaseOpening {
     private final AssessmentStore assessments;
     private final AssessmentService service;
     private final RollService roll;
-    private final CaseDesk desk;
+    private final CaseActSteps desk;
     private final LoadWatch watch;
 
     CaseOpening(
@@ -54,7 +54,7 @@ class CaseOpening {
             AssessmentStore assessments,
             AssessmentService service,
             RollService roll,
-            CaseDesk desk,
+            CaseActSteps desk,
             LoadWatch watch) {
         this.cases = cases;
         this.links = links;

@@ -16,7 +16,7 @@ import org.proviso.election.ElectionService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseDesk;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
@@ -37,16 +37,16 @@ public class DeadlineService {
 
     private final DeadlineStore deadlines;
     private final CaseStore cases;
-    private final CaseWatch watch;
-    private final CaseDesk desk;
+    private final CaseRecheck watch;
+    private final CaseActSteps desk;
     private final ElectionService elections;
     private final LedgerService ledger;
 
     DeadlineService(
             DeadlineStore deadlines,
             CaseStore cases,
-            CaseWatch watch,
-            CaseDesk desk,
+            CaseRecheck watch,
+            CaseActSteps desk,
             ElectionService elections,
             LedgerService ledger) {
         this.deadlines = deadlines;
@@ -59,7 +59,7 @@ public class DeadlineService {
 
     /** Records the deadlines of an election that passed since the last look; the cases of which this changes what is said. */
     @Transactional
-    public List<CaseDifference> look(String electionId) {
+    public List<CaseDifference> recordPassedDeadlines(String electionId) {
         if (elections.isClosed(electionId)) {
             return List.of();
         }

@@ -10,7 +10,7 @@ import org.proviso.core.matching.late.NearVoters;
 import org.proviso.intake.IntakeService;
 import org.proviso.roll.RollMatches;
 import org.proviso.roll.RollService;
-import org.proviso.roll.Staged;
+import org.proviso.roll.StagedList;
 import org.springframework.stereotype.Component;
 
 /** What the match says otherwise once a newer roll is in use, of the open envelopes that its differences may concern. */
@@ -28,7 +28,7 @@ class LateMatches {
     }
 
     /** With the newer roll in use: the links that now say something else, of those that stood before. */
-    Map<String, Link> changed(String electionId, Staged staged, Map<String, Link> before) {
+    Map<String, Link> changed(String electionId, StagedList staged, Map<String, Link> before) {
         List<MatchQuery> open = intake.envelopes(electionId).stream()
                 .filter(envelope -> before.containsKey(envelope.envelopeNo()))
                 .map(MatchQuery::of)

@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseKey;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
-import org.proviso.roll.Staged;
+import org.proviso.roll.StagedList;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
@@ -28,18 +28,18 @@ import org.springframework.transaction.support.TransactionTemplate;
 public class NewerFileService {
 
     private final SnapshotService snapshots;
-    private final TouchedCases touched;
-    private final CaseWatch watch;
-    private final WaitingListStore waiting;
+    private final AffectedCases touched;
+    private final CaseRecheck watch;
+    private final UnconfirmedListStore waiting;
     private final AccessService access;
     private final LedgerService ledger;
     private final TransactionTemplate tried;
 
     NewerFileService(
             SnapshotService snapshots,
-            TouchedCases touched,
-            CaseWatch watch,
-            WaitingListStore waiting,
+            AffectedCases touched,
+            CaseRecheck watch,
+            UnconfirmedListStore waiting,
             AccessService access,
             LedgerService ledger,
             PlatformTransactionManager transactions) {
@@ -55,24 +55,24 @@ public class NewerFileService {
 
     /** Reads a newer file and puts it in use, or lets it wait for a second person. A bad file changes nothing. */
     @Transactional
-    public Brought bring(String electionId, SnapshotKind kind, Path file) {
-        OfficeUser user = access.demand(Act.LOAD_FILES);
-        Staged staged = snapshots.stage(electionId, kind, file);
+    public NewListResult load(String electionId, SnapshotKind kind, Path file) {
+        OfficeUser user = access.demand(Permission.LOAD_FILES);
+        StagedList staged = snapshots.stage(electionId, kind, file);
         return put(electionId, staged, user, false);
     }
 
     /** The lists that wait for a second person. */
     @Transactional(readOnly = true)
-    public List<WaitingList> waiting(String electionId) {
-        access.demand(Act.LOAD_FILES);
+    public List<UnconfirmedList> waiting(String electionId) {
+        access.demand(Permission.LOAD_FILES);
         return waiting.waiting(electionId);
     }
 
     /** Which cases a staged list would change were it in use now; it is tried and taken back, and nothing is written. */
     @Transactional
     public List<CaseDifference> wouldChange(String electionId, int snapshotNo) {
-        OfficeUser user = access.demand(Act.LOAD_FILES);
-        Staged staged = snapshots.staged(electionId, snapshotNo);
+        OfficeUser user = access.demand(Permission.LOAD_FILES);
+        StagedList staged = snapshots.staged(electionId, snapshotNo);
         if (staged.snapshotNo() == staged.inUseNo()) {
             return List.of();
         }
@@ -85,28 +85,28 @@ public class NewerFileService {
 
     /** Confirms a list that somebody else brought and that changes what was decided. */
     @Transactional
-    public Brought confirm(String electionId, int snapshotNo) {
+    public NewListResult confirm(String electionId, int snapshotNo) {
         String broughtBy = waiting.broughtBy(electionId, snapshotNo)
                 .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody."));
-        OfficeUser user = access.demandAnother(Act.LOAD_FILES, List.of(broughtBy));
+        OfficeUser user = access.demandSomebodyElse(Permission.LOAD_FILES, List.of(broughtBy));
         waiting.confirm(electionId, snapshotNo, user.userName());
         return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
     }
 
-    private Brought put(String electionId, Staged staged, OfficeUser user, boolean confirmed) {
+    private NewListResult put(String electionId, StagedList staged, OfficeUser user, boolean confirmed) {
         if (staged.snapshotNo() == staged.inUseNo()) {
-            return new Brought.NothingNew(staged.snapshotNo());
+            return new NewListResult.NothingNew(staged.snapshotNo());
         }
-        Brought brought = tried.execute(attempt -> {
+        NewListResult brought = tried.execute(attempt -> {
             List<CaseDifference> changed = use(electionId, staged, user);
             if (!confirmed && changed.stream().anyMatch(CaseDifference::touchesDecided)) {
                 attempt.setRollbackOnly();
-                return new Brought.WaitsForSecond(staged.snapshotNo(), changed);
+                return new NewListResult.WaitsForSecond(staged.snapshotNo(), changed);
             }
             record(electionId, staged, user, changed);
-            return new Brought.InUse(staged.snapshotNo(), changed);
+            return new NewListResult.InUse(staged.snapshotNo(), changed);
         });
-        if (brought instanceof Brought.WaitsForSecond) {
+        if (brought instanceof NewListResult.WaitsForSecond) {
             waiting.add(electionId, staged.snapshotNo(), user.userName());
             ledger.record(
                     LedgerChain.of(electionId),
@@ -118,13 +118,13 @@ public class NewerFileService {
         return brought;
     }
 
-    private List<CaseDifference> use(String electionId, Staged staged, OfficeUser user) {
+    private List<CaseDifference> use(String electionId, StagedList staged, OfficeUser user) {
         snapshots.use(electionId, staged.kind(), staged.snapshotNo());
         Map<CaseKey, List<String>> because = touched.of(electionId, staged);
         return watch.lookAgain(because.keySet(), user.actor(), because);
     }
 
-    private void record(String electionId, Staged staged, OfficeUser user, List<CaseDifference> changed) {
+    private void record(String electionId, StagedList staged, OfficeUser user, List<CaseDifference> changed) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put(
                 "changed", changed.stream().map(one -> one.key().envelopeNo()).toList());

@@ -22,7 +22,7 @@ class QueueKeeper {
     public void place(CaseChanged changed) {
         queue.place(
                 changed.key(),
-                Place.of(changed.report()),
+                QueuePlace.of(changed.report()),
                 changed.report().outlook().outcome().recommendation());
     }
 

@@ -17,7 +17,7 @@ public record QueueRow(
         String votingLocation,
         List<String> issueReasons,
         CaseState state,
-        Turn turn,
+        QueueReason turn,
         @Nullable LocalDateTime at,
         Recommendation outlook,
         @Nullable String with,

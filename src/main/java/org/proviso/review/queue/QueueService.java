@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
-import org.proviso.review.Outcome;
-import org.proviso.review.SeenCase;
+import org.proviso.review.CaseVersion;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -33,21 +33,21 @@ public class QueueService {
     /** A page of the queue. */
     @Transactional(readOnly = true)
     public List<QueueRow> page(QueueFilter filter, int offset, int limit) {
-        access.demand(Act.SEARCH);
+        access.demand(Permission.SEARCH);
         return queue.page(filter, offset, limit);
     }
 
     /** How many cases a filter leaves. */
     @Transactional(readOnly = true)
     public int count(QueueFilter filter) {
-        access.demand(Act.SEARCH);
+        access.demand(Permission.SEARCH);
         return queue.count(filter);
     }
 
     /** Every voting location that envelopes came from. */
     @Transactional(readOnly = true)
     public List<String> locations(String electionId) {
-        access.demand(Act.SEARCH);
+        access.demand(Permission.SEARCH);
         return queue.locations(electionId);
     }
 
@@ -55,11 +55,11 @@ public class QueueService {
      * Takes the next case for whoever is signed in; empty where none waits. Those passed over are left out. Of two who
      * ask at the same moment each gets a case of their own: the act of taking is a transaction by itself.
      */
-    public Optional<Outcome> takeNext(String electionId, Collection<String> passedOver) {
-        access.demand(Act.PROPOSE);
+    public Optional<CaseActResult> takeNext(String electionId, Collection<String> passedOver) {
+        access.demand(Permission.PROPOSE);
         Set<String> leftOut = new LinkedHashSet<>(passedOver);
         for (int i = 0; i < TRIES; i++) {
-            Optional<SeenCase> first = queue.first(electionId, leftOut);
+            Optional<CaseVersion> first = queue.first(electionId, leftOut);
             if (first.isEmpty()) {
                 return Optional.empty();
             }

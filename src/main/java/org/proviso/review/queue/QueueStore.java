@@ -12,7 +12,7 @@ import org.proviso.core.Code;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
-import org.proviso.review.SeenCase;
+import org.proviso.review.CaseVersion;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -36,7 +36,7 @@ class QueueStore {
     }
 
     /** The first open case that needs an office hand, leaving out those passed over and those that wait for an answer. */
-    Optional<SeenCase> first(String electionId, Collection<String> passedOver) {
+    Optional<CaseVersion> first(String electionId, Collection<String> passedOver) {
         return jdbc.sql("""
                         select c.envelope_no, c.version from envelope_case c
                         where c.election_id = :election and c.state = 'open' and c.queue_rank <= :last
@@ -45,10 +45,10 @@ class QueueStore {
                                 and r.envelope_no = c.envelope_no and r.found is null)
                         order by c.election_id, c.state, c.queue_rank, c.queue_at, c.envelope_no limit 1""")
                 .param("election", electionId)
-                .param("last", Turn.IN_TURN.rank())
+                .param("last", QueueReason.IN_TURN.rank())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)
                 .query((row, number) ->
-                        new SeenCase(new CaseKey(electionId, row.getString("envelope_no")), row.getInt("version")))
+                        new CaseVersion(new CaseKey(electionId, row.getString("envelope_no")), row.getInt("version")))
                 .optional();
     }
 
@@ -91,16 +91,16 @@ class QueueStore {
                 .list();
     }
 
-    void place(CaseKey key, Place place, Recommendation outlook) {
+    void place(CaseKey key, QueuePlace place, Recommendation outlook) {
         jdbc.sql("""
                         update envelope_case set queue_at = ?, outlook = ?, queue_rank = case
                             when queue_rank = ? and ? = ? and state in ('open', 'in_review') then queue_rank else ? end
                         where election_id = ? and envelope_no = ?""")
                 .params(place.at() == null ? LAST : place.at(), outlook.code())
                 .params(
-                        Turn.CHANGED.rank(),
+                        QueueReason.CHANGED.rank(),
                         place.turn().rank(),
-                        Turn.IN_TURN.rank(),
+                        QueueReason.IN_TURN.rank(),
                         place.turn().rank())
                 .params(key.electionId(), key.envelopeNo())
                 .update();
@@ -111,7 +111,7 @@ class QueueStore {
         jdbc.sql("""
                         update envelope_case set queue_rank = ?
                         where election_id = ? and envelope_no = ? and queue_rank = ?""")
-                .params(Turn.CHANGED.rank(), key.electionId(), key.envelopeNo(), Turn.IN_TURN.rank())
+                .params(QueueReason.CHANGED.rank(), key.electionId(), key.envelopeNo(), QueueReason.IN_TURN.rank())
                 .update();
     }
 
@@ -157,7 +157,7 @@ class QueueStore {
                 row.getString("voting_location"),
                 reasons.isEmpty() ? List.of() : List.of(reasons.split(";")),
                 Code.find(CaseState.class, row.getString("state")).orElseThrow(),
-                Turn.of(row.getInt("queue_rank")),
+                QueueReason.of(row.getInt("queue_rank")),
                 at.equals(LAST) ? null : at,
                 Code.find(Recommendation.class, row.getString("outlook")).orElseThrow(),
                 row.getString("full_name"),

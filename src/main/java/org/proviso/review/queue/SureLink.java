@@ -2,7 +2,7 @@ package org.proviso.review.queue;
 
 import java.util.List;
 import org.proviso.core.PersonName;
-import org.proviso.review.SeenCase;
+import org.proviso.review.CaseVersion;
 
 /** A link that the match is sure of and nobody confirmed: the name on the envelope, the record's id, the evidence. */
-public record SureLink(SeenCase seen, PersonName name, String voterId, double probability, List<String> evidence) {}
+public record SureLink(CaseVersion seen, PersonName name, String voterId, double probability, List<String> evidence) {}

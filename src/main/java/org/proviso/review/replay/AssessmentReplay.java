@@ -30,9 +30,10 @@ public class AssessmentReplay {
      * minutes: what is added meanwhile may be seen or not.
      */
     @Transactional(propagation = Propagation.NOT_SUPPORTED)
-    public ReplayVerdict of(String electionId) {
+    public ReplayVerdict replay(String electionId) {
         ReplayCount count = new ReplayCount();
-        RulesAsKept kept = new RulesAsKept(hash -> rules.book(electionId, hash).pack());
+        StoredRulesCache kept =
+                new StoredRulesCache(hash -> rules.book(electionId, hash).pack());
         List<String> page = assessments.envelopesAfter(electionId, "", PAGE);
         while (!page.isEmpty()) {
             String last = page.get(page.size() - 1);
@@ -45,7 +46,7 @@ public class AssessmentReplay {
     }
 
     /** What is wrong with it; empty where nothing is. */
-    private static String check(StoredAssessment stored, RulesAsKept rules) {
+    private static String check(StoredAssessment stored, StoredRulesCache rules) {
         try {
             if (!stored.origins().areOfThisEngine()) {
                 return stored.origins().areSaidBy(stored.content())
@@ -53,7 +54,7 @@ public class AssessmentReplay {
                         : "its content says it was made from something else than its row";
             }
             KeptAssessment kept = stored.kept();
-            return kept.unlike(kept.again(rules.of(kept.packHash())));
+            return kept.difference(kept.assessAgain(rules.of(kept.packHash())));
         } catch (RuntimeException e) {
             // Whatever somebody wrote into a row, it is a difference to name and no end of the comparison.
             return "it cannot be made again: " + e.getMessage();

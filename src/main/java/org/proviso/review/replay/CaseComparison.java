@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.review.replay.CaseReplayStore.CaseRow;
-import org.proviso.review.replay.CaseTrail.Voter;
+import org.proviso.review.replay.CaseTrail.TrailVoter;
 
 /** Compares the rows of one case with its trail in the ledger, and says what differs. */
-record CaseComparison(HiddenWords words, Differences differences) {
+record CaseComparison(SaltedTextCheck words, DifferenceCounter differences) {
 
     /** Where the case stands, who has it and of whom it is. */
     void compare(CaseRow row, CaseTrail trail) {
@@ -41,20 +41,20 @@ record CaseComparison(HiddenWords words, Differences differences) {
         }
     }
 
-    private boolean isOf(CaseRow row, Optional<Voter> voter) {
+    private boolean isOf(CaseRow row, Optional<TrailVoter> voter) {
         String person = row.personId();
         return voter.map(found -> person != null && isOf(row.voterId(), person, found))
                 .orElse(person == null);
     }
 
-    private boolean isOf(@Nullable String voterId, String personId, Voter voter) {
+    private boolean isOf(@Nullable String voterId, String personId, TrailVoter voter) {
         return voter.hash().isEmpty()
                 ? personId.equals("envelope:" + voter.envelopeNo())
                 : voterId != null && words.hides(voter.envelopeNo(), voter.hash(), voterId);
     }
 
     /** What was done to it, row by row. */
-    void compare(String envelope, CaseTable table, List<Map<String, String>> there, List<SaidRow> said) {
+    void compare(String envelope, CaseTable table, List<Map<String, String>> there, List<ExpectedRow> said) {
         if (there.size() != said.size()) {
             differ(
                     envelope,
@@ -64,7 +64,7 @@ record CaseComparison(HiddenWords words, Differences differences) {
         }
         for (int i = 0; i < said.size(); i++) {
             for (CaseColumn column : table.columns()) {
-                SaidRow row = said.get(i);
+                ExpectedRow row = said.get(i);
                 if (!words.fits(envelope, column, row.in(column), there.get(i).get(column.name()))) {
                     differ(
                             envelope,

@@ -6,10 +6,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
 import org.proviso.intake.IntakeService;
-import org.proviso.ledger.Compared;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.proviso.review.replay.CaseReplayStore.CaseRow;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
@@ -39,11 +39,11 @@ public class CaseReplay {
 
     /** Tables and ledger are seen as of one moment, so that people may go on working meanwhile. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public Compared of(String electionId) {
-        Differences differences = new Differences();
+    public TableComparison replay(String electionId) {
+        DifferenceCounter differences = new DifferenceCounter();
         CaseTrails trails = new CaseTrails(differences);
         ledger.follow(LedgerChain.of(electionId), trails::follow);
-        HiddenWords words = new HiddenWords(envelope -> intake.salt(electionId, envelope), this::pseudonym);
+        SaltedTextCheck words = new SaltedTextCheck(envelope -> intake.salt(electionId, envelope), this::pseudonym);
         CaseComparison comparison = new CaseComparison(words, differences);
         Set<String> withoutCase = new TreeSet<>(trails.envelopes());
         long cases = 0;
@@ -63,7 +63,7 @@ public class CaseReplay {
         store.matchedAfterSettled(electionId)
                 .forEach(envelope ->
                         comparison.differ(envelope, "it was matched anew after a person settled its voter."));
-        return differences.among(cases, "cases");
+        return differences.result(cases, "cases");
     }
 
     private void compare(String electionId, List<CaseRow> page, CaseTrails trails, CaseComparison comparison) {
@@ -84,6 +84,6 @@ public class CaseReplay {
     }
 
     private String pseudonym(String userName) {
-        return access.whoIs(userName).map(user -> user.actor().pseudonym()).orElse("");
+        return access.user(userName).map(user -> user.actor().pseudonym()).orElse("");
     }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
-import org.proviso.review.CaseStep;
+import org.proviso.review.CaseTransition;
 
 /** One case as the entries of the ledger say it should be. Not thread-safe. */
 final class CaseTrail {
@@ -17,13 +17,13 @@ final class CaseTrail {
      * The voter that a case was found to be of: a record of the roll, whose id is hidden under the salt of the envelope
      * first linked to it, or (no hash) the person of an envelope whose voter is not on the roll.
      */
-    record Voter(String envelopeNo, String hash) {}
+    record TrailVoter(String envelopeNo, String hash) {}
 
-    private final Map<CaseTable, List<SaidRow>> rows = new EnumMap<>(CaseTable.class);
+    private final Map<CaseTable, List<ExpectedRow>> rows = new EnumMap<>(CaseTable.class);
     private CaseState state;
     private int changes;
     private String takenBy = "";
-    private Optional<Voter> voter = Optional.empty();
+    private Optional<TrailVoter> voter = Optional.empty();
 
     CaseTrail(CaseState state) {
         this.state = state;
@@ -43,16 +43,16 @@ final class CaseTrail {
         return takenBy;
     }
 
-    Optional<Voter> voter() {
+    Optional<TrailVoter> voter() {
         return voter;
     }
 
-    List<SaidRow> rows(CaseTable table) {
+    List<ExpectedRow> rows(CaseTable table) {
         return rows.getOrDefault(table, List.of());
     }
 
-    Optional<SaidRow> newest(CaseTable table) {
-        List<SaidRow> all = rows(table);
+    Optional<ExpectedRow> newest(CaseTable table) {
+        List<ExpectedRow> all = rows(table);
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
     }
 
@@ -63,17 +63,17 @@ final class CaseTrail {
                 .isPresent();
     }
 
-    void add(CaseTable table, SaidRow row) {
+    void add(CaseTable table, ExpectedRow row) {
         rows.computeIfAbsent(table, any -> new ArrayList<>()).add(row);
     }
 
-    void settle(Voter found) {
+    void settle(TrailVoter found) {
         voter = Optional.of(found);
     }
 
     /** Follows an act that leads on; false where it leads nowhere. */
     boolean follow(CaseAct act, String with) {
-        if (CaseGraph.step(state, act) instanceof CaseStep.To to) {
+        if (CaseGraph.step(state, act) instanceof CaseTransition.To to) {
             state = to.state();
             takenBy = with;
             changes++;

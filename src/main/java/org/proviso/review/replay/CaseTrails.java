@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.ledger.Differences;
+import org.proviso.ledger.DifferenceCounter;
 import org.proviso.review.CaseState;
 
 /**
@@ -19,10 +19,10 @@ final class CaseTrails {
     private final Map<String, CaseTrail> trails = new TreeMap<>();
     private final Set<String> waitedForKeying = new TreeSet<>();
     private final Set<String> received = new TreeSet<>();
-    private final Differences differences;
+    private final DifferenceCounter differences;
     private long loaded;
 
-    CaseTrails(Differences differences) {
+    CaseTrails(DifferenceCounter differences) {
         this.differences = differences;
     }
 
@@ -53,12 +53,12 @@ final class CaseTrails {
             received.add(entry.subject());
             trails.put(entry.subject(), new CaseTrail(CaseState.RECEIVED));
         } else {
-            Optional<CaseEntry> known = CaseEntry.of(entry.act());
+            Optional<CaseLedgerEntry> known = CaseLedgerEntry.of(entry.act());
             known.ifPresent(act -> apply(act, entry));
         }
     }
 
-    private void apply(CaseEntry act, LedgerEntry entry) {
+    private void apply(CaseLedgerEntry act, LedgerEntry entry) {
         CaseTrail trail = of(entry.subject());
         CaseState before = trail.state();
         if (!act.apply(trail, entry, this)) {

@@ -5,8 +5,8 @@ import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.core.Code;
-import org.proviso.core.adjudication.kept.Origins;
-import org.proviso.core.adjudication.kept.Way;
+import org.proviso.core.adjudication.kept.AssessmentKind;
+import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -44,8 +44,8 @@ public class KeptAssessmentStore {
         return new StoredAssessment(
                 row.getString("envelope_no"),
                 row.getInt("assessment_no"),
-                new Origins(
-                        Code.find(Way.class, row.getString("way")).orElseThrow(),
+                new AssessmentOrigins(
+                        Code.find(AssessmentKind.class, row.getString("way")).orElseThrow(),
                         row.getString("facts"),
                         row.getObject("as_of", LocalDateTime.class),
                         row.getString("pack_hash"),

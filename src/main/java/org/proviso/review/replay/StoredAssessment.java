@@ -2,15 +2,15 @@ package org.proviso.review.replay;
 
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.proviso.core.adjudication.kept.KeptAssessment;
-import org.proviso.core.adjudication.kept.Origins;
-import org.proviso.review.CodeList;
+import org.proviso.review.CodeListColumn;
 
 /** One way of one assessment of a case as its row has it; the words of an older version may be unknown to this one. */
 public record StoredAssessment(
         String envelopeNo,
         int number,
-        Origins origins,
+        AssessmentOrigins origins,
         String recommendation,
         String reasons,
         boolean heldApart,
@@ -25,7 +25,7 @@ public record StoredAssessment(
                 origins.packHash(),
                 origins.engineVersion(),
                 Code.find(Recommendation.class, recommendation).orElseThrow(),
-                CodeList.reasons(reasons),
+                CodeListColumn.reasons(reasons),
                 heldApart,
                 content);
     }

@@ -9,29 +9,29 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.review.CaseKey;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.ui.desk.CasePage;
-import org.proviso.review.ui.desk.Desk;
-import org.proviso.review.ui.desk.ReviewActs;
+import org.proviso.review.ui.desk.CasePageContext;
+import org.proviso.review.ui.desk.ReviewServices;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The case of one envelope, in three parts: what it says, what the records say, what the law asks. */
 @Route(value = "review/case", layout = OfficeFrame.class)
 @PermitAll
-class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle, Desk.After {
+class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle, CasePageContext.AfterAct {
 
     private final CaseFileService files;
-    private final ReviewActs acts;
+    private final ReviewServices acts;
     private final ReviewShift shift;
-    private final Workplace workplace;
+    private final WorkingElection workplace;
     private String number = "";
 
-    CaseView(CaseFileService files, ReviewActs acts, ReviewShift shift, Workplace workplace) {
+    CaseView(CaseFileService files, ReviewServices acts, ReviewShift shift, WorkingElection workplace) {
         this.files = files;
         this.acts = acts;
         this.shift = shift;
@@ -81,10 +81,10 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     }
 
     private CasePage show() {
-        boolean reviews = acts.access().may(Act.PROPOSE);
+        boolean reviews = acts.access().isPermitted(Permission.PROPOSE);
         CaseFile file = files.open(new CaseKey(workplace.electionId(), number))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
-        Desk desk = new Desk(file, acts, this, !reviews);
+        CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
         CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk, back());
         getContent().removeAll();
         getContent().add(page);

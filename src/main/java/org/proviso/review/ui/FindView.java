@@ -13,14 +13,14 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.Voter;
+import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
-import org.proviso.review.find.Found;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What was found for what somebody typed: envelopes, and voters with their envelopes. */
 @Route(value = "find", layout = OfficeFrame.class)
@@ -29,9 +29,9 @@ import org.proviso.ui.frame.Workplace;
 class FindView extends Composite<Div> implements BeforeEnterObserver {
 
     private final FindService find;
-    private final Workplace workplace;
+    private final WorkingElection workplace;
 
-    FindView(FindService find, Workplace workplace) {
+    FindView(FindService find, WorkingElection workplace) {
         this.find = find;
         this.workplace = workplace;
         getContent().addClassName("sheet");
@@ -52,7 +52,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
                                     + " Open this page again then."));
             return;
         }
-        Found found = find.find(workplace.electionId(), typed);
+        FindResult found = find.find(workplace.electionId(), typed);
         getContent().add(new PageHead("Find", lead(typed, found)));
         if (!found.envelopes().isEmpty()) {
             getContent().add(new H2("Envelopes"), envelopes(found.envelopes()));
@@ -68,7 +68,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         }
     }
 
-    private static String lead(String typed, Found found) {
+    private static String lead(String typed, FindResult found) {
         if (found.isNothing()) {
             return typed.isBlank() ? "" : "Nothing fits \u201C" + typed + "\u201D.";
         }
@@ -80,9 +80,9 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
                 + (many ? " These are the first ones: add the given name." : "");
     }
 
-    private static PlainTable envelopes(List<Found.FoundEnvelope> envelopes) {
+    private static PlainTable envelopes(List<FindResult.EnvelopeHit> envelopes) {
         PlainTable table = new PlainTable("Envelopes", "Envelope", "Receipt", "Name on it", "Voting location", "State");
-        for (Found.FoundEnvelope one : envelopes) {
+        for (FindResult.EnvelopeHit one : envelopes) {
             table.row(List.<Component>of(
                     number(one.envelopeNo()),
                     new Span(one.receiptNo()),
@@ -93,9 +93,9 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         return table;
     }
 
-    private static PlainTable voters(List<Found.FoundVoter> voters) {
+    private static PlainTable voters(List<FindResult.VoterHit> voters) {
         PlainTable table = new PlainTable("Voters", "Voter", "Id", "Born", "Lives at", "Envelopes");
-        for (Found.FoundVoter one : voters) {
+        for (FindResult.VoterHit one : voters) {
             Voter voter = one.voter();
             Div numbers = new Div();
             one.envelopeNos().forEach(number -> numbers.add(number(number), new Span(" ")));

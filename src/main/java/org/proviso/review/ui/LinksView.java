@@ -9,19 +9,19 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
-import org.proviso.core.adjudication.explain.Likeness;
+import org.proviso.core.adjudication.explain.MatchWords;
 import org.proviso.review.acts.LinkService;
+import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.queue.SureLink;
-import org.proviso.review.queue.WaitingService;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
-import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.Asking;
+import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** Links that the match is sure of, in a list with their evidence, to be confirmed together; each is recorded. */
@@ -33,12 +33,12 @@ class LinksView extends Composite<Div> {
     /** As many as can be read through with care at one sitting. */
     private static final int TOGETHER = 20;
 
-    private final WaitingService waiting;
+    private final SecondReviewQueueService waiting;
     private final LinkService links;
     private final ReviewShift shift;
     private final String electionId;
 
-    LinksView(WaitingService waiting, LinkService links, ReviewShift shift, Workplace workplace) {
+    LinksView(SecondReviewQueueService waiting, LinkService links, ReviewShift shift, WorkingElection workplace) {
         this.waiting = waiting;
         this.links = links;
         this.shift = shift;
@@ -55,7 +55,7 @@ class LinksView extends Composite<Div> {
                         + " each is recorded by itself.");
         head.beside(shift.button());
         getContent().removeAll();
-        getContent().add(head, new ReviewLinks());
+        getContent().add(head, new ReviewNavigation());
         if (sure.isEmpty()) {
             getContent()
                     .add(new Paragraph("No link waits here. Links that the match is sure of come with a newly loaded"
@@ -77,21 +77,21 @@ class LinksView extends Composite<Div> {
                     Links.link(number, "review/case/" + number),
                     new Span(one.name().listed()),
                     new Span(one.voterId()),
-                    new Span(Likeness.words(one.probability())),
+                    new Span(MatchWords.words(one.probability())),
                     new Span(String.join(" ", one.evidence()))));
         }
         return table;
     }
 
-    private Asking ask(List<SureLink> sure) {
-        Asking[] asking = new Asking[1];
-        asking[0] = new Asking("Confirm " + UsDates.count(sure.size(), "link"), "Confirm them", () -> {
+    private ActDialog ask(List<SureLink> sure) {
+        ActDialog[] asking = new ActDialog[1];
+        asking[0] = new ActDialog("Confirm " + UsDates.count(sure.size(), "link"), "Confirm them", () -> {
             try {
                 links.confirmTogether(sure.stream().map(SureLink::seen).toList());
             } catch (OptimisticLockingFailureException | IllegalArgumentException e) {
                 return asking[0].refuse("None was confirmed. " + e.getMessage());
             }
-            Said.done(UsDates.count(sure.size(), "link") + " confirmed, each recorded by itself.");
+            MessageLine.done(UsDates.count(sure.size(), "link") + " confirmed, each recorded by itself.");
             show();
             return true;
         });

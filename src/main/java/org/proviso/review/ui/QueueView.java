@@ -14,20 +14,20 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 import org.proviso.review.queue.QueueFilter;
+import org.proviso.review.queue.QueueReason;
 import org.proviso.review.queue.QueueRow;
 import org.proviso.review.queue.QueueService;
-import org.proviso.review.queue.Turn;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** What waits for a reviewer, in the order of urgency. */
 @Route(value = "review", layout = OfficeFrame.class)
@@ -45,7 +45,7 @@ class QueueView extends Composite<Div> {
     private final RowGrid<QueueRow> rows;
     private final PageHead head = new PageHead("Review", "");
 
-    QueueView(QueueService queue, AccessService access, ReviewShift shift, Workplace workplace) {
+    QueueView(QueueService queue, AccessService access, ReviewShift shift, WorkingElection workplace) {
         this.queue = queue;
         this.election = workplace.election().orElseThrow(org.proviso.ui.frame.NoElectionException::new);
         this.userName = access.signedIn().userName();
@@ -55,7 +55,7 @@ class QueueView extends Composite<Div> {
                         + " reader or the decider.");
         columns();
         getContent().addClassNames("sheet", "queue");
-        getContent().add(head.beside(shift.button().first()), new ReviewLinks(), filters(), rows);
+        getContent().add(head.beside(shift.button().first()), new ReviewNavigation(), filters(), rows);
         show();
     }
 
@@ -96,7 +96,7 @@ class QueueView extends Composite<Div> {
         rows.words(
                 "Issued because",
                 "12rem",
-                row -> row.issueReasons().stream().map(Words::code).collect(Collectors.joining(", ")));
+                row -> row.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", ")));
         rows.words(
                 "Voting location", "11rem", row -> row.votingLocation().isEmpty() ? "by mail" : row.votingLocation());
         rows.words("State", "14rem", this::stands);
@@ -104,10 +104,10 @@ class QueueView extends Composite<Div> {
 
     private static Component turn(QueueRow row) {
         LocalDateTime at = row.at();
-        boolean cure = row.turn() == Turn.CURE || row.turn() == Turn.VOTER;
+        boolean cure = row.turn() == QueueReason.CURE || row.turn() == QueueReason.VOTER;
         String until = at == null ? "" : cure ? ", until " + UsDates.near(at) : ", cast " + UsDates.near(at);
         Span words = new Span(row.turn().words() + until);
-        words.setClassName("waits", row.turn() == Turn.CURE || row.turn() == Turn.CHANGED);
+        words.setClassName("waits", row.turn() == QueueReason.CURE || row.turn() == QueueReason.CHANGED);
         return words;
     }
 

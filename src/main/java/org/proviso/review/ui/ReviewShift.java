@@ -7,13 +7,13 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
-import org.proviso.review.Outcome;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.QueueService;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** One reviewer at work: takes the next case, and remembers which were put aside, so that they do not come at once again. */
 @SpringComponent
@@ -24,10 +24,10 @@ class ReviewShift {
 
     private final QueueService queue;
     private final CaseFileService files;
-    private final Workplace workplace;
+    private final WorkingElection workplace;
     private final Deque<String> putAside = new ArrayDeque<>();
 
-    ReviewShift(QueueService queue, CaseFileService files, Workplace workplace) {
+    ReviewShift(QueueService queue, CaseFileService files, WorkingElection workplace) {
         this.queue = queue;
         this.files = files;
         this.workplace = workplace;
@@ -41,27 +41,27 @@ class ReviewShift {
     /** The same from a page on which something stays behind, which is said. */
     ActButton button(String staysBehind) {
         return new ActButton("Take the next", "N").does(() -> {
-            Said.done(staysBehind);
+            MessageLine.done(staysBehind);
             goOn();
         });
     }
 
     private void goOn() {
-        String said = Said.words();
+        String said = MessageLine.words();
         takeNext();
-        Said.after(said);
+        MessageLine.after(said);
     }
 
     /** Takes the next case and opens it; where none waits, the queue says so. */
     void takeNext() {
-        Optional<Outcome> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
+        Optional<CaseActResult> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
         if (taken.isEmpty()) {
-            Said.done("Nothing waits for a reviewer now.");
+            MessageLine.done("Nothing waits for a reviewer now.");
             UI.getCurrent().navigate(QueueView.class);
-        } else if (taken.get() instanceof Outcome.Refused refused) {
-            Said.refused(refused.words());
+        } else if (taken.get() instanceof CaseActResult.Refused refused) {
+            MessageLine.refused(refused.words());
         } else {
-            open(((Outcome.Accepted) taken.get()).now().key());
+            open(((CaseActResult.Accepted) taken.get()).now().key());
         }
     }
 

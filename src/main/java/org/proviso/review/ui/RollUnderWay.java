@@ -16,9 +16,9 @@ class RollUnderWay implements WorkUnderWay {
     }
 
     @Override
-    public Optional<Words> words() {
+    public Optional<Message> words() {
         return lookup.isReading()
-                ? Optional.of(new Words("The roll is being indexed; candidates follow.", ""))
+                ? Optional.of(new Message("The roll is being indexed; candidates follow.", ""))
                 : Optional.empty();
     }
 }

@@ -11,21 +11,21 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
-import org.proviso.review.Outcome;
-import org.proviso.review.SeenCase;
+import org.proviso.review.CaseVersion;
 import org.proviso.review.acts.AnswerService;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
-import org.proviso.ui.field.SeenMark;
+import org.proviso.ui.field.CaseVersionMark;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** The signature of one case at full size, beside all those on file. */
@@ -35,10 +35,10 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
 
     private final CaseFileService files;
     private final AnswerService answers;
-    private final Workplace workplace;
+    private final WorkingElection workplace;
     private String number = "";
 
-    SignatureView(CaseFileService files, AnswerService answers, Workplace workplace) {
+    SignatureView(CaseFileService files, AnswerService answers, WorkingElection workplace) {
         this.files = files;
         this.answers = answers;
         this.workplace = workplace;
@@ -66,8 +66,8 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
         getContent()
                 .add(
                         head,
-                        new SignatureDesk(
-                                new SeenCase(key, file.now().version()),
+                        new SignatureComparisonPart(
+                                new CaseVersion(key, file.now().version()),
                                 file.around().pictures(),
                                 file.holding().yours() ? Optional.of(this::say) : Optional.empty()),
                         new Paragraph(standing(file)));
@@ -78,26 +78,28 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
         if (!file.holding().yours()) {
             return "You look only: a word on it is for whoever has the case.";
         }
-        Comparison seen = file.report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
-        return seen == null || seen == Comparison.NOT_YET ? "Nobody has compared it yet." : "It was looked at before.";
+        SignatureComparisonFact seen = file.report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        return seen == null || seen == SignatureComparisonFact.NOT_YET
+                ? "Nobody has compared it yet."
+                : "It was looked at before.";
     }
 
-    private void say(String pressed, SignatureLook look) {
-        if (!new SeenMark(number, look.version()).is(pressed)) {
-            Said.refused("The case changed as you pressed. Nothing was done; look at it and press again.");
+    private void say(String pressed, SignatureComparison look) {
+        if (!new CaseVersionMark(number, look.version()).is(pressed)) {
+            MessageLine.refused("The case changed as you pressed. Nothing was done; look at it and press again.");
             return;
         }
         try {
-            Outcome outcome = answers.signature(look);
-            if (outcome instanceof Outcome.Refused refused) {
-                Said.refused(refused.words());
+            CaseActResult outcome = answers.recordSignatureComparison(look);
+            if (outcome instanceof CaseActResult.Refused refused) {
+                MessageLine.refused(refused.words());
                 return;
             }
         } catch (OptimisticLockingFailureException e) {
-            Said.refused("Nothing was recorded. " + e.getMessage());
+            MessageLine.refused("Nothing was recorded. " + e.getMessage());
             return;
         }
-        Said.done("Envelope " + number + ": what you saw is recorded.");
+        MessageLine.done("Envelope " + number + ": what you saw is recorded.");
         UI.getCurrent().navigate(CaseView.class, number);
     }
 }

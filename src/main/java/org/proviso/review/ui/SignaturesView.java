@@ -8,22 +8,22 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.intake.ImageService;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
+import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
-import org.proviso.review.SeenCase;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.LinkService;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
-import org.proviso.review.queue.SignatureTurn;
-import org.proviso.review.queue.WaitingService;
+import org.proviso.review.queue.SecondReviewQueueService;
+import org.proviso.review.queue.SignatureToCompare;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.Said;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.SeenMark;
+import org.proviso.ui.field.CaseVersionMark;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
@@ -35,7 +35,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 @PermitAll
 class SignaturesView extends Composite<Div> {
 
-    private final WaitingService waiting;
+    private final SecondReviewQueueService waiting;
     private final ImageService images;
     private final LinkService links;
     private final CaseService cases;
@@ -44,12 +44,12 @@ class SignaturesView extends Composite<Div> {
     private String after = "";
 
     SignaturesView(
-            WaitingService waiting,
+            SecondReviewQueueService waiting,
             ImageService images,
             LinkService links,
             CaseService cases,
             AnswerService answers,
-            Workplace workplace) {
+            WorkingElection workplace) {
         this.waiting = waiting;
         this.images = images;
         this.links = links;
@@ -63,13 +63,13 @@ class SignaturesView extends Composite<Div> {
     private void show() {
         PageHead head = new PageHead(
                 "Signatures", "Whose they are is not shown. Like characteristics with any one on file are enough.");
-        Optional<SignatureTurn> turn = waiting.signature(electionId, after);
+        Optional<SignatureToCompare> turn = waiting.signature(electionId, after);
         getContent().removeAll();
         getContent().add(head);
         if (turn.isEmpty()) {
             getContent()
                     .add(
-                            new ReviewLinks(),
+                            new ReviewNavigation(),
                             new Paragraph(
                                     after.isEmpty()
                                             ? "No signature waits for you. They come here when envelopes with a picture of"
@@ -77,53 +77,53 @@ class SignaturesView extends Composite<Div> {
                                             : "That was the last one that waits for you."));
             return;
         }
-        SeenCase seen = turn.get().seen();
+        CaseVersion seen = turn.get().seen();
         int onFile = links.link(seen.key())
                 .flatMap(link -> Optional.ofNullable(link.voterId()))
                 .map(voter -> images.exemplars(electionId, voter).size())
                 .orElse(0);
         head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
         getContent()
-                .add(new SignatureDesk(
+                .add(new SignatureComparisonPart(
                         seen,
                         new CaseFile.Pictures(true, onFile),
                         Optional.of((pressed, look) -> say(pressed, look, turn.get()))));
         head.focusTitle();
     }
 
-    private void goOn(SeenCase seen) {
+    private void goOn(CaseVersion seen) {
         after = seen.key().envelopeNo();
         show();
     }
 
-    private void say(String pressed, SignatureLook look, SignatureTurn turn) {
-        SeenCase seen = turn.seen();
-        if (!new SeenMark(seen.key().envelopeNo(), seen.version()).is(pressed)) {
-            Said.refused("Another signature came. Nothing was done; look at it and press again.");
+    private void say(String pressed, SignatureComparison look, SignatureToCompare turn) {
+        CaseVersion seen = turn.seen();
+        if (!new CaseVersionMark(seen.key().envelopeNo(), seen.version()).is(pressed)) {
+            MessageLine.refused("Another signature came. Nothing was done; look at it and press again.");
             return;
         }
         try {
-            Outcome outcome = turn.toTake() ? takenAndBack(look) : answers.signature(look);
-            if (outcome instanceof Outcome.Refused refused) {
-                Said.refused(refused.words());
+            CaseActResult outcome = turn.toTake() ? takenAndBack(look) : answers.recordSignatureComparison(look);
+            if (outcome instanceof CaseActResult.Refused refused) {
+                MessageLine.refused(refused.words());
                 return;
             }
-            Said.done("What you saw is recorded.");
+            MessageLine.done("What you saw is recorded.");
         } catch (OptimisticLockingFailureException e) {
-            Said.refused("Nothing was recorded: somebody else took it meanwhile. Here is the next one.");
+            MessageLine.refused("Nothing was recorded: somebody else took it meanwhile. Here is the next one.");
         }
         goOn(seen);
     }
 
     /** A first look is part of a case: it is taken for the look, and given back for whoever reviews it. */
-    private Outcome takenAndBack(SignatureLook look) {
-        Outcome taken = cases.take(look.key(), look.version());
-        if (!(taken instanceof Outcome.Accepted accepted)) {
+    private CaseActResult takenAndBack(SignatureComparison look) {
+        CaseActResult taken = cases.take(look.key(), look.version());
+        if (!(taken instanceof CaseActResult.Accepted accepted)) {
             return taken;
         }
-        Outcome seen =
-                answers.signature(new SignatureLook(look.key(), accepted.now().version(), look.seen(), look.note()));
-        EnvelopeCase now = seen instanceof Outcome.Accepted recorded ? recorded.now() : accepted.now();
+        CaseActResult seen = answers.recordSignatureComparison(
+                new SignatureComparison(look.key(), accepted.now().version(), look.seen(), look.note()));
+        EnvelopeCase now = seen instanceof CaseActResult.Accepted recorded ? recorded.now() : accepted.now();
         cases.giveBack(now.key(), now.version());
         return seen;
     }

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.proviso.access.ClientAddress;
-import org.proviso.status.LookedUp;
-import org.proviso.status.OfficeFacts;
+import org.proviso.status.LookupPageInfo;
+import org.proviso.status.LookupResult;
 import org.proviso.status.StatusService;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -29,9 +29,9 @@ class StatusController {
 
     private final StatusService status;
     private final LookUpGuard guard;
-    private final OwnAnswers answers;
+    private final VoterAnswerWriter answers;
 
-    StatusController(StatusService status, LookUpGuard guard, OwnAnswers answers) {
+    StatusController(StatusService status, LookUpGuard guard, VoterAnswerWriter answers) {
         this.status = status;
         this.guard = guard;
         this.answers = answers;
@@ -61,16 +61,16 @@ class StatusController {
             response.setHeader(HttpHeaders.RETRY_AFTER, String.valueOf(60 * minutes.getAsLong()));
             return page("status/wait", HttpStatus.TOO_MANY_REQUESTS, form).addObject("minutes", minutes.getAsLong());
         }
-        LookedUp own = status.lookUp(form.receipt(), born.get());
-        return own instanceof LookedUp.Found found
+        LookupResult own = status.lookUp(form.receipt(), born.get());
+        return own instanceof LookupResult.Found found
                 ? page("status/answer", HttpStatus.OK, form)
                         .addObject("own", answers.of(found, form.receipt(), language))
-                : form(form).addObject("nothing", true).addObject("slip", slip((LookedUp.NothingFits) own));
+                : form(form).addObject("nothing", true).addObject("slip", slip((LookupResult.NothingFits) own));
     }
 
     /** The ending of the key under which the page says what is wrong with the number itself; empty where nothing is. */
-    private String slip(LookedUp.NothingFits nothing) {
-        boolean always = status.office().map(OfficeFacts::always).orElse(false);
+    private String slip(LookupResult.NothingFits nothing) {
+        boolean always = status.office().map(LookupPageInfo::always).orElse(false);
         return nothing.slip() == null ? "" : nothing.slip().code() + (always ? "" : ".newest");
     }
 

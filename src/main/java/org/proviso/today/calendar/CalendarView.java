@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.files.CalendarFile;
@@ -25,7 +25,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
-import org.proviso.ui.frame.Workplace;
+import org.proviso.ui.frame.WorkingElection;
 
 /** The deadlines of the election, the earliest first: which have passed, which come next, and which wait for an act. */
 @Route(value = "calendar", layout = OfficeFrame.class)
@@ -33,8 +33,8 @@ import org.proviso.ui.frame.Workplace;
 @PermitAll
 public final class CalendarView extends Composite<Div> {
 
-    CalendarView(ElectionDates dates, AccessService access, Workplace workplace) {
-        access.demand(Act.READ_FIGURES);
+    CalendarView(ElectionDates dates, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.READ_FIGURES);
         ElectionLine election = workplace.election().orElseThrow();
         DeadlineBook book = dates.book(election.id());
         LocalDateTime now = workplace.now();

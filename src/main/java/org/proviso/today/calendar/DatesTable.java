@@ -8,7 +8,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.DeadlineList;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
@@ -69,7 +69,7 @@ final class DatesTable extends Composite<PlainTable> {
     }
 
     /** Where the rule is written; what nobody has read is marked, since no vote may fall on it. */
-    static Component source(Given given) {
+    static Component source(ResolvedRule given) {
         Span source = new Span(given.isKnown() ? given.reference().words() : "Nobody could source it.");
         source.setClassName("waits", !given.isFirm());
         return source;

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
@@ -26,7 +26,7 @@ class ElectionDates {
     DeadlineBook book(String electionId) {
         DeadlineBook book = rules.book(electionId);
         return meeting(electionId)
-                .map(meeting -> book.with(Anchor.BOARD_MEETING, meeting))
+                .map(meeting -> book.with(DeadlineAnchor.BOARD_MEETING, meeting))
                 .orElse(book);
     }
 

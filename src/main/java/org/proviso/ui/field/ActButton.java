@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A button for an act of the office, with the key that presses it. An act on a case hands over the case and version
- * that stood on the screen when it was pressed ({@link SeenMark}), so that pressing twice never acts on a case that
+ * that stood on the screen when it was pressed ({@link CaseVersionMark}), so that pressing twice never acts on a case that
  * nobody has seen: the static module holds presses back for a moment after another case came on the screen, and the
  * page compares the mark.
  */
@@ -26,7 +26,7 @@ public final class ActButton extends NativeButton {
         addClassName("act");
         getElement().setAttribute("type", "button");
         if (key != null) {
-            add(new Key(key));
+            add(new KeyCap(key));
             getElement().setAttribute("data-key", key.toLowerCase(Locale.ROOT));
             getElement().setAttribute("aria-keyshortcuts", key);
         }

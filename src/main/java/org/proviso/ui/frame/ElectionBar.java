@@ -10,13 +10,13 @@ import java.util.List;
 /** The thin line under the rooms: the election worked on, and in a demonstration that everything is invented. */
 final class ElectionBar extends Div {
 
-    ElectionBar(Workplace workplace) {
+    ElectionBar(WorkingElection workplace) {
         addClassName("election");
         getElement().setAttribute("role", "region").setAttribute("aria-label", "The election worked on");
         add(election(workplace), new Span(workplace.demonstration()));
     }
 
-    private static Component election(Workplace workplace) {
+    private static Component election(WorkingElection workplace) {
         List<ElectionLine> all = workplace.all();
         if (all.size() < 2) {
             return new Span(workplace.election().map(ElectionLine::words).orElse("No election yet"));

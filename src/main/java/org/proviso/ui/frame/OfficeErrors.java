@@ -9,7 +9,7 @@ import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ConstraintViolationException;
 import java.util.stream.Collectors;
 import org.proviso.access.NotPermittedException;
-import org.proviso.ui.Said;
+import org.proviso.ui.MessageLine;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -33,7 +33,7 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
         String words = words(event.getThrowable());
         UI ui = UI.getCurrent();
         if (ui != null) {
-            ui.access(() -> Said.refused(words));
+            ui.access(() -> MessageLine.refused(words));
         }
     }
 

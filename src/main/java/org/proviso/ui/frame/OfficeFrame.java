@@ -15,24 +15,25 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.ui.Links;
-import org.proviso.ui.Said;
-import org.proviso.ui.field.Finder;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.FindField;
 
 /** What stands around every page of the office: the rooms, the finder, the election, who works here, what was said. */
 @PermitAll
 public final class OfficeFrame extends Div implements RouterLayout, AfterNavigationObserver {
 
     private final Main main = new Main();
-    private final Said said = new Said();
+    private final MessageLine said = new MessageLine();
     private final RoomLinks rooms;
 
-    OfficeFrame(AccessService access, Workplace workplace, AuthenticationContext signedIn, List<WorkUnderWay> works) {
+    OfficeFrame(
+            AccessService access, WorkingElection workplace, AuthenticationContext signedIn, List<WorkUnderWay> works) {
         addClassName("office");
         rooms = new RoomLinks(access);
         main.setId("main");
         main.getElement().setAttribute("tabindex", "-1");
         add(skip(), top(access, signedIn));
-        add(new ElectionBar(workplace), new UnderWay(works), said, main);
+        add(new ElectionBar(workplace), new WorkUnderWayLine(works), said, main);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
     }
 
@@ -46,7 +47,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     private Header top(AccessService access, AuthenticationContext signedIn) {
         Anchor name = Links.link("Proviso", "");
         name.addClassName("name");
-        Header top = new Header(name, rooms, new Finder(), new WhoWorks(access, signedIn));
+        Header top = new Header(name, rooms, new FindField(), new SignedInUser(access, signedIn));
         top.addClassName("top");
         return top;
     }
@@ -62,7 +63,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     @Override
     public void afterNavigation(AfterNavigationEvent event) {
         said.here(UI.getCurrent());
-        UnderWay.look();
+        WorkUnderWayLine.look();
         rooms.at(event.getLocation().getPath());
     }
 }

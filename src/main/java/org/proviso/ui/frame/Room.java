@@ -1,25 +1,25 @@
 package org.proviso.ui.frame;
 
 import org.proviso.access.AccessService;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 
 /** The rooms of the house in the order of the work, as the top line shows them; each with who has work there. */
 public enum Room {
-    TODAY("", "Today", Act.READ_FIGURES),
-    INTAKE("intake", "Intake", Act.RECEIVE_BAGS),
-    REVIEW("review", "Review", Act.SEARCH),
-    BOARD("board", "Board", Act.READ_FIGURES),
-    RELEASE("release", "Release", Act.OPEN_ENVELOPES, Act.LOAD_FILES),
-    NOTICES("notices", "Notices", Act.PRINT_CURE_LETTERS),
-    CANVASS("canvass", "Canvass", Act.READ_FIGURES),
-    LEDGER("ledger", "Ledger", Act.READ_LEDGER),
-    SET_UP("set-up", "Set-up", Act.LOAD_FILES, Act.MANAGE_USERS);
+    TODAY("", "Today", Permission.READ_FIGURES),
+    INTAKE("intake", "Intake", Permission.RECEIVE_BAGS),
+    REVIEW("review", "Review", Permission.SEARCH),
+    BOARD("board", "Board", Permission.READ_FIGURES),
+    RELEASE("release", "Release", Permission.OPEN_ENVELOPES, Permission.LOAD_FILES),
+    NOTICES("notices", "Notices", Permission.PRINT_CURE_LETTERS),
+    CANVASS("canvass", "Canvass", Permission.READ_FIGURES),
+    LEDGER("ledger", "Ledger", Permission.READ_LEDGER),
+    SET_UP("set-up", "Set-up", Permission.LOAD_FILES, Permission.MANAGE_USERS);
 
     private final String path;
     private final String words;
-    private final Act[] acts;
+    private final Permission[] acts;
 
-    Room(String path, String words, Act... acts) {
+    Room(String path, String words, Permission... acts) {
         this.path = path;
         this.words = words;
         this.acts = acts;
@@ -36,8 +36,8 @@ public enum Room {
 
     /** Whether whoever is signed in has anything to do or read there. */
     boolean isOpen(AccessService access) {
-        for (Act act : acts) {
-            if (access.may(act)) {
+        for (Permission act : acts) {
+            if (access.isPermitted(act)) {
                 return true;
             }
         }

@@ -6,8 +6,8 @@ import java.util.Optional;
 public interface WorkUnderWay {
 
     /** What is done, in a sentence that stays the same while it is, and how far it is, in figures or empty. */
-    record Words(String what, String howFar) {}
+    record Message(String what, String howFar) {}
 
     /** Empty when nothing is under way. */
-    Optional<Words> words();
+    Optional<Message> words();
 }

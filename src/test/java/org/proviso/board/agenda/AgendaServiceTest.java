@@ -16,11 +16,11 @@ import org.proviso.board.AgendaItem;
 import org.proviso.board.BoardService;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
-import org.proviso.board.Proposed;
+import org.proviso.board.ProposalForDecision;
 import org.proviso.board.SessionKey;
 import org.proviso.board.Sitting;
-import org.proviso.board.motion.VoteClosed;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -31,7 +31,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class AgendaServiceTest {
 
     private static AgendaItem item(TestOffice office, SessionKey key, String envelope) {
-        return as("eve", () -> office.the(AgendaService.class).of(key)).stream()
+        return as("eve", () -> office.the(AgendaService.class).agenda(key)).stream()
                 .map(AgendaLine::item)
                 .filter(one -> one.envelopeNo().equals(envelope))
                 .findFirst()
@@ -44,7 +44,7 @@ class AgendaServiceTest {
                 CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay");
         List<AgendaItem> agenda =
-                as("eve", () -> done(office.the(AgendaService.class).putAllReady(board.key())));
+                as("eve", () -> done(office.the(AgendaService.class).addAllReady(board.key())));
         assertThat(agenda)
                 .extracting(AgendaItem::place, AgendaItem::envelopeNo, AgendaItem::group, AgendaItem::primaryReason)
                 .containsExactly(
@@ -55,11 +55,11 @@ class AgendaServiceTest {
                         tuple(5, "P-1058", 2, Reason.REGISTERED_LATE),
                         tuple(6, "P-1019", 3, Reason.WRONG_PARTY_BALLOT),
                         tuple(7, "P-1028", 3, Reason.WRONG_PARTY_BALLOT));
-        assertThat(as("eve", () -> office.the(AgendaService.class).of(board.key()))
+        assertThat(as("eve", () -> office.the(AgendaService.class).agenda(board.key()))
                         .get(3)
                         .proposed())
-                .returns("ada", Proposed::proposedBy)
-                .returns("ben", Proposed::secondReadBy);
+                .returns("ada", ProposalForDecision::proposedBy)
+                .returns("ben", ProposalForDecision::secondReadBy);
     }
 
     @OnBothDatabases
@@ -81,16 +81,16 @@ class AgendaServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1012"));
         Sitting other = Sitting.of(cases, "gil");
         AgendaService agendas = office.the(AgendaService.class);
-        assertThat(refused(as("gil", () -> agendas.put(other.key(), List.of("P-1012", "P-1042", "P-1050")))))
+        assertThat(refused(as("gil", () -> agendas.addToAgenda(other.key(), List.of("P-1012", "P-1042", "P-1050")))))
                 .isEqualTo("on_another_agenda, not_in_this_state");
-        assertThat(as("gil", () -> agendas.of(other.key()))).isEmpty();
-        assertThat(as("gil", () -> done(agendas.putAllReady(other.key())))).hasSize(2);
+        assertThat(as("gil", () -> agendas.agenda(other.key()))).isEmpty();
+        assertThat(as("gil", () -> done(agendas.addAllReady(other.key())))).hasSize(2);
         as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
-        assertThat(refused(as("eve", () -> agendas.put(board.key(), List.of("P-1042")))))
+        assertThat(refused(as("eve", () -> agendas.addToAgenda(board.key(), List.of("P-1042")))))
                 .isEqualTo("not_in_this_state, on_another_agenda");
-        assertThat(as("gil", () -> done(agendas.put(other.key(), List.of("P-1012")))))
+        assertThat(as("gil", () -> done(agendas.addToAgenda(other.key(), List.of("P-1012")))))
                 .hasSize(3);
-        assertThatThrownBy(() -> as("gil", () -> agendas.put(other.key(), List.of("P-0000"))))
+        assertThatThrownBy(() -> as("gil", () -> agendas.addToAgenda(other.key(), List.of("P-0000"))))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -99,19 +99,19 @@ class AgendaServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
         AgendaService agendas = office.the(AgendaService.class);
-        AgendaItem pulled = as("gil", () -> done(agendas.pullOut(board.key(), "P-1042", 0)));
+        AgendaItem pulled = as("gil", () -> done(agendas.removeFromGroup(board.key(), "P-1042", 0)));
         assertThat(pulled).returns("gil", AgendaItem::pulledOutBy).returns(true, AgendaItem::standsAlone);
-        assertThat(refused(as("fay", () -> agendas.pullOut(board.key(), "P-1042", 1))))
+        assertThat(refused(as("fay", () -> agendas.removeFromGroup(board.key(), "P-1042", 1))))
                 .isEqualTo("not_one_group");
-        assertThatThrownBy(() -> as("fay", () -> agendas.pullOut(board.key(), "P-1012", 7)))
+        assertThatThrownBy(() -> as("fay", () -> agendas.removeFromGroup(board.key(), "P-1012", 7)))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(refused(board.move(MotionKind.COUNT, COUNT))).isEqualTo("not_one_group");
-        VoteClosed rest = board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1049")), "yes yes yes");
-        assertThat(((VoteClosed.Settled) rest).now()).hasSize(2);
+        VoteClosingResult rest = board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1049")), "yes yes yes");
+        assertThat(((VoteClosingResult.Settled) rest).now()).hasSize(2);
         board.put(COUNT);
         assertThat(item(office, board.key(), "P-1042").pulledOutBy()).isEqualTo("gil");
         assertThat(board.closed(board.move(MotionKind.COUNT, List.of("P-1042")), "yes yes no"))
-                .isInstanceOf(VoteClosed.Settled.class);
+                .isInstanceOf(VoteClosingResult.Settled.class);
     }
 
     @OnBothDatabases
@@ -128,7 +128,7 @@ class AgendaServiceTest {
         board.put(LATE);
         assertThat(item(office, board.key(), "P-1050"))
                 .returns(2, AgendaItem::group)
-                .returns(DecidedAs.REJECT, AgendaItem::proposed)
+                .returns(DecisionOutcome.REJECT, AgendaItem::proposed)
                 .returns(1, AgendaItem::place);
         assertThat(refused(board.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE)))
                 .isEqualTo("not_one_group");

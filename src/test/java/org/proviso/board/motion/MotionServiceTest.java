@@ -19,9 +19,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.board.AgendaItem;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
-import org.proviso.board.BoardStep;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
@@ -30,7 +30,7 @@ import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OfficeTime;
@@ -60,15 +60,16 @@ class MotionServiceTest {
     void a_carried_motion_rejects_the_whole_group_at_once(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(WRONG_PARTY);
-        VoteClosed closed = board.closed(board.move(MotionKind.REJECT, WRONG_PARTY, WRONG_PARTY_BALLOT), "yes yes no");
-        assertThat(closed).isInstanceOf(VoteClosed.Settled.class);
-        assertThat(((VoteClosed.Settled) closed).now()).hasSize(2);
-        assertThat(((VoteClosed.Settled) closed).motion().words())
+        VoteClosingResult closed =
+                board.closed(board.move(MotionKind.REJECT, WRONG_PARTY, WRONG_PARTY_BALLOT), "yes yes no");
+        assertThat(closed).isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
+        assertThat(((VoteClosingResult.Settled) closed).motion().words())
                 .isEqualTo("The motion to reject carried, 2 to 1: reject.");
         for (String envelope : WRONG_PARTY) {
             assertThat(cases.now(envelope).state()).isEqualTo(CaseState.DECIDED);
             assertThat(decision(cases, envelope))
-                    .returns(DecidedAs.REJECT, Decision::as)
+                    .returns(DecisionOutcome.REJECT, Decision::as)
                     .returns(List.of(WRONG_PARTY_BALLOT), Decision::reasons)
                     .returns(CasesReady.REFERENCE, Decision::legalReference)
                     .returns("board", Decision::decider)
@@ -91,7 +92,7 @@ class MotionServiceTest {
                                 List.of(),
                                 "",
                                 "Mrs. Alder says so."))));
-        board.closed(new BoardStep.Done<>(moved), "yes abstains recused");
+        board.closed(new BoardActResult.Done<>(moved), "yes abstains recused");
         LedgerEntry closed = entries(cases, "vote_closed").get(0);
         assertThat(closed.payload())
                 .containsEntry("yes", 1L)
@@ -123,21 +124,22 @@ class MotionServiceTest {
         assertThat(as("eve", () -> board.motions().votes(motion.key())))
                 .extracting(BoardVote::vote)
                 .containsExactly(Vote.YES);
-        as("eve", () -> done(office.the(BoardService.class).arrive(board.key(), "fay")));
+        as("eve", () -> done(office.the(BoardService.class).recordArrival(board.key(), "fay")));
         assertThat(refused(board.close(motion))).isEqualTo("vote_missing");
         board.note(motion.key(), "fay", "yes");
         assertThatThrownBy(() -> board.close(motion)).isInstanceOf(OptimisticLockingFailureException.class);
-        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosingResult.Settled.class);
     }
 
     @OnBothDatabases
     void a_tie_counts_where_the_pack_says_so_and_the_decision_names_the_rule(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
-        VoteClosed closed = board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no abstains");
-        assertThat(((VoteClosed.Settled) closed).motion().end()).isEqualTo(MotionResult.TIED);
+        VoteClosingResult closed =
+                board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no abstains");
+        assertThat(((VoteClosingResult.Settled) closed).motion().end()).isEqualTo(MotionResult.TIED);
         assertThat(decision(cases, "P-1050"))
-                .returns(DecidedAs.COUNT, Decision::as)
+                .returns(DecisionOutcome.COUNT, Decision::as)
                 .returns(List.of(), Decision::reasons)
                 .returns(
                         "The motion to reject was tied, 1 to 1: count. By the rule on what a tied vote means"
@@ -149,9 +151,9 @@ class MotionServiceTest {
     void a_failed_motion_leaves_the_envelopes_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
-        VoteClosed closed = board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no no");
-        assertThat(closed).isInstanceOf(VoteClosed.StaysOpen.class);
-        assertThat(((VoteClosed.StaysOpen) closed).motion().words())
+        VoteClosingResult closed = board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no no");
+        assertThat(closed).isInstanceOf(VoteClosingResult.StaysOpen.class);
+        assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
                 .isEqualTo("The motion to reject failed, 1 to 2: stays open.");
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
         assertThat(done(board.move(MotionKind.COUNT, "P-1050", "The clerk of the day erred."))
@@ -168,12 +170,12 @@ class MotionServiceTest {
                 .toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
         board.closed(board.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes no");
-        assertThat(decision(cases, "P-1050").as()).isEqualTo(DecidedAs.COUNT);
+        assertThat(decision(cases, "P-1050").as()).isEqualTo(DecisionOutcome.COUNT);
         assertThat(decision(cases, "P-1050").departsBecause())
                 .contains("decider.failed_motion_means")
                 .contains("signed by A. Reyes");
         board.closed(board.move(MotionKind.REJECT, List.of("P-1058"), REGISTERED_LATE), "yes abstains yes");
-        assertThat(decision(cases, "P-1058").as()).isEqualTo(DecidedAs.REJECT);
+        assertThat(decision(cases, "P-1058").as()).isEqualTo(DecisionOutcome.REJECT);
     }
 
     @OnBothDatabases
@@ -185,7 +187,7 @@ class MotionServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE).put(COUNT);
         board.closed(board.move(MotionKind.COUNT, "P-1050", "The clerk of the day erred."), "yes no abstains");
         assertThat(decision(cases, "P-1050"))
-                .returns(DecidedAs.REJECT, Decision::as)
+                .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns(List.of(REGISTERED_LATE), Decision::reasons)
                 .returns(CasesReady.REFERENCE, Decision::legalReference);
         assertThat(refused(board.closed(board.move(MotionKind.COUNT, List.of("P-1012")), "yes no abstains")))
@@ -202,18 +204,18 @@ class MotionServiceTest {
         assertThat(refused(board.close(motion))).isEqualTo("recused_member_voted");
         assertThat(refused(as("eve", () -> board.motions().vote(new CastVote(motion.key(), "fay", Vote.NO)))))
                 .isEqualTo("recused_member_voted");
-        as("eve", () -> done(board.motions().takeBack(motion.key(), "fay")));
+        as("eve", () -> done(board.motions().withdrawVote(motion.key(), "fay")));
         assertThat(refused(board.close(board.motion(motion.key())))).isEqualTo("no_quorum");
         int version = board.motion(motion.key()).version();
         as("eve", () -> done(board.motions().withdraw(motion.key(), version)));
         Sitting turned = new Sitting(cases, board.key(), List.of("fay", "eve"));
         assertThat(refused(turned.move(MotionKind.COUNT, COUNT))).isEqualTo("recused_member_moved");
         assertThat(turned.closed(turned.move(MotionKind.COUNT, List.of("P-1012")), "yes yes"))
-                .isInstanceOf(VoteClosed.Settled.class);
-        as("eve", () -> done(boards.arrive(board.key(), "gil")));
+                .isInstanceOf(VoteClosingResult.Settled.class);
+        as("eve", () -> done(boards.recordArrival(board.key(), "gil")));
         Sitting three = new Sitting(cases, board.key(), List.of("eve", "gil"));
         assertThat(three.closed(three.move(MotionKind.COUNT, List.of("P-1042")), "yes yes"))
-                .isInstanceOf(VoteClosed.Settled.class);
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(as("eve", () -> board.motions().votes(new MotionKey(board.key(), 3))))
                 .extracting(BoardVote::userName, BoardVote::vote)
                 .contains(tuple("fay", Vote.RECUSED));
@@ -230,9 +232,9 @@ class MotionServiceTest {
         assertThat(refused(board.close(motion))).isEqualTo("P-1050 own_act, P-1058 own_act");
         assertThat(board.motion(motion.key()).end()).isNull();
         board.note(motion.key(), "ben", "recused");
-        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes yes"))
-                .isInstanceOf(VoteClosed.Settled.class);
+                .isInstanceOf(VoteClosingResult.Settled.class);
     }
 
     @OnBothDatabases
@@ -241,12 +243,12 @@ class MotionServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         BoardMotion motion = board.voted(board.move(MotionKind.COUNT, COUNT), "yes yes");
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 8, 59));
-        VoteClosed.Refused refused = (VoteClosed.Refused) board.close(motion);
+        VoteClosingResult.Refused refused = (VoteClosingResult.Refused) board.close(motion);
         assertThat(refused(refused)).isEqualTo("gate_not_open");
         assertThat(refused.words()).isEqualTo("Not yet: not before 08/06/2026 9:00 am.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 9, 0));
-        assertThat(board.close(motion)).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(board.close(motion)).isInstanceOf(VoteClosingResult.Settled.class);
     }
 
     @OnBothDatabases
@@ -256,10 +258,10 @@ class MotionServiceTest {
         board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes");
         assertThat(refused(board.move(MotionKind.REOPEN, "P-1012", " "))).isEqualTo("no_reason");
         assertThat(refused(board.move(MotionKind.COUNT, List.of("P-1012")))).isEqualTo("not_in_this_state");
-        VoteClosed tied = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes no");
-        assertThat(tied).isInstanceOf(VoteClosed.StaysOpen.class);
-        VoteClosed closed = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes");
-        assertThat(((VoteClosed.Settled) closed).now().get(0).state()).isEqualTo(CaseState.OPEN);
+        VoteClosingResult tied = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes no");
+        assertThat(tied).isInstanceOf(VoteClosingResult.StaysOpen.class);
+        VoteClosingResult closed = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes");
+        assertThat(((VoteClosingResult.Settled) closed).now().get(0).state()).isEqualTo(CaseState.OPEN);
         assertThat(office.the(DecisionService.class).standing(key("P-1012"))).isEmpty();
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.DECIDED);
     }
@@ -268,9 +270,10 @@ class MotionServiceTest {
     void tabling_leaves_it_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        VoteClosed closed =
+        VoteClosingResult closed =
                 board.closed(board.move(MotionKind.TABLE, "P-1012", "The voter comes tomorrow."), "yes yes");
-        assertThat(((VoteClosed.StaysOpen) closed).motion().words()).isEqualTo("The motion to table carried, 2 to 0.");
+        assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
+                .isEqualTo("The motion to table carried, 2 to 0.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
     }
 
@@ -305,12 +308,15 @@ class MotionServiceTest {
         assertThat(COUNT)
                 .allSatisfy(envelope -> assertThat(cases.now(envelope).state()).isEqualTo(CaseState.READY));
         assertThat(entries(cases, "decided")).isEmpty();
-        AgendaItem item = as("fay", () -> office.the(AgendaService.class).of(board.key()))
+        AgendaItem item = as("fay", () -> office.the(AgendaService.class).agenda(board.key()))
                 .get(1)
                 .item();
-        as("fay", () -> done(office.the(AgendaService.class).pullOut(board.key(), item.envelopeNo(), item.version())));
-        VoteClosed closed = board.close(board.motion(motion.key()));
-        assertThat(((VoteClosed.Settled) closed).now()).hasSize(2);
+        as(
+                "fay",
+                () -> done(office.the(AgendaService.class)
+                        .removeFromGroup(board.key(), item.envelopeNo(), item.version())));
+        VoteClosingResult closed = board.close(board.motion(motion.key()));
+        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.READY);
     }
 
@@ -327,7 +333,7 @@ class MotionServiceTest {
                 .isEqualTo("own_act");
         assertThat(done(as("fay", () -> board.motions().second(first.key(), 0))).secondedBy())
                 .isEqualTo("fay");
-        assertThat(refused(as("gil", () -> board.motions().put(first.key(), 1))))
+        assertThat(refused(as("gil", () -> board.motions().putToVote(first.key(), 1))))
                 .isEqualTo("not_present");
         as("eve", () -> done(board.motions().withdraw(first.key(), 1)));
         assertThat(refused(board.close(board.motion(first.key())))).isEqualTo("motion_already_decided");
@@ -345,11 +351,11 @@ class MotionServiceTest {
         as("eve", () -> done(board.motions().withdraw(new MotionKey(board.key(), 1), 3)));
         board.closed(inPart(board, List.of("P-1012"), Set.of("road-millage")), "yes yes");
         assertThat(decision(cases, "P-1012"))
-                .returns(DecidedAs.COUNT_IN_PART, Decision::as)
+                .returns(DecisionOutcome.COUNT_IN_PART, Decision::as)
                 .returns(Set.of("road-millage"), Decision::contests);
     }
 
-    private static BoardStep<BoardMotion> inPart(Sitting board, List<String> envelopes, Set<String> contests) {
+    private static BoardActResult<BoardMotion> inPart(Sitting board, List<String> envelopes, Set<String> contests) {
         Map<String, Integer> seen = new HashMap<>();
         envelopes.forEach(envelope -> seen.put(envelope, board.cases().version(envelope)));
         return as(

@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.Set;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnBothDatabases;
@@ -33,11 +33,11 @@ class OfficialServiceTest {
         return CasesReady.in(office).ruled("decider.kind", "official");
     }
 
-    private static VoteClosed decide(CasesReady cases, String who, MotionKind kind, List<String> envelopes) {
+    private static VoteClosingResult decide(CasesReady cases, String who, MotionKind kind, List<String> envelopes) {
         Map<String, Integer> seen = new LinkedHashMap<>();
         envelopes.forEach(envelope -> seen.put(envelope, cases.version(envelope)));
         boolean rejects = kind == MotionKind.REJECT;
-        DecideAlone decision = new DecideAlone(
+        DecideAsOfficial decision = new DecideAsOfficial(
                 CasesReady.ID,
                 kind,
                 seen,
@@ -55,16 +55,20 @@ class OfficialServiceTest {
     @OnBothDatabases
     void decides_in_a_session_of_one_that_lasts_the_day(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT).toReject(LATE);
-        assertThat(decide(cases, "eve", MotionKind.COUNT, COUNT)).isInstanceOf(VoteClosed.Settled.class);
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1050"))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(decide(cases, "eve", MotionKind.COUNT, COUNT)).isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1050")))
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
-                .returns(DecidedAs.REJECT, Decision::as)
+                .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns("official", Decision::decider)
                 .returns(2, Decision::motionNo);
         assertThat(sessions(cases)).hasSize(1);
-        assertThat(sessions(cases).get(0)).returns(1, BoardSession::quorum).returns(Body.OFFICIAL, BoardSession::body);
+        assertThat(sessions(cases).get(0))
+                .returns(1, BoardSession::quorum)
+                .returns(BodyKind.OFFICIAL, BoardSession::body);
         OfficeTime.set(office, NOON.plusDays(1));
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1058"))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1058")))
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
         assertThat(sessions(cases).get(0).closedAt()).isNotNull();
     }
@@ -84,8 +88,10 @@ class OfficialServiceTest {
     @OnBothDatabases
     void another_official_decides_in_a_session_of_the_own(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT);
-        assertThat(decide(cases, "eve", MotionKind.COUNT, List.of("P-1012"))).isInstanceOf(VoteClosed.Settled.class);
-        assertThat(decide(cases, "fay", MotionKind.COUNT, List.of("P-1042"))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(decide(cases, "eve", MotionKind.COUNT, List.of("P-1012")))
+                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(decide(cases, "fay", MotionKind.COUNT, List.of("P-1042")))
+                .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
     }
 

@@ -11,14 +11,14 @@ import org.proviso.board.Sitting;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.ledger.Compared;
+import org.proviso.ledger.TableComparison;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** What a body did is compared with the ledger; a changed row is named. */
 class BoardReplayTest {
 
-    private static Compared replay(TestOffice office) {
-        return office.the(BoardReplay.class).of(CasesReady.ID);
+    private static TableComparison replay(TestOffice office) {
+        return office.the(BoardReplay.class).replay(CasesReady.ID);
     }
 
     private static void changed(TestOffice office, String sql, String sentence) {
@@ -35,7 +35,7 @@ class BoardReplayTest {
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT).put(LATE);
         board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes no");
         board.closed(board.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE), "yes yes yes");
-        assertThat(replay(office)).isEqualTo(new Compared("motions", 2, 0, List.of()));
+        assertThat(replay(office)).isEqualTo(new TableComparison("motions", 2, 0, List.of()));
         changed(
                 office,
                 "update motion set result = 'failed' where motion_no = 1",

@@ -28,13 +28,13 @@ class MinutesServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
         BoardService boards = office.the(BoardService.class);
-        as("gil", () -> done(office.the(AgendaService.class).pullOut(board.key(), "P-1049", 0)));
+        as("gil", () -> done(office.the(AgendaService.class).removeFromGroup(board.key(), "P-1049", 0)));
         as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "gil", "My brother."))));
         board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1042")), "yes no -");
         board.closed(board.move(MotionKind.TABLE, "P-1049", "The voter comes tomorrow."), "yes yes yes");
         OfficeTime.set(office, NOON.plusMinutes(50));
         as("eve", () -> done(boards.close(board.key(), 1)));
-        Minutes minutes = as("fay", () -> office.the(MinutesService.class).of(board.key()));
+        Minutes minutes = as("fay", () -> office.the(MinutesService.class).minutes(board.key()));
         assertThat(minutes)
                 .returns("Tamarack County Primary", Minutes::election)
                 .returns(NOON, Minutes::openedAt)
@@ -47,18 +47,18 @@ class MinutesServiceTest {
                         new Minutes.Attendance("eve", NOON, NOON.plusMinutes(50)),
                         new Minutes.Attendance("fay", NOON, NOON.plusMinutes(50)),
                         new Minutes.Attendance("gil", NOON, NOON.plusMinutes(50)));
-        assertThat(minutes.recusals()).containsExactly(new Minutes.StoodAside("gil", "P-1042", "My brother.", NOON));
-        assertThat(minutes.pulledOut()).containsExactly(new Minutes.PulledOut("P-1049", "gil"));
+        assertThat(minutes.recusals()).containsExactly(new Minutes.RecusedMember("gil", "P-1042", "My brother.", NOON));
+        assertThat(minutes.pulledOut()).containsExactly(new Minutes.RemovedFromGroup("P-1049", "gil"));
         assertThat(minutes.motions().get(0))
-                .returns(List.of("P-1012", "P-1042"), Minutes.Moved::envelopes)
-                .returns("eve", Minutes.Moved::movedBy)
-                .returns("The motion to count was tied, 1 to 1: count.", Minutes.Moved::result)
+                .returns(List.of("P-1012", "P-1042"), Minutes.MotionEntry::envelopes)
+                .returns("eve", Minutes.MotionEntry::movedBy)
+                .returns("The motion to count was tied, 1 to 1: count.", Minutes.MotionEntry::result)
                 .returns(
                         List.of(
-                                new Minutes.Voted("eve", Vote.YES),
-                                new Minutes.Voted("fay", Vote.NO),
-                                new Minutes.Voted("gil", Vote.RECUSED)),
-                        Minutes.Moved::votes);
+                                new Minutes.VoteEntry("eve", Vote.YES),
+                                new Minutes.VoteEntry("fay", Vote.NO),
+                                new Minutes.VoteEntry("gil", Vote.RECUSED)),
+                        Minutes.MotionEntry::votes);
         assertThat(minutes.motions().get(1).because()).isEqualTo("The voter comes tomorrow.");
     }
 
@@ -69,7 +69,7 @@ class MinutesServiceTest {
         BoardService boards = office.the(BoardService.class);
         as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "fay", "My brother."))));
         done(board.move(MotionKind.TABLE, "P-1012", "The voter comes tomorrow."));
-        Minutes minutes = as("hugh", () -> office.the(MinutesService.class).of(board.key()));
+        Minutes minutes = as("hugh", () -> office.the(MinutesService.class).minutes(board.key()));
         assertThat(minutes.recusals().get(0).ground()).isEmpty();
         assertThat(minutes.motions().get(0).because()).isEmpty();
         assertThat(minutes.motions().get(0).result()).isEmpty();

@@ -12,13 +12,13 @@ import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
 import org.proviso.access.ui.PlainBrowser;
+import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.board.BoardStep;
-import org.proviso.board.Body;
+import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.board.SessionKey;
-import org.proviso.board.record.RoomService;
+import org.proviso.board.record.PublicDisplayService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.status.StatusLines;
@@ -50,11 +50,11 @@ class BoardPagesTest {
         StatusLines.loadElection(server);
         WebStaff.hire(server, "the-chair", Role.DECIDER);
         Staff.signIn("the-chair");
-        session = ((BoardStep.Done<BoardSession>) server.getBean(BoardService.class)
-                        .call(new CallSession("tamarack-primary", Body.BOARD, CALLED, "Room 2")))
+        session = ((BoardActResult.Done<BoardSession>) server.getBean(BoardService.class)
+                        .callSession(new CallSession("tamarack-primary", BodyKind.BOARD, CALLED, "Room 2")))
                 .now()
                 .key();
-        token = server.getBean(RoomService.class).link(session);
+        token = server.getBean(PublicDisplayService.class).link(session);
         Staff.signOut();
     }
 

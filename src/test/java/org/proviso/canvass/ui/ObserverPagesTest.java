@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.browser.RunningOffice;
 import org.proviso.core.Envelope;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.intake.IntakeService;
 import org.proviso.ui.frame.OfficeElections;
 
@@ -48,7 +48,7 @@ class ObserverPagesTest {
         words.add(said.name().last() + ", " + said.name().first());
         if (said.birthDate() != null) {
             words.add(said.birthDate().toString());
-            words.add(Words.date(said.birthDate()));
+            words.add(DateWords.date(said.birthDate()));
         }
         Stream.of(said.residence().line(), said.driversLicense(), said.phone(), said.email())
                 .filter(text -> text.length() > 5)

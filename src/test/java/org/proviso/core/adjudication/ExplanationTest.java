@@ -11,15 +11,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.explain.Explanation;
-import org.proviso.core.adjudication.explain.Likeness;
-import org.proviso.core.adjudication.explain.Mark;
-import org.proviso.core.adjudication.facts.Comparison;
+import org.proviso.core.adjudication.explain.MatchWords;
+import org.proviso.core.adjudication.explain.OutcomeSymbol;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.EvidenceSource;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.finding.Recorded;
-import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.matching.Candidate;
 
@@ -69,7 +69,7 @@ class ExplanationTest {
                 "NOT_ON_ROLL | A person searched and found no record of this voter.",
                 "SEVERAL_FIT | Records of the roll may be this voter. A person must choose."
             })
-    void says_where_there_is_no_voter_yet(Identity identity, String words) {
+    void says_where_there_is_no_voter_yet(VoterIdentityFact identity, String words) {
         small.link = new Link(identity, null, 0, List.of());
         assertThat(page()).contains(words);
     }
@@ -78,7 +78,7 @@ class ExplanationTest {
     void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
         String why = "One voter may fit, but the birth dates differ, as those of a parent, a child or a namesake do.";
         Candidate one = new Candidate("V1", 0.6, List.of("Same surname."));
-        small.link = new Link(Identity.SEVERAL_FIT, null, 0.6, List.of(why, "Same surname."), List.of(one));
+        small.link = new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same surname."), List.of(one));
         assertThat(page().replaceAll("\\s+", " "))
                 .contains(why + " A person must choose.")
                 .contains("one or more records may be this voter; a person must look")
@@ -94,20 +94,23 @@ class ExplanationTest {
         "0.1, hardly (10.0 %)"
     })
     void puts_a_word_before_the_figure(double probability, String words) {
-        assertThat(Likeness.words(probability)).isEqualTo(words);
+        assertThat(MatchWords.words(probability)).isEqualTo(words);
     }
 
     @ParameterizedTest
     @EnumSource(Recommendation.class)
     void never_shows_a_mark_without_the_word(Recommendation recommendation) {
-        assertThat(Mark.beside(recommendation)).endsWith(recommendation.words());
-        assertThat(Mark.beside(recommendation).length() > recommendation.words().length())
+        assertThat(OutcomeSymbol.beside(recommendation)).endsWith(recommendation.words());
+        assertThat(OutcomeSymbol.beside(recommendation).length()
+                        > recommendation.words().length())
                 .isEqualTo(recommendation.isDecided());
     }
 
     private void agrees() {
-        small.records.recorded.add(new Recorded(
-                Fact.SIGNATURE_COMPARISON, Set.of(Comparison.AGREES), Evidence.of(Source.PERSON, "Agrees.")));
+        small.records.recorded.add(new RecordedFact(
+                Fact.SIGNATURE_COMPARISON,
+                Set.of(SignatureComparisonFact.AGREES),
+                Evidence.of(EvidenceSource.PERSON, "Agrees.")));
     }
 
     private String page() {

@@ -13,7 +13,7 @@ import org.proviso.core.Entitlement;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.finding.Located;
+import org.proviso.core.adjudication.finding.LocatedAddress;
 import org.proviso.core.rules.Rules;
 
 /** The voter is registered in precinct 1 (style A) and, where the test says so, now lives in precinct 2 (style B). */
@@ -131,7 +131,8 @@ class FactFinderBallotTest {
     @Test
     void cannot_tell_the_style_of_an_address_the_street_file_does_not_have() {
         small.records.streets.put(
-                "7 New Rd", new Located(Located.Place.IN_COUNTY_NOT_FOUND, List.of(), "Not in the street file."));
+                "7 New Rd",
+                new LocatedAddress(LocatedAddress.Place.IN_COUNTY_NOT_FOUND, List.of(), "Not in the street file."));
         moved("7 New Rd");
         assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
         assertThat(small.word(Fact.RESIDENCE)).isEqualTo("in_county");

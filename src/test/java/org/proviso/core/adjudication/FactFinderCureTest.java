@@ -12,10 +12,10 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
@@ -108,10 +108,10 @@ class FactFinderCureTest {
         pack.with(
                 Rule.cure(ask),
                 new RuleValue.Dated(new DeadlineRule(
-                        Anchor.NOTICE_SENT,
-                        new Step.Days(3),
+                        DeadlineAnchor.NOTICE_SENT,
+                        new DeadlineOffset.Days(3),
                         TimeOfDay.parse("17:00").orElseThrow(),
-                        IfClosed.SAME_DAY)));
+                        ClosedDayRule.SAME_DAY)));
     }
 
     private void brought(Ask ask, LocalDateTime received, LocalDateTime keyed) {

@@ -12,13 +12,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.MailBallot;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.CheckInFact;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.EvidenceSource;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.finding.Recorded;
-import org.proviso.core.adjudication.finding.Source;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Rules;
 
@@ -42,9 +42,9 @@ class FactFinderLinkTest {
 
     @ParameterizedTest
     @EnumSource(
-            value = Identity.class,
+            value = VoterIdentityFact.class,
             names = {"PRESUMED", "ONE_FITS_WELL"})
-    void hides_the_facts_of_a_presumed_voter(Identity identity) {
+    void hides_the_facts_of_a_presumed_voter(VoterIdentityFact identity) {
         small.link = new Link(identity, "V1", 0.98, List.of());
         small.records.mailBallots.add(new MailBallot("V1", "S1", null, MailBallot.State.ACCEPTED, null));
 
@@ -59,7 +59,7 @@ class FactFinderLinkTest {
 
     @Test
     void shows_them_once_a_person_has_confirmed_the_link() {
-        small.link = new Link(Identity.PRESUMED, "V1", 0.98, List.of()).confirmed();
+        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of()).confirmed();
         assertThat(OF_THE_VOTER)
                 .allSatisfy(fact ->
                         assertThat(small.settledWord(fact)).as(fact.key()).isEqualTo(small.word(fact)));
@@ -68,14 +68,14 @@ class FactFinderLinkTest {
 
     @Test
     void settles_a_search_that_found_nobody() {
-        small.link = new Link(Identity.NOT_ON_ROLL, null, 0, List.of());
+        small.link = new Link(VoterIdentityFact.NOT_ON_ROLL, null, 0, List.of());
         assertThat(small.settledWord(Fact.REGISTRATION)).isEqualTo("not_found_after_search");
         assertThat(small.report(noon()).recommendation()).isEqualTo(Recommendation.REJECT);
     }
 
     @Test
     void knows_identification_before_the_link_only_where_it_does_not_turn_on_the_voter() {
-        small.link = new Link(Identity.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
         small.envelope.idShown = YesNo.NO;
         assertThat(small.settledWord(Fact.IDENTIFICATION)).isEqualTo("missing");
 
@@ -88,21 +88,22 @@ class FactFinderLinkTest {
 
     @Test
     void puts_what_a_person_recorded_in_the_place_of_what_the_files_say() {
-        Evidence seen = Evidence.of(Source.PERSON, "The poll book shows the signature of somebody else.");
-        small.records.recorded.add(new Recorded(Fact.CHECK_IN, Set.of(CheckInFact.VOTED), seen));
-        small.records.recorded.add(new Recorded(Fact.CHECK_IN, Set.of(CheckInFact.NOT_THEIRS), seen));
-        small.records.recorded.add(new Recorded(Fact.SIGNATURE_COMPARISON, Set.of(Comparison.AGREES), seen));
+        Evidence seen = Evidence.of(EvidenceSource.PERSON, "The poll book shows the signature of somebody else.");
+        small.records.recorded.add(new RecordedFact(Fact.CHECK_IN, Set.of(CheckInFact.VOTED), seen));
+        small.records.recorded.add(new RecordedFact(Fact.CHECK_IN, Set.of(CheckInFact.NOT_THEIRS), seen));
+        small.records.recorded.add(
+                new RecordedFact(Fact.SIGNATURE_COMPARISON, Set.of(SignatureComparisonFact.AGREES), seen));
 
         assertThat(small.word(Fact.CHECK_IN)).isEqualTo("not_theirs");
         assertThat(small.evidence(Fact.CHECK_IN)).isEqualTo(seen.words());
         assertThat(small.settledWord(Fact.SIGNATURE_COMPARISON)).isEqualTo("agrees");
-        small.link = new Link(Identity.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
         assertThat(small.settledWord(Fact.CHECK_IN)).isEqualTo("not_theirs");
     }
 
     @Test
     void rejects_nobody_over_the_record_of_a_voter_who_is_only_presumed() {
-        small.link = new Link(Identity.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
         small.voter.registered = LocalDate.of(2026, 10, 30);
         CaseReport report = small.report(noon());
 
@@ -113,8 +114,10 @@ class FactFinderLinkTest {
 
     @Test
     void counts_a_case_with_everything_in_order() {
-        small.records.recorded.add(new Recorded(
-                Fact.SIGNATURE_COMPARISON, Set.of(Comparison.AGREES), Evidence.of(Source.PERSON, "Agrees.")));
+        small.records.recorded.add(new RecordedFact(
+                Fact.SIGNATURE_COMPARISON,
+                Set.of(SignatureComparisonFact.AGREES),
+                Evidence.of(EvidenceSource.PERSON, "Agrees.")));
         CaseReport report = small.report(noon());
 
         assertThat(report.recommendation()).isEqualTo(Recommendation.COUNT);

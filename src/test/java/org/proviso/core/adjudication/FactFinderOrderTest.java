@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
-import org.proviso.core.CourtOrder.Standing;
+import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.facts.Fact;
 
@@ -25,24 +25,24 @@ class FactFinderOrderTest {
             mode = EnumSource.Mode.EXCLUDE,
             names = {"EXTEND"})
     void finds_a_courts_order_about_this_envelope_only(Kind kind) {
-        ordered(order(kind, Standing.FINAL, "E-9"));
+        ordered(order(kind, Status.FINAL, "E-9"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("none");
         assertThat(small.evidence(Fact.COURT_ORDER)).isEmpty();
-        ordered(order(Kind.EXTEND, Standing.FINAL, "E-1"), order(kind, Standing.FINAL, "E-1"));
+        ordered(order(Kind.EXTEND, Status.FINAL, "E-1"), order(kind, Status.FINAL, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(kind.code());
         assertThat(small.evidence(Fact.COURT_ORDER)).isEqualTo("District Court, 11/05/2026: Ward 2");
     }
 
     @ParameterizedTest
     @CsvSource({"IN_FORCE, count", "FINAL, count", "PENDING, none", "SET_ASIDE, none"})
-    void lets_only_an_order_that_stands_bind(Standing standing, String word) {
+    void lets_only_an_order_that_stands_bind(Status standing, String word) {
         ordered(order(Kind.COUNT, standing, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(word);
     }
 
     @Test
     void shows_an_order_that_does_not_bind_beside_the_one_that_does() {
-        ordered(order(Kind.REJECT, Standing.SET_ASIDE, "E-1"), order(Kind.PRESERVE, Standing.IN_FORCE, "E-1"));
+        ordered(order(Kind.REJECT, Status.SET_ASIDE, "E-1"), order(Kind.PRESERVE, Status.IN_FORCE, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("preserve");
         assertThat(small.evidence(Fact.COURT_ORDER))
                 .isEqualTo("District Court, 11/05/2026: Ward 2 (set aside, so it does not bind)"
@@ -52,20 +52,20 @@ class FactFinderOrderTest {
     @ParameterizedTest
     @CsvSource({"HOLD, hold", "PRESERVE, preserve", "OPEN, none", "COUNT, none", "REJECT, none", "EXTEND, none"})
     void takes_an_order_that_names_no_envelope_for_one_about_all_only_where_it_keeps_them_safe(Kind kind, String word) {
-        ordered(order(kind, Standing.IN_FORCE));
+        ordered(order(kind, Status.IN_FORCE));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(word);
     }
 
     @ParameterizedTest
     @CsvSource({"PRESERVE, HOLD, hold", "COUNT, HOLD, hold", "OPEN, REJECT, reject", "COUNT, OPEN, count"})
     void lets_a_hold_go_before_what_would_let_the_envelope_through(Kind first, Kind second, String word) {
-        ordered(order(first, Standing.IN_FORCE, "E-1"), order(second, Standing.IN_FORCE, "E-1"));
+        ordered(order(first, Status.IN_FORCE, "E-1"), order(second, Status.IN_FORCE, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(word);
     }
 
     @Test
     void leaves_orders_that_contradict_each_other_to_a_person() {
-        ordered(order(Kind.COUNT, Standing.IN_FORCE, "E-1"), order(Kind.REJECT, Standing.FINAL, "E-1"));
+        ordered(order(Kind.COUNT, Status.IN_FORCE, "E-1"), order(Kind.REJECT, Status.FINAL, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("unknown");
     }
 
@@ -73,7 +73,7 @@ class FactFinderOrderTest {
         small.records.election = SmallElection.of(Election.Kind.GENERAL, orders);
     }
 
-    private static CourtOrder order(Kind kind, Standing standing, String... envelopeNos) {
+    private static CourtOrder order(Kind kind, Status standing, String... envelopeNos) {
         return new CourtOrder(
                 kind, "District Court", LocalDate.of(2026, 11, 5), "Ward 2", standing, null, Set.of(envelopeNos));
     }

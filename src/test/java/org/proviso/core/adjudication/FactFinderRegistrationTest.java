@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.rules.Rules;
 
@@ -115,7 +115,7 @@ class FactFinderRegistrationTest {
 
     @ParameterizedTest
     @CsvSource({"NONE_FITS, not_in_file", "NOT_ON_ROLL, not_found_after_search", "SEVERAL_FIT, unknown"})
-    void tells_a_record_that_is_missing_from_one_not_found_after_a_search(Identity identity, String word) {
+    void tells_a_record_that_is_missing_from_one_not_found_after_a_search(VoterIdentityFact identity, String word) {
         small.link = new Link(identity, null, 0, List.of());
         assertThat(small.word(Fact.REGISTRATION)).isEqualTo(word);
     }

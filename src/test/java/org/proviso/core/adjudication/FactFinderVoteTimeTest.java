@@ -47,14 +47,14 @@ class FactFinderVoteTimeTest {
     })
     void weighs_the_hour_under_an_order_until_half_past_eight(
             LocalDateTime at, YesNo inLine, YesNo extended, String word) {
-        extendedUntil(LocalDateTime.of(2026, 11, 3, 20, 30), CourtOrder.Standing.IN_FORCE);
+        extendedUntil(LocalDateTime.of(2026, 11, 3, 20, 30), CourtOrder.Status.IN_FORCE);
         cast(at, inLine, extended);
         assertThat(small.word(Fact.VOTE_TIME)).isEqualTo(word);
     }
 
     @ParameterizedTest
-    @EnumSource(CourtOrder.Standing.class)
-    void knows_whether_the_order_still_stands(CourtOrder.Standing standing) {
+    @EnumSource(CourtOrder.Status.class)
+    void knows_whether_the_order_still_stands(CourtOrder.Status standing) {
         extendedUntil(null, standing);
         cast(LocalDateTime.of(2026, 11, 3, 21, 0), YesNo.NO, YesNo.YES);
         assertThat(small.word(Fact.VOTE_TIME)).isEqualTo("extended_" + standing.code());
@@ -65,9 +65,9 @@ class FactFinderVoteTimeTest {
         LocalDateTime nine = LocalDateTime.of(2026, 11, 3, 21, 0);
         small.records.election = SmallElection.of(
                 Election.Kind.GENERAL,
-                order(nine, CourtOrder.Standing.SET_ASIDE, Set.of()),
-                order(nine, CourtOrder.Standing.PENDING, Set.of()),
-                order(nine, CourtOrder.Standing.IN_FORCE, Set.of()));
+                order(nine, CourtOrder.Status.SET_ASIDE, Set.of()),
+                order(nine, CourtOrder.Status.PENDING, Set.of()),
+                order(nine, CourtOrder.Status.IN_FORCE, Set.of()));
         cast(nine, YesNo.NO, YesNo.YES);
         assertThat(small.word(Fact.VOTE_TIME)).isEqualTo("extended_in_force");
     }
@@ -75,7 +75,7 @@ class FactFinderVoteTimeTest {
     @Test
     void applies_an_order_about_named_envelopes_to_those_alone() {
         small.records.election =
-                SmallElection.of(Election.Kind.GENERAL, order(null, CourtOrder.Standing.FINAL, Set.of("E-7")));
+                SmallElection.of(Election.Kind.GENERAL, order(null, CourtOrder.Status.FINAL, Set.of("E-7")));
         cast(LocalDateTime.of(2026, 11, 3, 21, 0), YesNo.NO, YesNo.YES);
         assertThat(small.word(Fact.VOTE_TIME)).isEqualTo("unknown");
         small.envelope.number = "E-7";
@@ -95,11 +95,11 @@ class FactFinderVoteTimeTest {
         small.envelope.extended = extended;
     }
 
-    private void extendedUntil(LocalDateTime until, CourtOrder.Standing standing) {
+    private void extendedUntil(LocalDateTime until, CourtOrder.Status standing) {
         small.records.election = SmallElection.of(Election.Kind.GENERAL, order(until, standing, Set.of()));
     }
 
-    private static CourtOrder order(LocalDateTime until, CourtOrder.Standing standing, Set<String> envelopes) {
+    private static CourtOrder order(LocalDateTime until, CourtOrder.Status standing, Set<String> envelopes) {
         return new CourtOrder(
                 CourtOrder.Kind.EXTEND,
                 "District Court",

@@ -8,13 +8,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.AskStatus;
 import org.proviso.core.adjudication.questions.FixedClocks;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.contests.ContestPolicy;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Consequence;
-import org.proviso.core.rules.Consequence.Does;
+import org.proviso.core.rules.Consequence.Effect;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 
@@ -97,12 +97,12 @@ class FederalDutiesTest {
     void gives_the_reason_with_every_part_and_rejection() {
         ChangedPack pack = ChangedPack.of("example");
         for (String facts : new String[] {"registration=late", "ballot=other_style", "entitlement=federal_only"}) {
-            Assessment assessment = Assessment.of(
+            Assessment assessment = Assessment.assess(
                     new ClearCase()
                             .with(facts)
                             .ballots("PRES CITY", "PRES TOWN")
                             .facts(),
-                    new Setting(pack.resolved(), new FixedClocks(AskClock.OVER, true)));
+                    new QuestionContext(pack.resolved(), new FixedClocks(AskStatus.OVER, true)));
             assertThat(assessment.outcome().recommendation()).isIn(Recommendation.REJECT, Recommendation.COUNT_IN_PART);
             assertThat(assessment.outcome().reasons())
                     .isNotEmpty()
@@ -114,7 +114,7 @@ class FederalDutiesTest {
     /** Worked example 1 and 3 of the carry-over rule through a whole assessment. */
     @Test
     void carries_over_the_shared_contests_of_a_whole_case() {
-        Assessment part = Assessment.of(
+        Assessment part = Assessment.assess(
                 new ClearCase()
                         .with("ballot=other_style place=other_place")
                         .ballots("PRES HOUSE SENATE-7 HOUSE-20 SHERIFF CITY-A", "PRES HOUSE SENATE-8 HOUSE-21 SHERIFF")
@@ -127,7 +127,7 @@ class FederalDutiesTest {
 
     @Test
     void rejects_an_empty_carry_over_before_the_voter_is_asked_for_anything() {
-        Assessment none = Assessment.of(
+        Assessment none = Assessment.assess(
                 new ClearCase()
                         .with("ballot=other_style identification=missing")
                         .ballots("CITY-A", "CITY-B")
@@ -143,7 +143,7 @@ class FederalDutiesTest {
         ChangedPack pack = ChangedPack.of("example")
                 .follows(
                         Reason.FEDERAL_CONTESTS_ONLY,
-                        new Consequence(Does.IN_PART, ContestPolicy.FEDERAL_CONTESTS, null));
+                        new Consequence(Effect.IN_PART, ContestPolicy.FEDERAL_CONTESTS, null));
         assertThat(under(pack, "entitlement=federal_only").outcome().contests()).containsExactly("PRES", "HOUSE");
     }
 
@@ -152,10 +152,10 @@ class FederalDutiesTest {
     }
 
     private static Assessment under(ChangedPack pack, String facts) {
-        return Assessment.of(new ClearCase().with(facts).facts(), setting(pack));
+        return Assessment.assess(new ClearCase().with(facts).facts(), setting(pack));
     }
 
-    private static Setting setting(ChangedPack pack) {
-        return new Setting(pack.resolved(), new FixedClocks(AskClock.RUNNING, false));
+    private static QuestionContext setting(ChangedPack pack) {
+        return new QuestionContext(pack.resolved(), new FixedClocks(AskStatus.RUNNING, false));
     }
 }

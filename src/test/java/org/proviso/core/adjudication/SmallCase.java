@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.finding.FactFinder;
@@ -21,7 +21,7 @@ final class SmallCase {
     final VoterMaker voter = new VoterMaker();
     final EnvelopeMaker envelope = new EnvelopeMaker();
     ChangedPack pack = ChangedPack.of("example");
-    Link link = new Link(Identity.CONFIRMED, "V1", 0.999, List.of("Same name and birth date."));
+    Link link = new Link(VoterIdentityFact.CONFIRMED, "V1", 0.999, List.of("Same name and birth date."));
 
     /** The words of the fact over the presumed link, or {@code unknown}. */
     String word(Fact<?> fact) {
@@ -48,7 +48,7 @@ final class SmallCase {
 
     /** No record fits; nobody has searched yet. */
     void noVoter() {
-        link = new Link(Identity.NONE_FITS, null, 0, List.of());
+        link = new Link(VoterIdentityFact.NONE_FITS, null, 0, List.of());
     }
 
     private FactFinder finder() {

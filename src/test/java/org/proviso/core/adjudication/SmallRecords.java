@@ -19,8 +19,8 @@ import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.finding.CureEvidence;
-import org.proviso.core.adjudication.finding.Located;
-import org.proviso.core.adjudication.finding.Recorded;
+import org.proviso.core.adjudication.finding.LocatedAddress;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.rules.Ask;
@@ -42,9 +42,9 @@ final class SmallRecords implements Records {
     final List<VotedElsewhere> elsewhere = new ArrayList<>();
     final List<Envelope> envelopes = new ArrayList<>();
     final List<CureEvidence> cures = new ArrayList<>();
-    final List<Recorded> recorded = new ArrayList<>();
+    final List<RecordedFact> recorded = new ArrayList<>();
     final Map<Ask, LocalDateTime> notices = new LinkedHashMap<>();
-    final Map<String, Located> streets = new LinkedHashMap<>();
+    final Map<String, LocatedAddress> streets = new LinkedHashMap<>();
     final List<PrecinctPart> rows = new ArrayList<>(List.of(
             new PrecinctPart("1", "", "A", "", "Library"),
             new PrecinctPart("2", "", "B", "", "Town Hall"),
@@ -66,7 +66,7 @@ final class SmallRecords implements Records {
 
     /** The street file puts the line in these parts. */
     void lives(String line, PrecinctId... parts) {
-        streets.put(line, new Located(Located.Place.FOUND, List.of(parts), "The street file says so."));
+        streets.put(line, new LocatedAddress(LocatedAddress.Place.FOUND, List.of(parts), "The street file says so."));
     }
 
     @Override
@@ -113,12 +113,13 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public Located locate(Address address) {
+    public LocatedAddress locate(Address address) {
         return address.isBlank()
-                ? new Located(Located.Place.NO_ADDRESS, List.of(), "The affirmation gives no address.")
+                ? new LocatedAddress(LocatedAddress.Place.NO_ADDRESS, List.of(), "The affirmation gives no address.")
                 : streets.getOrDefault(
                         address.line(),
-                        new Located(Located.Place.OUT_OF_COUNTY, List.of(), "Not an address of this county."));
+                        new LocatedAddress(
+                                LocatedAddress.Place.OUT_OF_COUNTY, List.of(), "Not an address of this county."));
     }
 
     @Override
@@ -142,7 +143,7 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public List<Recorded> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(String envelopeNo) {
         return recorded;
     }
 

@@ -22,19 +22,22 @@ class DeadlineFormsTest {
     @ParameterizedTest
     @CsvSource({"2020-11-03, 2020-10-05", "2022-11-08, 2022-10-10", "2023-11-07, 2023-10-09", "2024-05-21, 2024-04-22"})
     void counts_from_a_day_that_is_itself_counted(LocalDate electionDay, LocalDate lastDay) {
-        Step step = new Step.Then(new Step.Weekday(-4, DayOfWeek.TUESDAY), new Step.Days(-1));
+        DeadlineOffset step =
+                new DeadlineOffset.Then(new DeadlineOffset.Weekday(-4, DayOfWeek.TUESDAY), new DeadlineOffset.Days(-1));
 
         assertThat(step.from(electionDay, FEDERAL)).isEqualTo(lastDay);
-        assertThat(new DeadlineRule(Anchor.ELECTION_DAY, step, TimeOfDay.END_OF_DAY, IfClosed.NEXT_OPEN_DAY).words())
+        assertThat(new DeadlineRule(
+                                DeadlineAnchor.ELECTION_DAY, step, TimeOfDay.END_OF_DAY, ClosedDayRule.NEXT_OPEN_DAY)
+                        .words())
                 .isEqualTo(
                         "1 day before the 4th Tuesday before election day, end of day; if closed, the next open day");
     }
 
     @Test
     void stands_on_the_day_that_a_court_named() {
-        Step fixed = new Step.Fixed(LocalDate.of(2024, 10, 14));
+        DeadlineOffset fixed = new DeadlineOffset.Fixed(LocalDate.of(2024, 10, 14));
 
-        assertThat(rule(Anchor.ELECTION_DAY, fixed, "end_of_day", IfClosed.SAME_DAY)
+        assertThat(rule(DeadlineAnchor.ELECTION_DAY, fixed, "end_of_day", ClosedDayRule.SAME_DAY)
                         .on(LocalDate.of(2024, 11, 5), FEDERAL, CLOSES)
                         .day())
                 .isEqualTo("2024-10-14");
@@ -56,8 +59,8 @@ class DeadlineFormsTest {
         "previous_open_day, -29, 2022-10-07"
     })
     void moves_by_the_rule_of_its_channel(String ifClosed, int days, LocalDate day) {
-        IfClosed closed = Steps.ifClosed(ifClosed).iterator().next();
-        assertThat(rule(Anchor.ELECTION_DAY, new Step.Days(days), "end_of_day", closed)
+        ClosedDayRule closed = Steps.ifClosed(ifClosed).iterator().next();
+        assertThat(rule(DeadlineAnchor.ELECTION_DAY, new DeadlineOffset.Days(days), "end_of_day", closed)
                         .on(LocalDate.of(2022, 11, 8), FEDERAL, CLOSES)
                         .day())
                 .isEqualTo(day);
@@ -67,8 +70,10 @@ class DeadlineFormsTest {
     void mail_is_not_stopped_by_holidays_that_only_the_state_keeps() {
         OfficeCalendar nevada = new OfficeCalendar(EnumSet.of(Holiday.NEVADA_DAY), Set.of());
         // 30 October 2026 is Nevada Day, four days before the election.
-        DeadlineRule post = rule(Anchor.ELECTION_DAY, new Step.Days(-4), "end_of_day", IfClosed.NEXT_POSTAL_DAY);
-        DeadlineRule office = rule(Anchor.ELECTION_DAY, new Step.Days(-4), "end_of_day", IfClosed.NEXT_OPEN_DAY);
+        DeadlineRule post = rule(
+                DeadlineAnchor.ELECTION_DAY, new DeadlineOffset.Days(-4), "end_of_day", ClosedDayRule.NEXT_POSTAL_DAY);
+        DeadlineRule office = rule(
+                DeadlineAnchor.ELECTION_DAY, new DeadlineOffset.Days(-4), "end_of_day", ClosedDayRule.NEXT_OPEN_DAY);
 
         assertThat(post.on(LocalDate.of(2026, 11, 3), nevada, CLOSES).day()).isEqualTo("2026-10-30");
         assertThat(office.on(LocalDate.of(2026, 11, 3), nevada, CLOSES).day()).isEqualTo("2026-11-02");
@@ -76,7 +81,8 @@ class DeadlineFormsTest {
 
     @Test
     void ends_at_the_hour_of_the_act_where_it_counts_in_hours() {
-        DeadlineRule within24Hours = rule(Anchor.FINDING_MADE, new Step.Days(1), "that_hour", IfClosed.SAME_DAY);
+        DeadlineRule within24Hours =
+                rule(DeadlineAnchor.FINDING_MADE, new DeadlineOffset.Days(1), "that_hour", ClosedDayRule.SAME_DAY);
         LocalDateTime found = LocalDateTime.of(2026, 11, 4, 14, 20);
 
         assertThat(within24Hours.from(found, FEDERAL, CLOSES).lastMoment()).isEqualTo("2026-11-05T14:20");
@@ -88,7 +94,11 @@ class DeadlineFormsTest {
     @CsvSource({"2026-11-04T17:00, 2026-11-07", "2026-11-04T17:01, 2026-11-08", "2026-11-06T18:00, 2026-11-12"})
     void counts_an_act_after_hours_as_done_on_the_next_open_day(LocalDateTime act, LocalDate day) {
         DeadlineRule rule = new DeadlineRule(
-                Anchor.NOTICE_SENT, new Step.Days(3), TimeOfDay.END_OF_DAY, IfClosed.SAME_DAY, LocalTime.of(17, 0));
+                DeadlineAnchor.NOTICE_SENT,
+                new DeadlineOffset.Days(3),
+                TimeOfDay.END_OF_DAY,
+                ClosedDayRule.SAME_DAY,
+                LocalTime.of(17, 0));
 
         assertThat(rule.from(act, FEDERAL, CLOSES).day()).isEqualTo(day);
         assertThat(rule.words())
@@ -104,7 +114,7 @@ class DeadlineFormsTest {
         assertThat(Holiday.MARDI_GRAS.date(year)).isEqualTo(mardiGras);
     }
 
-    private static DeadlineRule rule(Anchor anchor, Step step, String time, IfClosed closed) {
+    private static DeadlineRule rule(DeadlineAnchor anchor, DeadlineOffset step, String time, ClosedDayRule closed) {
         return new DeadlineRule(anchor, step, TimeOfDay.parse(time).orElseThrow(), closed);
     }
 }

@@ -27,14 +27,16 @@ class DeadlineWordsTest {
         "-5, monday, 5th Monday before election day"
     })
     void reads_as_a_sentence(int count, String unit, String words) {
-        assertThat(rule(count, unit, "17:00", IfClosed.SAME_DAY).words()).isEqualTo(words + ", 5:00 pm");
+        assertThat(rule(count, unit, "17:00", ClosedDayRule.SAME_DAY).words()).isEqualTo(words + ", 5:00 pm");
     }
 
     @Test
     void says_what_a_closed_day_does() {
-        assertThat(rule(7, "days", "close_of_business", IfClosed.NEXT_OPEN_DAY).words())
+        assertThat(rule(7, "days", "close_of_business", ClosedDayRule.NEXT_OPEN_DAY)
+                        .words())
                 .isEqualTo("7 days after election day, close of business; if closed, the next open day");
-        assertThat(rule(7, "days", "end_of_day", IfClosed.PREVIOUS_OPEN_DAY).words())
+        assertThat(rule(7, "days", "end_of_day", ClosedDayRule.PREVIOUS_OPEN_DAY)
+                        .words())
                 .isEqualTo("7 days after election day, end of day; if closed, the previous open day");
     }
 
@@ -62,7 +64,7 @@ class DeadlineWordsTest {
 
     @Test
     void is_in_time_until_its_last_moment_and_not_one_second_longer() {
-        Deadline deadline = rule(2, "days", "17:00", IfClosed.SAME_DAY)
+        Deadline deadline = rule(2, "days", "17:00", ClosedDayRule.SAME_DAY)
                 .on(LocalDate.of(2026, 11, 3), CALENDAR, LocalTime.of(16, 0));
 
         assertThat(deadline.hasPassed(LocalDate.of(2026, 11, 5).atTime(17, 0))).isFalse();
@@ -86,12 +88,12 @@ class DeadlineWordsTest {
 
     @Test
     void names_its_anchor_in_words() {
-        assertThat(Anchor.MAIL_RECEIPT.words()).isEqualTo("mail receipt");
+        assertThat(DeadlineAnchor.MAIL_RECEIPT.words()).isEqualTo("mail receipt");
     }
 
-    private static DeadlineRule rule(int count, String unit, String time, IfClosed closed) {
+    private static DeadlineRule rule(int count, String unit, String time, ClosedDayRule closed) {
         return new DeadlineRule(
-                Anchor.ELECTION_DAY,
+                DeadlineAnchor.ELECTION_DAY,
                 Steps.of(count, unit),
                 TimeOfDay.parse(time).orElseThrow(),
                 closed);

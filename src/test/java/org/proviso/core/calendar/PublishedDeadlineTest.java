@@ -32,7 +32,7 @@ class PublishedDeadlineTest {
             String source) {
         OfficeCalendar calendar = new OfficeCalendar(Steps.holidays(holidays), Set.of());
         // Election day and a Saturday by design are open days for the registrar, whatever the office calendar says.
-        Set<IfClosed> all = count == 0 ? Set.of(IfClosed.SAME_DAY) : Steps.ifClosed(ifClosed);
+        Set<ClosedDayRule> all = count == 0 ? Set.of(ClosedDayRule.SAME_DAY) : Steps.ifClosed(ifClosed);
 
         assertThat(all)
                 .as(source)
@@ -81,12 +81,12 @@ class PublishedDeadlineTest {
     void moves_a_deadline_on_a_holiday_only_where_the_rule_says_so(
             LocalDate electionDay, int count, String unit, String time, String ifClosed, String lastMoment) {
         OfficeCalendar calendar = new OfficeCalendar(Steps.holidays("federal"), Set.of());
-        IfClosed closed = Steps.ifClosed(ifClosed).iterator().next();
+        ClosedDayRule closed = Steps.ifClosed(ifClosed).iterator().next();
         Deadline deadline =
                 rule(count, unit, TimeOfDay.parse(time).orElseThrow(), closed).on(electionDay, calendar, CLOSES);
 
         assertThat(deadline.lastMoment()).isEqualTo(lastMoment);
-        assertThat(deadline.wasMoved()).isEqualTo(closed == IfClosed.NEXT_OPEN_DAY);
+        assertThat(deadline.wasMoved()).isEqualTo(closed == ClosedDayRule.NEXT_OPEN_DAY);
     }
 
     @Test
@@ -94,13 +94,13 @@ class PublishedDeadlineTest {
         OfficeCalendar calendar = new OfficeCalendar(Steps.holidays("federal"), Set.of(LocalDate.of(2026, 10, 9)));
 
         // 11 October 2026 is a Sunday; the Friday before it is closed for this election.
-        assertThat(rule(-23, "days", TimeOfDay.CLOSE_OF_BUSINESS, IfClosed.PREVIOUS_OPEN_DAY)
+        assertThat(rule(-23, "days", TimeOfDay.CLOSE_OF_BUSINESS, ClosedDayRule.PREVIOUS_OPEN_DAY)
                         .on(LocalDate.of(2026, 11, 3), calendar, LocalTime.of(16, 30))
                         .lastMoment())
                 .isEqualTo("2026-10-08T16:30");
     }
 
-    private static DeadlineRule rule(int count, String unit, TimeOfDay time, IfClosed closed) {
-        return new DeadlineRule(Anchor.ELECTION_DAY, Steps.of(count, unit), time, closed);
+    private static DeadlineRule rule(int count, String unit, TimeOfDay time, ClosedDayRule closed) {
+        return new DeadlineRule(DeadlineAnchor.ELECTION_DAY, Steps.of(count, unit), time, closed);
     }
 }

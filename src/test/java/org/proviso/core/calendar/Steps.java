@@ -12,11 +12,11 @@ final class Steps {
     private Steps() {}
 
     /** {@code -15 days}, {@code 5 business_days}, or the nth of a weekday: {@code -4 saturday}. */
-    static Step of(int count, String unit) {
+    static DeadlineOffset of(int count, String unit) {
         return switch (unit) {
-            case "days" -> new Step.Days(count);
-            case "business_days" -> new Step.BusinessDays(count);
-            default -> new Step.Weekday(count, DayOfWeek.valueOf(unit.toUpperCase(Locale.ROOT)));
+            case "days" -> new DeadlineOffset.Days(count);
+            case "business_days" -> new DeadlineOffset.BusinessDays(count);
+            default -> new DeadlineOffset.Weekday(count, DayOfWeek.valueOf(unit.toUpperCase(Locale.ROOT)));
         };
     }
 
@@ -30,10 +30,10 @@ final class Steps {
     }
 
     /** What a closed day does; where the source does not tell, all of them, since then it must not matter. */
-    static Set<IfClosed> ifClosed(String word) {
+    static Set<ClosedDayRule> ifClosed(String word) {
         return word.equals("any")
-                ? EnumSet.allOf(IfClosed.class)
-                : EnumSet.of(Arrays.stream(IfClosed.values())
+                ? EnumSet.allOf(ClosedDayRule.class)
+                : EnumSet.of(Arrays.stream(ClosedDayRule.values())
                         .filter(one -> one.code().equals(word))
                         .findFirst()
                         .orElseThrow());

@@ -14,7 +14,7 @@ import org.proviso.core.adjudication.ClearCase;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Reason;
 
@@ -23,7 +23,8 @@ class DecisionChecksTest {
 
     private static final ChangedPack EXAMPLE = ChangedPack.of("example");
     private static final Grounds FULL = new Grounds(List.of(Reason.NOT_REGISTERED), "section 4.1", "counsel's advice");
-    private static final Acts THREE_HANDS = new Acts("rita", "sam", Set.of("ana", "ben"));
+    private static final DecisionParticipants THREE_HANDS =
+            new DecisionParticipants("rita", "sam", Set.of("ana", "ben"));
 
     @ParameterizedTest
     @CsvSource({
@@ -47,14 +48,18 @@ class DecisionChecksTest {
     @Test
     void names_the_question_that_is_open() {
         assertThat(DecisionChecks.stillOpen(
-                        DecidedAs.COUNT, assessed("check_in=unknown").answered()))
+                        DecisionOutcome.COUNT, assessed("check_in=unknown").answered()))
                 .hasValueSatisfying(refusal ->
                         assertThat(refusal.words()).isEqualTo("Nothing counts while this is open: Already voted?"));
     }
 
     @Test
     void counts_where_every_answer_is_clear() {
-        assertThat(all("count", "identity=confirmed", new Grounds(List.of(), "", ""), new Acts(null, null, Set.of())))
+        assertThat(all(
+                        "count",
+                        "identity=confirmed",
+                        new Grounds(List.of(), "", ""),
+                        new DecisionParticipants(null, null, Set.of())))
                 .isEmpty();
     }
 
@@ -67,9 +72,11 @@ class DecisionChecksTest {
     @Test
     void names_everything_that_stands_in_the_way_at_once() {
         List<Refusal> all = DecisionChecks.all(
-                DecidedAs.REJECT,
+                DecisionOutcome.REJECT,
                 new CaseToDecide(
-                        assessed("identity=confirmed"), new Grounds(List.of(), "", ""), new Acts("a", "a", Set.of())),
+                        assessed("identity=confirmed"),
+                        new Grounds(List.of(), "", ""),
+                        new DecisionParticipants("a", "a", Set.of())),
                 EXAMPLE.book(),
                 LocalDateTime.of(2026, 11, 4, 9, 0));
         assertThat(codes(all)).isEqualTo("gate_not_open no_reason departure_without_reason own_act");
@@ -80,10 +87,10 @@ class DecisionChecksTest {
     void never_rejects_without_reason_and_reference(String reason, String reference, String refusal) {
         List<Reason> reasons = reason.isEmpty() ? List.of() : List.of(Reason.NOT_REGISTERED);
         Grounds grounds = new Grounds(reasons, reference, "");
-        assertThat(codes(DecisionChecks.grounds(DecidedAs.REJECT, grounds).stream()
+        assertThat(codes(DecisionChecks.grounds(DecisionOutcome.REJECT, grounds).stream()
                         .toList()))
                 .isEqualTo(refusal);
-        assertThat(DecisionChecks.grounds(DecidedAs.COUNT, grounds)).isEmpty();
+        assertThat(DecisionChecks.grounds(DecisionOutcome.COUNT, grounds)).isEmpty();
     }
 
     @ParameterizedTest
@@ -116,19 +123,21 @@ class DecisionChecksTest {
     })
     void passes_a_rejection_through_three_pairs_of_hands(
             String proposer, String reader, String decider, String refusal) {
-        Acts acts = new Acts(proposer, reader, Set.of(decider));
-        assertThat(codes(DecisionChecks.ownActs(DecidedAs.REJECT, acts).stream().toList()))
+        DecisionParticipants acts = new DecisionParticipants(proposer, reader, Set.of(decider));
+        assertThat(codes(DecisionChecks.ownActs(DecisionOutcome.REJECT, acts).stream()
+                        .toList()))
                 .isEqualTo(refusal);
-        assertThat(DecisionChecks.ownActs(DecidedAs.COUNT_IN_PART, acts)).isEmpty();
+        assertThat(DecisionChecks.ownActs(DecisionOutcome.COUNT_IN_PART, acts)).isEmpty();
     }
 
     @Test
     void names_whose_hands_it_passed_twice() {
-        assertThat(DecisionChecks.ownActs(DecidedAs.REJECT, new Acts("rita", "ben", Set.of("ana", "ben"))))
+        assertThat(DecisionChecks.ownActs(
+                        DecisionOutcome.REJECT, new DecisionParticipants("rita", "ben", Set.of("ana", "ben"))))
                 .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("only once: ben."));
     }
 
-    private static List<Refusal> all(String as, String facts, Grounds grounds, Acts acts) {
+    private static List<Refusal> all(String as, String facts, Grounds grounds, DecisionParticipants acts) {
         CaseToDecide one = new CaseToDecide(assessed(facts), grounds, acts);
         return DecisionChecks.all(as(as), one, EXAMPLE.book(), SmallBoard.OPEN);
     }
@@ -137,13 +146,13 @@ class DecisionChecksTest {
         return String.join(" ", refusals.stream().map(one -> one.why().code()).toList());
     }
 
-    private static DecidedAs as(String code) {
-        return Code.find(DecidedAs.class, code).orElseThrow();
+    private static DecisionOutcome as(String code) {
+        return Code.find(DecisionOutcome.class, code).orElseThrow();
     }
 
     private static Assessment assessed(String facts) {
-        Setting setting =
-                new Setting(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), SmallBoard.OPEN, Map.of()));
-        return Assessment.of(new ClearCase().with(facts).facts(), setting);
+        QuestionContext setting =
+                new QuestionContext(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), SmallBoard.OPEN, Map.of()));
+        return Assessment.assess(new ClearCase().with(facts).facts(), setting);
     }
 }

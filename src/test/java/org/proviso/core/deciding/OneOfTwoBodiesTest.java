@@ -16,7 +16,7 @@ class OneOfTwoBodiesTest {
     private final SmallBoard board = new SmallBoard();
 
     private VoteResult votes(String votes) {
-        Poll poll = new Poll(board.body, board.present, Map.of(), SmallBoard.cast(votes));
+        BodyVote poll = new BodyVote(board.body, board.present, Map.of(), SmallBoard.cast(votes));
         return VoteMeaning.ofOneOfTwo(board.motion, poll, board.pack.book(), board.at);
     }
 
@@ -29,8 +29,8 @@ class OneOfTwoBodiesTest {
     })
     void ends_as_its_votes_say_and_settles_nothing(String asks, String toReject, String votes, String words) {
         board.asks(asks).rules("two_bodies", toReject, "count", "count");
-        assertThat(((VoteResult.Result) votes(votes)).words()).isEqualTo(words);
-        assertThat(((VoteResult.Result) votes(votes)).staysOpen()).isTrue();
+        assertThat(((VoteResult.Stands) votes(votes)).words()).isEqualTo(words);
+        assertThat(((VoteResult.Stands) votes(votes)).staysOpen()).isTrue();
     }
 
     @Test

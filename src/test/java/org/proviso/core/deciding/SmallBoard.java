@@ -21,16 +21,16 @@ final class SmallBoard {
     ChangedPack pack = ChangedPack.of("example");
     DecidingBody body = new DecidingBody(3, 2);
     LocalDateTime at = OPEN;
-    Motion motion = motion(DecidedAs.REJECT, Set.of());
+    Motion motion = motion(DecisionOutcome.REJECT, Set.of());
     final Set<String> present = new LinkedHashSet<>(List.of("ana", "ben", "cal"));
     final Map<String, Set<String>> recusals = new LinkedHashMap<>();
 
-    static Motion motion(DecidedAs asks, Set<String> pulledOut) {
+    static Motion motion(DecisionOutcome asks, Set<String> pulledOut) {
         return new Motion(asks, new LinkedHashSet<>(List.of("1", "2")), pulledOut, null);
     }
 
     SmallBoard asks(String outcome) {
-        motion = motion(Code.find(DecidedAs.class, outcome).orElseThrow(), Set.of());
+        motion = motion(Code.find(DecisionOutcome.class, outcome).orElseThrow(), Set.of());
         return this;
     }
 
@@ -52,8 +52,8 @@ final class SmallBoard {
 
     /** Votes as {@code yes no abstains}, of ana, ben and cal in this order, {@code -} for none; one text a body. */
     VoteResult votes(String... bodies) {
-        List<Poll> polls = Stream.of(bodies).map(this::poll).toList();
-        return VoteMeaning.of(motion, polls, pack.book(), at);
+        List<BodyVote> polls = Stream.of(bodies).map(this::poll).toList();
+        return VoteMeaning.voteResult(motion, polls, pack.book(), at);
     }
 
     /** {@code carried: reject}, {@code tied: stays open} or the code of the refusal. */
@@ -62,7 +62,7 @@ final class SmallBoard {
         if (result instanceof VoteResult.Refused refused) {
             return refused.refusal().why().code();
         }
-        VoteResult.Result stands = (VoteResult.Result) result;
+        VoteResult.Stands stands = (VoteResult.Stands) result;
         String decided = stands.staysOpen() ? "stays open" : stands.decided().words();
         return stands.end().code() + ": " + decided;
     }
@@ -71,8 +71,8 @@ final class SmallBoard {
         return ((VoteResult.Refused) votes(bodies)).refusal();
     }
 
-    private Poll poll(String votes) {
-        return new Poll(body, present, recusals, cast(votes));
+    private BodyVote poll(String votes) {
+        return new BodyVote(body, present, recusals, cast(votes));
     }
 
     static Map<String, Vote> cast(String votes) {

@@ -6,7 +6,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rules;
 
 /** What a vote that stands comes to. */
@@ -133,23 +133,23 @@ class VoteMeaningTest {
 
     @Test
     void says_what_was_moved_how_it_went_and_on_which_rules_it_rests() {
-        VoteResult.Result result = (VoteResult.Result) board.votes("yes no abstains");
+        VoteResult.Stands result = (VoteResult.Stands) board.votes("yes no abstains");
 
         assertThat(result.words()).isEqualTo("The motion to reject was tied, 1 to 1: count.");
         assertThat(result.restsOn())
-                .extracting(Given::rule)
+                .extracting(ResolvedRule::rule)
                 .containsExactly(Rules.DECIDER, Rules.VOTE_TO_REJECT, Rules.TIE_MEANS);
     }
 
     @Test
     void says_so_where_it_stays_open() {
-        VoteResult.Result result = (VoteResult.Result) board.votes("yes no no");
+        VoteResult.Stands result = (VoteResult.Stands) board.votes("yes no no");
         assertThat(result.words()).isEqualTo("The motion to reject failed, 1 to 2: stays open.");
     }
 
     @Test
     void settles_a_consent_group_without_the_envelopes_pulled_out() {
-        board.motion = SmallBoard.motion(DecidedAs.COUNT, Set.of("2"));
-        assertThat(((VoteResult.Result) board.votes("yes yes yes")).envelopes()).containsExactly("1");
+        board.motion = SmallBoard.motion(DecisionOutcome.COUNT, Set.of("2"));
+        assertThat(((VoteResult.Stands) board.votes("yes yes yes")).envelopes()).containsExactly("1");
     }
 }

@@ -30,7 +30,7 @@ class VotePropertyTest {
             @ForAll("votes") List<String> votes) {
         String forCounting = asks.equals("reject") ? "no" : "yes";
         board(asks, "board", "unanimous", tie, failed, votes).ifPresent(result -> {
-            if (result.decided() == DecidedAs.REJECT) {
+            if (result.decided() == DecisionOutcome.REJECT) {
                 assertThat(votes).doesNotContain(forCounting);
             }
         });
@@ -45,7 +45,7 @@ class VotePropertyTest {
         long yes = votes.stream().filter("yes"::equals).count();
         long no = votes.stream().filter("no"::equals).count();
         board(asks, "board", "majority", tie, failed, votes).ifPresent(result -> {
-            if (result.decided() == DecidedAs.REJECT) {
+            if (result.decided() == DecisionOutcome.REJECT) {
                 assertThat(asks.equals("reject") ? yes : no).isGreaterThanOrEqualTo(asks.equals("reject") ? no : yes);
             }
         });
@@ -58,8 +58,8 @@ class VotePropertyTest {
             @ForAll("fails") String failed,
             @ForAll("votes") List<String> votes) {
         List<String> turned = List.of(votes.get(2), votes.get(0), votes.get(1));
-        assertThat(board(asks, "board", "majority", tie, failed, turned).map(VoteResult.Result::decided))
-                .isEqualTo(board(asks, "board", "majority", tie, failed, votes).map(VoteResult.Result::decided));
+        assertThat(board(asks, "board", "majority", tie, failed, turned).map(VoteResult.Stands::decided))
+                .isEqualTo(board(asks, "board", "majority", tie, failed, votes).map(VoteResult.Stands::decided));
     }
 
     /** Silence is refused; so what stands has a vote for or against in it. */
@@ -91,18 +91,19 @@ class VotePropertyTest {
         return Arbitraries.of("yes", "no", "abstains", "recused").list().ofSize(3);
     }
 
-    private static Optional<VoteResult.Result> board(
+    private static Optional<VoteResult.Stands> board(
             String asks, String kind, String toReject, String tie, String failed, List<String> votes) {
         DeadlineBook book = BOOKS.computeIfAbsent(
                 String.join(" ", kind, toReject, tie, failed),
                 key -> new SmallBoard().rules(kind, toReject, tie, failed).pack.book());
-        DecidedAs outcome = Code.find(DecidedAs.class, asks).orElseThrow();
-        Poll poll = new Poll(
+        DecisionOutcome outcome = Code.find(DecisionOutcome.class, asks).orElseThrow();
+        BodyVote poll = new BodyVote(
                 new DecidingBody(3, 2),
                 Set.of("ana", "ben", "cal"),
                 Map.of(),
                 SmallBoard.cast(String.join(" ", votes)));
-        VoteResult result = VoteMeaning.of(SmallBoard.motion(outcome, Set.of()), List.of(poll), book, SmallBoard.OPEN);
-        return result instanceof VoteResult.Result stands ? Optional.of(stands) : Optional.empty();
+        VoteResult result =
+                VoteMeaning.voteResult(SmallBoard.motion(outcome, Set.of()), List.of(poll), book, SmallBoard.OPEN);
+        return result instanceof VoteResult.Stands stands ? Optional.of(stands) : Optional.empty();
     }
 }

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Election.DecidingBody;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.ResolvedPack;
@@ -57,7 +57,7 @@ class VoteRefusedTest {
     @Test
     void lets_a_member_vote_once_the_envelope_recused_from_is_pulled_out() {
         board.recusals.put("ben", Set.of("2"));
-        board.motion = SmallBoard.motion(DecidedAs.REJECT, Set.of("2"));
+        board.motion = SmallBoard.motion(DecisionOutcome.REJECT, Set.of("2"));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("carried: reject");
     }
 
@@ -82,14 +82,14 @@ class VoteRefusedTest {
     @ParameterizedTest
     @CsvSource({"CARRIED, carried", "FAILED, failed", "TIED, tied", "WITHDRAWN, withdrawn"})
     void refuses_a_motion_already_decided(MotionResult before, String word) {
-        board.motion = new Motion(DecidedAs.COUNT, Set.of("1"), Set.of(), before);
+        board.motion = new Motion(DecisionOutcome.COUNT, Set.of("1"), Set.of(), before);
         assertThat(board.comesTo("yes yes yes")).isEqualTo("motion_already_decided");
         assertThat(board.refusal("yes yes yes").words()).isEqualTo("This motion was already " + word + ".");
     }
 
     @Test
     void refuses_a_group_of_which_every_envelope_was_pulled_out() {
-        board.motion = SmallBoard.motion(DecidedAs.COUNT, Set.of("1", "2"));
+        board.motion = SmallBoard.motion(DecisionOutcome.COUNT, Set.of("1", "2"));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("nothing_put");
     }
 
@@ -124,10 +124,10 @@ class VoteRefusedTest {
         board.pack.with(
                 Rules.GATE_DECISION,
                 new RuleValue.Dated(new DeadlineRule(
-                        Anchor.BOARD_MEETING,
-                        new Step.Days(1),
+                        DeadlineAnchor.BOARD_MEETING,
+                        new DeadlineOffset.Days(1),
                         TimeOfDay.parse("09:00").orElseThrow(),
-                        IfClosed.SAME_DAY)));
+                        ClosedDayRule.SAME_DAY)));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("gate_not_open");
         assertThat(board.refusal("yes yes yes").words()).contains("before when none is decided", "not known");
     }
@@ -153,7 +153,7 @@ class VoteRefusedTest {
 
         ResolvedPack ruled = new SmallBoard().pack.resolved();
         board.pack.with(rule, ruled.of(rule).value(), Basis.RULED);
-        assertThat(board.votes(votes)).isInstanceOf(VoteResult.Result.class);
+        assertThat(board.votes(votes)).isInstanceOf(VoteResult.Stands.class);
     }
 
     @Test

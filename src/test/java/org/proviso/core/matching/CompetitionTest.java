@@ -21,10 +21,10 @@ class CompetitionTest {
     void an_open_envelope_leans_to_the_voter_whom_no_other_envelope_holds() {
         MatchQuery open = query("E1", null, "");
         MatchQuery certain = query("E2", SENIOR, "1111");
-        assertThat(matcher.match(open).verdict()).isEqualTo(Verdict.AMBIGUOUS);
+        assertThat(matcher.match(open).verdict()).isEqualTo(MatchVerdict.AMBIGUOUS);
         Match weighed = matcher.matchAll(List.of(open, certain), 1).get(0);
         assertThat(weighed.best().orElseThrow().voterId()).isEqualTo("V3");
-        assertThat(weighed.verdict()).isNotEqualTo(Verdict.SURE);
+        assertThat(weighed.verdict()).isNotEqualTo(MatchVerdict.SURE);
     }
 
     @Test
@@ -32,7 +32,7 @@ class CompetitionTest {
         List<Match> matches = matcher.matchAll(List.of(query("E1", SENIOR, "1111"), query("E2", SENIOR, "1111")), 1);
         assertThat(matches).allSatisfy(match -> {
             assertThat(match.best().orElseThrow().voterId()).isEqualTo("V2");
-            assertThat(match.verdict()).isEqualTo(Verdict.SURE);
+            assertThat(match.verdict()).isEqualTo(MatchVerdict.SURE);
         });
     }
 

@@ -43,9 +43,9 @@ final class MatchBench {
         for (int i = 0; i < matches.size(); i++) {
             Match match = matches.get(i);
             String truth = election.truth.get(match.envelopeNo());
-            boolean linked = match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY;
+            boolean linked = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
             String best = linked ? match.best().orElseThrow().voterId() : "";
-            if (!best.equals(truth) || match.verdict() != Verdict.SURE && !truth.isEmpty()) {
+            if (!best.equals(truth) || match.verdict() != MatchVerdict.SURE && !truth.isEmpty()) {
                 String kind = best.equals(truth) ? "NOTSURE" : linked ? match.verdict() + "-WRONG" : "MISSED";
                 System.out.println(kind + " " + match.verdict() + " truth=" + truth + " " + election.envelopes.get(i)
                         + "\n    " + match.candidates().stream().limit(2).toList());

@@ -47,7 +47,7 @@ class MatchQualityTest {
     /** Who asks for the best only is spared voters far behind it: these would take a thousandth of its probability at most. */
     @Test
     void the_best_alone_is_the_best_among_all() {
-        List<Pairing> pairings = matcher.pairAll(election.envelopes, 2);
+        List<BestCandidate> pairings = matcher.pairAll(election.envelopes, 2);
         for (int i = 0; i < matches.size(); i++) {
             Match match = matches.get(i);
             String best = match.best().map(Candidate::voterId).orElse("");

@@ -21,7 +21,7 @@ class MatcherTest {
 
     @Test
     void the_same_person_is_sure() {
-        assertBest(query("Oyelaran", "Catherine", "", BORN, "1204", "4821"), "V1", Verdict.SURE);
+        assertBest(query("Oyelaran", "Catherine", "", BORN, "1204", "4821"), "V1", MatchVerdict.SURE);
     }
 
     @Test
@@ -58,7 +58,7 @@ class MatcherTest {
     /** No twin has the last four too; away from home nobody vouches for that. */
     @Test
     void who_goes_by_another_name_is_sure_with_surname_date_last_four_and_home() {
-        assertBest(query("Oyelaran", "Bunny", "", BORN, "1204", "4821"), "V1", Verdict.SURE);
+        assertBest(query("Oyelaran", "Bunny", "", BORN, "1204", "4821"), "V1", MatchVerdict.SURE);
         assertNotSure(query("Oyelaran", "Bunny", "", BORN, "5", "4821"));
         assertNotSure(query("Oyelaran", "Bunny", "", LocalDate.of(1974, 3, 8), "1204", "4821"));
     }
@@ -74,19 +74,19 @@ class MatcherTest {
     void junior_and_senior_are_told_apart_by_the_date_and_left_open_without_it() {
         assertBest(query("Thackeray", "Owen", "", LocalDate.of(1979, 11, 30), "88", ""), "V3", null);
         assertThat(matcher.match(query("Thackeray", "Owen", "", null, "88", "")).verdict())
-                .isEqualTo(Verdict.AMBIGUOUS);
+                .isEqualTo(MatchVerdict.AMBIGUOUS);
     }
 
     @Test
     void a_namesake_with_another_birth_date_is_nobody() {
         Match match = matcher.match(query("Quintanilla", "Luz", "", LocalDate.of(1961, 12, 24), "402", "7070"));
-        assertThat(match.verdict()).isEqualTo(Verdict.NONE);
+        assertThat(match.verdict()).isEqualTo(MatchVerdict.NONE);
     }
 
     @Test
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
         MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
-        assertBest(query, "V5", Verdict.SURE);
+        assertBest(query, "V5", MatchVerdict.SURE);
         assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Other birth date.");
     }
 
@@ -94,7 +94,7 @@ class MatcherTest {
     void a_stranger_is_nobody() {
         assertThat(matcher.match(query("Zabriskie", "Tor", "", LocalDate.of(1988, 8, 8), "9", "8080"))
                         .verdict())
-                .isEqualTo(Verdict.NONE);
+                .isEqualTo(MatchVerdict.NONE);
     }
 
     @Test
@@ -116,24 +116,24 @@ class MatcherTest {
                         "No other voter on the roll has this surname.");
     }
 
-    private void assertBest(MatchQuery query, String voterId, Verdict verdict) {
+    private void assertBest(MatchQuery query, String voterId, MatchVerdict verdict) {
         Match match = matcher.match(query);
         assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
         assertThat(match.verdict())
                 .as(match.toString())
-                .isIn(verdict == null ? Verdict.values() : new Verdict[] {verdict});
-        assertThat(match.verdict()).isIn(Verdict.SURE, Verdict.LIKELY);
+                .isIn(verdict == null ? MatchVerdict.values() : new MatchVerdict[] {verdict});
+        assertThat(match.verdict()).isIn(MatchVerdict.SURE, MatchVerdict.LIKELY);
     }
 
     private void assertFound(MatchQuery query, String voterId) {
         Match match = matcher.match(query);
-        assertThat(match.verdict()).as(match.toString()).isIn(Verdict.SURE, Verdict.LIKELY);
+        assertThat(match.verdict()).as(match.toString()).isIn(MatchVerdict.SURE, MatchVerdict.LIKELY);
         assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
     }
 
     private void assertNotSure(MatchQuery query) {
         Match match = matcher.match(query);
-        assertThat(match.verdict()).as(match.toString()).isNotEqualTo(Verdict.SURE);
+        assertThat(match.verdict()).as(match.toString()).isNotEqualTo(MatchVerdict.SURE);
     }
 
     private static MatchQuery query(

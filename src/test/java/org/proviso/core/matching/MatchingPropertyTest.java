@@ -30,12 +30,12 @@ import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.matching.spelling.Digits;
 import org.proviso.core.matching.spelling.EditDistance;
 import org.proviso.core.matching.spelling.JaroWinkler;
-import org.proviso.core.matching.spelling.Look;
+import org.proviso.core.matching.spelling.NameFingerprint;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.core.matching.spelling.Nicknames;
 import org.proviso.core.matching.spelling.PackedDate;
 import org.proviso.core.matching.spelling.Soundex;
-import org.proviso.core.matching.spelling.Spelling;
+import org.proviso.core.matching.spelling.SpellingDifference;
 import org.proviso.core.matching.spelling.StreetAddress;
 import org.proviso.core.matching.spelling.StreetName;
 
@@ -54,7 +54,7 @@ class MatchingPropertyTest {
         assertThat(JaroWinkler.similarity(a, b)).isEqualTo(JaroWinkler.similarity(b, a));
         assertThat(EditDistance.optimalStringAlignment(a, b)).isEqualTo(EditDistance.optimalStringAlignment(b, a));
         assertThat(EditDistance.damerauLevenshtein(a, b)).isEqualTo(EditDistance.damerauLevenshtein(b, a));
-        assertThat(Spelling.of(a, b)).isEqualTo(Spelling.of(b, a));
+        assertThat(SpellingDifference.of(a, b)).isEqualTo(SpellingDifference.of(b, a));
         assertThat(SurnameGrade.of(a, b, common)).isEqualTo(SurnameGrade.of(b, a, common));
         assertThat(GivenGrade.of(a, b, common)).isEqualTo(GivenGrade.of(b, a, common));
         assertThat(MiddleGrade.of(a, b)).isEqualTo(MiddleGrade.of(b, a));
@@ -87,9 +87,9 @@ class MatchingPropertyTest {
     @Property(tries = 2_000)
     void what_is_told_apart_by_its_letters_is_no_spelling_of_one_name(
             @ForAll("names") String a, @ForAll("names") String b) {
-        boolean far = Look.isFar(Look.of(a), Look.of(b));
+        boolean far = NameFingerprint.isFar(NameFingerprint.of(a), NameFingerprint.of(b));
         if (far) {
-            assertThat(Spelling.of(a, b)).isEqualTo(Spelling.OTHER);
+            assertThat(SpellingDifference.of(a, b)).isEqualTo(SpellingDifference.OTHER);
         }
     }
 
@@ -125,9 +125,9 @@ class MatchingPropertyTest {
 
     /** The score itself, before other voters are weighed against it. */
     @Property(tries = 500)
-    void a_field_that_agrees_weighs_more_than_one_that_is_not_known(@ForAll("grades") Comparison pair) {
-        Scorer scorer = new Scorer(INDEX, new RollFrequencies(INDEX), Weights.REASONED);
-        Claim claim = Claim.of(query("Oyelaran", "Catherine", BORN, "1204 N Quarry St", "4821"));
+    void a_field_that_agrees_weighs_more_than_one_that_is_not_known(@ForAll("grades") VoterComparison pair) {
+        MatchScorer scorer = new MatchScorer(INDEX, new RollFrequencies(INDEX), Weights.REASONED);
+        EnvelopePerson claim = EnvelopePerson.of(query("Oyelaran", "Catherine", BORN, "1204 N Quarry St", "4821"));
         double unknown = scorer.score(claim, pair).ownBits();
         assertThat(scorer.score(claim, agreeing(pair, DateGrade.SAME, pair.last4(), pair.address()))
                         .ownBits())
@@ -140,8 +140,9 @@ class MatchingPropertyTest {
                 .isGreaterThanOrEqualTo(unknown);
     }
 
-    private static Comparison agreeing(Comparison pair, DateGrade date, NumberGrade last4, AddressGrade address) {
-        return new Comparison(
+    private static VoterComparison agreeing(
+            VoterComparison pair, DateGrade date, NumberGrade last4, AddressGrade address) {
+        return new VoterComparison(
                 pair.voter(),
                 pair.surname(),
                 pair.given(),
@@ -177,12 +178,12 @@ class MatchingPropertyTest {
     }
 
     @Provide
-    Arbitrary<Comparison> grades() {
+    Arbitrary<VoterComparison> grades() {
         return Combinators.combine(
                         Arbitraries.of(SurnameGrade.class),
                         Arbitraries.of(GivenGrade.class),
                         Arbitraries.of(MiddleGrade.class))
-                .as((surname, given, middle) -> new Comparison(
+                .as((surname, given, middle) -> new VoterComparison(
                         INDEX.size() - 3,
                         surname,
                         given,

@@ -23,11 +23,11 @@ final class Tally {
     private void count(Match match, String voterId) {
         onRoll += voterId.isEmpty() ? 0 : 1;
         boolean right = match.best().map(best -> best.voterId().equals(voterId)).orElse(false);
-        if (match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY) {
+        if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
             linked++;
             linkedRight += right ? 1 : 0;
         }
-        if (match.verdict() == Verdict.SURE) {
+        if (match.verdict() == MatchVerdict.SURE) {
             sure++;
             sureRight += right ? 1 : 0;
         }

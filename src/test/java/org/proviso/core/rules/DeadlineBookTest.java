@@ -9,11 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.ClosedDayRule;
 import org.proviso.core.calendar.Deadline;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 
 class DeadlineBookTest {
@@ -33,7 +33,9 @@ class DeadlineBookTest {
     void closes_registration_at_most_thirty_days_before(int days, String ifClosed, LocalDate last) {
         for (Rule rule : new Rule[] {Rules.REGISTER_IN_PERSON, Rules.REGISTER_ONLINE, Rules.REGISTER_MAIL_POSTMARK}) {
             DeadlineBook book = ChangedPack.of("us")
-                    .with(rule, deadline(Anchor.ELECTION_DAY, days, IfClosed.valueOf(ifClosed.toUpperCase())))
+                    .with(
+                            rule,
+                            deadline(DeadlineAnchor.ELECTION_DAY, days, ClosedDayRule.valueOf(ifClosed.toUpperCase())))
                     .book();
             Deadline deadline = book.of(rule).orElseThrow();
 
@@ -44,7 +46,7 @@ class DeadlineBookTest {
 
     @Test
     void bounds_nothing_but_registration_and_nothing_without_the_federal_rule() {
-        RuleValue early = deadline(Anchor.ELECTION_DAY, -45, IfClosed.SAME_DAY);
+        RuleValue early = deadline(DeadlineAnchor.ELECTION_DAY, -45, ClosedDayRule.SAME_DAY);
         assertThat(ChangedPack.of("us").with(Rules.GATE_REVIEW, early).book().of(Rules.GATE_REVIEW))
                 .hasValueSatisfying(gate -> assertThat(gate.day()).isEqualTo("2026-09-19"));
         assertThat(ChangedPack.of("us")
@@ -58,9 +60,9 @@ class DeadlineBookTest {
     /** The example certifies 14 days after the election and takes mail ballots for 7 days. */
     @ParameterizedTest
     @CsvSource({"CERTIFICATION, 2026-11-16", "MAIL_RECEIPT, 2026-11-09", "ELECTION_DAY, 2026-11-02"})
-    void counts_from_days_that_are_known(Anchor anchor, LocalDate day) {
+    void counts_from_days_that_are_known(DeadlineAnchor anchor, LocalDate day) {
         DeadlineBook book = ChangedPack.of("example")
-                .with(Rules.DECISION, deadline(anchor, -1, IfClosed.SAME_DAY))
+                .with(Rules.DECISION, deadline(anchor, -1, ClosedDayRule.SAME_DAY))
                 .book();
         assertThat(book.of(Rules.DECISION))
                 .hasValueSatisfying(deadline -> assertThat(deadline.day()).isEqualTo(day));
@@ -68,10 +70,10 @@ class DeadlineBookTest {
 
     @ParameterizedTest
     @CsvSource({"NOTICE_SENT", "FINDING_MADE", "BOARD_MEETING"})
-    void cannot_date_what_counts_from_an_act_until_the_act_is_done(Anchor anchor) {
+    void cannot_date_what_counts_from_an_act_until_the_act_is_done(DeadlineAnchor anchor) {
         Rule cure = Rule.cure(Ask.IDENTIFICATION);
         DeadlineBook book = ChangedPack.of("example")
-                .with(cure, deadline(anchor, 3, IfClosed.NEXT_OPEN_DAY))
+                .with(cure, deadline(anchor, 3, ClosedDayRule.NEXT_OPEN_DAY))
                 .book();
 
         assertThat(book.of(cure)).isEmpty();
@@ -105,10 +107,10 @@ class DeadlineBookTest {
     @Test
     void takes_the_hour_of_closing_from_the_pack_and_five_where_it_has_none() {
         RuleValue rule = new RuleValue.Dated(new DeadlineRule(
-                Anchor.ELECTION_DAY,
-                new Step.Weekday(1, DayOfWeek.FRIDAY),
+                DeadlineAnchor.ELECTION_DAY,
+                new DeadlineOffset.Weekday(1, DayOfWeek.FRIDAY),
                 TimeOfDay.CLOSE_OF_BUSINESS,
-                IfClosed.SAME_DAY));
+                ClosedDayRule.SAME_DAY));
         ChangedPack half =
                 ChangedPack.of("example").with(Rules.OFFICE_CLOSES, new RuleValue.Time(LocalTime.of(16, 30)));
 
@@ -126,8 +128,8 @@ class DeadlineBookTest {
                 .isEqualTo("2026-11-06T17:00");
     }
 
-    private static RuleValue deadline(Anchor anchor, int days, IfClosed ifClosed) {
+    private static RuleValue deadline(DeadlineAnchor anchor, int days, ClosedDayRule ifClosed) {
         return new RuleValue.Dated(new DeadlineRule(
-                anchor, new Step.Days(days), TimeOfDay.parse("17:00").orElseThrow(), ifClosed));
+                anchor, new DeadlineOffset.Days(days), TimeOfDay.parse("17:00").orElseThrow(), ifClosed));
     }
 }

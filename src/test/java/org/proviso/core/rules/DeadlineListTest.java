@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.files.packs.RulePacks;
 
 class DeadlineListTest {
@@ -68,7 +68,8 @@ class DeadlineListTest {
 
         assertThat(line(kansas, cure).waitsForAnAct()).isTrue();
         assertThat(line(kansas, cure).hour()).isEmpty();
-        DeadlineList.Line set = line(kansas.with(Anchor.BOARD_MEETING, LocalDateTime.of(2024, 11, 18, 9, 30)), cure);
+        DeadlineList.Line set =
+                line(kansas.with(DeadlineAnchor.BOARD_MEETING, LocalDateTime.of(2024, 11, 18, 9, 30)), cure);
         assertThat(set.waitsForAnAct()).isFalse();
         assertThat(set.deadline().orElseThrow().day()).isEqualTo("2024-11-18");
         assertThat(set.hour()).isEqualTo("09:30");

@@ -60,7 +60,7 @@ class RulePackTest {
     @Test
     void takes_texts_of_its_own_over_those_of_the_floor() {
         RulePack floor = RulePacks.load("us");
-        ReasonText ours = new ReasonText(Survey.OTHER, "Ours.");
+        ReasonText ours = new ReasonText(SurveyHeading.OTHER, "Ours.");
         RulePack state = new RulePack("s", "S", false, "", Map.of(), Map.of(Reason.SPOILED, ours)).over(floor);
 
         assertThat(state.reasons().get(Reason.SPOILED)).isEqualTo(ours);
@@ -70,7 +70,7 @@ class RulePackTest {
 
     @Test
     void is_unknown_where_nobody_wrote_anything() {
-        Given given =
+        ResolvedRule given =
                 PackResolver.resolve(RulePacks.load("us"), ELECTION, List.of()).of(Rules.MOVES);
 
         assertThat(given.isKnown()).isFalse();
@@ -85,7 +85,7 @@ class RulePackTest {
         ResolvedPack ruled =
                 ChangedPack.of("us").resolved(ruling("office.closes", ""), ruling("moves.within_county", "either"));
 
-        Given confirmed = ruled.of(Rules.OFFICE_CLOSES);
+        ResolvedRule confirmed = ruled.of(Rules.OFFICE_CLOSES);
         assertThat(confirmed.basis()).isEqualTo(Basis.RULED);
         assertThat(confirmed.value())
                 .isEqualTo(
@@ -93,14 +93,14 @@ class RulePackTest {
         assertThat(confirmed.signedBy()).isEqualTo("A. Reyes");
         assertThat(confirmed.reference().words())
                 .isEqualTo("County ruling of 2026-10-01 signed by A. Reyes on Common practice (2026) (2026)");
-        Given given = ruled.of(Rules.MOVES);
+        ResolvedRule given = ruled.of(Rules.MOVES);
         assertThat(given.word()).isEqualTo("either");
         assertThat(given.reference().words()).isEqualTo("County ruling of 2026-10-01 signed by A. Reyes (2026)");
     }
 
     @Test
     void cannot_confirm_what_the_pack_does_not_give() {
-        Given given =
+        ResolvedRule given =
                 ChangedPack.of("us").resolved(ruling("moves.within_county", "")).of(Rules.MOVES);
         assertThat(given.isFirm()).isFalse();
     }
@@ -116,8 +116,8 @@ class RulePackTest {
         "IN_FORCE, 2017-01-01, wait, READ"
     })
     void a_court_order_gives_the_value_for_the_elections_it_names(
-            CourtOrder.Standing standing, LocalDate electionDate, String value, Basis basis) {
-        PackOrder order = new PackOrder(
+            CourtOrder.Status standing, LocalDate electionDate, String value, Basis basis) {
+        PackCourtOrder order = new PackCourtOrder(
                 "U.S. District Court",
                 LocalDate.of(2016, 10, 12),
                 LocalDate.of(2016, 12, 31),
@@ -127,7 +127,7 @@ class RulePackTest {
         RulePack law = pack(Map.of(Rules.EXTENDED_PENDING, List.of(dated("2004-01-01", "wait"))));
         RulePack pack = new RulePack("s", "S", false, "", Map.of(), Map.of(), List.of(order)).over(law);
 
-        Given given = PackResolver.resolve(pack, electionDate, List.of()).of(Rules.EXTENDED_PENDING);
+        ResolvedRule given = PackResolver.resolve(pack, electionDate, List.of()).of(Rules.EXTENDED_PENDING);
 
         assertThat(given.value().spelled()).isEqualTo(value);
         assertThat(given.basis()).isEqualTo(basis);

@@ -20,7 +20,8 @@ import org.proviso.core.YesNo;
 
 class CsvTableTest {
 
-    private static final Columns COLUMNS = Columns.of("id", "name", "note?").unique("id");
+    private static final CsvColumns COLUMNS =
+            CsvColumns.of("id", "name", "note?").unique("id");
 
     @TempDir
     Path folder;
@@ -30,7 +31,7 @@ class CsvTableTest {
 
     @Test
     void reads_rows_with_their_lines() throws IOException {
-        Rows<String> rows = read("id,name\n1,Ada\n\n2,\"Bo\nb\"\n3,Cy");
+        NumberedRows<String> rows = read("id,name\n1,Ada\n\n2,\"Bo\nb\"\n3,Cy");
 
         assertThat(rows.values()).containsExactly("1 Ada ", "2 Bo\nb ", "3 Cy ");
         assertThat(List.of(rows.line(0), rows.line(1), rows.line(2))).containsExactly(2, 4, 6);
@@ -158,7 +159,7 @@ class CsvTableTest {
     @Test
     void takes_two_keys_of_one_hash_that_differ_on_a_second_look() throws IOException {
         try (CsvTable table =
-                CsvTable.open(write("id\n7\n".getBytes(StandardCharsets.UTF_8)), Columns.of("id"), w -> {})) {
+                CsvTable.open(write("id\n7\n".getBytes(StandardCharsets.UTF_8)), CsvColumns.of("id"), w -> {})) {
             table.next();
             UniqueKey other = new UniqueKey("t.csv", List.of("id"), table.row(), (line, key) -> List.of("8"));
             other.check();
@@ -184,7 +185,7 @@ class CsvTableTest {
     void reads_typed_cells() throws IOException {
         Path file = write(
                 "d,t,n,y,c,w\n1990-12-31,2026-11-03T18:52,12,yes,active,a;b\n,,,,,\n".getBytes(StandardCharsets.UTF_8));
-        Columns columns = Columns.of("d", "t", "n", "y", "c", "w", "absent?");
+        CsvColumns columns = CsvColumns.of("d", "t", "n", "y", "c", "w", "absent?");
         try (CsvTable table = CsvTable.open(file, columns, warnings::add)) {
             table.next();
             CsvRow row = table.row();
@@ -210,7 +211,7 @@ class CsvTableTest {
     void writes_the_whole_story_on_one_line() throws IOException {
         Path file = write("date_of_birth\n13/45/1990\n".getBytes(StandardCharsets.UTF_8));
         assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> CsvTable.read(
-                        file, Columns.of("date_of_birth"), warnings::add, row -> row.date("date_of_birth"))))
+                        file, CsvColumns.of("date_of_birth"), warnings::add, row -> row.date("date_of_birth"))))
                 .hasMessage(
                         "t.csv line 2, column date_of_birth: \"13/45/1990\" is not a date (write it as 1990-12-31)");
     }
@@ -223,11 +224,11 @@ class CsvTableTest {
         return rows.toString();
     }
 
-    private Rows<String> read(String text) throws IOException {
+    private NumberedRows<String> read(String text) throws IOException {
         return read(write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private Rows<String> read(Path file) {
+    private NumberedRows<String> read(Path file) {
         return CsvTable.read(
                 file, COLUMNS, warnings::add, row -> row.text("id") + " " + row.text("name") + " " + row.text("note"));
     }

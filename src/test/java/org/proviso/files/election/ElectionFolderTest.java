@@ -30,7 +30,7 @@ class ElectionFolderTest {
 
     @BeforeEach
     void a_small_election() {
-        write("election.yaml", ElectionYamlTest.GOOD);
+        write("election.yaml", ElectionYamlReaderTest.GOOD);
         write("contests.csv", "contest_id,title,district,level\nGOV,Governor,state,statewide\n");
         write("ballot-styles.csv", "ballot_style,contest_id\n7,GOV\n");
         write("precincts.csv", "precinct,split,ballot_style\n12,A,7\n12,B,7\n");
@@ -121,7 +121,7 @@ class ElectionFolderTest {
                         Map.of("envelope_no", "E-2"),
                         Map.of("envelope_no", "E-3", "receipt_no", "4817-2260-5")));
         assertThat(ElectionFolder.read(folder).envelopes()).hasSize(3);
-        write("election.yaml", ElectionYamlTest.GOOD + "receipts: check_digit\n");
+        write("election.yaml", ElectionYamlReaderTest.GOOD + "receipts: check_digit\n");
         fails("envelopes.csv", 4, "receipt_no", "\"4817-2260-5\" has a slip: one digit is wrong, or two are swapped");
         write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "receipt_no", "481722065")));
         fails("envelopes.csv", 2, "receipt_no", "is not written as 4817-2206-5");
@@ -167,7 +167,7 @@ class ElectionFolderTest {
     void warns_of_an_order_about_an_envelope_that_is_not_there() {
         write(
                 "election.yaml",
-                ElectionYamlTest.GOOD
+                ElectionYamlReaderTest.GOOD
                         + "orders:\n  - {kind: hold, court: C, standing: final, envelopes: [E-1, E-7]}\n");
         assertThat(warnings())
                 .containsExactly("election.yaml: an order names envelope \"E-7\", which envelopes.csv does not have");

@@ -26,7 +26,7 @@ class LedgerFileTest {
 
     @Test
     void holds_when_every_entry_fits() throws IOException {
-        LedgerFile.Verdict verdict = verdict();
+        LedgerFile.ChainVerdict verdict = verdict();
         assertThat(verdict.fault()).isEmpty();
         assertThat(verdict.entries()).isEqualTo(3);
         assertThat(verdict.headHash()).isEqualTo(SmallChain.of(3).headHash());
@@ -89,7 +89,7 @@ class LedgerFileTest {
         refused(() -> LedgerFile.verify(file), "latin.jsonl", 1, "", "UTF-8");
     }
 
-    private LedgerFile.Verdict verdict() throws IOException {
+    private LedgerFile.ChainVerdict verdict() throws IOException {
         Path file = folder.resolve("ledger.jsonl");
         Files.writeString(file, lines.isEmpty() ? "" : String.join("\n", lines) + "\n");
         return LedgerFile.verify(file);

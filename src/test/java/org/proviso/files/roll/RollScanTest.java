@@ -11,12 +11,12 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.core.matching.index.RollIndex;
-import org.proviso.files.csv.Columns;
+import org.proviso.files.csv.CsvColumns;
 
 /** The quick reader takes plain files whole and leaves all others to the careful one. */
 class RollScanTest {
 
-    private static final Columns COLUMNS = Columns.of(
+    private static final CsvColumns COLUMNS = CsvColumns.of(
                     "voter_id",
                     "last_name",
                     "first_name",

@@ -22,8 +22,8 @@ import org.proviso.intake.IntakeService;
 import org.proviso.intake.Keying;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.ReceivingService;
-import org.proviso.intake.keying.KeyingOutcome.Keyed;
-import org.proviso.intake.keying.KeyingOutcome.KeyedTwice;
+import org.proviso.intake.keying.KeyingResult.Keyed;
+import org.proviso.intake.keying.KeyingResult.KeyedTwice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -53,8 +53,8 @@ class KeyingServiceTest {
         return office.the(IntakeService.class).envelope(ID, Keying.NUMBER).orElseThrow();
     }
 
-    private static SaveDraft typed(int version, String lastName) {
-        return new SaveDraft(ID, Keying.NUMBER, version, Map.of("last_name", lastName, "date_of_birth", "03/1"));
+    private static SaveKeyingDraft typed(int version, String lastName) {
+        return new SaveKeyingDraft(ID, Keying.NUMBER, version, Map.of("last_name", lastName, "date_of_birth", "03/1"));
     }
 
     @OnBothDatabases
@@ -64,7 +64,8 @@ class KeyingServiceTest {
         assertThat(service.saveDraft(typed(0, "Ke\"l\nÅ"))).isEqualTo(1);
         assertThat(service.saveDraft(typed(1, "Kell"))).isEqualTo(2);
         assertThat(service.draft(ID, Keying.NUMBER))
-                .contains(new Draft(Keying.NUMBER, Map.of("last_name", "Kell", "date_of_birth", "03/1"), false, 2));
+                .contains(
+                        new KeyingDraft(Keying.NUMBER, Map.of("last_name", "Kell", "date_of_birth", "03/1"), false, 2));
         Staff.signIn("otto");
         assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
@@ -89,7 +90,7 @@ class KeyingServiceTest {
         keying.idLast4 = "";
         keying.states.put(Field.ID_LAST4, FieldState.LEFT_BLANK);
         keying.draftVersion = service.saveDraft(typed(0, "Kell"));
-        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
         Envelope kept = envelope(office);
         assertThat(kept.affirmation().name().listed()).isEqualTo("Kell, Ada");
         assertThat(kept.affirmation().fieldStates()).isEqualTo(Map.of(Field.ID_LAST4, FieldState.LEFT_BLANK));
@@ -103,7 +104,7 @@ class KeyingServiceTest {
     @OnBothDatabases
     void the_ledger_has_that_it_was_keyed_and_nobody_in_it(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("envelope_keyed");
         assertThat(entry.subject()).isEqualTo(Keying.NUMBER);
@@ -117,10 +118,10 @@ class KeyingServiceTest {
     @OnBothDatabases
     void keyed_alike_a_second_time_it_stands(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         Envelope first = envelope(office);
         Staff.signIn("otto");
-        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(false));
+        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(false));
         assertThat(envelope(office)).isEqualTo(first);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed_alike");
     }
@@ -128,14 +129,14 @@ class KeyingServiceTest {
     @OnBothDatabases
     void keyed_otherwise_a_second_time_the_differences_are_told_and_nothing_changes(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         Envelope first = envelope(office);
         Staff.signIn("otto");
         keying.lastName = "Kelly";
         keying.idLast4 = "";
         keying.states.put(Field.ID_LAST4, FieldState.ILLEGIBLE);
         keying.officialNote = "came from Ward 2";
-        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
         assertThat(told.differences())
                 .containsExactly(
                         new BoxDifference("last_name", "Kelly", "Kell"),
@@ -148,11 +149,11 @@ class KeyingServiceTest {
     @OnBothDatabases
     void whoever_has_seen_the_differences_settles_them(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        keying.resolves = ((KeyedTwice) service.finish(keying.finish())).version();
-        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        keying.resolves = ((KeyedTwice) service.handIn(keying.finish())).version();
+        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
         assertThat(envelope(office).affirmation().name().last()).isEqualTo("Kelly");
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("envelope_keyed_otherwise");
@@ -162,25 +163,25 @@ class KeyingServiceTest {
     @OnBothDatabases
     void differences_seen_before_a_third_person_changed_the_envelope_settle_nothing(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        keying.resolves = ((KeyedTwice) service.finish(keying.finish())).version();
+        keying.resolves = ((KeyedTwice) service.handIn(keying.finish())).version();
         Staff.signIn("hugh");
         keying.lastName = "Kellie";
-        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
         assertThat(told.differences()).containsExactly(new BoxDifference("last_name", "Kelly", "Kellie"));
     }
 
     @OnBothDatabases
     void nobody_keys_the_own_envelope_a_second_time(TestOffice office) {
         KeyingService service = asInes(office);
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         keying.draftVersion = 1;
-        assertThatThrownBy(() -> service.finish(keying.finish()))
+        assertThatThrownBy(() -> service.handIn(keying.finish()))
                 .isInstanceOf(IntakeRefusedException.class)
                 .hasMessageContaining("ask somebody else");
         assertThatThrownBy(() -> service.saveDraft(typed(1, "Moss"))).isInstanceOf(IntakeRefusedException.class);
@@ -190,7 +191,7 @@ class KeyingServiceTest {
     void an_envelope_from_the_folder_is_completed_without_losing_what_it_says(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = "P-1001";
-        KeyedTwice told = (KeyedTwice) service.finish(keying.finish());
+        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
         assertThat(told.differences()).extracting(BoxDifference::box).contains("last_name", "first_name");
         assertThat(office.the(IntakeService.class)
                         .envelope(ID, "P-1001")
@@ -200,7 +201,7 @@ class KeyingServiceTest {
                         .last())
                 .isEqualTo("Okafor");
         keying.resolves = told.version();
-        service.finish(keying.finish());
+        service.handIn(keying.finish());
         assertThat(office.the(IntakeService.class)
                         .envelope(ID, "P-1001")
                         .orElseThrow()
@@ -213,21 +214,21 @@ class KeyingServiceTest {
     void an_empty_box_says_why(TestOffice office) {
         KeyingService service = asInes(office);
         keying.lastName = " ";
-        assertThatThrownBy(() -> service.finish(keying.finish()))
+        assertThatThrownBy(() -> service.handIn(keying.finish()))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("a box that is empty says why");
         keying.states.put(Field.LAST_NAME, FieldState.NOT_YET_KEYED);
-        assertThatThrownBy(() -> service.finish(keying.finish())).isInstanceOf(ConstraintViolationException.class);
+        assertThatThrownBy(() -> service.handIn(keying.finish())).isInstanceOf(ConstraintViolationException.class);
         keying.states.put(Field.LAST_NAME, FieldState.REFUSED);
-        assertThat(service.finish(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
     }
 
     @OnBothDatabases
     void an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = "P-9999";
-        assertThatThrownBy(() -> service.finish(keying.finish())).hasMessageContaining("\"P-9999\"");
-        assertThatThrownBy(() -> service.saveDraft(new SaveDraft(ID, "P-9999", 0, Map.of())))
+        assertThatThrownBy(() -> service.handIn(keying.finish())).hasMessageContaining("\"P-9999\"");
+        assertThatThrownBy(() -> service.saveDraft(new SaveKeyingDraft(ID, "P-9999", 0, Map.of())))
                 .hasMessageContaining("\"P-9999\"");
     }
 
@@ -237,7 +238,7 @@ class KeyingServiceTest {
         Staff.hire(office, "dora", Role.DECIDER);
         Staff.signIn("dora");
         List<ThrowingCallable> acts = List.of(
-                () -> service.finish(keying.finish()),
+                () -> service.handIn(keying.finish()),
                 () -> service.saveDraft(typed(0, "Kell")),
                 () -> service.draft(ID, Keying.NUMBER),
                 () -> service.waiting(ID));

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
 import org.proviso.database.OnBothDatabases;
@@ -28,7 +28,7 @@ class LinkStoreTest {
         assertThat(links.all(AssessedPrimary.ID)).isEqualTo(primary.cases().links());
         CaseKey key = AssessedPrimary.key("P-1007");
         Link newer = new Link(
-                Identity.SEVERAL_FIT,
+                VoterIdentityFact.SEVERAL_FIT,
                 null,
                 1.0 / 3,
                 List.of("Two\nlines with a\ttab.", ""),

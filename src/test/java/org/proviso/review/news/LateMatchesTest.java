@@ -27,7 +27,7 @@ import org.proviso.review.CaseKey;
 import org.proviso.review.NewerRollFile;
 import org.proviso.review.acts.LinkService;
 import org.proviso.roll.LookupService;
-import org.proviso.roll.RollHolder;
+import org.proviso.roll.RollIndexCache;
 import org.proviso.roll.RollMatches;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
@@ -42,11 +42,11 @@ class LateMatchesTest {
     void only_cases_that_the_newer_roll_may_concern_are_matched_and_assessed_anew(TestOffice services)
             throws IOException {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         CaseKey key = primary.envelope("in_order");
         String voter = primary.truth(key).voterId();
         Map<String, List<Integer>> before = written(services);
-        Brought brought = bring(services, new NewerRollFile().remove(voter));
+        NewListResult brought = bring(services, new NewerRollFile().remove(voter));
         assertThat(holder.roll(Primary.ID).changed())
                 .as("over the index there was")
                 .isEqualTo(1);
@@ -64,7 +64,7 @@ class LateMatchesTest {
                 .map(Truth::envelopeNo)
                 .collect(Collectors.toSet());
         assertThat(ofVoter).as("nobody else's case is touched").containsAll(moved);
-        assertThat(((Brought.InUse) brought).changed())
+        assertThat(((NewListResult.InUse) brought).changed())
                 .extracting(changed -> changed.key().envelopeNo())
                 .isSubsetOf(moved);
     }
@@ -72,7 +72,7 @@ class LateMatchesTest {
     @OnBothDatabases
     void a_newer_roll_with_other_statuses_only_matches_nobody_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         CaseKey key = primary.envelope("in_order");
         Link before = services.the(LinkService.class).link(key).orElseThrow();
         bring(
@@ -86,7 +86,7 @@ class LateMatchesTest {
     @OnBothDatabases
     void cases_come_out_as_if_all_had_been_matched_to_an_index_made_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         Set<String> voters = primary.truths().values().stream()
                 .map(Truth::voterId)
                 .filter(id -> !id.isEmpty())
@@ -122,19 +122,19 @@ class LateMatchesTest {
     @OnBothDatabases
     void a_trial_that_is_taken_back_leaves_the_look_up_as_it_was(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         CaseKey key = primary.envelope("in_order");
         String voter = primary.truth(key).voterId();
         UpdatedRoll before = holder.roll(Primary.ID);
         primary.reviewing(key).work();
-        OutsideNewsTest.decide(primary, key, org.proviso.core.deciding.DecidedAs.COUNT, List.of(), "");
+        CaseEventListenerTest.decide(primary, key, org.proviso.core.deciding.DecisionOutcome.COUNT, List.of(), "");
         assertThat(bring(
                         services,
                         new NewerRollFile()
                                 .change(
                                         voter,
                                         row -> row.set("status", "cancelled").set("last_name", "Quennell"))))
-                .isInstanceOf(Brought.WaitsForSecond.class);
+                .isInstanceOf(NewListResult.WaitsForSecond.class);
         assertThat(holder.roll(Primary.ID)).isSameAs(before);
         LookupService lookup = services.the(LookupService.class);
         assertThat(as("ada", () -> lookup.named(Primary.ID, "Quennell", "", 5))).isEmpty();
@@ -156,7 +156,7 @@ class LateMatchesTest {
     @OnBothDatabases
     void where_many_voters_changed_a_new_index_is_made_beside_the_requests(TestOffice services) throws Exception {
         Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         NewerRollFile newer = new NewerRollFile();
         List<String> all = services.the(RollService.class).roll(Primary.ID).stream()
                 .map(voter -> voter.voterId())
@@ -167,7 +167,7 @@ class LateMatchesTest {
         assertThat(holder.roll(Primary.ID).size()).isEqualTo(all.size());
     }
 
-    private static void assertRenewed(RollHolder holder) throws InterruptedException {
+    private static void assertRenewed(RollIndexCache holder) throws InterruptedException {
         long until = System.nanoTime() + Duration.ofSeconds(20).toNanos();
         while (holder.roll(Primary.ID).changed() > 0 && System.nanoTime() < until) {
             Thread.sleep(20);
@@ -178,17 +178,17 @@ class LateMatchesTest {
     @OnBothDatabases
     void a_new_index_is_made_too_where_a_second_person_had_to_confirm(TestOffice services) throws Exception {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         CaseKey key = primary.envelope("in_order");
         primary.reviewing(key).work();
-        OutsideNewsTest.decide(primary, key, org.proviso.core.deciding.DecidedAs.COUNT, List.of(), "");
+        CaseEventListenerTest.decide(primary, key, org.proviso.core.deciding.DecisionOutcome.COUNT, List.of(), "");
         NewerRollFile newer = new NewerRollFile();
         services.the(RollService.class).roll(Primary.ID).stream()
                 .limit(400)
                 .forEach(voter -> newer.change(voter.voterId(), row -> row.set("house_number", "9")));
         newer.change(primary.truth(key).voterId(), row -> row.set("status", "cancelled"));
-        Brought brought = bring(services, newer);
-        int waits = ((Brought.WaitsForSecond) brought).snapshotNo();
+        NewListResult brought = bring(services, newer);
+        int waits = ((NewListResult.WaitsForSecond) brought).snapshotNo();
         assertThat(holder.roll(Primary.ID).changed()).isZero();
         as("dora", () -> services.the(NewerFileService.class).confirm(Primary.ID, waits));
         assertThat(services.the(RollService.class)
@@ -204,7 +204,7 @@ class LateMatchesTest {
     void an_envelope_keyed_or_corrected_is_matched_by_itself_with_the_index_there_is(TestOffice services)
             throws IOException {
         Primary primary = Primary.loaded(services);
-        RollHolder holder = prepared(services);
+        RollIndexCache holder = prepared(services);
         bring(
                 services,
                 new NewerRollFile()
@@ -216,7 +216,7 @@ class LateMatchesTest {
         as(
                 "carl",
                 () -> services.inTransaction(() -> {
-                    services.the(OutsideNews.class)
+                    services.the(CaseEventListener.class)
                             .keyed(new org.proviso.intake.keying.EnvelopeKeyed(key.electionId(), key.envelopeNo()));
                     return true;
                 }));
@@ -228,15 +228,16 @@ class LateMatchesTest {
         assertThat(now).as("no other envelope is matched").isEqualTo(before);
     }
 
-    private RollHolder prepared(TestOffice services) {
+    private RollIndexCache prepared(TestOffice services) {
         services.the(RollMatches.class).prepare(Primary.ID);
-        assertThat(services.the(RollHolder.class).roll(Primary.ID).changed()).isZero();
-        return services.the(RollHolder.class);
+        assertThat(services.the(RollIndexCache.class).roll(Primary.ID).changed())
+                .isZero();
+        return services.the(RollIndexCache.class);
     }
 
-    private Brought bring(TestOffice services, NewerRollFile newer) throws IOException {
+    private NewListResult bring(TestOffice services, NewerRollFile newer) throws IOException {
         Path file = newer.in(temporary);
-        return as("carl", () -> services.the(NewerFileService.class).bring(Primary.ID, SnapshotKind.ROLL, file));
+        return as("carl", () -> services.the(NewerFileService.class).load(Primary.ID, SnapshotKind.ROLL, file));
     }
 
     private static Map<String, Link> links(TestOffice services, List<Envelope> envelopes) {

@@ -10,15 +10,15 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
+import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Outcome;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
-import org.proviso.review.file.DoneAct;
+import org.proviso.review.file.HistoryEntry;
 import org.proviso.review.file.HistoryService;
 import org.proviso.review.find.FindService;
 
@@ -79,15 +79,17 @@ class QueueTest {
         QueueStore store = services.the(QueueStore.class);
         List<QueueRow> rows = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
         QueueRow last = rows.stream()
-                .filter(row -> row.turn() == Turn.IN_TURN)
+                .filter(row -> row.turn() == QueueReason.IN_TURN)
                 .reduce((one, later) -> later)
                 .orElseThrow();
         store.changed(new CaseKey(Primary.ID, last.envelopeNo()));
         List<QueueRow> now = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
-        QueueRow firstInTurn =
-                now.stream().filter(row -> row.turn() != Turn.CURE).findFirst().orElseThrow();
+        QueueRow firstInTurn = now.stream()
+                .filter(row -> row.turn() != QueueReason.CURE)
+                .findFirst()
+                .orElseThrow();
         assertThat(firstInTurn.envelopeNo()).isEqualTo(last.envelopeNo());
-        assertThat(firstInTurn.turn()).isEqualTo(Turn.CHANGED);
+        assertThat(firstInTurn.turn()).isEqualTo(QueueReason.CHANGED);
         assertThat(primary.now(new CaseKey(Primary.ID, last.envelopeNo())).version())
                 .isZero();
     }
@@ -95,7 +97,7 @@ class QueueTest {
     @OnBothDatabases
     void sure_links_are_listed_to_be_confirmed_together_and_no_longer_once_they_are(TestOffice services) {
         Primary.loaded(services);
-        WaitingService waiting = services.the(WaitingService.class);
+        SecondReviewQueueService waiting = services.the(SecondReviewQueueService.class);
         List<SureLink> sure = as("ada", () -> waiting.sureLinks(Primary.ID, 5));
         assertThat(sure).hasSize(5).allMatch(one -> !one.evidence().isEmpty());
         as(
@@ -125,7 +127,7 @@ class QueueTest {
                         .yours())
                 .isFalse();
         assertThat(as("ada", () -> services.the(HistoryService.class).of(key)))
-                .extracting(DoneAct::words)
+                .extracting(HistoryEntry::words)
                 .contains("taken");
         assertThat(as("ada", () -> services.the(FindService.class).find(Primary.ID, key.envelopeNo()))
                         .envelopes())
@@ -136,7 +138,7 @@ class QueueTest {
         return new QueueFilter(Primary.ID, CaseState.OPEN, null, null, null);
     }
 
-    private static String taken(Optional<Outcome> outcome) {
+    private static String taken(Optional<CaseActResult> outcome) {
         EnvelopeCase now = accepted(outcome.orElseThrow());
         return now.key().envelopeNo();
     }

@@ -94,7 +94,7 @@ public final class AssessmentReplayBench {
 
     private static void replay(TestOffice office, int round) {
         long start = System.nanoTime();
-        ReplayVerdict verdict = office.the(AssessmentReplay.class).of(ID);
+        ReplayVerdict verdict = office.the(AssessmentReplay.class).replay(ID);
         System.out.printf(
                 "%s, round %d: %d assessments made again in %d ms, %d differ%n",
                 office.kind(), round, verdict.agreeing(), millis(start), verdict.differing());

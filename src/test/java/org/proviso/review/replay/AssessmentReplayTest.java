@@ -6,7 +6,7 @@ import static org.proviso.review.AssessedPrimary.ID;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Staff;
-import org.proviso.core.adjudication.kept.Way;
+import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.review.AssessedPrimary;
@@ -38,10 +38,11 @@ class AssessmentReplayTest {
 
     @OnBothDatabases
     void everything_comes_out_again_to_the_last_letter(TestOffice office) {
-        ReplayVerdict verdict = replay(office).of(ID);
+        ReplayVerdict verdict = replay(office).replay(ID);
         assertThat(verdict).isEqualTo(new ReplayVerdict(WAYS, 0, 0, List.of()));
         assertThat(verdict.isWhole()).isTrue();
-        assertThat(office.the(AssessmentReplay.class).of("elsewhere")).isEqualTo(new ReplayVerdict(0, 0, 0, List.of()));
+        assertThat(office.the(AssessmentReplay.class).replay("elsewhere"))
+                .isEqualTo(new ReplayVerdict(0, 0, 0, List.of()));
     }
 
     @OnBothDatabases
@@ -55,7 +56,7 @@ class AssessmentReplayTest {
         breakRow(office, "P-1020", "content = replace(content, '\"clear\"', '\"open\"')");
         breakRow(office, "P-1030", "facts = '{}'");
         breakRow(office, "P-1060", "content = ''");
-        ReplayVerdict verdict = replay.of(ID);
+        ReplayVerdict verdict = replay.replay(ID);
         assertThat(verdict.first())
                 .containsExactly(
                         difference("P-1002", origins),
@@ -70,7 +71,7 @@ class AssessmentReplayTest {
     }
 
     private static ReplayDifference difference(String envelope, String why) {
-        return new ReplayDifference(envelope, 2, Way.PRESUMED, why);
+        return new ReplayDifference(envelope, 2, AssessmentKind.PRESUMED, why);
     }
 
     @OnBothDatabases
@@ -81,7 +82,7 @@ class AssessmentReplayTest {
                 "P-1003",
                 "engine_version = 0, content = replace(content, '\"engine_version\":2', '\"engine_version\":0')");
         breakRow(office, "P-1004", "engine_version = 0");
-        assertThat(replay.of(ID))
+        assertThat(replay.replay(ID))
                 .isEqualTo(new ReplayVerdict(
                         WAYS - 2,
                         1,
@@ -97,7 +98,7 @@ class AssessmentReplayTest {
                 .sql(
                         "update resolved_pack set content = replace(content, '\"basis\":\"invented\"', '\"basis\":\"read\"')")
                 .update();
-        ReplayVerdict verdict = replay.of(ID);
+        ReplayVerdict verdict = replay.replay(ID);
         assertThat(verdict.differing()).isEqualTo(WAYS);
         assertThat(verdict.first())
                 .hasSize(20)

@@ -6,14 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.Actor;
-import org.proviso.ledger.Compared;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.TableComparison;
 import org.proviso.review.CaseState;
 import org.proviso.review.Tampering;
 import org.proviso.review.WorkedPrimary;
@@ -22,8 +22,8 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** The cases are followed by the ledger and compared with the tables; whatever somebody changed in a row is named. */
 class CaseReplayTest {
 
-    private static Compared replay(TestOffice office) {
-        return office.the(CaseReplay.class).of(Primary.ID);
+    private static TableComparison replay(TestOffice office) {
+        return office.the(CaseReplay.class).replay(Primary.ID);
     }
 
     @OnBothDatabases
@@ -54,20 +54,20 @@ class CaseReplayTest {
                         "decided",
                         "reopened",
                         "ended");
-        assertThat(replay(office)).isEqualTo(new Compared("cases", 60, 0, List.of()));
+        assertThat(replay(office)).isEqualTo(new TableComparison("cases", 60, 0, List.of()));
     }
 
     @OnBothDatabases
     void each_thing_that_was_changed_behind_the_ledger_is_named(TestOffice office) {
         WorkedPrimary worked = WorkedPrimary.in(office);
-        String counted = worked.decidedAs(DecidedAs.COUNT).envelopeNo();
-        String rejected = worked.decidedAs(DecidedAs.REJECT).envelopeNo();
+        String counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
+        String rejected = worked.decidedAs(DecisionOutcome.REJECT).envelopeNo();
         String proposed = worked.primary().envelope("in_order").envelopeNo();
         List<String> unnoticed = new ArrayList<>();
         for (Tampering one : Tampering.all(counted, rejected, proposed)) {
             office.the(TransactionTemplate.class).executeWithoutResult(attempt -> {
                 int rows = office.jdbc().sql(one.sql()).update();
-                Compared found = replay(office);
+                TableComparison found = replay(office);
                 if (rows != 1 || !one.isNamedIn(found.first())) {
                     unnoticed.add(one + " changed " + rows + " rows and gave " + found.first());
                 }
@@ -81,7 +81,7 @@ class CaseReplayTest {
     @OnBothDatabases
     void an_entry_that_leads_nowhere_and_one_without_a_row_are_named(TestOffice office) {
         WorkedPrimary worked = WorkedPrimary.in(office);
-        String counted = worked.decidedAs(DecidedAs.COUNT).envelopeNo();
+        String counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
         record(office, "taken", counted, Map.of());
         record(office, "research_asked", counted, Map.of("asked", "0", "request", 1));
         assertThat(replay(office).first())

@@ -14,9 +14,9 @@ import org.proviso.Proviso;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
-import org.proviso.status.OwnAsk;
-import org.proviso.status.OwnState;
 import org.proviso.status.StatusLines;
+import org.proviso.status.VoterAsk;
+import org.proviso.status.VoterCaseState;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -43,10 +43,10 @@ class StatusPageTest {
     void open() {
         browser = new PlainBrowser(port);
         StatusLines.loadElection(server);
-        line(RECEIPT, OwnState.WAITS_FOR_YOU, List.of(), List.of(new OwnAsk(Ask.IDENTIFICATION, UNTIL)));
+        line(RECEIPT, VoterCaseState.WAITS_FOR_YOU, List.of(), List.of(new VoterAsk(Ask.IDENTIFICATION, UNTIL)));
     }
 
-    private void line(String receipt, OwnState state, List<Reason> reasons, List<OwnAsk> asks) {
+    private void line(String receipt, VoterCaseState state, List<Reason> reasons, List<VoterAsk> asks) {
         StatusLines.put(server, receipt, BORN, state, reasons, asks);
     }
 
@@ -99,12 +99,12 @@ class StatusPageTest {
     void each_ask_has_its_own_deadline_and_the_page_says_where_to_go() {
         line(
                 RECEIPT,
-                OwnState.WAITS_FOR_YOU,
+                VoterCaseState.WAITS_FOR_YOU,
                 List.of(),
                 List.of(
-                        new OwnAsk(Ask.SIGNATURE, UNTIL.minusDays(3)),
-                        new OwnAsk(Ask.IDENTIFICATION, UNTIL),
-                        new OwnAsk(Ask.REGISTRATION, null)));
+                        new VoterAsk(Ask.SIGNATURE, UNTIL.minusDays(3)),
+                        new VoterAsk(Ask.IDENTIFICATION, UNTIL),
+                        new VoterAsk(Ask.REGISTRATION, null)));
         assertThat(lookUp(RECEIPT, "3", "12", "1984").body())
                 .contains(
                         "We need something from you</h1>",
@@ -131,7 +131,7 @@ class StatusPageTest {
         assertThat(lookUp("OLD-7", "3", "12", "1984").body())
                 .contains("We found nothing")
                 .doesNotContain(slip, "nine digits. Look");
-        line("1111-2222-3", OwnState.COUNTED, List.of(), List.of());
+        line("1111-2222-3", VoterCaseState.COUNTED, List.of(), List.of());
         assertThat(lookUp("1111-2222-3", "3", "12", "1984").body())
                 .contains("Your ballot was counted")
                 .doesNotContain(slip);
@@ -147,19 +147,19 @@ class StatusPageTest {
 
     @Test
     void a_decision_is_told_with_its_mark_and_its_reason() {
-        line("REJE-CTED", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
+        line("REJE-CTED", VoterCaseState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
         assertThat(lookUp("REJE-CTED", "3", "12", "1984").body())
                 .contains(
                         "<span class=\"mark\" aria-hidden=\"true\"></span>Your ballot was not counted</h1>",
                         "You registered after the last day to register for this election.");
-        line("COUN-TED2", OwnState.COUNTED, List.of(), List.of());
+        line("COUN-TED2", VoterCaseState.COUNTED, List.of(), List.of());
         assertThat(lookUp("COUN-TED2", "3", "12", "1984").body())
                 .contains("<span class=\"mark full\" aria-hidden=\"true\"></span>Your ballot was counted</h1>");
     }
 
     @Test
     void the_page_speaks_spanish_without_a_cookie() {
-        line("REJE-CTE3", OwnState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
+        line("REJE-CTE3", VoterCaseState.REJECTED, List.of(Reason.REGISTERED_LATE), List.of());
         HttpResponse<String> answer = lookUp("REJE-CTE3", "3", "12", "1984", "es");
         assertThat(answer.body())
                 .contains(

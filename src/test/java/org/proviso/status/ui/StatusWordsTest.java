@@ -10,14 +10,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
-import org.proviso.core.ReceiptNumber.Slip;
+import org.proviso.core.ReceiptNumber.Problem;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.files.packs.RulePacks;
-import org.proviso.status.OwnState;
+import org.proviso.status.VoterCaseState;
 
 /** The words of the voter's page: none is missing, in either language. */
 class StatusWordsTest {
@@ -48,13 +48,13 @@ class StatusWordsTest {
     @Test
     void every_state_ask_and_reason_has_its_words() throws IOException {
         Properties english = words("status.properties");
-        for (OwnState state : OwnState.values()) {
+        for (VoterCaseState state : VoterCaseState.values()) {
             assertThat(english.stringPropertyNames()).contains("title." + state.code());
             if (!state.isOpen()) {
                 assertThat(english.stringPropertyNames()).contains("happened." + state.code(), "next." + state.code());
             }
         }
-        for (Slip slip : List.of(Slip.CHECK_DIGIT, Slip.NOT_NINE_DIGITS)) {
+        for (Problem slip : List.of(Problem.CHECK_DIGIT, Problem.NOT_NINE_DIGITS)) {
             assertThat(english.stringPropertyNames())
                     .contains("look-up.slip." + slip.code(), "look-up.slip." + slip.code() + ".newest");
         }

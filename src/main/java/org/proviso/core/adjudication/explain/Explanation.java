@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
-import org.proviso.core.adjudication.finding.Words;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.contests.BallotContests;
@@ -31,7 +31,7 @@ public final class Explanation {
     private final Records records;
     private final ResolvedPack pack;
     private final String asOf;
-    private final Page page = new Page();
+    private final TextPage page = new TextPage();
 
     private Explanation(CaseReport report, Records records, ResolvedPack pack, String asOf) {
         this.report = report;
@@ -50,10 +50,10 @@ public final class Explanation {
         whatTheRulesSay();
         stillToDo();
         asks();
-        EnvelopePart.write(report, page);
+        EnvelopeSection.write(report, page);
         voter();
-        RecordsPart.write(report, page);
-        LawPart.write(report, page);
+        RecordsSection.write(report, page);
+        LawSection.write(report, page);
         contests();
         page.blank().wrapped("", pack.pack().caution());
         page.line("Assessed as of " + asOf + " under rule pack " + pack.pack().id() + " "
@@ -65,12 +65,12 @@ public final class Explanation {
         Election election = records.election();
         Envelope envelope = report.envelope();
         Envelope.Cast cast = envelope.cast();
-        page.edges("ENVELOPE " + envelope.envelopeNo(), election.name() + ", " + Words.longDate(election.date()));
-        String when = cast.at() == null ? "" : " at " + Words.hour(cast.at());
+        page.edges("ENVELOPE " + envelope.envelopeNo(), election.name() + ", " + DateWords.longDate(election.date()));
+        String when = cast.at() == null ? "" : " at " + DateWords.hour(cast.at());
         String why = cast.issueReasons().isEmpty()
                 ? ""
                 : "; provisional because: "
-                        + cast.issueReasons().stream().map(Words::code).collect(Collectors.joining(", "));
+                        + cast.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", "));
         page.wrapped(
                 "",
                 cast.votingLocation() + (cast.precinct().isEmpty() ? "" : ", cast in precinct " + cast.precinct())
@@ -79,13 +79,13 @@ public final class Explanation {
 
     private void whatTheRulesSay() {
         page.blank();
-        page.labelled("As things stand", Mark.beside(report.recommendation()));
+        page.labelled("As things stand", OutcomeSymbol.beside(report.recommendation()));
         Recommendation outlook = report.outlook().outcome().recommendation();
         page.labelled(
                 "Outlook",
                 outlook == Recommendation.RESEARCH
                         ? "research: the records do not suggest how what is open will turn out"
-                        : Mark.beside(outlook) + ", if what is open turns out as the records suggest");
+                        : OutcomeSymbol.beside(outlook) + ", if what is open turns out as the records suggest");
         String reasons = report.outlook().outcome().reasons().stream()
                 .map(reason -> reason.words())
                 .collect(Collectors.joining("; "));
@@ -110,10 +110,10 @@ public final class Explanation {
         String label = "The voter may";
         for (DueAsk ask : report.asks()) {
             String until = ask.deadline()
-                    .map(deadline -> "until " + Words.longDate(deadline.day()) + ", "
-                            + Words.hour(deadline.lastMoment())
+                    .map(deadline -> "until " + DateWords.longDate(deadline.day()) + ", "
+                            + DateWords.hour(deadline.lastMoment())
                             + (deadline.wasMoved()
-                                    ? " (moved from " + Words.date(deadline.counted()) + ", a closed day)"
+                                    ? " (moved from " + DateWords.date(deadline.counted()) + ", a closed day)"
                                     : ""))
                     .orElse("until a day nobody could source");
             page.labelled(label, ask.ask().words() + " " + until + "; tell the voter at once");
@@ -125,21 +125,22 @@ public final class Explanation {
         page.title("What the records say");
         Link link = report.link();
         report.voter()
-                .ifPresentOrElse(voter -> VoterPart.write(voter, link, page), () -> page.wrapped("  ", nobody(link)));
+                .ifPresentOrElse(
+                        voter -> VoterSection.write(voter, link, page), () -> page.wrapped("  ", nobody(link)));
         for (Candidate candidate : link.candidates()) {
             if (candidate.probability() < WORTH_A_LOOK) {
                 continue;
             }
-            records.voter(candidate.voterId()).ifPresent(voter -> VoterPart.candidate(voter, candidate, page));
+            records.voter(candidate.voterId()).ifPresent(voter -> VoterSection.candidate(voter, candidate, page));
         }
     }
 
     private static String nobody(Link link) {
-        if (link.identity() == Identity.SEVERAL_FIT) {
+        if (link.identity() == VoterIdentityFact.SEVERAL_FIT) {
             String doubt = link.doubt().isEmpty() ? "Records of the roll may be this voter." : link.doubt();
             return doubt + " A person must choose.";
         }
-        return link.identity() == Identity.NOT_ON_ROLL
+        return link.identity() == VoterIdentityFact.NOT_ON_ROLL
                 ? "A person searched and found no record of this voter."
                 : "No record of the roll fits. That is not an answer yet: search and record the search.";
     }

@@ -7,27 +7,27 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Evidence;
-import org.proviso.core.adjudication.finding.Source;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.finding.EvidenceSource;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.Heading;
+import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.core.rules.Basis;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 
 /**
  * One of the eight headings of what the law asks: how it stands, the answer in a few words, what is unfolded because it
  * stands in the way or is open, and otherwise the evidence and the rules behind the clear answer.
  */
 public record LawLine(
-        Heading heading,
-        Standing standing,
+        QuestionHeading heading,
+        Status standing,
         String summary,
         List<LawDetail> unfolded,
         List<String> evidence,
         List<String> references) {
 
     /** Whether a heading needs anybody. */
-    public enum Standing {
+    public enum Status {
         CLEAR,
         /** Nobody knows yet whose records to look at. */
         WAITS_FOR_VOTER,
@@ -36,25 +36,31 @@ public record LawLine(
     }
 
     /** What the records part shows already, and fields simply filled in, are not said twice. */
-    private static final Set<Source> SAID =
-            Set.of(Source.ROLL, Source.STREET_FILE, Source.COURT, Source.PERSON, Source.ENVELOPE);
+    private static final Set<EvidenceSource> SAID = Set.of(
+            EvidenceSource.ROLL,
+            EvidenceSource.STREET_FILE,
+            EvidenceSource.COURT,
+            EvidenceSource.PERSON,
+            EvidenceSource.ENVELOPE);
 
     /** The eight of a case, in their order. */
     public static List<LawLine> all(CaseReport report) {
-        return Stream.of(Heading.values()).map(heading -> of(report, heading)).toList();
+        return Stream.of(QuestionHeading.values())
+                .map(heading -> of(report, heading))
+                .toList();
     }
 
-    private static LawLine of(CaseReport report, Heading heading) {
-        List<Answered> answered = report.presumed().answered().stream()
+    private static LawLine of(CaseReport report, QuestionHeading heading) {
+        List<AnsweredQuestion> answered = report.presumed().answered().stream()
                 .filter(one -> one.question().heading() == heading)
                 .toList();
-        List<Answered> unfolded = answered.stream()
+        List<AnsweredQuestion> unfolded = answered.stream()
                 .filter(one -> !isPlain(one.answer()) && !report.waitsForVoter(one))
                 .toList();
         boolean waits = unfolded.isEmpty() && answered.stream().anyMatch(report::waitsForVoter);
         return new LawLine(
                 heading,
-                waits ? Standing.WAITS_FOR_VOTER : standing(unfolded),
+                waits ? Status.WAITS_FOR_VOTER : standing(unfolded),
                 waits ? "waits for who the voter is" : summary(answered, unfolded),
                 unfolded.stream().map(LawLine::detail).toList(),
                 evidence(answered),
@@ -65,15 +71,15 @@ public record LawLine(
         return answer instanceof Answer.Clear || answer instanceof Answer.NotAsked;
     }
 
-    private static Standing standing(List<Answered> unfolded) {
+    private static Status standing(List<AnsweredQuestion> unfolded) {
         if (unfolded.isEmpty()) {
-            return Standing.CLEAR;
+            return Status.CLEAR;
         }
         boolean defect = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Defect);
-        return defect ? Standing.DEFECT : Standing.OPEN;
+        return defect ? Status.DEFECT : Status.OPEN;
     }
 
-    private static String summary(List<Answered> answered, List<Answered> unfolded) {
+    private static String summary(List<AnsweredQuestion> answered, List<AnsweredQuestion> unfolded) {
         if (unfolded.isEmpty()) {
             return shortest(answered);
         }
@@ -83,22 +89,22 @@ public record LawLine(
     }
 
     /** Of several clear answers the one that says most. */
-    private static String shortest(List<Answered> answered) {
+    private static String shortest(List<AnsweredQuestion> answered) {
         List<String> words = new ArrayList<>();
-        for (Answered one : answered) {
+        for (AnsweredQuestion one : answered) {
             String answer = one.answer().words();
             if (one.answer() instanceof Answer.Clear && !words.contains(answer)) {
                 words.add(answer);
             }
         }
-        if (answered.get(0).question().heading() == Heading.ENVELOPE) {
+        if (answered.get(0).question().heading() == QuestionHeading.ENVELOPE) {
             return "yes";
         }
         words.removeIf(answer -> words.size() > 1 && answer.equals("Yes"));
         return words.isEmpty() ? "not asked" : words.size() == 1 ? lower(words.get(0)) : several(answered, words);
     }
 
-    private static String several(List<Answered> answered, List<String> words) {
+    private static String several(List<AnsweredQuestion> answered, List<String> words) {
         return switch (answered.get(0).question().heading()) {
             case ALREADY_VOTED -> "no";
             case ANYTHING_ELSE -> "nothing known";
@@ -106,7 +112,7 @@ public record LawLine(
         };
     }
 
-    private static LawDetail detail(Answered one) {
+    private static LawDetail detail(AnsweredQuestion one) {
         String asks = one.question().asks();
         boolean again = asks.equals(one.question().heading().asks());
         boolean expects = one.answer() instanceof Answer.Open open && open.expected() != null;
@@ -118,14 +124,14 @@ public record LawLine(
                 references(one).distinct().toList());
     }
 
-    private static String expected(Answered one) {
+    private static String expected(AnsweredQuestion one) {
         Answer expected = ((Answer.Open) one.answer()).expected();
         return expected == null ? "" : expected.words();
     }
 
-    private static List<String> evidence(List<Answered> answered) {
+    private static List<String> evidence(List<AnsweredQuestion> answered) {
         Set<String> words = new LinkedHashSet<>();
-        for (Answered one : answered) {
+        for (AnsweredQuestion one : answered) {
             one.evidence().stream()
                     .filter(evidence -> SAID.contains(evidence.source()))
                     .map(Evidence::words)
@@ -134,13 +140,13 @@ public record LawLine(
         return List.copyOf(words);
     }
 
-    private static Stream<String> references(Answered one) {
+    private static Stream<String> references(AnsweredQuestion one) {
         return one.answer().restsOn().stream()
                 .map(given -> given.reference().words() + ": " + given.rule().meaning() + ": "
                         + given.value().inWords() + basis(given) + ".");
     }
 
-    private static String basis(Given given) {
+    private static String basis(ResolvedRule given) {
         return given.basis() == Basis.MEMORY ? " (from memory)" : "";
     }
 

@@ -13,8 +13,8 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             one("envelope", EnvelopeFact.class, "in what condition the envelope came");
     public static final Fact<SignatureFact> VOTER_SIGNATURE =
             one("voter_signature", SignatureFact.class, "how the voter signed the affirmation");
-    public static final Fact<OfficialSignature> OFFICIAL_SIGNATURE =
-            one("official_signature", OfficialSignature.class, "whether the poll official signed");
+    public static final Fact<OfficialSignatureFact> OFFICIAL_SIGNATURE =
+            one("official_signature", OfficialSignatureFact.class, "whether the poll official signed");
     public static final Fact<FieldFact> FIELD_LAST_NAME = field("last_name");
     public static final Fact<FieldFact> FIELD_FIRST_NAME = field("first_name");
     public static final Fact<FieldFact> FIELD_BIRTH_DATE = field("date_of_birth");
@@ -23,38 +23,39 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<FieldFact> FIELD_ZIP = field("zip");
     public static final Fact<FieldFact> FIELD_ID_LAST4 = field("id_last4");
     public static final Fact<FieldFact> FIELD_STATEMENTS = field("statements_ticked");
-    public static final Fact<Identity> IDENTITY = one("identity", Identity.class, "who the voter is");
-    public static final Fact<Registration> REGISTRATION =
-            one("registration", Registration.class, "where the registration stands");
+    public static final Fact<VoterIdentityFact> IDENTITY = one("identity", VoterIdentityFact.class, "who the voter is");
+    public static final Fact<RegistrationFact> REGISTRATION =
+            one("registration", RegistrationFact.class, "where the registration stands");
     public static final Fact<ResidenceFact> RESIDENCE =
             one("residence", ResidenceFact.class, "where the address on the affirmation lies");
     public static final Fact<MailBallotFact> MAIL_BALLOTS =
             new Fact<>("mail_ballots", MailBallotFact.class, true, "what became of each mail ballot sent to the voter");
     public static final Fact<CheckInFact> CHECK_IN =
             one("check_in", CheckInFact.class, "what poll books elsewhere say");
-    public static final Fact<OtherCounty> OTHER_COUNTY =
-            one("other_county", OtherCounty.class, "whether the voter voted in another county");
-    public static final Fact<OtherEnvelope> OTHER_ENVELOPE =
-            one("other_envelope", OtherEnvelope.class, "whether the voter has another envelope");
+    public static final Fact<OtherCountyFact> OTHER_COUNTY =
+            one("other_county", OtherCountyFact.class, "whether the voter voted in another county");
+    public static final Fact<OtherEnvelopeFact> OTHER_ENVELOPE =
+            one("other_envelope", OtherEnvelopeFact.class, "whether the voter has another envelope");
     public static final Fact<BallotFact> BALLOT =
             one("ballot", BallotFact.class, "whether the style cast is one the voter may vote");
     public static final Fact<PlaceFact> PLACE = one("place", PlaceFact.class, "where the ballot was cast");
-    public static final Fact<OfficialError> OFFICIAL_ERROR =
-            one("official_error", OfficialError.class, "whether an official noted an error of their own");
-    public static final Fact<LateExcuse> LATE_EXCUSE =
-            one("late_excuse", LateExcuse.class, "whether a sworn reason excuses the ballot of another precinct");
+    public static final Fact<OfficialErrorFact> OFFICIAL_ERROR =
+            one("official_error", OfficialErrorFact.class, "whether an official noted an error of their own");
+    public static final Fact<LateExcuseFact> LATE_EXCUSE =
+            one("late_excuse", LateExcuseFact.class, "whether a sworn reason excuses the ballot of another precinct");
     public static final Fact<EntitlementFact> ENTITLEMENT =
             one("entitlement", EntitlementFact.class, "which contests the registration entitles to");
-    public static final Fact<PartyBallot> PARTY_BALLOT =
-            one("party_ballot", PartyBallot.class, "whether the party ballot is the voter's to vote");
-    public static final Fact<Identification> IDENTIFICATION =
-            one("identification", Identification.class, "whether the identification rule is met");
-    public static final Fact<Comparison> SIGNATURE_COMPARISON =
-            one("signature_comparison", Comparison.class, "whether the signature agrees with those on file");
-    public static final Fact<VoteTime> VOTE_TIME = one("vote_time", VoteTime.class, "when the ballot was cast");
-    public static final Fact<Challenge> CHALLENGE = one("challenge", Challenge.class, "whether somebody challenged");
-    public static final Fact<Eligibility> ELIGIBILITY =
-            one("eligibility", Eligibility.class, "what is known against the right to vote");
+    public static final Fact<PartyBallotFact> PARTY_BALLOT =
+            one("party_ballot", PartyBallotFact.class, "whether the party ballot is the voter's to vote");
+    public static final Fact<IdentificationFact> IDENTIFICATION =
+            one("identification", IdentificationFact.class, "whether the identification rule is met");
+    public static final Fact<SignatureComparisonFact> SIGNATURE_COMPARISON = one(
+            "signature_comparison", SignatureComparisonFact.class, "whether the signature agrees with those on file");
+    public static final Fact<VoteTimeFact> VOTE_TIME = one("vote_time", VoteTimeFact.class, "when the ballot was cast");
+    public static final Fact<ChallengeFact> CHALLENGE =
+            one("challenge", ChallengeFact.class, "whether somebody challenged");
+    public static final Fact<EligibilityFact> ELIGIBILITY =
+            one("eligibility", EligibilityFact.class, "what is known against the right to vote");
     public static final Fact<OrderFact> COURT_ORDER =
             one("court_order", OrderFact.class, "a court's order about this envelope");
 

@@ -10,6 +10,7 @@ import org.proviso.core.rules.Ask;
 public record CureEvidence(Ask ask, LocalDateTime receivedAt, LocalDateTime recordedAt, String words) {
 
     Evidence evidence() {
-        return new Evidence(Source.CURE, words + ", stamped " + Words.moment(receivedAt), receivedAt, recordedAt);
+        return new Evidence(
+                EvidenceSource.CURE, words + ", stamped " + DateWords.moment(receivedAt), receivedAt, recordedAt);
     }
 }

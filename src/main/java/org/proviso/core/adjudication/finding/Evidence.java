@@ -8,12 +8,12 @@ import org.jspecify.annotations.Nullable;
  * is in time, and the moment of its keying, which does not; both local to the county.
  */
 public record Evidence(
-        Source source,
+        EvidenceSource source,
         String words,
         @Nullable LocalDateTime receivedAt,
         @Nullable LocalDateTime recordedAt) {
 
-    public static Evidence of(Source source, String words) {
+    public static Evidence of(EvidenceSource source, String words) {
         return new Evidence(source, words, null, null);
     }
 }

@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.facts.Comparison;
-import org.proviso.core.adjudication.facts.Eligibility;
+import org.proviso.core.adjudication.facts.EligibilityFact;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Registration;
+import org.proviso.core.adjudication.facts.RegistrationFact;
 import org.proviso.core.adjudication.facts.ResidenceFact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rules;
 
 /**
@@ -76,32 +76,32 @@ public final class FactFinder {
     public CaseFacts presumed(Envelope envelope, Link link) {
         Optional<Voter> voter = Optional.ofNullable(link.voterId()).flatMap(records::voter);
         FindingMap found = new FindingMap();
-        Cures cures = cures(envelope);
-        Located located = records.locate(envelope.affirmation().residence());
-        found.keep(PaperFacts.of(envelope, records.election(), cures));
+        CuresByStamp cures = cures(envelope);
+        LocatedAddress located = records.locate(envelope.affirmation().residence());
+        found.keep(PaperFactFinder.findFacts(envelope, records.election(), cures));
         found.put(Fact.IDENTITY, identity(link));
         found.put(Fact.RESIDENCE, residence(located));
         found.put(Fact.REGISTRATION, registration(link, voter));
-        found.put(Fact.IDENTIFICATION, IdentificationFacts.of(envelope, voter, book, cures));
-        BallotFacts.Found ballot = BallotFacts.of(records, envelope, located, voter, book);
+        found.put(Fact.IDENTIFICATION, IdentificationFactFinder.findFacts(envelope, voter, book, cures));
+        BallotFactFinder.Found ballot = BallotFactFinder.findFacts(records, envelope, located, voter, book);
         found.keep(ballot.findings());
         if (voter.isPresent()) {
-            found.keep(PriorVoteFacts.of(records, envelope, voter.get()));
+            found.keep(PriorVoteFactFinder.findFacts(records, envelope, voter.get()));
             found.put(Fact.ELIGIBILITY, eligibility(voter.get()));
-            found.put(Fact.SIGNATURE_COMPARISON, Comparison.NOT_YET);
+            found.put(Fact.SIGNATURE_COMPARISON, SignatureComparisonFact.NOT_YET);
         } else {
-            found.put(Fact.OTHER_COUNTY, PriorVoteFacts.otherCounty(records, envelope, voter));
+            found.put(Fact.OTHER_COUNTY, PriorVoteFactFinder.otherCounty(records, envelope, voter));
         }
         recorded(envelope, found.findings());
         return new CaseFacts(Map.copyOf(found.findings()), ballot.contests());
     }
 
     private void recorded(Envelope envelope, Map<Fact<?>, Finding> findings) {
-        for (Recorded one : records.recorded(envelope.envelopeNo())) {
+        for (RecordedFact one : records.recorded(envelope.envelopeNo())) {
             findings.put(one.fact(), new Finding(one.words(), List.of(one.evidence())));
         }
         Finding compared = findings.getOrDefault(Fact.SIGNATURE_COMPARISON, Finding.UNKNOWN);
-        if (compared.isKnown() && compared.words().contains(Comparison.DIFFERS_BY_TWO)) {
+        if (compared.isKnown() && compared.words().contains(SignatureComparisonFact.DIFFERS_BY_TWO)) {
             findings.put(Fact.SIGNATURE_COMPARISON, confirmedByVoter(envelope, compared));
         }
     }
@@ -109,39 +109,46 @@ public final class FactFinder {
     /** A voter may still confirm in time that a signature found different is theirs. */
     private Finding confirmedByVoter(Envelope envelope, Finding differs) {
         return cures(envelope)
-                .weigh(Ask.SIGNATURE_DIFFERENCE, differs, Comparison.CONFIRMED_BY_VOTER, Comparison.DIFFERS_BY_TWO);
+                .weigh(
+                        Ask.SIGNATURE_DIFFERENCE,
+                        differs,
+                        SignatureComparisonFact.CONFIRMED_BY_VOTER,
+                        SignatureComparisonFact.DIFFERS_BY_TWO);
     }
 
-    private Cures cures(Envelope envelope) {
-        return new Cures(records.cureEvidence(envelope.envelopeNo()), book, records.noticesSent(envelope.envelopeNo()));
+    private CuresByStamp cures(Envelope envelope) {
+        return new CuresByStamp(
+                records.cureEvidence(envelope.envelopeNo()), book, records.noticesSent(envelope.envelopeNo()));
     }
 
     private static Finding identity(Link link) {
         return new Finding(
                 Set.of(link.identity()),
                 link.likeness().stream()
-                        .map(words -> Evidence.of(Source.MATCH, words))
+                        .map(words -> Evidence.of(EvidenceSource.MATCH, words))
                         .toList());
     }
 
     private Finding registration(Link link, Optional<Voter> voter) {
-        Given needed = book.pack().of(Rules.REGISTRATION_NEEDED);
+        ResolvedRule needed = book.pack().of(Rules.REGISTRATION_NEEDED);
         if (needed.isKnown() && !needed.isYes()) {
-            return Finding.of(Registration.NONE_NEEDED);
+            return Finding.of(RegistrationFact.NONE_NEEDED);
         }
         if (voter.isPresent()) {
-            return RegistrationFacts.of(voter.get(), book);
+            return RegistrationFactFinder.findFacts(voter.get(), book);
         }
         return switch (link.identity()) {
             case NONE_FITS ->
-                Finding.of(Registration.NOT_IN_FILE, Evidence.of(Source.ROLL, "The roll has no record that fits."));
-            case NOT_ON_ROLL -> Finding.of(Registration.NOT_FOUND_AFTER_SEARCH);
+                Finding.of(
+                        RegistrationFact.NOT_IN_FILE,
+                        Evidence.of(EvidenceSource.ROLL, "The roll has no record that fits."));
+            case NOT_ON_ROLL -> Finding.of(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
             default -> Finding.UNKNOWN;
         };
     }
 
-    private static Finding residence(Located located) {
-        Evidence words = Evidence.of(Source.STREET_FILE, located.words());
+    private static Finding residence(LocatedAddress located) {
+        Evidence words = Evidence.of(EvidenceSource.STREET_FILE, located.words());
         return switch (located.place()) {
             case FOUND, IN_COUNTY_NOT_FOUND -> Finding.of(ResidenceFact.IN_COUNTY, words);
             case OUT_OF_COUNTY -> Finding.of(ResidenceFact.OUT_OF_COUNTY, words);
@@ -155,8 +162,9 @@ public final class FactFinder {
         boolean young = born != null && born.plusYears(VOTING_AGE).isAfter(election);
         return young
                 ? Finding.of(
-                        Eligibility.NOT_OF_AGE,
-                        Evidence.of(Source.ROLL, "Born " + Words.date(born) + ": under 18 on election day."))
-                : Finding.of(Eligibility.NOTHING_KNOWN);
+                        EligibilityFact.NOT_OF_AGE,
+                        Evidence.of(
+                                EvidenceSource.ROLL, "Born " + DateWords.date(born) + ": under 18 on election day."))
+                : Finding.of(EligibilityFact.NOTHING_KNOWN);
     }
 }

@@ -10,7 +10,7 @@ final class FindingMap {
 
     private final Map<Fact<?>, Finding> findings = new LinkedHashMap<>();
 
-    <V extends Enum<V> & FactWord> void put(Fact<V> fact, V word, Source source, String words) {
+    <V extends Enum<V> & FactWord> void put(Fact<V> fact, V word, EvidenceSource source, String words) {
         findings.put(fact, Finding.of(word, Evidence.of(source, words)));
     }
 
@@ -22,7 +22,7 @@ final class FindingMap {
         findings.put(fact, finding);
     }
 
-    void unknown(Fact<?> fact, Source source, String words) {
+    void unknown(Fact<?> fact, EvidenceSource source, String words) {
         findings.put(fact, Finding.unknown(Evidence.of(source, words)));
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
 
@@ -13,7 +13,7 @@ import org.proviso.core.matching.Match;
  * id is null where there is none; candidates are listed where several fit; {@code likeness} is the match in words with the figure behind it.
  */
 public record Link(
-        Identity identity,
+        VoterIdentityFact identity,
         @Nullable String voterId,
         double probability,
         List<String> likeness,
@@ -22,7 +22,7 @@ public record Link(
     private static final double LEAST_SHOWN = 0.001;
 
     /** A link with no other candidates to show. */
-    public Link(Identity identity, @Nullable String voterId, double probability, List<String> likeness) {
+    public Link(VoterIdentityFact identity, @Nullable String voterId, double probability, List<String> likeness) {
         this(identity, voterId, probability, likeness, List.of());
     }
 
@@ -32,16 +32,16 @@ public record Link(
         double probability = best == null ? 0 : best.probability();
         List<String> likeness = best == null ? List.of() : likeness(match.reason(), best.evidence());
         return switch (match.verdict()) {
-            case SURE -> new Link(Identity.PRESUMED, best.voterId(), probability, likeness);
-            case LIKELY -> new Link(Identity.ONE_FITS_WELL, best.voterId(), probability, likeness);
-            case AMBIGUOUS -> new Link(Identity.SEVERAL_FIT, null, probability, likeness, match.candidates());
-            case NONE -> new Link(Identity.NONE_FITS, null, probability, List.of());
+            case SURE -> new Link(VoterIdentityFact.PRESUMED, best.voterId(), probability, likeness);
+            case LIKELY -> new Link(VoterIdentityFact.ONE_FITS_WELL, best.voterId(), probability, likeness);
+            case AMBIGUOUS -> new Link(VoterIdentityFact.SEVERAL_FIT, null, probability, likeness, match.candidates());
+            case NONE -> new Link(VoterIdentityFact.NONE_FITS, null, probability, List.of());
         };
     }
 
     /** Why the match leaves open who it is, of one or several; empty where it does not, or says no ground. */
     public String doubt() {
-        return identity == Identity.SEVERAL_FIT && !likeness.isEmpty() ? likeness.get(0) : "";
+        return identity == VoterIdentityFact.SEVERAL_FIT && !likeness.isEmpty() ? likeness.get(0) : "";
     }
 
     private static List<String> likeness(String reason, List<String> evidence) {
@@ -76,11 +76,11 @@ public record Link(
 
     /** The link with a person's word on it. */
     public Link confirmed() {
-        return new Link(Identity.CONFIRMED, voterId, probability, likeness);
+        return new Link(VoterIdentityFact.CONFIRMED, voterId, probability, likeness);
     }
 
     /** Whether a person has settled who the voter is. */
     public boolean isSettled() {
-        return identity == Identity.CONFIRMED || identity == Identity.NOT_ON_ROLL;
+        return identity == VoterIdentityFact.CONFIRMED || identity == VoterIdentityFact.NOT_ON_ROLL;
     }
 }

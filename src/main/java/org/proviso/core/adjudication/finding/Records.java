@@ -43,7 +43,7 @@ public interface Records {
     /** The rows of a precinct part: one, or in a primary one for each party. */
     List<PrecinctPart> rows(PrecinctId part);
 
-    Located locate(Address address);
+    LocatedAddress locate(Address address);
 
     /** Whether two addresses as written are the same house and street. */
     boolean sameAddress(Address one, Address other);
@@ -56,7 +56,7 @@ public interface Records {
     List<CureEvidence> cureEvidence(String envelopeNo);
 
     /** What persons recorded of the case, the newest last. */
-    List<Recorded> recorded(String envelopeNo);
+    List<RecordedFact> recorded(String envelopeNo);
 
     /** When the notice of each ask was logged as sent, local to the county. */
     Map<Ask, LocalDateTime> noticesSent(String envelopeNo);

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.VoteTime;
+import org.proviso.core.adjudication.facts.VoteTimeFact;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.AskStatus;
 import org.proviso.core.adjudication.questions.Question;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.adjudication.questions.QuestionList;
-import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Rules;
 
@@ -24,44 +24,48 @@ import org.proviso.core.rules.Rules;
  * moment (in the clocks). The same three and the same engine version give the same assessment, byte for byte.
  */
 public record Assessment(
-        CaseFacts facts, List<Answered> answered, Outcome outcome, List<DueAsk> asks, boolean heldApart) {
+        CaseFacts facts,
+        List<AnsweredQuestion> answered,
+        AssessmentOutcome outcome,
+        List<DueAsk> asks,
+        boolean heldApart) {
 
     /** Raised when an answer may come out otherwise for the same facts; stored with every assessment. */
     public static final int ENGINE_VERSION = 2;
 
     /** Answers every question and folds the answers. */
-    public static Assessment of(CaseFacts facts, Setting setting) {
-        List<Answered> answered = new ArrayList<>();
+    public static Assessment assess(CaseFacts facts, QuestionContext setting) {
+        List<AnsweredQuestion> answered = new ArrayList<>();
         for (Question question : QuestionList.all()) {
-            answered.add(new Answered(question, question.answer(facts, setting), evidence(question, facts)));
+            answered.add(new AnsweredQuestion(question, question.answer(facts, setting), evidence(question, facts)));
         }
-        return of(facts, answered, setting);
+        return assess(facts, answered, setting);
     }
 
     /** The same case if everything open comes out as the records suggest; for triage, never for a decision. */
-    public static Assessment outlook(CaseFacts facts, Setting setting) {
-        return of(facts, setting).outlook(setting);
+    public static Assessment outlook(CaseFacts facts, QuestionContext setting) {
+        return assess(facts, setting).outlook(setting);
     }
 
     /** The outlook of this case, under the same setting. */
-    public Assessment outlook(Setting setting) {
-        List<Answered> expected = new ArrayList<>();
-        for (Answered one : answered) {
-            expected.add(new Answered(one.question(), expected(one.answer()), one.evidence()));
+    public Assessment outlook(QuestionContext setting) {
+        List<AnsweredQuestion> expected = new ArrayList<>();
+        for (AnsweredQuestion one : answered) {
+            expected.add(new AnsweredQuestion(one.question(), expected(one.answer()), one.evidence()));
         }
-        return of(facts, expected, setting);
+        return assess(facts, expected, setting);
     }
 
-    private static Assessment of(CaseFacts facts, List<Answered> answered, Setting setting) {
-        List<Answer> answers = answered.stream().map(Answered::answer).toList();
-        Outcome outcome = Fold.of(answers, facts.contests(), setting.pack()::precedence);
+    private static Assessment assess(CaseFacts facts, List<AnsweredQuestion> answered, QuestionContext setting) {
+        List<Answer> answers = answered.stream().map(AnsweredQuestion::answer).toList();
+        AssessmentOutcome outcome = RecommendationFold.fold(answers, facts.contests(), setting.pack()::precedence);
         return new Assessment(facts, List.copyOf(answered), outcome, asks(answers, setting), apart(facts, setting));
     }
 
     /** What the answers that are open still lack, in the order of the questions. */
     public List<String> stillOpen() {
         Set<String> open = new LinkedHashSet<>();
-        for (Answered one : answered) {
+        for (AnsweredQuestion one : answered) {
             if (one.answer() instanceof Answer.Open missing) {
                 open.add(missing.missing());
             }
@@ -76,10 +80,10 @@ public record Assessment(
         return answer instanceof Answer.Open open && open.expected() != null ? expected(open.expected()) : answer;
     }
 
-    private static List<DueAsk> asks(List<Answer> answers, Setting setting) {
+    private static List<DueAsk> asks(List<Answer> answers, QuestionContext setting) {
         Map<Ask, DueAsk> asks = new LinkedHashMap<>();
         for (Answer answer : answers) {
-            if (answer instanceof Answer.Defect defect && defect.ask() == AskClock.RUNNING) {
+            if (answer instanceof Answer.Defect defect && defect.ask() == AskStatus.RUNNING) {
                 Ask ask = defect.consequence().cure();
                 asks.putIfAbsent(
                         ask,
@@ -94,8 +98,8 @@ public record Assessment(
     }
 
     /** Ballots of court-extended hours are kept apart for good, unless the pack says otherwise. */
-    private static boolean apart(CaseFacts facts, Setting setting) {
-        VoteTime time = facts.one(Fact.VOTE_TIME);
+    private static boolean apart(CaseFacts facts, QuestionContext setting) {
+        VoteTimeFact time = facts.one(Fact.VOTE_TIME);
         boolean extended = time != null && time.name().startsWith("EXTENDED_");
         return extended
                 && (setting.pack().isYes(Rules.EXTENDED_HELD_APART)
@@ -104,14 +108,14 @@ public record Assessment(
 
     private static List<Evidence> evidence(Question question, CaseFacts facts) {
         List<Evidence> evidence = new ArrayList<>();
-        for (Fact<?> fact : Read.BY_QUESTION.get(question)) {
+        for (Fact<?> fact : QuestionReads.BY_QUESTION.get(question)) {
             evidence.addAll(facts.evidence(fact));
         }
         return evidence;
     }
 
     /** Holder of what each question reads, in the order of the facts; the questions are always the same. */
-    private static final class Read {
+    private static final class QuestionReads {
         static final Map<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
 
         static {

@@ -1,10 +1,10 @@
 package org.proviso.core.adjudication.judging;
 
 import java.util.Optional;
-import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.AskStatus;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 
 /** What the voter may still bring for a reason, and until when; its notice is due at once. */
-public record DueAsk(Ask ask, Reason reason, AskClock clock, Optional<Deadline> deadline) {}
+public record DueAsk(Ask ask, Reason reason, AskStatus clock, Optional<Deadline> deadline) {}

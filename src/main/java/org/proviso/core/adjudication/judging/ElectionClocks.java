@@ -3,12 +3,12 @@ package org.proviso.core.adjudication.judging;
 import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
-import org.proviso.core.adjudication.questions.AskClock;
-import org.proviso.core.adjudication.questions.Clocks;
+import org.proviso.core.adjudication.questions.AskStatus;
+import org.proviso.core.adjudication.questions.CaseClocks;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
@@ -18,7 +18,7 @@ import org.proviso.core.rules.Rules;
  * notice of each ask was logged as sent.
  */
 public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, LocalDateTime> noticesSent)
-        implements Clocks {
+        implements CaseClocks {
 
     @Override
     public Optional<Deadline> deadline(Ask ask) {
@@ -26,22 +26,22 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
     }
 
     @Override
-    public AskClock ask(Ask ask) {
-        Given given = book.pack().of(Rule.cure(ask));
+    public AskStatus ask(Ask ask) {
+        ResolvedRule given = book.pack().of(Rule.cure(ask));
         if (!given.isKnown()) {
-            return AskClock.NOT_SETTLED;
+            return AskStatus.NOT_SETTLED;
         }
         if (given.value() instanceof RuleValue.NoDeadline) {
-            return AskClock.OVER;
+            return AskStatus.OVER;
         }
         Optional<Deadline> deadline = deadline(ask);
         if (deadline.isEmpty()) {
-            return decisionsAreDue() ? AskClock.OVER_WITHOUT_NOTICE : AskClock.RUNNING;
+            return decisionsAreDue() ? AskStatus.OVER_WITHOUT_NOTICE : AskStatus.RUNNING;
         }
         if (!deadline.get().hasPassed(asOf)) {
-            return AskClock.RUNNING;
+            return AskStatus.RUNNING;
         }
-        return wasTold(ask) ? AskClock.OVER : AskClock.OVER_WITHOUT_NOTICE;
+        return wasTold(ask) ? AskStatus.OVER : AskStatus.OVER_WITHOUT_NOTICE;
     }
 
     /** An ask counted from a notice that was never sent does not run for ever: then a person must look. */
@@ -51,7 +51,7 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
 
     /** Running out counts against the voter only if the notice went out in time, where the law demands one. */
     private boolean wasTold(Ask ask) {
-        Given required = book.pack().of(Rule.noticeRequired(ask));
+        ResolvedRule required = book.pack().of(Rule.noticeRequired(ask));
         if (required.isKnown() && !required.isYes()) {
             return true;
         }

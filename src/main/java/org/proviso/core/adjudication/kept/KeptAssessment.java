@@ -11,8 +11,8 @@ import java.util.TreeSet;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.questions.Setting;
-import org.proviso.core.chain.CanonicalReader;
+import org.proviso.core.adjudication.questions.QuestionContext;
+import org.proviso.core.chain.CanonicalJsonReader;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
@@ -23,7 +23,7 @@ import org.proviso.core.rules.ResolvedPack;
  * their hash, version of the engine) and what came out. Made again from these, it is equal to the last letter.
  */
 public record KeptAssessment(
-        Way way,
+        AssessmentKind way,
         String facts,
         LocalDateTime asOf,
         String packHash,
@@ -34,7 +34,7 @@ public record KeptAssessment(
         String content) {
 
     /**
-     * The three ways of a case, in the order of {@link Way}, as the adjudicator reported it with this book at this
+     * The three ways of a case, in the order of {@link AssessmentKind}, as the adjudicator reported it with this book at this
      * moment. A moment finer than a microsecond, which no table keeps, is an {@link IllegalArgumentException}.
      */
     public static List<KeptAssessment> of(
@@ -42,19 +42,19 @@ public record KeptAssessment(
         if (!asOf.truncatedTo(ChronoUnit.MICROS).equals(asOf)) {
             throw new IllegalArgumentException("the as-of moment " + asOf + " is finer than a microsecond");
         }
-        return Arrays.stream(Way.values())
+        return Arrays.stream(AssessmentKind.values())
                 .map(way -> {
                     Assessment assessment = way.of(report);
                     KeptFacts facts = new KeptFacts(
                             assessment.facts(), noticesSent, book.calendar().daysClosed());
-                    return of(way, assessment, FactsText.write(facts), book.pack(), asOf);
+                    return of(way, assessment, FactsJson.write(facts), book.pack(), asOf);
                 })
                 .toList();
     }
 
     private static KeptAssessment of(
-            Way way, Assessment assessment, String facts, ResolvedPack pack, LocalDateTime asOf) {
-        Origins origins = new Origins(way, facts, asOf, pack.hash(), Assessment.ENGINE_VERSION);
+            AssessmentKind way, Assessment assessment, String facts, ResolvedPack pack, LocalDateTime asOf) {
+        AssessmentOrigins origins = new AssessmentOrigins(way, facts, asOf, pack.hash(), Assessment.ENGINE_VERSION);
         return new KeptAssessment(
                 way,
                 facts,
@@ -64,29 +64,29 @@ public record KeptAssessment(
                 assessment.outcome().recommendation(),
                 assessment.outcome().reasons(),
                 assessment.heldApart(),
-                AssessmentText.write(assessment, origins.spelled()));
+                AssessmentJson.write(assessment, origins.spelled()));
     }
 
     /** What it was made from. */
-    public Origins origins() {
-        return new Origins(way, facts, asOf, packHash, engineVersion);
+    public AssessmentOrigins origins() {
+        return new AssessmentOrigins(way, facts, asOf, packHash, engineVersion);
     }
 
     /**
      * Makes it again from its facts and its moment under these rules, which are to be those of its hash. Facts that
      * cannot be read are an {@link IllegalArgumentException}.
      */
-    public KeptAssessment again(ResolvedPack pack) {
-        KeptFacts read = FactsText.read(facts);
-        Setting setting = read.setting(pack, asOf);
-        return of(way, way.assess(read.facts(), setting), FactsText.write(read), pack, asOf);
+    public KeptAssessment assessAgain(ResolvedPack pack) {
+        KeptFacts read = FactsJson.read(facts);
+        QuestionContext setting = read.setting(pack, asOf);
+        return of(way, way.assess(read.facts(), setting), FactsJson.write(read), pack, asOf);
     }
 
     /**
      * In words where it differs from the same made again; empty where it does not. Content that cannot be read is an
      * {@link IllegalArgumentException}.
      */
-    public String unlike(KeptAssessment again) {
+    public String difference(KeptAssessment again) {
         if (equals(again)) {
             return "";
         }
@@ -94,8 +94,8 @@ public record KeptAssessment(
             return "it was made from other facts, rules or another moment than stand beside it";
         }
         if (!content.equals(again.content)) {
-            Map<String, Object> before = CanonicalReader.object(content);
-            Map<String, Object> now = CanonicalReader.object(again.content);
+            Map<String, Object> before = CanonicalJsonReader.object(content);
+            Map<String, Object> now = CanonicalJsonReader.object(again.content);
             Set<String> parts = new TreeSet<>(before.keySet());
             parts.addAll(now.keySet());
             parts.removeIf(part -> Objects.equals(before.get(part), now.get(part)));

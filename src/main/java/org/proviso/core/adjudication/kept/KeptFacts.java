@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.judging.ElectionClocks;
-import org.proviso.core.adjudication.questions.Setting;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.ResolvedPack;
@@ -18,7 +18,7 @@ import org.proviso.core.rules.ResolvedPack;
 public record KeptFacts(CaseFacts facts, Map<Ask, LocalDateTime> noticesSent, Set<LocalDate> daysClosed) {
 
     /** The rules and clocks under which these facts were, or are, assessed. */
-    public Setting setting(ResolvedPack pack, LocalDateTime asOf) {
-        return new Setting(pack, new ElectionClocks(DeadlineBook.of(pack, daysClosed), asOf, noticesSent));
+    public QuestionContext setting(ResolvedPack pack, LocalDateTime asOf) {
+        return new QuestionContext(pack, new ElectionClocks(DeadlineBook.of(pack, daysClosed), asOf, noticesSent));
     }
 }

@@ -27,8 +27,8 @@ record AnswerClass(String name, Answer sample) {
     /** With this among the answers no ballot counts, whole or in part. */
     boolean blocksCounting() {
         if (sample instanceof Answer.Defect defect) {
-            Consequence.Does does = defect.consequence().does();
-            return does != Consequence.Does.NONE && does != Consequence.Does.IN_PART || !isSettled(defect);
+            Consequence.Effect does = defect.consequence().does();
+            return does != Consequence.Effect.NONE && does != Consequence.Effect.IN_PART || !isSettled(defect);
         }
         return isOpen();
     }

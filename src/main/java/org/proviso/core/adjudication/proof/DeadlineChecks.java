@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -57,10 +57,10 @@ final class DeadlineChecks {
                 || !second.get().hasPassed(first.get().lastMoment())) {
             return;
         }
-        String shown = "in the election of " + Words.longDate(pack.electionDate()) + " " + firstRule.key() + " "
+        String shown = "in the election of " + DateWords.longDate(pack.electionDate()) + " " + firstRule.key() + " "
                 + (promise.equals(GATE) ? "opens" : "ends") + " on "
-                + Words.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
-                + Words.moment(second.get().lastMoment());
+                + DateWords.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
+                + DateWords.moment(second.get().lastMoment());
         if (isOrdered(firstRule) || isOrdered(secondRule)) {
             warnings.add(shown + ", as a court ordered");
         } else {

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import org.proviso.core.adjudication.judging.Fold;
-import org.proviso.core.adjudication.judging.Outcome;
+import org.proviso.core.adjudication.judging.AssessmentOutcome;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.judging.RecommendationFold;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.Reason;
@@ -127,7 +127,7 @@ final class FoldChecks {
 
     private static Recommendation fold(List<AnswerClass> set, BallotContests contests) {
         List<Answer> samples = set.stream().map(AnswerClass::sample).toList();
-        Outcome outcome = Fold.of(samples, contests, Reason::ordinal);
+        AssessmentOutcome outcome = RecommendationFold.fold(samples, contests, Reason::ordinal);
         return outcome.recommendation();
     }
 

@@ -11,15 +11,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.calendar.Holiday;
-import org.proviso.core.rules.Consequence.Does;
-import org.proviso.core.rules.Given;
-import org.proviso.core.rules.OpenValues;
+import org.proviso.core.rules.Consequence.Effect;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleType;
+import org.proviso.core.rules.UnsourcedValues;
 
 /**
  * Proves a rule pack: goes through every combination of facts and every set of answers, for every stretch of election
@@ -39,7 +39,7 @@ public final class PackProof {
     }
 
     /** The proof of the pack as it stands for elections on that date and on every date at which a value changes. */
-    public static ProofReport of(RulePack pack, LocalDate electionDate) {
+    public static ProofReport proveForElection(RulePack pack, LocalDate electionDate) {
         return new PackProof(pack).prove(electionDate);
     }
 
@@ -53,8 +53,8 @@ public final class PackProof {
             if (!seen.add(whatQuestionsSee(then))) {
                 continue;
             }
-            Answers answers = Answers.under(then);
-            violations.addAll(TupleChecks.of(answers));
+            AllAnswers answers = AllAnswers.under(then);
+            violations.addAll(TupleChecks.violations(answers));
             Set<AnswerClass> here = answers.classes();
             FoldChecks folds = FoldChecks.of(here);
             violations.addAll(folds.violations());
@@ -73,7 +73,7 @@ public final class PackProof {
                 combinations,
                 List.copyOf(violations),
                 List.copyOf(warnings),
-                OpenValues.of(today));
+                UnsourcedValues.of(today));
     }
 
     /**
@@ -82,7 +82,7 @@ public final class PackProof {
      */
     private static List<String> whatQuestionsSee(ResolvedPack pack) {
         List<String> seen = new ArrayList<>();
-        for (Given given : pack.all()) {
+        for (ResolvedRule given : pack.all()) {
             if (given.rule().use() != Rule.Use.TOLD) {
                 boolean dated = given.rule().type() == RuleType.DEADLINE && given.isKnown();
                 seen.add((dated ? "a deadline" : given.value().spelled()) + given.isFirm() + given.isAbsent());
@@ -110,11 +110,11 @@ public final class PackProof {
     }
 
     /** Every reason with a consequence can come about, and has words for the voter and a survey heading. */
-    private void reasons(ResolvedPack resolved, Answers answers) {
+    private void reasons(ResolvedPack resolved, AllAnswers answers) {
         Set<Reason> reached = EnumSet.noneOf(Reason.class);
         answers.each(asked -> defect(asked.answer()).ifPresent(defect -> {
             reached.add(defect.reason());
-            if (defect.consequence().does() == Does.IN_PART) {
+            if (defect.consequence().does() == Effect.IN_PART) {
                 reached.add(Reason.NO_CONTEST_IN_COMMON);
             }
         }));

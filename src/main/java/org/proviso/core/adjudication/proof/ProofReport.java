@@ -1,7 +1,7 @@
 package org.proviso.core.adjudication.proof;
 
 import java.util.List;
-import org.proviso.core.rules.Given;
+import org.proviso.core.rules.ResolvedRule;
 
 /**
  * What the proof of a pack went through and found: how many fact tuples and combinations of answers, the promises
@@ -15,7 +15,7 @@ public record ProofReport(
         long combinations,
         List<Violation> violations,
         List<String> warnings,
-        List<Given> needRuling) {
+        List<ResolvedRule> needRuling) {
 
     public boolean holds() {
         return violations.isEmpty();

@@ -9,14 +9,14 @@ import java.util.function.Predicate;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.core.adjudication.facts.Identification;
+import org.proviso.core.adjudication.facts.IdentificationFact;
 import org.proviso.core.adjudication.facts.MailBallotFact;
-import org.proviso.core.adjudication.facts.OtherCounty;
-import org.proviso.core.adjudication.facts.OtherEnvelope;
+import org.proviso.core.adjudication.facts.OtherCountyFact;
+import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
 import org.proviso.core.adjudication.facts.SignatureFact;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.AskClock;
-import org.proviso.core.rules.Consequence.Does;
+import org.proviso.core.adjudication.questions.AskStatus;
+import org.proviso.core.rules.Consequence.Effect;
 
 /** The promises that can be seen on one question at a time. */
 final class TupleChecks {
@@ -26,25 +26,25 @@ final class TupleChecks {
     private static final List<Voted> VOTED = List.of(
             new Voted(Fact.MAIL_BALLOTS, MailBallotFact.ACCEPTED),
             new Voted(Fact.CHECK_IN, CheckInFact.VOTED),
-            new Voted(Fact.OTHER_COUNTY, OtherCounty.VOTED),
-            new Voted(Fact.OTHER_ENVELOPE, OtherEnvelope.COUNTED));
+            new Voted(Fact.OTHER_COUNTY, OtherCountyFact.VOTED),
+            new Voted(Fact.OTHER_ENVELOPE, OtherEnvelopeFact.COUNTED));
 
     private record Later(Fact<?> fact, FactWord inTime, FactWord late) {}
 
     private static final List<Later> LATER = List.of(
-            new Later(Fact.IDENTIFICATION, Identification.SUPPLIED_IN_TIME, Identification.SUPPLIED_LATE),
+            new Later(Fact.IDENTIFICATION, IdentificationFact.SUPPLIED_IN_TIME, IdentificationFact.SUPPLIED_LATE),
             new Later(Fact.VOTER_SIGNATURE, SignatureFact.SIGNED_LATER_IN_TIME, SignatureFact.SIGNED_LATER_LATE));
 
-    private final Answers answers;
+    private final AllAnswers answers;
     private final List<Violation> violations = new ArrayList<>();
 
-    private TupleChecks(Answers answers) {
+    private TupleChecks(AllAnswers answers) {
         this.answers = answers;
     }
 
-    static List<Violation> of(Answers answers) {
+    static List<Violation> violations(AllAnswers answers) {
         TupleChecks checks = new TupleChecks(answers);
-        Map<String, Predicate<Answers.Asked>> promises = new LinkedHashMap<>();
+        Map<String, Predicate<AllAnswers.QuestionAtTuple>> promises = new LinkedHashMap<>();
         promises.put(
                 "No decided outcome changes, however what is unknown turns out.", TupleChecks::changesWhenCompleted);
         promises.put(
@@ -58,8 +58,8 @@ final class TupleChecks {
     }
 
     /** Every promise is looked at in one pass; of the cases that break it the one that says least is kept. */
-    private void smallest(Map<String, Predicate<Answers.Asked>> promises) {
-        Map<String, Answers.Asked> found = new LinkedHashMap<>();
+    private void smallest(Map<String, Predicate<AllAnswers.QuestionAtTuple>> promises) {
+        Map<String, AllAnswers.QuestionAtTuple> found = new LinkedHashMap<>();
         answers.each(asked -> promises.forEach((promise, broken) -> {
             if (broken.test(asked)) {
                 found.merge(
@@ -75,7 +75,7 @@ final class TupleChecks {
     }
 
     /** Clear or final with something unknown must stay so under every completion; open may become anything. */
-    private static boolean changesWhenCompleted(Answers.Asked asked) {
+    private static boolean changesWhenCompleted(AllAnswers.QuestionAtTuple asked) {
         AnswerClass known = asked.kind();
         if (known.isOpen()) {
             return false;
@@ -88,7 +88,7 @@ final class TupleChecks {
         return false;
     }
 
-    private static boolean countsTwice(Answers.Asked asked) {
+    private static boolean countsTwice(AllAnswers.QuestionAtTuple asked) {
         return !asked.kind().blocksCounting()
                 && VOTED.stream().anyMatch(one -> asked.tuple().holds(one.fact(), one.word()))
                 && !lawSaysSo(asked.answer());
@@ -97,16 +97,18 @@ final class TupleChecks {
     /** A pack may let it count only by a rule that somebody read or ruled on. */
     private static boolean lawSaysSo(Answer answer) {
         return answer instanceof Answer.Defect defect
-                && defect.consequence().does() == Does.NONE
+                && defect.consequence().does() == Effect.NONE
                 && defect.restsOn().stream().allMatch(given -> given.isFirm());
     }
 
-    private static boolean worseWithMoreTime(Answers.Asked asked) {
-        return asked.clocks().asks() == AskClock.OVER
-                && rank(asked.in(Answers.with(AskClock.RUNNING, asked.clocks())).kind()) < rank(asked.kind());
+    private static boolean worseWithMoreTime(AllAnswers.QuestionAtTuple asked) {
+        return asked.clocks().asks() == AskStatus.OVER
+                && rank(asked.in(AllAnswers.with(AskStatus.RUNNING, asked.clocks()))
+                                .kind())
+                        < rank(asked.kind());
     }
 
-    private boolean worseInTime(Answers.Asked asked) {
+    private boolean worseInTime(AllAnswers.QuestionAtTuple asked) {
         return rank(asked.kind()) < 2
                 && LATER.stream()
                         .filter(later -> asked.tuple().holds(later.fact(), later.inTime()))
@@ -114,20 +116,20 @@ final class TupleChecks {
     }
 
     /** How the case stands when the same comes late: the worst of this question and of others that look at it. */
-    private int rankWhenLate(Answers.Asked asked, Later later) {
+    private int rankWhenLate(AllAnswers.QuestionAtTuple asked, Later later) {
         Tuple late = asked.tuple().with(later.fact(), Set.of(later.late()));
         int here = rank(asked.about(asked.table().space().number(late)).kind());
         return answers.tables().stream()
                 .filter(other -> other != asked.table()
                         && other.space().question().reads().contains(later.fact()))
-                .mapToInt(other -> bestWhenLate(new Answers.Asked(other, asked.world(), 0), later))
+                .mapToInt(other -> bestWhenLate(new AllAnswers.QuestionAtTuple(other, asked.world(), 0), later))
                 .reduce(here, Math::min);
     }
 
-    private static int bestWhenLate(Answers.Asked first, Later later) {
+    private static int bestWhenLate(AllAnswers.QuestionAtTuple first, Later later) {
         int best = -1;
         for (int number = 0; number < first.table().space().size(); number++) {
-            Answers.Asked asked = first.about(number);
+            AllAnswers.QuestionAtTuple asked = first.about(number);
             if (asked.tuple().holds(later.fact(), later.late())) {
                 best = Math.max(best, rank(asked.kind()));
             }

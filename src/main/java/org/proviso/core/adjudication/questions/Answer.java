@@ -3,8 +3,8 @@ package org.proviso.core.adjudication.questions;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.rules.Consequence;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.ResolvedRule;
 
 /** What the facts say to one question of the law. Each answer names the rules it rests on. */
 public sealed interface Answer {
@@ -12,10 +12,10 @@ public sealed interface Answer {
     /** The answer in a few words, as it stands at the end of the question's line. */
     String words();
 
-    List<Given> restsOn();
+    List<ResolvedRule> restsOn();
 
     /** Nothing stands in the way. */
-    record Clear(String words, List<Given> restsOn) implements Answer {}
+    record Clear(String words, List<ResolvedRule> restsOn) implements Answer {}
 
     /**
      * Something stands in the way: its reason, what follows, and how the ask stands that could cure it (null where
@@ -24,8 +24,8 @@ public sealed interface Answer {
     record Defect(
             Reason reason,
             Consequence consequence,
-            @Nullable AskClock ask,
-            List<Given> restsOn) implements Answer {
+            @Nullable AskStatus ask,
+            List<ResolvedRule> restsOn) implements Answer {
 
         @Override
         public String words() {
@@ -34,7 +34,7 @@ public sealed interface Answer {
 
         /** Nothing can cure it, or the time to do so ran out. */
         public boolean isFinal() {
-            return ask == null || ask == AskClock.OVER;
+            return ask == null || ask == AskStatus.OVER;
         }
     }
 
@@ -42,7 +42,7 @@ public sealed interface Answer {
      * Nobody can say yet: what is missing, and what the records suggest it will turn out to be. The expectation serves
      * the outlook only and is null where the records suggest nothing; a decision never rests on it.
      */
-    record Open(String missing, @Nullable Answer expected, List<Given> restsOn) implements Answer {
+    record Open(String missing, @Nullable Answer expected, List<ResolvedRule> restsOn) implements Answer {
         @Override
         public String words() {
             return "Open: " + missing;
@@ -57,7 +57,7 @@ public sealed interface Answer {
         }
 
         @Override
-        public List<Given> restsOn() {
+        public List<ResolvedRule> restsOn() {
             return List.of();
         }
     }

@@ -1,32 +1,32 @@
 package org.proviso.core.adjudication.questions;
 
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.VoteTime;
+import org.proviso.core.adjudication.facts.VoteTimeFact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 
 /** Was the ballot cast in the hours of the polls? Ballots of court-extended hours are provisional and held apart (52 USC 21082(c)). */
-final class CastInHours extends Asked<VoteTime> {
+final class CastInHours extends OneFactQuestion<VoteTimeFact> {
 
     CastInHours() {
-        super("anything_else.hours", Heading.ANYTHING_ELSE, "Cast in the hours of the polls?", Fact.VOTE_TIME);
+        super("anything_else.hours", QuestionHeading.ANYTHING_ELSE, "Cast in the hours of the polls?", Fact.VOTE_TIME);
     }
 
     @Override
-    Answer of(VoteTime word, FactReader facts, Setting setting) {
+    Answer answerFor(VoteTimeFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case WITHIN_HOURS -> setting.clear("Yes");
             case IN_LINE_AT_CLOSE -> setting.clear("Yes; in line at the close");
             case EXTENDED_IN_FORCE, EXTENDED_FINAL ->
                 setting.clear("In hours a court extended; held apart", Rules.EXTENDED_HELD_APART);
             case EXTENDED_PENDING -> pending(setting);
-            case EXTENDED_SET_ASIDE -> setting.stands(Reason.EXTENSION_SET_ASIDE);
-            case AFTER_CLOSE -> setting.stands(Reason.CAST_AFTER_CLOSE);
+            case EXTENDED_SET_ASIDE -> setting.defect(Reason.EXTENSION_SET_ASIDE);
+            case AFTER_CLOSE -> setting.defect(Reason.CAST_AFTER_CLOSE);
         };
     }
 
-    private static Answer pending(Setting setting) {
+    private static Answer pending(QuestionContext setting) {
         return switch (setting.pack().word(Rules.EXTENDED_PENDING)) {
             case "count_apart" ->
                 setting.clear("In hours a court extended; counted apart while disputed", Rules.EXTENDED_PENDING);

@@ -1,23 +1,23 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.facts.Challenge;
+import org.proviso.core.adjudication.facts.ChallengeFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Was the voter challenged, and how did it end? */
-final class Challenged extends Asked<Challenge> {
+final class Challenged extends OneFactQuestion<ChallengeFact> {
 
     Challenged() {
-        super("anything_else.challenge", Heading.ANYTHING_ELSE, "Challenged?", Fact.CHALLENGE);
+        super("anything_else.challenge", QuestionHeading.ANYTHING_ELSE, "Challenged?", Fact.CHALLENGE);
     }
 
     @Override
-    Answer of(Challenge word, FactReader facts, Setting setting) {
+    Answer answerFor(ChallengeFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NONE -> setting.clear("No");
             case OVERRULED -> setting.clear("The challenge was overruled");
-            case SUSTAINED -> setting.stands(Reason.CHALLENGE_SUSTAINED);
+            case SUSTAINED -> setting.defect(Reason.CHALLENGE_SUSTAINED);
             case UNDER_APPEAL -> setting.open("the challenge is under appeal");
             case PENDING ->
                 setting.open("the challenge is to be heard", setting.clear("Challenged; the challenger must show why"));

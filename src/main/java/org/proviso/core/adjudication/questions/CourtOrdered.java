@@ -6,19 +6,19 @@ import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Has a court ordered something about this envelope? An order to count or open is for the decider to enter. */
-final class CourtOrdered extends Asked<OrderFact> {
+final class CourtOrdered extends OneFactQuestion<OrderFact> {
 
     CourtOrdered() {
-        super("anything_else.court_order", Heading.ANYTHING_ELSE, "A court order about it?", Fact.COURT_ORDER);
+        super("anything_else.court_order", QuestionHeading.ANYTHING_ELSE, "A court order about it?", Fact.COURT_ORDER);
     }
 
     @Override
-    Answer of(OrderFact word, FactReader facts, Setting setting) {
+    Answer answerFor(OrderFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NONE -> setting.clear("None");
             case COUNT, OPEN, PRESERVE -> setting.clear("An order to " + word.code() + "; the decider enters it");
             case HOLD -> setting.open("a court ordered this envelope held");
-            case REJECT -> setting.stands(Reason.REJECTED_BY_ORDER);
+            case REJECT -> setting.defect(Reason.REJECTED_BY_ORDER);
         };
     }
 }

@@ -1,30 +1,34 @@
 package org.proviso.core.adjudication.questions;
 
-import org.proviso.core.adjudication.facts.Eligibility;
+import org.proviso.core.adjudication.facts.EligibilityFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 
 /** Is anything known against the right to vote? */
-final class Eligible extends Asked<Eligibility> {
+final class Eligible extends OneFactQuestion<EligibilityFact> {
 
     Eligible() {
-        super("anything_else.eligibility", Heading.ANYTHING_ELSE, "Anything against eligibility?", Fact.ELIGIBILITY);
+        super(
+                "anything_else.eligibility",
+                QuestionHeading.ANYTHING_ELSE,
+                "Anything against eligibility?",
+                Fact.ELIGIBILITY);
     }
 
     @Override
-    Answer of(Eligibility word, FactReader facts, Setting setting) {
+    Answer answerFor(EligibilityFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NOTHING_KNOWN -> setting.clear("Nothing known");
             case DIED_AFTER_VOTING -> setting.clear("The voter was living when the ballot was cast");
             case DOUBTED -> setting.open("the right to vote is doubted; the evidence is to be weighed", Rules.BURDEN);
             case DOUBT_NOT_SHOWN -> setting.clear("Doubted; the evidence does not bear it out", Rules.BURDEN);
-            case NOT_ENTITLED -> setting.stands(Reason.NOT_ENTITLED);
-            case NOT_OF_AGE -> setting.stands(Reason.NOT_OF_AGE);
-            case NOT_A_CITIZEN -> setting.stands(Reason.NOT_A_CITIZEN);
-            case DISQUALIFIED -> setting.stands(Reason.DISQUALIFIED);
-            case DIED_BEFORE_VOTING -> setting.stands(Reason.DIED_BEFORE_VOTING);
+            case NOT_ENTITLED -> setting.defect(Reason.NOT_ENTITLED);
+            case NOT_OF_AGE -> setting.defect(Reason.NOT_OF_AGE);
+            case NOT_A_CITIZEN -> setting.defect(Reason.NOT_A_CITIZEN);
+            case DISQUALIFIED -> setting.defect(Reason.DISQUALIFIED);
+            case DIED_BEFORE_VOTING -> setting.defect(Reason.DIED_BEFORE_VOTING);
         };
     }
 }

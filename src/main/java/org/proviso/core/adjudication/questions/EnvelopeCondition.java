@@ -7,14 +7,14 @@ import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.StateRules;
 
 /** Is the envelope sealed, and does it hold a provisional ballot? What is inside is known only at opening. */
-final class EnvelopeCondition extends Asked<EnvelopeFact> {
+final class EnvelopeCondition extends OneFactQuestion<EnvelopeFact> {
 
     EnvelopeCondition() {
-        super("envelope.condition", Heading.ENVELOPE, "Is it sealed and whole?", Fact.ENVELOPE);
+        super("envelope.condition", QuestionHeading.ENVELOPE, "Is it sealed and whole?", Fact.ENVELOPE);
     }
 
     @Override
-    Answer of(EnvelopeFact word, FactReader facts, Setting setting) {
+    Answer answerFor(EnvelopeFact word, FactReader facts, QuestionContext setting) {
         if (setting.pack().word(StateRules.PROVISIONAL_ISSUED).equals("not_issued")) {
             return setting.open(
                     "this state issues no provisional ballots; counsel must say under which law this one was cast",
@@ -24,10 +24,10 @@ final class EnvelopeCondition extends Asked<EnvelopeFact> {
             case SEALED -> setting.clear("Yes");
             case TORN -> setting.clear("Yes; torn, to be noted at opening");
             case FEELS_EMPTY -> setting.clear("Yes; it feels empty, which is known only at opening");
-            case UNSEALED -> setting.stands(Reason.ENVELOPE_NOT_SEALED);
-            case WITHDRAWN -> setting.stands(Reason.WITHDRAWN);
-            case SPOILED -> setting.stands(Reason.SPOILED);
-            case REGULAR_BALLOT_INSIDE -> setting.stands(Reason.REGULAR_BALLOT_INSIDE);
+            case UNSEALED -> setting.defect(Reason.ENVELOPE_NOT_SEALED);
+            case WITHDRAWN -> setting.defect(Reason.WITHDRAWN);
+            case SPOILED -> setting.defect(Reason.SPOILED);
+            case REGULAR_BALLOT_INSIDE -> setting.defect(Reason.REGULAR_BALLOT_INSIDE);
         };
     }
 }

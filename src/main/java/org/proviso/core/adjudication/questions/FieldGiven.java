@@ -5,13 +5,13 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FieldFact;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rules;
 
 /** Is a field of the affirmation given? An omission that does not matter to deciding whether the voter is qualified has no effect (52 USC 10101(a)(2)(B), from memory). */
-final class FieldGiven extends Asked<FieldFact> {
+final class FieldGiven extends OneFactQuestion<FieldFact> {
 
     private static final Map<String, String> ASKS = Map.of(
             "last_name", "Is the last name given?",
@@ -26,7 +26,7 @@ final class FieldGiven extends Asked<FieldFact> {
     private final Fact<FieldFact> fact;
 
     FieldGiven(Fact<FieldFact> fact) {
-        super("envelope." + fact.key(), Heading.ENVELOPE, ASKS.get(name(fact)), fact);
+        super("envelope." + fact.key(), QuestionHeading.ENVELOPE, ASKS.get(name(fact)), fact);
         this.fact = fact;
     }
 
@@ -36,7 +36,7 @@ final class FieldGiven extends Asked<FieldFact> {
     }
 
     @Override
-    Answer of(FieldFact word, FactReader facts, Setting setting) {
+    Answer answerFor(FieldFact word, FactReader facts, QuestionContext setting) {
         return word == FieldFact.KEYED
                 ? setting.clear("Yes")
                 : notGiven(word == FieldFact.NOT_YET_KEYED, facts, setting);
@@ -44,11 +44,11 @@ final class FieldGiven extends Asked<FieldFact> {
 
     /** Empty, and nobody noted why: it is weighed as a field not keyed yet. */
     @Override
-    Answer ofUnknown(FactReader facts, Setting setting) {
+    Answer ofUnknown(FactReader facts, QuestionContext setting) {
         return notGiven(true, facts, setting);
     }
 
-    private Answer notGiven(boolean notYet, FactReader facts, Setting setting) {
+    private Answer notGiven(boolean notYet, FactReader facts, QuestionContext setting) {
         if (!setting.pack().of(Rules.REQUIRED_FIELDS).isKnown()) {
             return setting.ruleUnknown(Rules.REQUIRED_FIELDS);
         }
@@ -57,7 +57,7 @@ final class FieldGiven extends Asked<FieldFact> {
                 : setting.clear("No, and the law does not ask for it", Rules.REQUIRED_FIELDS);
     }
 
-    private Answer leftOut(boolean notYet, @Nullable Identity identity, Setting setting) {
+    private Answer leftOut(boolean notYet, @Nullable VoterIdentityFact identity, QuestionContext setting) {
         return switch (setting.pack().word(Rules.OMISSIONS_MATTER)) {
             case "never" -> setting.clear("No, which does not matter", Rules.OMISSIONS_MATTER);
             case "always" -> notYet ? emptySoFar(setting, incomplete(setting)) : incomplete(setting);
@@ -67,10 +67,12 @@ final class FieldGiven extends Asked<FieldFact> {
     }
 
     /** Only where a search could not tell who the voter is does the empty field matter. */
-    private Answer matters(boolean notYet, @Nullable Identity identity, Setting setting) {
+    private Answer matters(boolean notYet, @Nullable VoterIdentityFact identity, QuestionContext setting) {
         Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
         String missing = "a field is empty, which matters only if nobody can tell who the voter is";
-        if (identity == null || identity == Identity.SEVERAL_FIT || identity == Identity.ONE_FITS_WELL) {
+        if (identity == null
+                || identity == VoterIdentityFact.SEVERAL_FIT
+                || identity == VoterIdentityFact.ONE_FITS_WELL) {
             return setting.open(missing, Rules.OMISSIONS_MATTER);
         }
         return switch (identity) {
@@ -81,12 +83,12 @@ final class FieldGiven extends Asked<FieldFact> {
         };
     }
 
-    private Answer emptySoFar(Setting setting, Answer expected) {
+    private Answer emptySoFar(QuestionContext setting, Answer expected) {
         return setting.open(fact.meaning() + " is empty so far", expected);
     }
 
-    private static Answer incomplete(Setting setting) {
-        return setting.stands(Reason.AFFIRMATION_INCOMPLETE, Rules.OMISSIONS_MATTER, Rules.REQUIRED_FIELDS);
+    private static Answer incomplete(QuestionContext setting) {
+        return setting.defect(Reason.AFFIRMATION_INCOMPLETE, Rules.OMISSIONS_MATTER, Rules.REQUIRED_FIELDS);
     }
 
     private static String name(Fact<FieldFact> fact) {

@@ -6,14 +6,14 @@ import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Does the registration entitle to every contest of the style? */
-final class FullEntitlement extends Asked<EntitlementFact> {
+final class FullEntitlement extends OneFactQuestion<EntitlementFact> {
 
     FullEntitlement() {
-        super("ballot.entitlement", Heading.BALLOT, "Entitled to every contest?", Fact.ENTITLEMENT);
+        super("ballot.entitlement", QuestionHeading.BALLOT, "Entitled to every contest?", Fact.ENTITLEMENT);
     }
 
     @Override
-    Answer of(EntitlementFact word, FactReader facts, Setting setting) {
-        return word == EntitlementFact.FULL ? setting.clear("Yes") : setting.stands(Reason.FEDERAL_CONTESTS_ONLY);
+    Answer answerFor(EntitlementFact word, FactReader facts, QuestionContext setting) {
+        return word == EntitlementFact.FULL ? setting.clear("Yes") : setting.defect(Reason.FEDERAL_CONTESTS_ONLY);
     }
 }

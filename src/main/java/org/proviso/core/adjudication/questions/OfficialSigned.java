@@ -1,19 +1,25 @@
 package org.proviso.core.adjudication.questions;
 
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.OfficialSignature;
+import org.proviso.core.adjudication.facts.OfficialSignatureFact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Did the poll official attest the affirmation? An omission of the office is rarely held against a voter. */
-final class OfficialSigned extends Asked<OfficialSignature> {
+final class OfficialSigned extends OneFactQuestion<OfficialSignatureFact> {
 
     OfficialSigned() {
-        super("envelope.official_signed", Heading.ENVELOPE, "Did the poll official sign?", Fact.OFFICIAL_SIGNATURE);
+        super(
+                "envelope.official_signed",
+                QuestionHeading.ENVELOPE,
+                "Did the poll official sign?",
+                Fact.OFFICIAL_SIGNATURE);
     }
 
     @Override
-    Answer of(OfficialSignature word, FactReader facts, Setting setting) {
-        return word == OfficialSignature.SIGNED ? setting.clear("Yes") : setting.stands(Reason.OFFICIAL_DID_NOT_SIGN);
+    Answer answerFor(OfficialSignatureFact word, FactReader facts, QuestionContext setting) {
+        return word == OfficialSignatureFact.SIGNED
+                ? setting.clear("Yes")
+                : setting.defect(Reason.OFFICIAL_DID_NOT_SIGN);
     }
 }

@@ -14,12 +14,12 @@ public interface Question {
     /** Its name in reports, such as {@code already_voted.mail_ballot}. */
     String key();
 
-    Heading heading();
+    QuestionHeading heading();
 
     /** The question in words. */
     String asks();
 
     Set<Fact<?>> reads();
 
-    Answer answer(FactReader facts, Setting setting);
+    Answer answer(FactReader facts, QuestionContext setting);
 }

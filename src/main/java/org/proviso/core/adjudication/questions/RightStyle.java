@@ -5,18 +5,18 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.facts.BallotFact;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.LateExcuse;
-import org.proviso.core.adjudication.facts.OfficialError;
+import org.proviso.core.adjudication.facts.LateExcuseFact;
+import org.proviso.core.adjudication.facts.OfficialErrorFact;
 import org.proviso.core.adjudication.facts.PlaceFact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
 
 /** Was the ballot of a style the voter may vote? Moving is not a fault; casting another style is. An official's noted error and the voter's own location may change what follows. */
-final class RightStyle extends Asked<BallotFact> {
+final class RightStyle extends OneFactQuestion<BallotFact> {
 
     RightStyle() {
-        super("ballot.style", Heading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
+        super("ballot.style", QuestionHeading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
     }
 
     @Override
@@ -25,24 +25,24 @@ final class RightStyle extends Asked<BallotFact> {
     }
 
     @Override
-    Answer of(BallotFact word, FactReader facts, Setting setting) {
+    Answer answerFor(BallotFact word, FactReader facts, QuestionContext setting) {
         if (word == BallotFact.RIGHT_STYLE) {
             return setting.clear("Yes");
         }
-        OfficialError error = facts.one(Fact.OFFICIAL_ERROR);
-        if (error == OfficialError.NOTED) {
-            return setting.stands(Reason.WRONG_STYLE_BY_OFFICIAL);
+        OfficialErrorFact error = facts.one(Fact.OFFICIAL_ERROR);
+        if (error == OfficialErrorFact.NOTED) {
+            return setting.defect(Reason.WRONG_STYLE_BY_OFFICIAL);
         }
         PlaceFact place = facts.one(Fact.PLACE);
-        LateExcuse excuse =
-                isTold(Reason.WRONG_STYLE_EXCUSED, setting) ? facts.one(Fact.LATE_EXCUSE) : LateExcuse.NOT_SWORN;
+        LateExcuseFact excuse =
+                isTold(Reason.WRONG_STYLE_EXCUSED, setting) ? facts.one(Fact.LATE_EXCUSE) : LateExcuseFact.NOT_SWORN;
         return error == null || place == null || excuse == null
                 ? sameEitherWay(setting)
-                : setting.stands(way(place, excuse, setting));
+                : setting.defect(way(place, excuse, setting));
     }
 
-    private static Reason way(PlaceFact place, LateExcuse excuse, Setting setting) {
-        if (excuse == LateExcuse.SWORN) {
+    private static Reason way(PlaceFact place, LateExcuseFact excuse, QuestionContext setting) {
+        if (excuse == LateExcuseFact.SWORN) {
             return Reason.WRONG_STYLE_EXCUSED;
         }
         return switch (place) {
@@ -56,17 +56,17 @@ final class RightStyle extends Asked<BallotFact> {
     }
 
     /** Where the law treats every way alike, nobody needs to know which it was, if each is known as firmly. */
-    private static Answer sameEitherWay(Setting setting) {
+    private static Answer sameEitherWay(QuestionContext setting) {
         List<Reason> ways = ways(setting);
         boolean alike =
                 ways.stream().map(setting.pack()::consequence).distinct().count() == 1;
         return alike
-                ? setting.stands(leastFirm(ways, setting))
+                ? setting.defect(leastFirm(ways, setting))
                 : setting.open("how the voter came to another style is not known yet");
     }
 
     /** The ways that the law of this state tells apart. */
-    private static List<Reason> ways(Setting setting) {
+    private static List<Reason> ways(QuestionContext setting) {
         return Stream.of(
                         Reason.WRONG_STYLE,
                         Reason.WRONG_STYLE_RIGHT_PLACE,
@@ -77,11 +77,11 @@ final class RightStyle extends Asked<BallotFact> {
                 .toList();
     }
 
-    private static boolean isTold(Reason refinement, Setting setting) {
+    private static boolean isTold(Reason refinement, QuestionContext setting) {
         return !setting.pack().of(Rule.consequence(refinement)).isAbsent();
     }
 
-    private static Reason leastFirm(List<Reason> ways, Setting setting) {
+    private static Reason leastFirm(List<Reason> ways, QuestionContext setting) {
         return ways.stream()
                 .filter(way -> !setting.pack().of(Rule.consequence(way)).isFirm())
                 .findFirst()

@@ -1,20 +1,24 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.Set;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.facts.SignatureFact;
 import org.proviso.core.adjudication.finding.FactReader;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rules;
 import org.proviso.core.rules.StateRules;
 
 /** Does the signature agree with those on file? One reviewer may accept; only two, independently, may find it different. */
-final class SignatureAgrees extends Asked<Comparison> {
+final class SignatureAgrees extends OneFactQuestion<SignatureComparisonFact> {
 
     SignatureAgrees() {
-        super("signature.agrees", Heading.SIGNATURE, "Does it agree with those on file?", Fact.SIGNATURE_COMPARISON);
+        super(
+                "signature.agrees",
+                QuestionHeading.SIGNATURE,
+                "Does it agree with those on file?",
+                Fact.SIGNATURE_COMPARISON);
     }
 
     @Override
@@ -24,7 +28,7 @@ final class SignatureAgrees extends Asked<Comparison> {
 
     /** Where the law compares no signatures, nobody needs to know how one compares. */
     @Override
-    Answer ofUnknown(FactReader facts, Setting setting) {
+    Answer ofUnknown(FactReader facts, QuestionContext setting) {
         boolean compared = setting.pack().isYes(Rules.SIGNATURE_COMPARED);
         return compared || !setting.pack().of(Rules.SIGNATURE_COMPARED).isKnown()
                 ? super.ofUnknown(facts, setting)
@@ -32,7 +36,7 @@ final class SignatureAgrees extends Asked<Comparison> {
     }
 
     @Override
-    Answer of(Comparison word, FactReader facts, Setting setting) {
+    Answer answerFor(SignatureComparisonFact word, FactReader facts, QuestionContext setting) {
         if (!setting.pack().of(Rules.SIGNATURE_COMPARED).isKnown()) {
             return setting.ruleUnknown(Rules.SIGNATURE_COMPARED);
         }
@@ -50,7 +54,7 @@ final class SignatureAgrees extends Asked<Comparison> {
         return signed == SignatureFact.SIGNED || signed == SignatureFact.SIGNED_LATER_IN_TIME;
     }
 
-    private static Answer compared(Comparison word, Setting setting) {
+    private static Answer compared(SignatureComparisonFact word, QuestionContext setting) {
         return switch (word) {
             case AGREES -> setting.clear("Agrees");
             case CONFIRMED_BY_VOTER -> setting.clear("Confirmed by the voter");
@@ -58,14 +62,14 @@ final class SignatureAgrees extends Asked<Comparison> {
             case VARIANT -> variant(setting);
             case DIFFERS_BY_ONE ->
                 setting.open("one reviewer found the signature different; a second, independent look is due");
-            case DIFFERS_BY_TWO -> setting.stands(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
+            case DIFFERS_BY_TWO -> setting.defect(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
             case NO_EXEMPLAR -> noExemplar(setting);
         };
     }
 
     /** Where no pack says what a variant means, a person decides; it is no difference by itself. */
-    private static Answer variant(Setting setting) {
-        Given rule = setting.pack().of(StateRules.SIGNATURE_VARIANT);
+    private static Answer variant(QuestionContext setting) {
+        ResolvedRule rule = setting.pack().of(StateRules.SIGNATURE_VARIANT);
         return switch (rule.word()) {
             case "accepted" -> setting.clear("A variant that the law accepts", StateRules.SIGNATURE_VARIANT);
             case "not_accepted" ->
@@ -76,7 +80,7 @@ final class SignatureAgrees extends Asked<Comparison> {
         };
     }
 
-    private static Answer noExemplar(Setting setting) {
+    private static Answer noExemplar(QuestionContext setting) {
         return switch (setting.pack().word(Rules.SIGNATURE_NO_EXEMPLAR)) {
             case "accepted" -> setting.clear("None on file to compare with", Rules.SIGNATURE_NO_EXEMPLAR);
             case "person_decides" ->

@@ -1,27 +1,31 @@
 package org.proviso.core.adjudication.questions;
 
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.OtherCounty;
+import org.proviso.core.adjudication.facts.OtherCountyFact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.rules.Reason;
 
 /** Did the voter vote in another county? A line of the state's list is a resemblance until a person confirms it. */
-final class VotedInAnotherCounty extends Asked<OtherCounty> {
+final class VotedInAnotherCounty extends OneFactQuestion<OtherCountyFact> {
 
     VotedInAnotherCounty() {
-        super("already_voted.other_county", Heading.ALREADY_VOTED, "Voted in another county?", Fact.OTHER_COUNTY);
+        super(
+                "already_voted.other_county",
+                QuestionHeading.ALREADY_VOTED,
+                "Voted in another county?",
+                Fact.OTHER_COUNTY);
     }
 
     @Override
-    Answer of(OtherCounty word, FactReader facts, Setting setting) {
+    Answer answerFor(OtherCountyFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NOT_LISTED -> setting.clear("Not on the state's list");
             case NOT_THEIRS -> setting.clear("No; the line is somebody else");
-            case VOTED -> setting.stands(Reason.VOTED_IN_OTHER_COUNTY);
+            case VOTED -> setting.defect(Reason.VOTED_IN_OTHER_COUNTY);
             case LISTED_IN_FULL ->
                 setting.open(
                         "a line of the state's list agrees with the voter in full; a person must confirm it",
-                        setting.stands(Reason.VOTED_IN_OTHER_COUNTY));
+                        setting.defect(Reason.VOTED_IN_OTHER_COUNTY));
             case LISTED -> setting.open("a line of the state's list resembles the voter; a person must confirm it");
         };
     }

@@ -3,10 +3,10 @@ package org.proviso.core.matching.grades;
 import java.util.function.UnaryOperator;
 import org.proviso.core.matching.spelling.Digits;
 import org.proviso.core.matching.spelling.NameText;
-import org.proviso.core.matching.spelling.Spelling;
+import org.proviso.core.matching.spelling.SpellingDifference;
 import org.proviso.core.matching.spelling.StreetAddress;
 
-/** How two residence addresses compare, best first; people move. The shares are as in {@link Shares}. */
+/** How two residence addresses compare, best first; people move. The shares are as in {@link GradeFrequencies}. */
 public enum AddressGrade implements Grade {
     SAME(0.55, 0.5, 0, "Same address."),
     OTHER_UNIT(0.03, 0.03, 0, "Same building, other unit."),
@@ -18,16 +18,16 @@ public enum AddressGrade implements Grade {
 
     private static final int MOST_DIGITS = 99_999_999;
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     AddressGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 
@@ -70,6 +70,6 @@ public enum AddressGrade implements Grade {
 
     /** The bodies of one street with another directional or suffix, or a slip of spelling. */
     private static boolean near(String a, String b) {
-        return a.equals(b) || Spelling.of(NameText.joined(a), NameText.joined(b)) != Spelling.OTHER;
+        return a.equals(b) || SpellingDifference.of(NameText.joined(a), NameText.joined(b)) != SpellingDifference.OTHER;
     }
 }

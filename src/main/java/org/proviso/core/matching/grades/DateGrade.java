@@ -3,7 +3,7 @@ package org.proviso.core.matching.grades;
 import org.proviso.core.matching.spelling.Digits;
 import org.proviso.core.matching.spelling.PackedDate;
 
-/** How two birth dates compare; the shares are as in {@link Shares}. */
+/** How two birth dates compare; the shares are as in {@link GradeFrequencies}. */
 public enum DateGrade implements Grade {
     SAME(0.945, 0.03, 0, "Same birth date."),
     SWAPPED(0.008, 0.0001, 0.00005, "Birth date has day and month exchanged."),
@@ -13,16 +13,16 @@ public enum DateGrade implements Grade {
     CONFLICT(0.004, 0.965, 0.993, "Other birth date."),
     UNKNOWN(1, 1, 1, "");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     DateGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 

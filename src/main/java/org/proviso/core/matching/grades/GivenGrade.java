@@ -1,9 +1,9 @@
 package org.proviso.core.matching.grades;
 
 import org.proviso.core.matching.spelling.Nicknames;
-import org.proviso.core.matching.spelling.Spelling;
+import org.proviso.core.matching.spelling.SpellingDifference;
 
-/** How two given names compare, best first; the shares are as in {@link Shares}. */
+/** How two given names compare, best first; the shares are as in {@link GradeFrequencies}. */
 public enum GivenGrade implements Grade {
     EXACT(0.84, 0.07, 0, "Same given name."),
     NICKNAME(0.06, 0.01, 0, "Given name is a known short form of the other."),
@@ -17,16 +17,16 @@ public enum GivenGrade implements Grade {
     DIFFERENT(0.004, 0.85, 0.97, "Other given name."),
     UNKNOWN(1, 1, 1, "");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     GivenGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 
@@ -52,7 +52,7 @@ public enum GivenGrade implements Grade {
         if (Nicknames.shortens(a, b) || Nicknames.shortens(b, a)) {
             return SHORT;
         }
-        return switch (Spelling.of(a, b)) {
+        return switch (SpellingDifference.of(a, b)) {
             case SLIP -> bothCommon ? RESEMBLES : CLOSE;
             case SOUND -> bothCommon ? RESEMBLES : SOUNDS;
             case OTHER -> DIFFERENT;

@@ -3,7 +3,7 @@ package org.proviso.core.matching.grades;
 /** How one field of an envelope compares with one field of a roll record. */
 public interface Grade {
 
-    Shares shares();
+    GradeFrequencies shares();
 
     /** One sentence for the office, or an empty text when the field says nothing. */
     String words();

@@ -1,21 +1,21 @@
 package org.proviso.core.matching.grades;
 
-/** How two driver's license numbers compare; a new state or a new card changes it. Shares as in {@link Shares}. */
+/** How two driver's license numbers compare; a new state or a new card changes it. Shares as in {@link GradeFrequencies}. */
 public enum LicenseGrade implements Grade {
     SAME(0.95, 0.0000002, 0.0000002, "Same driver's license."),
     DIFFERENT(0.05, 1, 1, "Other driver's license."),
     UNKNOWN(1, 1, 1, "");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     LicenseGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 

@@ -1,25 +1,25 @@
 package org.proviso.core.matching.grades;
 
 import org.proviso.core.matching.spelling.Digits;
-import org.proviso.core.matching.spelling.Numbers;
+import org.proviso.core.matching.spelling.IdentifyingNumbers;
 
-/** How the last four digits of the identification number compare; the shares are as in {@link Shares}. */
+/** How the last four digits of the identification number compare; the shares are as in {@link GradeFrequencies}. */
 public enum NumberGrade implements Grade {
     SAME(0.955, 0.0001, 0.0001, "Same last four."),
     SLIP(0.03, 0.0039, 0.0039, "Last four differ by one digit."),
     DIFFERENT(0.012, 0.996, 0.996, "Other last four."),
     UNKNOWN(1, 1, 1, "");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     NumberGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 
@@ -29,7 +29,7 @@ public enum NumberGrade implements Grade {
     }
 
     public static NumberGrade of(int a, int b) {
-        if (a == Numbers.NONE || b == Numbers.NONE) {
+        if (a == IdentifyingNumbers.NONE || b == IdentifyingNumbers.NONE) {
             return UNKNOWN;
         }
         if (a == b) {

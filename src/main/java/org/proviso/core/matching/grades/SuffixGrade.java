@@ -2,23 +2,23 @@ package org.proviso.core.matching.grades;
 
 import org.proviso.core.matching.spelling.NameSuffix;
 
-/** How two generation marks compare; people often leave theirs out. The shares are as in {@link Shares}. */
+/** How two generation marks compare; people often leave theirs out. The shares are as in {@link GradeFrequencies}. */
 public enum SuffixGrade implements Grade {
     NEITHER(1, 1, 1, ""),
     SAME(0.6, 0.05, 0.03, "Same generation mark."),
     ONE_MISSING(0.36, 0.9, 0.95, "Only one paper has a generation mark."),
     CONFLICT(0.02, 0.6, 0.4, "Other generation mark.");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     SuffixGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 

@@ -2,10 +2,10 @@ package org.proviso.core.matching.grades;
 
 import org.proviso.core.matching.spelling.EditDistance;
 import org.proviso.core.matching.spelling.NameText;
-import org.proviso.core.matching.spelling.Spelling;
+import org.proviso.core.matching.spelling.SpellingDifference;
 
 /**
- * How two surnames compare, best first; the shares are as in {@link Shares}.
+ * How two surnames compare, best first; the shares are as in {@link GradeFrequencies}.
  */
 public enum SurnameGrade implements Grade {
     EXACT(0.84, 0.72, 0, "Same surname."),
@@ -18,16 +18,16 @@ public enum SurnameGrade implements Grade {
     DIFFERENT(0.035, 0.22, 0.98, "Other surname."),
     UNKNOWN(1, 1, 1, "");
 
-    private final Shares shares;
+    private final GradeFrequencies shares;
     private final String words;
 
     SurnameGrade(double own, double kin, double chance, String words) {
-        this.shares = new Shares(own, kin, chance);
+        this.shares = new GradeFrequencies(own, kin, chance);
         this.words = words;
     }
 
     @Override
-    public Shares shares() {
+    public GradeFrequencies shares() {
         return shares;
     }
 
@@ -49,7 +49,7 @@ public enum SurnameGrade implements Grade {
         if (sharesHalf(a, b)) {
             return PART;
         }
-        return switch (Spelling.of(wholeA, wholeB)) {
+        return switch (SpellingDifference.of(wholeA, wholeB)) {
             case SLIP -> bothCommon ? RESEMBLES : CLOSE;
             case SOUND -> bothCommon ? RESEMBLES : SOUNDS;
             case OTHER -> DIFFERENT;

@@ -9,23 +9,23 @@ import org.proviso.core.matching.spelling.IntColumn;
  */
 public final class InvertedLists {
 
-    private final Slots plain;
-    private final Slots bySound;
+    private final ListNumbering plain;
+    private final ListNumbering bySound;
     private final NearNames[] near = new NearNames[1];
     private final int[][] starts;
     private final int[][] voters;
 
     private InvertedLists(RollColumns columns, RollWords words) {
-        plain = Slots.plain(columns.size());
-        bySound = Slots.bySound(columns, words.surnames());
-        starts = new int[Block.values().length][];
-        voters = new int[Block.values().length][];
+        plain = ListNumbering.plain(columns.size());
+        bySound = ListNumbering.bySound(columns, words.surnames());
+        starts = new int[BlockingKey.values().length][];
+        voters = new int[BlockingKey.values().length][];
     }
 
     static InvertedLists of(RollColumns columns, RollWords words) {
         InvertedLists lists = new InvertedLists(columns, words);
         AtomicInteger next = new AtomicInteger();
-        Workers.run(() -> lists.fillNext(next, columns, words), threads());
+        ParallelWork.run(() -> lists.fillNext(next, columns, words), threads());
         return lists;
     }
 
@@ -35,13 +35,13 @@ public final class InvertedLists {
     }
 
     /** How the lists of a block are numbered. */
-    public Slots slots(Block block) {
+    public ListNumbering slots(BlockingKey block) {
         return block.isBySound() ? bySound : plain;
     }
 
     /** Each block, and the likeness of surnames, is a piece of work of its own; which thread fills it makes no difference. */
     private void fillNext(AtomicInteger next, RollColumns columns, RollWords words) {
-        Block[] blocks = Block.values();
+        BlockingKey[] blocks = BlockingKey.values();
         VoterKeys keys = new VoterKeys(columns, words);
         for (int i = next.getAndIncrement(); i <= blocks.length; i = next.getAndIncrement()) {
             if (i == 0) {
@@ -53,12 +53,12 @@ public final class InvertedLists {
     }
 
     private static int threads() {
-        return Math.min(Block.values().length, Runtime.getRuntime().availableProcessors());
+        return Math.min(BlockingKey.values().length, Runtime.getRuntime().availableProcessors());
     }
 
     /** Takes down who stands on which list and counts, then lays the voters from the end of each list to its beginning. */
-    private void fill(Block block, VoterKeys keys, int count) {
-        Slots slots = slots(block);
+    private void fill(BlockingKey block, VoterKeys keys, int count) {
+        ListNumbering slots = slots(block);
         IntColumn lists = new IntColumn(count + 1);
         byte[] listsOf = new byte[count];
         for (int voter = 0; voter < count; voter++) {
@@ -89,18 +89,18 @@ public final class InvertedLists {
     }
 
     /** Where each list of a block begins, and with the next one's beginning ends. */
-    public int[] starts(Block block) {
+    public int[] starts(BlockingKey block) {
         return starts[block.ordinal()];
     }
 
     /** How many voters stand on a list of a block whose pairs come mixed. */
-    int length(Block block, int mixed) {
+    int length(BlockingKey block, int mixed) {
         int list = slots(block).of(mixed);
         return starts(block)[list + 1] - starts(block)[list];
     }
 
     /** The voters of all lists of a block, to be read from a start to an end. */
-    public int[] voters(Block block) {
+    public int[] voters(BlockingKey block) {
         return voters[block.ordinal()];
     }
 }

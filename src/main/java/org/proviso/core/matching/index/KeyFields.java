@@ -1,7 +1,7 @@
 package org.proviso.core.matching.index;
 
 import java.util.Arrays;
-import org.proviso.core.matching.spelling.Look;
+import org.proviso.core.matching.spelling.NameFingerprint;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.core.matching.spelling.PackedDate;
 import org.proviso.core.matching.spelling.Soundex;
@@ -53,7 +53,7 @@ public final class KeyFields {
     public void addGiven(String given, int sound) {
         if (!given.isEmpty()) {
             givenSounds.add(sound);
-            initials.add(Look.initial(Look.of(given)));
+            initials.add(NameFingerprint.initial(NameFingerprint.of(given)));
         }
     }
 
@@ -67,7 +67,7 @@ public final class KeyFields {
     public void addAddress(int house, int street) {
         if (house != 0 && street != 0) {
             houses.add(house);
-            addresses.add(Slots.mix(house, street));
+            addresses.add(ListNumbering.mix(house, street));
         }
     }
 

@@ -14,11 +14,11 @@ public final class NearNames {
 
     private static final int SPREAD = 0x9e3779b9;
 
-    private final Dictionary names;
+    private final TextDictionary names;
     private final int[] starts;
     private final int[] codes;
 
-    NearNames(Dictionary names) {
+    NearNames(TextDictionary names) {
         this.names = names;
         IntColumn lists = new IntColumn(1024);
         int[] begins = new int[slots(names) + 1];
@@ -43,7 +43,7 @@ public final class NearNames {
         starts = begins;
     }
 
-    private static int slots(Dictionary names) {
+    private static int slots(TextDictionary names) {
         return Integer.highestOneBit(Math.max(1, names.size())) << 3;
     }
 

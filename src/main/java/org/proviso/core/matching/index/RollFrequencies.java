@@ -1,6 +1,6 @@
 package org.proviso.core.matching.index;
 
-import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.spelling.PackedDate;
 
 /**
@@ -29,10 +29,10 @@ public final class RollFrequencies {
             counts[PackedDate.year(index.columns().birth(voter))]++;
         }
         for (int year = 0; year < YEARS; year++) {
-            days[year] = Shares.log2(Math.max(RAREST_YEAR, index.share(counts[year])) / DAYS_OF_YEAR);
+            days[year] = GradeFrequencies.log2(Math.max(RAREST_YEAR, index.share(counts[year])) / DAYS_OF_YEAR);
         }
         for (int count = 0; count < HOUSEHOLDS; count++) {
-            households[count] = Shares.log2(Math.max(FEWEST_NEIGHBORS, index.share(count)));
+            households[count] = GradeFrequencies.log2(Math.max(FEWEST_NEIGHBORS, index.share(count)));
         }
     }
 
@@ -48,10 +48,10 @@ public final class RollFrequencies {
         return new RollFrequencies(added, days, households);
     }
 
-    private static double[] names(RollIndex index, Dictionary names) {
+    private static double[] names(RollIndex index, TextDictionary names) {
         double[] logs = new double[names.size()];
         for (int code = 0; code < logs.length; code++) {
-            logs[code] = Shares.log2(Math.max(RAREST_NAME, index.share(names.count(code))));
+            logs[code] = GradeFrequencies.log2(Math.max(RAREST_NAME, index.share(names.count(code))));
         }
         return logs;
     }

@@ -22,7 +22,7 @@ public final class RollIndex {
     private final RollWords words;
     private final RollColumns columns;
     private final InvertedLists lists;
-    private final @Nullable Surroundings surroundings;
+    private final @Nullable BaseRoll surroundings;
 
     /** One of a few voters of a roll has surroundings, by whose size and homes they are weighed; its words hold their counts. */
     RollIndex(
@@ -31,7 +31,7 @@ public final class RollIndex {
             RollWords words,
             RollColumns columns,
             InvertedLists lists,
-            @Nullable Surroundings surroundings) {
+            @Nullable BaseRoll surroundings) {
         this.surroundings = surroundings;
         this.ids = ids;
         this.placesOfIds = placesOfIds;
@@ -71,7 +71,7 @@ public final class RollIndex {
     }
 
     @Nullable
-    public Surroundings surroundings() {
+    public BaseRoll surroundings() {
         return surroundings;
     }
 
@@ -109,7 +109,8 @@ public final class RollIndex {
 
     /** How many voters live at that house number of that street. */
     public int household(int house, int streetCode) {
-        int mixed = Slots.mix(house, words.streets().hash(streetCode));
-        return lists.length(Block.HOUSE_AND_STREET, mixed) + (surroundings == null ? 0 : surroundings.household(mixed));
+        int mixed = ListNumbering.mix(house, words.streets().hash(streetCode));
+        return lists.length(BlockingKey.HOUSE_AND_STREET, mixed)
+                + (surroundings == null ? 0 : surroundings.household(mixed));
     }
 }

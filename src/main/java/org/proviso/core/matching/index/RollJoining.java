@@ -49,12 +49,12 @@ final class RollJoining {
 
     /** The index of a few voters that stand in a roll in place of those gone: the counts of its words are the roll's. */
     static RollIndex within(RollIndex roll, RollIndex gone, RollPortion added) {
-        RollIndex index = new RollJoining(List.of(added), List.of(roll.words())).joined(new Surroundings(roll, gone));
+        RollIndex index = new RollJoining(List.of(added), List.of(roll.words())).joined(new BaseRoll(roll, gone));
         index.words().less(gone.words());
         return index;
     }
 
-    private RollIndex joined(@Nullable Surroundings surroundings) {
+    private RollIndex joined(@Nullable BaseRoll surroundings) {
         RollWords words = new RollWords(
                 joined(RollWords::surnames, surnames),
                 joined(RollWords::givens, givens),
@@ -68,12 +68,12 @@ final class RollJoining {
         return new RollIndex(ids, placesOfIds, words, columns, InvertedLists.of(columns, words), surroundings);
     }
 
-    private Dictionary joined(Function<RollWords, Dictionary> column, List<int[]> numbers) {
-        return Dictionary.joined(parts.stream().map(column).toList(), numbers);
+    private TextDictionary joined(Function<RollWords, TextDictionary> column, List<int[]> numbers) {
+        return TextDictionary.joined(parts.stream().map(column).toList(), numbers);
     }
 
     /** Lays the rows by the sounds of their surnames, within a sound in the order of the roll. */
-    private RollColumns columns(Dictionary surnames) {
+    private RollColumns columns(TextDictionary surnames) {
         int[] starts = new int[pieces.size() + 1];
         boolean anyFormer = false;
         for (int i = 0; i < pieces.size(); i++) {
@@ -97,12 +97,12 @@ final class RollJoining {
                 work.accept(i);
             }
         };
-        Workers.run(
+        ParallelWork.run(
                 thread, Math.max(1, Math.min(pieces.size(), Runtime.getRuntime().availableProcessors())));
     }
 
     /** How many of a piece's voters have a surname of each sound. */
-    private int[] counted(Piece piece, Dictionary names) {
+    private int[] counted(Piece piece, TextDictionary names) {
         int[] counts = new int[Soundex.NUMBERS];
         IntColumn rows = piece.stretch().cells();
         int[] numbers = surnames.get(piece.portion());
@@ -124,7 +124,7 @@ final class RollJoining {
         }
     }
 
-    private void lay(Piece piece, int start, int[] places, Dictionary names, RollColumns columns) {
+    private void lay(Piece piece, int start, int[] places, TextDictionary names, RollColumns columns) {
         IntColumn rows = piece.stretch().cells();
         int portion = piece.portion();
         int[] surnameNumbers = surnames.get(portion);

@@ -7,15 +7,15 @@ import java.util.Map;
 import org.proviso.core.PersonName;
 import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.matching.spelling.AddressNumber;
+import org.proviso.core.matching.spelling.IdentifyingNumbers;
 import org.proviso.core.matching.spelling.IntColumn;
 import org.proviso.core.matching.spelling.NameSuffix;
 import org.proviso.core.matching.spelling.NameText;
-import org.proviso.core.matching.spelling.Numbers;
 import org.proviso.core.matching.spelling.PackedDate;
 import org.proviso.core.matching.spelling.ParsedName;
 import org.proviso.core.matching.spelling.RollLine;
 import org.proviso.core.matching.spelling.RollLine.Cell;
-import org.proviso.core.matching.spelling.Spellings;
+import org.proviso.core.matching.spelling.SpellingCache;
 import org.proviso.core.matching.spelling.StreetAddress;
 import org.proviso.core.matching.spelling.TextArena;
 
@@ -31,14 +31,14 @@ public final class RollPortion {
     private final List<Stretch> stretches = new ArrayList<>();
     private final Map<String, Integer> streets = new HashMap<>();
     private final Map<String, String> units = new HashMap<>();
-    private final Spellings lastNames = new Spellings(this::plainSurname);
-    private final Spellings firstNames = new Spellings(this::plainGiven);
-    private final Spellings middleNames = new Spellings(text -> middle(NameText.fold(text)));
-    private final Spellings suffixes =
-            new Spellings(text -> NameSuffix.of(NameText.fold(text)).ordinal());
-    private final Spellings streetNames =
-            new Spellings(text -> words.streets().register(AddressNormalizer.street(text)));
-    private final Spellings doors = new Spellings(text -> words.doors().register(AddressNumber.door(text)));
+    private final SpellingCache lastNames = new SpellingCache(this::plainSurname);
+    private final SpellingCache firstNames = new SpellingCache(this::plainGiven);
+    private final SpellingCache middleNames = new SpellingCache(text -> middle(NameText.fold(text)));
+    private final SpellingCache suffixes =
+            new SpellingCache(text -> NameSuffix.of(NameText.fold(text)).ordinal());
+    private final SpellingCache streetNames =
+            new SpellingCache(text -> words.streets().register(AddressNormalizer.street(text)));
+    private final SpellingCache doors = new SpellingCache(text -> words.doors().register(AddressNumber.door(text)));
     private Stretch current = new Stretch(0);
 
     /** Records in the order of the roll; the places of the stretches bring them into order. */
@@ -104,9 +104,10 @@ public final class RollPortion {
         NameSuffix suffix = addName(line);
         current.cells.add(birth);
         addAddress(line);
-        current.cells.add(line.isEmpty(Cell.DRIVERS_LICENSE) ? 0 : Numbers.license(line.text(Cell.DRIVERS_LICENSE)));
+        current.cells.add(
+                line.isEmpty(Cell.DRIVERS_LICENSE) ? 0 : IdentifyingNumbers.license(line.text(Cell.DRIVERS_LICENSE)));
         current.cells.add(RollColumns.packed(
-                Numbers.last4(line.bytes(), line.start(Cell.ID_LAST4), line.end(Cell.ID_LAST4)), suffix));
+                IdentifyingNumbers.last4(line.bytes(), line.start(Cell.ID_LAST4), line.end(Cell.ID_LAST4)), suffix));
         return true;
     }
 
@@ -146,7 +147,7 @@ public final class RollPortion {
     }
 
     private void addAddress(RollLine line) {
-        int house = Numbers.house(line.bytes(), line.start(Cell.HOUSE_NUMBER), line.end(Cell.HOUSE_NUMBER));
+        int house = IdentifyingNumbers.house(line.bytes(), line.start(Cell.HOUSE_NUMBER), line.end(Cell.HOUSE_NUMBER));
         int door = line.isEmpty(Cell.UNIT) ? 0 : doors.of(line, Cell.UNIT);
         if (house < 0) {
             StreetAddress number = AddressNumber.of(line.text(Cell.HOUSE_NUMBER));
@@ -156,7 +157,7 @@ public final class RollPortion {
         current.cells.add(house);
         current.cells.add(words.streets().again(streetNames.of(line, Cell.STREET)));
         current.cells.add(words.doors().again(door));
-        current.cells.add(Numbers.zip(line.bytes(), line.start(Cell.ZIP), line.end(Cell.ZIP)));
+        current.cells.add(IdentifyingNumbers.zip(line.bytes(), line.start(Cell.ZIP), line.end(Cell.ZIP)));
     }
 
     /** Takes a record that is text already. */
@@ -165,8 +166,8 @@ public final class RollPortion {
         NameSuffix suffix = add(ParsedName.of(entry.name()), entry.formerName());
         current.cells.add(PackedDate.of(entry.birthDate()));
         addAddress(entry);
-        current.cells.add(Numbers.license(entry.driversLicense()));
-        current.cells.add(RollColumns.packed(Numbers.last4(entry.idLast4()), suffix));
+        current.cells.add(IdentifyingNumbers.license(entry.driversLicense()));
+        current.cells.add(RollColumns.packed(IdentifyingNumbers.last4(entry.idLast4()), suffix));
     }
 
     private NameSuffix add(ParsedName name, String formerName) {
@@ -187,6 +188,6 @@ public final class RollPortion {
                 entry.street(), written -> words.streets().register(AddressNormalizer.street(written)));
         current.cells.add(words.streets().again(street));
         current.cells.add(words.doors().add(unit.isEmpty() ? number.door() : unit));
-        current.cells.add(Numbers.zip(entry.zip()));
+        current.cells.add(IdentifyingNumbers.zip(entry.zip()));
     }
 }

@@ -2,10 +2,19 @@ package org.proviso.core.matching.index;
 
 /** The distinct words of a roll: surnames (former ones too), given names, middle names, streets and doors. */
 public record RollWords(
-        Dictionary surnames, Dictionary givens, Dictionary middles, Dictionary streets, Dictionary doors) {
+        TextDictionary surnames,
+        TextDictionary givens,
+        TextDictionary middles,
+        TextDictionary streets,
+        TextDictionary doors) {
 
     RollWords() {
-        this(new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary(), new Dictionary());
+        this(
+                new TextDictionary(),
+                new TextDictionary(),
+                new TextDictionary(),
+                new TextDictionary(),
+                new TextDictionary());
     }
 
     /** Takes the counts of others away, whose words are all among these. */

@@ -14,24 +14,25 @@ import org.proviso.core.StreetSegment;
 import org.proviso.core.matching.index.StreetFinding.Result;
 import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.matching.spelling.EditDistance;
+import org.proviso.core.matching.spelling.IdentifyingNumbers;
 import org.proviso.core.matching.spelling.NameText;
-import org.proviso.core.matching.spelling.Numbers;
 import org.proviso.core.matching.spelling.StreetAddress;
 import org.proviso.core.matching.spelling.StreetName;
 
 /** Finds the precinct part of an address in the county's street list. Thread-safe. */
 public final class StreetIndex {
 
-    private final Map<String, List<Stretch>> byBody = new TreeMap<>();
+    private final Map<String, List<NormalizedSegment>> byBody = new TreeMap<>();
     private final Set<String> cities = new HashSet<>();
     private final Set<Integer> zips = new HashSet<>();
 
     /** A segment with its street and place in one spelling. */
-    private record Stretch(StreetSegment segment, StreetName street, String city, int zip) {
+    private record NormalizedSegment(StreetSegment segment, StreetName street, String city, int zip) {
 
-        static Stretch of(StreetSegment segment) {
+        static NormalizedSegment of(StreetSegment segment) {
             StreetName street = StreetName.of(AddressNormalizer.street(segment.street()));
-            return new Stretch(segment, street, NameText.fold(segment.city()), Numbers.zip(segment.zip()));
+            return new NormalizedSegment(
+                    segment, street, NameText.fold(segment.city()), IdentifyingNumbers.zip(segment.zip()));
         }
 
         boolean holds(int house) {
@@ -46,9 +47,9 @@ public final class StreetIndex {
     }
 
     /** The address looked for, in one spelling. */
-    private record Wanted(int house, StreetName street, String city, int zip) {
+    private record SoughtAddress(int house, StreetName street, String city, int zip) {
 
-        boolean placed(Stretch stretch) {
+        boolean placed(NormalizedSegment stretch) {
             boolean otherZip = zip != 0 && stretch.zip != 0 && zip != stretch.zip;
             boolean otherCity = !city.isEmpty() && !stretch.city.isEmpty() && !city.equals(stretch.city);
             return !otherZip && !otherCity;
@@ -56,9 +57,9 @@ public final class StreetIndex {
     }
 
     public StreetIndex(List<StreetSegment> segments) {
-        Map<String, List<Stretch>> stretches = new HashMap<>();
+        Map<String, List<NormalizedSegment>> stretches = new HashMap<>();
         for (StreetSegment segment : segments) {
-            Stretch stretch = Stretch.of(segment);
+            NormalizedSegment stretch = NormalizedSegment.of(segment);
             stretches
                     .computeIfAbsent(stretch.street().body(), body -> new ArrayList<>())
                     .add(stretch);
@@ -72,17 +73,17 @@ public final class StreetIndex {
 
     /** Whether the county's street list names that city or that ZIP. */
     public boolean knowsPlace(Address address) {
-        return cities.contains(NameText.fold(address.city())) || zips.contains(Numbers.zip(address.zip()));
+        return cities.contains(NameText.fold(address.city())) || zips.contains(IdentifyingNumbers.zip(address.zip()));
     }
 
     /** The precinct part of the address, with one correction at most: place, directional or suffix, one slip of spelling. */
     public StreetFinding find(Address address) {
         StreetAddress line = AddressNormalizer.parse(address);
-        Wanted wanted = new Wanted(
+        SoughtAddress wanted = new SoughtAddress(
                 line.houseNumber(),
                 StreetName.of(line.street()),
                 NameText.fold(address.city()),
-                Numbers.zip(address.zip()));
+                IdentifyingNumbers.zip(address.zip()));
         boolean known = knowsPlace(address);
         if (wanted.house() == 0 || wanted.street().body().isEmpty()) {
             return new StreetFinding(Result.NONE, List.of(), known, "The line has no house number and street.");
@@ -90,9 +91,10 @@ public final class StreetIndex {
         return search(wanted, known);
     }
 
-    private StreetFinding search(Wanted wanted, boolean known) {
-        List<Stretch> sameBody = byBody.getOrDefault(wanted.street().body(), List.of());
-        List<Stretch> sameStreet = holding(sameBody, wanted, s -> s.street().equals(wanted.street()));
+    private StreetFinding search(SoughtAddress wanted, boolean known) {
+        List<NormalizedSegment> sameBody = byBody.getOrDefault(wanted.street().body(), List.of());
+        List<NormalizedSegment> sameStreet =
+                holding(sameBody, wanted, s -> s.street().equals(wanted.street()));
         List<PrecinctId> exact = parts(sameStreet, wanted::placed);
         if (!exact.isEmpty()) {
             return finding(exact, exact.size() == 1 ? Result.EXACT : Result.SEVERAL, known, "");
@@ -112,7 +114,7 @@ public final class StreetIndex {
     }
 
     /** Streets one slip away; numbered streets are neighbors, not slips. The suffix must then agree where written. */
-    private List<Stretch> misspelled(Wanted wanted) {
+    private List<NormalizedSegment> misspelled(SoughtAddress wanted) {
         String body = wanted.street().body();
         if (body.length() < 4 || body.chars().anyMatch(Character::isDigit)) {
             return List.of();
@@ -132,15 +134,20 @@ public final class StreetIndex {
         return a.isEmpty() || b.isEmpty() || a.equals(b);
     }
 
-    private static List<Stretch> holding(List<Stretch> stretches, Wanted wanted, Predicate<Stretch> also) {
+    private static List<NormalizedSegment> holding(
+            List<NormalizedSegment> stretches, SoughtAddress wanted, Predicate<NormalizedSegment> also) {
         return stretches.stream()
                 .filter(stretch -> stretch.holds(wanted.house()))
                 .filter(also)
                 .toList();
     }
 
-    private static List<PrecinctId> parts(List<Stretch> stretches, Predicate<Stretch> which) {
-        return stretches.stream().filter(which).map(Stretch::part).distinct().toList();
+    private static List<PrecinctId> parts(List<NormalizedSegment> stretches, Predicate<NormalizedSegment> which) {
+        return stretches.stream()
+                .filter(which)
+                .map(NormalizedSegment::part)
+                .distinct()
+                .toList();
     }
 
     private static StreetFinding presumed(List<PrecinctId> parts, boolean known, String note) {

@@ -16,7 +16,7 @@ public final class VoterKeys {
     }
 
     /** Adds the lists of a block on which the voter stands. */
-    public void lists(int voter, Block block, Slots slots, IntColumn sink) {
+    public void lists(int voter, BlockingKey block, ListNumbering slots, IntColumn sink) {
         int surname = columns.surname(voter);
         if (columns.former(voter) == 0 && !words.surnames().isDouble(surname)) {
             single(voter, words.surnames().sound(surname), block, slots, sink);
@@ -25,8 +25,8 @@ public final class VoterKeys {
         }
     }
 
-    /** The same of {@link Block#lists} for a voter of one surname, without lists of fields: this runs for every voter and block. */
-    private void single(int voter, int sound, Block block, Slots slots, IntColumn sink) {
+    /** The same of {@link BlockingKey#lists} for a voter of one surname, without lists of fields: this runs for every voter and block. */
+    private void single(int voter, int sound, BlockingKey block, ListNumbering slots, IntColumn sink) {
         int birth = columns.birth(voter);
         switch (block) {
             case SURNAME_SOUND_AND_DATE -> add(sound, birth, slots, sink);
@@ -50,30 +50,30 @@ public final class VoterKeys {
         }
     }
 
-    private static void add(int first, int second, Slots slots, IntColumn sink) {
+    private static void add(int first, int second, ListNumbering slots, IntColumn sink) {
         if (first != 0 && second != 0) {
             sink.add(slots.of(first, second));
         }
     }
 
-    private static void license(int number, Slots slots, IntColumn sink) {
+    private static void license(int number, ListNumbering slots, IntColumn sink) {
         if (number != 0) {
-            sink.add(slots.of(Slots.mix(number, 0)));
+            sink.add(slots.of(ListNumbering.mix(number, 0)));
         }
     }
 
-    private void address(int voter, Slots slots, IntColumn sink) {
+    private void address(int voter, ListNumbering slots, IntColumn sink) {
         int house = columns.house(voter);
         int street = words.streets().hash(columns.street(voter));
         if (house != 0 && street != 0) {
-            sink.add(slots.of(Slots.mix(house, street)));
+            sink.add(slots.of(ListNumbering.mix(house, street)));
         }
     }
 
-    private void dated(int voter, int sound, int part, Slots slots, IntColumn sink) {
+    private void dated(int voter, int sound, int part, ListNumbering slots, IntColumn sink) {
         int initial = initial(voter);
         if (part != 0 && initial != 0) {
-            add(sound, Slots.mix(part, initial), slots, sink);
+            add(sound, ListNumbering.mix(part, initial), slots, sink);
         }
     }
 
@@ -86,7 +86,7 @@ public final class VoterKeys {
     }
 
     /** Only what the block reads is filled. */
-    KeyFields of(int voter, Block block) {
+    KeyFields of(int voter, BlockingKey block) {
         fields.clear();
         surname(columns.surname(voter));
         surname(columns.former(voter));
@@ -97,14 +97,14 @@ public final class VoterKeys {
         fields.houses.add(columns.house(voter));
         fields.last4 = columns.last4(voter);
         fields.license = columns.license(voter);
-        if (block == Block.HOUSE_AND_STREET) {
+        if (block == BlockingKey.HOUSE_AND_STREET) {
             fields.addAddress(columns.house(voter), words.streets().hash(columns.street(voter)));
         }
         return fields;
     }
 
     private void surname(int code) {
-        Dictionary surnames = words.surnames();
+        TextDictionary surnames = words.surnames();
         if (surnames.isDouble(code)) {
             fields.addSurname(surnames.text(code), surnames.sound(code));
         } else {

@@ -78,7 +78,7 @@ public final class VoterLookup {
 
     private static IntPredicate at(RollIndex part, int house, StreetName street) {
         RollColumns columns = part.columns();
-        Dictionary names = part.words().streets();
+        TextDictionary names = part.words().streets();
         IntPredicate streets = known(
                 part,
                 names.size(),
@@ -92,7 +92,7 @@ public final class VoterLookup {
         return wanted.isEmpty() ? List.of() : first(most, part -> part.idBegins(wanted));
     }
 
-    private static IntPredicate beginning(RollIndex part, Dictionary names, String beginning) {
+    private static IntPredicate beginning(RollIndex part, TextDictionary names, String beginning) {
         return beginning.isEmpty()
                 ? code -> true
                 : known(

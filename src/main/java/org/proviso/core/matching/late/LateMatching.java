@@ -12,8 +12,8 @@ import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Competition;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.MatchVerdict;
 import org.proviso.core.matching.Matcher;
-import org.proviso.core.matching.Verdict;
 import org.proviso.core.matching.index.RollEntry;
 
 /**
@@ -60,7 +60,7 @@ public final class LateMatching {
     /** Envelopes near a voter whom one of these claimed before or claims now. */
     private List<MatchQuery> rivals(Set<MatchQuery> again) {
         Set<String> claimed = matched(in(again)).stream()
-                .filter(match -> match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY)
+                .filter(match -> match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY)
                 .map(match -> match.candidates().get(0).voterId())
                 .collect(Collectors.toSet());
         again.stream()

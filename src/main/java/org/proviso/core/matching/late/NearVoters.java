@@ -3,16 +3,16 @@ package org.proviso.core.matching.late;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.matching.Claim;
+import org.proviso.core.matching.EnvelopePerson;
 import org.proviso.core.matching.MatchQuery;
-import org.proviso.core.matching.index.Block;
+import org.proviso.core.matching.index.BlockingKey;
 import org.proviso.core.matching.index.KeyFields;
+import org.proviso.core.matching.index.ListNumbering;
 import org.proviso.core.matching.index.NearNames;
 import org.proviso.core.matching.index.RollChange;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
-import org.proviso.core.matching.index.Slots;
 import org.proviso.core.matching.index.VoterKeys;
 import org.proviso.core.matching.spelling.IntColumn;
 
@@ -22,7 +22,7 @@ import org.proviso.core.matching.spelling.IntColumn;
  */
 public final class NearVoters {
 
-    private static final Block[] BLOCKS = Block.values();
+    private static final BlockingKey[] BLOCKS = BlockingKey.values();
 
     private final RollIndexBuilder records = RollIndex.builder();
     private final IntColumn numbers = new IntColumn();
@@ -46,10 +46,10 @@ public final class NearVoters {
     public List<MatchQuery> among(List<MatchQuery> envelopes) {
         RollIndex index = records.build();
         VoterKeys keys = new VoterKeys(index.columns(), index.words());
-        for (Block block : BLOCKS) {
+        for (BlockingKey block : BLOCKS) {
             numbers.empty();
             for (int voter = 0; voter < index.size(); voter++) {
-                keys.lists(voter, block, Slots.EXACT, numbers);
+                keys.lists(voter, block, ListNumbering.EXACT, numbers);
             }
             note(block);
         }
@@ -57,11 +57,11 @@ public final class NearVoters {
         NearNames names = index.lists().nearSurnames();
         KeyFields fields = new KeyFields();
         return envelopes.stream()
-                .filter(envelope -> isNear(Claim.of(envelope), fields, names))
+                .filter(envelope -> isNear(EnvelopePerson.of(envelope), fields, names))
                 .toList();
     }
 
-    private void note(Block block) {
+    private void note(BlockingKey block) {
         pairs = Arrays.copyOf(pairs, Math.max(pairs.length, 2 * (count + numbers.size())));
         for (int i = 0; i < numbers.size(); i++) {
             pairs[count++] = pair(block, numbers.get(i));
@@ -69,15 +69,15 @@ public final class NearVoters {
     }
 
     /** As written, or with the surname as one of theirs of which it may be a slip. */
-    private boolean isNear(Claim claim, KeyFields fields, NearNames names) {
+    private boolean isNear(EnvelopePerson claim, KeyFields fields, NearNames names) {
         claim.fill(fields);
         return isNear(fields) || names.anyNear(claim.name().surname(), fields) && isNear(fields);
     }
 
     private boolean isNear(KeyFields fields) {
-        for (Block block : BLOCKS) {
+        for (BlockingKey block : BLOCKS) {
             numbers.empty();
-            block.lists(fields, Slots.EXACT, numbers);
+            block.lists(fields, ListNumbering.EXACT, numbers);
             for (int i = 0; i < numbers.size(); i++) {
                 if (Arrays.binarySearch(pairs, 0, count, pair(block, numbers.get(i))) >= 0) {
                     return true;
@@ -87,7 +87,7 @@ public final class NearVoters {
         return false;
     }
 
-    private static long pair(Block block, int number) {
+    private static long pair(BlockingKey block, int number) {
         return (long) block.ordinal() << 32 | number & 0xffffffffL;
     }
 }

@@ -12,7 +12,7 @@ import java.util.TreeSet;
  */
 public final class Nicknames {
 
-    private static final Nicknames TABLE = new Nicknames(Resource.lines("nicknames.txt"));
+    private static final Nicknames TABLE = new Nicknames(WordList.lines("nicknames.txt"));
 
     private static final List<String> ENDEARING = List.of("IE", "EY", "Y", "I");
     private static final int LEAST_STEM = 3;

@@ -72,7 +72,7 @@ final class PostalWords {
 
     private static Map<String, Map<String, String>> load() {
         Map<String, Map<String, String>> byKind = new HashMap<>();
-        for (String[] line : Resource.lines("postal-words.txt")) {
+        for (String[] line : WordList.lines("postal-words.txt")) {
             Map<String, String> words = byKind.computeIfAbsent(line[0], absent -> new HashMap<>());
             for (int i = 1; i < line.length; i++) {
                 words.put(line[i], line[1]);

@@ -5,13 +5,13 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
-import org.proviso.access.Act;
+import org.proviso.access.Permission;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.Heading;
-import org.proviso.core.deciding.DecidedAs;
+import org.proviso.core.adjudication.questions.QuestionHeading;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.ui.OutcomeMark;
@@ -20,10 +20,10 @@ import org.proviso.ui.field.ActButton;
 /** The foot of a case: what the rules say on these facts, the caution, and the acts that settle the review. */
 final class CaseFoot extends Div {
 
-    private final Desk desk;
-    private final Problem problem = new Problem();
+    private final CasePageContext desk;
+    private final RefusalLine problem = new RefusalLine();
 
-    CaseFoot(Desk desk) {
+    CaseFoot(CasePageContext desk) {
         this.desk = desk;
         addClassName("case-foot");
         Div acts = new Div();
@@ -32,11 +32,11 @@ final class CaseFoot extends Div {
         if (desk.mayWork()) {
             working(acts);
         } else if (!desk.isReading()) {
-            new StandingActs(desk, problem, acts).add();
+            new UnassignedCaseActs(desk, problem, acts).add();
         }
         ordered().ifPresent(acts::add);
         if (acts.getComponentCount() == 0) {
-            acts.add(new Span(StandingActs.why(desk)));
+            acts.add(new Span(UnassignedCaseActs.why(desk)));
         }
     }
 
@@ -47,14 +47,14 @@ final class CaseFoot extends Div {
                 || state == CaseState.IN_REVIEW
                 || state == CaseState.PROPOSED
                 || state == CaseState.READY;
-        if (!open || !desk.acts().access().may(Act.RECORD_ORDERS)) {
+        if (!open || !desk.acts().access().isPermitted(Permission.RECORD_ORDERS)) {
             return Optional.empty();
         }
         return desk.file().orders().stream()
                 .filter(recorded -> recorded.order().settles(desk.number()))
                 .findFirst()
                 .map(recorded -> new ActButton("Settle it as the court ordered…")
-                        .does(() -> new OrderSheet(desk, recorded).open()));
+                        .does(() -> new CourtOrderSheet(desk, recorded).open()));
     }
 
     private static Component says(CaseReport report) {
@@ -99,16 +99,16 @@ final class CaseFoot extends Div {
     private void working(Div acts) {
         acts.add(new ActButton("Give it back").quiet().onCase(this::giveBack));
         acts.add(new ActButton("Ask for research", "R").does(() -> new ResearchSheet(desk).open()));
-        acts.add(new ActButton("Disagree, with reason", "D").does(() -> new DisagreeSheet(desk).open()));
+        acts.add(new ActButton("Disagree, with reason", "D").does(() -> new DifferentOutcomeSheet(desk).open()));
         Recommendation says = desk.file().report().recommendation();
-        Optional<DecidedAs> as = Proposing.recommended(says);
+        Optional<DecisionOutcome> as = RecommendedProposal.recommended(says);
         if (as.isPresent()) {
             acts.add(new ActButton("Propose " + says.words(), "P")
                     .first()
                     .onCase(pressed -> propose(pressed, as.get())));
         } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
             String words = says == Recommendation.SENT_ON ? "Send it on" : "End it without a decision";
-            acts.add(new ActButton(words).first().does(() -> new EndSheet(desk, says).open()));
+            acts.add(new ActButton(words).first().does(() -> new AdministrativeEndSheet(desk, says).open()));
         } else if (onlyTheSureLinkIsOpen(desk.file().report())) {
             acts.add(new ActButton("Confirm the link and propose count", "P")
                     .first()
@@ -120,11 +120,11 @@ final class CaseFoot extends Div {
 
     /** The match is sure of the voter, everything else is clear, and with that voter the ballot counts. */
     static boolean onlyTheSureLinkIsOpen(CaseReport report) {
-        return report.link().identity() == Identity.PRESUMED
+        return report.link().identity() == VoterIdentityFact.PRESUMED
                 && report.stillOpen().size() == 1
                 && report.presumed().answered().stream()
                         .filter(one -> one.answer() instanceof Answer.Open)
-                        .allMatch(one -> one.question().heading() == Heading.VOTER)
+                        .allMatch(one -> one.question().heading() == QuestionHeading.VOTER)
                 && report.outlook().outcome().recommendation() == Recommendation.COUNT;
     }
 
@@ -133,7 +133,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "The link is confirmed. " + Proposing.done(desk.number(), DecidedAs.COUNT),
+                "The link is confirmed. " + RecommendedProposal.done(desk.number(), DecisionOutcome.COUNT),
                 seen -> desk.acts()
                         .clear()
                         .confirmAndPropose(new ConfirmLink(seen.key(), seen.version(), voterId, "")));
@@ -151,14 +151,15 @@ final class CaseFoot extends Div {
         return why;
     }
 
-    private void propose(String pressed, DecidedAs as) {
+    private void propose(String pressed, DecisionOutcome as) {
         desk.lastAct(
                 pressed,
                 problem,
-                Proposing.done(desk.number(), as),
+                RecommendedProposal.done(desk.number(), as),
                 seen -> desk.acts()
                         .proposals()
-                        .propose(Proposing.of(seen, as, desk.file().report().settled())));
+                        .propose(RecommendedProposal.of(
+                                seen, as, desk.file().report().settled())));
     }
 
     private void giveBack(String pressed) {

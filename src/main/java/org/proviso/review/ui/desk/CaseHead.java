@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.finding.Words;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.UsDates;
@@ -46,7 +46,7 @@ public final class CaseHead extends Div {
         String style = cast.ballotStyle().isEmpty() ? "" : " with style " + cast.ballotStyle();
         LocalDateTime at = cast.at();
         String when = at == null ? "" : " at " + UsDates.hour(at.toLocalTime());
-        String why = cast.issueReasons().stream().map(Words::code).collect(Collectors.joining(", "));
+        String why = cast.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", "));
         return where + style + when + (why.isEmpty() ? "" : " \u00B7 issued because: " + why);
     }
 
@@ -78,7 +78,7 @@ public final class CaseHead extends Div {
     }
 
     private static Component held(CaseFile file) {
-        CaseFile.Holding holding = file.holding();
+        CaseFile.Assignment holding = file.holding();
         String since =
                 holding.since().map(at -> " since " + sinceWords(file, at)).orElse("");
         String words = holding.yours()

@@ -8,32 +8,32 @@ import org.proviso.review.file.CaseFile;
 public final class CasePage extends Div {
 
     private final CaseHead head;
-    private final LawAsks law;
+    private final CaseLawPart law;
 
     /** {@code beside} stands at the right of the head. */
-    public CasePage(Desk desk, Component... beside) {
+    public CasePage(CasePageContext desk, Component... beside) {
         this(beside, desk, new CaseFoot(desk));
     }
 
-    private CasePage(Component[] beside, Desk desk, Component foot) {
+    private CasePage(Component[] beside, CasePageContext desk, Component foot) {
         addClassName("case");
         desk.mark().on(this);
         CaseFile file = desk.file();
         head = new CaseHead(file, beside);
-        law = new LawAsks(desk);
-        Div parts =
-                new Div(new EnvelopeSays(desk, desk.mayWork() && desk.signatureHidden()), new RecordsSay(desk), law);
+        law = new CaseLawPart(desk);
+        Div parts = new Div(
+                new CaseEnvelopePart(desk, desk.mayWork() && desk.signatureHidden()), new CaseRecordsPart(desk), law);
         parts.addClassName("parts");
         add(head, notes(desk), parts, foot);
     }
 
     /** The case as a second reader has it. */
-    public static CasePage forSecondReader(Desk desk, Component... beside) {
-        return new CasePage(beside, desk, new SecondFoot(desk));
+    public static CasePage forSecondReader(CasePageContext desk, Component... beside) {
+        return new CasePage(beside, desk, new SecondReviewFoot(desk));
     }
 
-    private static Component notes(Desk desk) {
-        return new NoteLines(desk);
+    private static Component notes(CasePageContext desk) {
+        return new ColleagueNotes(desk);
     }
 
     /** Puts the reader at the top of the page. */

@@ -8,21 +8,21 @@ import java.util.ArrayList;
 import java.util.List;
 import org.proviso.core.Voter;
 import org.proviso.review.acts.ConfirmLink;
-import org.proviso.review.file.Likely;
+import org.proviso.review.file.PossibleVoter;
 import org.proviso.ui.UsDates;
 
 /** Chooses who the voter is, among the candidates or by looking in the roll, with a ground. */
-final class ChooseVoterSheet extends Sheet {
+final class ChooseVoterSheet extends CaseSheet {
 
-    private final Desk desk;
+    private final CasePageContext desk;
     private final RadioButtonGroup<Voter> voters;
     private final TextArea ground;
 
-    ChooseVoterSheet(Desk desk) {
+    ChooseVoterSheet(CasePageContext desk) {
         this(desk, new RadioButtonGroup<>("Who is the voter?"), words("On what ground"));
     }
 
-    private ChooseVoterSheet(Desk desk, RadioButtonGroup<Voter> voters, TextArea ground) {
+    private ChooseVoterSheet(CasePageContext desk, RadioButtonGroup<Voter> voters, TextArea ground) {
         super("Choose the voter of envelope " + desk.number(), "Link this voter", refusing -> {
             Voter chosen = voters.getValue();
             if (chosen == null) {
@@ -52,7 +52,7 @@ final class ChooseVoterSheet extends Sheet {
 
     private void offer(String typed) {
         List<Voter> offered = new ArrayList<>(
-                desk.file().around().voters().stream().map(Likely::voter).toList());
+                desk.file().around().voters().stream().map(PossibleVoter::voter).toList());
         if (!typed.isBlank()) {
             offered.clear();
             offered.addAll(desk.acts().find().voters(desk.key().electionId(), typed));

@@ -6,26 +6,26 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.CheckInFact;
-import org.proviso.core.adjudication.facts.Comparison;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.judging.Answered;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.facts.AnswerKind;
-import org.proviso.review.facts.GivenAnswer;
-import org.proviso.review.facts.SignatureLook;
+import org.proviso.review.facts.RecordedAnswer;
+import org.proviso.review.facts.SignatureComparison;
 import org.proviso.ui.Links;
 import org.proviso.ui.field.ActButton;
 
 /** The acts that belong to one question of the law, and the line where a refusal is said. */
 final class HeadingActs extends Div {
 
-    private final Desk desk;
+    private final CasePageContext desk;
     private final LawLine line;
-    private final Problem problem = new Problem();
+    private final RefusalLine problem = new RefusalLine();
     private final Div acts = new Div();
 
-    HeadingActs(Desk desk, LawLine line) {
+    HeadingActs(CasePageContext desk, LawLine line) {
         this.desk = desk;
         this.line = line;
         acts.addClassName("acts");
@@ -40,10 +40,10 @@ final class HeadingActs extends Div {
     }
 
     /** Every fact that the questions under a heading read. */
-    static Set<Fact<?>> facts(Desk desk, LawLine line) {
+    static Set<Fact<?>> facts(CasePageContext desk, LawLine line) {
         return desk.file().report().presumed().answered().stream()
                 .filter(one -> one.question().heading() == line.heading())
-                .map(Answered::question)
+                .map(AnsweredQuestion::question)
                 .flatMap(question -> question.reads().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
@@ -70,14 +70,14 @@ final class HeadingActs extends Div {
             acts.add(new ActButton("Record what the poll book shows").does(() -> new PollBookSheet(desk).open()));
         }
         if (!desk.file().around().others().isEmpty()) {
-            acts.add(quiet("put this envelope forward", () -> new ForwardSheet(desk).open()));
+            acts.add(quiet("put this envelope forward", () -> new ChooseEnvelopeSheet(desk).open()));
         }
     }
 
     private void signature() {
-        Comparison now = desk.file().report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
-        boolean first = now == null || now == Comparison.NOT_YET;
-        if (line.standing() != LawLine.Standing.OPEN || !first) {
+        SignatureComparisonFact now = desk.file().report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
+        boolean first = now == null || now == SignatureComparisonFact.NOT_YET;
+        if (line.standing() != LawLine.Status.OPEN || !first) {
             return;
         }
         if (desk.signatureHidden()) {
@@ -91,26 +91,26 @@ final class HeadingActs extends Div {
                         "Envelope " + desk.number() + ": you found that the signature agrees.",
                         seen -> desk.acts()
                                 .answers()
-                                .signature(new SignatureLook(
-                                        seen.key(), seen.version(), SignatureLook.Seen.AGREES, "")))));
+                                .recordSignatureComparison(new SignatureComparison(
+                                        seen.key(), seen.version(), SignatureComparison.Finding.AGREES, "")))));
         acts.add(Links.link("look closer", "review/signature/" + desk.number()));
     }
 
     private void otherwise() {
         Set<Fact<?>> facts = facts(desk, line);
         Set<Fact<?>> answerable = new LinkedHashSet<>(facts);
-        answerable.removeAll(AnswerSheet.BY_OTHER_ACTS);
+        answerable.removeAll(OverrideAnswerSheet.BY_OTHER_ACTS);
         if (!answerable.isEmpty()) {
-            acts.add(quiet("answer otherwise", () -> new AnswerSheet(desk, line.heading(), answerable).open()));
+            acts.add(quiet("answer otherwise", () -> new OverrideAnswerSheet(desk, line.heading(), answerable).open()));
         }
-        for (GivenAnswer given : desk.file().work().answers()) {
+        for (RecordedAnswer given : desk.file().work().answers()) {
             if (facts.contains(given.fact()) && given.kind() != AnswerKind.SECOND_SIGNATURE_LOOK) {
                 acts.add(takeBack(given));
             }
         }
     }
 
-    private ActButton takeBack(GivenAnswer given) {
+    private ActButton takeBack(RecordedAnswer given) {
         String which = given.kind() == AnswerKind.OTHERWISE ? "the answer" : "what was looked at";
         return new ActButton("take back " + which)
                 .quiet()
@@ -118,7 +118,7 @@ final class HeadingActs extends Div {
                         pressed,
                         problem,
                         "Envelope " + desk.number() + ": taken back; the records speak again.",
-                        seen -> desk.acts().answers().takeBack(seen.key(), seen.version(), given.fact())));
+                        seen -> desk.acts().answers().withdrawAnswer(seen.key(), seen.version(), given.fact())));
     }
 
     private static ActButton quiet(String words, Runnable act) {

@@ -9,18 +9,18 @@ import java.util.stream.Collectors;
 import org.proviso.core.adjudication.explain.LawDetail;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.review.facts.AnswerKind;
-import org.proviso.review.facts.GivenAnswer;
+import org.proviso.review.facts.RecordedAnswer;
 
 /** One question of the law: a line while it is clear; unfolded with its reasons and its acts while it needs somebody. */
 final class LawRow extends NativeDetails {
 
-    LawRow(Desk desk, LawLine line, boolean light) {
+    LawRow(CasePageContext desk, LawLine line, boolean light) {
         addClassNames(
                 "question", line.standing().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         setClassName("light", light);
         setSummary(summary(line));
         setContent(inside(desk, line));
-        setOpen(line.standing() == LawLine.Standing.OPEN || line.standing() == LawLine.Standing.DEFECT);
+        setOpen(line.standing() == LawLine.Status.OPEN || line.standing() == LawLine.Status.DEFECT);
     }
 
     private static Div summary(LawLine line) {
@@ -34,7 +34,7 @@ final class LawRow extends NativeDetails {
         return words;
     }
 
-    private static Div inside(Desk desk, LawLine line) {
+    private static Div inside(CasePageContext desk, LawLine line) {
         Div why = new Div();
         why.addClassName("why");
         line.unfolded().forEach(detail -> unfold(detail, why));
@@ -85,8 +85,8 @@ final class LawRow extends NativeDetails {
         return rule;
     }
 
-    private static void answers(Desk desk, LawLine line, Div why) {
-        for (GivenAnswer answer : desk.file().work().answers()) {
+    private static void answers(CasePageContext desk, LawLine line, Div why) {
+        for (RecordedAnswer answer : desk.file().work().answers()) {
             boolean here = HeadingActs.facts(desk, line).contains(answer.fact());
             if (here && answer.kind() == AnswerKind.OTHERWISE) {
                 String words = answer.words().stream()

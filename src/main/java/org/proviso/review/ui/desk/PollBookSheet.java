@@ -5,13 +5,13 @@ import com.vaadin.flow.component.textfield.TextArea;
 import org.proviso.review.facts.PollBookSeen;
 
 /** Records what the poll book of another location shows. */
-final class PollBookSheet extends Sheet {
+final class PollBookSheet extends CaseSheet {
 
-    PollBookSheet(Desk desk) {
+    PollBookSheet(CasePageContext desk) {
         this(desk, new RadioButtonGroup<>("In that poll book"), words("What you saw"));
     }
 
-    private PollBookSheet(Desk desk, RadioButtonGroup<Boolean> signed, TextArea seen) {
+    private PollBookSheet(CasePageContext desk, RadioButtonGroup<Boolean> signed, TextArea seen) {
         super("What the poll book shows", "Record it", refusing -> {
             if (signed.getValue() == null) {
                 refusing.refuse("Say whether the voter signed there.");
@@ -25,7 +25,8 @@ final class PollBookSheet extends Sheet {
                     "Envelope " + desk.number() + ": what the poll book shows is recorded.",
                     one -> desk.acts()
                             .answers()
-                            .pollBook(new PollBookSeen(one.key(), one.version(), signed.getValue(), seen.getValue())));
+                            .recordPollBook(
+                                    new PollBookSeen(one.key(), one.version(), signed.getValue(), seen.getValue())));
         });
         signed.setItems(true, false);
         signed.setItemLabelGenerator(

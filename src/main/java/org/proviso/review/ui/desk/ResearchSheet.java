@@ -2,18 +2,18 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
-import org.proviso.review.Outcome;
-import org.proviso.review.SeenCase;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseVersion;
 import org.proviso.review.facts.ResearchRequest;
 
 /** Asks somebody something about the case; the case waits in the queue until the answer is noted. */
-final class ResearchSheet extends Sheet {
+final class ResearchSheet extends CaseSheet {
 
-    ResearchSheet(Desk desk) {
+    ResearchSheet(CasePageContext desk) {
         this(desk, words("What is to be found out, and from whom"));
     }
 
-    private ResearchSheet(Desk desk, TextArea asked) {
+    private ResearchSheet(CasePageContext desk, TextArea asked) {
         super("Ask for research on envelope " + desk.number(), "Ask, and give the case back", refusing -> {
             if (asked.getValue().isBlank()) {
                 return missing(asked, "Write what is to be found out.");
@@ -31,27 +31,27 @@ final class ResearchSheet extends Sheet {
         with(asked);
     }
 
-    private static Outcome ask(Desk desk, SeenCase seen, String asked) {
-        Outcome back = desk.acts().cases().giveBack(seen.key(), seen.version());
-        if (back instanceof Outcome.Accepted) {
+    private static CaseActResult ask(CasePageContext desk, CaseVersion seen, String asked) {
+        CaseActResult back = desk.acts().cases().giveBack(seen.key(), seen.version());
+        if (back instanceof CaseActResult.Accepted) {
             desk.acts().research().ask(seen.key(), asked);
         }
         return back;
     }
 
     /** Notes what came back of a request. */
-    static final class Found extends Sheet {
+    static final class ResearchAnswerSheet extends CaseSheet {
 
-        Found(Desk desk, ResearchRequest request) {
+        ResearchAnswerSheet(CasePageContext desk, ResearchRequest request) {
             this(desk, request, words("What was found out"));
         }
 
-        private Found(Desk desk, ResearchRequest request, TextArea found) {
+        private ResearchAnswerSheet(CasePageContext desk, ResearchRequest request, TextArea found) {
             super("What came back", "Note it", refusing -> {
                 if (found.getValue().isBlank()) {
                     return missing(found, "Write what was found out.");
                 }
-                desk.acts().research().found(desk.key(), request.number(), request.version(), found.getValue());
+                desk.acts().research().recordAnswer(desk.key(), request.number(), request.version(), found.getValue());
                 desk.again();
                 return true;
             });

@@ -6,12 +6,12 @@ import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.function.Predicate;
 import org.proviso.review.acts.RecordSearch;
-import org.proviso.review.facts.OffRoll;
+import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 
 /** Records a search for the voter, with the whole check list. */
-final class SearchSheet extends Sheet {
+final class SearchSheet extends CaseSheet {
 
     /** The fields of the sheet. */
     private record Fields(
@@ -26,11 +26,11 @@ final class SearchSheet extends Sheet {
         }
     }
 
-    SearchSheet(Desk desk) {
+    SearchSheet(CasePageContext desk) {
         this(desk, Fields.empty());
     }
 
-    private SearchSheet(Desk desk, Fields fields) {
+    private SearchSheet(CasePageContext desk, Fields fields) {
         super("Record a search for the voter of envelope " + desk.number(), "Record the search", record(desk, fields));
         fields.places().setItems(SearchPlace.values());
         fields.places().setItemLabelGenerator(SearchPlace::words);
@@ -43,7 +43,7 @@ final class SearchSheet extends Sheet {
         with(fields.places(), fields.found(), fields.sameAs(), fields.note());
     }
 
-    private static Predicate<Refusing> record(Desk desk, Fields fields) {
+    private static Predicate<RefusalDisplay> record(CasePageContext desk, Fields fields) {
         return refusing -> {
             SearchFound found = fields.found().getValue();
             if (found == null) {
@@ -61,7 +61,7 @@ final class SearchSheet extends Sheet {
                                     seen.version(),
                                     fields.places().getValue(),
                                     found,
-                                    OffRoll.NOT_ON_THE_ROLL,
+                                    OffRollReason.NOT_ON_THE_ROLL,
                                     sameAs.isEmpty() ? null : sameAs,
                                     fields.note().getValue())));
         };

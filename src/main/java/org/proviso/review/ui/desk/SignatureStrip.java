@@ -14,7 +14,7 @@ import org.proviso.ui.PageSection;
 /** The signature on the envelope beside one on file, small; at full size on a page of its own. */
 final class SignatureStrip extends PageSection {
 
-    SignatureStrip(Desk desk, boolean hidden) {
+    SignatureStrip(CasePageContext desk, boolean hidden) {
         super("signature", "Signature");
         CaseKey key = desk.key();
         if (hidden) {
@@ -38,7 +38,7 @@ final class SignatureStrip extends PageSection {
         add(pair, new Paragraph(Links.link("compare at full size", "review/signature/" + key.envelopeNo(), "S")));
     }
 
-    private static String registered(Desk desk) {
+    private static String registered(CasePageContext desk) {
         return desk.file()
                 .report()
                 .voter()

@@ -5,14 +5,14 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Span;
 import org.proviso.core.Voter;
-import org.proviso.core.adjudication.explain.Likeness;
-import org.proviso.review.file.Likely;
+import org.proviso.core.adjudication.explain.MatchWords;
+import org.proviso.review.file.PossibleVoter;
 import org.proviso.ui.UsDates;
 
 /** A possible voter: the name, how likely in a word (the figure on demand), the record, the evidence. */
 final class VoterLine extends Div {
 
-    VoterLine(Likely one) {
+    VoterLine(PossibleVoter one) {
         addClassName("candidate");
         setClassName("named", one.linked() || one.presumed());
         Voter voter = one.voter();
@@ -36,11 +36,11 @@ final class VoterLine extends Div {
         add(first, record, evidence);
     }
 
-    private static Component likeness(Likely one) {
+    private static Component likeness(PossibleVoter one) {
         if (one.linked() && one.probability() == 0) {
             return soft("linked by a person");
         }
-        String words = Likeness.words(one.probability());
+        String words = MatchWords.words(one.probability());
         int figure = words.indexOf(" (");
         NativeDetails likely = new NativeDetails(
                 (one.linked() ? "linked; " : "") + words.substring(0, figure),

@@ -9,16 +9,16 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.adjudication.ClearCase;
 import org.proviso.core.adjudication.facts.Fact;
-import org.proviso.core.adjudication.facts.Identification;
+import org.proviso.core.adjudication.facts.IdentificationFact;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.EvidenceSource;
 import org.proviso.core.adjudication.finding.Finding;
-import org.proviso.core.adjudication.finding.Source;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.AskClock;
+import org.proviso.core.adjudication.questions.AskStatus;
 import org.proviso.core.adjudication.questions.FixedClocks;
+import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.adjudication.questions.QuestionList;
-import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Consequence;
@@ -35,21 +35,21 @@ class AssessmentTest {
         CaseFacts facts = facts("identification=missing ballot=other_style check_in=elsewhere_unseen");
         CaseFacts again = facts("identification=missing ballot=other_style check_in=elsewhere_unseen");
 
-        assertThat(Assessment.of(again, at(NOON))).isEqualTo(Assessment.of(facts, at(NOON)));
+        assertThat(Assessment.assess(again, at(NOON))).isEqualTo(Assessment.assess(facts, at(NOON)));
         assertThat(Assessment.outlook(again, at(NOON))).isEqualTo(Assessment.outlook(facts, at(NOON)));
-        assertThat(Assessment.of(facts, at(NOON.plusDays(30)))).isNotEqualTo(Assessment.of(facts, at(NOON)));
+        assertThat(Assessment.assess(facts, at(NOON.plusDays(30)))).isNotEqualTo(Assessment.assess(facts, at(NOON)));
     }
 
     @Test
     void answers_every_question_in_the_order_of_the_trade() {
-        assertThat(Assessment.of(facts("envelope=sealed"), at(NOON)).answered())
-                .extracting(Answered::question)
+        assertThat(Assessment.assess(facts("envelope=sealed"), at(NOON)).answered())
+                .extracting(AnsweredQuestion::question)
                 .containsExactlyElementsOf(QuestionList.all());
     }
 
     @Test
     void asks_the_voter_for_each_thing_once_and_says_until_when() {
-        List<DueAsk> asks = Assessment.of(
+        List<DueAsk> asks = Assessment.assess(
                         facts("identification=missing voter_signature=mark_not_witnessed identity=not_on_roll"
                                 + " field.last_name=left_blank field.first_name=left_blank"),
                         at(NOON))
@@ -58,9 +58,9 @@ class AssessmentTest {
         assertThat(asks)
                 .extracting(DueAsk::ask, DueAsk::reason, DueAsk::clock)
                 .containsExactly(
-                        tuple(Ask.SIGNATURE, Reason.MARK_NOT_WITNESSED, AskClock.RUNNING),
-                        tuple(Ask.AFFIRMATION, Reason.AFFIRMATION_INCOMPLETE, AskClock.RUNNING),
-                        tuple(Ask.IDENTIFICATION, Reason.NO_IDENTIFICATION, AskClock.RUNNING));
+                        tuple(Ask.SIGNATURE, Reason.MARK_NOT_WITNESSED, AskStatus.RUNNING),
+                        tuple(Ask.AFFIRMATION, Reason.AFFIRMATION_INCOMPLETE, AskStatus.RUNNING),
+                        tuple(Ask.IDENTIFICATION, Reason.NO_IDENTIFICATION, AskStatus.RUNNING));
         assertThat(asks.get(2).deadline())
                 .hasValueSatisfying(until -> assertThat(until.lastMoment()).isEqualTo("2026-11-10T17:00"));
     }
@@ -68,9 +68,9 @@ class AssessmentTest {
     @Test
     void names_the_first_reason_where_two_ask_for_the_same() {
         ChangedPack pack = ChangedPack.of("example")
-                .follows(Reason.NO_IDENTIFICATION, new Consequence(Consequence.Does.REJECT, null, Ask.SIGNATURE));
-        Setting setting = new Setting(pack.resolved(), new FixedClocks(AskClock.RUNNING, false));
-        assertThat(Assessment.of(facts("voter_signature=missing identification=missing"), setting)
+                .follows(Reason.NO_IDENTIFICATION, new Consequence(Consequence.Effect.REJECT, null, Ask.SIGNATURE));
+        QuestionContext setting = new QuestionContext(pack.resolved(), new FixedClocks(AskStatus.RUNNING, false));
+        assertThat(Assessment.assess(facts("voter_signature=missing identification=missing"), setting)
                         .asks())
                 .extracting(DueAsk::reason)
                 .containsExactly(Reason.AFFIRMATION_NOT_SIGNED);
@@ -78,7 +78,7 @@ class AssessmentTest {
 
     @Test
     void names_what_is_open_once_in_the_order_of_the_questions() {
-        Assessment assessment = Assessment.of(
+        Assessment assessment = Assessment.assess(
                 facts("identity=presumed check_in=elsewhere_unseen mail_ballots=returned challenge=pending"), at(NOON));
         assertThat(assessment.stillOpen())
                 .containsExactly(
@@ -101,7 +101,7 @@ class AssessmentTest {
     @Test
     void follows_an_expectation_within_an_expectation() {
         ChangedPack memory = ChangedPack.of("example").fromMemory(Rule.consequence(Reason.NOT_REGISTERED));
-        Setting setting = new Setting(memory.resolved(), new FixedClocks(AskClock.RUNNING, false));
+        QuestionContext setting = new QuestionContext(memory.resolved(), new FixedClocks(AskStatus.RUNNING, false));
         assertThat(Assessment.outlook(facts("registration=not_in_file"), setting)
                         .outcome()
                         .reasons())
@@ -110,9 +110,10 @@ class AssessmentTest {
 
     @Test
     void shows_the_evidence_of_every_fact_a_question_reads() {
-        Evidence seen = Evidence.of(Source.ENVELOPE, "No identification was shown.");
-        CaseFacts facts = new CaseFacts(Map.of(Fact.IDENTIFICATION, Finding.of(Identification.MISSING, seen)), null);
-        Assessment assessment = Assessment.of(facts, at(NOON));
+        Evidence seen = Evidence.of(EvidenceSource.ENVELOPE, "No identification was shown.");
+        CaseFacts facts =
+                new CaseFacts(Map.of(Fact.IDENTIFICATION, Finding.of(IdentificationFact.MISSING, seen)), null);
+        Assessment assessment = Assessment.assess(facts, at(NOON));
 
         assertThat(assessment.answered().stream()
                         .filter(one -> one.evidence().contains(seen))
@@ -122,7 +123,7 @@ class AssessmentTest {
 
     @Test
     void is_open_when_nothing_is_known() {
-        Assessment assessment = Assessment.of(new CaseFacts(Map.of(), null), at(NOON));
+        Assessment assessment = Assessment.assess(new CaseFacts(Map.of(), null), at(NOON));
         assertThat(assessment.outcome().recommendation()).isEqualTo(Recommendation.RESEARCH);
         assertThat(assessment.answered()).noneMatch(one -> one.answer() instanceof Answer.Defect);
         assertThat(assessment.heldApart()).isFalse();
@@ -136,7 +137,7 @@ class AssessmentTest {
         return new ClearCase().with(facts).facts();
     }
 
-    private static Setting at(LocalDateTime asOf) {
-        return new Setting(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), asOf, Map.of()));
+    private static QuestionContext at(LocalDateTime asOf) {
+        return new QuestionContext(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), asOf, Map.of()));
     }
 }

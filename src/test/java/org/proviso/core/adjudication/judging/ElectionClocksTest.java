@@ -7,11 +7,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.adjudication.questions.AskClock;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.adjudication.questions.AskStatus;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
@@ -44,53 +44,53 @@ class ElectionClocksTest {
     @Test
     void asks_for_no_notice_where_the_law_asks_for_none() {
         ChangedPack pack = ChangedPack.of("example").flag(Rule.noticeRequired(Ask.IDENTIFICATION), false);
-        assertThat(clocks(pack, afterwards(), null).ask(Ask.IDENTIFICATION)).isEqualTo(AskClock.OVER);
+        assertThat(clocks(pack, afterwards(), null).ask(Ask.IDENTIFICATION)).isEqualTo(AskStatus.OVER);
     }
 
     @Test
     void asks_for_a_notice_where_nobody_could_source_whether_the_law_does() {
         ChangedPack pack = ChangedPack.of("example").without(Rule.noticeRequired(Ask.IDENTIFICATION));
-        assertThat(clocks(pack, afterwards(), null).ask(Ask.IDENTIFICATION)).isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
+        assertThat(clocks(pack, afterwards(), null).ask(Ask.IDENTIFICATION)).isEqualTo(AskStatus.OVER_WITHOUT_NOTICE);
     }
 
     @Test
     void takes_any_notice_where_the_law_sets_no_day_for_it() {
         ChangedPack pack = ChangedPack.of("example").with(Rule.notice(Ask.IDENTIFICATION), new RuleValue.NoDeadline());
         assertThat(clocks(pack, afterwards(), afterwards()).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.OVER);
+                .isEqualTo(AskStatus.OVER);
     }
 
     @Test
     void is_not_settled_where_nobody_could_source_the_deadline() {
         assertThat(clocks(ChangedPack.of("example").without(CURE), afterwards(), null)
                         .ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.NOT_SETTLED);
+                .isEqualTo(AskStatus.NOT_SETTLED);
     }
 
     @Test
     void is_over_from_the_start_where_the_law_gives_no_time() {
         ChangedPack pack = ChangedPack.of("example").with(CURE, new RuleValue.NoDeadline());
         assertThat(clocks(pack, LocalDateTime.of(2026, 11, 4, 8, 0), null).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.OVER);
+                .isEqualTo(AskStatus.OVER);
     }
 
     @Test
     void counts_from_the_notice_and_needs_a_person_when_none_was_sent_by_the_day_of_decision() {
-        ChangedPack pack = ChangedPack.of("example").with(CURE, daysAfter(Anchor.NOTICE_SENT, 3));
+        ChangedPack pack = ChangedPack.of("example").with(CURE, daysAfter(DeadlineAnchor.NOTICE_SENT, 3));
         LocalDateTime sent = LocalDateTime.of(2026, 11, 5, 10, 0);
 
         assertThat(clocks(pack, LocalDateTime.of(2026, 11, 13, 17, 0), null).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.RUNNING);
+                .isEqualTo(AskStatus.RUNNING);
         assertThat(clocks(pack, LocalDateTime.of(2026, 11, 13, 17, 1), null).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
+                .isEqualTo(AskStatus.OVER_WITHOUT_NOTICE);
         assertThat(clocks(pack, afterwards(), null).deadline(Ask.IDENTIFICATION))
                 .isEmpty();
         assertThat(clocks(pack, afterwards(), sent).deadline(Ask.IDENTIFICATION))
                 .hasValueSatisfying(due -> assertThat(due.day()).isEqualTo("2026-11-08"));
         assertThat(clocks(pack, LocalDateTime.of(2026, 11, 8, 17, 0), sent).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.RUNNING);
+                .isEqualTo(AskStatus.RUNNING);
         assertThat(clocks(pack, LocalDateTime.of(2026, 11, 8, 17, 1), sent).ask(Ask.IDENTIFICATION))
-                .isEqualTo(AskClock.OVER);
+                .isEqualTo(AskStatus.OVER);
     }
 
     @Test
@@ -121,9 +121,9 @@ class ElectionClocksTest {
         return LocalDateTime.of(2026, 12, 24, 12, 0);
     }
 
-    private static RuleValue daysAfter(Anchor anchor, int days) {
+    private static RuleValue daysAfter(DeadlineAnchor anchor, int days) {
         return new RuleValue.Dated(new DeadlineRule(
-                anchor, new Step.Days(days), TimeOfDay.parse("17:00").orElseThrow(), IfClosed.SAME_DAY));
+                anchor, new DeadlineOffset.Days(days), TimeOfDay.parse("17:00").orElseThrow(), ClosedDayRule.SAME_DAY));
     }
 
     private static ElectionClocks clocks(ChangedPack pack, LocalDateTime asOf, LocalDateTime noticeSent) {

@@ -23,17 +23,17 @@ import org.proviso.SampleCases;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.core.adjudication.facts.Identification;
+import org.proviso.core.adjudication.facts.IdentificationFact;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.EvidenceSource;
 import org.proviso.core.adjudication.finding.Finding;
-import org.proviso.core.adjudication.finding.Source;
 import org.proviso.core.adjudication.judging.Assessment;
-import org.proviso.core.adjudication.questions.Setting;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.adjudication.questions.QuestionContext;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.Ask;
@@ -56,18 +56,18 @@ class KeptFactsPropertyTest {
             .with(
                     Rule.cure(Ask.IDENTIFICATION),
                     new RuleValue.Dated(new DeadlineRule(
-                            Anchor.NOTICE_SENT,
-                            new Step.BusinessDays(3),
+                            DeadlineAnchor.NOTICE_SENT,
+                            new DeadlineOffset.BusinessDays(3),
                             TimeOfDay.CLOSE_OF_BUSINESS,
-                            IfClosed.NEXT_OPEN_DAY)),
+                            ClosedDayRule.NEXT_OPEN_DAY)),
                     Basis.READ)
             .resolved();
 
     @Property(tries = 500)
     void facts_come_back_equal_and_with_the_same_text(@ForAll("facts") KeptFacts facts) {
-        String text = FactsText.write(facts);
-        assertThat(FactsText.read(text)).isEqualTo(facts);
-        assertThat(FactsText.write(FactsText.read(text))).isEqualTo(text);
+        String text = FactsJson.write(facts);
+        assertThat(FactsJson.read(text)).isEqualTo(facts);
+        assertThat(FactsJson.write(FactsJson.read(text))).isEqualTo(text);
     }
 
     @Property(tries = 500)
@@ -77,19 +77,20 @@ class KeptFactsPropertyTest {
         changed.put(fact, unknown);
         KeptFacts other = new KeptFacts(
                 new CaseFacts(changed, facts.facts().contests()), facts.noticesSent(), facts.daysClosed());
-        assertThat(FactsText.write(other).equals(FactsText.write(facts))).isEqualTo(other.equals(facts));
+        assertThat(FactsJson.write(other).equals(FactsJson.write(facts))).isEqualTo(other.equals(facts));
     }
 
     @Property(tries = 500)
-    void any_facts_are_assessed_to_the_same_content_again(@ForAll("facts") KeptFacts facts, @ForAll Way way) {
+    void any_facts_are_assessed_to_the_same_content_again(
+            @ForAll("facts") KeptFacts facts, @ForAll AssessmentKind way) {
         LocalDateTime asOf = ELECTION_DAY.plusDays(9).atTime(12, 0);
         KeptAssessment kept = kept(facts, way, asOf);
-        assertThat(kept.again(PackText.read(PackText.write(PACK)))).isEqualTo(kept);
+        assertThat(kept.assessAgain(PackJson.read(PackJson.write(PACK)))).isEqualTo(kept);
     }
 
-    private static KeptAssessment kept(KeptFacts facts, Way way, LocalDateTime asOf) {
-        Setting setting = facts.setting(PACK, asOf);
-        Assessment assessed = Assessment.of(facts.facts(), setting);
+    private static KeptAssessment kept(KeptFacts facts, AssessmentKind way, LocalDateTime asOf) {
+        QuestionContext setting = facts.setting(PACK, asOf);
+        Assessment assessed = Assessment.assess(facts.facts(), setting);
         CaseReport report = new CaseReport(
                 ANY.envelope(),
                 ANY.link(),
@@ -103,32 +104,34 @@ class KeptFactsPropertyTest {
 
     @Example
     void a_notice_and_a_closed_day_are_part_of_the_facts() {
-        CaseFacts noId = new CaseFacts(Map.of(Fact.IDENTIFICATION, Finding.of(Identification.MISSING)), null);
+        CaseFacts noId = new CaseFacts(Map.of(Fact.IDENTIFICATION, Finding.of(IdentificationFact.MISSING)), null);
         LocalDateTime sent = ELECTION_DAY.plusDays(1).atTime(9, 0);
         LocalDateTime asOf = ELECTION_DAY.plusDays(6).atTime(18, 0);
         KeptFacts told = new KeptFacts(noId, Map.of(Ask.IDENTIFICATION, sent), Set.of());
         KeptFacts closed = new KeptFacts(noId, told.noticesSent(), Set.of(ELECTION_DAY.plusDays(2)));
-        String running = kept(closed, Way.SETTLED, asOf).content();
-        String over = kept(told, Way.SETTLED, asOf).content();
+        String running = kept(closed, AssessmentKind.SETTLED, asOf).content();
+        String over = kept(told, AssessmentKind.SETTLED, asOf).content();
         assertThat(running).contains("\"ask_clock\":\"running\"").contains("\"day\":\"2026-11-10\"");
         assertThat(over).contains("\"ask_clock\":\"over\"");
-        assertThat(kept(closed, Way.SETTLED, asOf).again(PACK).content()).isEqualTo(running);
-        assertThat(kept(told, Way.SETTLED, asOf).again(PACK).content()).isEqualTo(over);
+        assertThat(kept(closed, AssessmentKind.SETTLED, asOf).assessAgain(PACK).content())
+                .isEqualTo(running);
+        assertThat(kept(told, AssessmentKind.SETTLED, asOf).assessAgain(PACK).content())
+                .isEqualTo(over);
     }
 
     @Example
     void a_text_that_is_not_of_facts_is_refused_with_what_is_wrong() {
         String empty = "{\"days_closed\":[],\"facts\":{},\"notices_sent\":{}}";
-        assertThat(FactsText.read(empty).facts().findings()).isEmpty();
+        assertThat(FactsJson.read(empty).facts().findings()).isEmpty();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FactsText.read(empty.replace("{},\"n", "{\"mood\":{}},\"n")))
+                .isThrownBy(() -> FactsJson.read(empty.replace("{},\"n", "{\"mood\":{}},\"n")))
                 .withMessageContaining("mood");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FactsText.read(
+                .isThrownBy(() -> FactsJson.read(
                         empty.replace("{},\"n", "{\"ballot\":{\"evidence\":[],\"words\":[\"nice_style\"]}},\"n")))
                 .withMessage("\"nice_style\" is no word of the fact ballot");
-        assertThatIllegalArgumentException().isThrownBy(() -> FactsText.read(empty.replace("[]", "7")));
-        assertThatIllegalArgumentException().isThrownBy(() -> FactsText.read(empty.replace("[]", "[7]")));
+        assertThatIllegalArgumentException().isThrownBy(() -> FactsJson.read(empty.replace("[]", "7")));
+        assertThatIllegalArgumentException().isThrownBy(() -> FactsJson.read(empty.replace("[]", "[7]")));
     }
 
     @Provide
@@ -174,7 +177,7 @@ class KeptFactsPropertyTest {
 
     private static Arbitrary<Evidence> evidence() {
         return Combinators.combine(
-                        Arbitraries.of(Source.class),
+                        Arbitraries.of(EvidenceSource.class),
                         Arbitraries.strings().ofMaxLength(12),
                         moments().injectNull(0.5),
                         moments().injectNull(0.5))

@@ -6,10 +6,10 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.proviso.core.calendar.Anchor;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
 import org.proviso.core.calendar.DeadlineRule;
-import org.proviso.core.calendar.IfClosed;
-import org.proviso.core.calendar.Step;
 import org.proviso.core.calendar.TimeOfDay;
 import org.proviso.core.contests.ContestPolicy;
 import org.proviso.core.rules.Ask;
@@ -48,42 +48,44 @@ final class RuleValues {
     }
 
     private static List<RuleValue> deadlines() {
-        List<Step> steps = new ArrayList<>(List.of(
-                new Step.Days(0),
-                new Step.Days(-28),
-                new Step.BusinessDays(3),
-                new Step.BusinessDays(-1),
-                new Step.Fixed(LocalDate.of(2024, 10, 14)),
-                new Step.Then(new Step.Weekday(-4, DayOfWeek.TUESDAY), new Step.Days(-1))));
-        Arrays.stream(DayOfWeek.values()).forEach(day -> steps.add(new Step.Weekday(day.getValue() - 4, day)));
+        List<DeadlineOffset> steps = new ArrayList<>(List.of(
+                new DeadlineOffset.Days(0),
+                new DeadlineOffset.Days(-28),
+                new DeadlineOffset.BusinessDays(3),
+                new DeadlineOffset.BusinessDays(-1),
+                new DeadlineOffset.Fixed(LocalDate.of(2024, 10, 14)),
+                new DeadlineOffset.Then(
+                        new DeadlineOffset.Weekday(-4, DayOfWeek.TUESDAY), new DeadlineOffset.Days(-1))));
+        Arrays.stream(DayOfWeek.values())
+                .forEach(day -> steps.add(new DeadlineOffset.Weekday(day.getValue() - 4, day)));
         List<RuleValue> deadlines = new ArrayList<>();
-        for (Anchor anchor : Anchor.values()) {
-            for (Step step : steps) {
-                for (IfClosed closed : IfClosed.values()) {
+        for (DeadlineAnchor anchor : DeadlineAnchor.values()) {
+            for (DeadlineOffset step : steps) {
+                for (ClosedDayRule closed : ClosedDayRule.values()) {
                     TimeOfDay time = TIMES.get(deadlines.size() % TIMES.size());
                     deadlines.add(new RuleValue.Dated(new DeadlineRule(anchor, step, time, closed)));
                 }
             }
         }
         deadlines.add(new RuleValue.Dated(new DeadlineRule(
-                Anchor.NOTICE_SENT,
-                new Step.Days(1),
+                DeadlineAnchor.NOTICE_SENT,
+                new DeadlineOffset.Days(1),
                 TimeOfDay.THAT_HOUR,
-                IfClosed.NEXT_POSTAL_DAY,
+                ClosedDayRule.NEXT_POSTAL_DAY,
                 LocalTime.of(17, 0))));
         return deadlines;
     }
 
     private static List<RuleValue> consequences() {
         List<RuleValue> consequences = new ArrayList<>();
-        for (Consequence.Does does : Consequence.Does.values()) {
+        for (Consequence.Effect does : Consequence.Effect.values()) {
             consequences.add(new RuleValue.Follows(new Consequence(does, null, null)));
             for (Ask ask : Ask.values()) {
                 consequences.add(new RuleValue.Follows(new Consequence(does, null, ask)));
             }
         }
         for (ContestPolicy policy : ContestPolicy.values()) {
-            consequences.add(new RuleValue.Follows(new Consequence(Consequence.Does.IN_PART, policy, Ask.SIGNATURE)));
+            consequences.add(new RuleValue.Follows(new Consequence(Consequence.Effect.IN_PART, policy, Ask.SIGNATURE)));
         }
         return consequences;
     }

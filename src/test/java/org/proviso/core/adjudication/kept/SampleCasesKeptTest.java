@@ -11,10 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.proviso.SampleCases;
 import org.proviso.core.adjudication.CaseReport;
-import org.proviso.core.adjudication.facts.Identity;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.judging.Assessment;
-import org.proviso.core.chain.CanonicalReader;
+import org.proviso.core.chain.CanonicalJsonReader;
 import org.proviso.core.chain.Sha256;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.rules.ResolvedPack;
@@ -34,18 +34,18 @@ class SampleCasesKeptTest {
     }
 
     private static void madeAgain(SampleCases cases) {
-        ResolvedPack pack = PackText.read(PackText.write(cases.book().pack()));
+        ResolvedPack pack = PackJson.read(PackJson.write(cases.book().pack()));
         List<CaseReport> reports = cases.reports();
         assertThat(reports).hasSizeGreaterThanOrEqualTo(60);
         for (CaseReport report : reports) {
             List<KeptAssessment> ways = KeptAssessment.of(report, Map.of(), cases.book(), cases.asOf());
-            assertThat(ways).extracting(KeptAssessment::way).containsExactly(Way.values());
+            assertThat(ways).extracting(KeptAssessment::way).containsExactly(AssessmentKind.values());
             for (KeptAssessment kept : ways) {
                 Assessment assessment = kept.way().of(report);
-                assertThat(FactsText.read(kept.facts()).facts())
+                assertThat(FactsJson.read(kept.facts()).facts())
                         .as(report.envelope().envelopeNo())
                         .isEqualTo(assessment.facts());
-                assertThat(kept.again(pack)).isEqualTo(kept);
+                assertThat(kept.assessAgain(pack)).isEqualTo(kept);
                 assertThat(kept.recommendation()).isEqualTo(assessment.outcome().recommendation());
             }
         }
@@ -61,7 +61,7 @@ class SampleCasesKeptTest {
                 .forEach(cases -> cases.reports()
                         .forEach(report -> KeptAssessment.of(report, Map.of(), cases.book(), cases.asOf())
                                 .forEach(kept -> {
-                                    KeptFacts facts = FactsText.read(kept.facts());
+                                    KeptFacts facts = FactsJson.read(kept.facts());
                                     assertThat(byText.getOrDefault(kept.facts(), facts))
                                             .isEqualTo(facts);
                                     byText.put(kept.facts(), facts);
@@ -80,7 +80,7 @@ class SampleCasesKeptTest {
     @Test
     void the_candidates_of_a_link_come_back_with_the_same_figures() {
         comesBack(new Link(
-                Identity.SEVERAL_FIT,
+                VoterIdentityFact.SEVERAL_FIT,
                 null,
                 1.0 / 3,
                 List.of("Same \"surname\"."),
@@ -90,12 +90,12 @@ class SampleCasesKeptTest {
     }
 
     private static void comesBack(Link link) {
-        assertThat(LinkText.read(
+        assertThat(LinkJson.read(
                         link.identity(),
                         link.voterId(),
                         link.probability(),
-                        LinkText.likeness(link),
-                        LinkText.candidates(link)))
+                        LinkJson.likeness(link),
+                        LinkJson.candidates(link)))
                 .isEqualTo(link);
     }
 
@@ -105,7 +105,7 @@ class SampleCasesKeptTest {
         CaseReport report = cases.reports().get(0);
         KeptAssessment kept =
                 KeptAssessment.of(report, Map.of(), cases.book(), cases.asOf()).get(0);
-        Map<String, Object> content = CanonicalReader.object(kept.content());
+        Map<String, Object> content = CanonicalJsonReader.object(kept.content());
         assertThat(content).containsOnlyKeys("made_from", "answers", "outcome", "asks", "held_apart");
         assertThat((List<?>) content.get("answers"))
                 .hasSize(report.settled().answered().size());

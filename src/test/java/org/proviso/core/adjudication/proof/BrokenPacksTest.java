@@ -31,7 +31,7 @@ class BrokenPacksTest {
     @ParameterizedTest
     @MethodSource("packs")
     void is_caught_and_the_broken_promise_is_named(Path file) throws IOException {
-        ProofReport report = PackProof.of(RulePacks.load(file.toString()), ChangedPack.ELECTION_DAY);
+        ProofReport report = PackProof.proveForElection(RulePacks.load(file.toString()), ChangedPack.ELECTION_DAY);
 
         assertThat(report.holds()).isFalse();
         assertThat(report.violations()).extracting(Violation::promise).containsOnly(said(file, "# promise: "));
@@ -46,7 +46,7 @@ class BrokenPacksTest {
         Path sound = Files.writeString(
                 folder.resolve("sound.yaml"),
                 "pack: sound\nname: Sound\nover: example\nillustrative: true\ncaution: Sound.\nrules: {}\n");
-        assertThat(PackProof.of(RulePacks.load(sound.toString()), ChangedPack.ELECTION_DAY)
+        assertThat(PackProof.proveForElection(RulePacks.load(sound.toString()), ChangedPack.ELECTION_DAY)
                         .violations())
                 .isEmpty();
     }

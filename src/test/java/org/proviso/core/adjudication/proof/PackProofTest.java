@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.rules.ChangedPack;
-import org.proviso.core.rules.Given;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.files.PackText;
 import org.proviso.files.packs.RulePacks;
@@ -47,7 +47,7 @@ class PackProofTest {
                 .extracting(given -> given.rule().key())
                 .containsExactly("reasons.order", "consequence.mail_ballot_returned");
         assertThat(proved(RulePacks.load("us")).needRuling())
-                .extracting(Given::rule)
+                .extracting(ResolvedRule::rule)
                 .extracting("key")
                 .contains("consequence.voted_in_person", "registration.in_person")
                 .doesNotContain("registration.bound_days", "cure.identification");
@@ -162,6 +162,6 @@ class PackProofTest {
     }
 
     private static ProofReport proved(RulePack pack) {
-        return PackProof.of(pack, ChangedPack.ELECTION_DAY);
+        return PackProof.proveForElection(pack, ChangedPack.ELECTION_DAY);
     }
 }

@@ -10,11 +10,11 @@ import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.FactReader;
 import org.proviso.core.adjudication.questions.Answer;
-import org.proviso.core.adjudication.questions.AskClock;
-import org.proviso.core.adjudication.questions.Heading;
+import org.proviso.core.adjudication.questions.AskStatus;
 import org.proviso.core.adjudication.questions.Question;
+import org.proviso.core.adjudication.questions.QuestionContext;
+import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.core.adjudication.questions.QuestionList;
-import org.proviso.core.adjudication.questions.Setting;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
 
@@ -28,8 +28,8 @@ class TupleTest {
         }
 
         @Override
-        public Heading heading() {
-            return Heading.ANYTHING_ELSE;
+        public QuestionHeading heading() {
+            return QuestionHeading.ANYTHING_ELSE;
         }
 
         @Override
@@ -38,7 +38,7 @@ class TupleTest {
         }
 
         @Override
-        public Answer answer(FactReader facts, Setting setting) {
+        public Answer answer(FactReader facts, QuestionContext setting) {
             facts.one(Fact.CHECK_IN);
             return setting.clear("Yes " + facts.one(Fact.BALLOT));
         }
@@ -46,7 +46,8 @@ class TupleTest {
 
     @Test
     void fails_a_question_that_reads_what_it_does_not_declare() {
-        Setting setting = new Setting(ChangedPack.of("example").resolved(), new World(AskClock.OVER, false));
+        QuestionContext setting =
+                new QuestionContext(ChangedPack.of("example").resolved(), new ProofClocks(AskStatus.OVER, false));
         Question sly = new Sly(Set.of(Fact.CHECK_IN));
         Tuple first = Tuple.of(sly).get(0);
 
@@ -101,11 +102,11 @@ class TupleTest {
 
     @Test
     void sets_the_clocks_in_every_way() {
-        assertThat(World.all()).hasSize(8).doesNotHaveDuplicates();
-        World world = new World(AskClock.OVER_WITHOUT_NOTICE, true);
+        assertThat(ProofClocks.all()).hasSize(8).doesNotHaveDuplicates();
+        ProofClocks world = new ProofClocks(AskStatus.OVER_WITHOUT_NOTICE, true);
         assertThat(world.words())
                 .isEqualTo("the time to cure is over, and no notice is logged; mail ballots may not arrive any more");
-        assertThat(world.ask(Ask.SIGNATURE)).isEqualTo(AskClock.OVER_WITHOUT_NOTICE);
+        assertThat(world.ask(Ask.SIGNATURE)).isEqualTo(AskStatus.OVER_WITHOUT_NOTICE);
         assertThat(world.deadline(Ask.SIGNATURE)).isEmpty();
     }
 }

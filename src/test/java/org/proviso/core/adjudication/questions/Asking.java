@@ -28,14 +28,14 @@ final class Asking {
     private Asking() {}
 
     static String of(String question, String facts, ResolvedPack pack) {
-        return of(question, facts, pack, AskClock.RUNNING);
+        return of(question, facts, pack, AskStatus.RUNNING);
     }
 
-    static String of(String question, String facts, ResolvedPack pack, AskClock clock) {
-        return Spelled.of(answer(question, facts, new Setting(pack, new FixedClocks(clock, false))));
+    static String of(String question, String facts, ResolvedPack pack, AskStatus clock) {
+        return Spelled.of(answer(question, facts, new QuestionContext(pack, new FixedClocks(clock, false))));
     }
 
-    static Answer answer(String question, String facts, Setting setting) {
+    static Answer answer(String question, String facts, QuestionContext setting) {
         Question asked = find(question);
         return asked.answer(new Guarded(asked, new ClearCase().with(facts).facts()), setting);
     }

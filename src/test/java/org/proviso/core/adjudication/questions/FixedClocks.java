@@ -5,10 +5,10 @@ import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 
 /** Clocks set by hand: every ask in one state, mail ballots past their deadline or not. */
-public record FixedClocks(AskClock all, boolean mailReceiptPassed) implements Clocks {
+public record FixedClocks(AskStatus all, boolean mailReceiptPassed) implements CaseClocks {
 
     @Override
-    public AskClock ask(Ask ask) {
+    public AskStatus ask(Ask ask) {
         return all;
     }
 

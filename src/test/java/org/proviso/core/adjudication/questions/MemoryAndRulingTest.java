@@ -30,7 +30,7 @@ class MemoryAndRulingTest {
         assertThat(Asking.answer(
                                 row.question(),
                                 row.facts(),
-                                new Setting(pack.resolved(), new FixedClocks(AskClock.RUNNING, false)))
+                                new QuestionContext(pack.resolved(), new FixedClocks(AskStatus.RUNNING, false)))
                         .words())
                 .contains("county ruling", consequence(row).key(), "from memory");
     }
@@ -55,8 +55,8 @@ class MemoryAndRulingTest {
         Rule rule = Rule.find(key).orElseThrow();
         ChangedPack pack = ChangedPack.of("example").fromMemory(rule);
 
-        assertThat(Asking.of(question, facts, pack.resolved(), AskClock.OVER)).startsWith("open; expected reject");
-        assertThat(Asking.of(question, facts, pack.resolved(ruling(rule, "")), AskClock.OVER))
+        assertThat(Asking.of(question, facts, pack.resolved(), AskStatus.OVER)).startsWith("open; expected reject");
+        assertThat(Asking.of(question, facts, pack.resolved(ruling(rule, "")), AskStatus.OVER))
                 .startsWith("reject");
     }
 
@@ -88,7 +88,7 @@ class MemoryAndRulingTest {
                                 row.question(),
                                 row.facts(),
                                 ChangedPack.of("us").resolved(),
-                                AskClock.OVER))
+                                AskStatus.OVER))
                         .doesNotStartWith("reject")
                         .doesNotStartWith("in_part"));
     }

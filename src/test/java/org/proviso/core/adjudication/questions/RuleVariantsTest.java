@@ -9,7 +9,7 @@ import org.proviso.core.contests.ContestPolicy;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Consequence;
-import org.proviso.core.rules.Consequence.Does;
+import org.proviso.core.rules.Consequence.Effect;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
@@ -50,7 +50,7 @@ class RuleVariantsTest {
     void turns_with_the_word_of_the_rule(String rule, String word, String question, String facts, String answer) {
         ResolvedPack pack = example()
                 .word(rule(rule), word)
-                .follows(Reason.MAIL_BALLOT_RETURNED, new Consequence(Does.REJECT, null, null))
+                .follows(Reason.MAIL_BALLOT_RETURNED, new Consequence(Effect.REJECT, null, null))
                 .resolved();
         assertThat(Asking.of(question, facts, pack)).isEqualTo(answer);
     }
@@ -68,8 +68,8 @@ class RuleVariantsTest {
     })
     void stays_open_where_nobody_could_source_the_rule(String rule, String question, String facts) {
         ResolvedPack pack = example().without(rule(rule)).resolved();
-        AskClock clock = rule.startsWith("cure.") ? AskClock.NOT_SETTLED : AskClock.RUNNING;
-        Answer answer = Asking.answer(question, facts, new Setting(pack, new FixedClocks(clock, false)));
+        AskStatus clock = rule.startsWith("cure.") ? AskStatus.NOT_SETTLED : AskStatus.RUNNING;
+        Answer answer = Asking.answer(question, facts, new QuestionContext(pack, new FixedClocks(clock, false)));
 
         assertThat(answer).isInstanceOf(Answer.Open.class);
         assertThat(answer.words()).contains("no source says " + rule(rule).meaning(), "county ruling");
@@ -103,7 +103,8 @@ class RuleVariantsTest {
         ResolvedPack unknown = example()
                 .with(rule(rule), new RuleValue.Unknown(), Basis.UNKNOWN)
                 .resolved();
-        Answer answer = Asking.answer(question, facts, new Setting(unknown, new FixedClocks(AskClock.RUNNING, false)));
+        Answer answer =
+                Asking.answer(question, facts, new QuestionContext(unknown, new FixedClocks(AskStatus.RUNNING, false)));
         assertThat(answer).isInstanceOf(Answer.Open.class);
         assertThat(answer.words()).contains("county ruling");
         assertThat(answer.restsOn()).contains(unknown.of(rule(rule)));
@@ -129,8 +130,8 @@ class RuleVariantsTest {
 
     @Test
     void tells_a_sworn_reason_and_another_district_apart_only_where_the_law_does() {
-        Consequence reject = new Consequence(Does.REJECT, null, null);
-        Consequence part = new Consequence(Does.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
+        Consequence reject = new Consequence(Effect.REJECT, null, null);
+        Consequence part = new Consequence(Effect.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
         ResolvedPack pack = example()
                 .follows(Reason.WRONG_STYLE, reject)
                 .follows(Reason.WRONG_STYLE_OTHER_DISTRICT, reject)
@@ -156,7 +157,7 @@ class RuleVariantsTest {
 
     @Test
     void waits_for_a_mail_ballot_only_until_its_deadline() {
-        Setting passed = new Setting(example().resolved(), new FixedClocks(AskClock.RUNNING, true));
+        QuestionContext passed = new QuestionContext(example().resolved(), new FixedClocks(AskStatus.RUNNING, true));
         assertThat(Asking.answer("already_voted.mail_ballot", "mail_ballots=outstanding", passed))
                 .isInstanceOf(Answer.Clear.class);
     }
@@ -178,10 +179,10 @@ class RuleVariantsTest {
 
     @Test
     void must_know_how_a_voter_came_to_another_style_where_the_law_tells_the_ways_apart() {
-        Consequence part = new Consequence(Does.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
+        Consequence part = new Consequence(Effect.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
         for (Reason strict : new Reason[] {Reason.WRONG_STYLE, Reason.WRONG_STYLE_RIGHT_PLACE}) {
             ResolvedPack pack = example()
-                    .follows(strict, new Consequence(Does.REJECT, null, null))
+                    .follows(strict, new Consequence(Effect.REJECT, null, null))
                     .follows(Reason.WRONG_STYLE_BY_OFFICIAL, part)
                     .resolved();
             assertThat(Asking.of("ballot.style", "ballot=other_style place=unknown", pack))
@@ -190,7 +191,7 @@ class RuleVariantsTest {
                     .isEqualTo("open");
         }
         ResolvedPack lenient = example()
-                .follows(Reason.WRONG_STYLE_BY_OFFICIAL, new Consequence(Does.NONE, null, null))
+                .follows(Reason.WRONG_STYLE_BY_OFFICIAL, new Consequence(Effect.NONE, null, null))
                 .resolved();
         assertThat(Asking.of("ballot.style", "ballot=other_style place=unknown", lenient))
                 .isEqualTo("open");

@@ -19,8 +19,8 @@ class InvertedListsTest {
         RollIndex index = builder.build();
         VoterKeys keys = new VoterKeys(index.columns(), index.words());
         int laid = 0;
-        for (Block block : Block.values()) {
-            Slots slots = index.lists().slots(block);
+        for (BlockingKey block : BlockingKey.values()) {
+            ListNumbering slots = index.lists().slots(block);
             for (int voter = 0; voter < index.size(); voter++) {
                 IntColumn quick = new IntColumn();
                 IntColumn asked = new IntColumn();

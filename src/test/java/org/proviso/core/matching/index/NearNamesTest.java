@@ -18,7 +18,7 @@ class NearNamesTest {
 
     @Test
     void a_letter_left_out_put_in_changed_or_exchanged() {
-        Dictionary names =
+        TextDictionary names =
                 dictionary(List.of("FISCHER", "FISHER", "FISCHERS", "FIXCHER", "FICSHER", "MISCHEL", "FISK"));
         assertThat(found(names, "FISCHER")).containsExactlyInAnyOrder("FISHER", "FISCHERS", "FIXCHER", "FICSHER");
     }
@@ -37,13 +37,13 @@ class NearNamesTest {
         assertThat(found(dictionary(all), name)).isEqualTo(near);
     }
 
-    private static Dictionary dictionary(List<String> all) {
-        Dictionary names = new Dictionary();
+    private static TextDictionary dictionary(List<String> all) {
+        TextDictionary names = new TextDictionary();
         all.forEach(names::add);
         return names;
     }
 
-    private static Set<String> found(Dictionary names, String name) {
+    private static Set<String> found(TextDictionary names, String name) {
         IntColumn codes = new IntColumn();
         new NearNames(names).find(name, codes);
         Set<String> found = new TreeSet<>();

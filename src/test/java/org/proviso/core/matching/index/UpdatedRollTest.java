@@ -18,10 +18,10 @@ import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.LateRoll;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.MatchVerdict;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.MessyElection;
-import org.proviso.core.matching.Verdict;
-import org.proviso.core.matching.grades.Shares;
+import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.late.LateMatching;
 
 /** A roll updated over its index answers as one indexed anew, and moves nobody whom the update does not concern. */
@@ -97,7 +97,7 @@ class UpdatedRollTest {
         Map<String, String> claims = new HashMap<>();
         for (Match match : new Matcher(index).matchAll(election.envelopes, 2)) {
             now.put(match.envelopeNo(), match);
-            boolean one = match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY;
+            boolean one = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
             claims.put(match.envelopeNo(), one ? match.best().orElseThrow().voterId() : null);
         }
         Matcher updated = new Matcher(late.over(index));
@@ -162,7 +162,7 @@ class UpdatedRollTest {
                 .findFirst()
                 .orElse(0);
         double odds = probability / Math.max(1e-9, 1 - probability);
-        return Math.max(-12, Math.min(20, Shares.log2(Math.max(1e-9, odds))));
+        return Math.max(-12, Math.min(20, GradeFrequencies.log2(Math.max(1e-9, odds))));
     }
 
     private static RollIndex index(MessyElection election) {

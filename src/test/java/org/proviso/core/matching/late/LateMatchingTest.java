@@ -11,9 +11,9 @@ import org.proviso.core.Address;
 import org.proviso.core.PersonName;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
+import org.proviso.core.matching.MatchVerdict;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.SmallRoll;
-import org.proviso.core.matching.Verdict;
 import org.proviso.core.matching.index.RollChange;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
@@ -82,7 +82,7 @@ class LateMatchingTest {
         Map<String, String> claims = new HashMap<>();
         for (MatchQuery envelope : envelopes) {
             Match match = new Matcher(index).match(envelope);
-            if (match.verdict() == Verdict.SURE || match.verdict() == Verdict.LIKELY) {
+            if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
                 claims.put(match.envelopeNo(), match.best().orElseThrow().voterId());
             }
         }

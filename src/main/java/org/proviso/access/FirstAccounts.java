@@ -1,0 +1,110 @@
+package org.proviso.access;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.ledger.Actor;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.SmartInitializingSingleton;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Lets the first person in: an administrator with a one-time password that is printed once, or in a demonstration
+ * accounts for every role. Does nothing where somebody can administrate already. A real office never becomes a
+ * demonstration.
+ */
+@Component
+class FirstAccounts implements SmartInitializingSingleton {
+
+    static final String ADMINISTRATOR = "administrator";
+    static final String DEMO_PASSWORD = "demo-only-password";
+
+    static final List<CreateUser> DEMO = List.of(
+            demo("intake", "Irene Cobb", "", Role.INTAKE),
+            demo("reviewer", "Ada Lovering", "", Role.REVIEWER),
+            demo("second", "Ben Okafor", "", Role.REVIEWER),
+            demo("board1", "Clara Whitmore", "Lakes", Role.DECIDER),
+            demo("board2", "Dale Fenner", "Plains", Role.DECIDER),
+            demo("board3", "Esther Quist", "Lakes", Role.DECIDER),
+            demo("release1", "Frank Sumner", "Lakes", Role.RELEASE_TEAM),
+            demo("release2", "Gail Ortiz", "Plains", Role.RELEASE_TEAM),
+            demo("supervisor", "Hugh Mercer", "", Role.SUPERVISOR),
+            demo("observer", "Ines Calder", "", Role.OBSERVER),
+            demo("admin", "Joan Pike", "", Role.ADMINISTRATOR));
+
+    private static final Logger LOG = LoggerFactory.getLogger(FirstAccounts.class);
+
+    private final UserStore users;
+    private final AccountOpening accounts;
+    private final Passwords passwords;
+    private final AccessSettings settings;
+
+    FirstAccounts(UserStore users, AccountOpening accounts, Passwords passwords, AccessSettings settings) {
+        this.users = users;
+        this.accounts = accounts;
+        this.passwords = passwords;
+        this.settings = settings;
+    }
+
+    private static CreateUser demo(String userName, String fullName, String party, Role role) {
+        return new CreateUser(userName, fullName, party, Set.of(role));
+    }
+
+    /** Before the server listens: accounts that everybody knows are never opened in a real office. */
+    @Override
+    public void afterSingletonsInstantiated() {
+        if (settings.demo() && users.find(ADMINISTRATOR).isPresent()) {
+            throw new RealOfficeException();
+        }
+    }
+
+    /** Before the console says that the office is ready. */
+    @EventListener(ApplicationReadyEvent.class)
+    @Order(0)
+    @Transactional
+    public void letSomebodyIn() {
+        if (settings.demo()) {
+            openDemoAccounts();
+            LOG.info("Demonstration: sign in as {} with the password {}", demoNames(), DEMO_PASSWORD);
+        } else {
+            openFirstAccount()
+                    .ifPresent(password -> LOG.info(
+                            "First start: sign in as {} with the one-time password {} (shown only now)",
+                            ADMINISTRATOR,
+                            password));
+        }
+    }
+
+    /** The one-time password of the first administrator, or empty where the office has one. */
+    private Optional<String> openFirstAccount() {
+        boolean open =
+                users.all().stream().anyMatch(user -> user.enabled() && !user.demo() && user.has(Role.ADMINISTRATOR));
+        if (open) {
+            return Optional.empty();
+        }
+        String password = passwords.oneTime();
+        accounts.open(
+                new CreateUser(ADMINISTRATOR, "Administrator", "", Set.of(Role.ADMINISTRATOR)), password, Actor.SYSTEM);
+        return Optional.of(password);
+    }
+
+    private void openDemoAccounts() {
+        List<CreateUser> missing = DEMO.stream()
+                .filter(account -> users.find(account.userName()).isEmpty())
+                .toList();
+        if (missing.isEmpty()) {
+            return;
+        }
+        String hash = passwords.hash(DEMO_PASSWORD);
+        missing.forEach(account -> accounts.openForDemo(account, hash, Actor.SYSTEM));
+    }
+
+    private static String demoNames() {
+        return String.join(", ", DEMO.stream().map(CreateUser::userName).toList());
+    }
+}

@@ -1,0 +1,66 @@
+package org.proviso.board;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.springframework.stereotype.Component;
+
+/**
+ * Whether somebody may take a seat in a session: a decider, in one session at a time, with a seat left, and on one of
+ * two bodies only (common practice).
+ */
+@Component
+class SeatChecks {
+
+    private final MemberStore members;
+    private final AccessService access;
+    private final BoardClock clock;
+
+    SeatChecks(MemberStore members, AccessService access, BoardClock clock) {
+        this.members = members;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    Optional<Refusal> refusal(BoardSession session, String userName) {
+        return noDecider(userName)
+                .or(() -> alreadyIn(session.key(), userName))
+                .or(() -> onTheOther(session, userName))
+                .or(() -> noSeatLeft(session));
+    }
+
+    private Optional<Refusal> noDecider(String userName) {
+        boolean may = access.usersWith(Permission.VOTE).stream()
+                .anyMatch(user -> user.userName().equals(userName));
+        return SessionChecks.refuse(!may, Why.NO_MEMBER, "No account with the role of a decider: " + userName + ".");
+    }
+
+    private Optional<Refusal> alreadyIn(SessionKey key, String userName) {
+        List<Integer> where = members.sessionsWith(key.electionId(), userName);
+        return where.stream()
+                .findFirst()
+                .map(number -> Refusal.of(
+                        Why.ALREADY_PRESENT, userName + " is noted as present in session " + number + " already."));
+    }
+
+    private Optional<Refusal> onTheOther(BoardSession session, String userName) {
+        BodyKind other = session.body().other();
+        return SessionChecks.refuse(
+                session.body().isOneOfTwo() && members.satOn(session.key().electionId(), other, userName),
+                Why.SITS_ON_THE_OTHER_BODY,
+                userName + " sat on " + other.words() + " in this election.");
+    }
+
+    private Optional<Refusal> noSeatLeft(BoardSession session) {
+        int seats = session.body()
+                .seats(clock.electionAsOfNow(session.key().electionId()).election())
+                .members();
+        return SessionChecks.refuse(
+                members.present(session.key()).size() >= seats,
+                Why.MORE_PRESENT_THAN_MEMBERS,
+                "All " + seats + " seats of " + session.body().words() + " are taken.");
+    }
+}

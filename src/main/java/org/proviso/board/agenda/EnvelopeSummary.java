@@ -1,0 +1,27 @@
+package org.proviso.board.agenda;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.review.CaseState;
+
+/**
+ * An envelope as a decider reads it in a few lines: whose it is, where and why it was cast, what the rules say now and
+ * from what evidence, and what is proposed, by whom (null where nothing is). {@code contests} are those of the ballot
+ * cast, by id, with their titles.
+ */
+public record EnvelopeSummary(
+        String envelopeNo,
+        int version,
+        CaseState state,
+        String voter,
+        String votingLocation,
+        List<String> issueReasons,
+        Recommendation now,
+        List<String> explanation,
+        @Nullable ProposalForDecision proposed,
+        String proposedBy,
+        String secondReadBy,
+        Map<String, String> contests) {}

@@ -1,0 +1,91 @@
+package org.proviso.board.motion;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.MotionEnvelope;
+import org.proviso.board.MotionKey;
+import org.proviso.board.MotionKind;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.board.ProposalsForDecision;
+import org.proviso.core.deciding.DeciderKind;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.deciding.MotionResult;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.VoteResult;
+import org.proviso.review.CaseActResult;
+import org.proviso.review.CaseKey;
+import org.proviso.review.DecidedBy;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Settlement;
+import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.SettlementResult;
+import org.springframework.stereotype.Component;
+
+/** Lets a vote take effect on its cases, by the one door there is to them: on all of them, or on none. */
+@Component
+class VoteEffect {
+
+    private final DecisionService decisions;
+    private final ProposalsForDecision proposals;
+
+    VoteEffect(DecisionService decisions, ProposalsForDecision proposals) {
+        this.decisions = decisions;
+        this.proposals = proposals;
+    }
+
+    /** The cases a vote changed, as they are now, or what forbids it; both empty where it settles nothing. */
+    record Applied(List<EnvelopeCase> now, Map<CaseKey, List<Refusal>> refusals) {}
+
+    Applied apply(
+            VoteClosing.ClosingMotion ballot,
+            Optional<BoardMotion> twin,
+            VoteResult.Stands result,
+            Set<String> voters) {
+        if (ballot.motion().kind() == MotionKind.REOPEN && result.end() == MotionResult.CARRIED) {
+            return reopened(ballot.motion());
+        }
+        return result.staysOpen() ? new Applied(List.of(), Map.of()) : settled(ballot, twin, result, voters);
+    }
+
+    private Applied reopened(BoardMotion motion) {
+        MotionEnvelope one = motion.put().get(0);
+        CaseKey key = motion.key().session().caseOf(one.envelopeNo());
+        CaseActResult outcome = decisions.reopen(key, one.caseVersion(), motion.because());
+        return outcome instanceof CaseActResult.Accepted accepted
+                ? new Applied(List.of(accepted.now()), Map.of())
+                : new Applied(List.of(), Map.of(key, ((CaseActResult.Refused) outcome).why()));
+    }
+
+    private Applied settled(
+            VoteClosing.ClosingMotion ballot,
+            Optional<BoardMotion> twin,
+            VoteResult.Stands result,
+            Set<String> voters) {
+        VoteGrounds grounds = new VoteGrounds(ballot.motion(), twin, result);
+        DecisionOutcome as = result.decided();
+        Set<String> contests =
+                as == DecisionOutcome.COUNT_IN_PART ? ballot.motion().contests() : Set.of();
+        List<Settlement> settlements = ballot.motion().put().stream()
+                .map(one -> {
+                    CaseKey key = ballot.session().key().caseOf(one.envelopeNo());
+                    ProposalForDecision proposed = proposals.find(key).orElse(null);
+                    return new Settlement(key, one.caseVersion(), as, grounds.groundsFor(proposed), contests);
+                })
+                .toList();
+        MotionKey key = ballot.motion().key();
+        DeciderKind kind = ballot.election().decider().orElseThrow();
+        DecidedBy by = new DecidedBy(
+                kind,
+                key.session().sessionNo(),
+                key.motionNo(),
+                voters,
+                ballot.by().actor());
+        SettlementResult settled = decisions.settle(settlements, by);
+        return settled instanceof SettlementResult.All all
+                ? new Applied(all.now(), Map.of())
+                : new Applied(List.of(), ((SettlementResult.None) settled).refusals());
+    }
+}

@@ -1,0 +1,193 @@
+package org.proviso.board.record;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
+import org.proviso.board.AgendaItem;
+import org.proviso.board.AgendaStore;
+import org.proviso.board.BoardClock;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.BoardSession;
+import org.proviso.board.MemberStore;
+import org.proviso.board.MotionStore;
+import org.proviso.board.Recusal;
+import org.proviso.board.SessionKey;
+import org.proviso.board.SessionMember;
+import org.proviso.board.SessionStore;
+import org.proviso.board.motion.BoardVote;
+import org.proviso.board.motion.VoteStore;
+import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.core.Election;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseService;
+import org.proviso.review.CaseState;
+import org.proviso.review.EnvelopeCase;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Shows a session to those who sit in it. It reads a few lists, however long the agenda is. */
+@Service
+public class SessionDetailsService {
+
+    private final SessionStore sessions;
+    private final MemberStore members;
+    private final AgendaStore agenda;
+    private final MotionStore motions;
+    private final VoteStore votes;
+    private final CaseService cases;
+    private final AccessService access;
+    private final BoardClock clock;
+    private final LedgerService ledger;
+
+    SessionDetailsService(
+            SessionStore sessions,
+            MemberStore members,
+            AgendaStore agenda,
+            MotionStore motions,
+            VoteStore votes,
+            CaseService cases,
+            AccessService access,
+            BoardClock clock,
+            LedgerService ledger) {
+        this.sessions = sessions;
+        this.members = members;
+        this.agenda = agenda;
+        this.motions = motions;
+        this.votes = votes;
+        this.cases = cases;
+        this.access = access;
+        this.clock = clock;
+        this.ledger = ledger;
+    }
+
+    /** Other words after anything that may change what a session looks like; cheap to ask for again and again. */
+    @Transactional(readOnly = true)
+    public String mark(SessionKey key) {
+        access.demand(Permission.SEE_WHOLE_CASE);
+        return ledger.head(LedgerChain.of(key.electionId())).sequence() + "/" + motions.version(key);
+    }
+
+    /** The session as it is now; {@link IllegalArgumentException} where there is no such session. */
+    @Transactional(readOnly = true)
+    public SessionDetails details(SessionKey key) {
+        OfficeUser reader = access.demand(Permission.SEE_WHOLE_CASE);
+        BoardSession session = sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
+        Election election = clock.electionAsOfNow(key.electionId()).election();
+        List<SessionMember> came = members.all(key);
+        List<BoardMotion> moved = motions.all(key);
+        List<SessionDetails.Item> items = items(key);
+        return new SessionDetails(
+                session,
+                session.body().seats(election).members(),
+                came.stream().map(member -> seat(member, election.zone())).toList(),
+                absent(members.present(key)),
+                members.recusals(key).stream().map(this::aside).toList(),
+                items,
+                readyBesides(key.electionId(), items),
+                moved.stream()
+                        .filter(motion -> motion.end() == null)
+                        .findFirst()
+                        .map(motion -> floor(motion, reader.userName()))
+                        .orElse(null),
+                ended(moved));
+    }
+
+    private static List<BoardMotion> ended(List<BoardMotion> moved) {
+        List<BoardMotion> ended =
+                new ArrayList<>(moved.stream().filter(one -> one.end() != null).toList());
+        Collections.reverse(ended);
+        return List.copyOf(ended);
+    }
+
+    private SessionDetails.Floor floor(BoardMotion motion, String reader) {
+        SessionKey key = motion.key().session();
+        List<BoardVote> cast = votes.all(motion.key());
+        Set<String> waits = new HashSet<>(members.present(key));
+        cast.forEach(vote -> waits.remove(vote.userName()));
+        List<String> put = motion.putNos();
+        members.recused(key).forEach((member, envelopes) -> {
+            if (put.stream().anyMatch(envelopes::contains)) {
+                waits.remove(member);
+            }
+        });
+        String seconder = motion.secondedBy();
+        return new SessionDetails.Floor(
+                motion,
+                person(motion.movedBy()),
+                seconder == null ? null : person(seconder),
+                cast.stream().map(vote -> person(vote.userName())).toList(),
+                waits.stream().sorted().map(this::person).toList(),
+                cast.stream()
+                        .filter(vote -> vote.userName().equals(reader))
+                        .map(BoardVote::vote)
+                        .findFirst()
+                        .orElse(null));
+    }
+
+    private List<SessionDetails.Item> items(SessionKey key) {
+        List<AgendaItem> all = agenda.all(key);
+        Map<String, EnvelopeCase> known = new HashMap<>();
+        if (!all.isEmpty()) {
+            for (CaseState state : List.of(CaseState.READY, CaseState.DECIDED)) {
+                cases.inState(key.electionId(), state)
+                        .forEach(one -> known.put(one.key().envelopeNo(), one));
+            }
+        }
+        return all.stream()
+                .map(item -> item(item, known.getOrDefault(item.envelopeNo(), null), key))
+                .toList();
+    }
+
+    private SessionDetails.Item item(AgendaItem item, @Nullable EnvelopeCase known, SessionKey key) {
+        EnvelopeCase one = Objects.requireNonNullElseGet(
+                known, () -> cases.find(key.caseOf(item.envelopeNo())).orElseThrow());
+        return new SessionDetails.Item(item, one.state(), one.version());
+    }
+
+    private int readyBesides(String electionId, List<SessionDetails.Item> items) {
+        long here = items.stream().filter(one -> one.state() == CaseState.READY).count();
+        return cases.inState(electionId, CaseState.READY).size() - (int) here;
+    }
+
+    private List<Member> absent(Set<String> present) {
+        return access.usersWith(Permission.VOTE).stream()
+                .filter(user -> !present.contains(user.userName()))
+                .map(user -> new Member(user.userName(), user.fullName()))
+                .toList();
+    }
+
+    private SessionDetails.Seat seat(SessionMember member, ZoneId zone) {
+        return new SessionDetails.Seat(
+                person(member.userName()), local(member.arrivedAt(), zone), left(member.leftAt(), zone));
+    }
+
+    private SessionDetails.RecusedMember aside(Recusal recusal) {
+        return new SessionDetails.RecusedMember(person(recusal.userName()), recusal.envelopeNo(), recusal.ground());
+    }
+
+    private Member person(String userName) {
+        String name = access.user(userName).map(OfficeUser::fullName).orElse(userName);
+        return new Member(userName, name);
+    }
+
+    private static LocalDateTime local(Instant moment, ZoneId zone) {
+        return LocalDateTime.ofInstant(moment, zone);
+    }
+
+    private static @Nullable LocalDateTime left(@Nullable Instant moment, ZoneId zone) {
+        return moment == null ? null : local(moment, zone);
+    }
+}

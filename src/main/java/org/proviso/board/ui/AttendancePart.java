@@ -1,0 +1,98 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import org.proviso.board.record.SessionDetails;
+import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+
+/** Who is there, whether they are enough, and who stands aside on what. */
+@Tag("section")
+final class AttendancePart extends HtmlContainer {
+
+    private final BoardServices room;
+    private final String reader;
+    private final BoardActRunner steps;
+
+    AttendancePart(BoardServices room, String reader, BoardActRunner steps) {
+        this.room = room;
+        this.reader = reader;
+        this.steps = steps;
+        addClassName("presence");
+    }
+
+    void show(SessionDetails meeting) {
+        removeAll();
+        add(new H2("Who is here"), new Paragraph(quorum(meeting)));
+        boolean open = meeting.session().isOpen();
+        meeting.seated().forEach(seat -> add(seat(meeting, seat, open)));
+        if (open) {
+            arriving(meeting);
+        }
+        if (!meeting.aside().isEmpty()) {
+            add(new H2("Who stands aside"));
+            meeting.aside()
+                    .forEach(one -> add(
+                            new Paragraph(one.person().fullName() + " on " + one.envelopeNo() + ": " + one.ground())));
+        }
+    }
+
+    private static String quorum(SessionDetails meeting) {
+        int there = meeting.there().size();
+        int needed = meeting.session().quorum();
+        String here = there + " of " + meeting.seats() + " members " + (there == 1 ? "is" : "are") + " here; ";
+        return there >= needed
+                ? here + needed + " are needed, so the board can vote."
+                : here + needed + " are needed, so no vote can be closed yet.";
+    }
+
+    private Div seat(SessionDetails meeting, SessionDetails.Seat seat, boolean open) {
+        Member person = seat.person();
+        Span words = new Span(person.fullName()
+                + (seat.left() == null
+                        ? ", since " + UsDates.hour(seat.arrived().toLocalTime())
+                        : ", left at " + UsDates.hour(seat.left().toLocalTime())));
+        Div row = new Div(words);
+        row.addClassName("seat");
+        if (open && seat.left() == null) {
+            boolean own = person.userName().equals(reader);
+            ActButton leaves = new ActButton(own ? "I leave" : "Leaves")
+                    .does(() -> steps.take(
+                            () -> room.sessions()
+                                    .recordDeparture(meeting.session().key(), person.userName()),
+                            person.fullName() + " left the session."));
+            leaves.getElement().setAttribute("aria-label", own ? "I leave" : person.fullName() + " leaves");
+            row.add(leaves);
+        }
+        return row;
+    }
+
+    private void arriving(SessionDetails meeting) {
+        if (!meeting.isThere(reader)) {
+            add(FloorPart.acts(new ActButton("I am here").first().does(() -> arrive(meeting, reader, "You are"))));
+        }
+        Select<Member> other = new Select<>();
+        other.setLabel("Another member arrives");
+        other.setItems(meeting.absent().stream()
+                .filter(person -> !person.userName().equals(reader))
+                .toList());
+        other.setItemLabelGenerator(Member::fullName);
+        other.setPlaceholder("Choose a member");
+        other.addValueChangeListener(event -> {
+            if (event.getValue() != null && event.isFromClient()) {
+                arrive(meeting, event.getValue().userName(), event.getValue().fullName() + " is");
+            }
+        });
+        add(other);
+    }
+
+    private void arrive(SessionDetails meeting, String userName, String who) {
+        steps.take(() -> room.sessions().recordArrival(meeting.session().key(), userName), who + " noted as present.");
+    }
+}

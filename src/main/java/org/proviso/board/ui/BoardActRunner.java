@@ -1,0 +1,77 @@
+package org.proviso.board.ui;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.BoardActResult;
+import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.review.CaseActResult;
+import org.proviso.ui.MessageLine;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** Does an act, shows the page as it is then, and says what became of it. */
+record BoardActRunner(Runnable after) {
+
+    private static final String STALE =
+            "Nothing was recorded: somebody changed this while you looked. The page shows it as it is now.";
+
+    /** For a button: the words of a refusal stand on the line under the top. */
+    void take(Supplier<?> act, String done) {
+        Optional<String> refused = refused(act);
+        if (refused.isPresent()) {
+            MessageLine.refused(refused.get());
+        } else {
+            MessageLine.done(done);
+        }
+    }
+
+    /** For a sheet, which says itself why an act was refused, and is closed once it is done. */
+    Optional<String> sheet(Supplier<?> act, String done) {
+        Optional<String> refused = refused(act);
+        if (refused.isEmpty()) {
+            MessageLine.done(done);
+        }
+        return refused;
+    }
+
+    /** The words of a refusal; the page is shown anew either way. */
+    Optional<String> refused(Supplier<?> act) {
+        try {
+            return Optional.ofNullable(words(act.get()));
+        } catch (OptimisticLockingFailureException e) {
+            return Optional.of(STALE);
+        } finally {
+            after.run();
+        }
+    }
+
+    /** The same refusal of many envelopes is said once. */
+    private static String together(VoteClosingResult.Refused refused) {
+        Map<String, List<String>> envelopes = new LinkedHashMap<>();
+        refused.ofCases().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(one -> one.getValue()
+                        .forEach(refusal -> envelopes
+                                .computeIfAbsent(refusal.words(), any -> new ArrayList<>())
+                                .add(one.getKey().envelopeNo())));
+        List<String> said =
+                new ArrayList<>(refused.why().stream().map(Refusal::words).toList());
+        envelopes.forEach((words, numbers) -> said.add(BoardWords.numbers(numbers, 6) + ": " + words));
+        return String.join(" ", said);
+    }
+
+    private static @Nullable String words(Object result) {
+        if (result instanceof BoardActResult.Refused<?> refused) {
+            return refused.words();
+        }
+        if (result instanceof VoteClosingResult.Refused refused) {
+            return together(refused);
+        }
+        return result instanceof CaseActResult.Refused refused ? refused.words() : null;
+    }
+}

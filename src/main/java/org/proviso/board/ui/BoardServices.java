@@ -1,0 +1,25 @@
+package org.proviso.board.ui;
+
+import org.proviso.access.AccessService;
+import org.proviso.board.BoardService;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.agenda.ReadyService;
+import org.proviso.board.motion.MotionService;
+import org.proviso.board.motion.OfficialService;
+import org.proviso.board.record.PublicDisplayService;
+import org.proviso.board.record.SessionDetailsService;
+import org.proviso.review.decide.DecisionService;
+import org.springframework.stereotype.Component;
+
+/** The services that the pages of the board call. */
+@Component
+record BoardServices(
+        BoardService sessions,
+        AgendaService agendas,
+        MotionService motions,
+        SessionDetailsService meetings,
+        ReadyService ready,
+        OfficialService officials,
+        DecisionService decisions,
+        PublicDisplayService display,
+        AccessService access) {}

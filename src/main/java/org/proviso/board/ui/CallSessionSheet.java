@@ -1,0 +1,62 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.datetimepicker.DateTimePicker;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextField;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import org.proviso.board.BoardActResult;
+import org.proviso.board.BoardSession;
+import org.proviso.board.BodyKind;
+import org.proviso.board.CallSession;
+import org.proviso.ui.field.ActDialog;
+import org.proviso.ui.frame.WorkingElection;
+
+/** Calls a session for a time and a place, and leads to its page. */
+final class CallSessionSheet {
+
+    private final BoardServices room;
+    private final String election;
+    private final Select<BodyKind> body = new Select<>();
+    private final DateTimePicker when = new DateTimePicker("When, on the county's clock");
+    private final TextField place = new TextField("Where");
+    private final ActDialog sheet = new ActDialog("Call a session", "Call it", this::call);
+
+    CallSessionSheet(BoardServices room, WorkingElection workplace, List<BodyKind> bodies) {
+        this.room = room;
+        this.election = workplace.electionId();
+        body.setLabel("Of");
+        body.setItems(bodies);
+        body.setItemLabelGenerator(BodyKind::words);
+        body.setValue(bodies.get(0));
+        body.setVisible(bodies.size() > 1);
+        when.setLocale(Locale.US);
+        when.setStep(Duration.ofMinutes(15));
+        when.setValue(workplace.now().withSecond(0).withNano(0));
+        place.setValue("Board room");
+        place.setMaxLength(300);
+        sheet.addClassName("board-sheet");
+        sheet.with("Every member finds it on the page of the board. The notice that the law asks for is yours to post.")
+                .with(body, when, place);
+    }
+
+    void open() {
+        sheet.open();
+    }
+
+    private boolean call() {
+        if (when.getValue() == null) {
+            return sheet.refuse("Give the day and the time.");
+        }
+        BoardActResult<BoardSession> called = room.sessions()
+                .callSession(new CallSession(election, body.getValue(), when.getValue(), place.getValue()));
+        if (called instanceof BoardActResult.Refused<BoardSession> refused) {
+            return sheet.refuse(refused.words());
+        }
+        int number = ((BoardActResult.Done<BoardSession>) called).now().key().sessionNo();
+        UI.getCurrent().navigate("board/session/" + number);
+        return true;
+    }
+}

@@ -1,0 +1,97 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.board.agenda.EnvelopeSummary;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.rules.Reason;
+import org.proviso.ui.Links;
+
+/** One envelope on the page: whose, from where, what the rules say and why, and what can be done with it. */
+final class DecidingEnvelopePart extends Div {
+
+    /** {@code full} also says what is proposed, by whom, as one that is decided by itself needs it. */
+    DecidingEnvelopePart(EnvelopeSummary line, boolean full, List<Component> buttons) {
+        addClassName("envelope");
+        Div words = new Div(full ? heading(line) : name(line));
+        if (full && line.proposed() != null) {
+            words.add(proposal(line, line.proposed()));
+        }
+        words.add(new Paragraph(explanation(line)));
+        if (changed(line)) {
+            Paragraph warn = new Paragraph("The rules say otherwise now: "
+                    + line.now().words() + ". Read the case before it is moved, or send it back.");
+            warn.addClassName("warn");
+            words.add(warn);
+        }
+        Div acts = new Div(read(line));
+        acts.addClassName("acts");
+        acts.add(buttons);
+        add(words, acts);
+    }
+
+    private static Component heading(EnvelopeSummary line) {
+        H3 heading = new H3();
+        if (line.proposed() != null) {
+            heading.add(BoardWords.mark(line.proposed().outcome()), new Span(" "));
+        }
+        heading.add(number(line), new Span("  " + line.voter() + ", " + line.votingLocation()));
+        return heading;
+    }
+
+    private static Component name(EnvelopeSummary line) {
+        Paragraph name = new Paragraph(number(line), new Span("  " + line.voter() + ", " + line.votingLocation()));
+        name.addClassName("whose");
+        return name;
+    }
+
+    private static Span number(EnvelopeSummary line) {
+        Span number = new Span(line.envelopeNo());
+        number.addClassName("num");
+        return number;
+    }
+
+    private static Paragraph proposal(EnvelopeSummary line, ProposalForDecision proposed) {
+        String why = proposed.reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
+        String second = line.secondReadBy().isEmpty() ? "" : ", read again by " + line.secondReadBy();
+        String departs = proposed.departsBecause().isBlank()
+                ? ""
+                : " It departs from the recommendation: " + proposed.departsBecause();
+        return new Paragraph(line.proposedBy() + " proposes to "
+                + proposed.outcome().words() + (why.isEmpty() ? "" : ": " + why) + second + "." + departs);
+    }
+
+    private static String explanation(EnvelopeSummary line) {
+        String issued = line.issueReasons().isEmpty()
+                ? ""
+                : "Provisional because: "
+                        + line.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", ")) + ". ";
+        return issued
+                + (line.explanation().isEmpty() ? "Nothing stands in the way." : String.join(" ", line.explanation()));
+    }
+
+    private static boolean changed(EnvelopeSummary line) {
+        ProposalForDecision proposed = line.proposed();
+        return proposed != null && proposed.departsBecause().isBlank() && line.now() != said(proposed.outcome());
+    }
+
+    private static @Nullable Recommendation said(DecisionOutcome outcome) {
+        return outcome.recommendation();
+    }
+
+    private static Anchor read(EnvelopeSummary line) {
+        Anchor read = Links.link("Read the case", "review/case/" + line.envelopeNo());
+        read.getElement().setAttribute("aria-label", "Read the case " + line.envelopeNo() + " in full");
+        return read;
+    }
+}

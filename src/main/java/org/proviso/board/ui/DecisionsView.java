@@ -1,0 +1,148 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.access.Permission;
+import org.proviso.board.BoardSession;
+import org.proviso.board.BodyKind;
+import org.proviso.board.MotionKind;
+import org.proviso.board.motion.DecideAsOfficial;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseState;
+import org.proviso.review.DecidedCase;
+import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.RowGrid;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.NoElectionException;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.WorkingElection;
+
+/** What stands, the newest decision first, and the way to open a decision again. */
+@Route(value = "board/settled", layout = OfficeFrame.class)
+@PageTitle("What stands · Proviso")
+@PermitAll
+public final class DecisionsView extends Composite<Div> {
+
+    private final transient BoardServices room;
+    private final transient BoardActRunner steps = new BoardActRunner(this::again);
+    private final String election;
+    private final ZoneId zone;
+    private final boolean alone;
+    private final RowGrid<DecidedCase> rows = new RowGrid<>(
+            "Decisions that stand", "Nothing was decided yet. A decision comes here with the vote that settles it.");
+
+    DecisionsView(BoardServices room, WorkingElection workplace) {
+        this.room = room;
+        ElectionLine line = workplace.election().orElseThrow(NoElectionException::new);
+        this.election = line.id();
+        this.zone = line.zone();
+        room.access().demand(Permission.SEE_WHOLE_CASE);
+        this.alone = room.ready().bodies(election).contains(BodyKind.OFFICIAL);
+        getContent().addClassNames("sheet", "board");
+        getContent()
+                .add(
+                        new PageHead(
+                                "What stands",
+                                "A decision can be opened again, with a reason, until its envelope is opened or the"
+                                        + " election is closed."),
+                        rows,
+                        new Caution());
+        columns();
+        again();
+    }
+
+    private void columns() {
+        rows.addComponentColumn(one -> Links.link(
+                        one.key().envelopeNo(), "review/case/" + one.key().envelopeNo()))
+                .setHeader("Envelope")
+                .setWidth("8rem")
+                .setFlexGrow(0);
+        rows.addComponentColumn(one -> BoardWords.mark(one.decision().as()))
+                .setHeader("Decided")
+                .setWidth("11rem")
+                .setFlexGrow(0);
+        rows.words("Why", "20rem", DecisionsView::why);
+        rows.words(
+                "When",
+                "11rem",
+                one -> UsDates.moment(LocalDateTime.ofInstant(one.decision().decidedAt(), zone)));
+        rows.addComponentColumn(this::reopen)
+                .setHeader("Open again")
+                .setWidth("13rem")
+                .setFlexGrow(0);
+        rows.setHeight("calc(100vh - 17rem)");
+    }
+
+    private void again() {
+        rows.show(
+                (offset, limit) -> room.decisions().standing(election, offset, limit),
+                () -> room.decisions().counts(election).values().stream()
+                        .mapToInt(Integer::intValue)
+                        .sum());
+    }
+
+    private static String why(DecidedCase one) {
+        String reasons = one.decision().reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
+        String departs = one.decision().departsBecause();
+        String words = reasons.isEmpty() ? "nothing stands in the way" : reasons;
+        return departs == null ? words : words + ". " + departs;
+    }
+
+    private Component reopen(DecidedCase one) {
+        String number = one.key().envelopeNo();
+        if (one.state() != CaseState.DECIDED) {
+            return new Span("its envelope was opened");
+        }
+        return alone
+                ? EnvelopeButtons.button("Open again…", number, () -> ask(one))
+                : EnvelopeButtons.button("Put on the agenda", number, () -> put(number));
+    }
+
+    /** A board opens a decision again by a motion in its session. */
+    private void put(String number) {
+        Optional<BoardSession> open = room.sessions().sessions(election).stream()
+                .filter(session -> session.closedAt() == null)
+                .reduce((first, second) -> second);
+        if (open.isEmpty()) {
+            org.proviso.ui.MessageLine.refused(
+                    "No session is called. A decision is opened again by a motion in a session.");
+            return;
+        }
+        steps.take(
+                () -> room.agendas().addToAgenda(open.get().key(), List.of(number)),
+                number + " is on the agenda of session " + open.get().key().sessionNo()
+                        + ", where a motion opens it again.");
+    }
+
+    private void ask(DecidedCase one) {
+        ReasonSheet.ask(
+                "Open " + one.key().envelopeNo() + " again",
+                "The decision is set aside, and the case goes back to the reviewers.",
+                "Why it is opened again",
+                "Open it again",
+                because -> steps.refused(() -> room.officials()
+                        .decide(new DecideAsOfficial(
+                                election,
+                                MotionKind.REOPEN,
+                                Map.of(one.key().envelopeNo(), one.version()),
+                                Set.of(),
+                                List.of(),
+                                "",
+                                because))));
+    }
+}

@@ -1,0 +1,166 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.combobox.MultiSelectComboBox;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.MotionKind;
+import org.proviso.board.ProposalForDecision;
+import org.proviso.board.agenda.EnvelopeSummary;
+import org.proviso.core.rules.Reason;
+import org.proviso.ui.field.ActDialog;
+
+/** Asks what is to be recorded before something is moved, or decided by an official alone. */
+final class MotionSheet {
+
+    /** What was asked for. */
+    record MotionInput(
+            MotionKind kind,
+            Map<String, Integer> envelopes,
+            Set<String> contests,
+            List<Reason> reasons,
+            String reference,
+            String because) {}
+
+    /** Moves or decides it; the words of a refusal, if it was refused. */
+    @FunctionalInterface
+    interface MotionAct {
+        Optional<String> of(MotionInput wanted);
+    }
+
+    private final String verb;
+    private final MotionAct act;
+
+    /** {@code verb} is what is done here: move, or decide. */
+    MotionSheet(String verb, MotionAct act) {
+        this.verb = verb;
+        this.act = act;
+    }
+
+    /** All of a group, as proposed. */
+    void group(AgendaGroup group, List<String> references) {
+        TextField reference = reference(String.join("; ", references));
+        boolean rejects = group.kind() == MotionKind.REJECT;
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog(
+                title(group),
+                button(),
+                () -> ask(
+                        sheet[0],
+                        new MotionInput(
+                                group.kind(),
+                                group.envelopes(),
+                                Set.of(),
+                                group.reasons(),
+                                rejects ? reference.getValue() : "",
+                                "")));
+        sheet[0].addClassName("board-sheet");
+        sheet[0].with(BoardWords.recorded(group.kind(), group.envelopes().size(), group.reasons()));
+        if (rejects) {
+            sheet[0].with(reference);
+        }
+        sheet[0].open();
+    }
+
+    /** One envelope, otherwise than proposed too. */
+    void one(EnvelopeSummary line, List<MotionKind> kinds) {
+        ProposalForDecision proposed = line.proposed();
+        RadioButtonGroup<MotionKind> kind = kinds(kinds, proposed);
+        MultiSelectComboBox<Reason> reasons = reasons(proposed);
+        MultiSelectComboBox<String> contests = contests(line);
+        TextField reference = reference(proposed == null ? "" : proposed.legalReference());
+        TextArea because = because(proposed);
+        Runnable fields = () -> {
+            MotionKind chosen = Objects.requireNonNull(kind.getValue());
+            reasons.setVisible(chosen == MotionKind.REJECT || chosen == MotionKind.COUNT_IN_PART);
+            reference.setVisible(reasons.isVisible());
+            contests.setVisible(chosen == MotionKind.COUNT_IN_PART);
+        };
+        kind.addValueChangeListener(event -> fields.run());
+        fields.run();
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog(
+                BoardWords.sentence(verb) + " on envelope " + line.envelopeNo(),
+                button(),
+                () -> ask(
+                        sheet[0],
+                        new MotionInput(
+                                kind.getValue(),
+                                Map.of(line.envelopeNo(), line.version()),
+                                contests.isVisible() ? contests.getValue() : Set.of(),
+                                reasons.isVisible() ? new ArrayList<>(reasons.getValue()) : List.of(),
+                                reference.isVisible() ? reference.getValue() : "",
+                                because.getValue())));
+        sheet[0].addClassName("board-sheet");
+        sheet[0].with("The rules recommend: " + line.now().words() + ".")
+                .with(kind, reasons, contests, reference, because)
+                .open();
+    }
+
+    private boolean ask(ActDialog sheet, MotionInput wanted) {
+        return act.of(wanted).map(sheet::refuse).orElse(true);
+    }
+
+    private String title(AgendaGroup group) {
+        return BoardWords.sentence(verb) + " to "
+                + BoardWords.moved(group.kind(), group.envelopes().size(), List.of());
+    }
+
+    private String button() {
+        return BoardWords.sentence(verb) + " it";
+    }
+
+    private static RadioButtonGroup<MotionKind> kinds(List<MotionKind> kinds, @Nullable ProposalForDecision proposed) {
+        RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("To");
+        kind.setItems(kinds);
+        kind.setItemLabelGenerator(one -> BoardWords.sentence(one.words()));
+        kind.setValue(
+                proposed == null
+                        ? kinds.get(0)
+                        : MotionKind.valueOf(proposed.outcome().name()));
+        return kind;
+    }
+
+    private static TextArea because(@Nullable ProposalForDecision proposed) {
+        TextArea because = new TextArea("Why, where it departs from the recommendation, is tabled or opened again");
+        because.setWidthFull();
+        because.setMaxLength(2000);
+        because.setValue(proposed == null ? "" : proposed.departsBecause());
+        return because;
+    }
+
+    private static MultiSelectComboBox<Reason> reasons(@Nullable ProposalForDecision proposed) {
+        MultiSelectComboBox<Reason> reasons = new MultiSelectComboBox<>("Reasons, the main one first");
+        reasons.setItems(Reason.values());
+        reasons.setItemLabelGenerator(Reason::words);
+        reasons.setWidthFull();
+        if (proposed != null) {
+            reasons.setValue(proposed.reasons());
+        }
+        return reasons;
+    }
+
+    private static MultiSelectComboBox<String> contests(EnvelopeSummary line) {
+        MultiSelectComboBox<String> contests =
+                new MultiSelectComboBox<>("Contests that count; none named: as recommended");
+        contests.setItems(line.contests().keySet());
+        contests.setItemLabelGenerator(id -> line.contests().getOrDefault(id, id));
+        contests.setWidthFull();
+        return contests;
+    }
+
+    private static TextField reference(String place) {
+        TextField reference = new TextField("Place in the law");
+        reference.setWidthFull();
+        reference.setMaxLength(1000);
+        reference.setValue(place);
+        return reference;
+    }
+}

@@ -1,0 +1,106 @@
+package org.proviso.board.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import org.jspecify.annotations.Nullable;
+import org.proviso.board.BoardMotion;
+import org.proviso.board.motion.CastVote;
+import org.proviso.board.record.SessionDetails;
+import org.proviso.core.deciding.Vote;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ActDialog;
+
+/** The vote on a motion: the reader's own, whose are in, and closing it. Nobody votes here for somebody else. */
+final class VotePart {
+
+    private static final String STAYS =
+            " Nothing was decided, and the votes stay: change one, pull an envelope out, or withdraw the motion.";
+
+    private final BoardServices room;
+    private final String reader;
+    private final BoardActRunner steps;
+
+    VotePart(BoardServices room, String reader, BoardActRunner steps) {
+        this.room = room;
+        this.reader = reader;
+        this.steps = steps;
+    }
+
+    Div show(SessionDetails.Floor floor, boolean sits) {
+        Div part = new Div();
+        part.addClassName("ballot");
+        if (sits) {
+            part.add(new Paragraph(own(floor.own())), votes(floor));
+        }
+        part.add(new Paragraph(whose(floor)));
+        if (sits) {
+            Div acts = FloorPart.acts(FloorPart.withdraw(room, floor.motion(), steps));
+            if (floor.missing().isEmpty()) {
+                acts.addComponentAsFirst(close(floor));
+            }
+            part.add(acts);
+        }
+        return part;
+    }
+
+    private static String own(@Nullable Vote own) {
+        return own == null
+                ? "It is put to the vote. How do you vote?"
+                : "You " + said(own) + ". You can change it until the vote is closed.";
+    }
+
+    private static String said(Vote vote) {
+        return switch (vote) {
+            case YES -> "voted yes";
+            case NO -> "voted no";
+            case ABSTAINS -> "abstained";
+            case RECUSED -> "stood aside";
+        };
+    }
+
+    private Div votes(SessionDetails.Floor floor) {
+        Div votes = FloorPart.acts(
+                vote(floor, "Yes", Vote.YES), vote(floor, "No", Vote.NO), vote(floor, "Abstain", Vote.ABSTAINS));
+        votes.addClassName("votes");
+        votes.getElement().setAttribute("role", "group");
+        votes.getElement().setAttribute("aria-label", "Your vote");
+        return votes;
+    }
+
+    private ActButton vote(SessionDetails.Floor floor, String words, Vote vote) {
+        ActButton button = new ActButton(words)
+                .does(() -> steps.take(
+                        () -> room.motions().vote(new CastVote(floor.motion().key(), reader, vote)),
+                        "Your vote is noted: you " + said(vote) + "."));
+        button.getElement().setAttribute("aria-pressed", String.valueOf(vote == floor.own()));
+        return button;
+    }
+
+    private static String whose(SessionDetails.Floor floor) {
+        String in = floor.voted().isEmpty() ? "No vote is in yet." : "In: " + BoardWords.names(floor.voted()) + ".";
+        String missing = floor.missing().isEmpty()
+                ? " Every vote is in; how each voted is shown when the vote is closed."
+                : " Still to vote: " + BoardWords.names(floor.missing())
+                        + ". The vote can be closed once theirs is in.";
+        return in + missing;
+    }
+
+    private ActButton close(SessionDetails.Floor floor) {
+        return new ActButton("Close the vote…").first().does(() -> ask(floor.motion()));
+    }
+
+    private void ask(BoardMotion motion) {
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog(
+                "Close the vote?",
+                "Close the vote",
+                () -> steps.sheet(() -> room.motions().close(motion.key(), motion.version()), "The vote is closed.")
+                        .map(words -> sheet[0].refuse(words + STAYS))
+                        .orElse(true));
+        sheet[0].addClassName("board-sheet");
+        sheet[0].with("If it carries, this is recorded: "
+                        + BoardWords.recorded(motion.kind(), motion.putNos().size(), motion.reasons()))
+                .with("If it does not carry, the rules of the election say what follows. No vote can be changed after.")
+                .open();
+    }
+}

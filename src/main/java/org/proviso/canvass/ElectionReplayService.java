@@ -1,0 +1,74 @@
+package org.proviso.canvass;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.proviso.board.record.BoardReplay;
+import org.proviso.election.ElectionService;
+import org.proviso.intake.cure.CureReplay;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerVerdict;
+import org.proviso.ledger.TableComparison;
+import org.proviso.release.ReleaseReplay;
+import org.proviso.review.replay.AssessmentReplay;
+import org.proviso.review.replay.CaseReplay;
+import org.proviso.review.replay.ReplayVerdict;
+import org.springframework.stereotype.Service;
+
+/**
+ * Replays an election: follows its chain, compares each room's tables with it, and makes every assessment again. Tables
+ * are the truth, the ledger proves them. It reads and changes nothing, and names nobody. Not in one transaction: each
+ * part sees one moment, and people may go on working.
+ */
+@Service
+public class ElectionReplayService {
+
+    private final ElectionService elections;
+    private final LedgerService ledger;
+    private final CureReplay cures;
+    private final CaseReplay cases;
+    private final AssessmentReplay assessments;
+    private final BoardReplay board;
+    private final ReleaseReplay release;
+
+    ElectionReplayService(
+            ElectionService elections,
+            LedgerService ledger,
+            CureReplay cures,
+            CaseReplay cases,
+            AssessmentReplay assessments,
+            BoardReplay board,
+            ReleaseReplay release) {
+        this.elections = elections;
+        this.ledger = ledger;
+        this.cures = cures;
+        this.cases = cases;
+        this.assessments = assessments;
+        this.board = board;
+        this.release = release;
+    }
+
+    /** The verdict on one election; {@link IllegalArgumentException} where the office has none of that name. */
+    public ElectionReplayVerdict replay(String electionId) {
+        elections.zone(electionId);
+        LedgerVerdict chain = ledger.verify(LedgerChain.of(electionId));
+        List<TableComparison> compared = new ArrayList<>();
+        if (chain.isWhole()) {
+            compared.add(cures.replay(electionId));
+            compared.add(cases.replay(electionId));
+            compared.add(board.replay(electionId));
+            compared.add(release.replay(electionId));
+        }
+        compared.add(again(assessments.replay(electionId)));
+        return new ElectionReplayVerdict(electionId, chain, compared);
+    }
+
+    private static TableComparison again(ReplayVerdict verdict) {
+        List<String> first = verdict.first().stream()
+                .map(one -> "Envelope " + one.envelopeNo() + ": assessment " + one.number() + " ("
+                        + one.way().code() + ") does not come out again: " + one.why() + ".")
+                .toList();
+        long all = verdict.agreeing() + verdict.differing() + verdict.ofAnotherEngine();
+        return new TableComparison("assessments made again", all, verdict.differing(), first);
+    }
+}

@@ -1,0 +1,139 @@
+package org.proviso.canvass;
+
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.Transmittal;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.intake.CastEnvelope;
+import org.proviso.review.CaseState;
+import org.proviso.review.Decision;
+import org.proviso.review.EnvelopeCase;
+
+/**
+ * Counts the envelopes of one group of hours by place, from what each room says of them: the envelopes themselves, the
+ * states of their cases, the decisions that stand. Each is counted by itself, so that they can differ.
+ */
+final class EnvelopeCounter {
+
+    private static final Set<CourtOrder.Status> BINDING =
+            EnumSet.of(CourtOrder.Status.IN_FORCE, CourtOrder.Status.FINAL);
+    private static final Figure[] OF_EVERY_PLACE = {
+        Figure.RECEIVED,
+        Figure.COUNTED,
+        Figure.COUNTED_IN_PART,
+        Figure.REJECTED,
+        Figure.SENT_ON,
+        Figure.ENDED,
+        Figure.PENDING,
+        Figure.HELD_BY_LAW,
+        Figure.BY_ISSUE_REASON,
+        Figure.BY_STATE,
+        Figure.BY_REJECTION_REASON
+    };
+
+    private final FigureSums tally = new FigureSums();
+    private final Map<String, String> placeOf = new HashMap<>();
+
+    /** The envelopes of these hours. */
+    void envelopes(List<CastEnvelope> envelopes) {
+        for (CastEnvelope envelope : envelopes) {
+            String place = place(envelope);
+            placeOf.put(envelope.envelopeNo(), place);
+            tally.atLeastZero(place, OF_EVERY_PLACE);
+            tally.add(place, Figure.RECEIVED, 1);
+            if (!envelope.issueReasons().isEmpty()) {
+                tally.add(place, Figure.BY_ISSUE_REASON, 1);
+            }
+        }
+    }
+
+    /** Where an envelope came from: its voting location, or the office that handed it over. */
+    static String place(CastEnvelope envelope) {
+        String location = envelope.votingLocation();
+        if (!location.isEmpty()) {
+            return location;
+        }
+        return envelope.source() == Envelope.Source.OTHER_COUNTY ? "Other counties" : "Mail-ballot office";
+    }
+
+    void cases(List<EnvelopeCase> cases, Map<String, Decision> decisions, Election election) {
+        Set<String> held = held(election);
+        for (EnvelopeCase one : cases) {
+            String number = one.key().envelopeNo();
+            String place = placeOf.get(number);
+            if (place != null) {
+                tally.add(place, Figure.BY_STATE, 1);
+                Figure outcome = outcome(one, decisions.get(number));
+                tally.add(place, outcome, 1);
+                if (outcome == Figure.PENDING && held.contains(number)) {
+                    tally.add(place, Figure.HELD_BY_LAW, 1);
+                }
+            }
+        }
+        decisions.forEach((number, decision) -> {
+            if (placeOf.containsKey(number)
+                    && decision.as() == DecisionOutcome.REJECT
+                    && !decision.reasons().isEmpty()) {
+                tally.add(placeOf.get(number), Figure.BY_REJECTION_REASON, 1);
+            }
+        });
+    }
+
+    private static Figure outcome(EnvelopeCase one, Decision decision) {
+        boolean settled = one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED;
+        if (settled && decision != null) {
+            return switch (decision.as()) {
+                case COUNT -> Figure.COUNTED;
+                case COUNT_IN_PART -> Figure.COUNTED_IN_PART;
+                case REJECT -> Figure.REJECTED;
+            };
+        }
+        return switch (one.state()) {
+            case SENT_ON -> Figure.SENT_ON;
+            case ENDED -> Figure.ENDED;
+            default -> Figure.PENDING;
+        };
+    }
+
+    private static Set<String> held(Election election) {
+        Set<String> held = new HashSet<>();
+        election.orders().stream()
+                .filter(order -> order.kind() == CourtOrder.Kind.HOLD && BINDING.contains(order.standing()))
+                .forEach(order -> held.addAll(order.envelopeNos()));
+        return held;
+    }
+
+    /** What the returns of the voting locations say; a figure that a return leaves out is not noted. */
+    void transmittals(List<Transmittal> returns) {
+        for (Transmittal one : returns) {
+            String place = one.votingLocation();
+            tally.atLeastZero(place, OF_EVERY_PLACE);
+            tally.add(place, Figure.ISSUED, one.issued());
+            tally.add(place, Figure.SPOILED, one.spoiled());
+            tally.add(place, Figure.SENT_BACK, one.returned());
+            if (one.supplied() != null) {
+                tally.add(place, Figure.SUPPLIED, one.supplied());
+            }
+            if (one.unused() != null) {
+                tally.add(place, Figure.UNUSED, one.unused());
+            }
+        }
+    }
+
+    /** What a person noted takes the place of what was counted. */
+    void noted(String place, Figure figure, int number) {
+        tally.set(place, figure, number);
+    }
+
+    /** How many places have an envelope or a return. */
+    Map<String, PlaceFigures> places() {
+        return tally.counts();
+    }
+}

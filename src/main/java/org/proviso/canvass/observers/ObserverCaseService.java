@@ -1,0 +1,122 @@
+package org.proviso.canvass.observers;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseService;
+import org.proviso.review.Decision;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.decide.DecisionService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Cases for observers: what may be read of them without learning whose they are. */
+@Service
+public class ObserverCaseService {
+
+    private final CaseService cases;
+    private final DecisionService decisions;
+    private final AssessmentService assessments;
+    private final IntakeService intake;
+    private final LedgerService ledger;
+    private final AccessService access;
+
+    ObserverCaseService(
+            CaseService cases,
+            DecisionService decisions,
+            AssessmentService assessments,
+            IntakeService intake,
+            LedgerService ledger,
+            AccessService access) {
+        this.cases = cases;
+        this.decisions = decisions;
+        this.assessments = assessments;
+        this.intake = intake;
+        this.ledger = ledger;
+        this.access = access;
+    }
+
+    /** How many there are. */
+    @Transactional(readOnly = true)
+    public int count(String electionId) {
+        access.demand(Permission.READ_REDACTED_CASES);
+        return cases.count(electionId);
+    }
+
+    /** A page of them by envelope number. */
+    @Transactional(readOnly = true)
+    public List<ObserverCaseRow> page(String electionId, int offset, int limit) {
+        access.demand(Permission.READ_REDACTED_CASES);
+        List<EnvelopeCase> page = cases.page(electionId, offset, limit);
+        Map<String, Envelope> envelopes = intake
+                .envelopes(
+                        electionId,
+                        page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
+                .stream()
+                .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        return page.stream()
+                .map(one -> line(one, envelopes.get(one.key().envelopeNo()), decisions.standing(one.key())))
+                .toList();
+    }
+
+    /** One of them, as it is in this moment; empty where there is no such envelope. */
+    @Transactional(readOnly = true)
+    public Optional<ObserverCase> find(CaseKey key) {
+        access.demand(Permission.READ_REDACTED_CASES);
+        return cases.find(key).map(this::open);
+    }
+
+    private ObserverCase open(EnvelopeCase one) {
+        CaseReport report = assessments.now(one.key());
+        Optional<Decision> decision = decisions.standing(one.key());
+        LocalDateTime at = report.envelope().cast().at();
+        return new ObserverCase(
+                line(one, report.envelope(), decision),
+                at == null ? null : at.toLocalDate(),
+                report.envelope().cast().issueReasons().stream()
+                        .map(DateWords::code)
+                        .sorted()
+                        .toList(),
+                report.settled().answered().stream()
+                        .map(ObserverAnswer::of)
+                        .filter(answer -> answer.kind() != ObserverAnswer.Result.NOT_ASKED)
+                        .toList(),
+                report.recommendation().words(),
+                report.asks().stream().map(ObserverCaseService::words).toList(),
+                decision,
+                ledger.about(LedgerChain.of(one.key().electionId()), one.key().envelopeNo()));
+    }
+
+    private static ObserverCaseRow line(EnvelopeCase one, @Nullable Envelope envelope, Optional<Decision> decision) {
+        return new ObserverCaseRow(
+                one.key().envelopeNo(),
+                envelope == null ? "" : envelope.cast().votingLocation(),
+                envelope != null && envelope.cast().extendedHours().isYes(),
+                one.state(),
+                decision.map(Decision::as));
+    }
+
+    private static String words(DueAsk ask) {
+        String what = DateWords.code(ask.ask().code());
+        return ask.deadline()
+                .map(deadline -> what + ", until "
+                        + DateWords.longDate(deadline.lastMoment().toLocalDate()) + ", "
+                        + DateWords.hour(deadline.lastMoment()))
+                .orElse(what);
+    }
+}

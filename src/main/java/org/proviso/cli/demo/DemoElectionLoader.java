@@ -1,0 +1,104 @@
+package org.proviso.cli.demo;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
+import org.proviso.cli.sample.Samples;
+import org.proviso.election.ElectionService;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.stereotype.Component;
+import org.springframework.util.FileSystemUtils;
+
+/**
+ * Gives a demonstration that has no election yet the invented general election, as its supervisor would load it. The
+ * load is one transaction: a start that is killed on the way leaves nothing, and the next one begins again.
+ */
+@Component
+class DemoElectionLoader {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoElectionLoader.class);
+
+    private final ElectionService elections;
+    private final AccessService access;
+    private final CompletableFuture<Path> written;
+
+    /** Where there is no election yet, the sample is written while the server starts. */
+    DemoElectionLoader(ElectionService elections, AccessService access) {
+        this.elections = elections;
+        this.access = access;
+        this.written =
+                isNeeded() ? CompletableFuture.supplyAsync(DemoElectionLoader::write) : new CompletableFuture<>();
+    }
+
+    private boolean isNeeded() {
+        return access.isDemonstration() && elections.all().isEmpty();
+    }
+
+    private static Path write() {
+        try {
+            Path temporary = Files.createTempDirectory("proviso-sample-");
+            Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
+            return temporary;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+        }
+    }
+
+    /** After the demo accounts are open, and before the console says that the office is ready. */
+    @EventListener(ApplicationReadyEvent.class)
+    @Order(10)
+    public void loadOnce() {
+        if (!isNeeded()) {
+            return;
+        }
+        LOG.info("Loading the sample election, an invented county with 20,000 voters and 240 envelopes ...");
+        Path temporary = written.join();
+        try {
+            asSupervisor(temporary.resolve(Samples.GENERAL));
+        } finally {
+            remove(temporary);
+        }
+    }
+
+    private static void remove(Path temporary) {
+        try {
+            FileSystemUtils.deleteRecursively(temporary);
+        } catch (IOException e) {
+            LOG.warn("The sample's files stay behind in {}: {}", temporary, e.getMessage());
+        }
+    }
+
+    private void asSupervisor(Path folder) {
+        SecurityContext before = SecurityContextHolder.getContext();
+        try {
+            SecurityContext supervisor = SecurityContextHolder.createEmptyContext();
+            supervisor.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(
+                    supervisor().userName(), "", List.of()));
+            SecurityContextHolder.setContext(supervisor);
+            elections.load(folder);
+        } finally {
+            SecurityContextHolder.setContext(before);
+        }
+    }
+
+    private OfficeUser supervisor() {
+        return access.usersWith(Permission.LOAD_FILES).stream()
+                .filter(OfficeUser::demo)
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalStateException("The demonstration has no supervisor to load its sample."));
+    }
+}

@@ -1,0 +1,18 @@
+package org.proviso.core.adjudication.facts;
+
+/** Whether the poll official attested the affirmation. */
+public enum OfficialSignatureFact implements FactWord {
+    SIGNED("signed by the official"),
+    MISSING("not signed by the official");
+
+    private final String meaning;
+
+    OfficialSignatureFact(String meaning) {
+        this.meaning = meaning;
+    }
+
+    @Override
+    public String meaning() {
+        return meaning;
+    }
+}

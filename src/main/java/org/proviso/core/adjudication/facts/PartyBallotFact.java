@@ -1,0 +1,19 @@
+package org.proviso.core.adjudication.facts;
+
+/** Whether the party ballot is one the voter may vote. */
+public enum PartyBallotFact implements FactWord {
+    NONE("no party ballots in this election, or a ballot open to all"),
+    OWN("of the voter's party, or open to the voter"),
+    OTHER("of a party not open to the voter");
+
+    private final String meaning;
+
+    PartyBallotFact(String meaning) {
+        this.meaning = meaning;
+    }
+
+    @Override
+    public String meaning() {
+        return meaning;
+    }
+}

@@ -1,0 +1,76 @@
+package org.proviso.core.deciding;
+
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.deciding.Refusal.Why;
+
+/**
+ * Whether one body's vote stands: who voted may vote, enough of them take part, and each of them is recorded. A recused
+ * member does not count toward the quorum (the stricter reading; no source read says either).
+ */
+record BodyVoteChecks(BodyVote poll, Set<String> put) {
+
+    Optional<Refusal> first() {
+        return tooMany()
+                .or(this::strangers)
+                .or(this::recusedVoted)
+                .or(this::noQuorum)
+                .or(this::voteMissing)
+                .or(this::silent);
+    }
+
+    private Optional<Refusal> tooMany() {
+        int present = poll.present().size();
+        int members = poll.body().members();
+        return refuse(
+                present > members,
+                Why.MORE_PRESENT_THAN_MEMBERS,
+                present + " are noted as present, but the body has " + members + ".");
+    }
+
+    private Optional<Refusal> strangers() {
+        Set<String> strangers = without(poll.votes().keySet(), poll.present());
+        return refuse(!strangers.isEmpty(), Why.NOT_PRESENT, "Voted without being present: " + list(strangers) + ".");
+    }
+
+    private Optional<Refusal> recusedVoted() {
+        Set<String> voted = poll.recused(put);
+        voted.removeIf(member -> poll.votes().getOrDefault(member, Vote.RECUSED) == Vote.RECUSED);
+        return refuse(
+                !voted.isEmpty(),
+                Why.RECUSED_MEMBER_VOTED,
+                "Voted although recused: " + list(voted) + ". Pull the envelope out, or take the vote back.");
+    }
+
+    private Optional<Refusal> noQuorum() {
+        int taking = poll.taking(put).size();
+        int quorum = poll.body().quorum();
+        return refuse(
+                taking < quorum, Why.NO_QUORUM, "No quorum: " + taking + " take part, and " + quorum + " are needed.");
+    }
+
+    private Optional<Refusal> voteMissing() {
+        Set<String> missing = without(poll.taking(put), poll.votes().keySet());
+        return refuse(!missing.isEmpty(), Why.VOTE_MISSING, "No vote is recorded of " + list(missing) + ".");
+    }
+
+    /** Nothing is decided about a vote by silence, whatever the pack makes of a tie. */
+    private Optional<Refusal> silent() {
+        return refuse(poll.tally().isSilent(), Why.NOBODY_VOTED, "Nobody voted for or against.");
+    }
+
+    private static Optional<Refusal> refuse(boolean wrong, Why why, String words) {
+        return wrong ? Optional.of(Refusal.of(why, words)) : Optional.empty();
+    }
+
+    private static Set<String> without(Set<String> all, Set<String> some) {
+        Set<String> left = new LinkedHashSet<>(all);
+        left.removeAll(some);
+        return left;
+    }
+
+    private static String list(Set<String> members) {
+        return String.join(", ", members.stream().sorted().toList());
+    }
+}

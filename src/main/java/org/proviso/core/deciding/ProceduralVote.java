@@ -1,0 +1,35 @@
+package org.proviso.core.deciding;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.deciding.Refusal.Why;
+
+/**
+ * The vote on a motion that says nothing of how an envelope is settled: to table it, or to open a decided one again. It
+ * needs a majority of the votes cast in each body that votes; a tie does not carry it (common practice). What the pack
+ * says of ties and failed motions is about decisions, and its gate too.
+ */
+public final class ProceduralVote {
+
+    private ProceduralVote() {}
+
+    /** Reads the vote; {@code asks} is what was moved, in words: {@code table}. */
+    public static VoteResult voteResult(String asks, Set<String> envelopes, List<BodyVote> polls) {
+        if (envelopes.isEmpty()) {
+            return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "No envelope is left in this motion."));
+        }
+        Optional<Refusal> refusal = polls.stream()
+                .flatMap(poll -> new BodyVoteChecks(poll, envelopes).first().stream())
+                .findFirst();
+        return refusal.<VoteResult>map(VoteResult.Refused::new).orElseGet(() -> read(asks, envelopes, polls));
+    }
+
+    private static VoteResult read(String asks, Set<String> envelopes, List<BodyVote> polls) {
+        MotionResult end = MotionResult.over(polls.stream()
+                .map(poll -> poll.tally().result(VoteNeeded.MAJORITY))
+                .toList());
+        String words = VoteMeaning.sentence(asks, end, polls) + ".";
+        return new VoteResult.Stands(end, null, envelopes, words, List.of());
+    }
+}

@@ -1,4 +1,0 @@
-package org.proviso.core.matching;
-
-/** A candidate with its probability. */
-record Standing(Comparison pair, double probability) {}

@@ -1,0 +1,186 @@
+package org.proviso.core.rules;
+
+import static org.proviso.core.rules.RuleType.DEADLINE;
+import static org.proviso.core.rules.RuleType.FLAG;
+import static org.proviso.core.rules.RuleType.NUMBER;
+import static org.proviso.core.rules.RuleType.TEXT;
+import static org.proviso.core.rules.RuleType.WORD;
+import static org.proviso.core.rules.RuleType.WORDS;
+
+import java.util.List;
+
+/** What a pack tells people without any answer turning on it: shown on the rules page, in letters, in the calendar. */
+public final class InformationRules {
+
+    private static final List<Rule> ALL = List.of(
+            rule(
+                    "provisional.exempt",
+                    FLAG,
+                    "whether the state is exempt from the federal duty to offer a provisional ballot"),
+            rule(
+                    "provisional.carries",
+                    WORD,
+                    "which contests a provisional ballot carries",
+                    "full_ballot",
+                    "federal_contests"),
+            rule(
+                    "places.model",
+                    WORD,
+                    "how voting places serve voters",
+                    "precincts",
+                    "vote_centers",
+                    "county_chooses",
+                    "all_by_mail"),
+            rule(
+                    "registration.same_day_ballot",
+                    WORD,
+                    "which ballot a voter gets who registers on the day",
+                    "regular",
+                    "provisional",
+                    "either"),
+            rule(
+                    "identification.accepts",
+                    WORDS,
+                    "what is accepted as identification",
+                    "photo_id",
+                    "document_with_name_and_address",
+                    "number_on_affidavit",
+                    "personal_acknowledgment"),
+            rule(
+                    "identification.declarations",
+                    WORDS,
+                    "which sworn declarations take the place of identification",
+                    "reasonable_impediment",
+                    "religious_objection",
+                    "indigence",
+                    "natural_disaster",
+                    "identity_affidavit"),
+            rule(
+                    "identification.declaration_confirmed_by",
+                    WORD,
+                    "what must bear out such a declaration",
+                    "nothing",
+                    "numbers",
+                    "signature",
+                    "proof_afterward"),
+            rule(
+                    "signature.compared_with",
+                    WORD,
+                    "which signatures on file it is compared with",
+                    "any_on_file",
+                    "newest_on_file",
+                    "registration_form"),
+            rule("signature.presumed_genuine", FLAG, "whether a signature is presumed to be the voter's"),
+            rule(
+                    "signature.standard",
+                    WORD,
+                    "how plainly a signature must differ",
+                    "not_stated",
+                    "preponderance",
+                    "clear_and_convincing",
+                    "obvious_differences",
+                    "beyond_reasonable_doubt"),
+            rule("mail.postmark", DEADLINE, "last postmark of a mail ballot"),
+            rule(
+                    "mail.voter_at_the_polls",
+                    WORD,
+                    "what a voter who was sent a mail ballot must do to vote in person",
+                    "surrender_it",
+                    "affirm",
+                    "surrender_or_affirm",
+                    "provisional_only"),
+            rule(
+                    "decider.first_body",
+                    WORD,
+                    "who looks first where two bodies decide",
+                    "official",
+                    "registrars",
+                    "bipartisan_team",
+                    "counting_board",
+                    "election_board"),
+            rule(
+                    "decider.second_body",
+                    WORD,
+                    "who decides after them",
+                    "official",
+                    "election_board",
+                    "canvassing_board",
+                    "county_commission",
+                    "court"),
+            rule("decider.vote_to_count", WORD, "the vote that counting needs", "one", "majority", "unanimous"),
+            rule("decider.of_different_parties", FLAG, "whether those who decide must be of different parties"),
+            rule(
+                    "gate.decision_after_all_others",
+                    FLAG,
+                    "whether none is decided until mail and in-person ballots are done"),
+            rule("decision.in_open_meeting", FLAG, "whether decisions are made in an open meeting"),
+            rule("decision.appeal_by", DEADLINE, "until when a decision may be appealed"),
+            rule("challenge.by", DEADLINE, "until when a provisional ballot may be challenged"),
+            rule("extended_hours.order_against_by", DEADLINE, "until when a court may order such ballots not counted"),
+            rule("certification.state_by", DEADLINE, "by when the state certifies"),
+            rule("sending_on.by", DEADLINE, "by when an envelope of another county's voter is sent on"),
+            rule(
+                    "sending_on.counts",
+                    WORD,
+                    "which contests count in the voter's own county",
+                    "full_ballot",
+                    "shared_contests",
+                    "statewide_contests"),
+            rule("notice.outcome", DEADLINE, "by when a voter is told the outcome"),
+            rule(
+                    "notice.outcome_to",
+                    WORD,
+                    "who is told the outcome without asking",
+                    "nobody",
+                    "rejected",
+                    "rejected_or_in_part",
+                    "everyone"),
+            rule(
+                    "notice.channels",
+                    WORDS,
+                    "by which ways notices go out",
+                    "letter",
+                    "email",
+                    "phone",
+                    "text_message",
+                    "website"),
+            rule("notice.at_polls", FLAG, "whether the voter gets written information when the ballot is cast"),
+            rule("notice.pending_number_by", DEADLINE, "by when the number of provisional ballots is published"),
+            rule("notice.meeting_hours_before", NUMBER, "how many hours before it a meeting is posted"),
+            rule(
+                    "access.free",
+                    FLAG,
+                    "whether a voter can find out free of charge whether the ballot counted and why not"),
+            rule(
+                    "access.ways",
+                    WORDS,
+                    "how a voter finds out",
+                    "website",
+                    "toll_free_line",
+                    "office_phone",
+                    "in_person",
+                    "letter"),
+            rule("access.from", DEADLINE, "from when a voter can find out"),
+            rule(
+                    "rejected.registers_the_voter",
+                    FLAG,
+                    "whether the envelope of a voter not registered serves as an application to register"),
+            rule("records.keep_months", NUMBER, "how many months after the election the papers are kept"),
+            rule("terms.provisional_ballot", TEXT, "what the state calls a provisional ballot"),
+            rule("terms.envelope", TEXT, "what the state calls its envelope"),
+            rule("terms.affirmation", TEXT, "what the state calls the affirmation"),
+            rule("terms.decider", TEXT, "what the state calls who decides"),
+            rule("terms.official", TEXT, "what the state calls the county's election official"),
+            rule("terms.canvass", TEXT, "what the state calls the canvass"),
+            rule("terms.county", TEXT, "what the state calls the county"));
+
+    private InformationRules() {}
+
+    static List<Rule> fixed() {
+        return ALL;
+    }
+
+    private static Rule rule(String key, RuleType type, String meaning, String... words) {
+        return new Rule(key, type, List.of(words), meaning, Rule.Use.TOLD);
+    }
+}

@@ -1,0 +1,102 @@
+package org.proviso.election;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Set;
+import org.proviso.core.Code;
+import org.proviso.core.CourtOrder;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The tables of court orders and the envelopes they name. */
+@Repository
+public class CourtOrderStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    CourtOrderStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /** Adds an order under the next number of its election; two at the same moment collide, and the later one fails. */
+    public int insert(String id, CourtOrder order) {
+        int number = jdbc.sql("select coalesce(max(order_no), 0) + 1 from court_order where election_id = ?")
+                .param(id)
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
+                            until_at, recorded_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .param(id)
+                .param(number)
+                .param(order.kind().code())
+                .param(order.court())
+                .param(order.date())
+                .param(order.scope())
+                .param(order.standing().code())
+                .param(order.until())
+                .param(OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                .update();
+        for (String envelope : order.envelopeNos()) {
+            jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
+                    .params(id, number, envelope)
+                    .update();
+        }
+        return number;
+    }
+
+    public void changeStanding(String id, int number, int version, CourtOrder.Status standing) {
+        int changed = jdbc.sql("""
+                        update court_order set standing = ?, version = version + 1
+                        where election_id = ? and order_no = ? and version = ?""").params(standing.code(), id, number, version).update();
+        if (changed == 0) {
+            throw new OptimisticLockingFailureException(
+                    "Order " + number + " was changed by somebody else since you opened it, or is not there.");
+        }
+    }
+
+    public List<RecordedCourtOrder> all(String id) {
+        return jdbc.sql("select * from court_order where election_id = ? order by order_no")
+                .param(id)
+                .query(this::order)
+                .list();
+    }
+
+    public RecordedCourtOrder find(String id, int number) {
+        return jdbc.sql("select * from court_order where election_id = ? and order_no = ?")
+                .params(id, number)
+                .query(this::order)
+                .single();
+    }
+
+    private RecordedCourtOrder order(ResultSet row, int place) throws SQLException {
+        int number = row.getInt("order_no");
+        CourtOrder order = new CourtOrder(
+                Code.find(CourtOrder.Kind.class, row.getString("kind")).orElseThrow(),
+                row.getString("court"),
+                row.getObject("ordered_on", LocalDate.class),
+                row.getString("scope"),
+                Code.find(CourtOrder.Status.class, row.getString("standing")).orElseThrow(),
+                row.getObject("until_at", LocalDateTime.class),
+                envelopesOf(row.getString("election_id"), number));
+        return new RecordedCourtOrder(number, row.getInt("version"), order);
+    }
+
+    private Set<String> envelopesOf(String id, int order) {
+        return Set.copyOf(
+                jdbc.sql("select envelope_no from court_order_envelope where election_id = ? and order_no = ?")
+                        .params(id, order)
+                        .query(String.class)
+                        .list());
+    }
+}

@@ -1,0 +1,87 @@
+package org.proviso.intake.desk;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.ResolvedRule;
+import org.proviso.core.rules.Rule;
+import org.proviso.election.ElectionService;
+import org.proviso.election.RulesService;
+import org.proviso.intake.IntakeService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What is read where a voter brings something: whose envelope it is, what came before, and until when it is in time. */
+@Service
+@Transactional(readOnly = true)
+public class CureLookupService {
+
+    private static final DateTimeFormatter MOMENT =
+            DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy, h:mm a", Locale.US);
+
+    private final FoundEnvelopeStore envelopes;
+    private final IntakeService intake;
+    private final ElectionService elections;
+    private final RulesService rules;
+    private final AccessService access;
+
+    CureLookupService(
+            FoundEnvelopeStore envelopes,
+            IntakeService intake,
+            ElectionService elections,
+            RulesService rules,
+            AccessService access) {
+        this.envelopes = envelopes;
+        this.intake = intake;
+        this.elections = elections;
+        this.rules = rules;
+        this.access = access;
+    }
+
+    /** The envelopes of that number or receipt, or whose voter's last name begins so. */
+    public List<FoundEnvelope> find(String electionId, String sought, int limit) {
+        access.demand(Permission.RECORD_CURE_EVIDENCE);
+        return envelopes.find(electionId, sought, limit);
+    }
+
+    /** What came in before, a sentence each. */
+    public List<String> brought(String electionId, String envelopeNo) {
+        access.demand(Permission.RECORD_CURE_EVIDENCE);
+        return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
+                .map(one -> "To " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": " + one.words())
+                .toList();
+    }
+
+    /** Until when it is in time, and whether this stamp is. */
+    public String inTime(String electionId, Ask ask, @Nullable LocalDateTime stamp) {
+        DeadlineBook book = rules.book(electionId);
+        ResolvedRule given = book.pack().of(Rule.cure(ask));
+        Optional<Deadline> deadline = book.cure(ask, null);
+        if (deadline.isEmpty()) {
+            return given.isKnown()
+                    ? "In time until: " + given.value().inWords() + " ("
+                            + given.reference().words() + ")."
+                    : "The rules do not say until when this is in time: ask counsel.";
+        }
+        String until = "In time until " + words(deadline.get().lastMoment()) + " ("
+                + given.reference().words() + ").";
+        if (stamp == null) {
+            return until;
+        }
+        return deadline.get().hasPassed(stamp)
+                ? "This stamp is too late. " + until.replaceFirst("In time", "It was in time")
+                : "This stamp is in time. " + until;
+    }
+
+    private static String words(LocalDateTime moment) {
+        return MOMENT.format(moment).replace("AM", "am").replace("PM", "pm");
+    }
+}

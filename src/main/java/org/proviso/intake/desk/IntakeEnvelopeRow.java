@@ -1,0 +1,30 @@
+package org.proviso.intake.desk;
+
+import java.time.LocalDateTime;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An envelope in the list of intake. {@code waits} says that something of it is not yet keyed; {@code keyings} how often
+ * it was keyed whole, by the files it came with or by hand; {@code differing} in how many boxes a second keying that
+ * nobody settled yet reads otherwise.
+ */
+public record IntakeEnvelopeRow(
+        String envelopeNo,
+        String receiptNo,
+        String votingLocation,
+        @Nullable LocalDateTime receivedAt,
+        boolean waits,
+        int keyings,
+        int differing) {
+
+    /** How far its keying is, in words. */
+    public String keyed() {
+        if (waits) {
+            return "not keyed";
+        }
+        if (differing > 0) {
+            return "two keyings differ in " + differing + (differing == 1 ? " box" : " boxes");
+        }
+        return keyings < 2 ? "keyed once" : "keyed twice";
+    }
+}

@@ -1,0 +1,44 @@
+package org.proviso.intake.desk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.intake.RecordedTransmittal;
+import org.proviso.intake.TransmittalService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What the voting locations sent back beside what is here. */
+@Service
+public class LocationReturnService {
+
+    private final TransmittalService transmittals;
+    private final EnvelopeListStore envelopes;
+
+    LocationReturnService(TransmittalService transmittals, EnvelopeListStore envelopes) {
+        this.transmittals = transmittals;
+        this.envelopes = envelopes;
+    }
+
+    /** Every voting location, those that do not add up first; envelopes that came by mail have none. */
+    @Transactional(readOnly = true)
+    public List<LocationReturn> all(String electionId) {
+        Map<String, List<RecordedTransmittal>> byLocation = new LinkedHashMap<>();
+        transmittals
+                .all(electionId)
+                .forEach(one -> byLocation
+                        .computeIfAbsent(one.transmittal().votingLocation(), any -> new ArrayList<>())
+                        .add(one));
+        Map<String, Integer> here = envelopes.hereByLocation(electionId);
+        here.keySet().stream()
+                .filter(place -> !place.isEmpty())
+                .forEach(place -> byLocation.computeIfAbsent(place, any -> List.of()));
+        return byLocation.entrySet().stream()
+                .map(one -> new LocationReturn(
+                        one.getKey(), List.copyOf(one.getValue()), here.getOrDefault(one.getKey(), 0)))
+                .sorted(Comparator.comparing(LocationReturn::addsUp))
+                .toList();
+    }
+}

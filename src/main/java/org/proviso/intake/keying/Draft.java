@@ -1,6 +1,0 @@
-package org.proviso.intake.keying;
-
-import java.util.Map;
-
-/** What one person typed of an envelope and saved; finished once it was handed in. The version goes with the next save. */
-public record Draft(String envelopeNo, Map<String, String> boxes, boolean finished, int version) {}

@@ -1,0 +1,138 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.intake.IntakeRefusedException;
+import org.proviso.intake.keying.FinishKeying;
+import org.proviso.intake.keying.KeyingDraft;
+import org.proviso.intake.keying.KeyingResult;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.intake.keying.SaveKeyingDraft;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.WorkingElection;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** The form of one envelope with the own draft behind it: saved while it is typed, handed in at the end. */
+final class KeyingDraftForm extends Div {
+
+    private final transient KeyingService keying;
+    private final transient WorkingElection workplace;
+    private final String envelopeNo;
+    private final Runnable done;
+    private final KeyingForm form = new KeyingForm(this::save);
+    private final Span saved = new Span();
+    private final ActButton finish = new ActButton("Finish").first().does(this::finish);
+    private int version;
+    private boolean handedIn;
+    private @Nullable KeyingDifferences differences;
+    private @Nullable Integer resolves;
+
+    KeyingDraftForm(KeyingService keying, WorkingElection workplace, String envelopeNo, Runnable done) {
+        this.keying = keying;
+        this.workplace = workplace;
+        this.envelopeNo = envelopeNo;
+        this.done = done;
+        addClassName("desk");
+        saved.addClassNames("soft", "small", "saved");
+        finish.getElement().setAttribute("data-finish", true);
+        add(form);
+    }
+
+    Span saved() {
+        return saved;
+    }
+
+    ActButton finishing() {
+        return finish;
+    }
+
+    /** Shows the own draft where there is one. */
+    void open() {
+        Optional<KeyingDraft> draft = keying.draft(workplace.electionId(), envelopeNo);
+        draft.ifPresent(found -> {
+            version = found.version();
+            handedIn = found.finished();
+            form.fill(found.boxes());
+            saved.setText("Your draft, as you left it");
+        });
+        if (handedIn) {
+            saved.setText("You handed this one in. A second keying is somebody else's.");
+            finish.setEnabled(false);
+        }
+        form.focusFirst();
+    }
+
+    private void save() {
+        if (handedIn) {
+            return;
+        }
+        try {
+            keep();
+        } catch (OptimisticLockingFailureException | IntakeRefusedException e) {
+            MessageLine.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void keep() {
+        version = keying.saveDraft(new SaveKeyingDraft(workplace.electionId(), envelopeNo, version, form.boxes()));
+        saved.setText("Saved " + UsDates.hour(workplace.now().toLocalTime()));
+    }
+
+    private void finish() {
+        Map<String, String> boxes = form.boxes();
+        if (differences != null) {
+            if (!differences.isSettled()) {
+                MessageLine.refused("Choose what the paper says in each box that differs.");
+                differences.focus();
+                return;
+            }
+            differences.into(boxes);
+            form.fill(boxes);
+        }
+        KeyingFormReader read = new KeyingFormReader(boxes, workplace.now().toLocalDate());
+        form.problems(read.problems());
+        if (!read.problems().isEmpty()) {
+            MessageLine.refused("Not handed in: " + count(read.problems().size()) + " to look at again.");
+            return;
+        }
+        handIn(read);
+    }
+
+    private static String count(int boxes) {
+        return boxes == 1 ? "one box" : boxes + " boxes";
+    }
+
+    private void handIn(KeyingFormReader read) {
+        try {
+            keep();
+            KeyingResult outcome = keying.handIn(new FinishKeying(
+                    workplace.electionId(), envelopeNo, version, read.affirmation(), read.seen(), resolves));
+            if (outcome instanceof KeyingResult.KeyedTwice twice) {
+                settle(twice);
+            } else {
+                handedIn = true;
+                done.run();
+            }
+        } catch (OptimisticLockingFailureException | IntakeRefusedException e) {
+            MessageLine.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void settle(KeyingResult.KeyedTwice twice) {
+        resolves = twice.version();
+        if (differences != null) {
+            remove(differences);
+        }
+        differences = new KeyingDifferences(twice.differences());
+        addComponentAsFirst(differences);
+        finish.setText("Settle and finish");
+        MessageLine.refused(
+                "Keyed before, and " + count(twice.differences().size()) + " read otherwise. Nothing was changed.");
+        differences.focus();
+    }
+}

@@ -1,0 +1,97 @@
+package org.proviso.intake.ui;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.proviso.core.Envelope.FieldState;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.Choice;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
+
+/**
+ * One typed box of the keying form. Of those whose state is kept, a lone {@code -} marks the box left blank, {@code ?}
+ * illegible, {@code !} refused; the list behind it says the same.
+ */
+final class KeyingField {
+
+    private static final Map<String, FieldState> MARKS =
+            Map.of("-", FieldState.LEFT_BLANK, "?", FieldState.ILLEGIBLE, "!", FieldState.REFUSED);
+
+    private final KeyingBox box;
+    private final TypedField field;
+    private final Choice state;
+
+    KeyingField(KeyingBox box, Runnable changed) {
+        this.box = box;
+        field = new TypedField(box.code(), box.label()).like(box.example());
+        state = states(box.label());
+        if (box.field().isPresent()) {
+            field.beside(state);
+        }
+        field.onTyped(text -> {
+            marked(text);
+            changed.run();
+        });
+        field.onLeave(this::tidy);
+        state.onChosen(code -> changed.run());
+    }
+
+    /** The list that says why a box holds nothing. */
+    static Choice states(String label) {
+        Map<String, String> words = new LinkedHashMap<>();
+        words.put("keyed", "keyed");
+        words.put("left_blank", "blank -");
+        words.put("illegible", "illegible ?");
+        words.put("refused", "refused !");
+        Choice state = new Choice(words);
+        state.addClassName("state");
+        state.getElement().setAttribute("data-aside", true);
+        state.getElement().setAttribute("aria-label", "State of " + label);
+        return state;
+    }
+
+    TypedField field() {
+        return field;
+    }
+
+    private void marked(String text) {
+        FieldState mark = MARKS.get(text);
+        if (box.field().isEmpty()) {
+            return;
+        }
+        if (mark != null) {
+            field.text("");
+            state.setValue(mark.code());
+        } else if (!text.isEmpty() && !state.getValue().equals(FieldState.ILLEGIBLE.code())) {
+            state.setValue(FieldState.KEYED.code());
+        }
+    }
+
+    /** Shows a day as days are shown, and says at once where it is none. */
+    private void tidy() {
+        if (!box.isDate() || field.text().isEmpty()) {
+            field.problem("");
+            return;
+        }
+        TypedDates.day(field.text())
+                .ifPresentOrElse(
+                        day -> {
+                            field.text(UsDates.digits(day));
+                            field.problem("");
+                        },
+                        () -> field.problem(TypedDates.LIKE_A_DAY));
+    }
+
+    void into(Map<String, String> boxes) {
+        boxes.put(box.code(), field.text());
+        if (box.field().isPresent()) {
+            boxes.put(box.code() + KeyingFormReader.STATE, state.getValue());
+        }
+    }
+
+    void from(Map<String, String> boxes) {
+        String text = boxes.getOrDefault(box.code(), "");
+        field.text(box.isDate() ? TypedDates.day(text).map(UsDates::digits).orElse(text) : text);
+        state.setValue(boxes.getOrDefault(box.code() + KeyingFormReader.STATE, FieldState.KEYED.code()));
+    }
+}

@@ -1,0 +1,84 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.proviso.ui.field.ChoiceField;
+
+/** The boxes of an envelope in the order of its paper, in two columns. Enter goes on to the next box. */
+final class KeyingForm extends Div {
+
+    private final Map<KeyingBox, KeyingField> typed = new EnumMap<>(KeyingBox.class);
+    private final Map<KeyingChoice, ChoiceField> chosen = new EnumMap<>(KeyingChoice.class);
+    private final VoterStatements statements;
+
+    KeyingForm(Runnable changed) {
+        addClassName("keying");
+        getElement().setAttribute("data-typing", "go-on");
+        statements = new VoterStatements(changed);
+        for (KeyingBox box : KeyingBox.values()) {
+            typed.put(box, new KeyingField(box, changed));
+        }
+        for (KeyingChoice choice : KeyingChoice.values()) {
+            chosen.put(
+                    choice,
+                    new ChoiceField(choice.code(), choice.label(), choice.choices()).onChosen(code -> changed.run()));
+        }
+        add(voter(), rest());
+    }
+
+    private Div voter() {
+        Div column = new Div(new H2("The voter wrote"));
+        for (KeyingBox box : KeyingBox.values()) {
+            if (box.compareTo(KeyingBox.DRIVERS_LICENSE) < 0) {
+                column.add(typed.get(box).field());
+            }
+        }
+        return column;
+    }
+
+    private Div rest() {
+        Div column = new Div(new H2("The voter wrote, further down"));
+        for (KeyingBox box : KeyingBox.values()) {
+            if (box.compareTo(KeyingBox.DRIVERS_LICENSE) >= 0 && box != KeyingBox.OFFICIAL_NOTE) {
+                column.add(typed.get(box).field());
+            }
+        }
+        column.add(statements, new H2("At the table, and the envelope"));
+        chosen.values().forEach(column::add);
+        column.add(typed.get(KeyingBox.OFFICIAL_NOTE).field());
+        return column;
+    }
+
+    /** What stands in every box, right or not. */
+    Map<String, String> boxes() {
+        Map<String, String> boxes = new LinkedHashMap<>();
+        typed.values().forEach(box -> box.into(boxes));
+        chosen.forEach((choice, field) -> boxes.put(choice.code(), field.code()));
+        statements.into(boxes);
+        return boxes;
+    }
+
+    void fill(Map<String, String> boxes) {
+        typed.values().forEach(box -> box.from(boxes));
+        chosen.forEach((choice, field) -> field.code(boxes.getOrDefault(
+                choice.code(), choice.choices().keySet().iterator().next())));
+        statements.from(boxes);
+    }
+
+    /** Says beside each box what is wrong, and leads the keyboard to the first. */
+    void problems(Map<String, String> problems) {
+        typed.forEach((box, field) -> field.field().problem(problems.getOrDefault(box.code(), "")));
+        statements.problem(problems.getOrDefault(KeyingFormReader.STATEMENTS, ""));
+        typed.entrySet().stream()
+                .filter(one -> problems.containsKey(one.getKey().code()))
+                .findFirst()
+                .ifPresent(one -> one.getValue().field().focus());
+    }
+
+    void focusFirst() {
+        typed.get(KeyingBox.LAST_NAME).field().focus();
+    }
+}

@@ -1,0 +1,151 @@
+package org.proviso.intake.ui;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.Code;
+import org.proviso.core.Envelope.Condition;
+import org.proviso.core.Envelope.Field;
+import org.proviso.core.Envelope.FieldState;
+import org.proviso.core.Envelope.VoterSignature;
+import org.proviso.core.YesNo;
+import org.proviso.intake.keying.KeyedAddress;
+import org.proviso.intake.keying.KeyedAffirmation;
+import org.proviso.intake.keying.KeyedHandling;
+import org.proviso.ui.field.TypedDates;
+
+/** Reads what stands in the boxes of the keying form, or says beside which box what is wrong. */
+final class KeyingFormReader {
+
+    static final String STATEMENTS = "statements_ticked";
+    static final String STATE = "_state";
+
+    private final Map<String, String> boxes;
+    private final LocalDate today;
+    private final Map<String, String> problems = new LinkedHashMap<>();
+
+    KeyingFormReader(Map<String, String> boxes, LocalDate today) {
+        this.boxes = boxes;
+        this.today = today;
+        for (KeyingBox box : KeyingBox.values()) {
+            check(box);
+        }
+        if (text(STATEMENTS).isEmpty() && state(Field.STATEMENTS_TICKED) == FieldState.KEYED) {
+            problems.put(STATEMENTS, "Tick what is ticked, or say that it was left blank.");
+        }
+    }
+
+    /** What is wrong, by box. */
+    Map<String, String> problems() {
+        return problems;
+    }
+
+    private void check(KeyingBox box) {
+        String text = text(box.code());
+        if (text.isEmpty()) {
+            boolean unexplained = box.field()
+                    .filter(field -> state(field) == FieldState.KEYED)
+                    .isPresent();
+            if (unexplained) {
+                problems.put(box.code(), "Empty: key it, or mark it blank, illegible or refused.");
+            }
+        } else if (text.length() > box.most()) {
+            problems.put(box.code(), "At most " + box.most() + " characters.");
+        } else if (box.isDate()) {
+            checkDate(box, text);
+        } else if (box == KeyingBox.ID_LAST4 && !text.matches("[0-9A-Za-z]{0,10}")) {
+            problems.put(box.code(), "Digits and letters only.");
+        }
+    }
+
+    private void checkDate(KeyingBox box, String text) {
+        Optional<LocalDate> day = TypedDates.day(text);
+        if (day.isEmpty()) {
+            problems.put(box.code(), TypedDates.LIKE_A_DAY);
+        } else if (day.get().isAfter(today)) {
+            problems.put(box.code(), "This day is still to come.");
+        }
+    }
+
+    KeyedAffirmation affirmation() {
+        return new KeyedAffirmation(
+                text("last_name"),
+                text("first_name"),
+                text("middle_name"),
+                text("suffix"),
+                text("former_name"),
+                day("date_of_birth"),
+                new KeyedAddress(text("residence_address_line"), text("unit"), text("city"), text("zip")),
+                new KeyedAddress(
+                        text("former_address_line"), text("former_unit"), text("former_city"), text("former_zip")),
+                day("moved_on"),
+                text("mail_address_line"),
+                text("id_last4"),
+                text("drivers_license"),
+                text("phone"),
+                text("email"),
+                text("language"),
+                text("party"),
+                statements(),
+                states());
+    }
+
+    KeyedHandling seen() {
+        return new KeyedHandling(
+                yesNo("id_shown"),
+                text("id_kind"),
+                text("declaration"),
+                yesNo("mail_ballot_surrendered"),
+                yesNo("sent_here_by_official"),
+                text("official_note"),
+                Code.find(VoterSignature.class, text("voter_signed")).orElse(VoterSignature.UNKNOWN),
+                yesNo("mark_witness"),
+                yesNo("official_signed"),
+                Code.find(Condition.class, text("envelope_condition")).orElse(Condition.UNKNOWN));
+    }
+
+    private Set<String> statements() {
+        Set<String> ticked = new LinkedHashSet<>();
+        for (String code : text(STATEMENTS).split(";")) {
+            if (!code.isBlank()) {
+                ticked.add(code);
+            }
+        }
+        return ticked;
+    }
+
+    private Map<Field, FieldState> states() {
+        Map<Field, FieldState> states = new EnumMap<>(Field.class);
+        for (Field field : Field.values()) {
+            if (state(field) != FieldState.KEYED) {
+                states.put(field, state(field));
+            }
+        }
+        return states;
+    }
+
+    private FieldState state(Field field) {
+        return Code.find(FieldState.class, text(field.code() + STATE)).orElse(FieldState.KEYED);
+    }
+
+    private String text(String box) {
+        return boxes.getOrDefault(box, "").strip();
+    }
+
+    private @Nullable LocalDate day(String box) {
+        return TypedDates.day(text(box)).orElse(null);
+    }
+
+    private YesNo yesNo(String box) {
+        return switch (text(box)) {
+            case "yes" -> YesNo.YES;
+            case "no" -> YesNo.NO;
+            default -> YesNo.UNKNOWN;
+        };
+    }
+}

@@ -1,0 +1,115 @@
+package org.proviso.intake.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.Optional;
+import org.proviso.core.Envelope;
+import org.proviso.intake.ImageService;
+import org.proviso.intake.IntakeService;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.NextEnvelopeService;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.ui.LabeledValues;
+import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.WorkingElection;
+
+/** Keying one envelope from its paper, a first time or, by somebody else, a second; then comes the next. */
+@Route(value = "intake/key", layout = OfficeFrame.class)
+@PageTitle("Key an envelope · Proviso")
+@PermitAll
+public final class KeyingView extends Composite<Div> implements HasUrlParameter<String> {
+
+    private final transient KeyingService keying;
+    private final transient IntakeService intake;
+    private final transient EnvelopeListService lists;
+    private final transient NextEnvelopeService next;
+    private final transient ImageService images;
+    private final transient WorkingElection workplace;
+
+    KeyingView(
+            KeyingService keying,
+            IntakeService intake,
+            EnvelopeListService lists,
+            NextEnvelopeService next,
+            ImageService images,
+            WorkingElection workplace) {
+        this.keying = keying;
+        this.intake = intake;
+        this.lists = lists;
+        this.next = next;
+        this.images = images;
+        this.workplace = workplace;
+        getContent().addClassNames("sheet", "intake");
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, String envelopeNo) {
+        String election = workplace.electionId();
+        boolean first = lists.line(election, envelopeNo)
+                .orElseThrow(() -> new NotFoundException("The office has no envelope \"" + envelopeNo + "\"."))
+                .waits();
+        Envelope envelope = intake.envelope(election, envelopeNo).orElseThrow();
+        KeyingDraftForm desk = new KeyingDraftForm(keying, workplace, envelopeNo, () -> goOn(envelopeNo, first));
+        Div side = new Div();
+        side.addClassName("side");
+        beside(side, election, envelope);
+        Div bench = new Div(desk, side);
+        bench.addClassName("bench");
+        getContent().removeAll();
+        getContent()
+                .add(
+                        new PageHead("Key " + envelopeNo, lead(first))
+                                .beside(desk.saved(), Links.link("To the list", "intake"), desk.finishing()),
+                        bench);
+        desk.open();
+    }
+
+    private void beside(Div side, String election, Envelope envelope) {
+        String number = envelope.envelopeNo();
+        side.removeAll();
+        side.add(facts(envelope), new SignaturePicture(images.whileKeying(election, number), (name, content) -> {
+            images.keepScan(election, number, name, content);
+            MessageLine.done("The scan of " + number + " is kept.");
+            beside(side, election, envelope);
+        }));
+    }
+
+    private static String lead(boolean first) {
+        String keys = "Enter goes on, Ctrl+Enter finishes. Type - for left blank, ? for illegible, ! for refused.";
+        return first ? keys : "Second keying: key it as if nobody had. " + keys;
+    }
+
+    private static LabeledValues facts(Envelope envelope) {
+        Envelope.Cast cast = envelope.cast();
+        return new LabeledValues()
+                .number("Receipt", envelope.receiptNo())
+                .add("Cast at", cast.votingLocation().isEmpty() ? "not at a voting location" : cast.votingLocation())
+                .add("When", UsDates.moment(cast.at()))
+                .number("Style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
+    }
+
+    private void goOn(String envelopeNo, boolean first) {
+        String election = workplace.electionId();
+        Optional<String> following = first ? next.first(election) : next.second(election);
+        following.ifPresentOrElse(
+                number -> {
+                    UI.getCurrent().navigate(KeyingView.class, number);
+                    MessageLine.done(envelopeNo + " is keyed. Next: " + number + ".");
+                },
+                () -> {
+                    UI.getCurrent().navigate("intake");
+                    MessageLine.done(envelopeNo + " is keyed. Nothing else waits for you to key.");
+                });
+    }
+}

@@ -1,0 +1,77 @@
+package org.proviso.notices;
+
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.election.ElectionService;
+import org.proviso.intake.IntakeService;
+import org.proviso.review.Decision;
+import org.proviso.review.decide.DecisionService;
+import org.springframework.stereotype.Component;
+
+/** Whether a notice can have gone out at the moment that somebody logs. */
+@Component
+class NoticeLogChecks {
+
+    private final ElectionService elections;
+    private final IntakeService intake;
+    private final DecisionService decisions;
+    private final CountyClock clock;
+
+    NoticeLogChecks(ElectionService elections, IntakeService intake, DecisionService decisions, CountyClock clock) {
+        this.elections = elections;
+        this.intake = intake;
+        this.decisions = decisions;
+        this.clock = clock;
+    }
+
+    Optional<Refusal> sent(Notice notice, LocalDateTime sentAt) {
+        return later(notice, sentAt)
+                .or(() -> notice.kind() == NoticeKind.ASK ? ask(notice, sentAt) : outcome(notice, sentAt));
+    }
+
+    Optional<Refusal> cameBack(Notice notice, NoticeAttempt attempt, LocalDateTime at) {
+        if (attempt.cameBackAt() != null) {
+            return no("This one is logged as come back already.");
+        }
+        return at.isBefore(attempt.sentAt()) ? no("It cannot come back before it was sent.") : later(notice, at);
+    }
+
+    private Optional<Refusal> later(Notice notice, LocalDateTime moment) {
+        LocalDateTime now = clock.now(notice.key().electionId());
+        return moment.isAfter(now)
+                ? no(DateWords.moment(moment) + " is later than now, " + DateWords.moment(now) + ".")
+                : Optional.empty();
+    }
+
+    /** A poll worker may tell the voter at the table, before the office found anything; never before the ballot was cast. */
+    private Optional<Refusal> ask(Notice notice, LocalDateTime sentAt) {
+        String electionId = notice.key().electionId();
+        if (elections.isClosed(electionId)) {
+            return Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
+        }
+        return intake.envelope(electionId, notice.key().envelopeNo())
+                .map(envelope -> envelope.cast().at())
+                .filter(sentAt::isBefore)
+                .flatMap(cast -> no("The ballot was cast only at " + DateWords.moment(cast) + "."));
+    }
+
+    private Optional<Refusal> outcome(Notice notice, LocalDateTime sentAt) {
+        Optional<Decision> decision = decisions.standing(notice.key()).filter(notice::isOf);
+        if (decision.isEmpty()) {
+            return no("The decision was set aside: its letter is not to go out.");
+        }
+        LocalDateTime decided =
+                clock.at(notice.key().electionId(), decision.get().decidedAt());
+        return sentAt.isBefore(decided.truncatedTo(ChronoUnit.MINUTES))
+                ? no("It was decided only at " + DateWords.moment(decided) + ".")
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> no(String words) {
+        return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, words));
+    }
+}

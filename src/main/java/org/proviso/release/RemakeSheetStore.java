@@ -1,0 +1,99 @@
+package org.proviso.release;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of remake sheets. */
+@Repository
+class RemakeSheetStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    RemakeSheetStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    void insert(RemakeSheet sheet) {
+        jdbc.sql("""
+                        insert into remake_sheet (election_id, batch_no, sheet_no, style_cast, style_right, contests,
+                            ballots, version)
+                        values (?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(
+                        sheet.electionId(),
+                        sheet.batchNo(),
+                        sheet.number(),
+                        sheet.styleCast(),
+                        sheet.styleRight(),
+                        String.join(";", sheet.contests()),
+                        sheet.ballots())
+                .update();
+    }
+
+    List<RemakeSheet> of(String electionId, int batchNo) {
+        return jdbc.sql("select * from remake_sheet where election_id = ? and batch_no = ? order by sheet_no")
+                .params(electionId, batchNo)
+                .query(RemakeSheetStore::row)
+                .list();
+    }
+
+    Optional<RemakeSheet> find(String electionId, int batchNo, int number) {
+        return of(electionId, batchNo).stream()
+                .filter(sheet -> sheet.number() == number)
+                .findFirst();
+    }
+
+    void begin(RemakeSheet sheet, String by) {
+        changed(jdbc.sql("""
+                        update remake_sheet set first_copier = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and sheet_no = ? and version = ?""")
+                .params(by, sheet.electionId(), sheet.batchNo(), sheet.number(), sheet.version())
+                .update());
+    }
+
+    void remade(RemakeSheet sheet, String by) {
+        changed(jdbc.sql("""
+                        update remake_sheet set second_copier = ?, remade_at = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and sheet_no = ? and version = ?""")
+                .params(
+                        by,
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
+                        sheet.electionId(),
+                        sheet.batchNo(),
+                        sheet.number(),
+                        sheet.version())
+                .update());
+    }
+
+    private static void changed(int rows) {
+        if (rows == 0) {
+            throw new OptimisticLockingFailureException("The sheet was changed meanwhile.");
+        }
+    }
+
+    private static RemakeSheet row(ResultSet row, int number) throws SQLException {
+        return new RemakeSheet(
+                row.getString("election_id"),
+                row.getInt("batch_no"),
+                row.getInt("sheet_no"),
+                row.getString("style_cast"),
+                row.getString("style_right"),
+                new LinkedHashSet<>(Arrays.asList(row.getString("contests").split(";"))),
+                row.getInt("ballots"),
+                row.getString("first_copier"),
+                row.getString("second_copier"),
+                BatchStore.instant(row, "remade_at"),
+                row.getInt("version"));
+    }
+}

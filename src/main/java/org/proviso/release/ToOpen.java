@@ -1,7 +1,0 @@
-package org.proviso.release;
-
-import org.proviso.review.CaseKey;
-import org.proviso.review.Decision;
-
-/** An envelope decided to count, in full or in part, that no batch has yet. */
-public record ToOpen(CaseKey key, Decision decision) {}

@@ -1,0 +1,135 @@
+package org.proviso.review;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.proviso.access.OfficeUser;
+import org.proviso.core.Election;
+import org.proviso.core.chain.Salt;
+import org.proviso.core.deciding.Refusal;
+import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.deciding.RuleChecks;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rules;
+import org.proviso.election.ElectionService;
+import org.proviso.election.RulesService;
+import org.proviso.intake.IntakeService;
+import org.proviso.ledger.Actor;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.stereotype.Component;
+
+/**
+ * What every act on a case does first and last: the case is locked in the version it was seen in, and the act is
+ * recorded in the ledger, whose head is locked after all cases.
+ */
+@Component
+public class CaseActSteps {
+
+    private final CaseStore cases;
+    private final ElectionService elections;
+    private final RulesService rules;
+    private final IntakeService intake;
+    private final LedgerService ledger;
+    private final Clock clock;
+
+    CaseActSteps(
+            CaseStore cases,
+            ElectionService elections,
+            RulesService rules,
+            IntakeService intake,
+            LedgerService ledger,
+            Clock clock) {
+        this.cases = cases;
+        this.elections = elections;
+        this.rules = rules;
+        this.intake = intake;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** The case, locked; an act on another version than the one there now is refused with what it is now. */
+    public EnvelopeCase lock(CaseKey key, int version) {
+        EnvelopeCase one = lock(key);
+        if (one.version() != version) {
+            throw new OptimisticLockingFailureException("The case " + key.envelopeNo()
+                    + " was changed since you saw it: it is now " + one.state().spoken()
+                    + (one.takenBy() == null ? "." : ", with " + one.takenBy() + "."));
+        }
+        return one;
+    }
+
+    /** The case, locked in the version it was seen in, together with others, all in the order of their keys. */
+    public EnvelopeCase lockWith(CaseKey key, int version, Collection<CaseKey> others) {
+        SortedSet<CaseKey> together = new TreeSet<>(others);
+        together.add(key);
+        for (CaseKey other : together.headSet(key)) {
+            lock(other);
+        }
+        EnvelopeCase one = lock(key, version);
+        for (CaseKey other : together.tailSet(key)) {
+            lock(other);
+        }
+        return one;
+    }
+
+    /** The case as it is, locked. */
+    public EnvelopeCase lock(CaseKey key) {
+        return cases.lock(key)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The election " + key.electionId() + " has no case of an envelope " + key.envelopeNo() + "."));
+    }
+
+    /** Nothing about a case changes once the election is closed. */
+    public Optional<Refusal> closed(CaseKey key) {
+        return elections.isClosed(key.electionId())
+                ? Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."))
+                : Optional.empty();
+    }
+
+    /** Whoever works on a case has taken it. */
+    public Optional<Refusal> notWith(EnvelopeCase one, OfficeUser user) {
+        return one.isWith(user.userName())
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Take the case first: it is not with you."));
+    }
+
+    /** No envelope is reviewed before the law lets it be. */
+    Optional<Refusal> reviewGate(CaseKey key) {
+        return RuleChecks.gate(book(key.electionId()), Rules.GATE_REVIEW, now(key.electionId()));
+    }
+
+    public DeadlineBook book(String electionId) {
+        return rules.book(electionId);
+    }
+
+    /** The office's time, on the county's clock. */
+    public LocalDateTime now(String electionId) {
+        return LocalDateTime.ofInstant(clock.instant(), elections.zone(electionId))
+                .truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    public Election election(String electionId) {
+        return elections
+                .find(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
+    }
+
+    /** Records an act on a case; nothing is locked after this. */
+    public void record(CaseKey key, Actor actor, String act, Map<String, Object> payload) {
+        ledger.record(LedgerChain.of(key.electionId()), actor, act, key.envelopeNo(), payload);
+    }
+
+    /** What the ledger shows of a text that only the office may read. */
+    public String hidden(CaseKey key, String text) {
+        return intake.salt(key.electionId(), key.envelopeNo())
+                .map(salt -> salt.hash(text))
+                .orElseGet(() -> new Salt("").hash(""));
+    }
+}

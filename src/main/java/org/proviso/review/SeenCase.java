@@ -1,4 +1,0 @@
-package org.proviso.review;
-
-/** A case in the version in which a person saw it. */
-public record SeenCase(CaseKey key, int version) {}

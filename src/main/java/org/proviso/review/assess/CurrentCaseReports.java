@@ -1,0 +1,78 @@
+package org.proviso.review.assess;
+
+import java.time.LocalDateTime;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.proviso.core.adjudication.Adjudicator;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.adjudication.finding.Records;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.intake.IntakeService;
+import org.proviso.review.CaseActSteps;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStore;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.facts.CaseRecordsService;
+import org.proviso.review.facts.LinkStore;
+import org.springframework.stereotype.Component;
+
+/** The cases of an election as some rules see them now; nothing is written, and nothing is locked. */
+@Component
+class CurrentCaseReports {
+
+    private static final Set<CaseState> OVER =
+            EnumSet.of(CaseState.RECEIVED, CaseState.DECIDED, CaseState.RELEASED, CaseState.SENT_ON, CaseState.ENDED);
+
+    private final CaseStore cases;
+    private final CaseRecordsService records;
+    private final LinkStore links;
+    private final IntakeService intake;
+    private final CaseActSteps desk;
+
+    CurrentCaseReports(
+            CaseStore cases, CaseRecordsService records, LinkStore links, IntakeService intake, CaseActSteps desk) {
+        this.cases = cases;
+        this.records = records;
+        this.links = links;
+        this.intake = intake;
+        this.desk = desk;
+    }
+
+    DeadlineBook book(String electionId) {
+        return desk.book(electionId);
+    }
+
+    LocalDateTime now(String electionId) {
+        return desk.now(electionId);
+    }
+
+    /** Cases that nobody has settled and whose envelope is keyed, under those rules at that moment. */
+    SortedMap<CaseKey, CaseReport> unsettled(String electionId, DeadlineBook book, LocalDateTime asOf) {
+        return reports(electionId, book, asOf, false);
+    }
+
+    /** Every case whose envelope is keyed. */
+    SortedMap<CaseKey, CaseReport> all(String electionId, DeadlineBook book, LocalDateTime asOf) {
+        return reports(electionId, book, asOf, true);
+    }
+
+    private SortedMap<CaseKey, CaseReport> reports(
+            String electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
+        Records all = records.of(electionId);
+        Adjudicator adjudicator = new Adjudicator(all, book, asOf);
+        SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
+        for (EnvelopeCase one : cases.all(electionId)) {
+            boolean wanted = settledToo ? one.state() != CaseState.RECEIVED : !OVER.contains(one.state());
+            Link link = wanted ? links.newest(one.key()).orElse(null) : null;
+            if (link != null) {
+                intake.envelope(electionId, one.key().envelopeNo())
+                        .ifPresent(envelope -> reports.put(one.key(), adjudicator.report(envelope, link)));
+            }
+        }
+        return reports;
+    }
+}

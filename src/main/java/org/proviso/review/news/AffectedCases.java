@@ -1,0 +1,80 @@
+package org.proviso.review.news;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseStore;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.proviso.roll.SnapshotService;
+import org.proviso.roll.StagedList;
+import org.proviso.roll.StateListChange;
+import org.springframework.stereotype.Component;
+
+/** Which cases a newer list touches, and in what words: those of the voters it changes, and those it may match anew. */
+@Component
+class AffectedCases {
+
+    private final LinkStore links;
+    private final CaseStore cases;
+    private final LateMatches matches;
+    private final RollService roll;
+    private final SnapshotService snapshots;
+
+    AffectedCases(LinkStore links, CaseStore cases, LateMatches matches, RollService roll, SnapshotService snapshots) {
+        this.links = links;
+        this.cases = cases;
+        this.matches = matches;
+        this.roll = roll;
+        this.snapshots = snapshots;
+    }
+
+    /** With the list in use already: every case it touches with what changed, open ones matched to a newer roll. */
+    Map<CaseKey, List<String>> of(String electionId, StagedList staged) {
+        Map<CaseKey, List<String>> touched = new TreeMap<>();
+        for (String voterId : staged.touchedVoterIds()) {
+            for (String envelopeNo : links.envelopesOf(electionId, voterId)) {
+                touched.put(
+                        new CaseKey(electionId, envelopeNo),
+                        snapshots.differences(
+                                electionId, staged.kind(), voterId, staged.inUseNo(), staged.snapshotNo()));
+            }
+        }
+        if (staged.kind() == SnapshotKind.VOTED_ELSEWHERE
+                && !staged.changedLines().isEmpty()) {
+            List<String> words =
+                    staged.changedLines().stream().map(StateListChange::words).toList();
+            cases.all(electionId).forEach(one -> touched.put(one.key(), words));
+        }
+        if (staged.kind() == SnapshotKind.ROLL) {
+            matchAgain(electionId, staged).forEach((key, words) -> touched.merge(key, words, AffectedCases::both));
+        }
+        return touched;
+    }
+
+    private static List<String> both(List<String> one, List<String> other) {
+        List<String> both = new ArrayList<>(one);
+        both.addAll(other);
+        return both;
+    }
+
+    /** Cases whose voter nobody has settled yet are matched to the newer roll where it may concern them. */
+    private Map<CaseKey, List<String>> matchAgain(String electionId, StagedList staged) {
+        Map<String, Link> before = new LinkedHashMap<>(links.all(electionId));
+        before.values().removeIf(Link::isSettled);
+        int snapshot = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
+        Map<CaseKey, List<String>> matched = new TreeMap<>();
+        matches.changed(electionId, staged, before).forEach((number, link) -> {
+            CaseKey key = new CaseKey(electionId, number);
+            links.insert(key, link, snapshot, null, "");
+            matched.put(
+                    key, List.of("matched to the newer roll: " + link.identity().meaning()));
+        });
+        return matched;
+    }
+}

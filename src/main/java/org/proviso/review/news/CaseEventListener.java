@@ -1,0 +1,141 @@
+package org.proviso.review.news;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import org.proviso.access.AccessService;
+import org.proviso.core.Envelope;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.election.RulesChanged;
+import org.proviso.election.orders.CourtOrderRecorded;
+import org.proviso.intake.EnvelopeReceived;
+import org.proviso.intake.IntakeService;
+import org.proviso.intake.cure.CureRecorded;
+import org.proviso.intake.keying.EnvelopeKeyed;
+import org.proviso.review.CaseAct;
+import org.proviso.review.CaseGraph;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStore;
+import org.proviso.review.CaseTransition;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.review.facts.VoterGroups;
+import org.proviso.roll.RollMatches;
+import org.proviso.roll.RollService;
+import org.proviso.roll.SnapshotKind;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Hears what other rooms recorded about envelopes, in their transaction, and opens or looks again at their cases. */
+@Component
+class CaseEventListener {
+
+    private final CaseRecheck watch;
+    private final CaseStore cases;
+    private final LinkStore links;
+    private final VoterGroups groups;
+    private final RollMatches matches;
+    private final IntakeService intake;
+    private final RollService roll;
+    private final AccessService access;
+
+    CaseEventListener(
+            CaseRecheck watch,
+            CaseStore cases,
+            LinkStore links,
+            VoterGroups groups,
+            RollMatches matches,
+            IntakeService intake,
+            RollService roll,
+            AccessService access) {
+        this.watch = watch;
+        this.cases = cases;
+        this.links = links;
+        this.groups = groups;
+        this.matches = matches;
+        this.intake = intake;
+        this.roll = roll;
+        this.access = access;
+    }
+
+    /** The voter brought something. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void cureRecorded(CureRecorded news) {
+        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
+        lookAgain(List.of(key), "The voter brought what was asked.");
+    }
+
+    /** A court ordered something about some envelopes, or about all. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void orderRecorded(CourtOrderRecorded news) {
+        List<CaseKey> named = news.envelopeNos().stream()
+                .map(number -> new CaseKey(news.electionId(), number))
+                .filter(key -> cases.find(key).isPresent())
+                .toList();
+        List<CaseKey> all = cases.all(news.electionId()).stream()
+                .filter(one -> !one.state().isOver())
+                .map(EnvelopeCase::key)
+                .toList();
+        lookAgain(news.envelopeNos().isEmpty() ? all : named, "A court's order was recorded.");
+    }
+
+    /** The rules are others than before: every case not over is assessed anew, and what was decided stays. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void rulesChanged(RulesChanged news) {
+        lookAgain(
+                cases.all(news.electionId()).stream()
+                        .filter(one -> !one.state().isOver())
+                        .map(EnvelopeCase::key)
+                        .toList(),
+                news.because());
+    }
+
+    /** An envelope came in: its case waits for keying. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void received(EnvelopeReceived news) {
+        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
+        cases.open(List.of(key), CaseState.RECEIVED);
+        match(key);
+        lookAgain(List.of(key), "");
+    }
+
+    /** What an envelope says was keyed: it is matched anew, unless a person settled who the voter is. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void keyed(EnvelopeKeyed news) {
+        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
+        SortedSet<CaseKey> touched = groups.others(key);
+        touched.add(key);
+        touched.forEach(cases::lock);
+        EnvelopeCase one = cases.find(key).orElseThrow();
+        if (CaseGraph.step(one.state(), CaseAct.KEY) instanceof CaseTransition.To to) {
+            cases.save(one.to(to.state()));
+        }
+        if (!links.newest(key).map(Link::isSettled).orElse(false)) {
+            match(key);
+        }
+        touched.addAll(groups.others(key));
+        lookAgain(touched, "What the envelope says was keyed.");
+    }
+
+    private void match(CaseKey key) {
+        Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
+        Link link = matches.presumed(key.electionId(), List.of(envelope)).get(key.envelopeNo());
+        links.insert(key, link, roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL), null, "");
+    }
+
+    private void lookAgain(Collection<CaseKey> keys, String because) {
+        Map<CaseKey, List<String>> reasons = new LinkedHashMap<>();
+        keys.forEach(key -> reasons.put(key, List.of(because)));
+        watch.lookAgain(keys, access.signedIn().actor(), reasons);
+    }
+}

@@ -1,0 +1,119 @@
+package org.proviso.review.news;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.ledger.Actor;
+import org.proviso.review.CaseAct;
+import org.proviso.review.CaseActSteps;
+import org.proviso.review.CaseGraph;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseState;
+import org.proviso.review.CaseStore;
+import org.proviso.review.CaseTransition;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Proposal;
+import org.proviso.review.ProposalStore;
+import org.proviso.review.assess.AssessmentRow;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.AssessmentStore;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Looks at cases again when something from outside changed: a newer file, a paper, an order, a notice sent, a deadline
+ * passed. A proposal that rests on what has changed goes back to the reviewers; a decision stays until people reopen it.
+ */
+@Service
+public class CaseRecheck {
+
+    private final CaseStore cases;
+    private final ProposalStore proposals;
+    private final AssessmentStore assessments;
+    private final AssessmentService service;
+    private final CaseActSteps desk;
+    private final ApplicationEventPublisher rooms;
+
+    CaseRecheck(
+            CaseStore cases,
+            ProposalStore proposals,
+            AssessmentStore assessments,
+            AssessmentService service,
+            CaseActSteps desk,
+            ApplicationEventPublisher rooms) {
+        this.cases = cases;
+        this.proposals = proposals;
+        this.assessments = assessments;
+        this.service = service;
+        this.desk = desk;
+        this.rooms = rooms;
+    }
+
+    /**
+     * Assesses cases again and says of which the rules now say something else. Joins the transaction of the change, and
+     * must come before that records itself in the ledger, because cases are locked first.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<CaseDifference> lookAgain(Collection<CaseKey> keys, Actor by, Map<CaseKey, List<String>> because) {
+        SortedSet<CaseKey> inOrder = new TreeSet<>(keys);
+        List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
+        List<CaseDifference> differences = new ArrayList<>();
+        SortedMap<CaseKey, AssessmentRow> before = new TreeMap<>();
+        locked.forEach(one -> assessments.latest(one.key()).ifPresent(row -> before.put(one.key(), row)));
+        SortedMap<CaseKey, CaseReport> reports = service.renew(inOrder);
+        List<EnvelopeCase> recalled = new ArrayList<>();
+        for (EnvelopeCase one : locked) {
+            AssessmentRow was = before.get(one.key());
+            CaseReport now = reports.get(one.key());
+            if (was != null && differs(was, now)) {
+                differences.add(difference(one, was, now, because.getOrDefault(one.key(), List.of())));
+                if (one.state() == CaseState.PROPOSED || one.state() == CaseState.READY) {
+                    recalled.add(recall(one));
+                }
+            }
+        }
+        recalled.forEach(one -> desk.record(one.key(), by, "recalled", Map.of()));
+        service.announce(reports);
+        differences.forEach(rooms::publishEvent);
+        return differences;
+    }
+
+    private EnvelopeCase recall(EnvelopeCase one) {
+        proposals
+                .newest(one.key())
+                .filter(Proposal::stands)
+                .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
+        return cases.save(one.to(((CaseTransition.To) CaseGraph.step(one.state(), CaseAct.RECALL)).state()));
+    }
+
+    private static boolean differs(AssessmentRow was, CaseReport now) {
+        return was.recommendation() != now.recommendation()
+                || !was.reasons().equals(now.settled().outcome().reasons())
+                || was.outlook() != outlook(now);
+    }
+
+    private static Recommendation outlook(CaseReport report) {
+        return report.outlook().outcome().recommendation();
+    }
+
+    private static CaseDifference difference(
+            EnvelopeCase one, AssessmentRow was, CaseReport now, List<String> because) {
+        return new CaseDifference(
+                one.key(),
+                one.state(),
+                was.recommendation(),
+                now.recommendation(),
+                was.outlook(),
+                outlook(now),
+                because);
+    }
+}

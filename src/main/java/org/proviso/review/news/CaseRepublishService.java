@@ -1,0 +1,45 @@
+package org.proviso.review.news;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.proviso.review.CaseActSteps;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseStore;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.assess.AssessmentService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Tells the later rooms again how cases stand, for a room that makes its own table anew. Nothing of a case is written. */
+@Service
+public class CaseRepublishService {
+
+    private final AssessmentService assessments;
+    private final CaseStore cases;
+    private final CaseActSteps desk;
+
+    CaseRepublishService(AssessmentService assessments, CaseStore cases, CaseActSteps desk) {
+        this.assessments = assessments;
+        this.cases = cases;
+        this.desk = desk;
+    }
+
+    /**
+     * Announces every case of an election as it stands at this moment; how many there are. All cases are held first, so
+     * that nobody moves one meanwhile, and what the caller has to clear is cleared once they are.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public int announceAll(String electionId, Runnable onceHeld) {
+        List<CaseKey> keys =
+                cases.all(electionId).stream().map(EnvelopeCase::key).sorted().toList();
+        keys.forEach(desk::lock);
+        onceHeld.run();
+        for (CaseKey key : keys) {
+            assessments.announce(
+                    new TreeMap<>(Map.of(key, assessments.assess(key).report())));
+        }
+        return keys.size();
+    }
+}

@@ -1,0 +1,61 @@
+package org.proviso.review.news;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.core.rules.ResolvedPack;
+import org.proviso.election.ElectionService;
+import org.proviso.election.RulesService;
+import org.proviso.ledger.Actor;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseKey;
+import org.proviso.review.CaseStore;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Rules that came with a newer version of the program. That they are in force now is itself an act, recorded once; every
+ * case that is not decided is assessed again under them, what was assessed before keeps the rules it was made with.
+ */
+@Service
+public class ProgramRulesUpdate {
+
+    private static final List<String> BECAUSE = List.of("The program's rules were updated.");
+
+    private final RulesService rules;
+    private final ElectionService elections;
+    private final CaseStore cases;
+    private final CaseRecheck watch;
+    private final LedgerService ledger;
+
+    ProgramRulesUpdate(
+            RulesService rules, ElectionService elections, CaseStore cases, CaseRecheck watch, LedgerService ledger) {
+        this.rules = rules;
+        this.elections = elections;
+        this.cases = cases;
+        this.watch = watch;
+        this.ledger = ledger;
+    }
+
+    /** Looks once after a start; the cases of which the newer rules say something else. A closed election stays as it is. */
+    @Transactional
+    public List<CaseDifference> takeUpNewRules(String electionId) {
+        if (elections.isClosed(electionId) || rules.areKept(electionId)) {
+            return List.of();
+        }
+        ResolvedPack pack = rules.keep(electionId).pack();
+        Map<CaseKey, List<String>> because = new LinkedHashMap<>();
+        cases.all(electionId).stream()
+                .filter(one -> !one.state().isOver())
+                .forEach(one -> because.put(one.key(), BECAUSE));
+        List<CaseDifference> differences = watch.lookAgain(because.keySet(), Actor.SYSTEM, because);
+        ledger.record(
+                LedgerChain.of(electionId),
+                Actor.SYSTEM,
+                "rules_updated",
+                pack.pack().id(),
+                Map.of("pack_hash", pack.hash(), "cases_changed", differences.size()));
+        return differences;
+    }
+}

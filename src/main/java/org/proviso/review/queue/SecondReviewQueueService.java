@@ -1,0 +1,48 @@
+package org.proviso.review.queue;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What waits for another pair of eyes, for whoever is signed in: never one's own act. */
+@Service
+public class SecondReviewQueueService {
+
+    private final SecondReviewQueueStore waiting;
+    private final AccessService access;
+
+    SecondReviewQueueService(SecondReviewQueueStore waiting, AccessService access) {
+        this.waiting = waiting;
+        this.access = access;
+    }
+
+    /** A page of the proposals of others that wait for a second reader, the oldest first. */
+    @Transactional(readOnly = true)
+    public List<ProposalToReview> toRead(String electionId, int offset, int limit) {
+        return waiting.toRead(
+                electionId, access.demand(Permission.SECOND_REVIEW).userName(), offset, limit);
+    }
+
+    @Transactional(readOnly = true)
+    public int toRead(String electionId) {
+        return waiting.toRead(
+                electionId, access.demand(Permission.SECOND_REVIEW).userName());
+    }
+
+    /** The next signature to look at after that envelope, a first look or somebody's second, without telling which. */
+    @Transactional(readOnly = true)
+    public Optional<SignatureToCompare> signature(String electionId, String after) {
+        return waiting.signature(
+                electionId, access.demand(Permission.ANSWER_QUESTIONS).userName(), after);
+    }
+
+    /** Up to so many links that the match is sure of, to be looked at in a list and confirmed together. */
+    @Transactional(readOnly = true)
+    public List<SureLink> sureLinks(String electionId, int limit) {
+        access.demand(Permission.CONFIRM_LINK);
+        return waiting.sureLinks(electionId, limit);
+    }
+}

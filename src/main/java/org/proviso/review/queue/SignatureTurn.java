@@ -1,6 +1,0 @@
-package org.proviso.review.queue;
-
-import org.proviso.review.SeenCase;
-
-/** A signature to look at next; whether the case has to be taken for it is no word about who looked before. */
-public record SignatureTurn(SeenCase seen, boolean toTake) {}

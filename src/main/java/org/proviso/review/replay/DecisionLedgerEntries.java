@@ -1,0 +1,93 @@
+package org.proviso.review.replay;
+
+import java.util.Map;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.review.CaseAct;
+import org.proviso.review.Proposal;
+
+/** Entries of what was proposed, read a second time, decided and opened again. */
+final class DecisionLedgerEntries {
+
+    private DecisionLedgerEntries() {}
+
+    static void put(Map<String, CaseLedgerEntry> kinds) {
+        kinds.put("proposed", (trail, entry, all) -> proposed(trail, entry));
+        kinds.put("proposal_withdrawn", (trail, entry, all) -> {
+            end(trail, Proposal.State.WITHDRAWN);
+            return trail.follow(CaseAct.WITHDRAW, entry.actor());
+        });
+        kinds.put("second_review_agreed", (trail, entry, all) -> read(trail, entry, true));
+        kinds.put("second_review_returned", (trail, entry, all) -> read(trail, entry, false));
+        kinds.put("sent_back", (trail, entry, all) -> returned(trail, CaseAct.RETURN));
+        kinds.put("recalled", (trail, entry, all) -> returned(trail, CaseAct.RECALL));
+        kinds.put("decided", (trail, entry, all) -> decided(trail, entry));
+        kinds.put("reopened", (trail, entry, all) -> reopened(trail, entry));
+    }
+
+    private static boolean proposed(CaseTrail trail, LedgerEntry entry) {
+        Map<String, Object> said = entry.payload();
+        trail.add(
+                CaseTable.PROPOSAL,
+                new ExpectedRow(entry)
+                        .with("outcome", said.get("as"))
+                        .with("reasons", said.get("reasons"))
+                        .with("legal_reference", said.get("reference"))
+                        .with("departs_because", said.get("departs_because"))
+                        .with("assessment_no", said.get("assessment"))
+                        .with("proposed_by", entry.actor())
+                        .with("state", Proposal.State.STANDING.code()));
+        boolean full = DecisionOutcome.COUNT.code().equals(said.get("as"));
+        return trail.follow(full ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS, "");
+    }
+
+    private static boolean read(CaseTrail trail, LedgerEntry entry, boolean agrees) {
+        trail.add(
+                CaseTable.SECOND_REVIEW,
+                new ExpectedRow(entry)
+                        .with("proposal_no", trail.rows(CaseTable.PROPOSAL).size())
+                        .with("agrees", agrees)
+                        .with("note", entry.payload().get("note"))
+                        .with("reviewed_by", entry.actor()));
+        end(trail, agrees ? Proposal.State.AGREED : Proposal.State.RETURNED);
+        return trail.follow(agrees ? CaseAct.AGREE : CaseAct.RETURN, "");
+    }
+
+    private static boolean returned(CaseTrail trail, CaseAct act) {
+        end(trail, Proposal.State.RETURNED);
+        return trail.follow(act, "");
+    }
+
+    private static void end(CaseTrail trail, Proposal.State state) {
+        trail.newest(CaseTable.PROPOSAL).ifPresent(proposal -> proposal.with("state", state.code()));
+    }
+
+    private static boolean decided(CaseTrail trail, LedgerEntry entry) {
+        Map<String, Object> said = entry.payload();
+        boolean court = "court".equals(said.get("decider"));
+        trail.add(
+                CaseTable.DECISION,
+                new ExpectedRow(entry)
+                        .with("outcome", said.get("as"))
+                        .with("reasons", said.get("reasons"))
+                        .with("legal_reference", said.get(court ? "order_reference" : "reference"))
+                        .with("departs_because", said.get("departs_because"))
+                        .with("contests", said.get("contests"))
+                        .with("assessment_no", said.get("assessment"))
+                        .with("decider", said.get("decider"))
+                        .with("session_no", said.get("session"))
+                        .with("motion_no", said.get("motion"))
+                        .with("style_cast", said.get("style_cast"))
+                        .with("style_right", said.get("style_right"))
+                        .with("held_apart", said.get("held_apart")));
+        return trail.follow(court ? CaseAct.ORDER : CaseAct.DECIDE, "");
+    }
+
+    private static boolean reopened(CaseTrail trail, LedgerEntry entry) {
+        trail.rows(CaseTable.DECISION).stream()
+                .filter(decision -> decision.has("set_aside_at", ""))
+                .forEach(decision -> decision.with("set_aside_at", "yes")
+                        .with("set_aside_because", entry.payload().get("because")));
+        return trail.follow(CaseAct.REOPEN, "");
+    }
+}

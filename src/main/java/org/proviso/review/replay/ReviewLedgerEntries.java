@@ -1,0 +1,112 @@
+package org.proviso.review.replay;
+
+import java.util.List;
+import java.util.Map;
+import org.proviso.core.chain.LedgerEntry;
+import org.proviso.review.facts.SearchFound;
+import org.proviso.review.replay.CaseTrail.TrailVoter;
+
+/** Entries of reviewers at work: who the voter is, what was answered, searched, asked and put forward. */
+final class ReviewLedgerEntries {
+
+    private ReviewLedgerEntries() {}
+
+    static void put(Map<String, CaseLedgerEntry> kinds) {
+        kinds.put("link_confirmed", (trail, entry, all) -> linked(trail, entry));
+        kinds.put("other_voter_chosen", (trail, entry, all) -> linked(trail, entry));
+        kinds.put("search_recorded", ReviewLedgerEntries::searched);
+        kinds.put("answer_given", (trail, entry, all) -> answered(trail, entry));
+        kinds.put("answer_taken_back", (trail, entry, all) -> takenBack(trail, entry));
+        kinds.put("put_forward", (trail, entry, all) -> putForward(trail, entry));
+        kinds.put("research_asked", (trail, entry, all) -> asked(trail, entry));
+        kinds.put("research_answered", (trail, entry, all) -> found(trail, entry));
+    }
+
+    private static boolean linked(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.LINK,
+                new ExpectedRow(entry)
+                        .with("identity", "confirmed")
+                        .with("voter_id", entry.payload().get("voter"))
+                        .with("ground", entry.payload().get("ground"))
+                        .with("linked_by", entry.actor()));
+        trail.settle(
+                new TrailVoter(entry.subject(), String.valueOf(entry.payload().get("voter"))));
+        return trail.work();
+    }
+
+    private static boolean searched(CaseTrail trail, LedgerEntry entry, CaseTrails all) {
+        Map<String, Object> said = entry.payload();
+        trail.add(
+                CaseTable.SEARCH,
+                new ExpectedRow(entry)
+                        .with("looked_in", said.get("looked_in"))
+                        .with("found", said.get("found"))
+                        .with("note", said.get("note"))
+                        .with("searched_by", entry.actor()));
+        if (!SearchFound.RECORD.code().equals(said.get("found"))) {
+            trail.add(
+                    CaseTable.LINK,
+                    new ExpectedRow(entry)
+                            .with("identity", "not_on_roll")
+                            .with("ground", said.get("note"))
+                            .with("linked_by", entry.actor()));
+            Object same = said.get("same_voter_as");
+            trail.settle(
+                    same == null
+                            ? new TrailVoter(entry.subject(), "")
+                            : all.of(same.toString()).voter().orElseGet(() -> new TrailVoter(same.toString(), "")));
+        }
+        return trail.work();
+    }
+
+    private static boolean answered(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.ANSWER,
+                new ExpectedRow(entry)
+                        .with("kind", entry.payload().get("kind"))
+                        .with("fact", entry.payload().get("fact"))
+                        .with("fact_words", entry.payload().get("words"))
+                        .with("reason", entry.payload().get("reason"))
+                        .with("received_at", entry.payload().get("received_at"))
+                        .with("given_by", entry.actor()));
+        return trail.work();
+    }
+
+    private static boolean takenBack(CaseTrail trail, LedgerEntry entry) {
+        String fact = String.valueOf(entry.payload().get("fact"));
+        List<ExpectedRow> standing = trail.rows(CaseTable.ANSWER).stream()
+                .filter(answer -> answer.has("fact", fact) && answer.has("withdrawn_at", ""))
+                .toList();
+        standing.forEach(answer -> answer.with("withdrawn_at", "yes"));
+        return trail.work();
+    }
+
+    private static boolean putForward(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.CHOICE,
+                new ExpectedRow(entry)
+                        .with("reason", entry.payload().get("reason"))
+                        .with("chosen_by", entry.actor()));
+        return trail.work();
+    }
+
+    private static boolean asked(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.REQUEST,
+                new ExpectedRow(entry)
+                        .with("asked", entry.payload().get("asked"))
+                        .with("asked_by", entry.actor()));
+        return true;
+    }
+
+    private static boolean found(CaseTrail trail, LedgerEntry entry) {
+        int number = Integer.parseInt(String.valueOf(entry.payload().get("request")));
+        List<ExpectedRow> asked = trail.rows(CaseTable.REQUEST);
+        if (number > asked.size()) {
+            return false;
+        }
+        asked.get(number - 1).with("found", entry.payload().get("found")).with("found_by", entry.actor());
+        return true;
+    }
+}

@@ -1,0 +1,68 @@
+package org.proviso.review.replay;
+
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.chain.Salt;
+
+/**
+ * Whether a text of the tables is the one that the ledger means: hidden words by the salt of their envelope, which is
+ * gone after a purge (then nobody can tell, and it passes), people by pseudonym. Not thread-safe.
+ */
+final class SaltedTextCheck {
+
+    private final Function<String, Optional<Salt>> salts;
+    private final Function<String, String> pseudonyms;
+    private final Map<String, String> known = new HashMap<>();
+
+    SaltedTextCheck(Function<String, Optional<Salt>> salts, Function<String, String> pseudonyms) {
+        this.salts = salts;
+        this.pseudonyms = pseudonyms;
+    }
+
+    boolean fits(String envelopeNo, CaseColumn column, String said, String there) {
+        return switch (column.kind()) {
+            case HIDDEN -> hides(envelopeNo, said, there);
+            case REFERENCE -> said.equals(there) || isHash(said) && hides(envelopeNo, said, there);
+            case PERSON -> said.equals(pseudonym(there));
+            case WORDS -> set(said).equals(set(there));
+            case STAMP -> stamp(said).equals(there);
+            default -> said.equals(there);
+        };
+    }
+
+    /** Whether a hash of the ledger is of this text. */
+    boolean hides(String envelopeNo, String hash, @Nullable String text) {
+        String words = text == null ? "" : text;
+        if (hash.isEmpty()) {
+            return words.isEmpty();
+        }
+        return salts.apply(envelopeNo)
+                .map(salt -> salt.hash(words).equals(hash))
+                .orElse(true);
+    }
+
+    String pseudonym(@Nullable String userName) {
+        return userName == null || userName.isEmpty() ? "" : known.computeIfAbsent(userName, pseudonyms);
+    }
+
+    private static boolean isHash(String said) {
+        return said.matches("[0-9a-f]{64}");
+    }
+
+    private static HashSet<String> set(String codes) {
+        return new HashSet<>(Arrays.asList(codes.split(";")));
+    }
+
+    private static String stamp(String said) {
+        return said.isEmpty()
+                ? ""
+                : LocalDateTime.parse(said).truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+}

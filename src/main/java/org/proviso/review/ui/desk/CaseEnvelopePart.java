@@ -1,0 +1,116 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import java.time.LocalDate;
+import org.proviso.core.Code;
+import org.proviso.core.Envelope;
+import org.proviso.core.PersonName;
+import org.proviso.core.YesNo;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.ui.LabeledValues;
+import org.proviso.ui.PageSection;
+import org.proviso.ui.UsDates;
+
+/** The left part: what the voter wrote and what the table noted, and the signature beside the one on file. */
+final class CaseEnvelopePart extends Div {
+
+    private static final String PROTECTED = "protected address";
+
+    CaseEnvelopePart(CasePageContext desk, boolean signatureHidden) {
+        addClassName("part");
+        getElement().setAttribute("tabindex", "0");
+        getElement().setAttribute("role", "group");
+        getElement().setAttribute("aria-label", "What the envelope says");
+        Envelope envelope = desk.file().report().envelope();
+        boolean hidden = desk.file().isProtected() && !desk.file().showsProtectedAddress();
+        LabeledValues facts = said(envelope.affirmation(), hidden);
+        handling(envelope.handling(), facts);
+        add(new PageSection("says", "What the envelope says", facts), new SignatureStrip(desk, signatureHidden));
+    }
+
+    /** {@code hidden}: whose the envelope is is not settled, and the law protects the address of whom it may be. */
+    private static LabeledValues said(Envelope.Affirmation said, boolean hidden) {
+        LabeledValues facts = new LabeledValues();
+        facts.add("Name", name(said.name()));
+        filled(facts, "Former name", said.formerName());
+        LocalDate born = said.birthDate();
+        if (born == null) {
+            facts.add("Born", state(said, Envelope.Field.DATE_OF_BIRTH));
+        } else {
+            facts.number("Born", UsDates.digits(born));
+        }
+        facts.add(
+                "Lives at",
+                said.residence().isBlank()
+                        ? state(said, Envelope.Field.RESIDENCE_ADDRESS_LINE)
+                        : hidden ? PROTECTED : said.residence().oneLine());
+        filled(
+                facts,
+                "Lived at",
+                hidden && !said.former().isBlank() ? PROTECTED : said.former().oneLine());
+        if (said.movedOn() != null) {
+            facts.number("Moved on", UsDates.digits(said.movedOn()));
+        }
+        number(facts, "ID, last 4", said.idLast4());
+        number(facts, "License", said.driversLicense());
+        filled(facts, "Party", said.party());
+        return facts;
+    }
+
+    private static void handling(Envelope.Handling handling, LabeledValues facts) {
+        String kind = handling.idKind().isEmpty() ? "" : ", " + DateWords.code(handling.idKind());
+        String declared =
+                handling.declaration().isEmpty() ? "" : "; declaration of " + DateWords.code(handling.declaration());
+        facts.add("ID shown", word(handling.idShown()) + kind + declared);
+        filled(facts, "Mail ballot", handling.mailBallotSurrendered().isYes() ? "given up at the table" : "");
+        facts.add("Signed", signed(handling));
+        facts.add("Envelope", spelled(handling.condition()));
+        filled(facts, "Official", handling.sentHereByOfficial().isYes() ? "sent the voter here" : "");
+        filled(facts, "Note", handling.officialNote());
+    }
+
+    private static String signed(Envelope.Handling handling) {
+        String voter = switch (handling.voterSigned()) {
+            case YES -> "voter";
+            case MARK -> "voter by a mark" + (handling.markWitness().isYes() ? ", witnessed" : ", no witness");
+            case NO -> "not by the voter";
+            case UNKNOWN -> "voter not noted";
+        };
+        return switch (handling.officialSigned()) {
+            case YES -> voter + " and official";
+            case NO -> voter + ", not by the official";
+            case UNKNOWN -> voter + ", official not noted";
+        };
+    }
+
+    private static String name(PersonName name) {
+        return String.join(" ", name.first(), name.middle(), name.last(), name.suffix())
+                .replaceAll(" +", " ")
+                .strip();
+    }
+
+    private static void filled(LabeledValues facts, String term, String words) {
+        if (!words.isBlank()) {
+            facts.add(term, words);
+        }
+    }
+
+    private static void number(LabeledValues facts, String term, String digits) {
+        if (!digits.isBlank()) {
+            facts.number(term, digits);
+        }
+    }
+
+    private static String state(Envelope.Affirmation said, Envelope.Field field) {
+        Envelope.FieldState state = said.fieldStates().get(field);
+        return state == null ? "empty" : spelled(state);
+    }
+
+    private static String word(YesNo answer) {
+        return answer == YesNo.UNKNOWN ? "not noted" : answer.isYes() ? "yes" : "no";
+    }
+
+    private static String spelled(Code code) {
+        return code.code().equals("unknown") ? "not noted" : code.code().replace('_', ' ');
+    }
+}

@@ -1,0 +1,76 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.OrderedList;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.core.adjudication.explain.LawLine;
+import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.review.file.ContestsAtStake;
+import org.proviso.ui.PageSection;
+import org.proviso.ui.UsDates;
+
+/** The right part: the eight questions of the law, what the voter may still bring, the contests at stake. */
+final class CaseLawPart extends Div {
+
+    private final OrderedList questions = new OrderedList();
+
+    CaseLawPart(CasePageContext desk) {
+        addClassName("part");
+        addClassName("law");
+        getElement().setAttribute("tabindex", "0");
+        getElement().setAttribute("role", "group");
+        getElement().setAttribute("aria-label", "What the law asks");
+        questions.addClassName("questions");
+        boolean firstOpen = true;
+        for (LawLine line : desk.file().law()) {
+            LawRow row = new LawRow(desk, line, firstOpen && isOpen(line));
+            firstOpen &= !isOpen(line);
+            questions.add(new ListItem(row));
+        }
+        PageSection section = new PageSection("says", "What the law asks", questions);
+        desk.file().report().asks().forEach(ask -> section.add(ask(ask)));
+        desk.file().around().stake().ifPresent(stake -> section.add(stake(stake)));
+        add(section);
+    }
+
+    private static boolean isOpen(LawLine line) {
+        return line.standing() == LawLine.Status.OPEN || line.standing() == LawLine.Status.DEFECT;
+    }
+
+    private static Paragraph ask(DueAsk ask) {
+        Optional<LocalDateTime> until = ask.deadline().map(Deadline::lastMoment);
+        Paragraph line = new Paragraph("The voter may " + ask.ask().words() + " "
+                + until.map(at -> "until " + UsDates.near(at)).orElse("until a day nobody could source")
+                + ". Tell the voter at once.");
+        line.addClassName("warn");
+        return line;
+    }
+
+    private static Div stake(ContestsAtStake stake) {
+        Div contests = new Div();
+        contests.addClassName("stake");
+        contests(contests, "Contests to count: ", stake.count());
+        contests(contests, "On this ballot, not to count: ", stake.dropped());
+        contests(contests, "The voter's own, missing from this ballot: ", stake.missing());
+        return contests;
+    }
+
+    private static void contests(Div contests, String words, List<String> titles) {
+        if (!titles.isEmpty()) {
+            contests.add(new Div(new Span(words + String.join(" \u00B7 ", titles))));
+        }
+    }
+
+    /** Puts the reader at the first question that needs somebody, or at the top of the questions. */
+    void focusWork() {
+        questions
+                .getElement()
+                .executeJs("(this.querySelector('details.light > summary') ?? this.querySelector('summary'))?.focus()");
+    }
+}

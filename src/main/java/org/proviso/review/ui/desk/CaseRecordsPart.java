@@ -1,0 +1,116 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.adjudication.finding.Link;
+import org.proviso.election.RecordedCourtOrder;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.file.CaseAddress;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.TimeLineEvent;
+import org.proviso.ui.Links;
+import org.proviso.ui.PageSection;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+
+/** The middle part: who the voter may be, what happened when, where the addresses lie, other envelopes, orders. */
+final class CaseRecordsPart extends Div {
+
+    CaseRecordsPart(CasePageContext desk) {
+        addClassName("part");
+        getElement().setAttribute("tabindex", "0");
+        getElement().setAttribute("role", "group");
+        getElement().setAttribute("aria-label", "What the records say");
+        CaseFile file = desk.file();
+        PageSection section = new PageSection("says", "What the records say");
+        Link link = file.report().link();
+        if (file.around().voters().isEmpty() || link.identity() == VoterIdentityFact.SEVERAL_FIT) {
+            section.add(new Paragraph(nobody(link)));
+        }
+        file.around().voters().forEach(one -> section.add(new VoterLine(one)));
+        section.add(timeLine(file.around().timeLine()));
+        if (!file.around().homes().isEmpty()) {
+            section.add(homes(file.around().homes()));
+        }
+        file.around().others().forEach(other -> section.add(other(other)));
+        file.orders().forEach(order -> section.add(order(order)));
+        section.add(new HistoryPart(desk));
+        add(section);
+    }
+
+    private static String nobody(Link link) {
+        if (link.identity() == VoterIdentityFact.SEVERAL_FIT) {
+            return (link.doubt() + " A person must choose.").strip();
+        }
+        return link.identity() == VoterIdentityFact.NOT_ON_ROLL
+                ? "A person searched and found no record of this voter."
+                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+    }
+
+    private static Component timeLine(List<TimeLineEvent> moments) {
+        UnorderedList line = new UnorderedList();
+        line.addClassName("time-line");
+        for (TimeLineEvent moment : moments) {
+            Span day = new Span(moment.day() == null ? "no date" : UsDates.digits(moment.day()));
+            day.addClassNames("num", "soft");
+            String hour =
+                    moment.at() == null ? "" : ", " + UsDates.hour(moment.at().toLocalTime());
+            ListItem item = new ListItem(day, new Span(moment.words() + hour));
+            item.addClassName(
+                    moment.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+            line.add(item);
+        }
+        return line;
+    }
+
+    private static Component homes(List<CaseAddress> homes) {
+        PlainTable table = new PlainTable("Addresses with their precinct and style", "Address", "Precinct", "Style");
+        for (CaseAddress home : homes) {
+            table.row(Stream.of(
+                            new Span(home.address() + " (" + home.which() + ")"),
+                            numbers(home.precinct()),
+                            numbers(home.style()))
+                    .map(cell -> (Component) cell)
+                    .toList());
+        }
+        return table;
+    }
+
+    private static Span numbers(String digits) {
+        Span span = new Span(digits);
+        if (digits.matches("[0-9A-Z, ]*")) {
+            span.addClassName("num");
+        }
+        return span;
+    }
+
+    private static Component other(EnvelopeCase other) {
+        String number = other.key().envelopeNo();
+        Paragraph line = new Paragraph(new Span("Another envelope of this voter: "));
+        line.addClassName("warn");
+        line.add(
+                Links.link(number, "review/case/" + number),
+                new Span(other.countedPerson() == null ? ", " + other.state().spoken() + "." : ", and it counts."));
+        return line;
+    }
+
+    private static Component order(RecordedCourtOrder recorded) {
+        CourtOrder order = recorded.order();
+        Div warn = new Div(
+                new H3("A court's order: " + DateWords.code(order.kind().code())),
+                new Paragraph(order.court() + ", " + UsDates.digits(order.date()) + ": " + order.scope() + " ("
+                        + DateWords.code(order.standing().code()) + ")"));
+        warn.addClassName("warn");
+        return warn;
+    }
+}

@@ -1,0 +1,56 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import org.proviso.review.CaseState;
+import org.proviso.review.facts.ResearchRequest;
+import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.SearchSummary;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+
+/** What colleagues left on the case: a proposal sent back with its note, research asked for and answered, searches. */
+final class ColleagueNotes extends Div {
+
+    ColleagueNotes(CasePageContext desk) {
+        addClassName("notes");
+        CaseFile.Casework work = desk.file().work();
+        boolean back =
+                desk.file().now().state() == CaseState.OPEN || desk.file().now().state() == CaseState.IN_REVIEW;
+        work.proposed()
+                .filter(proposed -> back)
+                .flatMap(proposed -> proposed.second())
+                .filter(second -> !second.agrees())
+                .ifPresent(second -> line(second.by() + " sent the proposal back: \u201C" + second.note() + "\u201D"));
+        work.requests().forEach(request -> research(desk, request));
+        work.searches().forEach(this::search);
+        if (work.rulesChangedSince()) {
+            line(
+                    "It was settled under rules that are not in force any more. What was decided stands until people open it"
+                            + " again; the page Another rule pack in Set-up lists such cases.");
+        }
+        setVisible(getComponentCount() > 0);
+    }
+
+    private Div line(String words) {
+        Div line = new Div(new Span(words));
+        add(line);
+        return line;
+    }
+
+    private void research(CasePageContext desk, ResearchRequest request) {
+        String found = request.found();
+        Div line = line("Research asked for: " + request.asked() + (found == null ? "" : " Came back: " + found));
+        if (found == null && desk.mayWork()) {
+            line.add(new ActButton("note what came back")
+                    .quiet()
+                    .does(() -> new ResearchSheet.ResearchAnswerSheet(desk, request).open()));
+        }
+    }
+
+    private void search(SearchSummary search) {
+        String note = search.note().isBlank() ? "" : " \u201C" + search.note() + "\u201D";
+        line("Searched on " + UsDates.near(search.at()) + " by " + search.by() + ": "
+                + search.found().words() + "." + note);
+    }
+}

@@ -1,0 +1,35 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeDetails;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import org.proviso.review.file.HistoryEntry;
+import org.proviso.ui.UsDates;
+
+/** What was done with the case so far, by whom and when; read when it is unfolded. */
+final class HistoryPart extends NativeDetails {
+
+    HistoryPart(CasePageContext desk) {
+        addClassName("history");
+        setSummary(new Span("What was done with it"));
+        addToggleListener(event -> {
+            if (event.isOpened()) {
+                setContent(lines(desk.acts().history().of(desk.key())));
+            }
+        });
+    }
+
+    private static Div lines(List<HistoryEntry> acts) {
+        Div lines = new Div();
+        for (HistoryEntry act : acts) {
+            Span at = new Span(UsDates.moment(act.at()));
+            at.addClassNames("num", "soft");
+            lines.add(new Div(at, new Span(" " + act.words() + ", " + act.by())));
+        }
+        if (acts.isEmpty()) {
+            lines.add(new Span("Nothing yet: it came with the files of the election."));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,67 @@
+package org.proviso.review.ui.desk;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.proviso.core.adjudication.judging.AnsweredQuestion;
+import org.proviso.core.adjudication.judging.Assessment;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
+import org.proviso.review.CaseVersion;
+import org.proviso.review.ProposeOutcome;
+
+/** The proposal that says what the rules recommend, with its reasons and their places in the law. */
+final class RecommendedProposal {
+
+    private RecommendedProposal() {}
+
+    /** What may be proposed as recommended; empty while the rules recommend no decision. */
+    static Optional<DecisionOutcome> recommended(Recommendation says) {
+        return Stream.of(DecisionOutcome.values())
+                .filter(as -> as.recommendation() == says)
+                .findFirst();
+    }
+
+    static ProposeOutcome of(CaseVersion seen, DecisionOutcome as, Assessment settled) {
+        boolean clear = as == DecisionOutcome.COUNT;
+        return new ProposeOutcome(
+                seen.key(),
+                seen.version(),
+                as,
+                clear ? java.util.List.of() : settled.outcome().reasons(),
+                clear ? "" : reference(settled),
+                "");
+    }
+
+    /** Where the law says what follows from each defect. */
+    private static String reference(Assessment settled) {
+        return settled.answered().stream()
+                .map(AnsweredQuestion::answer)
+                .flatMap(answer -> answer instanceof Answer.Defect defect ? places(defect) : Stream.empty())
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Stream<String> places(Answer.Defect defect) {
+        Rule follows = Rule.consequence(defect.reason());
+        return defect.restsOn().stream()
+                .filter(given -> given.rule().equals(follows))
+                .map(given -> given.reference().words());
+    }
+
+    /** What the office reads once it is recorded. */
+    static String done(String envelopeNo, DecisionOutcome as) {
+        String then = as == DecisionOutcome.COUNT ? "It goes to the decider." : "A second reader looks at it next.";
+        return "Envelope " + envelopeNo + " is proposed: " + as.words() + ". " + then;
+    }
+
+    /** Reasons in a sentence. */
+    static String words(Iterable<Reason> reasons) {
+        StringBuilder words = new StringBuilder();
+        reasons.forEach(reason -> words.append(words.isEmpty() ? "" : "; ").append(reason.words()));
+        return words.toString();
+    }
+}

@@ -1,0 +1,9 @@
+package org.proviso.review.ui.desk;
+
+/** Where a refusal is said: beside the act. */
+@FunctionalInterface
+public interface RefusalDisplay {
+
+    /** Says in the service's words why nothing was recorded. */
+    void refuse(String words);
+}

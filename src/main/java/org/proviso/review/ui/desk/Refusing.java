@@ -1,9 +1,0 @@
-package org.proviso.review.ui.desk;
-
-/** Where a refusal is said: beside the act. */
-@FunctionalInterface
-public interface Refusing {
-
-    /** Says in the service's words why nothing was recorded. */
-    void refuse(String words);
-}

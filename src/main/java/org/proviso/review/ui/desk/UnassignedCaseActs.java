@@ -1,0 +1,88 @@
+package org.proviso.review.ui.desk;
+
+import com.vaadin.flow.component.html.Div;
+import org.proviso.access.Permission;
+import org.proviso.review.CaseState;
+import org.proviso.review.file.DecisionSummary;
+import org.proviso.review.file.ProposalDetails;
+import org.proviso.ui.Links;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+
+/** What can be done with a case that one does not work on, or why nothing can. */
+final class UnassignedCaseActs {
+
+    private final CasePageContext desk;
+    private final RefusalLine problem;
+    private final Div acts;
+
+    UnassignedCaseActs(CasePageContext desk, RefusalLine problem, Div acts) {
+        this.desk = desk;
+        this.problem = problem;
+        this.acts = acts;
+    }
+
+    void add() {
+        CaseState state = desk.file().now().state();
+        if (state == CaseState.OPEN && desk.acts().access().isPermitted(Permission.PROPOSE)) {
+            acts.add(new ActButton("Take this case", "T")
+                    .first()
+                    .onCase(pressed -> desk.firstAct(
+                            pressed,
+                            problem,
+                            "Envelope " + desk.number() + " is with you.",
+                            seen -> desk.acts().cases().take(seen.key(), seen.version()))));
+        } else if (state == CaseState.PROPOSED || state == CaseState.READY) {
+            proposed();
+        }
+    }
+
+    private void proposed() {
+        Div words = new Div(why(desk));
+        acts.add(words);
+        boolean yours =
+                desk.file().work().proposed().map(ProposalDetails::yours).orElse(false);
+        if (yours) {
+            acts.add(new ActButton("Take the proposal back")
+                    .onCase(pressed -> desk.act(
+                            pressed,
+                            problem,
+                            "Envelope " + desk.number() + ": your proposal is taken back, and the case is with you.",
+                            seen -> desk.acts().proposals().withdraw(seen.key(), seen.version()))));
+        } else if (desk.file().now().state() == CaseState.PROPOSED
+                && desk.acts().access().isPermitted(Permission.SECOND_REVIEW)) {
+            acts.add(Links.link("read it as second reader", "review/second/" + desk.number()));
+        }
+    }
+
+    /** Why nothing can be done here now. */
+    static String why(CasePageContext desk) {
+        CaseState state = desk.file().now().state();
+        return switch (state) {
+            case RECEIVED -> "The affirmation is not keyed yet.";
+            case OPEN -> "It waits for a reviewer.";
+            case IN_REVIEW -> desk.file().holding().by() + " has this case.";
+            case PROPOSED, READY -> proposedWords(desk);
+            case DECIDED, RELEASED ->
+                desk.file().work().decided().map(UnassignedCaseActs::decided).orElse("Decided.");
+            case SENT_ON -> "It was sent on to the voter's home county; it is not decided here.";
+            case ENDED -> "It ended without a decision: there was no vote to decide.";
+        };
+    }
+
+    private static String proposedWords(CasePageContext desk) {
+        String waits = desk.file().now().state() == CaseState.PROPOSED
+                ? " It waits for a second reader."
+                : " It waits for the decider.";
+        return desk.file()
+                .work()
+                .proposed()
+                .map(one -> one.by() + " proposed: " + one.proposal().as().words() + "." + waits)
+                .orElse(waits.strip());
+    }
+
+    private static String decided(DecisionSummary line) {
+        String reasons = line.reasons().isEmpty() ? "" : " (" + RecommendedProposal.words(line.reasons()) + ")";
+        return "Decided on " + UsDates.near(line.at()) + ": " + line.as().words() + reasons + ".";
+    }
+}

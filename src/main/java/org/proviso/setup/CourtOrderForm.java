@@ -1,0 +1,115 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.Code;
+import org.proviso.core.CourtOrder.Kind;
+import org.proviso.core.CourtOrder.Status;
+import org.proviso.election.orders.CourtOrderService;
+import org.proviso.election.orders.RecordCourtOrder;
+import org.proviso.intake.IntakeRefusedException;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedDates;
+import org.proviso.ui.field.TypedField;
+
+/** A court's order as the office received it. */
+final class CourtOrderForm extends Div {
+
+    private final transient CourtOrderService orders;
+    private final String election;
+    private final Runnable after;
+    private final ChoiceField kind = new ChoiceField("kind", "The court orders to", kinds());
+    private final TypedField court = new TypedField("court", "Court");
+    private final TypedField date = new TypedField("date", "Date").like("11/3/2026");
+    private final TypedField scope = new TypedField("scope", "What it says");
+    private final ChoiceField standing = new ChoiceField("standing", "Standing", CourtOrdersView.standings());
+    private final TypedField untilDay = new TypedField("until-day", "Hours until, day");
+    private final TypedField untilTime = new TypedField("until-time", "Hours until, time").like("9:00 pm");
+    private final TypedField envelopes = new TypedField("envelopes", "Envelopes").like("G-1001, G-1002");
+
+    CourtOrderForm(CourtOrderService orders, String election, Runnable after) {
+        this.orders = orders;
+        this.election = election;
+        this.after = after;
+        standing.code(Status.IN_FORCE.code());
+        getElement().setAttribute("data-typing", "go-on");
+        ActButton record = new ActButton("Record it").first().does(this::record);
+        record.getElement().setAttribute("data-finish", true);
+        kind.onChosen(code -> showHours());
+        add(new H2("Record an order"), kind, court, date, scope, standing, untilDay, untilTime, envelopes, record);
+    }
+
+    /** Only an order that extends the hours says until when. */
+    private void showHours() {
+        boolean extend = kind.code().equals(Kind.EXTEND.code());
+        untilDay.setVisible(extend);
+        untilTime.setVisible(extend);
+    }
+
+    private static Map<String, String> kinds() {
+        Map<String, String> words = new LinkedHashMap<>();
+        words.put(Kind.EXTEND.code(), "extend the hours");
+        words.put(Kind.OPEN.code(), "open envelopes");
+        words.put(Kind.COUNT.code(), "count envelopes");
+        words.put(Kind.REJECT.code(), "reject envelopes");
+        words.put(Kind.HOLD.code(), "hold envelopes");
+        words.put(Kind.PRESERVE.code(), "preserve envelopes");
+        return words;
+    }
+
+    private void record() {
+        boolean extend = kind.code().equals(Kind.EXTEND.code());
+        boolean names = Set.of("open", "count", "reject").contains(kind.code());
+        court.problem(court.text().isEmpty() ? "Has to be given." : "");
+        scope.problem(scope.text().isEmpty() ? "Has to be given." : "");
+        boolean noDay = !date.text().isEmpty() && TypedDates.day(date.text()).isEmpty();
+        date.problem(noDay ? TypedDates.LIKE_A_DAY : "");
+        Optional<LocalDateTime> until = extend ? until() : Optional.empty();
+        boolean halfUntil = extend && until.isEmpty() && !(untilDay.text() + untilTime.text()).isEmpty();
+        untilDay.problem(halfUntil ? "Give day and time: 11/3/2026 and 9:00 pm." : "");
+        envelopes.problem(names && envelopes.text().isEmpty() ? "An order to open, count or reject names them." : "");
+        if (court.hasProblem() || scope.hasProblem() || noDay || untilDay.hasProblem() || envelopes.hasProblem()) {
+            MessageLine.refused("Not recorded: look at the fields marked.");
+            return;
+        }
+        write(until);
+    }
+
+    private Optional<LocalDateTime> until() {
+        return TypedDates.day(untilDay.text())
+                .flatMap(day -> TypedDates.time(untilTime.text()).map(day::atTime));
+    }
+
+    private void write(Optional<LocalDateTime> until) {
+        Set<String> numbers = new LinkedHashSet<>();
+        for (String number : envelopes.text().split("[,;\\s]+")) {
+            if (!number.isEmpty()) {
+                numbers.add(number);
+            }
+        }
+        RecordCourtOrder command = new RecordCourtOrder(
+                election,
+                Code.find(Kind.class, kind.code()).orElseThrow(),
+                court.text(),
+                TypedDates.day(date.text()).orElse(null),
+                scope.text(),
+                Code.find(Status.class, standing.code()).orElseThrow(),
+                until.orElse(null),
+                numbers);
+        try {
+            int number = orders.record(command);
+            MessageLine.done("Order " + number + " is recorded; the cases it is about were looked at again.");
+            after.run();
+        } catch (IntakeRefusedException e) {
+            envelopes.problem(String.valueOf(e.getMessage()));
+        }
+    }
+}

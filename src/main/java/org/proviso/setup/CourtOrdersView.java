@@ -1,0 +1,116 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.Code;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.CourtOrder.Status;
+import org.proviso.election.RecordedCourtOrder;
+import org.proviso.election.orders.CourtOrderService;
+import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.PageHead;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.Choice;
+import org.proviso.ui.frame.OfficeFrame;
+import org.proviso.ui.frame.WorkingElection;
+import org.springframework.dao.OptimisticLockingFailureException;
+
+/** Orders of courts: those the office received, a new one, and how each stands now. */
+@Route(value = "set-up/orders", layout = OfficeFrame.class)
+@PageTitle("Court orders · Proviso")
+@PermitAll
+public final class CourtOrdersView extends Composite<Div> {
+
+    private final transient CourtOrderService orders;
+    private final String election;
+    private final Div list = new Div();
+
+    CourtOrdersView(CourtOrderService orders, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.RECORD_ORDERS);
+        this.orders = orders;
+        this.election = workplace.electionId();
+        Div side = new Div(new CourtOrderForm(orders, election, this::show));
+        side.addClassName("side");
+        Div bench = new Div(list, side);
+        bench.addClassName("bench");
+        getContent().addClassNames("sheet", "intake", "transmittals");
+        getContent()
+                .add(
+                        new PageHead(
+                                        "Court orders",
+                                        "Each is an act of its own; the rules of the election stay as they are.")
+                                .beside(Links.link("To Set-up", "set-up")),
+                        bench);
+        show();
+    }
+
+    private void show() {
+        list.removeAll();
+        list.add(new H2("On file"));
+        List<RecordedCourtOrder> all = orders.all(election);
+        if (all.isEmpty()) {
+            list.add(new Paragraph("No court has ordered anything about this election. An order comes with the"
+                    + " election's files, or is recorded here when the office receives it."));
+            return;
+        }
+        PlainTable table = new PlainTable("Court orders", "No.", "What", "Court and date", "About", "Standing");
+        all.forEach(one -> table.row(List.of(
+                new Span(String.valueOf(one.orderNo())),
+                new Span(what(one.order())),
+                new Span(one.order().court() + ", " + UsDates.digits(one.order().date())),
+                new Span(about(one.order())),
+                standing(one))));
+        list.add(table);
+    }
+
+    private static String what(CourtOrder order) {
+        return order.kind().code() + (order.until() == null ? "" : " until " + UsDates.moment(order.until()));
+    }
+
+    private static String about(CourtOrder order) {
+        String which = order.envelopeNos().isEmpty()
+                ? ""
+                : " (" + String.join(", ", order.envelopeNos().stream().sorted().toList()) + ")";
+        return order.scope() + which;
+    }
+
+    private Choice standing(RecordedCourtOrder one) {
+        Choice choice = new Choice(standings());
+        choice.setValue(one.order().standing().code());
+        choice.getElement().setAttribute("aria-label", "Standing of order " + one.orderNo());
+        choice.onChosen(code -> change(one, Code.find(Status.class, code).orElseThrow()));
+        return choice;
+    }
+
+    private void change(RecordedCourtOrder one, Status standing) {
+        try {
+            orders.change(election, one.orderNo(), one.version(), standing);
+            MessageLine.done("Order " + one.orderNo() + " is now "
+                    + standing.code().replace('_', ' ') + "; the cases it is about were looked at again.");
+        } catch (OptimisticLockingFailureException e) {
+            MessageLine.refused(String.valueOf(e.getMessage()));
+        }
+        show();
+    }
+
+    static Map<String, String> standings() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Status one : Status.values()) {
+            words.put(one.code(), one.code().replace('_', ' '));
+        }
+        return words;
+    }
+}

@@ -1,0 +1,23 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.checkbox.CheckboxGroup;
+import java.util.Set;
+import org.proviso.access.Role;
+
+/** The roles that somebody is given. */
+final class RoleCheckboxes extends CheckboxGroup<Role> {
+
+    RoleCheckboxes(Set<Role> held) {
+        super("Roles");
+        setItems(
+                Role.INTAKE,
+                Role.REVIEWER,
+                Role.DECIDER,
+                Role.RELEASE_TEAM,
+                Role.SUPERVISOR,
+                Role.OBSERVER,
+                Role.ADMINISTRATOR);
+        setItemLabelGenerator(UsersView::words);
+        setValue(held);
+    }
+}

@@ -1,0 +1,54 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.proviso.core.adjudication.WhatIf;
+import org.proviso.review.assess.WhatIfService.WhatIfResult;
+import org.proviso.ui.PlainTable;
+import org.proviso.ui.UsDates;
+
+/** The cases that would come out otherwise under other rules: from what to what, and why. */
+final class RuleDifferencesPart extends Div {
+
+    private static final int SHOWN = 100;
+
+    RuleDifferencesPart(WhatIfResult compared) {
+        add(new Paragraph(
+                compared.differences().isEmpty()
+                        ? "None of " + UsDates.count(compared.cases(), "case") + " would come out otherwise."
+                        : UsDates.count(compared.differences().size(), "case") + " of " + compared.cases()
+                                + " would come out otherwise: " + counted(compared) + "."));
+        if (compared.differences().isEmpty()) {
+            return;
+        }
+        PlainTable table = new PlainTable("Cases that would come out otherwise", "Envelope", "Now", "Outlook", "Why");
+        compared.differences().stream()
+                .limit(SHOWN)
+                .forEach(one -> table.row(
+                        one.envelopeNo(),
+                        change(one.before().words(), one.after().words()),
+                        change(one.outlookBefore().words(), one.outlookAfter().words()),
+                        String.join(" ", one.because())));
+        add(table);
+        if (compared.differences().size() > SHOWN) {
+            add(new Paragraph("and " + (compared.differences().size() - SHOWN) + " more"));
+        }
+    }
+
+    private static String counted(WhatIfResult compared) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (WhatIf one : compared.differences()) {
+            counts.merge(change(one.outlookBefore().words(), one.outlookAfter().words()), 1, Integer::sum);
+        }
+        return counts.entrySet().stream()
+                .map(count -> count.getValue() + " with the outlook " + count.getKey())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String change(String before, String after) {
+        return before.equals(after) ? before + " as before" : before + " \u2192 " + after;
+    }
+}

@@ -1,0 +1,66 @@
+package org.proviso.setup;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.proviso.access.NotPermittedException;
+import org.proviso.review.news.NewerFileService;
+import org.proviso.review.news.UnconfirmedList;
+import org.proviso.roll.SnapshotService;
+import org.proviso.roll.StagedList;
+import org.proviso.ui.MessageLine;
+import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ActDialog;
+import org.proviso.ui.frame.ElectionLine;
+
+/** Newer lists that change decided cases and wait for somebody else to confirm them. */
+final class UnconfirmedListsPart extends Div {
+
+    private final transient SnapshotService lists;
+    private final transient NewerFileService newer;
+    private final ElectionLine election;
+    private final Runnable after;
+
+    UnconfirmedListsPart(SnapshotService lists, NewerFileService newer, ElectionLine election, Runnable after) {
+        this.lists = lists;
+        this.newer = newer;
+        this.election = election;
+        this.after = after;
+        List<UnconfirmedList> waiting = newer.waiting(election.id());
+        if (!waiting.isEmpty()) {
+            add(new H2("Waiting for a second person"));
+        }
+        waiting.forEach(this::show);
+    }
+
+    private void show(UnconfirmedList one) {
+        StagedList staged = lists.staged(election.id(), one.snapshotNo());
+        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", brought by "
+                + one.broughtBy() + " on "
+                + UsDates.moment(LocalDateTime.ofInstant(one.broughtAt(), election.zone()))
+                + ", changes what was decided. ");
+        line.addClassName("warn");
+        line.add(new ActButton("Look and confirm").quiet().does(() -> ask(one)));
+        add(line);
+    }
+
+    private void ask(UnconfirmedList one) {
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog("Confirm list " + one.snapshotNo(), "Bring it into use", () -> {
+            try {
+                newer.confirm(election.id(), one.snapshotNo());
+            } catch (NotPermittedException e) {
+                return sheet[0].refuse(String.valueOf(e.getMessage()));
+            }
+            MessageLine.done("List " + one.snapshotNo() + " is in use.");
+            after.run();
+            return true;
+        });
+        sheet[0].with(new ChangedCases(newer.wouldChange(election.id(), one.snapshotNo())));
+        sheet[0].setWidth("52rem");
+        sheet[0].open();
+    }
+}

@@ -1,0 +1,108 @@
+package org.proviso.status.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.proviso.core.ReceiptNumber;
+import org.proviso.core.rules.Ask;
+import org.proviso.status.LaterIdentification;
+import org.proviso.status.LookupResult;
+import org.proviso.status.VoterAsk;
+import org.proviso.status.VoterCaseState;
+import org.proviso.status.ui.VoterAnswer.Reading;
+import org.proviso.status.ui.VoterAnswer.ToDo;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Component;
+
+/** Puts an answer into sentences of the page's language. */
+@Component
+class VoterAnswerWriter {
+
+    private final MessageSource messages;
+
+    VoterAnswerWriter(MessageSource messages) {
+        this.messages = messages;
+    }
+
+    VoterAnswer of(LookupResult.Found found, String typed, Locale language) {
+        PageWords words = new PageWords(messages, language);
+        VoterStory story = new VoterStory(found, words);
+        boolean identification = found.asks().stream().anyMatch(ask -> ask.ask() == Ask.IDENTIFICATION);
+        return new VoterAnswer(
+                title(found, words),
+                mark(found.state()),
+                ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed),
+                words.say(
+                        "election",
+                        found.election().name(),
+                        words.day(found.election().date())),
+                reasons(found, words),
+                found.asks().stream()
+                        .map(ask -> toDo(ask, found.papers(), words))
+                        .toList(),
+                story.happened(),
+                story.next(),
+                identification ? papers(found.papers(), words) : List.of(),
+                found.papers().statement(),
+                hours(found, words),
+                found.election().office());
+    }
+
+    private static String title(LookupResult.Found found, PageWords words) {
+        boolean several =
+                found.state() == VoterCaseState.WAITS_FOR_YOU && found.asks().size() > 1;
+        return words.say("title." + found.state().code() + (several ? ".several" : ""));
+    }
+
+    /** The mark beside the word, only where there is an outcome. */
+    private static String mark(VoterCaseState state) {
+        return switch (state) {
+            case COUNTED -> "mark full";
+            case COUNTED_IN_PART -> "mark half";
+            case REJECTED -> "mark";
+            case RECEIVED, UNDER_REVIEW, WAITS_FOR_YOU, SENT_ON, NOT_VOTED -> "";
+        };
+    }
+
+    /** A pack may say a reason in its own words; the translation is of the usual ones. */
+    private List<Reading> reasons(LookupResult.Found found, PageWords words) {
+        PageWords english = new PageWords(messages, Locale.US);
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < found.grounds().size(); i++) {
+            String notice = found.reasons().get(i);
+            String key = "reason." + found.grounds().get(i).code();
+            boolean usual = notice.equals(english.say(key));
+            readings.add(new Reading(usual ? words.say(key) : notice, !words.isEnglish() && !usual));
+        }
+        return readings;
+    }
+
+    private static ToDo toDo(VoterAsk ask, LaterIdentification papers, PageWords words) {
+        String key = "ask." + ask.ask().code();
+        List<String> how = new ArrayList<>(List.of(words.say(key + ".how")));
+        if (ask.ask() == Ask.IDENTIFICATION && papers.statement()) {
+            how.add(words.say("ask.identification.statement"));
+        }
+        return ask.until() == null
+                ? new ToDo(words.say(key), words.say("until.unknown"), "", how)
+                : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
+    }
+
+    /** By the federal list where it holds; which papers a state accepts no rule says, so that the voter is told to call. */
+    private static List<String> papers(LaterIdentification papers, PageWords words) {
+        List<String> lines = new ArrayList<>();
+        lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));
+        lines.add(words.say("papers.call"));
+        if (papers.statement()) {
+            lines.add(words.say("papers.statement"));
+        }
+        return lines;
+    }
+
+    private static Reading hours(LookupResult.Found found, PageWords words) {
+        Map<String, String> hours = found.election().office().hours();
+        String own = hours.get(words.language().getLanguage());
+        return own == null ? new Reading(hours.getOrDefault("en", ""), !words.isEnglish()) : new Reading(own, false);
+    }
+}

@@ -1,0 +1,33 @@
+package org.proviso.today;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.proviso.canvass.BalanceResult;
+import org.proviso.canvass.BalanceRule;
+import org.proviso.canvass.CanvassService;
+import org.springframework.stereotype.Component;
+
+/** What came in and does not add up: the differences that somebody must explain or find before the canvass. */
+@Component
+class OutOfBalance {
+
+    private static final Set<BalanceRule> ARRIVALS =
+            EnumSet.of(BalanceRule.STOCK, BalanceRule.ISSUED_ARRIVED, BalanceRule.SENT_BACK_ARRIVED);
+
+    private final CanvassService canvass;
+
+    OutOfBalance(CanvassService canvass) {
+        this.canvass = canvass;
+    }
+
+    /** A sentence for each difference of a voting location. */
+    List<String> of(String electionId) {
+        return canvass.balances(electionId, ARRIVALS).stream()
+                .filter(balance -> balance instanceof BalanceResult.Differs)
+                .filter(balance -> !balance.place().startsWith(CanvassService.COUNTY))
+                .map(BalanceResult::words)
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,34 @@
+package org.proviso.today;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import org.proviso.ui.Links;
+
+/** What does not add up, a sentence each. */
+@Tag("section")
+final class OutOfBalancePart extends HtmlContainer {
+
+    private static final int SHOWN = 4;
+
+    OutOfBalancePart(List<String> sentences) {
+        addClassName("sums");
+        add(new H2("Not adding up"));
+        sentences.stream().limit(SHOWN).forEach(sentence -> {
+            Paragraph line = new Paragraph(new Span(sentence + " "), Links.link("Explain or find it", "canvass"));
+            line.addClassName("warn");
+            add(line);
+        });
+        if (sentences.size() > SHOWN) {
+            add(new Paragraph(Links.link("and " + (sentences.size() - SHOWN) + " more", "canvass")));
+        }
+        if (sentences.isEmpty()) {
+            Paragraph none = new Paragraph("Every voting location's envelopes are here.");
+            none.addClassName("soft");
+            add(none);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package org.proviso.today;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
+import org.proviso.core.calendar.Deadline;
+import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.Rules;
+import org.proviso.election.RulesService;
+import org.springframework.stereotype.Component;
+
+/** The moments that the office works toward, the next one first, on the county's clock. */
+@Component
+public class UpcomingDates {
+
+    private final RulesService rules;
+    private final BoardService board;
+
+    UpcomingDates(RulesService rules, BoardService board) {
+        this.rules = rules;
+        this.board = board;
+    }
+
+    /** A moment: what it is of, and where the rule or the act behind it is. */
+    public record UpcomingDate(String what, String behind, LocalDateTime at) {}
+
+    /** Those still to come. */
+    public List<UpcomingDate> ahead(String electionId, LocalDateTime now) {
+        return all(electionId).stream()
+                .filter(moment -> moment.at().isAfter(now))
+                .toList();
+    }
+
+    private List<UpcomingDate> all(String electionId) {
+        DeadlineBook book = rules.book(electionId);
+        List<UpcomingDate> moments = new ArrayList<>();
+        for (Ask ask : Ask.values()) {
+            add(moments, book, Rule.cure(ask), "Last moment to " + ask.words());
+        }
+        add(moments, book, Rules.GATE_REVIEW, "Envelopes may be reviewed");
+        add(moments, book, Rules.GATE_DECISION, "Envelopes may be decided");
+        add(moments, book, Rules.GATE_OPEN, "Envelopes may be opened");
+        add(moments, book, Rules.MAIL_RECEIPT, "Mail ballots must have arrived");
+        add(moments, book, Rules.DECISION, "Every envelope decided");
+        add(moments, book, Rules.CERTIFICATION, "Certification");
+        sessions(electionId).forEach(moments::add);
+        moments.sort(Comparator.comparing(UpcomingDate::at));
+        return moments;
+    }
+
+    private List<UpcomingDate> sessions(String electionId) {
+        return board.sessions(electionId).stream()
+                .filter(session -> session.closedAt() == null)
+                .map(UpcomingDates::moment)
+                .toList();
+    }
+
+    private static UpcomingDate moment(BoardSession session) {
+        return new UpcomingDate("Board session " + session.key().sessionNo(), session.place(), session.calledFor());
+    }
+
+    private static void add(List<UpcomingDate> moments, DeadlineBook book, Rule rule, String what) {
+        Optional<Deadline> deadline = book.of(rule);
+        deadline.ifPresent(found -> moments.add(new UpcomingDate(what, reference(book, rule), found.lastMoment())));
+    }
+
+    private static String reference(DeadlineBook book, Rule rule) {
+        return book.pack().of(rule).reference().words();
+    }
+}

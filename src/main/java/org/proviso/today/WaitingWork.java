@@ -1,0 +1,16 @@
+package org.proviso.today;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something that waits for whoever looks: how many, of what, a sentence about them, by when, and the link that begins
+ * it with its key (null for none).
+ */
+record WaitingWork(
+        int number,
+        String what,
+        String detail,
+        String by,
+        String link,
+        String path,
+        @Nullable String key) {}

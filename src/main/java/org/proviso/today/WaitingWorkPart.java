@@ -1,0 +1,55 @@
+package org.proviso.today;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import java.util.List;
+import org.proviso.ui.Links;
+
+/** What waits, a line each, with the link that begins it. */
+@Tag("section")
+final class WaitingWorkPart extends HtmlContainer {
+
+    WaitingWorkPart(List<WaitingWork> lines) {
+        add(new H2("Waiting for you"));
+        if (lines.isEmpty()) {
+            Paragraph none = new Paragraph("Nothing waits for you now.");
+            none.addClassName("soft");
+            add(none);
+        }
+        lines.forEach(line -> add(line(line)));
+    }
+
+    private static Div line(WaitingWork waiting) {
+        Span number = new Span(String.format(java.util.Locale.US, "%,d", waiting.number()));
+        number.addClassName("figure");
+        Span by = new Span(waiting.by());
+        if (waiting.by().equals("now")) {
+            by.addClassName("stops");
+        }
+        Div line = new Div(number, what(waiting), by, new Span(link(waiting)));
+        line.addClassName("line");
+        return line;
+    }
+
+    private static Anchor link(WaitingWork waiting) {
+        return waiting.key() == null
+                ? Links.link(waiting.link(), waiting.path())
+                : Links.link(waiting.link(), waiting.path(), waiting.key());
+    }
+
+    private static Span what(WaitingWork waiting) {
+        Small detail = new Small();
+        detail.getElement().setText(waiting.detail());
+        Span what = new Span(new Span(waiting.what()), detail);
+        return what;
+    }
+
+    /** Words in the smaller hand, under others. */
+    @Tag("small")
+    private static final class Small extends HtmlContainer {}
+}

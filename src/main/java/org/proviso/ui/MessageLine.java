@@ -1,0 +1,57 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.component.ComponentUtil;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+
+/** The line under the top line that says what became of an act; it stays until the next one, and is read aloud. */
+public final class MessageLine extends Div {
+
+    public MessageLine() {
+        addClassName("said");
+        getElement().setAttribute("role", "status");
+    }
+
+    /** An act was recorded. */
+    public static void done(String words) {
+        line().say(words, "done");
+    }
+
+    /** An act was refused, or cannot be done; nothing was written. */
+    public static void refused(String words) {
+        line().say(words, "refused");
+    }
+
+    /** Nothing is said any more. */
+    public static void nothing() {
+        line().say("", "done");
+    }
+
+    /** What the line says now. */
+    public static String words() {
+        return line().getText();
+    }
+
+    /** Puts what was said before in front of what is said now. */
+    public static void after(String before) {
+        MessageLine line = line();
+        String now = line.getText();
+        line.setText(now.equals(before) ? now : (before + " " + now).strip());
+        line.setClassName("spoken", !line.getText().isEmpty());
+    }
+
+    public void here(UI ui) {
+        ComponentUtil.setData(ui, MessageLine.class, this);
+    }
+
+    private static MessageLine line() {
+        MessageLine line = ComponentUtil.getData(UI.getCurrent(), MessageLine.class);
+        return line == null ? new MessageLine() : line;
+    }
+
+    private void say(String words, String kind) {
+        setText(words);
+        setClassName("refused", "refused".equals(kind) && !words.isEmpty());
+        setClassName("spoken", !words.isEmpty());
+    }
+}

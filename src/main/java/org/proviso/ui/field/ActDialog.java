@@ -1,0 +1,48 @@
+package org.proviso.ui.field;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.function.BooleanSupplier;
+
+/** A sheet over the page that asks for something before an act; Escape leaves it, and nothing is done. */
+public final class ActDialog extends Dialog {
+
+    private final Div problem = new Div();
+    private final ActButton act;
+
+    /** {@code act} says what its button does; it returns whether the sheet may close. */
+    public ActDialog(String title, String actWords, BooleanSupplier act) {
+        setHeaderTitle(title);
+        addClassName("asking");
+        setWidth("34rem");
+        setCloseOnOutsideClick(false);
+        problem.addClassName("problem");
+        problem.getElement().setAttribute("role", "alert");
+        this.act = new ActButton(actWords).first().does(() -> {
+            if (act.getAsBoolean()) {
+                close();
+            }
+        });
+        getFooter().add(new ActButton("Leave it").does(this::close), this.act);
+        add(problem);
+    }
+
+    /** Puts words or fields on the sheet. */
+    public ActDialog with(Component... parts) {
+        add(parts);
+        return this;
+    }
+
+    public ActDialog with(String words) {
+        add(new Paragraph(words));
+        return this;
+    }
+
+    /** Says why it cannot be done; always false, for the act to return. */
+    public boolean refuse(String words) {
+        problem.setText(words);
+        return false;
+    }
+}

@@ -1,0 +1,22 @@
+package org.proviso.ui.field;
+
+import com.vaadin.flow.component.Component;
+
+/** Which case, in which version, stands on the screen: {@code 000417@5}. */
+public record CaseVersionMark(String envelopeNo, int version) {
+
+    /** As the page carries it. */
+    public String text() {
+        return envelopeNo + "@" + version;
+    }
+
+    /** Marks the part of the page that shows the case. */
+    public void on(Component part) {
+        part.getElement().setAttribute("data-case", text());
+    }
+
+    /** Whether what was pressed is what is shown. */
+    public boolean is(String pressed) {
+        return text().equals(pressed);
+    }
+}

@@ -1,0 +1,114 @@
+package org.proviso.canvass;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.journey.Office.as;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.database.OnBothDatabases;
+import org.proviso.database.TestOffice;
+import org.proviso.journey.Primary;
+import org.proviso.release.Batch;
+import org.proviso.release.ReleaseActResult;
+import org.proviso.release.ReleaseService;
+import org.proviso.release.RemakeService;
+import org.proviso.review.WorkedPrimary;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** A whole election is replayed: its chain, each room's tables, every assessment. */
+class ElectionReplayServiceTest {
+
+    private static ElectionReplayVerdict replay(TestOffice office) {
+        return office.the(ElectionReplayService.class).replay(Primary.ID);
+    }
+
+    private static void changed(TestOffice office, String sql, String sentence) {
+        office.the(TransactionTemplate.class).executeWithoutResult(attempt -> {
+            assertThat(office.jdbc().sql(sql).update()).as(sql).isOne();
+            ElectionReplayVerdict found = replay(office);
+            assertThat(found.isWhole()).isFalse();
+            assertThat(found.differences()).anySatisfy(said -> assertThat(said).startsWith(sentence));
+            attempt.setRollbackOnly();
+        });
+    }
+
+    /** One batch opened, one made. */
+    private static void opened(TestOffice office) {
+        ReleaseService release = office.the(ReleaseService.class);
+        as("carl", () -> {
+            release.recordOtherBallotsComplete(Primary.ID);
+            return release;
+        });
+        Set<String> waiting = as("hal", () -> release.waiting(Primary.ID)).stream()
+                .filter(one -> !one.decision().ballot().heldApart())
+                .map(one -> one.key().envelopeNo())
+                .limit(8)
+                .collect(Collectors.toSet());
+        Batch made = done(as("hal", () -> release.makeBatch(Primary.ID, waiting, "")));
+        Batch begun = done(as("hal", () -> release.beginOpening(Primary.ID, made.number(), made.version())));
+        Batch open = done(as("ida", () -> release.recordOpening(Primary.ID, made.number(), begun.version(), 1)));
+        RemakeService remake = office.the(RemakeService.class);
+        remake.sheets(Primary.ID, 1).forEach(sheet -> {
+            as("hal", () -> {
+                remake.beginRemake(Primary.ID, 1, sheet.number(), sheet.version());
+                return sheet;
+            });
+            as("ida", () -> {
+                remake.recordRemake(Primary.ID, 1, sheet.number(), sheet.version() + 1);
+                return sheet;
+            });
+        });
+        done(as("hal", () -> remake.handOff(Primary.ID, 1, open.version(), open.ballots())));
+    }
+
+    private static Batch done(ReleaseActResult release) {
+        if (release instanceof ReleaseActResult.Done done) {
+            return done.batch();
+        }
+        throw new AssertionError("refused: " + release);
+    }
+
+    @OnBothDatabases
+    void an_election_at_work_is_whole_and_whatever_was_changed_is_named(TestOffice office) {
+        WorkedPrimary.in(office);
+        opened(office);
+        ElectionReplayVerdict whole = replay(office);
+        assertThat(whole.differences()).isEmpty();
+        assertThat(whole.isWhole()).isTrue();
+        assertThat(whole.looked())
+                .hasSize(6)
+                .contains("1 papers that voters brought, 0 differences", "60 cases, 0 differences");
+        changed(office, "update cure_evidence set words = 'Nothing.'", "Envelope P-");
+        changed(office, "delete from cure_evidence", "Envelope P-");
+        changed(
+                office,
+                "update release_batch set empty_envelopes = 2",
+                "batch 1 empty: the table has 2, the ledger 1.");
+        changed(
+                office,
+                "update release_batch set second_opener = 'carl'",
+                "batch 1 second opener: the table has staff-TEST02, the ledger staff-TEST08.");
+        changed(office, "delete from others_done", "other ballots: the table has nothing, the ledger done.");
+        // Assessments are made again outside any transaction, some at a time: this change has to be there for all.
+        office.jdbc()
+                .sql("update assessment set content = '{}' where envelope_no = 'P-1012' and assessment_no = 1"
+                        + " and way = 'settled'")
+                .update();
+        assertThat(replay(office).differences())
+                .singleElement()
+                .asString()
+                .startsWith("Envelope P-1012: assessment 1 (settled) does not come out again");
+    }
+
+    @OnBothDatabases
+    void a_chain_whose_end_was_cut_off_proves_nothing(TestOffice office) {
+        Primary.loaded(office);
+        changed(
+                office,
+                "update ledger_head set sequence = sequence + 1 where chain = 'election:" + Primary.ID + "'",
+                "The ledger does not hold: the chain ends with entry 1, but its head is entry 2");
+        assertThatThrownBy(() -> office.the(ElectionReplayService.class).replay("elsewhere"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}
