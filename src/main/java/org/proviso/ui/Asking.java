@@ -25,7 +25,7 @@ public final class Asking extends Dialog {
                 close();
             }
         });
-        getFooter().add(new ActButton("Leave it").does(this::close), this.act);
+        getFooter().add(new ActButton("Cancel").does(this::close), this.act);
         add(problem);
     }
 

@@ -12,17 +12,17 @@ final class ElectionBar extends Div {
 
     ElectionBar(Workplace workplace) {
         addClassName("election");
-        getElement().setAttribute("role", "region").setAttribute("aria-label", "The election worked on");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "Current election");
         add(election(workplace), new Span(workplace.demonstration()));
     }
 
     private static Component election(Workplace workplace) {
         List<ElectionLine> all = workplace.all();
         if (all.size() < 2) {
-            return new Span(workplace.election().map(ElectionLine::words).orElse("No election yet"));
+            return new Span(workplace.election().map(ElectionLine::words).orElse("No election loaded"));
         }
         Select<ElectionLine> choice = new Select<>();
-        choice.setAriaLabel("The election worked on");
+        choice.setAriaLabel("Current election");
         choice.setItems(all);
         choice.setItemLabelGenerator(ElectionLine::words);
         workplace.election().ifPresent(choice::setValue);

@@ -13,6 +13,6 @@ public final class ErrorPage extends Div {
 
     void say(String title, String why) {
         removeAll();
-        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("To Today", "")));
+        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("Go to Today", "")));
     }
 }

@@ -12,8 +12,8 @@ final class Finder extends Div {
 
     Finder() {
         addClassName("finder");
-        field.setPlaceholder("Find an envelope or a voter");
-        field.getElement().setAttribute("aria-label", "Find an envelope or a voter");
+        field.setPlaceholder("Find an envelope or voter");
+        field.getElement().setAttribute("aria-label", "Find an envelope or voter");
         field.getElement().setAttribute("data-key", "/");
         field.getElement().setAttribute("autocomplete", "off");
         field.getElement()

@@ -10,14 +10,14 @@ import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
 /** A page about an election in an office that holds none. */
-@PageTitle("No election yet · Proviso")
+@PageTitle("No election loaded · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NoElectionYet extends Composite<ErrorPage> implements HasErrorParameter<NoElectionException> {
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NoElectionException> parameter) {
-        getContent().say("No election yet", parameter.getException().getMessage());
+        getContent().say("No election loaded", parameter.getException().getMessage());
         return HttpServletResponse.SC_NOT_FOUND;
     }
 }

@@ -11,14 +11,17 @@ import jakarta.servlet.http.HttpServletResponse;
 import org.proviso.access.NotPermittedException;
 
 /** A page that is not for whoever is signed in, with the reason. */
-@PageTitle("Not yours · Proviso")
+@PageTitle("No access · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NotYours extends Composite<ErrorPage> implements HasErrorParameter<NotPermittedException> {
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotPermittedException> parameter) {
-        getContent().say("Not yours to open", parameter.getException().getMessage());
+        getContent()
+                .say(
+                        "You do not have access to this page",
+                        parameter.getException().getMessage());
         return HttpServletResponse.SC_FORBIDDEN;
     }
 }

@@ -41,16 +41,16 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
             return String.valueOf(wrong.getMessage());
         }
         if (wrong instanceof OptimisticLockingFailureException) {
-            return "Nothing was recorded: somebody changed this since you opened it. Open it again to see it as it is.";
+            return "Not saved. Someone else changed this after you opened it. Reopen it to see the current version.";
         }
         if (wrong instanceof TransientDataAccessException) {
-            return "Nothing was recorded: somebody else held this at that moment. Try again.";
+            return "Not saved. Someone else was saving this at the same moment. Try again.";
         }
         if (wrong instanceof ConstraintViolationException invalid) {
-            return "Nothing was recorded: " + fields(invalid) + ".";
+            return "Not saved: " + fields(invalid) + ".";
         }
         LOG.error("An act failed", wrong);
-        return "Nothing was recorded: something went wrong here. Try again; if it happens again, the log says what.";
+        return "Not saved. Something went wrong. Try again. If it happens again, ask your administrator to check the log.";
     }
 
     private static String fields(ConstraintViolationException invalid) {

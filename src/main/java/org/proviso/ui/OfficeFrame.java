@@ -34,7 +34,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     }
 
     private static Anchor skip() {
-        Anchor skip = new Anchor("#main", "Skip to the work");
+        Anchor skip = new Anchor("#main", "Skip to main content");
         skip.addClassName("skip");
         skip.setRouterIgnore(true);
         return skip;

@@ -13,7 +13,7 @@ public enum Room {
     NOTICES("notices", "Notices", Act.PRINT_CURE_LETTERS),
     CANVASS("canvass", "Canvass", Act.READ_FIGURES),
     LEDGER("ledger", "Ledger", Act.READ_LEDGER),
-    SET_UP("set-up", "Set-up", Act.LOAD_FILES, Act.MANAGE_USERS);
+    SET_UP("set-up", "Setup", Act.LOAD_FILES, Act.MANAGE_USERS);
 
     private final String path;
     private final String words;

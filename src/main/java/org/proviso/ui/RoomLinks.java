@@ -13,7 +13,7 @@ final class RoomLinks extends Nav {
 
     RoomLinks(AccessService access) {
         addClassName("rooms");
-        getElement().setAttribute("aria-label", "Rooms");
+        getElement().setAttribute("aria-label", "Main menu");
         for (Room room : Room.values()) {
             if (room.isOpen(access)) {
                 Anchor link = new Anchor("/" + room.path(), room.words());

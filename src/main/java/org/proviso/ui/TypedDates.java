@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 public final class TypedDates {
 
     /** What to say where a day cannot be read. */
-    public static final String LIKE_A_DAY = "Type month, day and year: 3/12/1984 or 03121984.";
+    public static final String LIKE_A_DAY = "Enter the month, day and year: 3/12/1984 or 03121984.";
 
     /** What to say where a time cannot be read. */
-    public static final String LIKE_A_TIME = "Type hour and minute: 6:52 pm, 652p or 18:52.";
+    public static final String LIKE_A_TIME = "Enter the hour and minute: 6:52 pm, 652p or 18:52.";
 
     private static final Pattern PARTS = Pattern.compile("(\\d{1,2})[/.\\- ](\\d{1,2})[/.\\- ](\\d{4})");
     private static final Pattern RUN = Pattern.compile("(\\d{2})(\\d{2})(\\d{4})");

@@ -50,7 +50,7 @@ public final class TypedField extends Div {
 
     /** A short example of what is typed. */
     public TypedField like(String example) {
-        input.setPlaceholder(example.isEmpty() ? "" : "like " + example);
+        input.setPlaceholder(example.isEmpty() ? "" : "e.g., " + example);
         return this;
     }
 

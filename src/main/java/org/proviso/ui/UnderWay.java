@@ -27,7 +27,7 @@ public final class UnderWay extends Div {
     UnderWay(List<WorkUnderWay> works) {
         this.works = works;
         addClassName("under-way");
-        getElement().setAttribute("role", "region").setAttribute("aria-label", "Under way");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "In progress");
         Span mark = new Span("\u00B7\u00B7\u00B7");
         mark.addClassName("dots");
         mark.getElement().setAttribute("aria-hidden", "true");

@@ -34,7 +34,7 @@ class HeldElections implements OfficeElections {
 
     @Override
     public String demonstration() {
-        return demo ? "A demonstration: the county, its people and its signatures are invented." : "";
+        return demo ? "Demonstration. The county, its people and its signatures are invented." : "";
     }
 
     private ElectionLine line(Election election) {

@@ -17,6 +17,6 @@ class LoadUnderWay implements WorkUnderWay {
 
     @Override
     public Optional<Words> words() {
-        return watch.now().map(step -> new Words("Files are being loaded. " + step.words() + ".", step.figures()));
+        return watch.now().map(step -> new Words("Loading files. " + step.words() + ".", step.figures()));
     }
 }
