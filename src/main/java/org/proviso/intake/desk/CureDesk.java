@@ -56,7 +56,8 @@ public class CureDesk {
     public List<String> brought(String electionId, String envelopeNo) {
         access.demand(Act.RECORD_CURE_EVIDENCE);
         return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
-                .map(one -> "To " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": " + one.words())
+                .map(one -> "Evidence to " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": "
+                        + one.words())
                 .toList();
     }
 
@@ -67,18 +68,16 @@ public class CureDesk {
         Optional<Deadline> deadline = book.cure(ask, null);
         if (deadline.isEmpty()) {
             return given.isKnown()
-                    ? "In time until: " + given.value().inWords() + " ("
+                    ? "Due by: " + given.value().inWords() + " ("
                             + given.reference().words() + ")."
-                    : "The rules do not say until when this is in time: ask counsel.";
+                    : "The rules give no deadline for this. Ask counsel.";
         }
-        String until = "In time until " + words(deadline.get().lastMoment()) + " ("
+        String until = "Deadline: " + words(deadline.get().lastMoment()) + " ("
                 + given.reference().words() + ").";
         if (stamp == null) {
             return until;
         }
-        return deadline.get().hasPassed(stamp)
-                ? "This stamp is too late. " + until.replaceFirst("In time", "It was in time")
-                : "This stamp is in time. " + until;
+        return deadline.get().hasPassed(stamp) ? "Stamped too late. " + until : "Stamped on time. " + until;
     }
 
     private static String words(LocalDateTime moment) {

@@ -23,7 +23,7 @@ public record EnvelopeLine(
             return "not keyed";
         }
         if (differing > 0) {
-            return "two keyings differ in " + differing + (differing == 1 ? " box" : " boxes");
+            return "keyings differ in " + differing + (differing == 1 ? " field" : " fields");
         }
         return keyings < 2 ? "keyed once" : "keyed twice";
     }

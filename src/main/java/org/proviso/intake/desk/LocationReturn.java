@@ -51,8 +51,8 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
             }
         }
         if (!one.sealOut().equals(one.sealIn())) {
-            differences.add("bag " + one.bag() + " left with seal " + given(one.sealOut()) + " and came with seal "
-                    + given(one.sealIn()));
+            differences.add("bag " + one.bag() + " went out with seal " + given(one.sealOut())
+                    + " and came back with seal " + given(one.sealIn()));
         }
         if (Objects.requireNonNullElse(one.scannedInError(), 0) > 0) {
             differences.add("scanned " + one.scannedInError() + " in error");

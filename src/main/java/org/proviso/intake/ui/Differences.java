@@ -26,10 +26,10 @@ final class Differences extends Div {
     Differences(List<BoxDifference> differences) {
         addClassName("differences");
         getElement().setAttribute("data-typing", "settle");
-        add(new H2("Two keyings differ"));
-        add(new Paragraph("Look at the paper again, choose for each box what it says, and settle it."));
-        PlainTable table =
-                new PlainTable("Boxes keyed differently", "Box", "You keyed", "Keyed before", "What it says");
+        add(new H2("The two keyings differ"));
+        add(new Paragraph("Check the envelope again. For each field, choose what it says."));
+        PlainTable table = new PlainTable(
+                "Fields keyed differently", "Field", "You keyed", "First keying", "What the envelope says");
         for (BoxDifference one : differences) {
             Choice choice = choice(one);
             choices.put(one, choice);
@@ -42,10 +42,10 @@ final class Differences extends Div {
     private static Choice choice(BoxDifference one) {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("", "choose");
-        words.put("now", "as I keyed it");
-        words.put("before", "as it was keyed before");
+        words.put("now", "what I keyed");
+        words.put("before", "the first keying");
         Choice choice = new Choice(words);
-        choice.getElement().setAttribute("aria-label", "What the paper says: " + label(one.box()));
+        choice.getElement().setAttribute("aria-label", "What the envelope says: " + label(one.box()));
         return choice;
     }
 
@@ -62,7 +62,7 @@ final class Differences extends Div {
         return Code.find(KeyBox.class, box)
                 .map(KeyBox::label)
                 .or(() -> Code.find(KeyChoice.class, box).map(KeyChoice::label))
-                .orElse("Statements ticked");
+                .orElse("Statements checked");
     }
 
     boolean isSettled() {

@@ -26,7 +26,7 @@ final class KeyDesk extends Div {
     private final Runnable done;
     private final KeyForm form = new KeyForm(this::save);
     private final Span saved = new Span();
-    private final ActButton finish = new ActButton("Finish").first().does(this::finish);
+    private final ActButton finish = new ActButton("Finish keying").first().does(this::finish);
     private int version;
     private boolean handedIn;
     private @Nullable Differences differences;
@@ -58,10 +58,10 @@ final class KeyDesk extends Div {
             version = found.version();
             handedIn = found.finished();
             form.fill(found.boxes());
-            saved.setText("Your draft, as you left it");
+            saved.setText("Your saved draft");
         });
         if (handedIn) {
-            saved.setText("You handed this one in. A second keying is somebody else's.");
+            saved.setText("You finished keying this envelope. A different person does the second keying.");
             finish.setEnabled(false);
         }
         form.focusFirst();
@@ -87,7 +87,7 @@ final class KeyDesk extends Div {
         Map<String, String> boxes = form.boxes();
         if (differences != null) {
             if (!differences.isSettled()) {
-                Said.refused("Choose what the paper says in each box that differs.");
+                Said.refused("For each field that differs, choose what the envelope says.");
                 differences.focus();
                 return;
             }
@@ -97,14 +97,14 @@ final class KeyDesk extends Div {
         ReadBoxes read = new ReadBoxes(boxes, workplace.now().toLocalDate());
         form.problems(read.problems());
         if (!read.problems().isEmpty()) {
-            Said.refused("Not handed in: " + count(read.problems().size()) + " to look at again.");
+            Said.refused("Not saved. Check " + count(read.problems().size()) + " highlighted.");
             return;
         }
         handIn(read);
     }
 
     private static String count(int boxes) {
-        return boxes == 1 ? "one box" : boxes + " boxes";
+        return boxes == 1 ? "one field" : boxes + " fields";
     }
 
     private void handIn(ReadBoxes read) {
@@ -130,9 +130,8 @@ final class KeyDesk extends Div {
         }
         differences = new Differences(twice.differences());
         addComponentAsFirst(differences);
-        finish.setText("Settle and finish");
-        Said.refused(
-                "Keyed before, and " + count(twice.differences().size()) + " read otherwise. Nothing was changed.");
+        finish.setText("Resolve and finish");
+        Said.refused("The first keying differs in " + count(twice.differences().size()) + ". Nothing was changed.");
         differences.focus();
     }
 }

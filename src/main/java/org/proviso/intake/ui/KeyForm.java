@@ -30,7 +30,7 @@ final class KeyForm extends Div {
     }
 
     private Div voter() {
-        Div column = new Div(new H2("The voter wrote"));
+        Div column = new Div(new H2("Voter's statement"));
         for (KeyBox box : KeyBox.values()) {
             if (box.compareTo(KeyBox.DRIVERS_LICENSE) < 0) {
                 column.add(typed.get(box).field());
@@ -40,13 +40,13 @@ final class KeyForm extends Div {
     }
 
     private Div rest() {
-        Div column = new Div(new H2("The voter wrote, further down"));
+        Div column = new Div(new H2("Voter's statement, continued"));
         for (KeyBox box : KeyBox.values()) {
             if (box.compareTo(KeyBox.DRIVERS_LICENSE) >= 0 && box != KeyBox.OFFICIAL_NOTE) {
                 column.add(typed.get(box).field());
             }
         }
-        column.add(statements, new H2("At the table, and the envelope"));
+        column.add(statements, new H2("Poll worker's part and envelope"));
         chosen.values().forEach(column::add);
         column.add(typed.get(KeyBox.OFFICIAL_NOTE).field());
         return column;

@@ -57,7 +57,7 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
     public void setParameter(BeforeEvent event, String envelopeNo) {
         String election = workplace.electionId();
         boolean first = lists.line(election, envelopeNo)
-                .orElseThrow(() -> new NotFoundException("The office has no envelope \"" + envelopeNo + "\"."))
+                .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
                 .waits();
         Envelope envelope = intake.envelope(election, envelopeNo).orElseThrow();
         KeyDesk desk = new KeyDesk(keying, workplace, envelopeNo, () -> goOn(envelopeNo, first));
@@ -70,7 +70,7 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
         getContent()
                 .add(
                         new PageHead("Key " + envelopeNo, lead(first))
-                                .beside(desk.saved(), Links.link("To the list", "intake"), desk.finishing()),
+                                .beside(desk.saved(), Links.link("Back to Intake", "intake"), desk.finishing()),
                         bench);
         desk.open();
     }
@@ -80,23 +80,23 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
         side.removeAll();
         side.add(facts(envelope), new Scan(images.whileKeying(election, number), (name, content) -> {
             images.keepScan(election, number, name, content);
-            Said.done("The scan of " + number + " is kept.");
+            Said.done("Scan saved for envelope " + number + ".");
             beside(side, election, envelope);
         }));
     }
 
     private static String lead(boolean first) {
-        String keys = "Enter goes on, Ctrl+Enter finishes. Type - for left blank, ? for illegible, ! for refused.";
-        return first ? keys : "Second keying: key it as if nobody had. " + keys;
+        String keys = "Enter: next field. Ctrl+Enter: finish. Type - for left blank, ? for illegible, ! for refused.";
+        return first ? keys : "Second keying: key every field from the envelope yourself. " + keys;
     }
 
     private static Facts facts(Envelope envelope) {
         Envelope.Cast cast = envelope.cast();
         return new Facts()
                 .number("Receipt", envelope.receiptNo())
-                .add("Cast at", cast.votingLocation().isEmpty() ? "not at a voting location" : cast.votingLocation())
-                .add("When", UsDates.moment(cast.at()))
-                .number("Style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
+                .add("Voting location", cast.votingLocation().isEmpty() ? "none" : cast.votingLocation())
+                .add("Cast", UsDates.moment(cast.at()))
+                .number("Ballot style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
     }
 
     private void goOn(String envelopeNo, boolean first) {
@@ -105,11 +105,11 @@ public final class KeyView extends Composite<Div> implements HasUrlParameter<Str
         following.ifPresentOrElse(
                 number -> {
                     UI.getCurrent().navigate(KeyView.class, number);
-                    Said.done(envelopeNo + " is keyed. Next: " + number + ".");
+                    Said.done(envelopeNo + " keyed. Next: " + number + ".");
                 },
                 () -> {
                     UI.getCurrent().navigate("intake");
-                    Said.done(envelopeNo + " is keyed. Nothing else waits for you to key.");
+                    Said.done(envelopeNo + " keyed. No more envelopes to key.");
                 });
     }
 }

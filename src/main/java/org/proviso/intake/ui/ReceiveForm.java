@@ -40,10 +40,10 @@ final class ReceiveForm extends Div {
     private final TypedField place = new TypedField("place", "Voting location");
     private final TypedField style = new TypedField("style", "Ballot style");
     private final TypedField precinct = new TypedField("precinct", "Precinct");
-    private final TypedField castDay = new TypedField("cast-day", "Cast on");
-    private final TypedField castTime = new TypedField("cast-time", "Cast at").like("6:52 pm");
-    private final TypedField stampDay = new TypedField("stamp-day", "Stamp, day");
-    private final TypedField stampTime = new TypedField("stamp-time", "Stamp, time").like("9:15 pm");
+    private final TypedField castDay = new TypedField("cast-day", "Date cast");
+    private final TypedField castTime = new TypedField("cast-time", "Time cast").like("6:52 pm");
+    private final TypedField stampDay = new TypedField("stamp-day", "Date stamped");
+    private final TypedField stampTime = new TypedField("stamp-time", "Time stamped").like("9:15 pm");
     private final boolean checkDigit;
     private Runnable after = () -> {};
 
@@ -64,11 +64,11 @@ final class ReceiveForm extends Div {
     }
 
     private void choices() {
-        choose("source", "Came from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
+        choose("source", "Received from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
         choose(
                 "reason",
-                "Why provisional",
-                Map.of("", "not said"),
+                "Reason issued",
+                Map.of("", "not stated"),
                 "not_on_list",
                 "name_mismatch",
                 "mail_ballot_issued",
@@ -82,12 +82,12 @@ final class ReceiveForm extends Div {
                 "party",
                 "court_hours");
         choose("extended", "Extended hours", Map.of("no", "no"), "yes", "unknown");
-        choose("in-line", "In line at close", Map.of("unknown", "not said"), "yes", "no");
+        choose("in-line", "In line when polls closed", Map.of("unknown", "not stated"), "yes", "no");
     }
 
     private Div bag() {
         Div bag = new Div(
-                new H2("The same for the bag"),
+                new H2("For the whole bag"),
                 place,
                 choices.get("source"),
                 stampDay,
@@ -99,7 +99,7 @@ final class ReceiveForm extends Div {
     }
 
     private Div one() {
-        ActButton take = new ActButton("Take it in").first().does(this::take);
+        ActButton take = new ActButton("Receive envelope").first().does(this::take);
         take.getElement().setAttribute("data-finish", true);
         Div acts = new Div(take);
         acts.addClassName("acts");
@@ -136,7 +136,7 @@ final class ReceiveForm extends Div {
     private void checkNumber() {
         boolean taken = !number.text().isEmpty()
                 && lists.line(workplace.electionId(), number.text()).isPresent();
-        number.problem(taken ? "The office has an envelope " + number.text() + " already." : "");
+        number.problem(taken ? "Envelope " + number.text() + " has already been received." : "");
     }
 
     /** The office's own numbers are not checked. */
@@ -154,13 +154,13 @@ final class ReceiveForm extends Div {
         Optional<LocalDateTime> stamp = moment(stampDay, stampTime);
         Optional<LocalDateTime> cast = castTime.text().isEmpty() ? Optional.empty() : moment(castDay, castTime);
         checkNumber();
-        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Letters, digits and - only.");
+        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Use letters, digits and hyphens only.");
         checkReceipt();
-        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Letters, digits and - only.");
+        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Use letters, digits and hyphens only.");
         style.problem("");
         boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());
         if (!right || number.hasProblem() || receipt.hasProblem()) {
-            Said.refused("Not taken in: look at the fields marked.");
+            Said.refused("Not saved. Check the highlighted fields.");
             (number.hasProblem() ? number : receipt.hasProblem() ? receipt : stampDay).focus();
             return;
         }
@@ -169,7 +169,7 @@ final class ReceiveForm extends Div {
 
     private static void demand(TypedField field, String pattern, String otherwise) {
         if (field.text().isEmpty()) {
-            field.problem("Has to be given.");
+            field.problem("Required.");
         } else if (!field.text().matches(pattern)) {
             field.problem(otherwise);
         }
@@ -208,7 +208,7 @@ final class ReceiveForm extends Div {
     private void receive(ReceiveEnvelope command) {
         try {
             receiving.receive(command);
-            Said.done(command.envelopeNo() + " is taken in.");
+            Said.done(command.envelopeNo() + " received.");
             number.text("");
             receipt.text("");
             castTime.text("");
@@ -230,6 +230,6 @@ final class ReceiveForm extends Div {
         }
         where.problem(why);
         where.focus();
-        Said.refused("Not taken in: " + why);
+        Said.refused("Not saved. " + why);
     }
 }

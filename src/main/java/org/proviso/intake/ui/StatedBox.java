@@ -46,7 +46,7 @@ final class StatedBox {
         Choice state = new Choice(words);
         state.addClassName("state");
         state.getElement().setAttribute("data-aside", true);
-        state.getElement().setAttribute("aria-label", "State of " + label);
+        state.getElement().setAttribute("aria-label", "Status of " + label);
         return state;
     }
 

@@ -23,13 +23,13 @@ final class Statements extends Div {
 
     private final Map<String, Checkbox> ticks = new LinkedHashMap<>();
     private final List<String> others = new ArrayList<>();
-    private final Choice state = StatedBox.states("statements ticked");
+    private final Choice state = StatedBox.states("statements checked");
     private final Span problem = new Span();
 
     Statements(Runnable changed) {
         addClassName("typed");
         getElement().setAttribute("role", "group");
-        getElement().setAttribute("aria-label", "Statements ticked");
+        getElement().setAttribute("aria-label", "Statements checked");
         Span row = new Span();
         row.addClassName("entry");
         WORDS.forEach((code, words) -> {
@@ -45,7 +45,7 @@ final class Statements extends Div {
         row.add(state);
         state.onChosen(code -> changed.run());
         problem.addClassName("wrong");
-        Span label = new Span("Ticked");
+        Span label = new Span("Checked");
         label.addClassName("label");
         add(label, row, problem);
     }

@@ -25,10 +25,10 @@ final class TransmittalForm extends Div {
 
     private static final String[][] FIELDS = {
         {"place", "Voting location", ""},
-        {"day", "Day", "11/3/2026"},
-        {"bag", "Bag", ""},
-        {"seal-out", "Seal going out", ""},
-        {"seal-in", "Seal coming in", ""},
+        {"day", "Date", "11/3/2026"},
+        {"bag", "Bag number", ""},
+        {"seal-out", "Outgoing seal", ""},
+        {"seal-in", "Return seal", ""},
         {"supplied", "Supplied", ""},
         {"issued", "Issued", ""},
         {"spoiled", "Spoiled", ""},
@@ -59,9 +59,9 @@ final class TransmittalForm extends Div {
             add(typed);
         }
         sentence.getElement().setAttribute("role", "status");
-        ActButton record = new ActButton("Record it").first().does(this::record);
+        ActButton record = new ActButton("Record transmittal").first().does(this::record);
         record.getElement().setAttribute("data-finish", true);
-        Div acts = new Div(new ActButton("Clear").does(this::clear), record);
+        Div acts = new Div(new ActButton("Clear form").does(this::clear), record);
         acts.addClassName("acts");
         add(sentence, acts);
     }
@@ -150,7 +150,7 @@ final class TransmittalForm extends Div {
         boolean right = true;
         for (String name : List.of("supplied", "issued", "spoiled", "unused", "returned", "in-error", "loose")) {
             boolean wrong = !text(name).matches("\\d{0,6}");
-            fields.get(name).problem(wrong ? "A whole number." : "");
+            fields.get(name).problem(wrong ? "Enter a whole number." : "");
             right &= !wrong;
         }
         boolean noDay = !text("day").isEmpty() && TypedDates.day(text("day")).isEmpty();
@@ -188,12 +188,12 @@ final class TransmittalForm extends Div {
         boolean complete = check();
         for (String name : List.of("place", "issued", "returned")) {
             if (text(name).isEmpty()) {
-                fields.get(name).problem("Has to be given.");
+                fields.get(name).problem("Required.");
                 complete = false;
             }
         }
         if (!complete) {
-            Said.refused("Not recorded: look at the fields marked.");
+            Said.refused("Not saved. Check the highlighted fields.");
             return;
         }
         try {
@@ -209,7 +209,8 @@ final class TransmittalForm extends Div {
         } else {
             transmittals.correct(corrected.lineNo(), corrected.version(), command);
         }
-        Said.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
+        Said.done(command.votingLocation()
+                + (corrected == null ? ": transmittal recorded." : ": transmittal corrected."));
         clear();
         after.run();
         fields.get("place").focus();

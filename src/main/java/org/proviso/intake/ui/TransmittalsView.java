@@ -45,8 +45,10 @@ public final class TransmittalsView extends Composite<Div> {
         getContent().addClassNames("sheet", "intake", "transmittals");
         getContent()
                 .add(
-                        new PageHead("Transmittals", "What each bag says, beside the envelopes that are here.")
-                                .beside(Links.link("To Intake", "intake")),
+                        new PageHead(
+                                        "Transmittals",
+                                        "What each location's return says, next to the envelopes received.")
+                                .beside(Links.link("Back to Intake", "intake")),
                         bench);
         show();
     }
@@ -60,17 +62,17 @@ public final class TransmittalsView extends Composite<Div> {
                 "Transmittals",
                 "Voting location",
                 "Bag",
-                "Seals out, in",
+                "Outgoing, return seal",
                 "Issued",
                 "Spoiled",
                 "Unused",
                 "Sent back",
-                "Here",
+                "Received",
                 "");
         List<LocationReturn> known =
                 all.stream().filter(one -> !one.transmittals().isEmpty()).toList();
         known.forEach(one -> one.transmittals().forEach(sent -> row(table, one, sent)));
-        list.add(known.isEmpty() ? new Span("None is recorded yet: record the first one here.") : table);
+        list.add(known.isEmpty() ? new Span("No transmittals recorded yet. Enter the first one here.") : table);
     }
 
     private void row(PlainTable table, LocationReturn place, RecordedTransmittal sent) {
