@@ -67,10 +67,10 @@ final class TimeLine {
         String serial = ballot.serial().isEmpty() ? "" : " " + ballot.serial();
         moments.add(Moment.on(ballot.issuedOn(), "mail ballot" + serial + " sent"));
         String now = switch (ballot.state()) {
-            case OUTSTANDING -> "not back";
-            case SURRENDERED -> "given up";
-            case CURE_PENDING -> "back, waits for a cure";
-            case UNDELIVERABLE -> "came back undelivered";
+            case OUTSTANDING -> "not returned";
+            case SURRENDERED -> "surrendered";
+            case CURE_PENDING -> "returned, waiting for cure";
+            case UNDELIVERABLE -> "returned undeliverable";
             default -> ballot.state().code();
         };
         moments.add(Moment.on(ballot.stateOn(), "mail ballot" + serial + " " + now));
@@ -92,14 +92,13 @@ final class TimeLine {
 
     private void elsewhere(VotedElsewhere line) {
         moments.add(Moment.on(
-                line.on(),
-                "the state's list: somebody alike voted in " + line.county() + ", " + Words.code(line.how())));
+                line.on(), "state list: a similar voter voted in " + line.county() + ", " + Words.code(line.how())));
     }
 
     private void paper() {
         String number = report.envelope().envelopeNo();
         records.cureEvidence(number)
-                .forEach(cure -> moments.add(Moment.at(cure.receivedAt(), "the voter brought: " + cure.words())));
+                .forEach(cure -> moments.add(Moment.at(cure.receivedAt(), "cure evidence received: " + cure.words())));
         records.noticesSent(number)
                 .forEach((ask, at) -> moments.add(Moment.at(at, "notice sent: the voter may " + ask.words())));
     }
@@ -110,8 +109,8 @@ final class TimeLine {
                 .orElse(false);
         if (mail) {
             book.of(Rules.MAIL_RECEIPT)
-                    .ifPresent(by ->
-                            moments.add(Moment.deadline(by.lastMoment(), "last moment for a mail ballot to arrive")));
+                    .ifPresent(
+                            by -> moments.add(Moment.deadline(by.lastMoment(), "deadline for mail ballots to arrive")));
         }
         report.asks().forEach(this::ask);
     }
@@ -120,6 +119,6 @@ final class TimeLine {
         ask.deadline()
                 .ifPresent(by -> moments.add(Moment.deadline(
                         by.lastMoment(),
-                        "last moment for the voter to " + ask.ask().words())));
+                        "deadline for the voter to " + ask.ask().words())));
     }
 }

@@ -71,7 +71,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     }
 
     private static String stays(CaseFile file) {
-        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays with you." : "";
+        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays assigned to you." : "";
     }
 
     /** A decider came from a session or a list and goes back there. */

@@ -8,11 +8,11 @@ final class ReviewLinks extends Nav {
 
     ReviewLinks() {
         addClassName("ways");
-        getElement().setAttribute("aria-label", "In Review");
+        getElement().setAttribute("aria-label", "Review menu");
         add(
                 Links.link("Queue", "review"),
                 Links.link("Second review", "review/second"),
                 Links.link("Signatures", "review/signatures"),
-                Links.link("Links to confirm together", "review/links"));
+                Links.link("Confirm sure links", "review/links"));
     }
 }

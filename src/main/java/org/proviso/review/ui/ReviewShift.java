@@ -40,7 +40,7 @@ class ReviewShift {
 
     /** The same from a page on which something stays behind, which is said. */
     ActButton button(String staysBehind) {
-        return new ActButton("Take the next", "N").does(() -> {
+        return new ActButton("Take next case", "N").does(() -> {
             Said.done(staysBehind);
             goOn();
         });
@@ -56,7 +56,7 @@ class ReviewShift {
     void takeNext() {
         Optional<Outcome> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
         if (taken.isEmpty()) {
-            Said.done("Nothing waits for a reviewer now.");
+            Said.done("No cases are waiting for a reviewer.");
             UI.getCurrent().navigate(QueueView.class);
         } else if (taken.get() instanceof Outcome.Refused refused) {
             Said.refused(refused.words());

@@ -18,7 +18,7 @@ class RollUnderWay implements WorkUnderWay {
     @Override
     public Optional<Words> words() {
         return lookup.isReading()
-                ? Optional.of(new Words("The roll is being indexed; candidates follow.", ""))
+                ? Optional.of(new Words("Indexing the roll. Possible voters will appear when it is done.", ""))
                 : Optional.empty();
     }
 }

@@ -58,10 +58,10 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         boolean blind = file.work().signatureHidden();
         PageHead head = new PageHead(
-                blind ? "A signature to look at" : "Signature of envelope " + number,
-                (blind ? "Whose it is comes after the look. " : "")
-                        + "It need not be the same in every stroke: like characteristics with any one on file are enough.");
-        head.beside(Links.link(blind ? "Leave it for now" : "Back to the case", "review/case/" + number, "B"));
+                blind ? "Compare signature" : "Signature of envelope " + number,
+                (blind ? "You will see the voter's name after you compare. " : "")
+                        + "The signatures need not be identical. Similar characteristics with any one on file are enough.");
+        head.beside(Links.link(blind ? "Skip for now" : "Back to the case", "review/case/" + number, "B"));
         getContent().removeAll();
         getContent()
                 .add(
@@ -76,15 +76,15 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
 
     private static String standing(CaseFile file) {
         if (!file.holding().yours()) {
-            return "You look only: a word on it is for whoever has the case.";
+            return "View only. The assigned reviewer records the result.";
         }
         Comparison seen = file.report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
-        return seen == null || seen == Comparison.NOT_YET ? "Nobody has compared it yet." : "It was looked at before.";
+        return seen == null || seen == Comparison.NOT_YET ? "Not compared yet." : "Compared before.";
     }
 
     private void say(String pressed, SignatureLook look) {
         if (!new SeenMark(number, look.version()).is(pressed)) {
-            Said.refused("The case changed as you pressed. Nothing was done; look at it and press again.");
+            Said.refused("Not saved. The case changed just now. Check it and try again.");
             return;
         }
         try {
@@ -94,10 +94,10 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 return;
             }
         } catch (OptimisticLockingFailureException e) {
-            Said.refused("Nothing was recorded. " + e.getMessage());
+            Said.refused("Not saved. " + e.getMessage());
             return;
         }
-        Said.done("Envelope " + number + ": what you saw is recorded.");
+        Said.done("Envelope " + number + ": signature comparison recorded.");
         UI.getCurrent().navigate(CaseView.class, number);
     }
 }

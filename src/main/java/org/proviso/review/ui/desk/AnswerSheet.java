@@ -26,9 +26,9 @@ final class AnswerSheet extends Sheet {
         static Fields empty() {
             return new Fields(
                     new Select<>(),
-                    new CheckboxGroup<>("It is so"),
+                    new CheckboxGroup<>("Answer"),
                     Sheet.words("Reason"),
-                    new DateTimePicker("Stamp of the paper it rests on (leave empty where there is none)"));
+                    new DateTimePicker("Date and time stamped on the paper relied on (optional)"));
         }
     }
 
@@ -37,8 +37,8 @@ final class AnswerSheet extends Sheet {
     }
 
     private AnswerSheet(Desk desk, Heading heading, Collection<Fact<?>> facts, Fields fields) {
-        super("Answer otherwise: " + heading.asks(), "Record the answer", give(desk, fields));
-        fields.fact().setLabel("About");
+        super("Override this answer: " + heading.asks(), "Record answer", give(desk, fields));
+        fields.fact().setLabel("Fact");
         fields.fact().setItems(facts.stream().toList());
         fields.fact().setItemLabelGenerator(Fact::meaning);
         fields.fact().setWidthFull();
@@ -47,7 +47,7 @@ final class AnswerSheet extends Sheet {
         fields.fact().addValueChangeListener(event -> offer(event.getValue(), fields.words()));
         fields.words().addValueChangeListener(event -> onlyOne(fields, event.getOldValue()));
         fields.fact().setValue(facts.iterator().next());
-        with("Your answer takes the place of what the records say, and is evidence itself.");
+        with("Your answer replaces what the records say and is kept as evidence.");
         with(fields.fact(), fields.words(), fields.reason(), fields.receivedAt());
     }
 
@@ -71,15 +71,15 @@ final class AnswerSheet extends Sheet {
     private static Predicate<Refusing> give(Desk desk, Fields fields) {
         return refusing -> {
             if (fields.words().getValue().isEmpty()) {
-                refusing.refuse("Say how it is.");
+                refusing.refuse("Choose an answer.");
                 return false;
             }
             if (fields.reason().getValue().isBlank()) {
-                return missing(fields.reason(), "An answer otherwise than the records needs a reason.");
+                return missing(fields.reason(), "Required. Give a reason for overriding the records.");
             }
             return desk.fromSheet(
                     refusing,
-                    "Envelope " + desk.number() + ": your answer is recorded.",
+                    "Envelope " + desk.number() + ": answer recorded.",
                     seen -> desk.acts()
                             .answers()
                             .answer(new GiveAnswer(

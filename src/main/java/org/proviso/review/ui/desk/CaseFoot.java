@@ -53,15 +53,14 @@ final class CaseFoot extends Div {
         return desk.file().orders().stream()
                 .filter(recorded -> recorded.order().settles(desk.number()))
                 .findFirst()
-                .map(recorded -> new ActButton("Settle it as the court ordered…")
-                        .does(() -> new OrderSheet(desk, recorded).open()));
+                .map(recorded -> new ActButton("Enter court order…").does(() -> new OrderSheet(desk, recorded).open()));
     }
 
     private static Component says(CaseReport report) {
         Recommendation says = report.recommendation();
         Div mark = new Div(mark(says));
         mark.addClassName("verdict");
-        Span caution = new Span("what the rules say on these facts; people decide, local law governs");
+        Span caution = new Span("What the rules say on these facts. People decide; local law governs.");
         Div under = new Div(caution);
         under.addClassNames("soft", "small");
         Div rec = new Div(mark, under);
@@ -77,7 +76,7 @@ final class CaseFoot extends Div {
     private static Optional<String> outlook(CaseReport report) {
         Recommendation outlook = report.outlook().outcome().recommendation();
         boolean same = outlook == report.recommendation() || outlook == Recommendation.RESEARCH;
-        return same ? Optional.empty() : Optional.of("outlook: " + outlook.words());
+        return same ? Optional.empty() : Optional.of("Outlook: " + outlook.words());
     }
 
     /** A recommendation with its mark, where it has one. */
@@ -97,9 +96,9 @@ final class CaseFoot extends Div {
     }
 
     private void working(Div acts) {
-        acts.add(new ActButton("Give it back").quiet().onCase(this::giveBack));
-        acts.add(new ActButton("Ask for research", "R").does(() -> new ResearchSheet(desk).open()));
-        acts.add(new ActButton("Disagree, with reason", "D").does(() -> new DisagreeSheet(desk).open()));
+        acts.add(new ActButton("Return case to queue").quiet().onCase(this::giveBack));
+        acts.add(new ActButton("Request research", "R").does(() -> new ResearchSheet(desk).open()));
+        acts.add(new ActButton("Propose a different outcome", "D").does(() -> new DisagreeSheet(desk).open()));
         Recommendation says = desk.file().report().recommendation();
         Optional<DecidedAs> as = Proposing.recommended(says);
         if (as.isPresent()) {
@@ -107,12 +106,11 @@ final class CaseFoot extends Div {
                     .first()
                     .onCase(pressed -> propose(pressed, as.get())));
         } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
-            String words = says == Recommendation.SENT_ON ? "Send it on" : "End it without a decision";
+            String words = says == Recommendation.SENT_ON ? "Send on to home county" : "End without a decision";
             acts.add(new ActButton(words).first().does(() -> new EndSheet(desk, says).open()));
         } else if (onlyTheSureLinkIsOpen(desk.file().report())) {
-            acts.add(new ActButton("Confirm the link and propose count", "P")
-                    .first()
-                    .onCase(this::confirmAndPropose));
+            acts.add(
+                    new ActButton("Confirm link and propose count", "P").first().onCase(this::confirmAndPropose));
         } else {
             acts.add(nothingToPropose(says));
         }
@@ -133,7 +131,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "The link is confirmed. " + Proposing.done(desk.number(), DecidedAs.COUNT),
+                "Link confirmed. " + Proposing.done(desk.number(), DecidedAs.COUNT),
                 seen -> desk.acts()
                         .clear()
                         .confirmAndPropose(new ConfirmLink(seen.key(), seen.version(), voterId, "")));
@@ -142,10 +140,10 @@ final class CaseFoot extends Div {
     private Component nothingToPropose(Recommendation says) {
         List<String> open = desk.file().report().stillOpen();
         String words = says == Recommendation.WAIT_FOR_THE_VOTER
-                ? "Nothing to propose while the voter has time."
+                ? "Nothing to propose until the voter's deadline."
                 : open.size() == 1
-                        ? "One thing is open before anything can be proposed."
-                        : open.size() + " things are open before anything can be proposed.";
+                        ? "1 open question must be answered before you can propose."
+                        : open.size() + " open questions must be answered before you can propose.";
         Span why = new Span(words);
         why.addClassNames("soft", "small");
         return why;
@@ -165,7 +163,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "Envelope " + desk.number() + " is given back.",
+                "Envelope " + desk.number() + " returned to the queue.",
                 seen -> desk.acts().cases().giveBack(seen.key(), seen.version()));
     }
 }

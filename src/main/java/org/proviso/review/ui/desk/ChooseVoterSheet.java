@@ -19,14 +19,14 @@ final class ChooseVoterSheet extends Sheet {
     private final TextArea ground;
 
     ChooseVoterSheet(Desk desk) {
-        this(desk, new RadioButtonGroup<>("Who is the voter?"), words("On what ground"));
+        this(desk, new RadioButtonGroup<>("Who is the voter?"), words("Reason"));
     }
 
     private ChooseVoterSheet(Desk desk, RadioButtonGroup<Voter> voters, TextArea ground) {
-        super("Choose the voter of envelope " + desk.number(), "Link this voter", refusing -> {
+        super("Choose the voter of envelope " + desk.number(), "Link voter", refusing -> {
             Voter chosen = voters.getValue();
             if (chosen == null) {
-                refusing.refuse("Choose a voter first.");
+                refusing.refuse("Choose a voter.");
                 return false;
             }
             return desk.fromSheet(
@@ -42,7 +42,7 @@ final class ChooseVoterSheet extends Sheet {
         this.ground = ground;
         voters.addClassName("in-lines");
         voters.setItemLabelGenerator(ChooseVoterSheet::line);
-        TextField look = new TextField("Look in the roll: a name, a birth date or an id");
+        TextField look = new TextField("Search the roll by name, date of birth or voter ID");
         look.setWidthFull();
         look.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         look.addValueChangeListener(event -> offer(event.getValue()));
@@ -60,7 +60,9 @@ final class ChooseVoterSheet extends Sheet {
         voters.setItems(offered);
         voters.setHelperText(
                 offered.isEmpty()
-                        ? typed.isBlank() ? "The match names nobody: look in the roll." : "No record of the roll fits."
+                        ? typed.isBlank()
+                                ? "No possible voters found. Search the roll."
+                                : "No record on the roll matches."
                         : "");
     }
 

@@ -111,7 +111,7 @@ public final class Desk {
         if (mark().is(pressed)) {
             return true;
         }
-        refusing.refuse("The case changed as you pressed. Nothing was done; look at it and press again.");
+        refusing.refuse("Not saved. The case changed just now. Check it and try again.");
         return false;
     }
 
@@ -124,7 +124,7 @@ public final class Desk {
             }
         } catch (OptimisticLockingFailureException e) {
             after.again();
-            Said.refused("Nothing was recorded. " + e.getMessage() + " It is shown as it is now.");
+            Said.refused("Not saved. " + e.getMessage() + " The page now shows the current version.");
             return true;
         }
         Said.done(done);

@@ -6,18 +6,18 @@ import com.vaadin.flow.component.textfield.TextArea;
 final class ForwardSheet extends Sheet {
 
     ForwardSheet(Desk desk) {
-        this(desk, words("Why this one"));
+        this(desk, words("Why this envelope"));
     }
 
     private ForwardSheet(Desk desk, TextArea reason) {
         super(
-                "Put envelope " + desk.number() + " forward",
-                "Put it forward",
+                "Choose envelope " + desk.number() + " to count",
+                "Choose this envelope",
                 refusing -> desk.fromSheet(
                         refusing,
-                        "Envelope " + desk.number() + " is put forward; the voter's others wait.",
+                        "Envelope " + desk.number() + " chosen to count. The voter's other envelopes wait.",
                         seen -> desk.acts().groups().putForward(seen.key(), seen.version(), reason.getValue())));
-        with("One envelope of a voter counts. The others wait until this one is decided.");
+        with("Only one envelope per voter can count. The others wait until this one is decided.");
         with(reason);
     }
 }

@@ -12,7 +12,7 @@ final class HistoryFold extends NativeDetails {
 
     HistoryFold(Desk desk) {
         addClassName("history");
-        setSummary(new Span("What was done with it"));
+        setSummary(new Span("History"));
         addToggleListener(event -> {
             if (event.isOpened()) {
                 setContent(lines(desk.acts().history().of(desk.key())));
@@ -28,7 +28,7 @@ final class HistoryFold extends NativeDetails {
             lines.add(new Div(at, new Span(" " + act.words() + ", " + act.by())));
         }
         if (acts.isEmpty()) {
-            lines.add(new Span("Nothing yet: it came with the files of the election."));
+            lines.add(new Span("No acts yet. Loaded with the election's files."));
         }
         return lines;
     }

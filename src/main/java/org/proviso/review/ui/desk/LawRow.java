@@ -94,7 +94,7 @@ final class LawRow extends NativeDetails {
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("");
                 Paragraph given =
-                        new Paragraph("Answered by a person: " + words + ". \u201C" + answer.reason() + "\u201D");
+                        new Paragraph("Overridden by a person: " + words + ". \u201C" + answer.reason() + "\u201D");
                 given.addClassName("given");
                 why.add(given);
             }

@@ -10,18 +10,17 @@ final class OrderSheet extends Sheet {
 
     OrderSheet(Desk desk, RecordedOrder recorded) {
         super(
-                "Settle envelope " + desk.number() + " as the court ordered",
-                "Enter the order",
+                "Enter the court order for envelope " + desk.number(),
+                "Enter court order",
                 refusing -> desk.fromSheet(
                         refusing,
-                        "Envelope " + desk.number() + " is settled by the court's order: " + outcome(recorded.order())
-                                + ".",
+                        "Envelope " + desk.number() + " decided by court order: " + outcome(recorded.order()) + ".",
                         seen -> desk.acts().ordered().settle(seen.key(), seen.version(), recorded.orderNo())));
         CourtOrder order = recorded.order();
         with(new Paragraph(order.court() + ", order of " + Words.date(order.date()) + ": " + outcome(order)
                 + " this envelope." + (order.scope().isBlank() ? "" : " " + order.scope())));
         with(
-                "You enter what the court decided; nobody votes on it here. The voter is told, with the order as the reason.");
+                "You enter what the court decided; no vote is taken here. The voter is told, with the order as the reason.");
     }
 
     private static String outcome(CourtOrder order) {

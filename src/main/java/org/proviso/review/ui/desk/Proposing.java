@@ -54,8 +54,8 @@ final class Proposing {
 
     /** What the office reads once it is recorded. */
     static String done(String envelopeNo, DecidedAs as) {
-        String then = as == DecidedAs.COUNT ? "It goes to the decider." : "A second reader looks at it next.";
-        return "Envelope " + envelopeNo + " is proposed: " + as.words() + ". " + then;
+        String then = as == DecidedAs.COUNT ? "It goes to the decider." : "Second review is next.";
+        return "Envelope " + envelopeNo + " proposed: " + as.words() + ". " + then;
     }
 
     /** Reasons in a sentence. */

@@ -50,11 +50,11 @@ final class RecordsSay extends Div {
 
     private static String nobody(Link link) {
         if (link.identity() == Identity.SEVERAL_FIT) {
-            return (link.doubt() + " A person must choose.").strip();
+            return (link.doubt() + " Choose the voter.").strip();
         }
         return link.identity() == Identity.NOT_ON_ROLL
-                ? "A person searched and found no record of this voter."
-                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+                ? "A search found no record of this voter."
+                : "No record on the roll matches. Search for the voter and record the search.";
     }
 
     private static Component timeLine(List<Moment> moments) {
@@ -74,7 +74,8 @@ final class RecordsSay extends Div {
     }
 
     private static Component homes(List<Home> homes) {
-        PlainTable table = new PlainTable("Addresses with their precinct and style", "Address", "Precinct", "Style");
+        PlainTable table =
+                new PlainTable("Addresses with precinct and ballot style", "Address", "Precinct", "Ballot style");
         for (Home home : homes) {
             table.row(Stream.of(
                             new Span(home.address() + " (" + home.which() + ")"),
@@ -107,7 +108,7 @@ final class RecordsSay extends Div {
     private static Component order(RecordedOrder recorded) {
         CourtOrder order = recorded.order();
         Div warn = new Div(
-                new H3("A court's order: " + Words.code(order.kind().code())),
+                new H3("Court order: " + Words.code(order.kind().code())),
                 new Paragraph(order.court() + ", " + UsDates.digits(order.date()) + ": " + order.scope() + " ("
                         + Words.code(order.standing().code()) + ")"));
         warn.addClassName("warn");

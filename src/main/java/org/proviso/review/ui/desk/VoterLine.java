@@ -38,7 +38,7 @@ final class VoterLine extends Div {
 
     private static Component likeness(Likely one) {
         if (one.linked() && one.probability() == 0) {
-            return soft("linked by a person");
+            return soft("linked by a reviewer");
         }
         String words = Likeness.words(one.probability());
         int figure = words.indexOf(" (");
