@@ -30,7 +30,7 @@ final class BoardWords {
     static String moved(MotionKind kind, int envelopes, List<Reason> reasons) {
         String why = reasons.stream().map(Reason::words).collect(Collectors.joining("; "));
         String what = kind == MotionKind.COUNT_IN_PART
-                ? "count a part of " + UsDates.count(envelopes, "envelope")
+                ? "count " + UsDates.count(envelopes, "envelope") + " in part"
                 : kind.words() + " " + UsDates.count(envelopes, "envelope");
         return what + (why.isEmpty() ? "" : ": " + why);
     }
@@ -50,7 +50,7 @@ final class BoardWords {
             case COUNT -> voters + " will be told that the ballot counts.";
             case COUNT_IN_PART -> voters + " will be told which contests count, with the reason.";
             case REJECT -> voters + " will be told, with the reason.";
-            case TABLE -> "Nothing is decided; it stays ready for a later session.";
+            case TABLE -> "Nothing is decided. The envelopes stay ready for a later session.";
             case REOPEN -> "The decision is set aside, and the case goes back to the reviewers.";
         };
     }
@@ -66,7 +66,7 @@ final class BoardWords {
 
     /** A consent group's heading after its mark. */
     static String because(@Nullable Reason reason) {
-        return reason == null ? "nothing stands in the way" : reason.words();
+        return reason == null ? "no defects" : reason.words();
     }
 
     /** The first of a long list of numbers, and how many more. */

@@ -20,14 +20,14 @@ final class CallingSheet {
     private final BoardRoom room;
     private final String election;
     private final Select<Body> body = new Select<>();
-    private final DateTimePicker when = new DateTimePicker("When, on the county's clock");
-    private final TextField place = new TextField("Where");
-    private final Asking sheet = new Asking("Call a session", "Call it", this::call);
+    private final DateTimePicker when = new DateTimePicker("Date and time (county time)");
+    private final TextField place = new TextField("Place");
+    private final Asking sheet = new Asking("Call a session", "Call session", this::call);
 
     CallingSheet(BoardRoom room, Workplace workplace, List<Body> bodies) {
         this.room = room;
         this.election = workplace.electionId();
-        body.setLabel("Of");
+        body.setLabel("Deciding body");
         body.setItems(bodies);
         body.setItemLabelGenerator(Body::words);
         body.setValue(bodies.get(0));
@@ -38,7 +38,7 @@ final class CallingSheet {
         place.setValue("Board room");
         place.setMaxLength(300);
         sheet.addClassName("board-sheet");
-        sheet.with("Every member finds it on the page of the board. The notice that the law asks for is yours to post.")
+        sheet.with("Members will see the session on the Board page. You must post any public notice the law requires.")
                 .with(body, when, place);
     }
 
@@ -48,7 +48,7 @@ final class CallingSheet {
 
     private boolean call() {
         if (when.getValue() == null) {
-            return sheet.refuse("Give the day and the time.");
+            return sheet.refuse("Enter the date and time.");
         }
         BoardStep<BoardSession> called =
                 room.sessions().call(new CallSession(election, body.getValue(), when.getValue(), place.getValue()));

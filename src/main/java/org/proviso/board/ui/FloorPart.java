@@ -48,7 +48,7 @@ final class FloorPart extends HtmlContainer {
         String seconder = floor.seconder() == null
                 ? ""
                 : ", seconded by " + floor.seconder().fullName();
-        H2 title = new H2("The motion: " + BoardWords.moved(motion) + ".");
+        H2 title = new H2("Motion on the floor: " + BoardWords.moved(motion) + ".");
         title.addClassName("moved");
         add(title, new Paragraph("Moved by " + floor.mover().fullName() + seconder + ". " + grounds(motion)));
         Paragraph which = new Paragraph("Envelopes: " + BoardWords.numbers(motion.putNos(), 24) + ".");
@@ -64,24 +64,23 @@ final class FloorPart extends HtmlContainer {
     }
 
     private static String grounds(BoardMotion motion) {
-        String place = motion.legalReference().isBlank() ? "" : "Place in the law: " + motion.legalReference() + ". ";
+        String place = motion.legalReference().isBlank() ? "" : "Legal reference: " + motion.legalReference() + ". ";
         return place + motion.because();
     }
 
     private void notPutYet(Meeting.Floor floor, boolean sits) {
-        add(new Paragraph("It is not put to the vote yet. An envelope can still be pulled out below."));
+        add(new Paragraph("The vote is not open yet. Envelopes can still be pulled out below."));
         if (!sits) {
             return;
         }
         BoardMotion motion = floor.motion();
         Div acts = new Div();
         acts.addClassName("acts");
-        acts.add(new ActButton("Put it to the vote")
+        acts.add(new ActButton("Open the vote")
                 .first()
-                .does(() -> steps.take(
-                        () -> room.motions().put(motion.key(), motion.version()), "The motion is put to the vote.")));
+                .does(() -> steps.take(() -> room.motions().put(motion.key(), motion.version()), "The vote is open.")));
         if (floor.seconder() == null && !floor.mover().userName().equals(reader)) {
-            acts.add(new ActButton("Second it")
+            acts.add(new ActButton("Second the motion")
                     .does(() -> steps.take(
                             () -> room.motions().second(motion.key(), motion.version()), "You seconded the motion.")));
         }
@@ -93,19 +92,19 @@ final class FloorPart extends HtmlContainer {
         return new ActButton("Withdraw the motion")
                 .does(() -> steps.take(
                         () -> room.motions().withdraw(motion.key(), motion.version()),
-                        "The motion is withdrawn. Nothing was decided."));
+                        "Motion withdrawn. Nothing was decided."));
     }
 
     private void between(Meeting meeting) {
         List<BoardMotion> ended = meeting.ended();
-        add(new H2(ended.isEmpty() ? "Nothing is on the floor" : "The last motion"));
+        add(new H2(ended.isEmpty() ? "No motion on the floor" : "Last motion"));
         if (!ended.isEmpty()) {
             Paragraph result = new Paragraph(String.valueOf(ended.get(0).words()));
             result.addClassName("moved");
             add(result, new Paragraph(votes(ended.get(0), meeting)), new Paragraph(next(ended.get(0), meeting)));
         }
         if (meeting.session().isOpen()) {
-            add(new Paragraph("A member moves a group of the agenda, or a single envelope, with its button below."));
+            add(new Paragraph("To make a motion, use the button on a group or an envelope below."));
         }
     }
 
@@ -136,11 +135,11 @@ final class FloorPart extends HtmlContainer {
                         .allMatch(one -> one.state() != CaseState.READY);
         if (motion.end() == MotionResult.WITHDRAWN
                 || !decided && motion.kind().asks().isPresent()) {
-            return "The envelopes are still ready: move them again, move otherwise, table them, or send them back.";
+            return "The envelopes are still ready. Make the same or a different motion, table them, or send them back.";
         }
         return decided
                 ? BoardWords.numbers(motion.putNos(), 24) + ": decided. " + byRule(motion)
-                        + "The voters will be told. Until the election is closed the board can open a decision again."
+                        + "The voters will be told. The board can reopen a decision until the election is closed."
                 : "The vote is in the minutes.";
     }
 

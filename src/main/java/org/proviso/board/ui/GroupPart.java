@@ -59,8 +59,7 @@ final class GroupPart extends HtmlContainer {
         more.does(this::next);
         Div all = new Div(lines, more);
         boolean folded = group.envelopes().size() >= FOLDED_FROM;
-        Details details =
-                new Details(folded ? "Look at the " + group.envelopes().size() + " envelopes" : "The envelopes", all);
+        Details details = new Details(folded ? "Show " + group.envelopes().size() + " envelopes" : "Envelopes", all);
         details.addOpenedChangeListener(event -> {
             if (event.isOpened() && shown == 0) {
                 next();

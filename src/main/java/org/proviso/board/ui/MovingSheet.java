@@ -87,7 +87,7 @@ final class MovingSheet {
         fields.run();
         Asking[] sheet = new Asking[1];
         sheet[0] = new Asking(
-                BoardWords.sentence(verb) + " on envelope " + line.envelopeNo(),
+                (moves() ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
                 button(),
                 () -> ask(
                         sheet[0],
@@ -113,12 +113,16 @@ final class MovingSheet {
                 + BoardWords.moved(group.kind(), group.envelopes().size(), List.of());
     }
 
+    private boolean moves() {
+        return verb.equals("move");
+    }
+
     private String button() {
-        return BoardWords.sentence(verb) + " it";
+        return moves() ? "Make motion" : "Record decision";
     }
 
     private static RadioButtonGroup<MotionKind> kinds(List<MotionKind> kinds, @Nullable Proposed proposed) {
-        RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("To");
+        RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("Outcome");
         kind.setItems(kinds);
         kind.setItemLabelGenerator(one -> BoardWords.sentence(one.words()));
         kind.setValue(
@@ -129,7 +133,7 @@ final class MovingSheet {
     }
 
     private static TextArea because(@Nullable Proposed proposed) {
-        TextArea because = new TextArea("Why, where it departs from the recommendation, is tabled or opened again");
+        TextArea because = new TextArea("Reason (required to differ from the recommendation, table or reopen)");
         because.setWidthFull();
         because.setMaxLength(2000);
         because.setValue(proposed == null ? "" : proposed.departsBecause());
@@ -137,7 +141,7 @@ final class MovingSheet {
     }
 
     private static MultiSelectComboBox<Reason> reasons(@Nullable Proposed proposed) {
-        MultiSelectComboBox<Reason> reasons = new MultiSelectComboBox<>("Reasons, the main one first");
+        MultiSelectComboBox<Reason> reasons = new MultiSelectComboBox<>("Reasons, main reason first");
         reasons.setItems(Reason.values());
         reasons.setItemLabelGenerator(Reason::words);
         reasons.setWidthFull();
@@ -149,7 +153,7 @@ final class MovingSheet {
 
     private static MultiSelectComboBox<String> contests(EnvelopeLine line) {
         MultiSelectComboBox<String> contests =
-                new MultiSelectComboBox<>("Contests that count; none named: as recommended");
+                new MultiSelectComboBox<>("Contests that count (leave empty to follow the recommendation)");
         contests.setItems(line.contests().keySet());
         contests.setItemLabelGenerator(id -> line.contests().getOrDefault(id, id));
         contests.setWidthFull();
@@ -157,7 +161,7 @@ final class MovingSheet {
     }
 
     private static TextField reference(String place) {
-        TextField reference = new TextField("Place in the law");
+        TextField reference = new TextField("Legal reference");
         reference.setWidthFull();
         reference.setMaxLength(1000);
         reference.setValue(place);

@@ -51,11 +51,12 @@ public final class OfficialView extends Composite<Div> {
 
     private void show() {
         getContent().removeAll();
-        PageHead head = new PageHead("What is ready to be decided", "A decision takes effect when it is recorded.");
+        PageHead head = new PageHead("Decide ready envelopes", "A decision takes effect when it is recorded.");
         getContent().add(head, new Caution());
         List<ReadyGroup> ready = room.ready().groups(election);
         if (ready.isEmpty()) {
-            getContent().add(new Paragraph("Nothing is ready. A case comes here once an outcome was proposed."));
+            getContent()
+                    .add(new Paragraph("No envelopes are ready. A case appears here after an outcome is proposed."));
         }
         List<String> alone = new ArrayList<>();
         ready.forEach(group -> add(group, alone));
@@ -86,14 +87,14 @@ public final class OfficialView extends Composite<Div> {
     private void pullOut(EnvelopeLine line) {
         pulledOut.add(line.envelopeNo());
         show();
-        Said.done(line.envelopeNo() + " is pulled out. It stands under One by one.");
+        Said.done(line.envelopeNo() + " pulled out of its group. It is listed under Individual envelopes.");
     }
 
     private void oneByOne(List<String> alone) {
         if (alone.isEmpty()) {
             return;
         }
-        getContent().add(new H2("One by one"));
+        getContent().add(new H2("Individual envelopes"));
         room.ready()
                 .lines(election, alone.subList(0, Math.min(alone.size(), 50)))
                 .forEach(line -> {
@@ -126,10 +127,10 @@ public final class OfficialView extends Composite<Div> {
 
     private void sendBack(EnvelopeLine line) {
         WordSheet.ask(
-                "Send " + line.envelopeNo() + " back",
+                "Send envelope " + line.envelopeNo() + " back to the reviewers",
                 "The case goes back to the reviewers, undecided, with your note.",
-                "What they should look at",
-                "Send it back",
+                "What the reviewers should check",
+                "Send back",
                 note -> steps.refused(() ->
                         room.decisions().sendBack(new CaseKey(election, line.envelopeNo()), line.version(), note)));
     }

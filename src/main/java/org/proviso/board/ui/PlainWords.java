@@ -27,13 +27,13 @@ public final class PlainWords {
     }
 
     public String outcome(@Nullable DecidedAs outcome) {
-        return outcome == null ? "Open again" : capital(outcome.words());
+        return outcome == null ? "Reopen" : capital(outcome.words());
     }
 
     public String kind(MotionKind kind) {
         return switch (kind) {
-            case TABLE -> "Leave for a later session";
-            case REOPEN -> "Open again";
+            case TABLE -> "Table to a later session";
+            case REOPEN -> "Reopen";
             case COUNT, COUNT_IN_PART, REJECT -> capital(kind.words());
         };
     }
@@ -58,7 +58,7 @@ public final class PlainWords {
             case YES -> "yes";
             case NO -> "no";
             case ABSTAINS -> "abstains";
-            case RECUSED -> "stands aside";
+            case RECUSED -> "recused";
         };
     }
 

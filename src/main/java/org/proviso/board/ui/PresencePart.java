@@ -29,27 +29,27 @@ final class PresencePart extends HtmlContainer {
 
     void show(Meeting meeting) {
         removeAll();
-        add(new H2("Who is here"), new Paragraph(quorum(meeting)));
+        add(new H2("Attendance"), new Paragraph(quorum(meeting)));
         boolean open = meeting.session().isOpen();
         meeting.seated().forEach(seat -> add(seat(meeting, seat, open)));
         if (open) {
             arriving(meeting);
         }
         if (!meeting.aside().isEmpty()) {
-            add(new H2("Who stands aside"));
+            add(new H2("Recused"));
             meeting.aside()
-                    .forEach(one -> add(
-                            new Paragraph(one.person().fullName() + " on " + one.envelopeNo() + ": " + one.ground())));
+                    .forEach(one -> add(new Paragraph(
+                            one.person().fullName() + ", envelope " + one.envelopeNo() + ": " + one.ground())));
         }
     }
 
     private static String quorum(Meeting meeting) {
         int there = meeting.there().size();
         int needed = meeting.session().quorum();
-        String here = there + " of " + meeting.seats() + " members " + (there == 1 ? "is" : "are") + " here; ";
+        String here = there + " of " + meeting.seats() + " members " + (there == 1 ? "is" : "are") + " present; ";
         return there >= needed
-                ? here + needed + " are needed, so the board can vote."
-                : here + needed + " are needed, so no vote can be closed yet.";
+                ? here + needed + " needed for a quorum. The board can vote."
+                : here + needed + " needed for a quorum. No vote can be closed yet.";
     }
 
     private Div seat(Meeting meeting, Meeting.Seat seat, boolean open) {
@@ -62,11 +62,13 @@ final class PresencePart extends HtmlContainer {
         row.addClassName("seat");
         if (open && seat.left() == null) {
             boolean own = person.userName().equals(reader);
-            ActButton leaves = new ActButton(own ? "I leave" : "Leaves")
+            ActButton leaves = new ActButton(own ? "Record my departure" : "Record departure")
                     .does(() -> steps.take(
                             () -> room.sessions().leave(meeting.session().key(), person.userName()),
                             person.fullName() + " left the session."));
-            leaves.getElement().setAttribute("aria-label", own ? "I leave" : person.fullName() + " leaves");
+            leaves.getElement()
+                    .setAttribute(
+                            "aria-label", own ? "Record my departure" : "Record departure of " + person.fullName());
             row.add(leaves);
         }
         return row;
@@ -74,10 +76,11 @@ final class PresencePart extends HtmlContainer {
 
     private void arriving(Meeting meeting) {
         if (!meeting.isThere(reader)) {
-            add(FloorPart.acts(new ActButton("I am here").first().does(() -> arrive(meeting, reader, "You are"))));
+            add(FloorPart.acts(
+                    new ActButton("Record my arrival").first().does(() -> arrive(meeting, reader, "You are"))));
         }
         Select<Person> other = new Select<>();
-        other.setLabel("Another member arrives");
+        other.setLabel("Record another member's arrival");
         other.setItems(meeting.absent().stream()
                 .filter(person -> !person.userName().equals(reader))
                 .toList());
@@ -92,6 +95,6 @@ final class PresencePart extends HtmlContainer {
     }
 
     private void arrive(Meeting meeting, String userName, String who) {
-        steps.take(() -> room.sessions().arrive(meeting.session().key(), userName), who + " noted as present.");
+        steps.take(() -> room.sessions().arrive(meeting.session().key(), userName), who + " recorded as present.");
     }
 }

@@ -150,12 +150,12 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
         title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
         if (session.openedAt() == null) {
-            title.beside(new ActButton("Open the session")
+            title.beside(new ActButton("Open session")
                     .first()
                     .does(() -> steps.take(
                             () -> room.sessions().open(session.key(), session.version()), "The session is open.")));
         } else if (session.isOpen()) {
-            title.beside(new ActButton("Close the session…").does(() -> askClose(session)));
+            title.beside(new ActButton("Close session…").does(() -> askClose(session)));
         }
         return title;
     }
@@ -178,14 +178,14 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         Asking[] sheet = new Asking[1];
         sheet[0] = new Asking(
                 "Close the session?",
-                "Close the session",
+                "Close session",
                 () -> steps.sheet(
                                 () -> room.sessions().close(session.key(), session.version()), "The session is closed.")
                         .map(words -> sheet[0].refuse(words))
                         .orElse(true));
         sheet[0].addClassName("board-sheet");
-        sheet[0].with("Everyone who is here leaves with it. What was decided stands; a closed session is not opened"
-                        + " again.")
+        sheet[0].with("Everyone present is recorded as leaving. Decisions stand. A closed session cannot be"
+                        + " reopened.")
                 .open();
     }
 }

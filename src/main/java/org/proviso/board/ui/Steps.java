@@ -18,7 +18,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 record Steps(Runnable after) {
 
     private static final String STALE =
-            "Nothing was recorded: somebody changed this while you looked. The page shows it as it is now.";
+            "Not saved. Someone else changed this just now. The page shows the current version.";
 
     /** For a button: the words of a refusal stand on the line under the top. */
     void take(Supplier<?> act, String done) {

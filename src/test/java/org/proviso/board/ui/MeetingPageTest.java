@@ -109,15 +109,15 @@ class MeetingPageTest {
 
     private static void moved(Sitting sitting) {
         as("eve", () -> press(agenda(sitting, "eve"), "Move to reject: the voter registered after the deadline"));
-        as("eve", () -> onTheSheet("Move it"));
+        as("eve", () -> onTheSheet("Make motion"));
     }
 
     @OnBothDatabases
     void a_motion_is_moved_put_to_the_vote_voted_on_by_each_and_closed(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
-        as("fay", () -> press(floor(sitting, "fay"), "Second it"));
-        as("fay", () -> press(floor(sitting, "fay"), "Put it to the vote"));
+        as("fay", () -> press(floor(sitting, "fay"), "Second the motion"));
+        as("fay", () -> press(floor(sitting, "fay"), "Open the vote"));
         as("eve", () -> press(floor(sitting, "eve"), "Yes"));
         assertThat(as("eve", () -> called(floor(sitting, "eve"))))
                 .as("not before every vote is in")
@@ -140,7 +140,7 @@ class MeetingPageTest {
     void whoever_votes_votes_for_nobody_else_and_who_is_not_here_not_at_all(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
-        as("fay", () -> press(floor(sitting, "fay"), "Put it to the vote"));
+        as("fay", () -> press(floor(sitting, "fay"), "Open the vote"));
         as("fay", () -> press(floor(sitting, "fay"), "No"));
         List<BoardVote> votes = as(
                 "eve",
@@ -150,7 +150,9 @@ class MeetingPageTest {
         assertThat(votes).extracting(BoardVote::vote).containsExactly(Vote.NO);
         FloorPart seen = as("eve", () -> floor(sitting, "eve"));
         assertThat(called(seen)).containsExactly("Yes", "No", "Abstain", "Withdraw the motion");
-        assertThat(seen.getElement().getTextRecursively()).contains("In: fay.").doesNotContain("voted no");
+        assertThat(seen.getElement().getTextRecursively())
+                .contains("Voted: fay.")
+                .doesNotContain("voted no");
         assertThat(as("gil", () -> called(floor(sitting, "gil")))).isEmpty();
     }
 
