@@ -15,7 +15,7 @@ final class CountField extends IntegerField {
     void with(IntConsumer act) {
         Integer given = getValue();
         if (given == null) {
-            setErrorMessage("Count, and give the number; 0 where there is none.");
+            setErrorMessage("Required. Enter the number counted, or 0 for none.");
             setInvalid(true);
             focus();
             return;
