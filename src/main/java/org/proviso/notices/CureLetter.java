@@ -15,7 +15,7 @@ import org.proviso.core.rules.Rule;
  */
 final class CureLetter {
 
-    static final String SUBJECT = "Your ballot needs something from you";
+    static final String SUBJECT = "Action needed on your provisional ballot";
 
     private CureLetter() {}
 
@@ -36,9 +36,9 @@ final class CureLetter {
 
     /** What was brought is judged by the stamp of its arrival, so a postmark is not enough. */
     private static String lastDay(Optional<Deadline> until) {
-        return until.map(deadline -> "The last moment: it must reach us by " + LetterParts.moment(deadline.lastMoment())
+        return until.map(deadline -> "Deadline: it must reach us by " + LetterParts.moment(deadline.lastMoment())
                         + ". A postmark is not enough.")
-                .orElse("Do this as soon as you can. Call us to ask until when you have time.");
+                .orElse("Do this as soon as you can. Call us to ask for the deadline.");
     }
 
     private static Optional<String> law(Notice notice, DeadlineBook book) {

@@ -29,17 +29,17 @@ final class CameBackSheet {
     }
 
     ActButton button() {
-        return new ActButton("It came back").quiet().does(this::ask);
+        return new ActButton("Log returned mail").quiet().does(this::ask);
     }
 
     private void ask() {
-        DateTimePicker at = new DateTimePicker("When it came back");
+        DateTimePicker at = new DateTimePicker("Date and time it came back");
         at.setLocale(java.util.Locale.US);
         at.setValue(workplace.now().withSecond(0).withNano(0));
         Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("The letter came back", "Log it", () -> {
+        sheet[0] = new Asking("Log returned mail", "Log returned mail", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Give the day and the time.");
+                return sheet[0].refuse("Enter the date and time.");
             }
             Logged logged = notices.logCameBack(
                     new LogCameBack(notice.key(), notice.number(), notice.version(), attempt.number(), at.getValue()));
@@ -47,10 +47,10 @@ final class CameBackSheet {
                 return sheet[0].refuse(refused.refusal().words());
             }
             after.run();
-            Said.done("Logged: the letter came back. The voter still counts as told; try another way.");
+            Said.done("Returned mail logged. The voter still counts as notified. Try another way.");
             return true;
         });
-        sheet[0].with("The voter still counts as told. Try to reach them another way, and log that too.")
+        sheet[0].with("The voter still counts as notified. Try to reach the voter another way, and log that too.")
                 .with(at)
                 .open();
     }

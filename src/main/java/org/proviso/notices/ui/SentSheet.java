@@ -29,7 +29,7 @@ final class SentSheet {
     }
 
     ActButton button() {
-        return new ActButton("Log that the voter was told", "L").first().does(this::ask);
+        return new ActButton("Log notice", "L").first().does(this::ask);
     }
 
     private void ask() {
@@ -37,13 +37,13 @@ final class SentSheet {
         channel.setItems(Channel.values());
         channel.setItemLabelGenerator(one -> Words.code(one.code()));
         channel.setValue(Channel.MAIL);
-        DateTimePicker at = new DateTimePicker("When it was sent, or the voter was reached");
+        DateTimePicker at = new DateTimePicker("Date and time sent, or voter reached");
         at.setLocale(java.util.Locale.US);
         at.setValue(workplace.now().withSecond(0).withNano(0));
         Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("Log that the voter was told", "Log it", () -> {
+        sheet[0] = new Asking("Log notice", "Log notice", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Give the day and the time.");
+                return sheet[0].refuse("Enter the date and time.");
             }
             Logged logged = notices.logSent(
                     new LogSent(notice.key(), notice.number(), notice.version(), channel.getValue(), at.getValue()));
@@ -51,10 +51,10 @@ final class SentSheet {
                 return sheet[0].refuse(refused.refusal().words());
             }
             after.run();
-            Said.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was told.");
+            Said.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was notified.");
             return true;
         });
-        sheet[0].with("Of several attempts the earliest decides. What is logged is recorded for good.")
+        sheet[0].with("The earliest attempt sets the notice date. A log entry cannot be removed.")
                 .with(channel, at)
                 .open();
     }
