@@ -21,7 +21,7 @@ final class BalancesPart extends HtmlContainer {
 
     BalancesPart(List<Balance> balances, NotingSheet noting) {
         this.noting = noting;
-        add(new H2("What does not add up"));
+        add(new H2("Out of balance"));
         List<Balance> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
         List<Balance> sums =
@@ -29,14 +29,16 @@ final class BalancesPart extends HtmlContainer {
         List<Balance> wrong =
                 sums.stream().filter(Balance.Differs.class::isInstance).toList();
         if (wrong.isEmpty()) {
-            Paragraph none = new Paragraph("Nothing: every sum that can be checked holds.");
+            Paragraph none = new Paragraph("Nothing is out of balance. Every total that can be checked agrees.");
             none.addClassName("soft");
             add(none);
         }
         wrong.forEach(balance -> add(line(balance)));
-        fold("sums cannot be checked yet", sums.stream().filter(Balance.CannotBeChecked.class::isInstance));
-        fold("places still have undecided envelopes: at the closing only those that the law holds", pending.stream());
-        fold("sums hold", sums.stream().filter(Balance.Holds.class::isInstance));
+        fold("totals cannot be checked yet", sums.stream().filter(Balance.CannotBeChecked.class::isInstance));
+        fold(
+                "places still have undecided envelopes. At closing only envelopes held by law may be undecided",
+                pending.stream());
+        fold("totals agree", sums.stream().filter(Balance.Holds.class::isInstance));
     }
 
     /** That nothing is left undecided must hold at the closing, and cannot before. */

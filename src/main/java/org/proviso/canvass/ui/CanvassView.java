@@ -72,7 +72,7 @@ public final class CanvassView extends Composite<Div> {
         long differ = sums.stream().filter(Balance.Differs.class::isInstance).count();
         long open = sums.size() - holds - differ;
         String state = election.closed() ? "The election is closed. " : "";
-        return state + holds + " of " + sums.size() + " sums hold; " + differ + " differ; " + open
+        return state + holds + " of " + sums.size() + " totals agree; " + differ + " out of balance; " + open
                 + " cannot be checked yet because a figure is missing.";
     }
 }

@@ -34,13 +34,12 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
     @Override
     protected RowGrid<LedgerEntry> initContent() {
         RowGrid<LedgerEntry> grid = new RowGrid<>(
-                "Acts in the ledger",
-                "Nothing is recorded yet. Every act of the office is written here as it is done.");
+                "Ledger entries", "No entries yet. Every act of the office is recorded here as it is done.");
         grid.number("No.", "4rem", entry -> String.valueOf(entry.sequence()))
                 .number("When", "12.5rem", this::when)
                 .words("Act", "9rem", entry -> Words.code(entry.act()))
                 .words("On", "9rem", LedgerEntry::subject)
-                .words("With", "20rem", entry -> with(entry.payload()))
+                .words("Details", "20rem", entry -> with(entry.payload()))
                 .number("By", "8rem", LedgerEntry::actor)
                 .number("Hash", "6rem", entry -> entry.hash().substring(0, SHORT));
         long last = ledger.head(chain).sequence();

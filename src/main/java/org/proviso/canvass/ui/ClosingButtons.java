@@ -24,7 +24,7 @@ final class ClosingButtons {
 
     Component[] buttons() {
         return new Component[] {
-            new ActButton("Keep today's figures").does(this::keep),
+            new ActButton("Save today's figures").does(this::keep),
             new ActButton("Close the election").first().does(this::ask)
         };
     }
@@ -33,27 +33,27 @@ final class ClosingButtons {
         List<String> fallen = canvass.keep(election, Map.of());
         after.run();
         if (fallen.isEmpty()) {
-            Said.done("Today's figures are kept; none became less.");
+            Said.done("Today's figures saved. No figure went down.");
         } else {
-            Said.refused("Kept, but look: " + String.join(" ", fallen));
+            Said.refused("Saved. Check these: " + String.join(" ", fallen));
         }
     }
 
     private void ask() {
         Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("Close the election?", "Close it", () -> close(sheet[0]));
-        sheet[0].with("Every sum must hold to the last envelope. Once closed, cases can be read and nothing about them"
-                        + " changes any more. The head of the ledger is printed on the certificate.")
+        sheet[0] = new Asking("Close the election?", "Close election", () -> close(sheet[0]));
+        sheet[0].with("Every total must agree to the last envelope. After closing, cases can be read but not"
+                        + " changed. The ledger's chain head is printed on the certificate.")
                 .open();
     }
 
     private boolean close(Asking sheet) {
         Closing closing = canvass.close(election);
         if (closing instanceof Closing.NotYet not) {
-            return sheet.refuse("Not yet. " + String.join(" ", not.because()));
+            return sheet.refuse("Not closed. " + String.join(" ", not.because()));
         }
         after.run();
-        Said.done("The election is closed. Head of the ledger: " + ((Closing.Closed) closing).headHash());
+        Said.done("The election is closed. Ledger chain head: " + ((Closing.Closed) closing).headHash());
         return true;
     }
 }

@@ -39,26 +39,26 @@ final class NotingSheet {
         if (!mayNote || told.isEmpty()) {
             return Optional.empty();
         }
-        ActButton button = new ActButton("Note a figure").quiet().does(() -> ask(balance, told));
-        button.getElement().setAttribute("aria-label", "Note a figure of " + balance.place());
+        ActButton button = new ActButton("Resolve").quiet().does(() -> ask(balance, told));
+        button.getElement().setAttribute("aria-label", "Resolve: " + balance.place());
         return Optional.of(button);
     }
 
     private void ask(Balance balance, List<Figure> told) {
         Select<Figure> figure = new Select<>();
-        figure.setLabel("What it counts");
+        figure.setLabel("Figure");
         figure.setItems(told);
         figure.setItemLabelGenerator(Figure::asked);
         figure.setValue(told.get(0));
-        IntegerField number = new IntegerField("How many");
+        IntegerField number = new IntegerField("Number");
         number.setMin(0);
-        TextArea because = new TextArea("Where the figure is from");
+        TextArea because = new TextArea("Source of the figure");
         because.setWidthFull();
         because.setMaxLength(4000);
         Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("A figure of " + place(balance), "Note it", () -> {
+        sheet[0] = new Asking("Record a figure for " + place(balance), "Record figure", () -> {
             if (number.getValue() == null || because.isEmpty()) {
-                return sheet[0].refuse("Give the number, and where it is from.");
+                return sheet[0].refuse("Enter the number and its source.");
             }
             note(balance, figure.getValue(), number.getValue(), because.getValue());
             return true;
@@ -69,7 +69,7 @@ final class NotingSheet {
     private void note(Balance balance, Figure figure, int number, String because) {
         canvass.note(new NoteFigure(election.id(), place(balance), hours(balance), figure, number, because));
         after.run();
-        Said.done("Noted: " + place(balance) + " " + figure.words(number) + ".");
+        Said.done("Recorded: " + place(balance) + " " + figure.words(number) + ".");
     }
 
     private static Hours hours(Balance balance) {

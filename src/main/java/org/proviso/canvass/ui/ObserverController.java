@@ -123,6 +123,6 @@ class ObserverController {
     }
 
     private static ResponseStatusException none() {
-        return new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no such page.");
+        return new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no page at this address.");
     }
 }
