@@ -37,17 +37,24 @@ public class Clocks {
                 .toList();
     }
 
+    /** The next session that is called and still to come. */
+    Optional<Moment> nextSession(String electionId, LocalDateTime now) {
+        return sessions(electionId).stream()
+                .filter(moment -> moment.at().isAfter(now))
+                .min(Comparator.comparing(Moment::at));
+    }
+
     private List<Moment> all(String electionId) {
         DeadlineBook book = rules.book(electionId);
         List<Moment> moments = new ArrayList<>();
         for (Ask ask : Ask.values()) {
-            add(moments, book, Rule.cure(ask), "Last moment to " + ask.words());
+            add(moments, book, Rule.cure(ask), "Deadline to " + ask.words());
         }
         add(moments, book, Rules.GATE_REVIEW, "Envelopes may be reviewed");
         add(moments, book, Rules.GATE_DECISION, "Envelopes may be decided");
         add(moments, book, Rules.GATE_OPEN, "Envelopes may be opened");
-        add(moments, book, Rules.MAIL_RECEIPT, "Mail ballots must have arrived");
-        add(moments, book, Rules.DECISION, "Every envelope decided");
+        add(moments, book, Rules.MAIL_RECEIPT, "Deadline for mail ballots to arrive");
+        add(moments, book, Rules.DECISION, "Deadline to decide every envelope");
         add(moments, book, Rules.CERTIFICATION, "Certification");
         sessions(electionId).forEach(moments::add);
         moments.sort(Comparator.comparing(Moment::at));

@@ -19,9 +19,9 @@ final class ClocksPart extends HtmlContainer {
 
     ClocksPart(List<Moment> ahead, LocalDateTime now) {
         addClassName("clocks");
-        add(new H2("Clocks"));
+        add(new H2("Deadlines"));
         if (ahead.isEmpty()) {
-            add(new Paragraph("Every deadline of this election has passed."));
+            add(new Paragraph("All deadlines have passed."));
         }
         ahead.stream().limit(SHOWN).forEach(moment -> add(clock(moment, now)));
         add(new Paragraph(Links.link("All deadlines", "calendar")));

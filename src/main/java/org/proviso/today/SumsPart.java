@@ -16,9 +16,9 @@ final class SumsPart extends HtmlContainer {
 
     SumsPart(List<String> sentences) {
         addClassName("sums");
-        add(new H2("Not adding up"));
+        add(new H2("Out of balance"));
         sentences.stream().limit(SHOWN).forEach(sentence -> {
-            Paragraph line = new Paragraph(new Span(sentence + " "), Links.link("Explain or find it", "canvass"));
+            Paragraph line = new Paragraph(new Span(sentence + " "), Links.link("Resolve", "canvass"));
             line.addClassName("warn");
             add(line);
         });
@@ -26,7 +26,7 @@ final class SumsPart extends HtmlContainer {
             add(new Paragraph(Links.link("and " + (sentences.size() - SHOWN) + " more", "canvass")));
         }
         if (sentences.isEmpty()) {
-            Paragraph none = new Paragraph("Every voting location's envelopes are here.");
+            Paragraph none = new Paragraph("All voting locations are in balance.");
             none.addClassName("soft");
             add(none);
         }

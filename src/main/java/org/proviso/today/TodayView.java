@@ -60,10 +60,10 @@ public final class TodayView extends Composite<Div> {
         getContent()
                 .add(
                         new PageHead(
-                                "No election yet",
-                                "An election is loaded in Set-up, from its folder of files. In a demonstration the sample is being"
-                                        + " loaded: look again in a minute."),
-                        new Paragraph(Links.link("Set-up", "set-up")));
+                                "No election loaded",
+                                "Load an election in Setup from its folder of files. In a demonstration, the sample is still"
+                                        + " loading. Check again in a minute."),
+                        new Paragraph(Links.link("Go to Setup", "set-up")));
     }
 
     private static PageHead head(LocalDateTime now, Tally tally) {
@@ -83,8 +83,8 @@ public final class TodayView extends Composite<Div> {
 
     private static Component outcomes(Tally tally) {
         Div line = new Div(
-                new OutcomeMark(Shape.COUNT, tally.as(DecidedAs.COUNT) + " count"),
-                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecidedAs.COUNT_IN_PART) + " in part"),
+                new OutcomeMark(Shape.COUNT, tally.as(DecidedAs.COUNT) + " counted"),
+                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecidedAs.COUNT_IN_PART) + " counted in part"),
                 new OutcomeMark(Shape.REJECT, tally.as(DecidedAs.REJECT) + " rejected"));
         Span rest = new Span(
                 tally.toGo() + " not yet decided, " + tally.in(CaseState.READY) + " of them ready for the decider");

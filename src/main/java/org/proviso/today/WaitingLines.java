@@ -73,21 +73,28 @@ class WaitingLines {
 
     private Waiting keying(String electionId) {
         int number = keying.waiting(electionId).size();
-        return new Waiting(number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake", "k");
+        return new Waiting(
+                number, "Envelopes to key", "received, not keyed yet", "", "Key next envelope", "intake", "k");
     }
 
     private static Waiting withYou(Tally tally, String by) {
         return new Waiting(
-                tally.withYou(), "Envelopes you took", "nobody else works on them", by, "Go on", "review", null);
+                tally.withYou(),
+                "Cases assigned to me",
+                "only you are working on them",
+                by,
+                "Continue review",
+                "review",
+                null);
     }
 
     private static Waiting toReview(Tally tally, String by) {
         return new Waiting(
                 tally.in(CaseState.OPEN),
                 "Envelopes to review",
-                "nobody has them yet",
+                "not assigned yet",
                 by,
-                "Take the next",
+                "Take next case",
                 "review",
                 "n");
     }
@@ -95,22 +102,28 @@ class WaitingLines {
     private static Waiting secondReading(Tally tally, String by) {
         return new Waiting(
                 tally.forYouToReadSecond(),
-                "Proposals that need a second reader",
-                "none of them proposed by you",
+                "Proposals waiting for second review",
+                "not counting your own",
                 by,
-                "Read the next",
+                "Review next proposal",
                 "review/second",
                 null);
     }
 
     private static Waiting toDecide(Tally tally, String by) {
         return new Waiting(
-                tally.in(CaseState.READY), "Envelopes ready to decide", "read and proposed", by, "Board", "board", "b");
+                tally.in(CaseState.READY),
+                "Envelopes ready to decide",
+                "reviewed and proposed",
+                by,
+                "Open Board",
+                "board",
+                "b");
     }
 
     private Waiting toOpen(String electionId) {
         int number = release.waiting(electionId).size();
-        return new Waiting(number, "Envelopes to open", "decided to count", "", "Release", "release", null);
+        return new Waiting(number, "Envelopes to open", "decided to count", "", "Open Release", "release", null);
     }
 
     private Waiting notices(String electionId) {
@@ -118,10 +131,10 @@ class WaitingLines {
         long overdue = due.stream().filter(DueNotice::overdue).count();
         return new Waiting(
                 due.size(),
-                "Voters to tell",
-                overdue == 0 ? "what they may bring, or the outcome" : UsDates.count(overdue, "letter") + " overdue",
+                "Voters to notify",
+                overdue == 0 ? "cure notices and outcomes" : UsDates.count(overdue, "letter") + " overdue",
                 overdue == 0 ? "today" : "now",
-                "Notices",
+                "Open Notices",
                 "notices",
                 null);
     }
@@ -130,10 +143,8 @@ class WaitingLines {
         if (board.sessions(electionId).stream().anyMatch(BoardSession::isOpen)) {
             return "the board is in session";
         }
-        return clocks.ahead(electionId, now).stream()
-                .filter(moment -> moment.what().startsWith("Board session"))
-                .findFirst()
-                .map(moment -> "before the board, " + UsDates.left(now, moment.at()))
+        return clocks.nextSession(electionId, now)
+                .map(moment -> "board meets in " + UsDates.left(now, moment.at()))
                 .orElse("no session called yet");
     }
 }

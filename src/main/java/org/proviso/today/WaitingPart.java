@@ -17,7 +17,7 @@ final class WaitingPart extends HtmlContainer {
     WaitingPart(List<Waiting> lines) {
         add(new H2("Waiting for you"));
         if (lines.isEmpty()) {
-            Paragraph none = new Paragraph("Nothing waits for you now.");
+            Paragraph none = new Paragraph("Nothing is waiting for you.");
             none.addClassName("soft");
             add(none);
         }

@@ -74,7 +74,7 @@ final class FolderUpload implements AutoCloseable {
     private Path place(String upload, String name) {
         Path place = folder.resolve(name).normalize();
         if (!place.startsWith(folder) || name.isBlank()) {
-            throw new InputException(upload, 0, "", "has a file that leads out of its folder: " + name);
+            throw new InputException(upload, 0, "", "contains a file outside its folder: " + name);
         }
         return place;
     }

@@ -16,7 +16,7 @@ final class ListsPart extends Div {
 
     ListsPart(List<HeldList> lists, ZoneId zone) {
         add(new H2("Lists of this election"));
-        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Read", "");
+        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Loaded", "");
         lists.forEach(one -> table.row(
                 words(one.kind()),
                 String.valueOf(one.snapshotNo()),

@@ -42,14 +42,13 @@ final class LoadPart extends Div {
         problem.getElement().setAttribute("role", "alert");
         came.getElement().setAttribute("role", "status");
         Div acts = new Div(
-                new ActButton("Load the election").first().does(this::load),
-                new ActButton("Start over").does(this::over));
+                new ActButton("Load election").first().does(this::load), new ActButton("Start over").does(this::over));
         acts.addClassName("acts");
         add(
                 new H2("Load an election"),
                 new Paragraph(
-                        "Give its folder as one zip, or its files: election.yaml, contests.csv, roll.csv and so on."
-                                + " They are checked together; where one row is not right, nothing is loaded."),
+                        "Choose the election folder as one zip file, or its files: election.yaml, contests.csv, roll.csv and so on."
+                                + " All files are checked together. If any row has an error, nothing is loaded."),
                 upload,
                 came,
                 problem,
@@ -61,7 +60,7 @@ final class LoadPart extends Div {
         try {
             access.demand(Act.LOAD_FILES);
             files.take(name, file.toPath());
-            came.setText("Here: " + String.join(", ", files.names()) + ".");
+            came.setText("Files chosen: " + String.join(", ", files.names()) + ".");
         } catch (InputException e) {
             show(e);
         } finally {
@@ -83,7 +82,7 @@ final class LoadPart extends Div {
     /** A large roll takes longer than anybody waits for a page; the line at the top says how far it is. */
     private void load() {
         if (isLoading()) {
-            Said.refused("These files are being loaded already.");
+            Said.refused("These files are already loading.");
             return;
         }
         problem.removeAll();
@@ -100,8 +99,8 @@ final class LoadPart extends Div {
         over();
         Said.done(
                 outcome.wasThere()
-                        ? "These files are in the office already, as " + outcome.electionId() + ". Nothing was written."
-                        : outcome.electionId() + " is loaded.");
+                        ? "These files were already loaded as " + outcome.electionId() + ". Nothing changed."
+                        : "Election " + outcome.electionId() + " loaded.");
     }
 
     private void refused(RuntimeException why) {

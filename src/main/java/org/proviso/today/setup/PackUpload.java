@@ -27,7 +27,7 @@ final class PackUpload extends Div {
     private final Runnable after;
     private final Div shown = new Div();
     private final TypedField counsel = new TypedField("counsel", "Counsel").like("County Counsel");
-    private final TypedField ground = new TypedField("ground", "Ground of the override");
+    private final TypedField ground = new TypedField("ground", "Reason for the override");
     private String content = "";
 
     PackUpload(RuleChangeService changes, WhatIfService whatIf, String election, Runnable after) {
@@ -38,12 +38,13 @@ final class PackUpload extends Div {
         Upload upload = new Upload(UploadHandler.inMemory((metadata, bytes) -> take(bytes)));
         upload.setMaxFiles(1);
         upload.setDropLabel(new Span("or drop it here"));
-        upload.setUploadButton(new ActButton("Choose the pack"));
+        upload.setUploadButton(new ActButton("Choose rule pack"));
         shown.getElement().setAttribute("role", "status");
         add(
-                new H2("Upload a pack"),
-                new Paragraph("It is proved and compared first; nothing changes until you put it in force. One that"
-                        + " breaks a promise is refused, unless counsel overrides it on record."),
+                new H2("Upload a rule pack"),
+                new Paragraph(
+                        "The rule pack is proved and compared first. Nothing changes until you put it in force. A pack"
+                                + " that fails the proof is refused unless counsel overrides it on record."),
                 upload);
     }
 
@@ -61,22 +62,23 @@ final class PackUpload extends Div {
             shown.add(new Paragraph(
                     tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
             proof(tried.proof());
-            ActButton put = new ActButton(tried.proof().holds() ? "Put it in force" : "Override, and put it in force");
+            ActButton put = new ActButton(
+                    tried.proof().holds() ? "Put rule pack in force" : "Override and put rule pack in force");
             shown.add(put.first().does(this::put), new Differences(whatIf.compare(election, tried.book())));
         } catch (RulesRefusedException e) {
-            Said.refused("Nothing was read: " + e.getMessage());
-            shown.add(new Paragraph("Nothing was read: " + e.getMessage()));
+            Said.refused("File not read: " + e.getMessage());
+            shown.add(new Paragraph("File not read: " + e.getMessage()));
         }
     }
 
     private void proof(ProofReport proof) {
         if (proof.holds()) {
-            shown.add(new Paragraph("Proved: no combination of facts breaks a promise. "
+            shown.add(new Paragraph("Proof passed: no combination of facts breaks a promise. "
                     + UsDates.count(proof.needRuling().size(), "value") + " to rule on."));
             return;
         }
         for (Violation broken : proof.violations()) {
-            Paragraph line = new Paragraph("Breaks a promise. " + broken.promise() + " But " + broken.counterexample());
+            Paragraph line = new Paragraph("Proof failed. " + broken.promise() + " But " + broken.counterexample());
             line.addClassName("warn");
             shown.add(line);
         }
@@ -89,7 +91,7 @@ final class PackUpload extends Div {
         try {
             int number = changes.put(new PutRulesInForce(election, content, counsel.text(), ground.text()));
             shown.removeAll();
-            Said.done("Change " + number + ": the pack is in force; open cases were assessed anew.");
+            Said.done("Change " + number + ": the rule pack is in force. Open cases were reassessed.");
             after.run();
         } catch (RulesRefusedException e) {
             Said.refused(String.valueOf(e.getMessage()));

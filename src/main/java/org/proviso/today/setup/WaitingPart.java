@@ -38,18 +38,18 @@ final class WaitingPart extends Div {
 
     private void show(WaitingList one) {
         Staged staged = lists.staged(election.id(), one.snapshotNo());
-        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", brought by "
+        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", uploaded by "
                 + one.broughtBy() + " on "
                 + UsDates.moment(LocalDateTime.ofInstant(one.broughtAt(), election.zone()))
-                + ", changes what was decided. ");
+                + ", changes decided cases. ");
         line.addClassName("warn");
-        line.add(new ActButton("Look and confirm").quiet().does(() -> ask(one)));
+        line.add(new ActButton("Review and confirm").quiet().does(() -> ask(one)));
         add(line);
     }
 
     private void ask(WaitingList one) {
         Asking[] sheet = new Asking[1];
-        sheet[0] = new Asking("Confirm list " + one.snapshotNo(), "Bring it into use", () -> {
+        sheet[0] = new Asking("Confirm list " + one.snapshotNo(), "Put list in use", () -> {
             try {
                 newer.confirm(election.id(), one.snapshotNo());
             } catch (NotPermittedException e) {

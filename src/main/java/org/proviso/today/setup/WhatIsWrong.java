@@ -10,23 +10,23 @@ import org.proviso.ui.UsDates;
 final class WhatIsWrong extends Div {
 
     WhatIsWrong(InputException refused) {
-        PlainTable table = new PlainTable("What is wrong", "File", "Line", "Column", "Why");
+        PlainTable table = new PlainTable("Errors in the files", "File", "Line", "Column", "Error");
         for (InputException one : refused.all()) {
             table.row(
                     one.file(),
-                    one.line() == 0 ? "the whole file" : String.valueOf(one.line()),
+                    one.line() == 0 ? "whole file" : String.valueOf(one.line()),
                     one.column(),
                     one.reason());
         }
         add(table);
         if (refused.untold() > 0) {
-            add(new Paragraph("And " + UsDates.count(refused.untold(), "more row") + "."));
+            add(new Paragraph("And " + UsDates.count(refused.untold(), "more row") + " with errors."));
         }
     }
 
     /** The first of them, and whether there are others, for the line at the top. */
     static String inShort(InputException refused) {
         String first = refused.all().get(0).getMessage();
-        return refused.all().size() == 1 ? first : first + ". Other rows are bad too.";
+        return refused.all().size() == 1 ? first : first + ". Other rows also have errors.";
     }
 }

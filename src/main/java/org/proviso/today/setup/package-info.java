@@ -1,4 +1,4 @@
-/** The pages of Set-up: files, accounts, court orders. */
+/** The pages of Setup: files, accounts, court orders. */
 @NullMarked
 package org.proviso.today.setup;
 
