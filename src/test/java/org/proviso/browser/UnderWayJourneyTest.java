@@ -25,7 +25,7 @@ class UnderWayJourneyTest {
         load.start();
         for (String page : new String[] {"/", "/intake", "/review/case/G-1058"}) {
             browser.go(page);
-            browser.waitFor("Files are being loaded. The roll is being written.");
+            browser.waitFor("Loading files. The roll is being written.");
         }
         assertThat(Axe.findings(browser)).isEmpty();
         rows.accept(2_000);
