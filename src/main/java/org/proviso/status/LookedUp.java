@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Election;
 import org.proviso.core.ReceiptNumber.Slip;
-import org.proviso.core.rules.Reason;
 
 /** What a voter reads of the own envelope. */
 public sealed interface LookedUp {
@@ -18,8 +17,7 @@ public sealed interface LookedUp {
     record Found(
             Election election,
             OwnState state,
-            List<Reason> grounds,
-            List<String> reasons,
+            List<OwnReason> reasons,
             List<OwnAsk> asks,
             Arrival arrival,
             boolean registrationFound,

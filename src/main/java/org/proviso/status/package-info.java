@@ -1,5 +1,5 @@
 /** The voter's own look-up: a narrow table of its own, made from what review and board announce, that says nobody's name. */
-@ApplicationModule(allowedDependencies = {"access", "ui", "election", "review", "board"})
+@ApplicationModule(allowedDependencies = {"files", "access", "ui", "election", "review", "board"})
 @NullMarked
 package org.proviso.status;
 

@@ -82,6 +82,7 @@ class StatusServiceTest {
         LookedUp.Found decided = own(primary, key);
         assertThat(decided.state()).isEqualTo(OwnState.REJECTED);
         assertThat(decided.reasons())
+                .extracting(OwnReason::words)
                 .containsExactly("You registered after the last day to register for this election.");
         assertThat(decided.changedAt()).isEqualTo(DECIDING);
         deciding.reopened(key);

@@ -8,6 +8,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.status.LookedUp;
 import org.proviso.status.OwnAsk;
+import org.proviso.status.OwnReason;
 import org.proviso.status.OwnState;
 import org.proviso.status.Papers;
 import org.proviso.status.ui.OwnAnswer.Reading;
@@ -65,17 +66,15 @@ class OwnAnswers {
         };
     }
 
-    /** A pack may say a reason in its own words; the translation is of the usual ones. */
-    private List<Reading> reasons(LookedUp.Found found, PageWords words) {
-        PageWords english = new PageWords(messages, Locale.US);
-        List<Reading> readings = new ArrayList<>();
-        for (int i = 0; i < found.grounds().size(); i++) {
-            String notice = found.reasons().get(i);
-            String key = "reason." + found.grounds().get(i).code();
-            boolean usual = notice.equals(english.say(key));
-            readings.add(new Reading(usual ? words.say(key) : notice, !words.isEnglish() && !usual));
-        }
-        return readings;
+    /** English is the rule pack's own sentence. Other languages translate the usual sentences only. */
+    private static List<Reading> reasons(LookedUp.Found found, PageWords words) {
+        return found.reasons().stream().map(reason -> reading(reason, words)).toList();
+    }
+
+    private static Reading reading(OwnReason reason, PageWords words) {
+        return reason.usual() && !words.isEnglish()
+                ? new Reading(words.say("reason." + reason.reason().code()), false)
+                : new Reading(reason.words(), !words.isEnglish());
     }
 
     private static ToDo toDo(OwnAsk ask, Papers papers, PageWords words) {
