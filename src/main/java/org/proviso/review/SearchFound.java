@@ -6,10 +6,10 @@ import org.proviso.core.adjudication.facts.Registration;
 
 /** What a search for a voter came to. */
 public enum SearchFound implements Code {
-    NOTHING("no record anywhere", Registration.NOT_FOUND_AFTER_SEARCH),
-    RECORD("a record of the roll; link the envelope to it", null),
-    OTHER_COUNTY("a registration in another county of the state", Registration.ELSEWHERE),
-    PENDING("an application that is not finished", Registration.PENDING),
+    NOTHING("no record found", Registration.NOT_FOUND_AFTER_SEARCH),
+    RECORD("a record on the roll; link the envelope to it", null),
+    OTHER_COUNTY("a registration in another county in the state", Registration.ELSEWHERE),
+    PENDING("an unfinished application", Registration.PENDING),
     CANCELLED("a registration cancelled before the election", Registration.CANCELLED);
 
     private final String words;

@@ -15,7 +15,7 @@ import org.proviso.core.rules.Rules;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
 
-/** The moments that the office works toward, the next one first, on the county's clock. */
+/** The deadlines and sessions ahead, next first, in county time. */
 @Component
 public class Clocks {
 
@@ -27,7 +27,7 @@ public class Clocks {
         this.board = board;
     }
 
-    /** A moment: what it is of, and where the rule or the act behind it is. */
+    /** A moment: what happens, and the rule or session behind it. */
     public record Moment(String what, String behind, LocalDateTime at) {}
 
     /** Those still to come. */
@@ -37,7 +37,7 @@ public class Clocks {
                 .toList();
     }
 
-    /** The next session that is called and still to come. */
+    /** The next session that is called but not yet begun. */
     Optional<Moment> nextSession(String electionId, LocalDateTime now) {
         return sessions(electionId).stream()
                 .filter(moment -> moment.at().isAfter(now))

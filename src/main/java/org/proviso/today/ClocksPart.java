@@ -11,7 +11,7 @@ import org.proviso.today.Clocks.Moment;
 import org.proviso.ui.Links;
 import org.proviso.ui.UsDates;
 
-/** The clocks: what the office works toward, the next one first, with what is left. */
+/** The deadlines ahead, next first, with the time left. */
 @Tag("section")
 final class ClocksPart extends HtmlContainer {
 

@@ -8,7 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import org.proviso.ui.Links;
 
-/** What does not add up, a sentence each. */
+/** Totals out of balance, a sentence each. */
 @Tag("section")
 final class SumsPart extends HtmlContainer {
 

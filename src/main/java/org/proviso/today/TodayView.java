@@ -23,7 +23,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** The first page of the day: how far the office is, what waits for whoever looks, the clocks, what does not add up. */
+/** The start page: progress, what waits for the signed-in person, deadlines, totals out of balance. */
 @Route(value = "", layout = OfficeFrame.class)
 @PageTitle("Today · Proviso")
 @PermitAll

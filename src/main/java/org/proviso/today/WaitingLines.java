@@ -16,7 +16,7 @@ import org.proviso.review.queue.Tally;
 import org.proviso.ui.UsDates;
 import org.springframework.stereotype.Component;
 
-/** What waits for whoever looks, in the order of the work: only what their roles let them do. */
+/** What waits for the signed-in person, in the order of the work, limited to their roles. */
 @Component
 class WaitingLines {
 

@@ -10,7 +10,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import org.proviso.ui.Links;
 
-/** What waits, a line each, with the link that begins it. */
+/** What is waiting, a line each, with the link that starts it. */
 @Tag("section")
 final class WaitingPart extends HtmlContainer {
 
@@ -49,7 +49,7 @@ final class WaitingPart extends HtmlContainer {
         return what;
     }
 
-    /** Words in the smaller hand, under others. */
+    /** Small text under a line. */
     @Tag("small")
     private static final class Small extends HtmlContainer {}
 }

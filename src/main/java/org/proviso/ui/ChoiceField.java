@@ -6,13 +6,13 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** A field that takes one of a few words; the first letter chooses it from the keyboard. */
+/** A field that takes one of a few choices. Typing the first letter selects one. */
 public final class ChoiceField extends Div {
 
     private final Choice choice;
     private final Span problem = new Span();
 
-    /** The name is unique on the page; choices are words by the code that stands for them. */
+    /** The name is unique on the page. Choices map each code to its words. */
     public ChoiceField(String name, String label, Map<String, String> choices) {
         addClassName("typed");
         choice = new Choice(choices);
@@ -27,7 +27,7 @@ public final class ChoiceField extends Div {
         add(words, row, problem);
     }
 
-    /** The code of what is chosen. */
+    /** The code of the choice. */
     public String code() {
         return choice.getValue();
     }

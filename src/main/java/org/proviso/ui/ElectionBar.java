@@ -7,7 +7,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import java.util.List;
 
-/** The thin line under the rooms: the election worked on, and in a demonstration that everything is invented. */
+/** The thin line under the menu: the current election, and in a demonstration a note that everything is invented. */
 final class ElectionBar extends Div {
 
     ElectionBar(Workplace workplace) {

@@ -4,7 +4,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 
-/** What a page that cannot be shown says: what is wrong, and the way on. */
+/** The content of an error page: what is wrong, and where to go. */
 public final class ErrorPage extends Div {
 
     public ErrorPage() {

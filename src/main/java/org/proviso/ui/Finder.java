@@ -5,7 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.router.QueryParameters;
 
-/** The field that finds an envelope or a voter from any page; a slash leads to it, Enter asks. */
+/** The field that finds an envelope or voter from any page. A slash focuses it; Enter searches. */
 final class Finder extends Div {
 
     private final Input field = new Input();

@@ -1,6 +1,6 @@
 package org.proviso.ui;
 
-/** A page about an election was opened in an office that holds none. */
+/** A page about an election was opened, but no election is loaded. */
 public final class NoElectionException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

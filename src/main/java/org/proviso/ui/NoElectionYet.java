@@ -9,7 +9,7 @@ import com.vaadin.flow.router.ParentLayout;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
-/** A page about an election in an office that holds none. */
+/** Shown for a page about an election when no election is loaded. */
 @PageTitle("No election loaded · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)

@@ -9,7 +9,7 @@ import com.vaadin.flow.router.ParentLayout;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
-/** An address that leads nowhere. */
+/** An address that matches no page. */
 @PageTitle("Page not found · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)

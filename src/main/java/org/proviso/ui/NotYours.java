@@ -10,7 +10,7 @@ import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 import org.proviso.access.NotPermittedException;
 
-/** A page that is not for whoever is signed in, with the reason. */
+/** Shown when the signed-in person may not see a page, with the reason. */
 @PageTitle("No access · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)

@@ -15,7 +15,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Component;
 
-/** What went wrong during an act, in a line on the page; what nobody foresaw goes to the log as well. */
+/** Shows in a line on the page what went wrong during an act. Unexpected errors also go to the log. */
 @Component
 class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
 

@@ -15,7 +15,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 
-/** What stands around every page of the office: the rooms, the finder, the election, who works here, what was said. */
+/** The frame around every page: main menu, finder, election, who is signed in, last message. */
 @PermitAll
 public final class OfficeFrame extends Div implements RouterLayout, AfterNavigationObserver {
 

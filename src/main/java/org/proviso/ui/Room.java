@@ -3,7 +3,7 @@ package org.proviso.ui;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 
-/** The rooms of the house in the order of the work, as the top line shows them; each with who has work there. */
+/** The rooms in the order of the work, as the main menu shows them, each with the acts done there. */
 public enum Room {
     TODAY("", "Today", Act.READ_FIGURES),
     INTAKE("intake", "Intake", Act.RECEIVE_BAGS),
@@ -25,7 +25,7 @@ public enum Room {
         this.acts = acts;
     }
 
-    /** The address of its first page, without a slash. */
+    /** The path of its first page, without a slash. */
     public String path() {
         return path;
     }
@@ -34,7 +34,7 @@ public enum Room {
         return words;
     }
 
-    /** Whether whoever is signed in has anything to do or read there. */
+    /** Whether the signed-in person has anything to do or read there. */
     boolean isOpen(AccessService access) {
         for (Act act : acts) {
             if (access.may(act)) {
@@ -44,7 +44,7 @@ public enum Room {
         return false;
     }
 
-    /** Whether an address lies in this room. */
+    /** Whether a path belongs to this room. */
     boolean holds(String address) {
         return address.equals(path) || !path.isEmpty() && address.startsWith(path + "/");
     }

@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.proviso.access.AccessService;
 
-/** The rooms in which whoever is signed in has something to do. */
+/** The main menu: the rooms in which the signed-in person has work. */
 final class RoomLinks extends Nav {
 
     private final Map<Room, Anchor> links = new EnumMap<>(Room.class);
@@ -23,7 +23,7 @@ final class RoomLinks extends Nav {
         }
     }
 
-    /** Marks the room that the page lies in. */
+    /** Marks the room of the current page. */
     void at(String address) {
         links.forEach((room, link) -> {
             if (room.holds(address)) {

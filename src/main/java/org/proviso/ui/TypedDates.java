@@ -24,7 +24,7 @@ public final class TypedDates {
 
     private TypedDates() {}
 
-    /** The day, or empty where it is none; a year has four digits, so that 84 is never guessed at. */
+    /** The day, or empty if it is not a date. A year needs four digits, so 84 is never guessed. */
     public static Optional<LocalDate> day(String typed) {
         String text = typed.strip();
         Matcher iso = ISO.matcher(text);
@@ -48,7 +48,7 @@ public final class TypedDates {
         }
     }
 
-    /** The time, or empty where it is none: without am or pm the clock has twenty-four hours. */
+    /** The time, or empty if it is not a time. Without am or pm it is read as 24-hour time. */
     public static Optional<LocalTime> time(String typed) {
         Matcher matcher = TIME.matcher(typed.strip().toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {

@@ -36,7 +36,7 @@ public final class UnderWay extends Div {
         setClassName("idle", true);
     }
 
-    /** Looks whether something is under way; asked when a page opens, and by an act that begins something long. */
+    /** Checks whether something is in progress: when a page opens and after an act that starts something long. */
     public static void look() {
         UnderWay line = ComponentUtil.getData(UI.getCurrent(), UnderWay.class);
         if (line != null) {

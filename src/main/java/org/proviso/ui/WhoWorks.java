@@ -6,7 +6,7 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import org.proviso.access.AccessService;
 
-/** The right end of the top line: who is signed in, and the way out. */
+/** The right end of the top line: who is signed in, and the sign-out button. */
 final class WhoWorks extends Div {
 
     WhoWorks(AccessService access, AuthenticationContext signedIn) {

@@ -26,7 +26,7 @@ final class AgendaActs {
         this.steps = steps;
     }
 
-    /** Nothing is moved while a motion is on the floor, and only by who sits here. */
+    /** A motion can be made only when none is on the floor, and only by a member present. */
     boolean mayMove(Meeting meeting) {
         return meeting.session().isOpen() && meeting.floor() == null && meeting.isThere(reader);
     }
@@ -69,7 +69,7 @@ final class AgendaActs {
                                         wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + "."));
     }
 
-    /** Beside an envelope of a group. */
+    /** Buttons for an envelope in a group. */
     List<Component> ofGroup(Meeting meeting, EnvelopeLine line) {
         List<Component> buttons = new ArrayList<>();
         if (meeting.session().closedAt() == null) {
@@ -79,7 +79,7 @@ final class AgendaActs {
         return buttons;
     }
 
-    /** Beside an envelope that stands alone. */
+    /** Buttons for an individual envelope. */
     List<Component> ofOne(Meeting meeting, EnvelopeLine line) {
         List<Component> buttons = new ArrayList<>(standAside(meeting, line));
         if (meeting.session().isOpen() && line.state() == CaseState.READY) {

@@ -14,7 +14,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
 
-/** The agenda: groups that are moved together, then envelopes one by one. */
+/** The agenda: groups that are moved together, then individual envelopes. */
 @Tag("section")
 final class AgendaPart extends HtmlContainer {
 

@@ -10,7 +10,7 @@ import org.proviso.core.deciding.Vote;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Asking;
 
-/** The vote on a motion: the reader's own, whose are in, and closing it. Nobody votes here for somebody else. */
+/** The vote on a motion: one's own vote, who has voted, and closing the vote. No one votes for someone else here. */
 final class BallotPart {
 
     private static final String STAYS =

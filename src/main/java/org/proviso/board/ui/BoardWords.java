@@ -21,7 +21,7 @@ final class BoardWords {
         return new OutcomeMark(OutcomeMark.Shape.valueOf(outcome.name()), sentence(outcome.words()));
     }
 
-    /** With a capital at the start. */
+    /** With a capital first letter. */
     static String sentence(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
@@ -69,7 +69,7 @@ final class BoardWords {
         return reason == null ? "no defects" : reason.words();
     }
 
-    /** The first of a long list of numbers, and how many more. */
+    /** The first numbers of a long list, and how many more. */
     static String numbers(List<String> numbers, int shown) {
         int more = numbers.size() - shown;
         return String.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)

@@ -14,7 +14,7 @@ import org.proviso.board.CallSession;
 import org.proviso.ui.Asking;
 import org.proviso.ui.Workplace;
 
-/** Calls a session for a time and a place, and leads to its page. */
+/** Calls a session for a time and place, and opens its page. */
 final class CallingSheet {
 
     private final BoardRoom room;

@@ -17,10 +17,10 @@ import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.Links;
 
-/** One envelope on the page: whose, from where, what the rules say and why, and what can be done with it. */
+/** One envelope on the page: voter, location, recommendation and reasons, and the acts on it. */
 final class EnvelopePart extends Div {
 
-    /** {@code full} also says what is proposed, by whom, as one that is decided by itself needs it. */
+    /** {@code full} also shows the proposal and its proposer, for an envelope that is decided individually. */
     EnvelopePart(EnvelopeLine line, boolean full, List<Component> buttons) {
         addClassName("envelope");
         Div words = new Div(full ? heading(line) : name(line));

@@ -16,7 +16,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Caution;
 
-/** What is before the session: the motion on the floor, the own vote on it, or how the last vote ended. */
+/** What is before the session: the motion on the floor and one's own vote, or how the last vote ended. */
 @Tag("section")
 final class FloorPart extends HtmlContainer {
 
@@ -108,7 +108,7 @@ final class FloorPart extends HtmlContainer {
         }
     }
 
-    /** How each voted, once the vote is closed; of a motion that was withdrawn nobody needs to know. */
+    /** How each member voted, once the vote is closed; not shown for a withdrawn motion. */
     private String votes(BoardMotion motion, Meeting meeting) {
         if (motion.end() == MotionResult.WITHDRAWN) {
             return "";
@@ -118,7 +118,7 @@ final class FloorPart extends HtmlContainer {
                 .collect(Collectors.joining("; "));
     }
 
-    /** Leads whoever acted here, wherever on the page the button was. */
+    /** Moves the focus here after an act elsewhere on the page. */
     void lead() {
         getChildren()
                 .findFirst()
@@ -143,7 +143,7 @@ final class FloorPart extends HtmlContainer {
                 : "The vote is in the minutes.";
     }
 
-    /** Where the motion did not carry, the rule of the pack that settled it. */
+    /** If the motion failed, the rule that settled it. */
     private String byRule(BoardMotion motion) {
         if (motion.end() == MotionResult.CARRIED) {
             return "";

@@ -14,7 +14,7 @@ import org.proviso.board.EnvelopeLine;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
 
-/** A consent group: its outcome and reason, the act on all of it, and its envelopes, a page of them at a time. */
+/** A consent group: its outcome and reason, the act on the whole group, and its envelopes, a page at a time. */
 @Tag("section")
 final class GroupPart extends HtmlContainer {
 

@@ -17,7 +17,7 @@ import org.proviso.board.Proposed;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.Asking;
 
-/** Asks what is to be recorded before something is moved, or decided by an official alone. */
+/** Asks for the details of a motion, or of an official's decision. */
 final class MovingSheet {
 
     /** What was asked for. */
@@ -29,7 +29,7 @@ final class MovingSheet {
             String reference,
             String because) {}
 
-    /** Moves or decides it; the words of a refusal, if it was refused. */
+    /** Makes the motion or decides; the words of the refusal, if refused. */
     @FunctionalInterface
     interface Act {
         Optional<String> of(Wanted wanted);
@@ -38,13 +38,13 @@ final class MovingSheet {
     private final String verb;
     private final Act act;
 
-    /** {@code verb} is what is done here: move, or decide. */
+    /** {@code verb} is move or decide. */
     MovingSheet(String verb, Act act) {
         this.verb = verb;
         this.act = act;
     }
 
-    /** All of a group, as proposed. */
+    /** A whole group, as proposed. */
     void group(Group group, List<String> references) {
         TextField reference = reference(String.join("; ", references));
         boolean rejects = group.kind() == MotionKind.REJECT;
@@ -69,7 +69,7 @@ final class MovingSheet {
         sheet[0].open();
     }
 
-    /** One envelope, otherwise than proposed too. */
+    /** One envelope, with any outcome. */
     void one(EnvelopeLine line, List<MotionKind> kinds) {
         Proposed proposed = line.proposed();
         RadioButtonGroup<MotionKind> kind = kinds(kinds, proposed);

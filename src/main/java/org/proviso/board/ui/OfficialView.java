@@ -26,7 +26,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.Said;
 import org.proviso.ui.Workplace;
 
-/** Where one official decides: what is ready in groups, a group at once, or an envelope by itself. */
+/** Where a single official decides: ready groups as a whole, or individual envelopes. */
 @Route(value = "board/official", layout = OfficeFrame.class)
 @PageTitle("Decide · Proviso")
 @PermitAll
@@ -38,7 +38,7 @@ public final class OfficialView extends Composite<Div> {
     private final transient BoardRoom room;
     private final transient Steps steps = new Steps(this::show);
     private final String election;
-    /** Pulled out while this page is open: they are decided by themselves. */
+    /** Pulled out while this page is open; decided individually. */
     private final Set<String> pulledOut = new TreeSet<>();
 
     OfficialView(BoardRoom room, Workplace workplace) {

@@ -38,7 +38,7 @@ public final class PlainWords {
         };
     }
 
-    /** The class of the mark that stands beside the word; none where nothing is settled. */
+    /** The class of the mark next to the word; none where nothing is settled. */
     public String mark(@Nullable DecidedAs outcome) {
         return outcome == null
                 ? ""

@@ -12,7 +12,7 @@ import org.proviso.board.Meeting.Person;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
 
-/** Who is there, whether they are enough, and who stands aside on what. */
+/** Attendance, quorum, and who is recused from which envelope. */
 @Tag("section")
 final class PresencePart extends HtmlContainer {
 

@@ -27,7 +27,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** One meeting on one page: who is here, what is on the floor, the votes, the agenda. Every member sees it change. */
+/** One meeting on one page: attendance, the motion on the floor, the votes, the agenda. Every member sees it change. */
 @Route(value = "board/session", layout = OfficeFrame.class)
 @PageTitle("Session · Proviso")
 @PermitAll
@@ -88,14 +88,14 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
     }
 
-    /** Another member may have done something. */
+    /** Checks for acts of other members. */
     private void look() {
         if (!mark.equals(room.meetings().mark(Objects.requireNonNull(key)))) {
             refresh();
         }
     }
 
-    /** After an own act; one that changes the floor leads there. */
+    /** After one's own act; if it changed the floor, the focus moves there. */
     private void acted() {
         List<Object> before = floorOf(Objects.requireNonNull(shown));
         refresh();
@@ -104,7 +104,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
     }
 
-    /** Shows anew only what changed, so that nobody loses their place because of somebody else. */
+    /** Redraws only what changed, so that no one loses their place because of someone else. */
     private void refresh() {
         SessionKey session = Objects.requireNonNull(key);
         Meeting before = shown;

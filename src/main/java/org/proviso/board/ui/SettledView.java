@@ -32,7 +32,7 @@ import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What stands, the newest decision first, and the way to open a decision again. */
+/** The decisions, newest first, and the button to reopen one. */
 @Route(value = "board/settled", layout = OfficeFrame.class)
 @PageTitle("Decisions · Proviso")
 @PermitAll
@@ -113,7 +113,7 @@ public final class SettledView extends Composite<Div> {
                 : Lines.button("Add to agenda", number, () -> put(number));
     }
 
-    /** A board opens a decision again by a motion in its session. */
+    /** A board reopens a decision by a motion in its session. */
     private void put(String number) {
         Optional<BoardSession> open = room.sessions().sessions(election).stream()
                 .filter(session -> session.closedAt() == null)

@@ -11,7 +11,7 @@ import org.proviso.core.rules.Given;
  */
 public record OpenAnswer(String heading, String asks, Kind kind, String words, List<String> references) {
 
-    /** How a question came out. */
+    /** The answer to a question. */
     public enum Kind {
         CLEAR("Clear"),
         DEFECT("No"),

@@ -25,7 +25,7 @@ import org.proviso.review.EnvelopeCase;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Cases for observers: what may be read of them without learning whose they are. */
+/** Cases for observers: what they may read without learning whose envelope it is. */
 @Service
 public class OpenCaseService {
 
@@ -74,7 +74,7 @@ public class OpenCaseService {
                 .toList();
     }
 
-    /** One of them, as it is in this moment; empty where there is no such envelope. */
+    /** One case as it is now; empty if there is no such envelope. */
     @Transactional(readOnly = true)
     public Optional<OpenCase> find(CaseKey key) {
         access.demand(Act.READ_REDACTED_CASES);

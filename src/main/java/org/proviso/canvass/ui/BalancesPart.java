@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.proviso.canvass.Balance;
 import org.proviso.canvass.Identity;
 
-/** The sums: those that differ first, then those that lack a figure, and those that hold folded away. */
+/** The totals: out of balance first, then those that lack a figure; those that agree are folded. */
 @Tag("section")
 final class BalancesPart extends HtmlContainer {
 
@@ -41,7 +41,7 @@ final class BalancesPart extends HtmlContainer {
         fold("totals agree", sums.stream().filter(Balance.Holds.class::isInstance));
     }
 
-    /** That nothing is left undecided must hold at the closing, and cannot before. */
+    /** Undecided envelopes matter only at closing. */
     private static boolean isLeftUndecided(Balance balance) {
         return balance.identity() == Identity.NOTHING_PENDING && !(balance instanceof Balance.Holds);
     }

@@ -21,7 +21,7 @@ import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Workplace;
 
-/** The canvass: what adds up to the last envelope and what does not, the figures, and the closing of the election. */
+/** The canvass: totals in and out of balance, the figures, and closing the election. */
 @Route(value = "canvass", layout = OfficeFrame.class)
 @PageTitle("Canvass · Proviso")
 @PermitAll

@@ -16,7 +16,7 @@ import org.proviso.ledger.LedgerService;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 
-/** The entries of a chain, the newest first, a screen of them at a time. */
+/** The entries of a chain, newest first, a screen at a time. */
 final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
 
     private static final int SHORT = 8;
@@ -64,7 +64,7 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
                 .collect(Collectors.joining("; "));
     }
 
-    /** A hash is told apart by its beginning; the whole is in the exported file. */
+    /** The first characters tell a hash apart; the whole hash is in the exported file. */
     private static String shortened(String value) {
         return value.matches("[0-9a-f]{64}") ? value.substring(0, SHORT) + "…" : value;
     }

@@ -9,7 +9,7 @@ import org.proviso.ui.ActButton;
 import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
 
-/** Keeping the day's figures, and closing the election once every sum holds. */
+/** Saving the day's figures, and closing the election once every total agrees. */
 final class ClosingButtons {
 
     private final CanvassService canvass;

@@ -29,7 +29,7 @@ import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** The ledger: every act in its order, the newest first, without a name; checked and handed out from here. */
+/** The ledger: every act, newest first, without names. It is verified and exported here. */
 @Route(value = "ledger", layout = OfficeFrame.class)
 @PageTitle("Ledger · Proviso")
 @PermitAll

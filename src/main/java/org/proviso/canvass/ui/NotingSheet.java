@@ -18,7 +18,7 @@ import org.proviso.ui.Asking;
 import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Said;
 
-/** Asks a supervisor for a figure that only a person can tell, and where it is from. */
+/** Asks a supervisor for a figure that only a person can supply, and its source. */
 final class NotingSheet {
 
     private final CanvassService canvass;
@@ -33,14 +33,14 @@ final class NotingSheet {
         this.mayNote = access.may(Act.CLOSE_ELECTION) && !election.closed();
     }
 
-    /** The link beside a sum that lacks a figure, or differs; empty where nobody may note one. */
+    /** The button next to a total that lacks a figure or is out of balance; empty if no figure may be recorded. */
     Optional<Component> link(Balance balance) {
         List<Figure> told = canvass.toBeNoted(balance.identity());
         if (!mayNote || told.isEmpty()) {
             return Optional.empty();
         }
-        ActButton button = new ActButton("Resolve").quiet().does(() -> ask(balance, told));
-        button.getElement().setAttribute("aria-label", "Resolve: " + balance.place());
+        ActButton button = new ActButton("Record a figure").quiet().does(() -> ask(balance, told));
+        button.getElement().setAttribute("aria-label", "Record a figure for " + balance.place());
         return Optional.of(button);
     }
 

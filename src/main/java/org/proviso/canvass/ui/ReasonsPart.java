@@ -7,7 +7,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import org.proviso.canvass.Outcomes;
 import org.proviso.ui.PlainTable;
 
-/** Why ballots were rejected: each once, by the first reason. */
+/** Why ballots were rejected, each once, by its main reason. */
 @Tag("section")
 final class ReasonsPart extends HtmlContainer {
 

@@ -10,7 +10,7 @@ import org.proviso.ui.OfficeElections;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
-/** The elections in the office's tables, as the top of every page names them. */
+/** The loaded elections, as the top of every page names them. */
 @Component
 class HeldElections implements OfficeElections {
 

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.core.rules.Rule;
 
-/** Under which heading a rule is read. */
+/** The heading under which each rule is listed. */
 final class RuleHeadings {
 
     private static final Map<String, String> BY_BEGINNING = new LinkedHashMap<>();

@@ -77,7 +77,7 @@ public final class RulesView extends Composite<Div> {
                         new Caution());
     }
 
-    /** Who put a pack of the office's own in force, and that counsel overrode the proof where it was so. */
+    /** Who put the office's own rule pack in force, and whether counsel overrode the proof. */
     private void putInForce(RuleChangeService changes, Workplace workplace) {
         List<RuleChange> all = changes.changes(workplace.electionId());
         if (all.isEmpty()) {
@@ -97,7 +97,7 @@ public final class RulesView extends Composite<Div> {
         getContent().add(line);
     }
 
-    /** Court orders that the pack has, also those that change nothing for this election. */
+    /** The pack's court orders, including those that change nothing for this election. */
     private void orders() {
         List<PackOrder> orders = book.pack().pack().orders();
         if (orders.isEmpty()) {

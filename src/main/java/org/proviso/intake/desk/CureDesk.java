@@ -19,7 +19,7 @@ import org.proviso.intake.IntakeService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What is read where a voter brings something: whose envelope it is, what came before, and until when it is in time. */
+/** What the cure page reads: the envelope, earlier evidence, and the deadline. */
 @Service
 @Transactional(readOnly = true)
 public class CureDesk {
@@ -46,13 +46,13 @@ public class CureDesk {
         this.access = access;
     }
 
-    /** The envelopes of that number or receipt, or whose voter's last name begins so. */
+    /** Envelopes with that envelope or receipt number, or whose voter's last name begins with it. */
     public List<FoundEnvelope> find(String electionId, String sought, int limit) {
         access.demand(Act.RECORD_CURE_EVIDENCE);
         return envelopes.find(electionId, sought, limit);
     }
 
-    /** What came in before, a sentence each. */
+    /** Earlier evidence, a sentence each. */
     public List<String> brought(String electionId, String envelopeNo) {
         access.demand(Act.RECORD_CURE_EVIDENCE);
         return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
@@ -61,7 +61,7 @@ public class CureDesk {
                 .toList();
     }
 
-    /** Until when it is in time, and whether this stamp is. */
+    /** The deadline, and whether this stamp is on time. */
     public String inTime(String electionId, Ask ask, @Nullable LocalDateTime stamp) {
         DeadlineBook book = rules.book(electionId);
         Given given = book.pack().of(Rule.cure(ask));

@@ -17,7 +17,7 @@ public record EnvelopeLine(
         int keyings,
         int differing) {
 
-    /** How far its keying is, in words. */
+    /** Its keying state, in words. */
     public String keyed() {
         if (waits) {
             return "not keyed";

@@ -38,7 +38,7 @@ public class EnvelopeListService {
         return envelopes.line(electionId, envelopeNo);
     }
 
-    /** The envelopes that were received by hand, the last one first. */
+    /** Envelopes received by hand, newest first. */
     public List<EnvelopeLine> lastReceived(String electionId, int limit) {
         access.demand(Act.RECEIVE_BAGS);
         return envelopes.lastReceived(electionId, limit);

@@ -27,7 +27,7 @@ import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What came in for one envelope: what it is, its stamp, and how it came; says until when it is in time. */
+/** Cure evidence for one envelope: what it is, its stamp and how it arrived. It shows the deadline. */
 final class CureForm extends Div {
 
     private final transient CureService cures;
@@ -81,7 +81,7 @@ final class CureForm extends Div {
         say();
     }
 
-    /** Leads the keyboard to what came in. */
+    /** Moves the focus to the first field. */
     void begin() {
         kind.focus();
     }

@@ -16,7 +16,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.TypedDates;
 import org.proviso.ui.UsDates;
 
-/** Where two keyings differ, side by side; each is settled by choosing, with the paper in hand. */
+/** The differences between two keyings, side by side. Each is resolved from the paper envelope. */
 final class Differences extends Div {
 
     private static final Pattern STATED = Pattern.compile("(.*?) ?\\((left blank|illegible|refused)\\)");
@@ -69,7 +69,7 @@ final class Differences extends Div {
         return choices.values().stream().noneMatch(choice -> choice.getValue().isEmpty());
     }
 
-    /** Puts what was chosen from the earlier keying among the boxes. */
+    /** Copies what was chosen from the first keying into the fields. */
     void into(Map<String, String> boxes) {
         choices.forEach((one, choice) -> {
             if (choice.getValue().equals("before")) {

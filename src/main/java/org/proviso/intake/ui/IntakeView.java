@@ -18,7 +18,7 @@ import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What came in: what the voting locations sent back, and every envelope with how far its keying is. */
+/** The Intake page: returns from the voting locations, and every envelope with its keying state. */
 @Route(value = "intake", layout = OfficeFrame.class)
 @PageTitle("Intake · Proviso")
 @PermitAll

@@ -17,7 +17,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** The form of one envelope with the own draft behind it: saved while it is typed, handed in at the end. */
+/** The keying form of one envelope with one's own draft: saved while typing, finished at the end. */
 final class KeyDesk extends Div {
 
     private final transient KeyingService keying;
@@ -51,7 +51,7 @@ final class KeyDesk extends Div {
         return finish;
     }
 
-    /** Shows the own draft where there is one. */
+    /** Shows one's own draft, if there is one. */
     void open() {
         Optional<Draft> draft = keying.draft(workplace.electionId(), envelopeNo);
         draft.ifPresent(found -> {
@@ -97,7 +97,8 @@ final class KeyDesk extends Div {
         ReadBoxes read = new ReadBoxes(boxes, workplace.now().toLocalDate());
         form.problems(read.problems());
         if (!read.problems().isEmpty()) {
-            Said.refused("Not saved. Check " + count(read.problems().size()) + " highlighted.");
+            Said.refused("Not saved. Check the highlighted fields ("
+                    + count(read.problems().size()) + ").");
             return;
         }
         handIn(read);

@@ -28,7 +28,7 @@ import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What is printed and stamped on an envelope. The bag's own fields stay from one envelope to the next. */
+/** What is printed and stamped on an envelope. The bag's fields stay filled in from one envelope to the next. */
 final class ReceiveForm extends Div {
 
     private final transient ReceivingService receiving;

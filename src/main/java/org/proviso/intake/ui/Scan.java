@@ -18,14 +18,14 @@ import org.proviso.intake.StoredImage;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Said;
 
-/** The picture of an envelope's signature, larger or smaller; only the page it stands on can fetch it. */
+/** The scan of an envelope's signature, with zoom. Only this page can fetch it. */
 final class Scan extends Div {
 
     private static final int[] WIDTHS = {100, 150, 225, 340};
 
     private int width;
 
-    /** {@code keep} takes the name and the content of a scan that is added; what it refuses is said on the page. */
+    /** {@code keep} takes the name and content of an added scan. A refusal is shown on the page. */
     Scan(Optional<StoredImage> image, BiConsumer<String, byte[]> keep) {
         addClassName("scan");
         add(new H2("Scan"));

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.ui.Choice;
 
-/** The statements that the voter ticked, with the state of the whole row. */
+/** The statements the voter checked, with the state of the whole row. */
 final class Statements extends Div {
 
     private static final Map<String, String> WORDS = new LinkedHashMap<>();

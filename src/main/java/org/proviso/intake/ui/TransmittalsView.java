@@ -21,7 +21,7 @@ import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.Workplace;
 
-/** The transmittals: recorded as a bag is opened, and corrected where one was recorded wrong. */
+/** Transmittals: recorded when a bag is opened, and corrected here. */
 @Route(value = "intake/transmittals", layout = OfficeFrame.class)
 @PageTitle("Transmittals · Proviso")
 @PermitAll

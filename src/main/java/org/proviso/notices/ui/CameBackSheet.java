@@ -11,7 +11,7 @@ import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
 import org.proviso.ui.Workplace;
 
-/** Logs that a letter came back. */
+/** Logs returned mail. */
 final class CameBackSheet {
 
     private final NoticeService notices;

@@ -24,7 +24,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** One letter as it would go out now, beside it the log of how the voter was told. */
+/** One letter as it would go out now, next to the log of how the voter was notified. */
 @Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
 @PageTitle("Letter · Proviso")
 @PermitAll

@@ -17,7 +17,7 @@ import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** Whom the office must still tell, with each one's clock: the one due first at the head. */
+/** Voters still to notify, each with the deadline; the first due comes first. */
 @Route(value = "notices", layout = OfficeFrame.class)
 @PageTitle("Notices · Proviso")
 @PermitAll

@@ -13,7 +13,7 @@ import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
 import org.proviso.ui.Workplace;
 
-/** Logs that a voter was told: how, and when on the county's clock. */
+/** Logs that a voter was notified: how, and when (county time). */
 final class SentSheet {
 
     private final NoticeService notices;

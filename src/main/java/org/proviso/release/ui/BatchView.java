@@ -33,7 +33,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** One batch: opened by two, remade by two, handed off by number. No envelope number stands on this page. */
+/** One batch: opened by two people, remade by two, handed off by count. No envelope number appears on this page. */
 @Route(value = "release/batch", layout = OfficeFrame.class)
 @PageTitle("Batch · Proviso")
 @PermitAll

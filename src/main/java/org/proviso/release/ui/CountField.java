@@ -3,7 +3,7 @@ package org.proviso.release.ui;
 import com.vaadin.flow.component.textfield.IntegerField;
 import java.util.function.IntConsumer;
 
-/** A number that has to be given before an act. */
+/** A number that is required before an act. */
 final class CountField extends IntegerField {
 
     CountField(String label) {

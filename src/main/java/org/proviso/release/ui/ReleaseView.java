@@ -33,7 +33,7 @@ import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What waits to be opened, whether it may be, and the batches made so far. */
+/** Envelopes to open, whether they may be opened yet, and the batches so far. */
 @Route(value = "release", layout = OfficeFrame.class)
 @PageTitle("Release · Proviso")
 @PermitAll

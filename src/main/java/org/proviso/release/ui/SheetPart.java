@@ -13,7 +13,7 @@ import org.proviso.core.adjudication.BallotBook;
 import org.proviso.release.RemakeSheet;
 import org.proviso.ui.UsDates;
 
-/** A remake sheet: from which style to which, and the contests to copy; nobody's name and no envelope is on it. */
+/** A remake sheet: from which ballot style to which, and the contests to copy. It shows no name and no envelope. */
 @Tag("section")
 final class SheetPart extends HtmlContainer {
 

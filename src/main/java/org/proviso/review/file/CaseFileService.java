@@ -42,7 +42,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class CaseFileService {
 
-    /** Below one in a hundred a candidate is no help to who must choose. */
+    /** A candidate below one percent does not help the reviewer choose. */
     private static final double WORTH_A_LOOK = 0.01;
 
     private final CaseService cases;

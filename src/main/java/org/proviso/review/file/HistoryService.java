@@ -15,7 +15,7 @@ import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Who did what to a case and when, out of the ledger, for those who may see the case. */
+/** Who did what on a case and when, from the ledger, for people who may see the case. */
 @Service
 public class HistoryService {
 
@@ -29,7 +29,7 @@ public class HistoryService {
         this.access = access;
     }
 
-    /** Every act on the case, the first one first. An account that can no longer act stands by its pseudonym. */
+    /** Every act on the case, oldest first. A closed account appears by its pseudonym. */
     @Transactional(readOnly = true)
     public List<DoneAct> of(CaseKey key) {
         if (!access.may(Act.PROPOSE)) {

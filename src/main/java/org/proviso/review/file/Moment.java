@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** Something the records say happened, or has to by then: local to the county; a time of day only where one is noted. */
 public record Moment(@Nullable LocalDate day, @Nullable LocalDateTime at, String words, Kind kind) {
 
-    /** How it stands in the time line. */
+    /** How it appears in the time line. */
     public enum Kind {
         HAPPENED,
         THIS_ENVELOPE,
@@ -30,7 +30,7 @@ public record Moment(@Nullable LocalDate day, @Nullable LocalDateTime at, String
         return new Moment(at == null ? null : at.toLocalDate(), at, words, Kind.THIS_ENVELOPE);
     }
 
-    /** For the order of the line: what has no day comes first. */
+    /** Sort order: moments without a day come first. */
     LocalDateTime order() {
         return at != null ? at : day == null ? LocalDateTime.MIN : day.atStartOfDay();
     }

@@ -12,7 +12,7 @@ public record QueueFilter(
         @Nullable String votingLocation,
         @Nullable String with) {
 
-    /** Every case that waits for a reviewer or is with one. */
+    /** Every case waiting for a reviewer or assigned to one. */
     public static QueueFilter everything(String electionId) {
         return new QueueFilter(electionId, null, null, null, null);
     }

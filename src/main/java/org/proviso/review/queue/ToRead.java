@@ -5,5 +5,5 @@ import java.util.List;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 
-/** A proposal that waits for a second reader: what was proposed with which reasons, by whom (full name), and when. */
+/** A proposal waiting for second review: what was proposed, with which reasons, by whom (full name), and when. */
 public record ToRead(String envelopeNo, DecidedAs as, List<Reason> reasons, String proposedBy, Instant at) {}

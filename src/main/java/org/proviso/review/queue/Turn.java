@@ -1,6 +1,6 @@
 package org.proviso.review.queue;
 
-/** Why a case comes when it comes. The first three are given to whoever takes the next one; the others wait for somebody. */
+/** Why a case has its place in the queue. The first three are handed out as the next case; the others wait for someone. */
 public enum Turn {
     CURE(1, "voter deadline running"),
     CHANGED(2, "new information"),

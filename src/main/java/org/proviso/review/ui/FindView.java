@@ -22,7 +22,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What was found for what somebody typed: envelopes, and voters with their envelopes. */
+/** The results of a search: envelopes, and voters with their envelopes. */
 @Route(value = "find", layout = OfficeFrame.class)
 @PageTitle("Find \u00B7 Proviso")
 @PermitAll

@@ -24,13 +24,13 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** Links that the match is sure of, in a list with their evidence, to be confirmed together; each is recorded. */
+/** Almost certain links, in a list with their evidence, confirmed together; each is recorded separately. */
 @Route(value = "review/links", layout = OfficeFrame.class)
 @PageTitle("Links to confirm \u00B7 Proviso")
 @PermitAll
 class LinksView extends Composite<Div> {
 
-    /** As many as can be read through with care at one sitting. */
+    /** As many as a person can read carefully at one time. */
     private static final int TOGETHER = 20;
 
     private final WaitingService waiting;

@@ -29,7 +29,7 @@ import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** What waits for a reviewer, in the order of urgency. */
+/** The queue of cases waiting for a reviewer, most urgent first. */
 @Route(value = "review", layout = OfficeFrame.class)
 @PageTitle("Review \u00B7 Proviso")
 @PermitAll

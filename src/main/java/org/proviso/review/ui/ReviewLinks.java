@@ -3,7 +3,7 @@ package org.proviso.review.ui;
 import com.vaadin.flow.component.html.Nav;
 import org.proviso.ui.Links;
 
-/** The ways within Review. */
+/** The menu of Review. */
 final class ReviewLinks extends Nav {
 
     ReviewLinks() {

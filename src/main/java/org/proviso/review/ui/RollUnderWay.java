@@ -5,7 +5,7 @@ import org.proviso.review.LookupService;
 import org.proviso.ui.WorkUnderWay;
 import org.springframework.stereotype.Component;
 
-/** After a start the roll is read into its index: until it is, matches and look-ups wait. */
+/** After startup the roll is indexed; matches and look-ups wait until that is done. */
 @Component
 class RollUnderWay implements WorkUnderWay {
 

@@ -33,7 +33,7 @@ import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** Proposals of others that wait for a second reader, and one of them with its case. */
+/** Other people's proposals waiting for second review, and one of them with its case. */
 @Route(value = "review/second", layout = OfficeFrame.class)
 @PermitAll
 class SecondView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle, Desk.After {

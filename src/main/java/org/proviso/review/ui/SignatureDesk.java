@@ -15,10 +15,10 @@ import org.proviso.ui.ActButton;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.SeenMark;
 
-/** One signature beside every one on file, at full size, with the three words a reviewer may say of it. */
+/** One signature next to all those on file, at full size, with the reviewer's three answers. */
 final class SignatureDesk extends Div {
 
-    /** What may be looked at; several that are plain and have no other explanation make a difference. */
+    /** What to compare. Several plain differences without another explanation make a signature differ. */
     private static final List<String> FEATURES = List.of(
             "slant",
             "printed or cursive",
@@ -33,7 +33,7 @@ final class SignatureDesk extends Div {
     private final CheckboxGroup<String> features = new CheckboxGroup<>("What differs");
     private final TextArea note = new TextArea("Note");
 
-    /** {@code says} takes the mark that was on the screen and the look; empty where whoever looks has no word on it. */
+    /** {@code says} takes the mark on the screen and the comparison; empty for a person who may only view. */
     SignatureDesk(SeenCase seen, CaseFile.Pictures pictures, Optional<BiConsumer<String, SignatureLook>> says) {
         addClassName("signatures");
         SeenMark mark = new SeenMark(seen.key().envelopeNo(), seen.version());

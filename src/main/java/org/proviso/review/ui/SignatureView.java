@@ -28,7 +28,7 @@ import org.proviso.ui.SeenMark;
 import org.proviso.ui.Workplace;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** The signature of one case at full size, beside all those on file. */
+/** The signature of one case at full size, next to all those on file. */
 @Route(value = "review/signature", layout = OfficeFrame.class)
 @PermitAll
 class SignatureView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {

@@ -116,7 +116,7 @@ class SignaturesView extends Composite<Div> {
         goOn(seen);
     }
 
-    /** A first look is part of a case: it is taken for the look, and given back for whoever reviews it. */
+    /** A first comparison needs the case: it is taken for the comparison and returned for its reviewer. */
     private Outcome takenAndBack(SignatureLook look) {
         Outcome taken = cases.take(look.key(), look.version());
         if (!(taken instanceof Outcome.Accepted accepted)) {

@@ -88,7 +88,7 @@ class OwnAnswers {
                 : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
     }
 
-    /** By the federal list where it holds; which papers a state accepts no rule says, so that the voter is told to call. */
+    /** The federal list where it applies. No rule says which papers a state accepts, so the voter is told to call. */
     private static List<String> papers(Papers papers, PageWords words) {
         List<String> lines = new ArrayList<>();
         lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));

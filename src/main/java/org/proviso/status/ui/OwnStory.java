@@ -25,7 +25,7 @@ record OwnStory(LookedUp.Found found, PageWords words) {
         return lines;
     }
 
-    /** How it came and, while nobody opens it, that it is safe. */
+    /** How it arrived and, until it is opened, that it is safe. */
     private String came(Arrival arrival) {
         String came = words.say(cameKey(arrival), arrival.votingLocation(), castOn(arrival.castOn()));
         return found.state().isOpen() ? came + " " + words.say(arrival.sealed() ? "safe.sealed" : "safe") : came;

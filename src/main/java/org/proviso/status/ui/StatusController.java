@@ -68,7 +68,7 @@ class StatusController {
                 : form(form).addObject("nothing", true).addObject("slip", slip((LookedUp.NothingFits) own));
     }
 
-    /** The ending of the key under which the page says what is wrong with the number itself; empty where nothing is. */
+    /** The end of the message key that says what is wrong with the number itself; empty if nothing is. */
     private String slip(LookedUp.NothingFits nothing) {
         boolean always = status.office().map(OfficeFacts::always).orElse(false);
         return nothing.slip() == null ? "" : nothing.slip().code() + (always ? "" : ".newest");

@@ -12,7 +12,7 @@ import org.proviso.core.rules.Given;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** Deadlines that have a day, the earliest first, each with what is left of it by the office's clock. */
+/** Dated deadlines, earliest first, each with the time left on the office's clock. */
 final class DatesTable extends Composite<PlainTable> {
 
     private final List<DeadlineList.Line> lines;
@@ -67,7 +67,7 @@ final class DatesTable extends Composite<PlainTable> {
         return new Span(line.given().value().inWords() + moved);
     }
 
-    /** Where the rule is written; what nobody has read is marked, since no vote may fall on it. */
+    /** The rule's source. A source nobody has read is marked, since no ballot may be rejected on it. */
     static Component source(Given given) {
         Span source = new Span(given.isKnown() ? given.reference().words() : "No source found.");
         source.setClassName("waits", !given.isFirm());

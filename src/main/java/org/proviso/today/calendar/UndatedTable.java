@@ -6,7 +6,7 @@ import java.util.List;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.ui.PlainTable;
 
-/** Deadlines without a day: they count from an act that is still to come, or nobody knows them. */
+/** Deadlines without a date: they run from an act still to come, or the rule is unknown. */
 final class UndatedTable extends Composite<PlainTable> {
 
     private final List<DeadlineList.Line> lines;

@@ -7,7 +7,7 @@ import org.proviso.review.CaseDifference;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The cases of which the rules would say something else under a newer list, and why. */
+/** The cases that would change under a newer list, and why. */
 final class ChangedCases extends Div {
 
     private static final int SHOWN = 50;

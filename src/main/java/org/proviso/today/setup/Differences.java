@@ -10,7 +10,7 @@ import org.proviso.review.WhatIfService.Compared;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The cases that would come out otherwise under other rules: from what to what, and why. */
+/** The cases that would change under other rules: from what to what, and why. */
 final class Differences extends Div {
 
     private static final int SHOWN = 100;

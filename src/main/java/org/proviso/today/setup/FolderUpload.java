@@ -91,7 +91,7 @@ final class FolderUpload implements AutoCloseable {
         }
     }
 
-    /** The names of what came. */
+    /** The names of the uploaded files. */
     List<String> names() {
         try (Stream<Path> files = Files.walk(election(), 1)) {
             return files.filter(Files::isRegularFile)
@@ -103,7 +103,7 @@ final class FolderUpload implements AutoCloseable {
         }
     }
 
-    /** Takes all of it away again. */
+    /** Removes everything. */
     @Override
     public void close() {
         try (Stream<Path> files = Files.walk(folder)) {

@@ -11,7 +11,7 @@ import org.proviso.roll.SnapshotKind;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The lists in use and those beside them, with when they were read and how many rows they have. */
+/** All loaded lists, in use or not, with when they were loaded and how many rows they have. */
 final class ListsPart extends Div {
 
     ListsPart(List<HeldList> lists, ZoneId zone) {

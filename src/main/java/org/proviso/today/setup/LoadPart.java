@@ -79,7 +79,7 @@ final class LoadPart extends Div {
         upload.clearFileList();
     }
 
-    /** A large roll takes longer than anybody waits for a page; the line at the top says how far it is. */
+    /** A large roll takes longer than a page should take; the line at the top shows the progress. */
     private void load() {
         if (isLoading()) {
             Said.refused("These files are already loading.");
@@ -113,7 +113,7 @@ final class LoadPart extends Div {
         }
     }
 
-    /** Whoever leaves the page while files are loaded takes them away only after that. */
+    /** Leaving the page during a load removes the files only after the load. */
     private void leave() {
         if (isLoading()) {
             FolderUpload loaded = files;

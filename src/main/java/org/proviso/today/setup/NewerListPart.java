@@ -26,7 +26,7 @@ import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 
-/** A newer list: read beside the one in use, with what it would change, and then brought into use. */
+/** A newer list: read next to the one in use, with what it would change, then put in use. */
 final class NewerListPart extends Div {
 
     private final transient SnapshotService lists;

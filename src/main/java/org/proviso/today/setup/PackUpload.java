@@ -18,7 +18,7 @@ import org.proviso.ui.Said;
 import org.proviso.ui.TypedField;
 import org.proviso.ui.UsDates;
 
-/** The upload of a pack: what the proof says, which cases it would change, and the act that puts it in force. */
+/** Uploading a rule pack: the proof's result, the cases it would change, and the button that puts it in force. */
 final class PackUpload extends Div {
 
     private final transient RuleChangeService changes;
@@ -48,7 +48,7 @@ final class PackUpload extends Div {
                 upload);
     }
 
-    /** Where it is shown what the proof says and which cases would change; empty until a pack was uploaded. */
+    /** Shows the proof's result and the cases that would change; empty until a pack is uploaded. */
     Div tried() {
         return shown;
     }

@@ -6,7 +6,7 @@ import org.proviso.access.UserService;
 import org.proviso.ui.Asking;
 import org.proviso.ui.Said;
 
-/** Asks which roles somebody has from now on. */
+/** Asks for a person's new roles. */
 final class RolesSheet {
 
     private final UserService users;

@@ -25,7 +25,7 @@ import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.Workplace;
 
-/** A rule pack of the office's own: proved, compared, put in force; who did so, and what was decided before it. */
+/** The office's own rule pack: proved, compared, put in force; who did so, and which cases were decided before. */
 @Route(value = "set-up/rules/change", layout = OfficeFrame.class)
 @PageTitle("Change rule pack · Proviso")
 @PermitAll
@@ -95,7 +95,7 @@ public final class RuleChangeView extends Composite<Div> {
         return table;
     }
 
-    /** What people settled keeps the rules it was settled under; it is marked, and nobody's decision changes. */
+    /** Decided cases keep the rules they were decided under. They are marked, and no decision changes. */
     private void stale() {
         List<StaleCase> stale = assessments.stale(workplace.electionId());
         list.add(new H2("Decided under other rules"));

@@ -47,7 +47,7 @@ final class RulingForm extends Div {
                 sign);
     }
 
-    /** Begins with one value of the work list. */
+    /** Starts with one value from the work list. */
     void rule(Given given) {
         rule.text(given.rule().key());
         value.text("");

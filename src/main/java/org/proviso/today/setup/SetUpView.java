@@ -17,7 +17,7 @@ import org.proviso.ui.OfficeFrame;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.Workplace;
 
-/** What the office works with: the files in use and newer ones, and the way to rules, orders and accounts. */
+/** The Setup page: files in use and newer ones, with links to rules, orders and accounts. */
 @Route(value = "set-up", layout = OfficeFrame.class)
 @PageTitle("Setup · Proviso")
 @PermitAll

@@ -112,7 +112,7 @@ public final class UsersView extends Composite<Div> {
         sheet[0].with("The old password stops working at once.").open();
     }
 
-    /** Shows a one-time password, this once. */
+    /** Shows a one-time password once. */
     static void tell(String name, String password) {
         Span shown = new Span(password);
         shown.addClassName("num");

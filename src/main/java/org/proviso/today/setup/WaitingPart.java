@@ -16,7 +16,7 @@ import org.proviso.ui.ElectionLine;
 import org.proviso.ui.Said;
 import org.proviso.ui.UsDates;
 
-/** Newer lists that change decided cases and wait for somebody else to confirm them. */
+/** Newer lists that change decided cases and wait for a second person to confirm them. */
 final class WaitingPart extends Div {
 
     private final transient SnapshotService lists;

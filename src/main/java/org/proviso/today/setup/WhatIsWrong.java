@@ -6,7 +6,7 @@ import org.proviso.files.InputException;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** Every bad row of a file that was refused, so that it is mended once. */
+/** Every row with an error in a refused file, so that all can be fixed at once. */
 final class WhatIsWrong extends Div {
 
     WhatIsWrong(InputException refused) {
@@ -24,7 +24,7 @@ final class WhatIsWrong extends Div {
         }
     }
 
-    /** The first of them, and whether there are others, for the line at the top. */
+    /** The first error, and whether there are others, for the message line. */
     static String inShort(InputException refused) {
         String first = refused.all().get(0).getMessage();
         return refused.all().size() == 1 ? first : first + ". Other rows also have errors.";

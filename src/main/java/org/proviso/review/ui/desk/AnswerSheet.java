@@ -12,7 +12,7 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.review.GiveAnswer;
 
-/** Answers a question otherwise than the records, with a reason. */
+/** Overrides the records' answer to a question, with a reason. */
 final class AnswerSheet extends Sheet {
 
     /** Facts with an act of their own on the page. */
@@ -55,7 +55,7 @@ final class AnswerSheet extends Sheet {
         words.setItems(fact.words().stream().map(word -> (FactWord) word).toList());
     }
 
-    /** A fact of which one word holds takes the newest tick alone. */
+    /** A fact with a single answer keeps only the newest check mark. */
     private static void onlyOne(Fields fields, Set<FactWord> before) {
         Set<FactWord> ticked = fields.words().getValue();
         Fact<?> fact = fields.fact().getValue();

@@ -40,7 +40,7 @@ final class CaseFoot extends Div {
         }
     }
 
-    /** Where a court said how this envelope is settled, whoever keeps the orders enters that, whoever has the case. */
+    /** If a court ordered how this envelope is decided, the person who records orders enters it, whoever has the case. */
     private Optional<Component> ordered() {
         CaseState state = desk.file().now().state();
         boolean open = state == CaseState.OPEN
@@ -72,14 +72,14 @@ final class CaseFoot extends Div {
         return rec;
     }
 
-    /** Where nothing is settled yet, what it will come to if what is open turns out as the records suggest. */
+    /** The expected outcome if the open questions turn out as the records suggest. */
     private static Optional<String> outlook(CaseReport report) {
         Recommendation outlook = report.outlook().outcome().recommendation();
         boolean same = outlook == report.recommendation() || outlook == Recommendation.RESEARCH;
         return same ? Optional.empty() : Optional.of("Outlook: " + outlook.words());
     }
 
-    /** A recommendation with its mark, where it has one. */
+    /** A recommendation with its mark, if it has one. */
     static Component mark(Recommendation says) {
         String words = says.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                 + says.words().substring(1);
@@ -116,7 +116,7 @@ final class CaseFoot extends Div {
         }
     }
 
-    /** The match is sure of the voter, everything else is clear, and with that voter the ballot counts. */
+    /** The match is almost certain, everything else is clear, and with that voter the ballot counts. */
     static boolean onlyTheSureLinkIsOpen(CaseReport report) {
         return report.link().identity() == Identity.PRESUMED
                 && report.stillOpen().size() == 1

@@ -16,7 +16,7 @@ import org.proviso.core.calendar.Deadline;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.UsDates;
 
-/** The head of a case: which envelope, where and when it was cast and why; at the right the clock and who has it. */
+/** The head of a case: which envelope, where, when and why it was cast; at the right, the time left and who it is assigned to. */
 public final class CaseHead extends Div {
 
     private final H1 title = new H1();
@@ -35,7 +35,7 @@ public final class CaseHead extends Div {
         aside.add(beside);
     }
 
-    /** Puts the reader at the top of the case that has just come. */
+    /** Moves the focus to the top of the case. */
     public void focusTitle() {
         title.getElement().callJsFunction("focus");
     }

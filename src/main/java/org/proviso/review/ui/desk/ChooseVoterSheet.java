@@ -11,7 +11,7 @@ import org.proviso.review.ConfirmLink;
 import org.proviso.review.file.Likely;
 import org.proviso.ui.UsDates;
 
-/** Chooses who the voter is, among the candidates or by looking in the roll, with a ground. */
+/** Chooses the voter, from the candidates or by searching the roll, with a reason. */
 final class ChooseVoterSheet extends Sheet {
 
     private final Desk desk;

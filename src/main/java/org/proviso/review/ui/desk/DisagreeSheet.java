@@ -11,7 +11,7 @@ import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.Propose;
 
-/** Proposes otherwise than the rules recommend, with the reason. */
+/** Proposes a different outcome than the rules recommend, with the reason. */
 final class DisagreeSheet extends Sheet {
 
     /** The fields of the sheet. */

@@ -5,7 +5,7 @@ import org.proviso.core.adjudication.Recommendation;
 import org.proviso.review.Outcome;
 import org.proviso.review.SeenCase;
 
-/** An end that is no decision on the vote: sent on to the home county, or nothing to decide. */
+/** An end without a decision on the vote: sent on to the home county, or nothing to decide. */
 final class EndSheet extends Sheet {
 
     EndSheet(Desk desk, Recommendation end) {

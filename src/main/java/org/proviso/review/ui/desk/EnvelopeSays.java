@@ -11,7 +11,7 @@ import org.proviso.ui.Facts;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 
-/** The left part: what the voter wrote and what the table noted, and the signature beside the one on file. */
+/** The left part: what the voter wrote, what the poll workers noted, and the signature next to the one on file. */
 final class EnvelopeSays extends Div {
 
     private static final String PROTECTED = "protected address";
@@ -28,7 +28,7 @@ final class EnvelopeSays extends Div {
         add(new PageSection("says", "What the envelope says", facts), new SignatureStrip(desk, signatureHidden));
     }
 
-    /** {@code hidden}: whose the envelope is is not settled, and the law protects the address of whom it may be. */
+    /** {@code hidden}: the voter is not settled yet, and the possible voter's address is protected by law. */
     private static Facts said(Envelope.Affirmation said, boolean hidden) {
         Facts facts = new Facts();
         facts.add("Name", name(said.name()));

@@ -2,7 +2,7 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.textfield.TextArea;
 
-/** Puts this one of the voter's envelopes forward, with the reason; the others wait until it is decided. */
+/** Chooses this one of the voter's envelopes to count, with the reason. The others wait until it is decided. */
 final class ForwardSheet extends Sheet {
 
     ForwardSheet(Desk desk) {

@@ -17,7 +17,7 @@ import org.proviso.review.SignatureLook;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.Links;
 
-/** The acts that belong to one question of the law, and the line where a refusal is said. */
+/** The acts for one question of the law, and the line for a refusal. */
 final class HeadingActs extends Div {
 
     private final Desk desk;

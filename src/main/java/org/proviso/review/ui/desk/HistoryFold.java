@@ -7,7 +7,7 @@ import java.util.List;
 import org.proviso.review.file.DoneAct;
 import org.proviso.ui.UsDates;
 
-/** What was done with the case so far, by whom and when; read when it is unfolded. */
+/** The history of the case: what was done, by whom and when. It is read when unfolded. */
 final class HistoryFold extends NativeDetails {
 
     HistoryFold(Desk desk) {

@@ -15,7 +15,7 @@ import org.proviso.review.file.Stake;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 
-/** The right part: the eight questions of the law, what the voter may still bring, the contests at stake. */
+/** The right part: the eight questions of the law, what the voter may still cure, the contests at stake. */
 final class LawAsks extends Div {
 
     private final OrderedList questions = new OrderedList();
@@ -67,7 +67,7 @@ final class LawAsks extends Div {
         }
     }
 
-    /** Puts the reader at the first question that needs somebody, or at the top of the questions. */
+    /** Moves the focus to the first open question, or to the top of the questions. */
     void focusWork() {
         questions
                 .getElement()

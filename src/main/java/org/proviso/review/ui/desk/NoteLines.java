@@ -9,7 +9,7 @@ import org.proviso.review.file.DoneSearch;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
 
-/** What colleagues left on the case: a proposal sent back with its note, research asked for and answered, searches. */
+/** Notes on the case: a proposal sent back with its note, research requests and results, searches. */
 final class NoteLines extends Div {
 
     NoteLines(Desk desk) {

@@ -5,7 +5,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.adjudication.Words;
 import org.proviso.election.RecordedOrder;
 
-/** Enters what a court ordered about one envelope: it settles the case, in place of the decider's vote. */
+/** Enters a court's order about one envelope. The order settles the case in place of the decider's vote. */
 final class OrderSheet extends Sheet {
 
     OrderSheet(Desk desk, RecordedOrder recorded) {

@@ -13,12 +13,12 @@ import org.proviso.core.rules.Rule;
 import org.proviso.review.Propose;
 import org.proviso.review.SeenCase;
 
-/** The proposal that says what the rules recommend, with its reasons and their places in the law. */
+/** The proposal that follows the recommendation, with its reasons and legal references. */
 final class Proposing {
 
     private Proposing() {}
 
-    /** What may be proposed as recommended; empty while the rules recommend no decision. */
+    /** The outcome that may be proposed as recommended; empty while the rules recommend no decision. */
     static Optional<DecidedAs> recommended(Recommendation says) {
         return Stream.of(DecidedAs.values())
                 .filter(as -> as.recommendation() == says)
@@ -36,7 +36,7 @@ final class Proposing {
                 "");
     }
 
-    /** Where the law says what follows from each defect. */
+    /** The legal references for the effect of each defect. */
     private static String reference(Assessment settled) {
         return settled.answered().stream()
                 .map(Answered::answer)
@@ -52,7 +52,7 @@ final class Proposing {
                 .map(given -> given.reference().words());
     }
 
-    /** What the office reads once it is recorded. */
+    /** The message after it is recorded. */
     static String done(String envelopeNo, DecidedAs as) {
         String then = as == DecidedAs.COUNT ? "It goes to the decider." : "Second review is next.";
         return "Envelope " + envelopeNo + " proposed: " + as.words() + ". " + then;

@@ -23,7 +23,7 @@ import org.proviso.ui.PageSection;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The middle part: who the voter may be, what happened when, where the addresses lie, other envelopes, orders. */
+/** The middle part: who the voter may be, what happened when, precincts of the addresses, other envelopes, orders. */
 final class RecordsSay extends Div {
 
     RecordsSay(Desk desk) {

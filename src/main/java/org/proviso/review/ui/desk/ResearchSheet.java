@@ -6,7 +6,7 @@ import org.proviso.review.Outcome;
 import org.proviso.review.ResearchRequest;
 import org.proviso.review.SeenCase;
 
-/** Asks somebody something about the case; the case waits in the queue until the answer is noted. */
+/** Requests research on the case. The case waits in the queue until the result is recorded. */
 final class ResearchSheet extends Sheet {
 
     ResearchSheet(Desk desk) {
@@ -39,7 +39,7 @@ final class ResearchSheet extends Sheet {
         return back;
     }
 
-    /** Notes what came back of a request. */
+    /** Records the result of a research request. */
     static final class Found extends Sheet {
 
         Found(Desk desk, ResearchRequest request) {

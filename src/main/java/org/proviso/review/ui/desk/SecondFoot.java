@@ -10,7 +10,7 @@ import org.proviso.review.file.Proposed;
 import org.proviso.ui.ActButton;
 import org.proviso.ui.UsDates;
 
-/** The foot for a second reader: what was proposed, by whom and why, and the word on it. */
+/** The foot for second review: what was proposed, by whom and why, and the buttons to agree or send back. */
 final class SecondFoot extends Div {
 
     private final Desk desk;

@@ -11,7 +11,7 @@ import org.proviso.review.file.CaseFile;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 
-/** The signature on the envelope beside one on file, small; at full size on a page of its own. */
+/** The signature on the envelope next to one on file, small. The full size is on its own page. */
 final class SignatureStrip extends PageSection {
 
     SignatureStrip(Desk desk, boolean hidden) {

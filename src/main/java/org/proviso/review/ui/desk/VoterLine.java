@@ -9,7 +9,7 @@ import org.proviso.core.adjudication.explain.Likeness;
 import org.proviso.review.file.Likely;
 import org.proviso.ui.UsDates;
 
-/** A possible voter: the name, how likely in a word (the figure on demand), the record, the evidence. */
+/** A possible voter: name, likelihood in a word (figure on demand), record, evidence. */
 final class VoterLine extends Div {
 
     VoterLine(Likely one) {
