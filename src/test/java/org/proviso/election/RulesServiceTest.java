@@ -21,6 +21,7 @@ import org.proviso.core.rules.Rules;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.files.RulePacks;
+import org.proviso.intake.LoadedOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 
@@ -39,9 +40,7 @@ class RulesServiceTest {
     }
 
     private static RulesService rules(TestOffice office) {
-        Staff.hire(office, "hugh", Role.SUPERVISOR);
-        Staff.signIn("hugh");
-        office.the(ElectionService.class).load(PRIMARY);
+        LoadedOffice.primary(office);
         return office.the(RulesService.class);
     }
 

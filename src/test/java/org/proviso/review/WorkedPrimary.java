@@ -15,12 +15,18 @@ import org.proviso.intake.CureService;
 import org.proviso.intake.RecordCure;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
+import org.proviso.journey.Truth;
 import org.proviso.ledger.Actor;
 
 /** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
 public record WorkedPrimary(Primary primary) {
 
     public static WorkedPrimary in(TestOffice services) {
+        services.begin("the primary, worked", () -> work(services));
+        return new WorkedPrimary(new Primary(new Office(services), Truth.of(Primary.ID)));
+    }
+
+    private static void work(TestOffice services) {
         WorkedPrimary worked = new WorkedPrimary(Primary.loaded(services));
         worked.sureLinksTogether();
         worked.research();
@@ -37,7 +43,6 @@ public record WorkedPrimary(Primary primary) {
         worked.sentBack();
         worked.decided();
         worked.openedAgain();
-        return worked;
     }
 
     private Office office() {
