@@ -11,7 +11,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
@@ -29,7 +29,7 @@ class MeetingServiceTest {
                 "eve", () -> sitting.cases().office().the(MeetingService.class).mark(sitting.key()));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whose_votes_are_in_is_seen_and_how_they_voted_is_not(TestOffice office) {
         Sitting sitting = Sitting.of(CasesReady.in(office).toReject(LATE), "eve", "fay", "gil")
                 .put(LATE);
@@ -49,7 +49,7 @@ class MeetingServiceTest {
         assertThat(after.agenda()).extracting(Meeting.Item::state).containsOnly(CaseState.DECIDED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_mark_changes_with_a_vote_and_stays_where_nothing_happens(TestOffice office) {
         Sitting sitting =
                 Sitting.of(CasesReady.in(office).toCount(COUNT), "eve", "fay").put(COUNT);
@@ -60,7 +60,7 @@ class MeetingServiceTest {
         assertThat(mark(sitting)).isNotEqualTo(before);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_is_ready_stands_in_groups_with_its_place_in_the_law(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT).toReject(LATE);
         ReadyService ready = office.the(ReadyService.class);
@@ -77,7 +77,7 @@ class MeetingServiceTest {
                 .isInstanceOf(NotPermittedException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_stands_is_counted_and_read_a_page_at_a_time(TestOffice office) {
         Sitting sitting = Sitting.of(CasesReady.in(office).toCount(COUNT).toReject(LATE), "eve", "fay")
                 .put(COUNT)

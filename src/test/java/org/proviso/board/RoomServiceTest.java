@@ -9,7 +9,7 @@ import static org.proviso.board.Sitting.done;
 import java.util.List;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Staff;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
 
@@ -22,7 +22,7 @@ class RoomServiceTest {
         return office.the(RoomService.class).show(token).orElseThrow();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void votes_are_told_once_the_vote_is_closed_and_not_before(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -44,7 +44,7 @@ class RoomServiceTest {
         assertThat(view.agenda()).flatExtracting(RoomView.Group::envelopes).containsAll(COUNT);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nobodys_name_and_nothing_written_is_shown(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -64,7 +64,7 @@ class RoomServiceTest {
         }
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_link_is_made_by_a_decider_or_a_supervisor_and_nothing_else_opens_the_display(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil");

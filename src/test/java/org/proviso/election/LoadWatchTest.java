@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.files.InputException;
 import org.proviso.journey.Office;
@@ -25,7 +25,7 @@ class LoadWatchTest {
     @TempDir
     private Path temporary;
 
-    @OnBothDatabases
+    @OnADatabase
     void a_load_says_what_it_does_and_how_many_rows_are_done(TestOffice services) {
         Office.staffed(services);
         LoadWatch watch = services.the(LoadWatch.class);
@@ -56,7 +56,7 @@ class LoadWatchTest {
         assertThat(watch.now()).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_load_that_is_refused_is_no_longer_under_way(TestOffice services) throws IOException {
         Office.staffed(services);
         Path folder = copied();

@@ -18,7 +18,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Standing;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.LoadedOffice;
@@ -52,7 +52,7 @@ class OrderServiceTest {
         return office.the(ElectionService.class).find(ID).orElseThrow().orders();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_gets_the_next_number_and_is_one_of_the_elections_orders(TestOffice office) {
         OrderService service = asSupervisor(office);
         RecordOrder hold = order(Kind.HOLD, null, "P-1001", "P-1002");
@@ -62,7 +62,7 @@ class OrderServiceTest {
         assertThat(service.all(ID)).extracting(RecordedOrder::orderNo).containsExactly(1, 2, 3);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_is_set_aside_later_but_not_by_somebody_with_an_old_page(TestOffice office) {
         OrderService service = asSupervisor(office);
         int number = service.record(order(Kind.COUNT, null, "P-1001"));
@@ -75,7 +75,7 @@ class OrderServiceTest {
         assertThat(orders(office).get(1).standing()).isEqualTo(Standing.SET_ASIDE);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_what_was_ordered_and_no_name(TestOffice office) {
         OrderService service = asSupervisor(office);
         service.record(order(Kind.HOLD, null, "P-1002", "P-1001"));
@@ -96,7 +96,7 @@ class OrderServiceTest {
                 .isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_about_an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         OrderService service = asSupervisor(office);
         assertThatThrownBy(() -> service.record(order(Kind.COUNT, null, "P-1001", "P-7777", "P-6666")))
@@ -106,7 +106,7 @@ class OrderServiceTest {
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("election_loaded");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_an_order_of_its_kind_cannot_say_is_named(TestOffice office) {
         OrderService service = asSupervisor(office);
         assertThatThrownBy(() -> service.record(order(Kind.COUNT, NINE, "P-1001")))
@@ -120,7 +120,7 @@ class OrderServiceTest {
         assertThat(orders(office)).hasSize(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void only_a_supervisor_records_orders(TestOffice office) {
         OrderService service = asSupervisor(office);
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE, Role.DECIDER);

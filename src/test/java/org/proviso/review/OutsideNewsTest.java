@@ -20,7 +20,7 @@ import org.proviso.core.adjudication.Recommendation;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.OrderService;
 import org.proviso.election.RecordOrder;
@@ -37,7 +37,7 @@ class OutsideNewsTest {
     @TempDir
     private Path temporary;
 
-    @OnBothDatabases
+    @OnADatabase
     void a_newer_mail_ballot_list_recalls_the_proposal_it_touches_and_says_why(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -60,7 +60,7 @@ class OutsideNewsTest {
                 .isInstanceOf(Brought.NothingNew.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_list_that_changes_what_was_decided_waits_for_a_second_person(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -103,7 +103,7 @@ class OutsideNewsTest {
         assertThat(primary.now(key).state()).as("people reopen it").isEqualTo(CaseState.DECIDED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_bad_list_changes_nothing(TestOffice services) throws IOException {
         Primary.loaded(services);
         int before = services.the(RollService.class).snapshotInUse(Primary.ID, SnapshotKind.CHECK_INS);
@@ -116,7 +116,7 @@ class OutsideNewsTest {
                 .isEqualTo(before);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_newer_roll_matches_open_cases_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
@@ -133,7 +133,7 @@ class OutsideNewsTest {
                 .isNotEqualTo(voter);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_court_settles_the_envelopes_it_names_and_holds_others(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("registered_late");
@@ -180,7 +180,7 @@ class OutsideNewsTest {
                 Set.of(key.envelopeNo()));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_ask_that_ran_out_without_its_notice_is_for_a_person_to_look_at(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("no_id");
@@ -199,7 +199,7 @@ class OutsideNewsTest {
                 .isEqualTo(Recommendation.RESEARCH);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void ends_without_a_decision_are_only_where_the_rules_say_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");

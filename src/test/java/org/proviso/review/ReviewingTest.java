@@ -24,7 +24,7 @@ import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.CureService;
 import org.proviso.intake.RecordCure;
@@ -37,7 +37,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 /** A reviewer's acts on a case, and what the office refuses. */
 class ReviewingTest {
 
-    @OnBothDatabases
+    @OnADatabase
     void every_envelope_of_a_loaded_election_has_a_case_with_its_link_and_its_assessment(TestOffice services) {
         Office office = Primary.loaded(services).office();
         assertThat(office.the(CaseService.class).inState(Primary.ID, CaseState.OPEN))
@@ -49,7 +49,7 @@ class ReviewingTest {
         assertThat(office.the(LinkService.class).link(key)).isPresent();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_case_is_taken_by_one_and_given_back(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseService cases = services.the(CaseService.class);
@@ -69,7 +69,7 @@ class ReviewingTest {
                 .isInstanceOf(NotPermittedException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nothing_is_reviewed_before_its_time_and_the_time_is_told(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
@@ -82,7 +82,7 @@ class ReviewingTest {
         primary.taken(key, "ada");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void another_voter_than_the_match_names_is_chosen_with_a_ground_only(TestOffice services) {
         Primary primary = Primary.loaded(services);
         LinkService links = services.the(LinkService.class);
@@ -102,7 +102,7 @@ class ReviewingTest {
                 .allSatisfy(entry -> assertThat(entry.line()).doesNotContain(other));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_clear_case_is_confirmed_and_proposed_in_one_act_or_not_at_all(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ClearCaseService clear = services.the(ClearCaseService.class);
@@ -136,7 +136,7 @@ class ReviewingTest {
                 .endsWith("link_confirmed", "proposed");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void sure_links_are_confirmed_together_and_never_one_that_needs_a_look(TestOffice services) {
         Primary primary = Primary.loaded(services);
         LinkService links = services.the(LinkService.class);
@@ -157,7 +157,7 @@ class ReviewingTest {
                 .hasMessageContaining(nobody.envelopeNo());
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void not_found_becomes_a_fact_only_by_a_search_of_the_whole_check_list(TestOffice services) {
         Primary primary = Primary.loaded(services);
         SearchService searches = services.the(SearchService.class);
@@ -179,7 +179,7 @@ class ReviewingTest {
                 key, one.version(), places, SearchFound.NOTHING, OffRoll.NOT_ON_THE_ROLL, null, "Nobody.");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_signature_is_different_only_when_two_find_it_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);
@@ -221,7 +221,7 @@ class ReviewingTest {
         return primary.reviewing(key).report().settled().facts().one(Fact.SIGNATURE_COMPARISON);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void facts_with_an_act_of_their_own_are_not_simply_answered(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);
@@ -248,7 +248,7 @@ class ReviewingTest {
                 .isEqualTo(Registration.IN_TIME);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_rejection_is_read_by_another_before_it_goes_to_the_decider(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ProposalService proposals = services.the(ProposalService.class);
@@ -266,7 +266,7 @@ class ReviewingTest {
         assertThat(back.takenBy()).isEqualTo("ada");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nothing_counts_by_proposal_while_it_is_open_who_the_voter_is(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
@@ -285,7 +285,7 @@ class ReviewingTest {
                 .containsExactly(Why.NO_REFERENCE, Why.DEPARTURE_WITHOUT_REASON);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void two_envelopes_of_one_voter_are_settled_one_after_the_other(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey first = primary.envelope("two_envelopes_first");
@@ -298,7 +298,7 @@ class ReviewingTest {
                 .isEqualTo(Recommendation.RESEARCH);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void research_is_asked_for_and_answered(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ResearchService research = services.the(ResearchService.class);

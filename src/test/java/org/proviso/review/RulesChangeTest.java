@@ -14,7 +14,7 @@ import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecidedAs;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.PutRulesInForce;
 import org.proviso.election.RuleChangeService;
@@ -52,7 +52,7 @@ class RulesChangeTest {
                 .orElseThrow();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ruling_holds_at_once_and_open_cases_are_assessed_anew(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AssessmentRow before = waitsForId(primary, services);
@@ -83,7 +83,7 @@ class RulesChangeTest {
                 .containsExactly("nobody", "first_time_mail");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ruling_on_no_rule_or_with_no_value_changes_nothing(TestOffice services) {
         Primary.loaded(services);
         RulingService rulings = services.the(RulingService.class);
@@ -95,7 +95,7 @@ class RulesChangeTest {
         assertThat(as("carl", () -> rulings.acts(Primary.ID))).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_work_list_names_what_to_ask_and_which_envelopes_wait(TestOffice services) {
         Primary.loaded(services);
         services.jdbc()
@@ -119,7 +119,7 @@ class RulesChangeTest {
                 .doesNotContain("signature.compared");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_if_says_which_cases_would_change_and_writes_nothing(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AssessmentRow before = waitsForId(primary, services);
@@ -144,7 +144,7 @@ class RulesChangeTest {
                 .hasMessageContaining("atlantis");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_proved_pack_takes_the_place_and_decided_cases_keep_theirs_marked_stale(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -185,7 +185,7 @@ class RulesChangeTest {
                 .rulesChangedSince();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_pack_that_breaks_a_promise_is_refused_unless_counsel_overrides_it_on_record(TestOffice services) {
         Primary.loaded(services);
         RuleChangeService changes = services.the(RuleChangeService.class);

@@ -29,7 +29,7 @@ import org.proviso.board.ReadyService;
 import org.proviso.board.RoomService;
 import org.proviso.board.Sitting;
 import org.proviso.core.deciding.Vote;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
@@ -112,7 +112,7 @@ class MeetingPageTest {
         as("eve", () -> onTheSheet("Move it"));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_motion_is_moved_put_to_the_vote_voted_on_by_each_and_closed(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
@@ -136,7 +136,7 @@ class MeetingPageTest {
                 .contains("The motion to reject carried, 2 to 0: reject.", "eve: yes; fay: yes");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whoever_votes_votes_for_nobody_else_and_who_is_not_here_not_at_all(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
@@ -154,7 +154,7 @@ class MeetingPageTest {
         assertThat(as("gil", () -> called(floor(sitting, "gil")))).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void one_that_is_pulled_out_leaves_its_group_and_stands_by_itself(TestOffice office) {
         Sitting sitting = sitting(office);
         as("fay", () -> press(agenda(sitting, "fay"), "Pull out P-1050"));
