@@ -34,7 +34,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
             WhatIfCommand.class,
             VerifyLedgerCommand.class,
             MatchCommand.class,
-            MakeSampleCommand.class,
             ReplayCommand.class,
             ExportLedgerCommand.class,
             RebuildStatusCommand.class,

@@ -26,7 +26,7 @@ class BadInputTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"adjudicate", "assess", "deadlines", "check-rules", "verify-ledger", "make-sample"})
+    @ValueSource(strings = {"adjudicate", "assess", "deadlines", "check-rules", "verify-ledger"})
     void explains_each_verb(String verb) {
         Shell run = Shell.run(verb, "--help");
         assertThat(run.exit()).isZero();
@@ -62,8 +62,6 @@ class BadInputTest {
                 "check-rules us --election-date soon | '--election-date'",
                 "verify-ledger | Missing required parameter: 'FILE'",
                 "verify-ledger none.jsonl | none.jsonl: is not a file",
-                "make-sample --name atlantis | no sample election \"atlantis\"",
-                "make-sample --seed many | '--seed'",
                 "adjudicate nowhere --out out | nowhere: is not a folder",
                 "adjudicate nowhere | Missing required option: '--out=DIR'",
                 "adjudicate nowhere --out out --as-of noon | '--as-of'",

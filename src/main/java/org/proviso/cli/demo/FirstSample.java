@@ -9,7 +9,6 @@ import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
-import org.proviso.cli.sample.Samples;
 import org.proviso.election.ElectionService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,26 +32,25 @@ class FirstSample {
 
     private final ElectionService elections;
     private final AccessService access;
-    private final CompletableFuture<Path> written;
+    private final CompletableFuture<Path> copied;
 
-    /** Where there is no election yet, the sample is written while the server starts. */
+    /** Where there is no election yet, the sample is copied out while the server starts. */
     FirstSample(ElectionService elections, AccessService access) {
         this.elections = elections;
         this.access = access;
-        this.written = isNeeded() ? CompletableFuture.supplyAsync(FirstSample::write) : new CompletableFuture<>();
+        this.copied = isNeeded() ? CompletableFuture.supplyAsync(FirstSample::copy) : new CompletableFuture<>();
     }
 
     private boolean isNeeded() {
         return access.isDemonstration() && elections.all().isEmpty();
     }
 
-    private static Path write() {
+    private static Path copy() {
         try {
             Path temporary = Files.createTempDirectory("proviso-sample-");
-            Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
-            return temporary;
+            return CarriedSample.copyTo(temporary);
         } catch (IOException e) {
-            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+            throw new UncheckedIOException("the sample election cannot be copied: " + e.getMessage(), e);
         }
     }
 
@@ -64,11 +62,11 @@ class FirstSample {
             return;
         }
         LOG.info("Loading the sample election, an invented county with 20,000 voters and 240 envelopes ...");
-        Path temporary = written.join();
+        Path folder = copied.join();
         try {
-            asSupervisor(temporary.resolve(Samples.GENERAL));
+            asSupervisor(folder);
         } finally {
-            remove(temporary);
+            remove(folder.getParent());
         }
     }
 
