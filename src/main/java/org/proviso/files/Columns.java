@@ -30,10 +30,6 @@ public record Columns(List<String> required, List<String> optional, List<List<St
         return new Columns(required, optional, List.copyOf(more));
     }
 
-    Columns withoutKeys() {
-        return new Columns(required, optional, List.of());
-    }
-
     boolean knows(String name) {
         return required.contains(name) || optional.contains(name);
     }

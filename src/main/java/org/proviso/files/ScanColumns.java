@@ -51,10 +51,6 @@ record ScanColumns(RollLine.Cell @Nullable [] cells, long end) {
         }
     }
 
-    int width() {
-        return cells.length;
-    }
-
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof ScanColumns columns && Arrays.equals(cells, columns.cells) && end == columns.end;

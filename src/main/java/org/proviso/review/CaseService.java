@@ -57,12 +57,6 @@ public class CaseService {
         return cases.inState(electionId, state);
     }
 
-    /** The cases of one person, decided together. */
-    @Transactional(readOnly = true)
-    public List<EnvelopeCase> ofPerson(String electionId, String personId) {
-        return cases.ofPerson(electionId, personId);
-    }
-
     /** Takes a case to review it; nobody else works on it until it is given back or proposed. */
     @Transactional
     public Outcome take(CaseKey key, int version) {

@@ -83,7 +83,7 @@ class ReconciliationTest {
     @Test
     void asks_for_nothing_pending_only_at_certification() {
         Accounts pending = SmallCounty.accounts(MILL_POND.with(Figure.HELD_BY_LAW, 2), TOWN_HALL);
-        assertThat(Reconciliation.of(pending, Identity.beforeCertification()))
+        assertThat(Reconciliation.of(pending, EnumSet.complementOf(EnumSet.of(Identity.NOTHING_PENDING))))
                 .allMatch(Balance.Holds.class::isInstance);
         assertThat(differing(pending))
                 .containsExactly(

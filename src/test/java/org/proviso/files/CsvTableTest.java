@@ -192,7 +192,7 @@ class CsvTableTest {
             assertThat(row.dateTime("t")).isEqualTo(LocalDateTime.of(2026, 11, 3, 18, 52));
             assertThat(row.whole("n")).isEqualTo(12);
             assertThat(row.yesNo("y")).isEqualTo(YesNo.YES);
-            assertThat(row.code("c", RollStatus.class)).isEqualTo(RollStatus.ACTIVE);
+            assertThat(row.code(4, RollStatus.class)).isEqualTo(RollStatus.ACTIVE);
             assertThat(row.words("w")).containsExactly("a", "b");
             table.next();
             assertThat(row.date("d")).isNull();

@@ -74,7 +74,7 @@ public final class RollLoadBench {
                 index.size(),
                 seconds(start),
                 load());
-        VoterLookup lookup = new VoterLookup(index);
+        VoterLookup lookup = new VoterLookup(UpdatedRoll.of(index));
         measure(name + ": practice at the start", () -> {
             lookup.practice();
             return List.of();

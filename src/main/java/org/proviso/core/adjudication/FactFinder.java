@@ -50,14 +50,9 @@ public final class FactFinder {
     }
 
     /**
-     * The facts as they stand: what the records say of a voter counts only once a person has settled the link, so
-     * that nobody's ballot falls on the record of somebody else.
+     * The facts as they stand, from those over the presumed link: what the records say of a voter counts only once a
+     * person has settled the link, so that nobody's ballot falls on the record of somebody else.
      */
-    public CaseFacts settled(Envelope envelope, Link link) {
-        return settled(envelope, link, presumed(envelope, link));
-    }
-
-    /** The same from the facts over the presumed link, where they are at hand. */
     CaseFacts settled(Envelope envelope, Link link, CaseFacts all) {
         if (link.isSettled()) {
             return all;

@@ -47,8 +47,4 @@ enum DateGrade implements Grade {
         }
         return PackedDate.partsApart(a, b) == 1 ? ONE_PART : CONFLICT;
     }
-
-    boolean isNear() {
-        return this == SWAPPED || this == SLIP || this == YEAR_OFF;
-    }
 }

@@ -91,12 +91,7 @@ final class Dictionary {
         return texts.get(code);
     }
 
-    /** How often the text came; 0 for one that did not. */
-    int count(String text) {
-        int code = find(text);
-        return code < 0 ? 0 : counts[code];
-    }
-
+    /** How often the text of that code came. */
     int count(int code) {
         return counts[code];
     }

@@ -42,12 +42,6 @@ public final class Matcher {
         return new Matcher(roll, frequencies, new Estimation(roll.index(), frequencies.index(), seen).estimate());
     }
 
-    /** One envelope by itself. */
-    public Match match(MatchQuery query) {
-        List<Standing> ranked = new UpdatedTask(roll, frequencies, weights).rank(Claim.of(query));
-        return matchOf(query, ranked, VerdictRule.of(ranked));
-    }
-
     /**
      * All envelopes of an election, in the order given. Beyond each by itself, two envelopes that claim one voter are
      * weighed against each other (see {@link Competition}).

@@ -8,12 +8,6 @@ public record StreetAddress(int houseNumber, String houseLetter, String street, 
 
     private static final int LONG_NAME = 8;
 
-    /** The line in its standard spelling; taking it apart again changes nothing. */
-    public String line() {
-        String number = houseNumber == 0 ? "" : houseNumber + (houseLetter.contains("/") ? " " : "") + houseLetter;
-        return (number + " " + street + " " + unit).strip();
-    }
-
     /** The unit without the word for it, so that Apt 3-B, Unit 3 B and #3B are one; the house letter where no unit is. */
     String door() {
         String value = unit.isEmpty() ? houseLetter : unit.substring(unit.indexOf(' ') + 1);

@@ -19,11 +19,6 @@ public final class VoterLookup {
 
     private final UpdatedRoll roll;
 
-    public VoterLookup(RollIndex index) {
-        this(UpdatedRoll.of(index));
-    }
-
-    /** Over a roll that was updated since its index was made. */
     public VoterLookup(UpdatedRoll roll) {
         this.roll = roll;
     }

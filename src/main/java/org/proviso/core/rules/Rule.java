@@ -28,11 +28,6 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
         this(key, type, words, meaning, Use.NEEDED);
     }
 
-    /** The ways by which the voter may do what is asked. */
-    public static Rule cureWays(Ask ask) {
-        return of("cure_ways." + ask.code());
-    }
-
     /** The consequence of a reason. */
     public static Rule consequence(Reason reason) {
         return of("consequence." + reason.code());

@@ -25,7 +25,7 @@ final class SmallCase {
 
     /** The same as things stand, with what is nobody's until the link is settled left out. */
     String settledWord(Fact<?> fact) {
-        return spelled(finder().settled(envelope.make(), link).finding(fact));
+        return spelled(finder().settled(envelope.make(), link, presumed()).finding(fact));
     }
 
     String evidence(Fact<?> fact) {

@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Random;
 import org.proviso.core.PersonName;
 
@@ -31,6 +32,11 @@ final class SmallRoll {
             builder.add(entry);
         }
         return builder.build();
+    }
+
+    /** What is found for one envelope by itself. */
+    static Match match(Matcher matcher, MatchQuery query) {
+        return matcher.matchAll(List.of(query), 1).get(0);
     }
 
     static RollEntry entry(
