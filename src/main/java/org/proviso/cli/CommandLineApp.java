@@ -22,7 +22,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 @Command(
         name = "proviso",
-        description = "Settles provisional ballots from the shell. Without a verb, starts the office's server.",
+        description =
+                "Works on provisional ballots from the command line. Without a command, starts the office's server.",
         mixinStandardHelpOptions = true,
         version = "Proviso 0.1.0",
         subcommands = {
@@ -91,7 +92,7 @@ public final class CommandLineApp {
         CommandLine verb = exception.getCommandLine();
         String name = verb.getCommandSpec().qualifiedName();
         boolean noVerb = exception instanceof UnmatchedArgumentException && verb.getParent() == null;
-        String message = noVerb ? "there is no verb \"" + arguments[0] + "\"" : exception.getMessage();
+        String message = noVerb ? "there is no command \"" + arguments[0] + "\"" : exception.getMessage();
         verb.getErr().println(name + ": " + message + " (see " + name + " --help)");
         return BAD_INPUT;
     }
@@ -103,8 +104,7 @@ public final class CommandLineApp {
         }
         String name = verb.getCommandSpec().qualifiedName() + ": ";
         if (exception instanceof InputException wrong && wrong.all().size() > 1) {
-            verb.getErr()
-                    .println(name + (wrong.all().size() + wrong.untold()) + " places are bad; nothing was written");
+            verb.getErr().println(name + (wrong.all().size() + wrong.untold()) + " errors found; nothing was written");
             wrong.all().forEach(one -> verb.getErr().println("  " + one.getMessage()));
             if (wrong.untold() > 0) {
                 verb.getErr().println("  and " + wrong.untold() + " more");

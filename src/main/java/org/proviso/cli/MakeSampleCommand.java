@@ -16,27 +16,27 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "make-sample",
         mixinStandardHelpOptions = true,
-        description = "Makes the invented sample elections: the same seed gives the same files.")
+        description = "Creates the invented sample elections. The same seed gives the same files.")
 public final class MakeSampleCommand implements Callable<Integer> {
 
     @Option(
             names = "--name",
             paramLabel = "NAME",
-            description = "tamarack-general or tamarack-primary; both when left out. May be given twice.")
+            description = "tamarack-general or tamarack-primary; may be given twice. Without it, both.")
     private List<String> names = new ArrayList<>();
 
     @Option(
             names = "--seed",
             paramLabel = "NUMBER",
             defaultValue = "" + Samples.PUBLISHED_SEED,
-            description = "The number all chance starts from (default: ${DEFAULT-VALUE}, that of the published files).")
+            description = "The random seed (default: ${DEFAULT-VALUE}, as in the published files).")
     private long seed;
 
     @Option(
             names = "--out",
             paramLabel = "FOLDER",
             defaultValue = "sample-cases",
-            description = "Where the election folders go (default: ${DEFAULT-VALUE}).")
+            description = "The folder to write the election folders to (default: ${DEFAULT-VALUE}).")
     private Path out = Path.of("sample-cases");
 
     @Spec

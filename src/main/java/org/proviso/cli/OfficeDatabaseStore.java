@@ -30,7 +30,7 @@ final class OfficeDatabaseStore {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            description = "The folder of the office's H2 file; without it, as the server finds its database.")
+            description = "The folder of the office's H2 file. Without it, the database the server is set up to use.")
     private @Nullable Path data;
 
     /** Does something with the services and closes them again; what keeps them from opening is an {@link InputException}. */
@@ -88,10 +88,10 @@ final class OfficeDatabaseStore {
         Optional<SQLException> database = database(e);
         int code = database.map(SQLException::getErrorCode).orElse(0);
         if (code == HELD) {
-            return "is held by the running server: stop it first, or use PostgreSQL, where both work at once";
+            return "is in use by the running server: stop the server first, or use PostgreSQL, where both can run at once";
         }
         return code == NO_FILE
-                ? "is not there: start the server once, or name its folder with --data"
+                ? "was not found: start the server once, or name its folder with --data"
                 : "cannot be opened: "
                         + database.map(Throwable::getMessage).orElseGet(() -> String.valueOf(e.getMessage()));
     }

@@ -69,6 +69,6 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
         return report.envelope().cast().issueReasons().stream()
                 .findFirst()
                 .map(Words::code)
-                .orElse("no reason given");
+                .orElse("no reason stated");
     }
 }

@@ -12,9 +12,9 @@ public record ReceiptNumber(String digits) {
 
     /** What is wrong with a number that was written or typed. */
     public enum Slip implements Code {
-        NOT_ONLY_DIGITS("has more than digits in it"),
-        NOT_NINE_DIGITS("has not nine digits"),
-        CHECK_DIGIT("has a slip: one digit is wrong, or two are swapped");
+        NOT_ONLY_DIGITS("may contain digits only"),
+        NOT_NINE_DIGITS("must have nine digits"),
+        CHECK_DIGIT("has a wrong digit or two swapped digits");
 
         private final String words;
 
@@ -30,7 +30,7 @@ public record ReceiptNumber(String digits) {
 
     public ReceiptNumber {
         if (slip(digits).isPresent() || digits.length() != LENGTH) {
-            throw new IllegalArgumentException(digits + " is no receipt number with a check digit");
+            throw new IllegalArgumentException(digits + " is not a receipt number with a check digit");
         }
     }
 

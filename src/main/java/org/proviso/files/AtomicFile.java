@@ -31,7 +31,7 @@ public final class AtomicFile {
     public static void write(Path target, Content content) {
         Path file = target.toAbsolutePath();
         if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw new InputException(target.toString(), 0, "", "is not a file that can be replaced");
+            throw new InputException(target.toString(), 0, "", "cannot be replaced: it is not a regular file");
         }
         Path part = file.resolveSibling("." + file.getFileName() + "." + unique() + ".part");
         try {

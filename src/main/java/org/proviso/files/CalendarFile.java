@@ -65,7 +65,8 @@ public final class CalendarFile {
     }
 
     private static String description(DeadlineList.Line one) {
-        String sure = one.given().basis() == Basis.MEMORY ? " From memory: the office must rule on it." : "";
+        String sure =
+                one.given().basis() == Basis.MEMORY ? " From memory: the office must sign a county ruling on it." : "";
         return one.given().value().inWords() + ". " + one.given().reference().words() + "." + sure
                 + " Illustrative; local law and counsel govern.";
     }

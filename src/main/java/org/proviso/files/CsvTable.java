@@ -24,7 +24,7 @@ import java.util.function.Supplier;
 public final class CsvTable implements Closeable {
 
     static final String TOO_LONG =
-            "is longer than a row may be (1,000,000 characters); a quote that is opened and never closed can do this";
+            "is longer than the limit of 1,000,000 characters; check for an opening quote that is never closed";
 
     private final Path path;
     private final String file;
@@ -51,7 +51,7 @@ public final class CsvTable implements Closeable {
         this.rows = reader.iterator();
         try {
             if (!advance()) {
-                throw new InputException(file, 0, "", "is empty; it needs a header that names its columns");
+                throw new InputException(file, 0, "", "is empty; the first row must name the columns");
             }
             this.header = new Header(file, columns, cells, warn);
         } catch (RuntimeException e) {
@@ -119,7 +119,7 @@ public final class CsvTable implements Closeable {
         }
         if (cells.count() != header.size()) {
             String fields = cells.count() == 1 ? "1 field" : cells.count() + " fields";
-            throw row.wrong("has " + fields + " where the header has " + header.size());
+            throw row.wrong("has " + fields + " but the header has " + header.size());
         }
         for (UniqueKey key : keys) {
             key.check();
@@ -169,11 +169,11 @@ public final class CsvTable implements Closeable {
 
     private InputException unparsable(CsvParseException e) {
         String message = String.valueOf(e.getMessage());
-        String reason = "is not a row of cells: " + message;
+        String reason = "is not a valid row: " + message;
         if (message.startsWith("Unclosed quoted")) {
-            reason = "a quote is opened in this row and never closed";
+            reason = "this row has an opening quote that is never closed";
         } else if (message.startsWith("Unexpected character after closing quote")) {
-            reason = "text follows a closing quote; a quote within a quoted cell is written twice";
+            reason = "text follows a closing quote; write a quote inside a quoted cell twice";
         } else if (message.startsWith("The maximum buffer size")) {
             reason = TOO_LONG;
         }
@@ -189,7 +189,7 @@ public final class CsvTable implements Closeable {
                 }
             }
         }
-        throw new InputException(file, line, "", "changed while it was read");
+        throw new InputException(file, line, "", "changed while it was being read");
     }
 
     private static InputException unreadable(String file, IOException cause) {

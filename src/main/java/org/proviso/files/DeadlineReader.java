@@ -59,7 +59,7 @@ final class DeadlineReader {
     private static Counted fixed(YamlNode node) {
         for (String other : List.of("days", "business_days", "weekday", "nth", "before", "after", "on")) {
             node.optional(other).ifPresent(value -> {
-                throw value.wrong("a named date is counted from nothing");
+                throw value.wrong("a fixed date has nothing to count from");
             });
         }
         return new Counted(
@@ -98,14 +98,14 @@ final class DeadlineReader {
 
     private static void refuseHourOfADay(Anchor anchor, TimeOfDay time, YamlNode node) {
         if (time.kind() == TimeOfDay.Kind.THAT_HOUR && anchor == Anchor.ELECTION_DAY) {
-            throw node.required("time").wrong("election day has no hour of its own to count from");
+            throw node.required("time").wrong("election day has no time of day to count from");
         }
     }
 
     private static Step onTheDay(YamlNode node) {
         for (String distance : DISTANCES) {
             node.optional(distance).ifPresent(value -> {
-                throw value.wrong("a deadline on a day has no distance to it");
+                throw value.wrong("a deadline on a day cannot also have a distance");
             });
         }
         return new Step.Days(0);
@@ -122,7 +122,7 @@ final class DeadlineReader {
             throw node.wrong("a deadline needs exactly one of days, business_days and weekday");
         }
         if (weekday.isEmpty() && node.optional("nth").isPresent()) {
-            throw node.required("nth").wrong("nth goes with weekday only");
+            throw node.required("nth").wrong("nth can be used only with weekday");
         }
         if (days.isPresent()) {
             return new Step.Days(direction * days.get().whole());

@@ -99,10 +99,10 @@ public final class ElectionYaml {
         for (String language : node.keys()) {
             YamlNode words = node.required(language);
             if (!language.matches("[a-z]{2,3}")) {
-                throw words.wrong(InputException.quoted(language) + " is not the code of a language (write it as en)");
+                throw words.wrong(InputException.quoted(language) + " is not a language code (write it as en)");
             }
             if (words.text().isBlank() || words.text().contains("\n")) {
-                throw words.wrong("must be one line of words");
+                throw words.wrong("must be one line of text");
             }
             hours.put(language, words.text());
         }

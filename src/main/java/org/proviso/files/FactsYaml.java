@@ -72,7 +72,7 @@ public final class FactsYaml {
                         .forEach(key -> sent.put(
                                 Code.find(Ask.class, key)
                                         .orElseThrow(() ->
-                                                node.required(key).wrong("is not something a voter may be asked")),
+                                                node.required(key).wrong("is not something a voter may be asked for")),
                                 node.required(key).dateTime())));
         return sent;
     }
@@ -131,7 +131,7 @@ public final class FactsYaml {
                 node.optional("received_at").map(YamlNode::dateTime).orElse(null);
         LocalDateTime recorded =
                 node.optional("recorded_at").map(YamlNode::dateTime).orElse(null);
-        Evidence evidence = new Evidence(Source.CURE, "as the file says", received, recorded);
+        Evidence evidence = new Evidence(Source.CURE, "as stated in the file", received, recorded);
         Stamped stamped = STAMPED.get(fact);
         if (stamped == null || !value.text().equals(stamped.word())) {
             return Finding.of(word(fact, value), evidence);
@@ -160,7 +160,7 @@ public final class FactsYaml {
         Set<String> ids = new LinkedHashSet<>();
         for (YamlNode item : node.items()) {
             if (!ids.add(item.text())) {
-                throw item.wrong(InputException.quoted(item.text()) + " is there twice");
+                throw item.wrong(InputException.quoted(item.text()) + " appears twice");
             }
         }
         return ids;

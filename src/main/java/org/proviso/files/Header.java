@@ -37,7 +37,7 @@ final class Header {
     int index(String name) {
         Integer index = places.get(name);
         if (index == null) {
-            throw new IllegalArgumentException("no column " + name + " among those of " + file);
+            throw new IllegalArgumentException("no column " + name + " among the columns of " + file);
         }
         return index;
     }
@@ -50,7 +50,7 @@ final class Header {
         int first = names.indexOf(name);
         if (first >= 0) {
             throw new InputException(
-                    file, line, name, "is in the header twice (columns " + (first + 1) + " and " + place + ")");
+                    file, line, name, "appears twice in the header (columns " + (first + 1) + " and " + place + ")");
         }
         names.add(name);
         places.put(name, place - 1);
@@ -68,7 +68,7 @@ final class Header {
         List<String> unknown =
                 names.stream().filter(name -> !columns.knows(name)).toList();
         if (!unknown.isEmpty()) {
-            warn.accept(file + ": not read, as this file has no such column: " + String.join(", ", unknown));
+            warn.accept(file + ": unknown columns were ignored: " + String.join(", ", unknown));
         }
     }
 }

@@ -45,7 +45,7 @@ public final class InputException extends RuntimeException {
         String rest = untold == 0 ? "" : "; and " + untold + " more";
         long count = 1 + others.size() + untold;
         return new InputException(
-                first.getMessage() + ". " + count + " rows are bad in all; also " + also + rest,
+                first.getMessage() + ". " + count + " rows have errors in all; also " + also + rest,
                 first,
                 List.copyOf(others),
                 untold);

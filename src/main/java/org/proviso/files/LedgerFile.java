@@ -54,7 +54,7 @@ public final class LedgerFile {
             }
         }
         if (line == 0) {
-            throw new InputException(file, 0, "", "is empty: a ledger has at least one entry");
+            throw new InputException(file, 0, "", "is empty; a ledger has at least one entry");
         }
         return new Verdict(check.entries(), check.headHash(), Optional.empty());
     }
@@ -98,6 +98,6 @@ public final class LedgerFile {
     }
 
     private InputException notAnEntry(int line, String why) {
-        return new InputException(file, line, "", "is not an entry of a ledger" + why);
+        return new InputException(file, line, "", "is not a ledger entry" + why);
     }
 }

@@ -63,7 +63,7 @@ final class RulePackReader {
         for (YamlNode item : node.items()) {
             DatedValue value = value(rule, item);
             if (!values.isEmpty() && !isAfter(values.get(values.size() - 1), value)) {
-                throw item.required("from").wrong("dates must ascend");
+                throw item.required("from").wrong("dates must be in ascending order");
             }
             values.add(value);
         }
@@ -89,7 +89,7 @@ final class RulePackReader {
         node.rejectUnknownKeys(
                 "court", "on", "from", "to", "standing", "rule", "value", "reference", "basis", "checked");
         YamlNode key = node.required("rule");
-        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not in the vocabulary of rule packs"));
+        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not a known rule"));
         PackOrder order = new PackOrder(
                 node.required("court").text(),
                 node.required("on").date(),
@@ -98,7 +98,7 @@ final class RulePackReader {
                 rule,
                 dated(rule, node));
         if (order.to().isBefore(order.value().from())) {
-            throw node.required("to").wrong("the last election of an order is before its first");
+            throw node.required("to").wrong("the order's last election date is before its first");
         }
         return order;
     }
@@ -126,19 +126,19 @@ final class RulePackReader {
 
     private static Rule rule(YamlNode rules, String key) {
         YamlNode values = rules.required(key);
-        return Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
+        return Rule.find(key).orElseThrow(() -> values.wrong("is not a known rule"));
     }
 
     private Basis basis(YamlNode node, RuleValue value) {
         Basis basis = node.code(Basis.class);
         if (basis == Basis.RULED) {
-            throw node.wrong("a ruling is the county's own act and does not stand in a pack");
+            throw node.wrong("a county ruling is the office's own act and cannot be part of a rule pack");
         }
         if (basis == Basis.INVENTED && !illustrative) {
-            throw node.wrong("invented law goes only into a pack marked illustrative");
+            throw node.wrong("invented law is allowed only in a rule pack marked illustrative");
         }
         if ((value instanceof RuleValue.Unknown) != (basis == Basis.UNKNOWN)) {
-            throw node.wrong("the value unknown and the basis unknown go together");
+            throw node.wrong("a value of unknown needs a basis of unknown, and the reverse");
         }
         return basis;
     }

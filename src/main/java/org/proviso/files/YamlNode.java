@@ -105,7 +105,8 @@ public final class YamlNode {
     /** The word or sentence, as written and without spaces around it. */
     public String text() {
         if (!(node instanceof ScalarNode scalar)) {
-            throw wrong(isMap() ? "must be one value, not keys with values" : "must be one value, not a list");
+            throw wrong(
+                    isMap() ? "must be a single value, not keys with values" : "must be a single value, not a list");
         }
         if (isEmpty()) {
             throw wrong("has no value");

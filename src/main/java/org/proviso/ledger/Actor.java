@@ -18,7 +18,7 @@ public record Actor(String pseudonym) {
 
     public Actor {
         if (!FORM.matcher(pseudonym).matches()) {
-            throw new IllegalArgumentException("an actor stands in the ledger by pseudonym, not as " + pseudonym);
+            throw new IllegalArgumentException("an actor is written to the ledger by pseudonym, not as " + pseudonym);
         }
     }
 }

@@ -10,6 +10,7 @@ public record ChangedLine(VotedElsewhere line, boolean added) {
     public String words() {
         String how = line.how().isBlank() ? "" : " (" + Words.code(line.how()) + ")";
         String on = line.on() == null ? "" : " on " + Words.date(line.on());
-        return "line of the state's list " + (added ? "added" : "gone") + ": voted in " + line.county() + how + on;
+        return "entry " + (added ? "added to" : "removed from") + " the state's list" + ": voted in " + line.county()
+                + how + on;
     }
 }

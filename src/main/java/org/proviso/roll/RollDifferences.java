@@ -50,7 +50,7 @@ final class RollDifferences {
         text("name", old.name().listed(), now.name().listed());
         text("former name", old.formerName(), now.formerName());
         date("birth date", old.birthDate(), now.birthDate());
-        text("last four digits", old.idLast4(), now.idLast4());
+        text("last four of SSN", old.idLast4(), now.idLast4());
         text("driver's license", old.driversLicense(), now.driversLicense());
     }
 
@@ -60,7 +60,7 @@ final class RollDifferences {
         String after = now.residence().address().oneLine();
         if (!hidden) {
             text("address", before, after);
-            text("mail address", old.mailAddress(), now.mailAddress());
+            text("mailing address", old.mailAddress(), now.mailAddress());
         } else if (!before.equals(after) || !old.mailAddress().equals(now.mailAddress())) {
             words.add("protected address changed");
         }
@@ -71,9 +71,9 @@ final class RollDifferences {
 
     private void rest(Voter old, Voter now) {
         text("party", old.party(), now.party());
-        date("party since", old.partySince(), now.partySince());
+        date("party affiliation date", old.partySince(), now.partySince());
         text("ID required", word(old.idRequired()), word(now.idRequired()));
-        text("number matched", word(old.numberMatched()), word(now.numberMatched()));
+        text("ID number verified", word(old.numberMatched()), word(now.numberMatched()));
         date("last voted", old.lastVotedOn(), now.lastVotedOn());
         text("language", old.language(), now.language());
     }
@@ -97,7 +97,7 @@ final class RollDifferences {
     }
 
     private static String given(String text) {
-        return text.isEmpty() ? "not given" : text;
+        return text.isEmpty() ? "not stated" : text;
     }
 
     private static String word(YesNo answer) {

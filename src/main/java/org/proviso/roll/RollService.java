@@ -65,10 +65,9 @@ public class RollService {
                 SnapshotKind.ROLL,
                 rollFile(folder.folder()),
                 folder.voters().size());
-        LongConsumer progress =
-                watch.begin("The roll is being written", folder.voters().size());
+        LongConsumer progress = watch.begin("Saving the roll", folder.voters().size());
         voters.load(id, roll, folder.voters().values()::forEach, progress);
-        watch.begin("The lists beside the roll are being written", 0);
+        watch.begin("Saving the other lists", 0);
         List<MailBallot> ballots = flat(folder.mailBallots());
         int mail = begin(id, SnapshotKind.MAIL_BALLOTS, folder.folder().resolve("mail-ballots.csv"), ballots.size());
         records.insertMailBallots(id, mail, ballots);

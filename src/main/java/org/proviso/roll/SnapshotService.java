@@ -78,7 +78,8 @@ public class SnapshotService {
     @Transactional(propagation = Propagation.MANDATORY)
     public void use(String electionId, SnapshotKind kind, int snapshotNo) {
         if (demand(electionId, snapshotNo).kind() != kind) {
-            throw new IllegalArgumentException("List " + snapshotNo + " of " + electionId + " is of another kind.");
+            throw new IllegalArgumentException(
+                    "List " + snapshotNo + " of " + electionId + " is a different kind of list.");
         }
         snapshots.use(electionId, kind, snapshotNo);
     }

@@ -232,7 +232,7 @@ class MotionServiceTest {
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 8, 59));
         VoteClosed.Refused refused = (VoteClosed.Refused) board.close(motion);
         assertThat(refused(refused)).isEqualTo("gate_not_open");
-        assertThat(refused.words()).isEqualTo("Not yet: not before 08/06/2026 9:00 am.");
+        assertThat(refused.words()).isEqualTo("Not before 08/06/2026 9:00 am.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 9, 0));
         assertThat(board.close(motion)).isInstanceOf(VoteClosed.Settled.class);

@@ -51,7 +51,7 @@ class TwoBodiesTest {
         VoteClosed waits = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
         assertThat(((VoteClosed.WaitsForOtherBody) waits).motion())
                 .returns(MotionResult.CARRIED, BoardMotion::end)
-                .returns("The motion to reject carried, 2 to 0: waits for the other body.", BoardMotion::words);
+                .returns("The motion to reject carried, 2 to 0: waiting for the other body.", BoardMotion::words);
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
         VoteClosed closed = first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
         assertThat(((VoteClosed.Settled) closed).now()).hasSize(2);

@@ -56,8 +56,8 @@ class BadInputTest {
                 "assess | missing --pack, --election-date, --as-of, --facts",
                 "assess --pack example | missing --election-date, --as-of, --facts",
                 "assess --pack example --election-date 2026-11-03 --as-of noon --facts f | '--as-of'",
-                "check-rules | give one pack, or --all",
-                "check-rules us --all | give one pack, or --all",
+                "check-rules | name one rule pack, or use --all",
+                "check-rules us --all | name one rule pack, or use --all",
                 "check-rules mars | mars: is neither a pack that comes with the program",
                 "check-rules us --election-date soon | '--election-date'",
                 "verify-ledger | Missing required parameter: 'FILE'",
@@ -87,10 +87,10 @@ class BadInputTest {
                 "fact: {check_in: none} | line 1, key fact: is not a known key here",
                 "contests: {cast: [A]} | key facts: is missing",
                 "'{facts: {check_in: none}, contests: {cast: [A]}}' | key contests.right: is missing",
-                "'{facts: {check_in: none}, contests: {cast: [A, A], right: []}}' | \"A\" is there twice",
-                "'{facts: {check_in: none}, notices_sent: {money: 2026-11-04T12:00}}' | is not something a voter may be asked",
+                "'{facts: {check_in: none}, contests: {cast: [A, A], right: []}}' | \"A\" appears twice",
+                "'{facts: {check_in: none}, notices_sent: {money: 2026-11-04T12:00}}' | is not something a voter may be asked for",
                 "'{facts: {check_in: none}, notices_sent: {signature: today}}' | is not a local date and time",
-                "'{facts: {check_in: none}, rulings: [{rule: moves.anywhere, signed_by: X, on: 2026-10-01, ground: letter}]}' | is not in the vocabulary"
+                "'{facts: {check_in: none}, rulings: [{rule: moves.anywhere, signed_by: X, on: 2026-10-01, ground: letter}]}' | is not a known rule"
             })
     void refuses_wrong_facts_with_line_and_key(String yaml, String message) throws IOException {
         Path facts = Files.writeString(folder.resolve("facts.yaml"), yaml + "\n");
@@ -114,7 +114,7 @@ class BadInputTest {
         Files.writeString(folder.resolve("letter.txt"), "mine");
         refused(Shell.run("adjudicate", "nowhere", "--out", folder.toString()), "holds no earlier run");
         Path file = folder.resolve("letter.txt");
-        refused(Shell.run("adjudicate", "nowhere", "--out", file.toString()), "is a file; --out takes a folder");
+        refused(Shell.run("adjudicate", "nowhere", "--out", file.toString()), "is a file; --out needs a folder");
         assertThat(file).hasContent("mine");
     }
 
@@ -133,7 +133,7 @@ class BadInputTest {
         Shell broken = Shell.run("verify-ledger", ledger.toString());
         assertThat(broken.exit()).isEqualTo(1);
         assertThat(broken.out())
-                .contains("BROKEN: ledger.jsonl line 2: entry 3 follows entry 1", "1 entries before it fit.");
+                .contains("BROKEN: ledger.jsonl line 2: entry 3 follows entry 1", "1 entries before it are intact.");
     }
 
     @Test

@@ -39,15 +39,15 @@ class LoadWatchTest {
         assertThat(steps)
                 .contains(
                         new LoadStep("The files are being read and checked", 5_000, 0),
-                        new LoadStep("The roll is being written", 1_000, 5_000),
-                        new LoadStep("The roll is being written", 5_000, 5_000),
+                        new LoadStep("Saving the roll", 1_000, 5_000),
+                        new LoadStep("Saving the roll", 5_000, 5_000),
                         new LoadStep("The envelopes are being assessed", 60, 60));
         assertThat(steps.stream().map(LoadStep::words).distinct())
                 .containsExactly(
                         "The files are being looked at",
                         "The files are being read and checked",
-                        "The roll is being written",
-                        "The lists beside the roll are being written",
+                        "Saving the roll",
+                        "Saving the other lists",
                         "The envelopes are being matched",
                         "The envelopes are being assessed",
                         "The tables are being made ready",

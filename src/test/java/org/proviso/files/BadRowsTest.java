@@ -27,9 +27,9 @@ class BadRowsTest {
         assertThat(refused.column()).isEqualTo("date_of_birth");
         assertThat(refused)
                 .hasMessageContaining("4 rows are bad in all")
-                .hasMessageContaining("line 4: has 2 fields where the header has 18")
+                .hasMessageContaining("line 4: has 2 fields but the header has 18")
                 .hasMessageContaining("line 5, column status: \"gone\" is not one of")
-                .hasMessageContaining("line 6, column voter_id: \"V1\" is there twice");
+                .hasMessageContaining("line 6, column voter_id: \"V1\" appears twice");
     }
 
     @Test

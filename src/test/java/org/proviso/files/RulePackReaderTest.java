@@ -40,7 +40,7 @@ class RulePackReaderTest {
                 "from: .*| | .from | is missing",
                 "from: 2020-01-01 | from: 2020 | .from | is not a date",
                 "value: .* | value: nearest | .value | is not one of registered_address",
-                "value: .* | value: [either] | .value | must be one value, not a list",
+                "value: .* | value: [either] | .value | must be a single value, not a list",
                 "reference: .* | | .reference | is missing",
                 "reference: .* | reference: Code | .reference | must be keys with values",
                 "reference: .* | 'reference: {title: X, page: 3, year: 2020}' | .reference.page | is not a known key",
@@ -65,7 +65,7 @@ class RulePackReaderTest {
     @Test
     void refuses_a_rule_that_is_not_in_the_vocabulary() {
         PackText pack = PackText.of("example").replace("\n  moves.within_county:", "\n  moves.in_county:");
-        fails(pack, pack.line("moves.in_county", "- from"), "rules.moves.in_county", "is not in the vocabulary");
+        fails(pack, pack.line("moves.in_county", "- from"), "rules.moves.in_county", "is not a known rule");
     }
 
     @Test
@@ -73,7 +73,7 @@ class RulePackReaderTest {
         String again = "value: by_move_date\n      reference: {title: Code, year: 2020}\n      basis: invented\n"
                 + "      checked: 2026-11-25\n    - from: 2020-01-01\n      value: either";
         PackText pack = PackText.of("example").inRule(ITEM, "value: by_move_date", again);
-        fails(pack, pack.line(ITEM, "value: either") - 1, ITEM + "[2].from", "dates must ascend");
+        fails(pack, pack.line(ITEM, "value: either") - 1, ITEM + "[2].from", "dates must be in ascending order");
     }
 
     @Test
@@ -88,7 +88,7 @@ class RulePackReaderTest {
             value = {
                 "consequence.wrong_style | in_part | in_part needs a policy",
                 "consequence.wrong_style | '{does: reject, policy: shared_contests}' | goes with in_part only",
-                "consequence.wrong_style | '{does: none, cure: signature}' | a cure goes with reject or in_part only",
+                "consequence.wrong_style | '{does: none, cure: signature}' | a cure can be used only with reject or in_part",
                 "consequence.wrong_style | keep | is not one of none, in_part",
                 "registration.needed | perhaps | is not yes or no",
                 "signature.accepted_by | two | is not a whole number",
@@ -180,7 +180,7 @@ class RulePackReaderTest {
 
     @Test
     void refuses_a_ruling_on_no_rule_or_with_a_wrong_value() {
-        refused(() -> rule("moves.anywhere", ""), "election.yaml", 0, "rulings", "is not in the vocabulary");
+        refused(() -> rule("moves.anywhere", ""), "election.yaml", 0, "rulings", "is not a known rule");
         refused(
                 () -> rule("moves.within_county", "nearest"),
                 "ruling on moves.within_county",
@@ -220,7 +220,7 @@ class RulePackReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "rule: registration.online | rule: registration.telegram | orders[1].rule | not in the vocabulary",
+                "rule: registration.online | rule: registration.telegram | orders[1].rule | not a known rule",
                 "to: 2026-11-03 | to: 2026-11-02 | orders[1].to | before its first",
                 "standing: in_force | standing: doubtful | orders[1].standing | is not one of",
                 "court: Circuit Court | judge: X | orders[1].judge | is not a known key here"

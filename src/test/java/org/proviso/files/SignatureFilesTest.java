@@ -97,7 +97,7 @@ class SignatureFilesTest {
     void a_picture_that_changes_before_it_is_loaded_is_refused() throws IOException {
         ImageFile image = read("envelope.png").envelopes().get(0).image();
         write("envelope.png", JPEG);
-        refused(image::content, "envelope.png", 0, "", "changed while it was read");
+        refused(image::content, "envelope.png", 0, "", "changed while it was being read");
     }
 
     @ParameterizedTest

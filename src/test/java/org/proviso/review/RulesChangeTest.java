@@ -87,7 +87,7 @@ class RulesChangeTest {
     void a_ruling_on_no_rule_or_with_no_value_changes_nothing(TestOffice services) {
         Primary.loaded(services);
         RulingService rulings = services.the(RulingService.class);
-        refused(rulings, ruling("identification.asked_of", "nobody"), "is not in the vocabulary");
+        refused(rulings, ruling("identification.asked_of", "nobody"), "is not a known rule");
         refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), "is not one of nobody");
         refused(rulings, ruling("mail.rejected", ""), "nothing to confirm");
         assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
@@ -107,10 +107,11 @@ class RulesChangeTest {
         List<RulingTask> tasks = as("carl", () -> work.tasks(Primary.ID));
 
         RulingTask compared = task(tasks, "signature.compared");
-        assertThat(compared.question()).startsWith("What is the law in the election of August 4, 2026: whether the");
+        assertThat(compared.question())
+                .startsWith("For the election of August 4, 2026, what is the law on whether the");
         assertThat(compared.envelopeNos()).isNotEmpty();
         assertThat(task(tasks, "consequence.spoiled").question())
-                .startsWith("Is it right")
+                .contains("please confirm")
                 .contains("from memory");
         assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
         as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no")));
@@ -135,7 +136,7 @@ class RulesChangeTest {
                     assertThat(one.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
                     assertThat(one.outlookAfter()).isEqualTo(Recommendation.COUNT);
                     assertThat(String.join(" ", one.because()))
-                            .contains("Was identification shown?", NOBODY_SHOWS_ID + " (as supposed)");
+                            .contains("Was identification shown?", NOBODY_SHOWS_ID + " (supposed value)");
                 });
         assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
         assertThat(services.the(AssessmentService.class).latest(before.key())).contains(before);

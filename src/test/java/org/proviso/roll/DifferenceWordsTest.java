@@ -44,12 +44,12 @@ class DifferenceWordsTest {
         assertThat(words(office, SnapshotKind.ROLL, roll, "T1000610"))
                 .containsExactly(
                         "status active -> cancelled",
-                        "status reason not given -> moved away",
-                        "status date not given -> 08/05/2026",
-                        "registration channel in person -> not given",
+                        "status reason not stated -> moved away",
+                        "status date not stated -> 08/05/2026",
+                        "registration channel in person -> not stated",
                         "name Jimenez, Hannah Erin -> Jimenez-Kell, Hannah Erin",
                         "address 2204 Sixth Ln, Millbrook 49873 -> 2204 Sixth Ln Apt 3, Millbrook 49873",
-                        "number matched yes -> not given");
+                        "ID number verified yes -> not stated");
     }
 
     @OnBothDatabases
@@ -130,9 +130,9 @@ class DifferenceWordsTest {
         assertThat(words(office, SnapshotKind.CHECK_INS, books, "T3117065"))
                 .containsExactly(
                         "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: ballot issued yes -> no",
-                        "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: cancelled not given -> 08/04/2026 7:05 am",
+                        "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: cancelled not stated -> 08/04/2026 7:05 am",
                         "check-in added: Library, 08/04/2026 6:30 pm, provisional");
         assertThat(words(office, SnapshotKind.CHECK_INS, books.remove(1), "T3117065"))
-                .contains("check-in gone: Fairgrounds Pavilion, 08/04/2026 7:00 am");
+                .contains("check-in removed: Fairgrounds Pavilion, 08/04/2026 7:00 am");
     }
 }

@@ -33,7 +33,7 @@ public record OpenAnswer(String heading, String asks, Kind kind, String words, L
         Answer answer = one.answer();
         Kind kind = kind(answer);
         String words = answer instanceof Answer.Defect defect
-                ? "No: " + defect.reason().words()
+                ? "Defect: " + defect.reason().words()
                 : kind.words();
         return new OpenAnswer(one.question().heading().asks(), one.question().asks(), kind, words, references(answer));
     }

@@ -52,7 +52,7 @@ class FirstSample {
             Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
             return temporary;
         } catch (IOException e) {
-            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+            throw new UncheckedIOException("the sample election cannot be created: " + e.getMessage(), e);
         }
     }
 
@@ -76,7 +76,7 @@ class FirstSample {
         try {
             FileSystemUtils.deleteRecursively(temporary);
         } catch (IOException e) {
-            LOG.warn("The sample's files stay behind in {}: {}", temporary, e.getMessage());
+            LOG.warn("The sample's temporary files could not be deleted from {}: {}", temporary, e.getMessage());
         }
     }
 
@@ -97,7 +97,7 @@ class FirstSample {
         return access.whoMay(Act.LOAD_FILES).stream()
                 .filter(OfficeUser::demo)
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalStateException("The demonstration has no supervisor to load its sample."));
+                .orElseThrow(() ->
+                        new IllegalStateException("The demonstration has no supervisor account to load its sample."));
     }
 }

@@ -29,7 +29,7 @@ public sealed interface Answer {
 
         @Override
         public String words() {
-            return "No: " + reason.words();
+            return "Defect: " + reason.words();
         }
 
         /** Nothing can cure it, or the time to do so ran out. */

@@ -21,7 +21,7 @@ public record Assessment(
         CaseFacts facts, List<Answered> answered, Outcome outcome, List<DueAsk> asks, boolean heldApart) {
 
     /** Raised when an answer may come out otherwise for the same facts; stored with every assessment. */
-    public static final int ENGINE_VERSION = 2;
+    public static final int ENGINE_VERSION = 3;
 
     /** Answers every question and folds the answers. */
     public static Assessment of(CaseFacts facts, Setting setting) {
@@ -61,7 +61,7 @@ public record Assessment(
             }
         }
         if (open.isEmpty() && outcome.recommendation() == Recommendation.RESEARCH) {
-            open.add("only a part may count, and the contests of the two ballots are not known yet");
+            open.add("only some contests may count, and the contests on the two ballots are not known yet");
         }
         return List.copyOf(open);
     }

@@ -54,6 +54,6 @@ final class CourtOrders {
 
     private static String words(CourtOrder order) {
         String words = order.court() + ", " + Words.date(order.date()) + ": " + order.scope();
-        return binds(order) ? words : words + " (" + Words.code(order.standing().code()) + ", so it does not bind)";
+        return binds(order) ? words : words + " (" + Words.code(order.standing().code()) + ", so it is not binding)";
     }
 }

@@ -134,7 +134,7 @@ public final class FactFinder {
         }
         return switch (link.identity()) {
             case NONE_FITS ->
-                Finding.of(Registration.NOT_IN_FILE, Evidence.of(Source.ROLL, "The roll has no record that fits."));
+                Finding.of(Registration.NOT_IN_FILE, Evidence.of(Source.ROLL, "No record on the roll matches."));
             case NOT_ON_ROLL -> Finding.of(Registration.NOT_FOUND_AFTER_SEARCH);
             default -> Finding.UNKNOWN;
         };

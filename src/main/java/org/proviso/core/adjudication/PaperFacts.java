@@ -55,9 +55,9 @@ final class PaperFacts {
         Envelope.Condition condition = envelope.handling().condition();
         EnvelopeFact word = Code.find(EnvelopeFact.class, condition.code()).orElse(null);
         if (word != null) {
-            found.put(Fact.ENVELOPE, word, Source.ENVELOPE, "The envelope: " + word.meaning() + ".");
+            found.put(Fact.ENVELOPE, word, Source.ENVELOPE, "Condition of the envelope: " + word.meaning() + ".");
         } else {
-            found.unknown(Fact.ENVELOPE, Source.ENVELOPE, "Nobody noted the condition of the envelope.");
+            found.unknown(Fact.ENVELOPE, Source.ENVELOPE, "The condition of the envelope was not recorded.");
         }
     }
 
@@ -65,9 +65,9 @@ final class PaperFacts {
         Fact<SignatureFact> fact = Fact.VOTER_SIGNATURE;
         switch (envelope.handling().voterSigned()) {
             case YES -> found.put(fact, SignatureFact.SIGNED, Source.ENVELOPE, "The voter signed the affirmation.");
-            case NO -> found.put(fact, signedLater(SignatureFact.MISSING, "The place for the signature is empty."));
+            case NO -> found.put(fact, signedLater(SignatureFact.MISSING, "The signature line is blank."));
             case MARK -> mark();
-            case UNKNOWN -> found.unknown(fact, Source.ENVELOPE, "Nobody noted whether the voter signed.");
+            case UNKNOWN -> found.unknown(fact, Source.ENVELOPE, "The record does not say whether the voter signed.");
         }
     }
 
@@ -87,7 +87,7 @@ final class PaperFacts {
             found.unknown(
                     Fact.VOTER_SIGNATURE,
                     Source.ENVELOPE,
-                    "The voter made a mark; nobody noted whether a witness signed.");
+                    "The voter made a mark; the record does not say whether a witness signed.");
         }
     }
 
@@ -115,7 +115,9 @@ final class PaperFacts {
                         "The poll official did not sign.");
             case UNKNOWN ->
                 found.unknown(
-                        Fact.OFFICIAL_SIGNATURE, Source.ENVELOPE, "Nobody noted whether the poll official signed.");
+                        Fact.OFFICIAL_SIGNATURE,
+                        Source.ENVELOPE,
+                        "The record does not say whether the poll official signed.");
         }
     }
 
@@ -124,11 +126,11 @@ final class PaperFacts {
         String name = Words.code(field.code());
         if (state != null) {
             FieldFact word = FieldFact.valueOf(state.name());
-            found.put(fact, word, Source.ENVELOPE, "The field " + name + ": " + word.meaning() + ".");
+            found.put(fact, word, Source.ENVELOPE, "Field " + name + ": " + word.meaning() + ".");
         } else if (isFilled(field)) {
             found.put(fact, FieldFact.KEYED);
         } else {
-            found.unknown(fact, Source.ENVELOPE, "The field " + name + " is empty; nobody noted why.");
+            found.unknown(fact, Source.ENVELOPE, "Field " + name + " is empty; no reason was recorded.");
         }
     }
 
@@ -153,7 +155,7 @@ final class PaperFacts {
                     Fact.OFFICIAL_ERROR,
                     OfficialError.NOTED,
                     Source.ENVELOPE,
-                    note.isBlank() ? "An official sent the voter here." : "The official noted: \"" + note + "\"");
+                    note.isBlank() ? "A poll official sent the voter here." : "The official noted: \"" + note + "\"");
         } else {
             found.put(
                     Fact.OFFICIAL_ERROR,
@@ -173,7 +175,7 @@ final class PaperFacts {
                     Fact.CHALLENGE,
                     Challenge.PENDING,
                     Source.ENVELOPE,
-                    "The envelope was issued because the voter was challenged; nothing tells how it ended.");
+                    "The envelope was issued because the voter was challenged; the outcome of the challenge is not on file.");
         } else {
             found.put(Fact.CHALLENGE, Challenge.NONE);
         }

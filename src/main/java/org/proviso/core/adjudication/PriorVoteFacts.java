@@ -53,8 +53,9 @@ final class PriorVoteFacts {
             words.add(word);
             evidence.add(Evidence.of(
                     Source.MAIL_BALLOT_RECORD,
-                    "Mail ballot" + (ballot.serial().isEmpty() ? "" : " " + ballot.serial()) + " sent "
-                            + Words.date(ballot.issuedOn()) + ": " + word.meaning()
+                    "Mail ballot" + (ballot.serial().isEmpty() ? "" : " " + ballot.serial()) + " sent"
+                            + (ballot.issuedOn() == null ? "" : " " + Words.date(ballot.issuedOn())) + ": "
+                            + word.meaning()
                             + (ballot.stateOn() == null || word == MailBallotFact.OUTSTANDING
                                     ? "."
                                     : " (" + Words.date(ballot.stateOn()) + ").")));
@@ -122,7 +123,7 @@ final class PriorVoteFacts {
                 Fact.OTHER_ENVELOPE,
                 earlier ? OtherEnvelope.EARLIER_PENDING : OtherEnvelope.LATER_PENDING,
                 Source.OTHER_ENVELOPES,
-                "Envelope " + first.envelopeNo() + " of the same voter was cast at "
+                "The same voter cast envelope " + first.envelopeNo() + " at "
                         + first.cast().votingLocation() + ", "
                         + Words.moment(first.cast().at()) + ".");
     }
@@ -136,7 +137,8 @@ final class PriorVoteFacts {
                 .map(line -> Evidence.of(
                         Source.STATE_LIST,
                         "The state lists " + line.name().listed() + ", born " + Words.date(line.birthDate())
-                                + ", as having voted in " + line.county() + " on " + Words.date(line.on()) + "."))
+                                + ", as having voted in " + line.county()
+                                + (line.on() == null ? "" : " on " + Words.date(line.on())) + "."))
                 .toArray(Evidence[]::new);
         boolean inFull = voter.isPresent() && lines.stream().anyMatch(line -> agreesInFull(line, voter.get()));
         return Finding.of(inFull ? OtherCounty.LISTED_IN_FULL : OtherCounty.LISTED, evidence);

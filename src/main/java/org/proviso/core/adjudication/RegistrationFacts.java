@@ -39,9 +39,9 @@ final class RegistrationFacts {
             case PENDING ->
                 found(
                         onTheDay ? Registration.SAME_DAY_PENDING : Registration.PENDING,
-                        "The roll has the registration as pending" + because() + ".");
+                        "The roll lists the registration as pending" + because() + ".");
             case ACTIVE, INACTIVE ->
-                onTheDay ? found(Registration.SAME_DAY_ACCEPTED, "Registered on the day; accepted.") : byDate();
+                onTheDay ? found(Registration.SAME_DAY_ACCEPTED, "Same-day registration, accepted.") : byDate();
         };
     }
 
@@ -65,7 +65,7 @@ final class RegistrationFacts {
     private Finding byDate() {
         LocalDate on = registration.registeredOn();
         if (on == null) {
-            return Finding.unknown(Evidence.of(Source.ROLL, "The roll gives no registration date."));
+            return Finding.unknown(Evidence.of(Source.ROLL, "The roll shows no registration date."));
         }
         List<Rule> tests = tests();
         boolean allMet = true;
@@ -85,7 +85,7 @@ final class RegistrationFacts {
             }
         }
         if (!anySettled) {
-            return Finding.unknown(Evidence.of(Source.ROLL, "Nobody could source the registration deadline."));
+            return Finding.unknown(Evidence.of(Source.ROLL, "No source was found for the registration deadline."));
         }
         return allMet ? inTime(on) : channelMatters(on);
     }
@@ -121,7 +121,7 @@ final class RegistrationFacts {
     private Finding inTime(LocalDate on) {
         String words = "Registered on " + Words.date(on) + how() + ", in time.";
         return registration.status() == RollStatus.INACTIVE
-                ? found(Registration.INACTIVE, words + " Inactive, which is still registered.")
+                ? found(Registration.INACTIVE, words + " Inactive voters are still registered.")
                 : found(Registration.IN_TIME, words);
     }
 
@@ -133,13 +133,15 @@ final class RegistrationFacts {
         return book.pack().of(test).isFirm()
                 ? found(Registration.LATE, words)
                 : Finding.unknown(Evidence.of(
-                        Source.ROLL, words + " The deadline is from memory; the office must sign a county ruling."));
+                        Source.ROLL,
+                        words + " The rule pack has this deadline from memory; the office must sign a county ruling."));
     }
 
     private static Finding channelMatters(LocalDate on) {
         return Finding.unknown(Evidence.of(
                 Source.ROLL,
-                "Registered on " + Words.date(on) + "; whether in time depends on how, which the roll does not say."));
+                "Registered on " + Words.date(on)
+                        + ". Whether that was in time depends on the method, which the roll does not show."));
     }
 
     private String how() {

@@ -39,7 +39,7 @@ public record Setting(ResolvedPack pack, Clocks clocks) {
 
     /** The pack gives no value for a rule that this answer turns on. */
     public Answer ruleUnknown(Rule rule) {
-        return open("no source says " + rule.meaning() + "; the office must sign a county ruling", rule);
+        return open("no source settles " + rule.meaning() + "; the office must sign a county ruling", rule);
     }
 
     /** A reason stands in the way: what follows is the pack's to say; the rules named are what found the reason. */
@@ -63,7 +63,7 @@ public record Setting(ResolvedPack pack, Clocks clocks) {
         }
         if (clock == AskClock.OVER_WITHOUT_NOTICE) {
             return new Answer.Open(
-                    "the time to " + cure.words() + " ran out, but no notice is logged as sent in time",
+                    "the time to " + cure.words() + " ran out, but no notice was logged as sent in time",
                     null,
                     defect.restsOn());
         }
@@ -91,7 +91,8 @@ public record Setting(ResolvedPack pack, Clocks clocks) {
                 .findFirst()
                 .<Answer>map(given -> new Answer.Open(
                         "the office must sign a county ruling on "
-                                + given.rule().meaning() + " (" + given.rule().key() + "): the pack has it from memory",
+                                + given.rule().meaning() + " (" + given.rule().key()
+                                + "): the rule pack has it from memory",
                         defect,
                         defect.restsOn()))
                 .orElse(defect);

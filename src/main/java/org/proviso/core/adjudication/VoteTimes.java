@@ -29,7 +29,7 @@ final class VoteTimes {
 
     static Finding of(Envelope envelope, Election election) {
         if (envelope.source() == Envelope.Source.MAIL_WITHOUT_ID) {
-            return found(VoteTime.WITHIN_HOURS, "A mail ballot that came without identification.");
+            return found(VoteTime.WITHIN_HOURS, "A mail ballot received without identification.");
         }
         return new VoteTimes(envelope, election).find();
     }
@@ -52,24 +52,25 @@ final class VoteTimes {
     }
 
     private Finding afterClose(LocalDateTime close) {
-        String when = "Cast at " + Words.hour(cast.at()) + ", after the close at " + Words.hour(close);
+        String when = "Cast at " + Words.hour(cast.at()) + ", after polls closed at " + Words.hour(close);
         if (order().isPresent()) {
             return extended();
         }
         return cast.inLineAtClose().isNo()
-                ? found(VoteTime.AFTER_CLOSE, when + ", by a voter not in line by then.")
-                : Finding.unknown(
-                        Evidence.of(Source.ENVELOPE, when + "; nobody noted whether the voter was in line by then."));
+                ? found(VoteTime.AFTER_CLOSE, when + "; the voter was not in line by then.")
+                : Finding.unknown(Evidence.of(
+                        Source.ENVELOPE, when + "; the record does not say whether the voter was in line by then."));
     }
 
     private Finding extended() {
         Optional<CourtOrder> order = order();
         if (order.isEmpty()) {
             return Finding.unknown(Evidence.of(
-                    Source.ENVELOPE, "Marked as cast in extended hours, but no order that extended them is on file."));
+                    Source.ENVELOPE,
+                    "Marked as cast in extended hours, but no court order extending hours is on file."));
         }
         LocalDateTime until = order.get().until();
-        String words = order.get().court() + ", " + Words.date(order.get().date()) + ", extended the hours"
+        String words = order.get().court() + ", " + Words.date(order.get().date()) + ", extended voting hours"
                 + (until == null ? "" : " to " + Words.hour(until)) + ".";
         if (cast.at() != null && until != null && cast.at().isAfter(until)) {
             return found(VoteTime.AFTER_CLOSE, words + " This ballot was cast at " + Words.hour(cast.at()) + ".");

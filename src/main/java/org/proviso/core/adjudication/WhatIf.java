@@ -42,15 +42,15 @@ public record WhatIf(
             Answer old = was.get(question).answer();
             Answer now = is.get(question).answer();
             if (!says(old).equals(says(now))) {
-                because.add(was.get(question).question().asks() + " " + says(old) + " becomes " + says(now)
+                because.add(was.get(question).question().asks() + " " + says(old) + " changes to " + says(now)
                         + rests(now, old));
             }
         }
         if (because.isEmpty()) {
             because.add(
                     before.asks().equals(after.asks())
-                            ? "What is open now is open no more, or the other way round."
-                            : "The voter has another time to cure.");
+                            ? "An open question is now answered, or an answered one is now open."
+                            : "The voter's time to cure changes.");
         }
         return List.copyOf(because);
     }
@@ -67,13 +67,13 @@ public record WhatIf(
                 .filter(given -> !old.restsOn().contains(given))
                 .map(WhatIf::rule)
                 .toList();
-        return rules.isEmpty() ? "." : ", by " + String.join(", ", rules) + ".";
+        return rules.isEmpty() ? "." : ", under " + String.join(", ", rules) + ".";
     }
 
     private static String rule(Given given) {
         return given.rule().key()
                 + (SUPPOSED.equals(given.signedBy())
-                        ? " (as supposed)"
+                        ? " (supposed value)"
                         : " (" + given.reference().words() + ")");
     }
 }

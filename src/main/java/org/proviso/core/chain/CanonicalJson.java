@@ -30,7 +30,7 @@ public final class CanonicalJson {
         } else if (value instanceof Map<?, ?> map) {
             writeMap(map, text);
         } else {
-            throw new IllegalArgumentException("the ledger holds no value such as " + value);
+            throw new IllegalArgumentException("the ledger cannot hold a value such as " + value);
         }
     }
 

@@ -41,8 +41,9 @@ public final class DecisionChecks {
                 .map(one -> one.question().heading())
                 .filter(heading -> heading == Heading.VOTER || heading == Heading.ALREADY_VOTED)
                 .findFirst()
-                .map(heading ->
-                        Refusal.of(Why.QUESTION_STILL_OPEN, "Nothing counts while this is open: " + heading.asks()));
+                .map(heading -> Refusal.of(
+                        Why.QUESTION_STILL_OPEN,
+                        "A ballot cannot count while this question is open: " + heading.asks()));
     }
 
     /** No rejection without its reason and the place in the law. */
@@ -54,7 +55,7 @@ public final class DecisionChecks {
             return Optional.of(Refusal.of(Why.NO_REASON, "A rejection needs a reason."));
         }
         return grounds.legalReference().isBlank()
-                ? Optional.of(Refusal.of(Why.NO_REFERENCE, "A rejection needs its place in the law."))
+                ? Optional.of(Refusal.of(Why.NO_REFERENCE, "A rejection needs a legal reference."))
                 : Optional.empty();
     }
 
@@ -64,7 +65,8 @@ public final class DecisionChecks {
         return departs && grounds.departsBecause().isBlank()
                 ? Optional.of(Refusal.of(
                         Why.DEPARTURE_WITHOUT_REASON,
-                        "The recommendation is " + recommended.words() + ": to " + as.words() + " needs a reason."))
+                        "The recommendation is " + recommended.words() + ". A decision to " + as.words()
+                                + " needs a reason."))
                 : Optional.empty();
     }
 
@@ -74,13 +76,16 @@ public final class DecisionChecks {
             return Optional.empty();
         }
         if (acts.proposedBy() == null) {
-            return Optional.of(Refusal.of(Why.NOT_PROPOSED, "Nobody has proposed this rejection."));
+            return Optional.of(Refusal.of(Why.NOT_PROPOSED, "This rejection has not been proposed."));
         }
         if (acts.secondReadBy() == null) {
-            return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "Nobody has read this rejection a second time."));
+            return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "This rejection has not had a second review."));
         }
         return twice(acts)
-                .map(who -> Refusal.of(Why.OWN_ACT, "A rejection may pass the same hands only once: " + who + "."));
+                .map(who -> Refusal.of(
+                        Why.OWN_ACT,
+                        "Three different people must propose, review and decide a rejection. " + who
+                                + " acted more than once."));
     }
 
     private static Optional<String> twice(Acts acts) {

@@ -17,7 +17,7 @@ public final class ProcedureVote {
     /** Reads the vote; {@code asks} is what was moved, in words: {@code table}. */
     public static VoteResult of(String asks, Set<String> envelopes, List<Poll> polls) {
         if (envelopes.isEmpty()) {
-            return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "No envelope is left in this motion."));
+            return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "This motion has no envelopes left."));
         }
         Optional<Refusal> refusal = polls.stream()
                 .flatMap(poll -> new PollChecks(poll, envelopes).first().stream())

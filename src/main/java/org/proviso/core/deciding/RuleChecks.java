@@ -35,17 +35,14 @@ public final class RuleChecks {
         Optional<Deadline> opens = book.of(gate);
         if (opens.isEmpty()) {
             return Optional.of(Refusal.under(
-                    given,
-                    Why.GATE_NOT_OPEN,
-                    "Not yet: the day that \"" + gate.meaning() + "\" counts from is not known."));
+                    given, Why.GATE_NOT_OPEN, "Not yet: the date that sets \"" + gate.meaning() + "\" is not known."));
         }
         return closed(given, opens.get().lastMoment(), at);
     }
 
     private static Optional<Refusal> closed(Given gate, LocalDateTime opens, LocalDateTime at) {
         return at.isBefore(opens)
-                ? Optional.of(
-                        Refusal.under(gate, Why.GATE_NOT_OPEN, "Not yet: not before " + Words.moment(opens) + "."))
+                ? Optional.of(Refusal.under(gate, Why.GATE_NOT_OPEN, "Not before " + Words.moment(opens) + "."))
                 : Optional.empty();
     }
 
@@ -58,6 +55,6 @@ public final class RuleChecks {
     }
 
     private static String how(Given given) {
-        return given.isKnown() ? "the pack has it from memory" : "no source says";
+        return given.isKnown() ? "the rule pack has it from memory" : "no source settles it";
     }
 }

@@ -50,9 +50,9 @@ public final class DeadlineList {
         /** As it stands in a calendar: the rule's meaning, begun with a capital. */
         public String words() {
             return switch (rule.key()) {
-                case "gate.review" -> "No envelope is reviewed before this";
-                case "gate.decision" -> "No envelope is decided before this";
-                case "gate.open" -> "No envelope is opened before this";
+                case "gate.review" -> "No envelope may be reviewed before this";
+                case "gate.decision" -> "No envelope may be decided before this";
+                case "gate.open" -> "No envelope may be opened before this";
                 default ->
                     rule.meaning().substring(0, 1).toUpperCase(Locale.ROOT)
                             + rule.meaning().substring(1);

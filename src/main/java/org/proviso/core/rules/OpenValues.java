@@ -28,15 +28,16 @@ public final class OpenValues {
     /** What is asked of counsel about one of them. */
     public static String question(Given given, LocalDate electionDate) {
         String rule = given.rule().meaning();
-        String election = " in the election of " + DAY.format(electionDate) + ": ";
+        String election = "For the election of " + DAY.format(electionDate) + ", ";
         if (given.isKnown()) {
-            return "Is it right" + election + rule + ", \"" + given.value().inWords()
-                    + "\"? The pack has it from memory, of " + given.reference().words() + ".";
+            return election + "please confirm " + rule + ": \"" + given.value().inWords()
+                    + "\". The rule pack has it from memory ("
+                    + given.reference().words() + ").";
         }
         String words = given.rule().words().isEmpty()
                 ? ""
                 : " (one of: " + String.join(", ", given.rule().words()).replace('_', ' ') + ")";
-        return "What is the law" + election + rule + words + "? Title, section and year, please.";
+        return election + "what is the law on " + rule + words + "? Please give the title, section and year.";
     }
 
     /** The deadlines of asks that no consequence of this pack makes. */

@@ -87,7 +87,7 @@ class MatcherTest {
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
         MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
         assertBest(query, "V5", Verdict.SURE);
-        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Other birth date.");
+        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Different birth date.");
     }
 
     @Test
@@ -111,9 +111,9 @@ class MatcherTest {
                         .orElseThrow()
                         .evidence())
                 .contains(
-                        "Same birth date and last four.",
-                        "Given name is a known short form of the other: KATE / CATHERINE.",
-                        "No other voter on the roll has this surname.");
+                        "Same birth date and last four of SSN.",
+                        "First name is a known short form of the other: KATE / CATHERINE.",
+                        "No other voter on the roll has this last name.");
     }
 
     private void assertBest(MatchQuery query, String voterId, Verdict verdict) {

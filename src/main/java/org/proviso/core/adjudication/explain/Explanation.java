@@ -69,7 +69,7 @@ public final class Explanation {
         String when = cast.at() == null ? "" : " at " + Words.hour(cast.at());
         String why = cast.issueReasons().isEmpty()
                 ? ""
-                : "; provisional because: "
+                : "; issued because: "
                         + cast.issueReasons().stream().map(Words::code).collect(Collectors.joining(", "));
         page.wrapped(
                 "",
@@ -79,21 +79,20 @@ public final class Explanation {
 
     private void whatTheRulesSay() {
         page.blank();
-        page.labelled("As things stand", Mark.beside(report.recommendation()));
+        page.labelled("Now", Mark.beside(report.recommendation()));
         Recommendation outlook = report.outlook().outcome().recommendation();
         page.labelled(
                 "Outlook",
                 outlook == Recommendation.RESEARCH
-                        ? "research: the records do not suggest how what is open will turn out"
-                        : Mark.beside(outlook) + ", if what is open turns out as the records suggest");
+                        ? "research: the records do not suggest how the open questions will be answered"
+                        : Mark.beside(outlook) + ", if the open questions are answered as the records suggest");
         String reasons = report.outlook().outcome().reasons().stream()
                 .map(reason -> reason.words())
                 .collect(Collectors.joining("; "));
         page.labelled(
-                "Because",
-                reasons.isEmpty() && outlook == Recommendation.COUNT ? "nothing stands in the way" : reasons);
+                "Reason", reasons.isEmpty() && outlook == Recommendation.COUNT ? "nothing stands in the way" : reasons);
         if (report.presumed().heldApart()) {
-            page.labelled("Held apart", "yes: cast in hours that a court extended");
+            page.labelled("Held apart", "yes: cast during hours extended by a court");
         }
     }
 
@@ -113,10 +112,10 @@ public final class Explanation {
                     .map(deadline -> "until " + Words.longDate(deadline.day()) + ", "
                             + Words.hour(deadline.lastMoment())
                             + (deadline.wasMoved()
-                                    ? " (moved from " + Words.date(deadline.counted()) + ", a closed day)"
+                                    ? " (moved from " + Words.date(deadline.counted()) + ", when the office is closed)"
                                     : ""))
-                    .orElse("until a day nobody could source");
-            page.labelled(label, ask.ask().words() + " " + until + "; tell the voter at once");
+                    .orElse("until a date that no source gives");
+            page.labelled(label, ask.ask().words() + " " + until + "; notify the voter now");
             label = "";
         }
     }
@@ -136,12 +135,12 @@ public final class Explanation {
 
     private static String nobody(Link link) {
         if (link.identity() == Identity.SEVERAL_FIT) {
-            String doubt = link.doubt().isEmpty() ? "Records of the roll may be this voter." : link.doubt();
-            return doubt + " A person must choose.";
+            String doubt = link.doubt().isEmpty() ? "More than one roll record may be this voter." : link.doubt();
+            return doubt + " A reviewer must choose.";
         }
         return link.identity() == Identity.NOT_ON_ROLL
-                ? "A person searched and found no record of this voter."
-                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+                ? "A reviewer searched and found no record of this voter."
+                : "No roll record matches. Search the other records and enter the result.";
     }
 
     private void contests() {
@@ -150,11 +149,11 @@ public final class Explanation {
             return;
         }
         page.title("Contests");
-        page.labelled("To count", titles(report.outlook().outcome().contests()));
+        page.labelled("Count", titles(report.outlook().outcome().contests()));
         Set<String> dropped = new LinkedHashSet<>(contests.cast());
         dropped.removeAll(report.outlook().outcome().contests());
-        page.labelled("Not counted", titles(dropped));
-        page.labelled("Not on it", titles(contests.missing()));
+        page.labelled("Do not count", titles(dropped));
+        page.labelled("Not on ballot", titles(contests.missing()));
     }
 
     private String titles(Iterable<String> contestIds) {

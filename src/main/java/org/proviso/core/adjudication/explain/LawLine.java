@@ -55,7 +55,7 @@ public record LawLine(
         return new LawLine(
                 heading,
                 waits ? Standing.WAITS_FOR_VOTER : standing(unfolded),
-                waits ? "waits for who the voter is" : summary(answered, unfolded),
+                waits ? "waiting for a confirmed voter" : summary(answered, unfolded),
                 unfolded.stream().map(LawLine::detail).toList(),
                 evidence(answered),
                 answered.stream().flatMap(LawLine::references).distinct().toList());
@@ -79,7 +79,7 @@ public record LawLine(
         }
         boolean anyDefect = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Defect);
         boolean anyOpen = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Open);
-        return anyDefect ? (anyOpen ? "no, and something is open" : "no") : "open";
+        return anyDefect ? (anyOpen ? "defect, and some questions are open" : "defect") : "open";
     }
 
     /** Of several clear answers the one that says most. */

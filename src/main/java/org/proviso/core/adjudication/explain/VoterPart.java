@@ -25,7 +25,7 @@ final class VoterPart {
     static void write(Voter voter, Link link, Page page) {
         page.edges(
                 "  " + voter.name().listed() + "  " + voter.voterId(),
-                link.isSettled() ? "linked by a person" : Likeness.words(link.probability()));
+                link.isSettled() ? "linked by a reviewer" : Likeness.words(link.probability()));
         Voter.Residence home = voter.residence();
         String address =
                 voter.confidential() ? EnvelopePart.PROTECTED : home.address().oneLine();

@@ -10,7 +10,7 @@ import java.util.Optional;
 public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, boolean severalMayHold, String meaning) {
 
     public static final Fact<EnvelopeFact> ENVELOPE =
-            one("envelope", EnvelopeFact.class, "in what condition the envelope came");
+            one("envelope", EnvelopeFact.class, "the condition of the envelope");
     public static final Fact<SignatureFact> VOTER_SIGNATURE =
             one("voter_signature", SignatureFact.class, "how the voter signed the affirmation");
     public static final Fact<OfficialSignature> OFFICIAL_SIGNATURE =
@@ -25,13 +25,13 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<FieldFact> FIELD_STATEMENTS = field("statements_ticked");
     public static final Fact<Identity> IDENTITY = one("identity", Identity.class, "who the voter is");
     public static final Fact<Registration> REGISTRATION =
-            one("registration", Registration.class, "where the registration stands");
+            one("registration", Registration.class, "the status of the registration");
     public static final Fact<ResidenceFact> RESIDENCE =
-            one("residence", ResidenceFact.class, "where the address on the affirmation lies");
+            one("residence", ResidenceFact.class, "the location of the address on the affirmation");
     public static final Fact<MailBallotFact> MAIL_BALLOTS =
-            new Fact<>("mail_ballots", MailBallotFact.class, true, "what became of each mail ballot sent to the voter");
+            new Fact<>("mail_ballots", MailBallotFact.class, true, "the status of each mail ballot sent to the voter");
     public static final Fact<CheckInFact> CHECK_IN =
-            one("check_in", CheckInFact.class, "what poll books elsewhere say");
+            one("check_in", CheckInFact.class, "what other locations' poll books show");
     public static final Fact<OtherCounty> OTHER_COUNTY =
             one("other_county", OtherCounty.class, "whether the voter voted in another county");
     public static final Fact<OtherEnvelope> OTHER_ENVELOPE =
@@ -40,21 +40,22 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             one("ballot", BallotFact.class, "whether the style cast is one the voter may vote");
     public static final Fact<PlaceFact> PLACE = one("place", PlaceFact.class, "where the ballot was cast");
     public static final Fact<OfficialError> OFFICIAL_ERROR =
-            one("official_error", OfficialError.class, "whether an official noted an error of their own");
+            one("official_error", OfficialError.class, "whether a poll official noted an official error");
     public static final Fact<LateExcuse> LATE_EXCUSE =
-            one("late_excuse", LateExcuse.class, "whether a sworn reason excuses the ballot of another precinct");
+            one("late_excuse", LateExcuse.class, "whether a sworn reason excuses a ballot for another precinct");
     public static final Fact<EntitlementFact> ENTITLEMENT =
-            one("entitlement", EntitlementFact.class, "which contests the registration entitles to");
+            one("entitlement", EntitlementFact.class, "which contests the registration allows");
     public static final Fact<PartyBallot> PARTY_BALLOT =
-            one("party_ballot", PartyBallot.class, "whether the party ballot is the voter's to vote");
+            one("party_ballot", PartyBallot.class, "whether the voter may vote this party's ballot");
     public static final Fact<Identification> IDENTIFICATION =
             one("identification", Identification.class, "whether the identification rule is met");
     public static final Fact<Comparison> SIGNATURE_COMPARISON =
             one("signature_comparison", Comparison.class, "whether the signature agrees with those on file");
     public static final Fact<VoteTime> VOTE_TIME = one("vote_time", VoteTime.class, "when the ballot was cast");
-    public static final Fact<Challenge> CHALLENGE = one("challenge", Challenge.class, "whether somebody challenged");
+    public static final Fact<Challenge> CHALLENGE =
+            one("challenge", Challenge.class, "whether the voter was challenged");
     public static final Fact<Eligibility> ELIGIBILITY =
-            one("eligibility", Eligibility.class, "what is known against the right to vote");
+            one("eligibility", Eligibility.class, "any evidence against the right to vote");
     public static final Fact<OrderFact> COURT_ORDER =
             one("court_order", OrderFact.class, "a court's order about this envelope");
 
@@ -120,6 +121,6 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     }
 
     private static Fact<FieldFact> field(String name) {
-        return one("field." + name, FieldFact.class, "the field " + name + " of the affirmation");
+        return one("field." + name, FieldFact.class, "the affirmation field " + name.replace('_', ' '));
     }
 }

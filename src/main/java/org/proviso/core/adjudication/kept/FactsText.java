@@ -58,7 +58,7 @@ public final class FactsText {
         for (Object key : facts.all().keySet()) {
             Fact<?> fact = Fact.find((String) key)
                     .orElseThrow(
-                            () -> new IllegalArgumentException("\"" + key + "\" is no fact that this version knows"));
+                            () -> new IllegalArgumentException("\"" + key + "\" is not a fact this version knows"));
             findings.put(fact, finding(fact, facts.object((String) key)));
         }
         CaseFacts found = new CaseFacts(findings, fields.has("contests") ? contests(fields.object("contests")) : null);
@@ -96,7 +96,7 @@ public final class FactsText {
                     .filter(word -> word.code().equals(code))
                     .findFirst()
                     .orElseThrow(() ->
-                            new IllegalArgumentException("\"" + code + "\" is no word of the fact " + fact.key())));
+                            new IllegalArgumentException("\"" + code + "\" is not a value of the fact " + fact.key())));
         }
         return words;
     }

@@ -76,8 +76,8 @@ public final class PackText {
         String key = fields.text("rule");
         return new Given(
                 Rule.find(key)
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "\"" + key + "\" is not in this version's vocabulary of rules")),
+                        .orElseThrow(
+                                () -> new IllegalArgumentException("\"" + key + "\" is not a rule this version knows")),
                 RuleValueText.read(fields.object("value")),
                 new Reference(fields.text("title"), fields.text("section"), (int) fields.number("year")),
                 fields.code("basis", Basis.class),

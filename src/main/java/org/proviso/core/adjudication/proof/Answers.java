@@ -50,8 +50,8 @@ final class Answers {
         }
 
         String sentence() {
-            return "\"" + table.space.question().asks() + "\" if " + tuple().sentence() + ", while " + clocks().words()
-                    + ": the answer is \"" + answer().words() + "\"";
+            return "\"" + table.space.question().asks() + "\" when " + tuple().sentence() + ", while "
+                    + clocks().words() + ": the answer is \"" + answer().words() + "\"";
         }
     }
 

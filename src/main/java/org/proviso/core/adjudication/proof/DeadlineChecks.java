@@ -15,8 +15,9 @@ import org.proviso.core.rules.Rules;
 /** Nobody may be decided before the time to cure is over, nor certified before all are decided. */
 final class DeadlineChecks {
 
-    private static final String CURE = "The time to cure ends before the decision, the decision before certification.";
-    private static final String GATE = "What may begin, begins before it is due.";
+    private static final String CURE =
+            "The time to cure ends by the decision deadline, and the decision deadline is no later than certification.";
+    private static final String GATE = "Work may begin before it is due.";
 
     private final ResolvedPack pack;
     private final DeadlineBook book;
@@ -62,7 +63,7 @@ final class DeadlineChecks {
                 + Words.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
                 + Words.moment(second.get().lastMoment());
         if (isOrdered(firstRule) || isOrdered(secondRule)) {
-            warnings.add(shown + ", as a court ordered");
+            warnings.add(shown + ", as ordered by a court");
         } else {
             violations.add(new Violation(promise, shown));
         }

@@ -46,13 +46,15 @@ final class TupleChecks {
         TupleChecks checks = new TupleChecks(answers);
         Map<String, Predicate<Answers.Asked>> promises = new LinkedHashMap<>();
         promises.put(
-                "No decided outcome changes, however what is unknown turns out.", TupleChecks::changesWhenCompleted);
+                "No decided outcome changes when an unknown fact becomes known.", TupleChecks::changesWhenCompleted);
         promises.put(
-                "A ballot never counts, whole or in part, beside an accepted mail ballot, a vote at another location"
+                "A ballot never counts, in full or in part, alongside an accepted mail ballot, a vote at another location"
                         + " or in another county, or another envelope that counts.",
                 TupleChecks::countsTwice);
         promises.put("More time to cure never makes an outcome worse.", TupleChecks::worseWithMoreTime);
-        promises.put("What is brought in time is never worse than what is brought late.", checks::worseInTime);
+        promises.put(
+                "Evidence provided in time is never worse for the voter than evidence provided late.",
+                checks::worseInTime);
         checks.smallest(promises);
         return checks.violations;
     }

@@ -21,8 +21,8 @@ final class AffirmationSigned extends Asked<SignatureFact> {
     Answer of(SignatureFact word, FactReader facts, Setting setting) {
         return switch (word) {
             case SIGNED -> setting.clear("Yes");
-            case MARK_WITNESSED -> byMark("Yes, by a mark with a witness", setting);
-            case SIGNED_LATER_IN_TIME -> setting.clear("Yes, afterward and in time");
+            case MARK_WITNESSED -> byMark("Yes, with a witnessed mark", setting);
+            case SIGNED_LATER_IN_TIME -> setting.clear("Yes, after voting and in time");
             case MISSING, SIGNED_LATER_LATE -> setting.stands(Reason.AFFIRMATION_NOT_SIGNED);
             case MARK_NOT_WITNESSED -> markAlone(setting);
             case POWER_OF_ATTORNEY -> byAttorney(setting);
@@ -44,7 +44,7 @@ final class AffirmationSigned extends Asked<SignatureFact> {
         }
         return switch (rule.word()) {
             case "no_witness_needed" ->
-                setting.clear("Yes, by a mark, which needs no witness", StateRules.SIGNATURE_MARK);
+                setting.clear("Yes, with a mark; no witness is required", StateRules.SIGNATURE_MARK);
             case "not_accepted" -> setting.stands(Reason.AFFIRMATION_NOT_SIGNED, StateRules.SIGNATURE_MARK);
             default -> setting.ruleUnknown(StateRules.SIGNATURE_MARK);
         };
@@ -58,7 +58,7 @@ final class AffirmationSigned extends Asked<SignatureFact> {
             case "not_accepted" -> setting.stands(Reason.AFFIRMATION_NOT_SIGNED, StateRules.POWER_OF_ATTORNEY);
             case "person_decides" ->
                 setting.open(
-                        "somebody else signed under a power of attorney; a person must look at it",
+                        "another person signed under a power of attorney; a reviewer must check it",
                         StateRules.POWER_OF_ATTORNEY);
             default -> setting.ruleUnknown(StateRules.POWER_OF_ATTORNEY);
         };

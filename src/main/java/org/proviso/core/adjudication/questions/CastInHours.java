@@ -13,16 +13,16 @@ import org.proviso.core.rules.Rules;
 final class CastInHours extends Asked<VoteTime> {
 
     CastInHours() {
-        super("anything_else.hours", Heading.ANYTHING_ELSE, "Cast in the hours of the polls?", Fact.VOTE_TIME);
+        super("anything_else.hours", Heading.ANYTHING_ELSE, "Was it cast during voting hours?", Fact.VOTE_TIME);
     }
 
     @Override
     Answer of(VoteTime word, FactReader facts, Setting setting) {
         return switch (word) {
             case WITHIN_HOURS -> setting.clear("Yes");
-            case IN_LINE_AT_CLOSE -> setting.clear("Yes; in line at the close");
+            case IN_LINE_AT_CLOSE -> setting.clear("Yes; in line when polls closed");
             case EXTENDED_IN_FORCE, EXTENDED_FINAL ->
-                setting.clear("In hours a court extended; held apart", Rules.EXTENDED_HELD_APART);
+                setting.clear("In hours extended by a court; held apart", Rules.EXTENDED_HELD_APART);
             case EXTENDED_PENDING -> pending(setting);
             case EXTENDED_SET_ASIDE -> setting.stands(Reason.EXTENSION_SET_ASIDE);
             case AFTER_CLOSE -> setting.stands(Reason.CAST_AFTER_CLOSE);
@@ -32,8 +32,8 @@ final class CastInHours extends Asked<VoteTime> {
     private static Answer pending(Setting setting) {
         return switch (setting.pack().word(Rules.EXTENDED_PENDING)) {
             case "count_apart" ->
-                setting.clear("In hours a court extended; counted apart while disputed", Rules.EXTENDED_PENDING);
-            case "wait" -> setting.open("the order that extended the hours is still disputed", Rules.EXTENDED_PENDING);
+                setting.clear("In hours extended by a court; counted apart while in dispute", Rules.EXTENDED_PENDING);
+            case "wait" -> setting.open("the order extending the hours is still in dispute", Rules.EXTENDED_PENDING);
             default -> setting.ruleUnknown(Rules.EXTENDED_PENDING);
         };
     }

@@ -12,7 +12,7 @@ import org.proviso.core.rules.Reason;
 final class Challenged extends Asked<Challenge> {
 
     Challenged() {
-        super("anything_else.challenge", Heading.ANYTHING_ELSE, "Challenged?", Fact.CHALLENGE);
+        super("anything_else.challenge", Heading.ANYTHING_ELSE, "Was the voter challenged?", Fact.CHALLENGE);
     }
 
     @Override
@@ -23,7 +23,9 @@ final class Challenged extends Asked<Challenge> {
             case SUSTAINED -> setting.stands(Reason.CHALLENGE_SUSTAINED);
             case UNDER_APPEAL -> setting.open("the challenge is under appeal");
             case PENDING ->
-                setting.open("the challenge is to be heard", setting.clear("Challenged; the challenger must show why"));
+                setting.open(
+                        "the challenge has not been heard yet",
+                        setting.clear("Challenged; the burden is on the challenger"));
         };
     }
 }

@@ -12,15 +12,19 @@ import org.proviso.core.rules.Reason;
 final class CourtOrdered extends Asked<OrderFact> {
 
     CourtOrdered() {
-        super("anything_else.court_order", Heading.ANYTHING_ELSE, "A court order about it?", Fact.COURT_ORDER);
+        super(
+                "anything_else.court_order",
+                Heading.ANYTHING_ELSE,
+                "Is there a court order about this envelope?",
+                Fact.COURT_ORDER);
     }
 
     @Override
     Answer of(OrderFact word, FactReader facts, Setting setting) {
         return switch (word) {
             case NONE -> setting.clear("None");
-            case COUNT, OPEN, PRESERVE -> setting.clear("An order to " + word.code() + "; the decider enters it");
-            case HOLD -> setting.open("a court ordered this envelope held");
+            case COUNT, OPEN, PRESERVE -> setting.clear("A court ordered: " + word.code() + "; the decider enters it");
+            case HOLD -> setting.open("a court ordered this envelope to be held");
             case REJECT -> setting.stands(Reason.REJECTED_BY_ORDER);
         };
     }

@@ -13,16 +13,21 @@ import org.proviso.core.rules.Rules;
 final class Eligible extends Asked<Eligibility> {
 
     Eligible() {
-        super("anything_else.eligibility", Heading.ANYTHING_ELSE, "Anything against eligibility?", Fact.ELIGIBILITY);
+        super(
+                "anything_else.eligibility",
+                Heading.ANYTHING_ELSE,
+                "Is anything known against eligibility?",
+                Fact.ELIGIBILITY);
     }
 
     @Override
     Answer of(Eligibility word, FactReader facts, Setting setting) {
         return switch (word) {
-            case NOTHING_KNOWN -> setting.clear("Nothing known");
-            case DIED_AFTER_VOTING -> setting.clear("The voter was living when the ballot was cast");
-            case DOUBTED -> setting.open("the right to vote is doubted; the evidence is to be weighed", Rules.BURDEN);
-            case DOUBT_NOT_SHOWN -> setting.clear("Doubted; the evidence does not bear it out", Rules.BURDEN);
+            case NOTHING_KNOWN -> setting.clear("No, nothing known");
+            case DIED_AFTER_VOTING -> setting.clear("The voter was alive when the ballot was cast");
+            case DOUBTED -> setting.open("the right to vote is in doubt; the evidence must be weighed", Rules.BURDEN);
+            case DOUBT_NOT_SHOWN ->
+                setting.clear("In doubt, but the evidence does not support the doubt", Rules.BURDEN);
             case NOT_ENTITLED -> setting.stands(Reason.NOT_ENTITLED);
             case NOT_OF_AGE -> setting.stands(Reason.NOT_OF_AGE);
             case NOT_A_CITIZEN -> setting.stands(Reason.NOT_A_CITIZEN);

@@ -17,14 +17,14 @@ import org.proviso.core.rules.Rules;
 final class FieldGiven extends Asked<FieldFact> {
 
     private static final Map<String, String> ASKS = Map.of(
-            "last_name", "Is the last name given?",
-            "first_name", "Is the first name given?",
-            "date_of_birth", "Is the birth date given?",
-            "residence_address_line", "Is the address given?",
-            "city", "Is the city given?",
-            "zip", "Is the ZIP code given?",
-            "id_last4", "Are the last four digits of the ID number given?",
-            "statements_ticked", "Are the sworn statements ticked?");
+            "last_name", "Is the last name filled in?",
+            "first_name", "Is the first name filled in?",
+            "date_of_birth", "Is the birth date filled in?",
+            "residence_address_line", "Is the address filled in?",
+            "city", "Is the city filled in?",
+            "zip", "Is the ZIP code filled in?",
+            "id_last4", "Is the last four of SSN filled in?",
+            "statements_ticked", "Are the sworn statements checked?");
 
     private final Fact<FieldFact> fact;
 
@@ -57,12 +57,12 @@ final class FieldGiven extends Asked<FieldFact> {
         }
         return setting.pack().words(Rules.REQUIRED_FIELDS).contains(name(fact))
                 ? leftOut(notYet, facts.one(Fact.IDENTITY), setting)
-                : setting.clear("No, and the law does not ask for it", Rules.REQUIRED_FIELDS);
+                : setting.clear("No, and the law does not require it", Rules.REQUIRED_FIELDS);
     }
 
     private Answer leftOut(boolean notYet, @Nullable Identity identity, Setting setting) {
         return switch (setting.pack().word(Rules.OMISSIONS_MATTER)) {
-            case "never" -> setting.clear("No, which does not matter", Rules.OMISSIONS_MATTER);
+            case "never" -> setting.clear("No, but it does not matter", Rules.OMISSIONS_MATTER);
             case "always" -> notYet ? emptySoFar(setting, incomplete(setting)) : incomplete(setting);
             case "when_voter_unknown" -> matters(notYet, identity, setting);
             default -> setting.ruleUnknown(Rules.OMISSIONS_MATTER);
@@ -72,7 +72,7 @@ final class FieldGiven extends Asked<FieldFact> {
     /** Only where a search could not tell who the voter is does the empty field matter. */
     private Answer matters(boolean notYet, @Nullable Identity identity, Setting setting) {
         Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
-        String missing = "a field is empty, which matters only if nobody can tell who the voter is";
+        String missing = "a field is empty, which matters only if the voter cannot be identified";
         if (identity == null || identity == Identity.SEVERAL_FIT || identity == Identity.ONE_FITS_WELL) {
             return setting.open(missing, Rules.OMISSIONS_MATTER);
         }

@@ -12,7 +12,7 @@ import org.proviso.core.rules.Reason;
 final class FullEntitlement extends Asked<EntitlementFact> {
 
     FullEntitlement() {
-        super("ballot.entitlement", Heading.BALLOT, "Entitled to every contest?", Fact.ENTITLEMENT);
+        super("ballot.entitlement", Heading.BALLOT, "May the voter vote every contest?", Fact.ENTITLEMENT);
     }
 
     @Override

@@ -23,11 +23,12 @@ final class IdentificationMet extends Asked<Identification> {
         return switch (word) {
             case SHOWN -> setting.clear("Shown");
             case NOT_REQUIRED -> setting.clear("Not required", Rules.ID_REQUIRED_OF);
-            case SUPPLIED_IN_TIME -> setting.clear("Brought afterward, in time");
+            case SUPPLIED_IN_TIME -> setting.clear("Provided after voting, in time");
             case EXCUSED -> setting.clear("Excused by declaration", Rules.DECLARATION_EXCUSES);
             case MISSING, SUPPLIED_LATE, NOT_SUFFICIENT, DECLARATION_NOT_ACCEPTED -> missing(setting);
             case DECLARATION_PENDING ->
-                setting.open("what must bear out the declaration is not checked yet", Rules.DECLARATION_EXCUSES);
+                setting.open(
+                        "the evidence supporting the declaration has not been checked yet", Rules.DECLARATION_EXCUSES);
         };
     }
 
@@ -38,7 +39,7 @@ final class IdentificationMet extends Asked<Identification> {
             return setting.stands(Reason.NO_IDENTIFICATION, Rules.ID_REQUIRED_OF);
         }
         return instead.isYes() && setting.pack().isYes(Rules.SIGNATURE_COMPARED)
-                ? setting.clear("The signature takes its place", StateRules.SIGNATURE_FOR_ID)
+                ? setting.clear("The signature check takes its place", StateRules.SIGNATURE_FOR_ID)
                 : setting.ruleUnknown(instead.isYes() ? Rules.SIGNATURE_COMPARED : StateRules.SIGNATURE_FOR_ID);
     }
 }

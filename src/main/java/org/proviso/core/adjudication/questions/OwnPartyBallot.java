@@ -12,7 +12,7 @@ import org.proviso.core.rules.Reason;
 final class OwnPartyBallot extends Asked<PartyBallot> {
 
     OwnPartyBallot() {
-        super("ballot.party", Heading.BALLOT, "The right party's ballot?", Fact.PARTY_BALLOT);
+        super("ballot.party", Heading.BALLOT, "Was it the right party's ballot?", Fact.PARTY_BALLOT);
     }
 
     @Override

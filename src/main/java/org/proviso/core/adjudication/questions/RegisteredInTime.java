@@ -47,7 +47,7 @@ final class RegisteredInTime extends Asked<Registration> {
     private static Answer inCounty(String words, FactReader facts, Setting setting) {
         ResidenceFact residence = facts.one(Fact.RESIDENCE);
         if (residence == null) {
-            return setting.open("the affirmation does not tell where the voter lives", setting.clear(words));
+            return setting.open("the affirmation does not say where the voter lives", setting.clear(words));
         }
         return residence == ResidenceFact.IN_COUNTY
                 ? setting.clear(words)
@@ -59,11 +59,11 @@ final class RegisteredInTime extends Asked<Registration> {
             case "not_offered" -> setting.stands(Reason.REGISTERED_LATE, Rules.SAME_DAY);
             case "counts_when_accepted" ->
                 word == Registration.SAME_DAY_ACCEPTED
-                        ? setting.clear("Yes, on the day", Rules.SAME_DAY)
-                        : setting.open("the registration made on the day is not accepted yet", Rules.SAME_DAY);
+                        ? setting.clear("Yes, on the same day", Rules.SAME_DAY)
+                        : setting.open("the same-day registration is not accepted yet", Rules.SAME_DAY);
             case "counts_for_president" ->
                 setting.open(
-                        "registered on the day, which counts for president and vice president only; a person settles"
+                        "registered on the same day, which counts for president and vice president only; a reviewer decides"
                                 + " what counts",
                         Rules.SAME_DAY);
             default -> setting.ruleUnknown(Rules.SAME_DAY);
@@ -74,7 +74,7 @@ final class RegisteredInTime extends Asked<Registration> {
     private static Answer proved(Setting setting) {
         Given rule = setting.pack().of(StateRules.PROOF_INSTEAD);
         if (rule.isYes()) {
-            return setting.clear("Proved in time, which stands for it", StateRules.PROOF_INSTEAD);
+            return setting.clear("Identity and residence proved in time instead", StateRules.PROOF_INSTEAD);
         }
         return rule.isKnown() || rule.isAbsent()
                 ? setting.stands(Reason.NOT_REGISTERED)

@@ -19,7 +19,7 @@ import org.proviso.core.rules.Rule;
 final class RightStyle extends Asked<BallotFact> {
 
     RightStyle() {
-        super("ballot.style", Heading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
+        super("ballot.style", Heading.BALLOT, "Was it the right ballot style?", Fact.BALLOT);
     }
 
     @Override
@@ -65,7 +65,7 @@ final class RightStyle extends Asked<BallotFact> {
                 ways.stream().map(setting.pack()::consequence).distinct().count() == 1;
         return alike
                 ? setting.stands(leastFirm(ways, setting))
-                : setting.open("how the voter came to another style is not known yet");
+                : setting.open("how the voter got another style is not known yet");
     }
 
     /** The ways that the law of this state tells apart. */

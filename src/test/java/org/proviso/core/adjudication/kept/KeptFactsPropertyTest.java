@@ -126,7 +126,7 @@ class KeptFactsPropertyTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FactsText.read(
                         empty.replace("{},\"n", "{\"ballot\":{\"evidence\":[],\"words\":[\"nice_style\"]}},\"n")))
-                .withMessage("\"nice_style\" is no word of the fact ballot");
+                .withMessage("\"nice_style\" is not a value of the fact ballot");
         assertThatIllegalArgumentException().isThrownBy(() -> FactsText.read(empty.replace("[]", "7")));
         assertThatIllegalArgumentException().isThrownBy(() -> FactsText.read(empty.replace("[]", "[7]")));
     }

@@ -103,7 +103,7 @@ class PackTextTest {
         assertThatIllegalArgumentException().isThrownBy(() -> PackText.read(text.substring(1)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PackText.read("{}"))
-                .withMessage("\"id\" is missing or of another kind");
+                .withMessage("\"id\" is missing or has the wrong type");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PackText.read(text.replace("\"basis\":\"read\"", "\"basis\":\"heard\"")))
                 .withMessageContaining("heard");

@@ -76,7 +76,7 @@ class RuleVariantsTest {
         Answer answer = Asking.answer(question, facts, new Setting(pack, new FixedClocks(clock, false)));
 
         assertThat(answer).isInstanceOf(Answer.Open.class);
-        assertThat(answer.words()).contains("no source says " + rule(rule).meaning(), "county ruling");
+        assertThat(answer.words()).contains("no source settles " + rule(rule).meaning(), "county ruling");
         assertThat(answer.restsOn()).contains(pack.of(rule(rule)));
     }
 
