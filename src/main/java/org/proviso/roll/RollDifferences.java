@@ -49,8 +49,8 @@ final class RollDifferences {
     private void person(Voter old, Voter now) {
         text("name", old.name().listed(), now.name().listed());
         text("former name", old.formerName(), now.formerName());
-        date("birth date", old.birthDate(), now.birthDate());
-        text("last four of SSN", old.idLast4(), now.idLast4());
+        date("date of birth", old.birthDate(), now.birthDate());
+        text("last 4 of SSN", old.idLast4(), now.idLast4());
         text("driver's license", old.driversLicense(), now.driversLicense());
     }
 

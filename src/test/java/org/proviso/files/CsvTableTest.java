@@ -106,8 +106,8 @@ class CsvTableTest {
 
     @Test
     void refuses_utf_16_by_name() {
-        failsAs("\uFEFFid,name\n".getBytes(StandardCharsets.UTF_16LE), 1, "", "is written as UTF-16");
-        failsAs("id,name\n".getBytes(StandardCharsets.UTF_16), 1, "", "is written as UTF-16");
+        failsAs("\uFEFFid,name\n".getBytes(StandardCharsets.UTF_16LE), 1, "", "is in UTF-16");
+        failsAs("id,name\n".getBytes(StandardCharsets.UTF_16), 1, "", "is in UTF-16");
     }
 
     @Test
@@ -118,7 +118,7 @@ class CsvTableTest {
 
     @Test
     void refuses_a_nul_byte_with_its_line() {
-        fails("id,name\n1,Ada\n2,B\0o\n", 3, "", "holds a NUL byte");
+        fails("id,name\n1,Ada\n2,B\0o\n", 3, "", "contains a NUL byte");
     }
 
     @Test

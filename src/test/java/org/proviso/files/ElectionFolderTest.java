@@ -179,7 +179,7 @@ class ElectionFolderTest {
     @Test
     void reads_a_roll_of_the_other_format_but_never_two_rolls() throws IOException {
         write("roll.json", VriRollReaderTest.GOOD.replace("V-7", "V1"));
-        fails("roll.json", 0, "", "is there beside roll.csv");
+        fails("roll.json", 0, "", "found beside roll.csv");
 
         Files.delete(folder.resolve("roll.csv"));
         assertThat(ElectionFolder.read(folder).voters().get("V1").name().last()).isEqualTo("Kell");

@@ -70,7 +70,7 @@ class ReaderTest {
                 header + "7,GOV,A\n7,CLERK,B\n",
                 3,
                 "party",
-                "\"B\", but style 7 had \"A\" before");
+                "\"B\", but style 7 had \"A\" earlier");
     }
 
     @Test

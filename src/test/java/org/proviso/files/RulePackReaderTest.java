@@ -46,9 +46,9 @@ class RulePackReaderTest {
                 "reference: .* | 'reference: {title: X, page: 3, year: 2020}' | .reference.page | is not a known key",
                 "reference: .* | 'reference: {title: X}' | .reference.year | is missing",
                 "basis: invented | basis: rumor | .basis | is not one of read, memory",
-                "basis: invented | basis: ruled | .basis | the county's own act",
-                "basis: invented | basis: unknown | .basis | go together",
-                "value: .* | value: unknown | .basis | go together"
+                "basis: invented | basis: ruled | .basis | the office's own act",
+                "basis: invented | basis: unknown | .basis | needs a basis of unknown",
+                "value: .* | value: unknown | .basis | needs a basis of unknown"
             })
     void names_file_line_and_key_of_a_wrong_value(String pattern, String changed, String key, String reason) {
         PackText pack = PackText.of("example").inRule(ITEM, pattern, changed == null ? "" : changed);
@@ -87,7 +87,7 @@ class RulePackReaderTest {
             delimiter = '|',
             value = {
                 "consequence.wrong_style | in_part | in_part needs a policy",
-                "consequence.wrong_style | '{does: reject, policy: shared_contests}' | goes with in_part only",
+                "consequence.wrong_style | '{does: reject, policy: shared_contests}' | only with in_part",
                 "consequence.wrong_style | '{does: none, cure: signature}' | a cure can be used only with reject or in_part",
                 "consequence.wrong_style | keep | is not one of none, in_part",
                 "registration.needed | perhaps | is not yes or no",
@@ -114,8 +114,8 @@ class RulePackReaderTest {
                 "'{days: 3, after: election_day, time: \"17:00\"}' | .if_closed | is missing",
                 "'{days: -3, after: election_day, time: \"17:00\", if_closed: same_day}' | .days | is not a whole number",
                 "'{weekday: fryday, after: election_day, time: \"17:00\", if_closed: same_day}' | .weekday | is not a weekday",
-                "'{days: 3, on: election_day, time: \"17:00\", if_closed: same_day}' | .days | has no distance to it",
-                "'{days: 3, nth: 2, after: election_day, time: \"17:00\", if_closed: same_day}' | .nth | goes with weekday only",
+                "'{days: 3, on: election_day, time: \"17:00\", if_closed: same_day}' | .days | cannot also have a distance",
+                "'{days: 3, nth: 2, after: election_day, time: \"17:00\", if_closed: same_day}' | .nth | only with weekday",
                 "'{days: 3, after: election_day, hour: 5, time: \"17:00\", if_closed: same_day}' | .hour | is not a known key"
             })
     void refuses_a_deadline_by_its_wrong_part(String value, String key, String reason) {
@@ -162,7 +162,7 @@ class RulePackReaderTest {
 
     @Test
     void refuses_a_pack_to_lie_over_that_there_is_not_and_a_name_that_is_neither_pack_nor_file() {
-        fails(PackText.of("example").replace("over: us", "over: mars"), 5, "over", "is not a pack to lie over");
+        fails(PackText.of("example").replace("over: us", "over: mars"), 5, "over", "is not a rule pack that can be a base");
         refused(() -> RulePacks.load("mars"), "mars", 0, "", "is neither a pack that comes with the program");
     }
 

@@ -162,7 +162,7 @@ class VriRollReaderTest {
                 "VoterRecord[1].HavaIdRequired",
                 "is not true or false");
         fails("[\"May\", \"Q\"]", "\"May\"", 4, "VoterRecord[1].Voter.Name.MiddleName", "is not a list");
-        fails("\"Kell\"", "7", 4, "VoterRecord[1].Voter.Name.LastName", "is not a text");
+        fails("\"Kell\"", "7", 4, "VoterRecord[1].Voter.Name.LastName", "is not text");
         fails("\"Kell\"", "null", 4, "VoterRecord[1].Voter.Name.LastName", "is null; leave out unknown values");
         fails(
                 "\"VRI.Name\", \"LastName\": \"Kell\"",

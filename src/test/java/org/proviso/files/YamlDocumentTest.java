@@ -91,7 +91,7 @@ class YamlDocumentTest {
     void refuses_aliases_and_objects() {
         fails("a: 1\nb: &x [1]\nc: *x\n", root -> root, 2, "b", "anchors and aliases");
         fails("a: !!java.net.URL [x]\n", root -> root, 1, "", "Global tag is not allowed");
-        fails("a: !thing x\n", root -> root, 1, "a", "tags (!) are not used");
+        fails("a: !thing x\n", root -> root, 1, "a", "tags (!) are not allowed");
     }
 
     @Test

@@ -48,7 +48,7 @@ class AssessmentReplayTest {
         AssessmentReplay replay = replay(office);
         String origins = "its content names facts, rules or a time other than those stored with it";
         String words = "its recommendation, reasons or held-apart mark differ from its content";
-        breakRow(office, "P-1002", "facts = replace(facts, 'Same birth date', 'Near birth date')");
+        breakRow(office, "P-1002", "facts = replace(facts, 'Same date of birth', 'Near date of birth')");
         breakRow(office, "P-1005", "as_of = timestamp '2026-08-08 09:00:00'");
         breakRow(office, "P-1010", "recommendation = 'reject', reasons = 'not_registered'");
         breakRow(office, "P-1020", "content = replace(content, '\"clear\"', '\"open\"')");

@@ -106,18 +106,18 @@ final class PaperFacts {
                         Fact.OFFICIAL_SIGNATURE,
                         OfficialSignature.SIGNED,
                         Source.ENVELOPE,
-                        "The poll official signed.");
+                        "The poll worker signed.");
             case NO ->
                 found.put(
                         Fact.OFFICIAL_SIGNATURE,
                         OfficialSignature.MISSING,
                         Source.ENVELOPE,
-                        "The poll official did not sign.");
+                        "The poll worker did not sign.");
             case UNKNOWN ->
                 found.unknown(
                         Fact.OFFICIAL_SIGNATURE,
                         Source.ENVELOPE,
-                        "The record does not say whether the poll official signed.");
+                        "The record does not say whether the poll worker signed.");
         }
     }
 
@@ -155,7 +155,7 @@ final class PaperFacts {
                     Fact.OFFICIAL_ERROR,
                     OfficialError.NOTED,
                     Source.ENVELOPE,
-                    note.isBlank() ? "A poll official sent the voter here." : "The official noted: \"" + note + "\"");
+                    note.isBlank() ? "A poll worker sent the voter here." : "The official noted: \"" + note + "\"");
         } else {
             found.put(
                     Fact.OFFICIAL_ERROR,

@@ -2,12 +2,12 @@ package org.proviso.core.matching;
 
 /** How two birth dates compare; the shares are as in {@link Shares}. */
 enum DateGrade implements Grade {
-    SAME(0.945, 0.03, 0, "Same birth date."),
-    SWAPPED(0.008, 0.0001, 0.00005, "Birth date has day and month swapped."),
-    SLIP(0.028, 0.002, 0.0018, "Birth date differs by one digit."),
-    YEAR_OFF(0.004, 0.0001, 0.0001, "Birth year differs by one."),
-    ONE_PART(0.006, 0.0045, 0.0045, "Birth date differs only in the day, the month or the year."),
-    CONFLICT(0.004, 0.965, 0.993, "Different birth date."),
+    SAME(0.945, 0.03, 0, "Same date of birth."),
+    SWAPPED(0.008, 0.0001, 0.00005, "Date of birth has day and month swapped."),
+    SLIP(0.028, 0.002, 0.0018, "Date of birth differs by one digit."),
+    YEAR_OFF(0.004, 0.0001, 0.0001, "Year of birth differs by one."),
+    ONE_PART(0.006, 0.0045, 0.0045, "Date of birth differs only in the day, the month or the year."),
+    CONFLICT(0.004, 0.965, 0.993, "Different date of birth."),
     UNKNOWN(1, 1, 1, "");
 
     private final Shares shares;

@@ -32,7 +32,7 @@ final class Evidence {
 
     private void addNumbers() {
         if (pair.date() == DateGrade.SAME && pair.last4() == NumberGrade.SAME) {
-            sentences.add("Same birth date and last four of SSN.");
+            sentences.add("Same date of birth and last 4 of SSN.");
         } else {
             boolean same = pair.date() == DateGrade.SAME;
             int onRoll = index.columns().birth(pair.voter());

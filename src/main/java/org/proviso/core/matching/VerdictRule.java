@@ -52,8 +52,8 @@ final class VerdictRule {
         }
         if (!dateAllows(pair)) {
             return pair.date() == DateGrade.UNKNOWN
-                    ? "without a birth date, a parent, a child or a namesake would look the same."
-                    : "the birth dates differ, as those of a parent, a child or a namesake would.";
+                    ? "without a date of birth, a parent, a child or a namesake would look the same."
+                    : "the dates of birth differ, as those of a parent, a child or a namesake would.";
         }
         if (!givenAllows(pair)) {
             return "a twin or another relative at the address would look the same.";

@@ -14,7 +14,7 @@ public enum Reason implements Code {
     AFFIRMATION_NOT_SIGNED("the voter did not sign the affirmation"),
     MARK_NOT_WITNESSED("the voter signed with a mark that was not witnessed"),
     AFFIRMATION_INCOMPLETE("the affirmation is missing information needed to identify the voter"),
-    OFFICIAL_DID_NOT_SIGN("the poll official did not sign"),
+    OFFICIAL_DID_NOT_SIGN("the poll worker did not sign"),
     NOT_REGISTERED("the voter is not registered"),
     REGISTERED_LATE("the voter registered after the deadline"),
     REGISTRATION_PENDING("the registration was not completed"),
@@ -27,7 +27,7 @@ public enum Reason implements Code {
     OTHER_ENVELOPE_COUNTED("another provisional ballot of this voter counts"),
     WRONG_STYLE("the voter was not entitled to this ballot style"),
     WRONG_STYLE_RIGHT_PLACE("the ballot is another style, cast at the voter's own voting location"),
-    WRONG_STYLE_BY_OFFICIAL("a poll official gave the voter a ballot of another style"),
+    WRONG_STYLE_BY_OFFICIAL("a poll worker gave the voter a ballot of another style"),
     WRONG_STYLE_OTHER_DISTRICT("the ballot is another style, cast outside the voter's congressional district"),
     WRONG_STYLE_EXCUSED(
             "the ballot is another style, cast late by a voter who swore that their own voting location was out of reach"),

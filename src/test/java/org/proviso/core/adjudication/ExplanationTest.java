@@ -72,7 +72,7 @@ class ExplanationTest {
     @Test
     void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
         String why =
-                "One voter may match, but the birth dates differ, as those of a parent, a child or a namesake would.";
+                "One voter may match, but the dates of birth differ, as those of a parent, a child or a namesake would.";
         Candidate one = new Candidate("V1", 0.6, List.of("Same last name."));
         small.link = new Link(Identity.SEVERAL_FIT, null, 0.6, List.of(why, "Same last name."), List.of(one));
         assertThat(page().replaceAll("\\s+", " "))

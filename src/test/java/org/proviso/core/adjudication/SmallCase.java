@@ -16,7 +16,7 @@ final class SmallCase {
     final VoterMaker voter = new VoterMaker();
     final EnvelopeMaker envelope = new EnvelopeMaker();
     ChangedPack pack = ChangedPack.of("example");
-    Link link = new Link(Identity.CONFIRMED, "V1", 0.999, List.of("Same name and birth date."));
+    Link link = new Link(Identity.CONFIRMED, "V1", 0.999, List.of("Same name and date of birth."));
 
     /** The words of the fact over the presumed link, or {@code unknown}. */
     String word(Fact<?> fact) {

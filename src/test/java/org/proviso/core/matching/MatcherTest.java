@@ -87,7 +87,7 @@ class MatcherTest {
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
         MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
         assertBest(query, "V5", Verdict.SURE);
-        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Different birth date.");
+        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Different date of birth.");
     }
 
     @Test
@@ -111,7 +111,7 @@ class MatcherTest {
                         .orElseThrow()
                         .evidence())
                 .contains(
-                        "Same birth date and last four of SSN.",
+                        "Same date of birth and last 4 of SSN.",
                         "First name is a known short form of the other: KATE / CATHERINE.",
                         "No other voter on the roll has this last name.");
     }

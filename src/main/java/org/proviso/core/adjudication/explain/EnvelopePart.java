@@ -21,7 +21,7 @@ final class EnvelopePart {
         page.labelled("Name", said.name().listed());
         page.labelled("Former name", said.formerName());
         page.labelled(
-                "Birth date",
+                "Date of birth",
                 said.birthDate() == null ? state(said, Envelope.Field.DATE_OF_BIRTH) : Words.date(said.birthDate()));
         page.labelled(
                 "Address",
@@ -32,7 +32,7 @@ final class EnvelopePart {
                 "Former address",
                 said.former().isBlank() ? "" : hide ? PROTECTED : said.former().oneLine());
         page.labelled("Date moved", said.movedOn() == null ? "" : Words.date(said.movedOn()));
-        page.labelled("Last four of SSN", said.idLast4());
+        page.labelled("Last 4 of SSN", said.idLast4());
         page.labelled("Driver's license", said.driversLicense());
         handling(report.envelope().handling(), page);
     }

@@ -14,7 +14,7 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<SignatureFact> VOTER_SIGNATURE =
             one("voter_signature", SignatureFact.class, "how the voter signed the affirmation");
     public static final Fact<OfficialSignature> OFFICIAL_SIGNATURE =
-            one("official_signature", OfficialSignature.class, "whether the poll official signed");
+            one("official_signature", OfficialSignature.class, "whether the poll worker signed");
     public static final Fact<FieldFact> FIELD_LAST_NAME = field("last_name");
     public static final Fact<FieldFact> FIELD_FIRST_NAME = field("first_name");
     public static final Fact<FieldFact> FIELD_BIRTH_DATE = field("date_of_birth");
@@ -40,7 +40,7 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             one("ballot", BallotFact.class, "whether the style cast is one the voter may vote");
     public static final Fact<PlaceFact> PLACE = one("place", PlaceFact.class, "where the ballot was cast");
     public static final Fact<OfficialError> OFFICIAL_ERROR =
-            one("official_error", OfficialError.class, "whether a poll official noted an official error");
+            one("official_error", OfficialError.class, "whether a poll worker noted an official error");
     public static final Fact<LateExcuse> LATE_EXCUSE =
             one("late_excuse", LateExcuse.class, "whether a sworn reason excuses a ballot for another precinct");
     public static final Fact<EntitlementFact> ENTITLEMENT =

@@ -3,7 +3,7 @@ package org.proviso.core.adjudication.facts;
 /** Whether an official's own note says that an official caused the fault. */
 public enum OfficialError implements FactWord {
     NOT_NOTED("no official error noted"),
-    NOTED("a poll official noted an official error");
+    NOTED("a poll worker noted an official error");
 
     private final String meaning;
 

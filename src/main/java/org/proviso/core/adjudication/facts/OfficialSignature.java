@@ -2,8 +2,8 @@ package org.proviso.core.adjudication.facts;
 
 /** Whether the poll official attested the affirmation. */
 public enum OfficialSignature implements FactWord {
-    SIGNED("signed by the poll official"),
-    MISSING("not signed by the poll official");
+    SIGNED("signed by the poll worker"),
+    MISSING("not signed by the poll worker");
 
     private final String meaning;
 

@@ -19,11 +19,11 @@ final class FieldGiven extends Asked<FieldFact> {
     private static final Map<String, String> ASKS = Map.of(
             "last_name", "Is the last name filled in?",
             "first_name", "Is the first name filled in?",
-            "date_of_birth", "Is the birth date filled in?",
+            "date_of_birth", "Is the date of birth filled in?",
             "residence_address_line", "Is the address filled in?",
             "city", "Is the city filled in?",
             "zip", "Is the ZIP code filled in?",
-            "id_last4", "Is the last four of SSN filled in?",
+            "id_last4", "Is the last 4 of SSN filled in?",
             "statements_ticked", "Are the sworn statements checked?");
 
     private final Fact<FieldFact> fact;

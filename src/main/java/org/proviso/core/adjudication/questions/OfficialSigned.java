@@ -12,7 +12,7 @@ import org.proviso.core.rules.Reason;
 final class OfficialSigned extends Asked<OfficialSignature> {
 
     OfficialSigned() {
-        super("envelope.official_signed", Heading.ENVELOPE, "Did the poll official sign?", Fact.OFFICIAL_SIGNATURE);
+        super("envelope.official_signed", Heading.ENVELOPE, "Did the poll worker sign?", Fact.OFFICIAL_SIGNATURE);
     }
 
     @Override
