@@ -49,16 +49,16 @@ class BadInputTest {
                 "deadlines --election-date 2026-11-03 | (--pack=P | --state=S)",
                 "deadlines --pack example --election-date 11/03/2026 | '--election-date'",
                 "deadlines --state CA --pack us-ca --election-date 2026-11-03 | --pack=P, --state=S are mutually exclusive",
-                "deadlines --state mars --election-date 2026-11-03 | us-mars: is neither a pack that comes with the program",
+                "deadlines --state mars --election-date 2026-11-03 | us-mars: is not a bundled rule pack",
                 "deadlines --state CA --election-date 2026-11-03 --ics --zone Denver | is not a time zone",
-                "deadlines --pack mars --election-date 2026-11-03 | mars: is neither a pack that comes with the program",
+                "deadlines --pack mars --election-date 2026-11-03 | mars: is not a bundled rule pack",
                 "deadlines --pack example --election-date 2026-11-03 --closed soon | '--closed'",
                 "assess | missing --pack, --election-date, --as-of, --facts",
                 "assess --pack example | missing --election-date, --as-of, --facts",
                 "assess --pack example --election-date 2026-11-03 --as-of noon --facts f | '--as-of'",
                 "check-rules | name one rule pack, or use --all",
                 "check-rules us --all | name one rule pack, or use --all",
-                "check-rules mars | mars: is neither a pack that comes with the program",
+                "check-rules mars | mars: is not a bundled rule pack",
                 "check-rules us --election-date soon | '--election-date'",
                 "verify-ledger | Missing required parameter: 'FILE'",
                 "verify-ledger none.jsonl | none.jsonl: is not a file",
@@ -112,7 +112,7 @@ class BadInputTest {
     @Test
     void refuses_an_output_folder_that_holds_something_else() throws IOException {
         Files.writeString(folder.resolve("letter.txt"), "mine");
-        refused(Shell.run("adjudicate", "nowhere", "--out", folder.toString()), "holds no earlier run");
+        refused(Shell.run("adjudicate", "nowhere", "--out", folder.toString()), "does not contain an earlier run");
         Path file = folder.resolve("letter.txt");
         refused(Shell.run("adjudicate", "nowhere", "--out", file.toString()), "is a file; --out needs a folder");
         assertThat(file).hasContent("mine");

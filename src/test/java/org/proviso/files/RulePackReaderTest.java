@@ -162,8 +162,12 @@ class RulePackReaderTest {
 
     @Test
     void refuses_a_pack_to_lie_over_that_there_is_not_and_a_name_that_is_neither_pack_nor_file() {
-        fails(PackText.of("example").replace("over: us", "over: mars"), 5, "over", "is not a rule pack that can be a base");
-        refused(() -> RulePacks.load("mars"), "mars", 0, "", "is neither a pack that comes with the program");
+        fails(
+                PackText.of("example").replace("over: us", "over: mars"),
+                5,
+                "over",
+                "is not a rule pack that can be a base");
+        refused(() -> RulePacks.load("mars"), "mars", 0, "", "is not a bundled rule pack");
     }
 
     @Test

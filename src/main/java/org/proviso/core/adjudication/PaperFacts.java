@@ -103,10 +103,7 @@ final class PaperFacts {
         switch (envelope.handling().officialSigned()) {
             case YES ->
                 found.put(
-                        Fact.OFFICIAL_SIGNATURE,
-                        OfficialSignature.SIGNED,
-                        Source.ENVELOPE,
-                        "The poll worker signed.");
+                        Fact.OFFICIAL_SIGNATURE, OfficialSignature.SIGNED, Source.ENVELOPE, "The poll worker signed.");
             case NO ->
                 found.put(
                         Fact.OFFICIAL_SIGNATURE,

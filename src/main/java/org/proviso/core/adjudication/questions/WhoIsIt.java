@@ -28,7 +28,7 @@ final class WhoIsIt extends Asked<Identity> {
                 setting.open("the link has not been confirmed yet", setting.clear("the record shown above"));
             case ONE_FITS_WELL -> setting.open("one record is a likely match, but not certain; a reviewer must check");
             case SEVERAL_FIT -> setting.open("one or more records may be this voter; a reviewer must check");
-            case NONE_FITS -> setting.open(NOT_IN_FILE, setting.clear("nobody on the roll"));
+            case NONE_FITS -> setting.open(NOT_IN_FILE, setting.clear("No one on the roll"));
         };
     }
 }
