@@ -152,7 +152,7 @@ final class PaperFacts {
                     Fact.OFFICIAL_ERROR,
                     OfficialError.NOTED,
                     Source.ENVELOPE,
-                    note.isBlank() ? "A poll worker sent the voter here." : "The official noted: \"" + note + "\"");
+                    note.isBlank() ? "A poll worker sent the voter here." : "The poll worker noted: \"" + note + "\"");
         } else {
             found.put(
                     Fact.OFFICIAL_ERROR,
@@ -161,7 +161,7 @@ final class PaperFacts {
                             note.isBlank()
                                     ? new Evidence[0]
                                     : new Evidence[] {
-                                        Evidence.of(Source.ENVELOPE, "The official noted: \"" + note + "\"")
+                                        Evidence.of(Source.ENVELOPE, "The poll worker noted: \"" + note + "\"")
                                     }));
         }
     }

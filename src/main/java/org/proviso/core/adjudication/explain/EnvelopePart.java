@@ -42,7 +42,8 @@ final class EnvelopePart {
         page.labelled(
                 "Mail ballot", handling.mailBallotSurrendered().isYes() ? "surrendered at the voting location" : "");
         page.labelled(
-                "Signed", "voter " + spelled(handling.voterSigned()) + ", official " + word(handling.officialSigned()));
+                "Signed",
+                "voter " + spelled(handling.voterSigned()) + ", poll worker " + word(handling.officialSigned()));
         page.labelled("Envelope", spelled(handling.condition()));
         page.labelled("Official's note", handling.officialNote());
     }

@@ -17,7 +17,7 @@ final class DeadlineChecks {
 
     private static final String CURE =
             "The time to cure ends by the decision deadline, and the decision deadline is no later than certification.";
-    private static final String GATE = "Work may begin before it is due.";
+    private static final String GATE = "The earliest time for a step is never later than its deadline.";
 
     private final ResolvedPack pack;
     private final DeadlineBook book;

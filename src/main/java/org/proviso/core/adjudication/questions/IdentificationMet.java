@@ -39,7 +39,7 @@ final class IdentificationMet extends Asked<Identification> {
             return setting.stands(Reason.NO_IDENTIFICATION, Rules.ID_REQUIRED_OF);
         }
         return instead.isYes() && setting.pack().isYes(Rules.SIGNATURE_COMPARED)
-                ? setting.clear("The signature check takes its place", StateRules.SIGNATURE_FOR_ID)
+                ? setting.clear("A signature that agrees takes its place", StateRules.SIGNATURE_FOR_ID)
                 : setting.ruleUnknown(instead.isYes() ? Rules.SIGNATURE_COMPARED : StateRules.SIGNATURE_FOR_ID);
     }
 }
