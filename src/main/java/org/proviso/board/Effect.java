@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.deciding.DecidedAs;
@@ -52,7 +53,7 @@ class Effect {
     private Took settled(
             VoteClosing.Ballot ballot, Optional<BoardMotion> twin, VoteResult.Result result, Set<String> voters) {
         GroundsOfVote grounds = new GroundsOfVote(ballot.motion(), twin, result);
-        DecidedAs as = result.decided();
+        DecidedAs as = Objects.requireNonNull(result.decided(), "a vote that settles says how");
         Set<String> contests = as == DecidedAs.COUNT_IN_PART ? ballot.motion().contests() : Set.of();
         List<Settlement> settlements = ballot.motion().put().stream()
                 .map(one -> {

@@ -28,9 +28,7 @@ record GroundsOfVote(BoardMotion motion, Optional<BoardMotion> other, VoteResult
             String reference = joined(BoardMotion::legalReference, "; ");
             return new Grounds(motion.reasons(), reference, join(" ", because(), byRule()));
         }
-        boolean rejects =
-                result.decided() == DecidedAs.REJECT && proposed != null && proposed.outcome() == DecidedAs.REJECT;
-        return rejects
+        return result.decided() == DecidedAs.REJECT && proposed != null && proposed.outcome() == DecidedAs.REJECT
                 ? new Grounds(proposed.reasons(), proposed.legalReference(), byRule())
                 : new Grounds(List.of(), "", byRule());
     }

@@ -60,7 +60,9 @@ public class RoomService {
     @Transactional(readOnly = true)
     public synchronized String link(SessionKey key) {
         access.demand(access.may(Act.SET_GATES) ? Act.SET_GATES : Act.DECIDE);
-        sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
+        if (sessions.find(key).isEmpty()) {
+            throw SessionStore.unknown(key);
+        }
         return open.entrySet().stream()
                 .filter(one -> one.getValue().equals(key))
                 .map(Map.Entry::getKey)

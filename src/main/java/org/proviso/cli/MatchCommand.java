@@ -106,7 +106,7 @@ final class MatchCommand implements Callable<Integer> {
                     roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
         } catch (InputException wrong) {
             try {
-                reading.get();
+                List<MatchQuery> unused = reading.get();
             } catch (InputException too) {
                 throw wrong.and(too);
             }

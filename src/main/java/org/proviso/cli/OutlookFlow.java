@@ -48,7 +48,7 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
     }
 
     int from(String reason) {
-        return sum(counts.get(reason));
+        return sum(counts.getOrDefault(reason, Map.of()));
     }
 
     int to(Recommendation outlook) {

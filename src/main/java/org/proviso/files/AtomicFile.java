@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
@@ -38,7 +39,7 @@ public final class AtomicFile {
             try {
                 fill(part, content);
                 Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-                force(file.getParent());
+                force(Objects.requireNonNull(file.getParent(), "a file that was written lies in a folder"));
             } finally {
                 Files.deleteIfExists(part);
             }

@@ -2,6 +2,7 @@ package org.proviso.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Looks for further bad rows once one is found, so that an office mends its file once and not row by row. */
 final class BadRows {
@@ -12,7 +13,7 @@ final class BadRows {
     private BadRows() {}
 
     /** The exception that names all bad rows: the first itself where it is the only one. */
-    static InputException after(InputException first, CsvTable table, Runnable readRow) {
+    static InputException after(InputException first, CsvTable table, Supplier<?> readRow) {
         List<InputException> shown = new ArrayList<>();
         long more = 0;
         int last = first.line();
@@ -21,7 +22,7 @@ final class BadRows {
             try {
                 goesOn = table.next();
                 if (goesOn) {
-                    readRow.run();
+                    Object unused = readRow.get();
                 }
             } catch (InputException wrong) {
                 // A row that cannot be passed over (a quote never closed, bytes that are not UTF-8) ends the look.

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -107,7 +108,7 @@ public final class CsvTable implements Closeable {
                     each.accept(table.row.line(), row.get());
                 }
             } catch (InputException first) {
-                throw BadRows.after(first, table, row::get);
+                throw BadRows.after(first, table, row);
             }
         }
     }
@@ -163,7 +164,7 @@ public final class CsvTable implements Closeable {
             throw e.getCause() instanceof InputException cause ? cause : unparsable(e);
         } catch (UncheckedIOException e) {
             isBroken = true;
-            throw unreadable(file, e.getCause());
+            throw unreadable(file, Objects.requireNonNull(e.getCause(), "an unchecked one wraps one"));
         }
     }
 

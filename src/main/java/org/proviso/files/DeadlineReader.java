@@ -89,8 +89,8 @@ final class DeadlineReader {
     /** Certification may be what mail ballots are counted to, so it cannot itself be counted from them. */
     private static void refuseCircle(Rule rule, Anchor anchor, YamlNode node) {
         boolean circle =
-                rule.equals(Rules.CERTIFICATION) && (anchor == Anchor.CERTIFICATION || anchor == Anchor.MAIL_RECEIPT)
-                        || rule.equals(Rules.MAIL_RECEIPT) && anchor == Anchor.MAIL_RECEIPT;
+                (rule.equals(Rules.CERTIFICATION) && (anchor == Anchor.CERTIFICATION || anchor == Anchor.MAIL_RECEIPT))
+                        || (rule.equals(Rules.MAIL_RECEIPT) && anchor == Anchor.MAIL_RECEIPT);
         if (circle) {
             throw node.wrong(rule.key() + " cannot be counted from " + anchor.code());
         }

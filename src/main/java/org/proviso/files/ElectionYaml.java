@@ -22,8 +22,12 @@ public final class ElectionYaml {
 
     /** The election in the file; its id is the name of the folder the file lies in. */
     public static Election read(Path file) {
-        return election(
-                file.toAbsolutePath().normalize().getParent().getFileName().toString(), YamlDocument.read(file));
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        Path id = folder == null ? null : folder.getFileName();
+        if (id == null) {
+            throw new InputException(file.toString(), 0, "", "must lie in a folder, whose name is the election's id");
+        }
+        return election(id.toString(), YamlDocument.read(file));
     }
 
     private static Election election(String id, YamlNode root) {

@@ -73,7 +73,7 @@ final class RulePackReader {
     /** Two values may begin on the same day only where each is for other elections. */
     private static boolean isAfter(DatedValue before, DatedValue value) {
         return before.from().isBefore(value.from())
-                || before.from().equals(value.from()) && before.elections() != value.elections();
+                || (before.from().equals(value.from()) && before.elections() != value.elections());
     }
 
     /** Court orders, each a dated act that changes one rule for the elections it names. */

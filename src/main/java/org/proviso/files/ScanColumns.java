@@ -16,15 +16,16 @@ import org.proviso.core.matching.RollLine;
  * @param cells for each column of the file the cell it is, or null
  * @param end the place in the file after the header's line
  */
-record ScanColumns(RollLine.Cell @Nullable [] cells, long end) {
+@SuppressWarnings("ArrayRecordComponent") // Compared by what is in the array, see below.
+record ScanColumns(RollLine.@Nullable Cell[] cells, long end) {
 
     private static final int LONGEST_HEADER = 1 << 16;
 
     /** Reads the header as the careful reader does; null where it is no plain line. */
     static @Nullable ScanColumns of(Path file, Columns columns, Consumer<String> warn) throws IOException {
-        RollLine.Cell[] cells;
+        RollLine.@Nullable Cell[] cells;
         try (CsvTable table = CsvTable.open(file, columns, warn)) {
-            cells = new RollLine.Cell[table.width()];
+            cells = new RollLine.@Nullable Cell[table.width()];
             for (RollLine.Cell cell : RollLine.Cell.values()) {
                 int column = table.column(cell.name().toLowerCase(Locale.ROOT));
                 if (column >= 0) {
@@ -40,7 +41,7 @@ record ScanColumns(RollLine.Cell @Nullable [] cells, long end) {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] first = in.readNBytes(LONGEST_HEADER);
             for (int i = 0; i < first.length; i++) {
-                if (first[i] == '"' || first[i] == '\r' && (i + 1 == first.length || first[i + 1] != '\n')) {
+                if (first[i] == '"' || (first[i] == '\r' && (i + 1 == first.length || first[i + 1] != '\n'))) {
                     return -1;
                 }
                 if (first[i] == '\n') {

@@ -74,7 +74,7 @@ public final class YamlDocument {
             int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
             throw new InputException(file, line, "", "is not YAML: " + oneLine(e.getProblem()));
         } catch (YAMLException e) {
-            throw new InputException(file, 0, "", "is not YAML: " + oneLine(e.getMessage()));
+            throw new InputException(file, 0, "", "is not YAML: " + oneLine(String.valueOf(e.getMessage())));
         }
     }
 

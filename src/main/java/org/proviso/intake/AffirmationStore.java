@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.Address;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
@@ -49,11 +50,13 @@ class AffirmationStore {
 
     /** Writes what the voter wrote over what stood there; the caller has locked the envelope. */
     void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
-        Integer version = jdbc.queryForObject(
-                "select version from affirmation where election_id = ? and envelope_no = ?",
-                Integer.class,
-                electionId,
-                envelopeNo);
+        int version = Objects.requireNonNull(
+                jdbc.queryForObject(
+                        "select version from affirmation where election_id = ? and envelope_no = ?",
+                        Integer.class,
+                        electionId,
+                        envelopeNo),
+                "an affirmation has a version");
         for (String table : List.of("affirmation_field", "affirmation")) {
             jdbc.update("delete from " + table + " where election_id = ? and envelope_no = ?", electionId, envelopeNo);
         }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
@@ -238,7 +239,7 @@ class EnvelopeStore {
                 row.getString("receipt_no"),
                 code(row, "source", Envelope.Source.class),
                 cast(row),
-                affirmations.get(number),
+                Objects.requireNonNull(affirmations.get(number), "every envelope has its affirmation"),
                 handling(row));
     }
 

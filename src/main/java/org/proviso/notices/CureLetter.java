@@ -20,7 +20,7 @@ final class CureLetter {
     private CureLetter() {}
 
     static List<String> paragraphs(Notice notice, Election election, Optional<Deadline> until, DeadlineBook book) {
-        AskWords words = AskWords.of(notice.ask(), notice.reason());
+        AskWords words = AskWords.of(notice.asked(), notice.askedBecause());
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add("We have your provisional ballot. We cannot count it yet. " + words.missing());
         paragraphs.add("What to do: " + words.toDo());
@@ -42,7 +42,7 @@ final class CureLetter {
     }
 
     private static Optional<String> law(Notice notice, DeadlineBook book) {
-        Given given = book.pack().of(Rule.cure(notice.ask()));
+        Given given = book.pack().of(Rule.cure(notice.asked()));
         return given.isKnown() ? Optional.of("The law: " + given.reference().words() + ".") : Optional.empty();
     }
 }

@@ -4,6 +4,7 @@ import jakarta.validation.Valid;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -90,12 +91,18 @@ public class NoticeService {
         LocalDateTime now = clock.now(electionId);
         DeadlineBook book = rules.book(electionId);
         return open.stream()
-                .map(notice -> due(notice, envelopes.get(notice.key().envelopeNo()), now, book))
+                .map(notice -> due(
+                        notice,
+                        Objects.requireNonNull(
+                                envelopes.get(notice.key().envelopeNo()),
+                                "a notice is about an envelope of the office"),
+                        now,
+                        book))
                 .toList();
     }
 
     private DueNotice due(Notice notice, Envelope envelope, LocalDateTime now, DeadlineBook book) {
-        Optional<Deadline> until = notice.kind() == NoticeKind.ASK ? book.cure(notice.ask(), null) : Optional.empty();
+        Optional<Deadline> until = notice.kind() == NoticeKind.ASK ? book.cure(notice.asked(), null) : Optional.empty();
         Addressee to = addressees.of(notice.key().electionId(), envelope);
         return new DueNotice(
                 notice,
@@ -111,7 +118,7 @@ public class NoticeService {
     /** What is due at once is overdue when that day is over (common practice: the day it is found). */
     private static boolean isOverdue(Notice notice, LocalDateTime now, DeadlineBook book) {
         boolean dated = notice.kind() == NoticeKind.ASK
-                && book.pack().deadline(Rule.notice(notice.ask())).isPresent();
+                && book.pack().deadline(Rule.notice(notice.asked())).isPresent();
         return dated
                 ? now.isAfter(notice.dueAt())
                 : now.toLocalDate().isAfter(notice.dueAt().toLocalDate());
@@ -155,7 +162,7 @@ public class NoticeService {
         int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), user.userName());
         notices.sent(notice, earliest(notice, command.sentAt()));
         if (notice.kind() == NoticeKind.ASK) {
-            told.told(notice.key(), notice.ask(), command.sentAt(), user.actor());
+            told.told(notice.key(), notice.asked(), command.sentAt(), user.actor());
         }
         record.sent(notice, attempt, command, letter, user);
         return done(notice);

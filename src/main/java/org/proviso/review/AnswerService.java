@@ -110,8 +110,8 @@ public class AnswerService {
         Optional<GivenAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
         Optional<Refusal> refusal = first.isPresent() ? notSecond(one, user, first.get()) : workedOn(one, user);
         if (refusal.isPresent()
-                || command.seen() == SignatureLook.Seen.DIFFERS
-                        && command.note().isBlank()) {
+                || (command.seen() == SignatureLook.Seen.DIFFERS
+                        && command.note().isBlank())) {
             return Outcome.Refused.because(refusal.orElseGet(
                     () -> Refusal.of(Why.NO_REASON, "Note what differs before the signature is said to differ.")));
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Act;
 import org.proviso.access.OfficeUser;
@@ -88,7 +89,7 @@ public class CaseService {
                 : move(one, CaseAct.GIVE_BACK, user, null, "given_back");
     }
 
-    private Outcome move(EnvelopeCase one, CaseAct act, OfficeUser user, String with, String recorded) {
+    private Outcome move(EnvelopeCase one, CaseAct act, OfficeUser user, @Nullable String with, String recorded) {
         CaseStep step = CaseGraph.step(one.state(), act);
         if (step instanceof CaseStep.Refused refused) {
             return Outcome.Refused.because(refused.refusal());

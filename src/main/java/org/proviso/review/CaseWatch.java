@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -60,7 +61,7 @@ public class CaseWatch {
         List<EnvelopeCase> recalled = new ArrayList<>();
         for (EnvelopeCase one : locked) {
             AssessmentRow was = before.get(one.key());
-            CaseReport now = reports.get(one.key());
+            CaseReport now = Objects.requireNonNull(reports.get(one.key()), "every locked case is assessed anew");
             if (was != null && differs(was, now)) {
                 differences.add(difference(one, was, now, because.getOrDefault(one.key(), List.of())));
                 if (one.state() == CaseState.PROPOSED || one.state() == CaseState.READY) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -114,7 +115,7 @@ public class DecisionService {
             return new Settled.None(refusals);
         }
         List<EnvelopeCase> now = new ArrayList<>();
-        wanted.forEach((key, settlement) -> now.add(write(locked.get(key), settlement, assessed.get(key), by)));
+        wanted.forEach((key, settlement) -> now.add(write(of(locked, key), settlement, of(assessed, key), by)));
         touched.addAll(wanted.keySet());
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
         wanted.keySet()
@@ -146,13 +147,13 @@ public class DecisionService {
         Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
         Set<String> counted = new LinkedHashSet<>();
         wanted.forEach((key, settlement) -> {
-            EnvelopeCase one = locked.get(key);
+            EnvelopeCase one = of(locked, key);
             List<Refusal> against = desk.closed(key)
                     .map(List::of)
                     .orElseGet(() -> checks.of(
                             one,
                             settlement,
-                            assessed.get(key).report().settled(),
+                            of(assessed, key).report().settled(),
                             by,
                             desk.book(key.electionId()),
                             desk.now(key.electionId()),
@@ -165,6 +166,10 @@ public class DecisionService {
             }
         });
         return refusals;
+    }
+
+    private static <T> T of(Map<CaseKey, T> settled, CaseKey key) {
+        return Objects.requireNonNull(settled.get(key), "a case is locked and assessed before it is settled");
     }
 
     private EnvelopeCase write(

@@ -3,6 +3,7 @@ package org.proviso.review;
 import jakarta.validation.Valid;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -124,8 +125,9 @@ public class LinkService {
 
     private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
         CaseKey key = one.key();
+        String voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
-        return cases.save(one.of(persons.ofVoter(key.electionId(), link.voterId())));
+        return cases.save(one.of(persons.ofVoter(key.electionId(), voterId)));
     }
 
     private Outcome told(

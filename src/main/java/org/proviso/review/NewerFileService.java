@@ -96,7 +96,7 @@ public class NewerFileService {
         if (staged.snapshotNo() == staged.inUseNo()) {
             return new Brought.NothingNew(staged.snapshotNo());
         }
-        Brought brought = tried.execute(attempt -> {
+        Brought brought = Objects.requireNonNull(tried.<Brought>execute(attempt -> {
             List<CaseDifference> changed = use(electionId, staged, user);
             if (!confirmed && changed.stream().anyMatch(CaseDifference::touchesDecided)) {
                 attempt.setRollbackOnly();
@@ -104,7 +104,7 @@ public class NewerFileService {
             }
             record(electionId, staged, user, changed);
             return new Brought.InUse(staged.snapshotNo(), changed);
-        });
+        }));
         if (brought instanceof Brought.WaitsForSecond) {
             waiting.add(electionId, staged.snapshotNo(), user.userName());
             ledger.record(

@@ -79,8 +79,7 @@ class ComparisonStore {
                 order by surplus, %1$s""".formatted(columns);
         return jdbc.query(
                 sql,
-                (row, number) ->
-                        new ChangedLine(VotingRecordStore.ELSEWHERE.mapRow(row, number), row.getInt("surplus") > 0),
+                (row, number) -> new ChangedLine(VotingRecordStore.elsewhere(row), row.getInt("surplus") > 0),
                 after,
                 id,
                 before,

@@ -18,11 +18,8 @@ final class RollDifferences {
     private RollDifferences() {}
 
     static List<String> between(@Nullable Voter before, @Nullable Voter after) {
-        if (before == null && after == null) {
-            return List.of();
-        }
         if (before == null) {
-            return List.of("added to the roll, status " + status(after));
+            return after == null ? List.of() : List.of("added to the roll, status " + status(after));
         }
         if (after == null) {
             return List.of("no longer on the roll, status was " + status(before));

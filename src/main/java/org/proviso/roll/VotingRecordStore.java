@@ -1,5 +1,7 @@
 package org.proviso.roll;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -22,18 +24,7 @@ class VotingRecordStore {
 
     private static final int BATCH = 1_000;
 
-    static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> new VotedElsewhere(
-            new PersonName(
-                    row.getString("last_name"),
-                    row.getString("first_name"),
-                    row.getString("middle_name"),
-                    row.getString("suffix")),
-            row.getObject("birth_date", LocalDate.class),
-            row.getString("id_last4"),
-            row.getString("drivers_license"),
-            row.getString("county"),
-            row.getString("how"),
-            row.getObject("voted_on", LocalDate.class));
+    private static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> elsewhere(row);
 
     private static final RowMapper<MailBallot> BALLOT = (row, number) -> new MailBallot(
             row.getString("voter_id"),
@@ -171,6 +162,21 @@ class VotingRecordStore {
                 births.get(1),
                 licenses.get(0),
                 licenses.get(1));
+    }
+
+    static VotedElsewhere elsewhere(ResultSet row) throws SQLException {
+        return new VotedElsewhere(
+                new PersonName(
+                        row.getString("last_name"),
+                        row.getString("first_name"),
+                        row.getString("middle_name"),
+                        row.getString("suffix")),
+                row.getObject("birth_date", LocalDate.class),
+                row.getString("id_last4"),
+                row.getString("drivers_license"),
+                row.getString("county"),
+                row.getString("how"),
+                row.getObject("voted_on", LocalDate.class));
     }
 
     /** Takes the election twice: a join would let a database walk the whole list for one voter. */

@@ -17,7 +17,8 @@ class NoElectionYet extends Composite<ErrorPage> implements HasErrorParameter<No
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NoElectionException> parameter) {
-        getContent().say("No election yet", parameter.getException().getMessage());
+        getContent()
+                .say("No election yet", String.valueOf(parameter.getException().getMessage()));
         return HttpServletResponse.SC_NOT_FOUND;
     }
 }

@@ -18,7 +18,10 @@ class NotYours extends Composite<ErrorPage> implements HasErrorParameter<NotPerm
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotPermittedException> parameter) {
-        getContent().say("Not yours to open", parameter.getException().getMessage());
+        getContent()
+                .say(
+                        "Not yours to open",
+                        String.valueOf(parameter.getException().getMessage()));
         return HttpServletResponse.SC_FORBIDDEN;
     }
 }

@@ -7,6 +7,7 @@ import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ConstraintViolationException;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.proviso.access.NotPermittedException;
 import org.slf4j.Logger;
@@ -32,7 +33,8 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
         String words = words(event.getThrowable());
         UI ui = UI.getCurrent();
         if (ui != null) {
-            ui.access(() -> Said.refused(words));
+            // Nobody waits for the page to have shown it.
+            Future<Void> unused = ui.access(() -> Said.refused(words));
         }
     }
 

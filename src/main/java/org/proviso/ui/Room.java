@@ -46,6 +46,6 @@ public enum Room {
 
     /** Whether an address lies in this room. */
     boolean holds(String address) {
-        return address.equals(path) || !path.isEmpty() && address.startsWith(path + "/");
+        return address.equals(path) || (!path.isEmpty() && address.startsWith(path + "/"));
     }
 }

@@ -51,7 +51,7 @@ public final class UnderWay extends Div {
 
     @Override
     protected void onDetach(DetachEvent event) {
-        rest(event.getUI());
+        rest();
     }
 
     void show() {
@@ -64,13 +64,13 @@ public final class UnderWay extends Div {
         setClassName("idle", words.isEmpty());
         UI ui = UI.getCurrent();
         if (words.isEmpty()) {
-            rest(ui);
+            rest();
         } else if (polls == null) {
             polls = Polling.begin(ui, MILLIS, this::show);
         }
     }
 
-    private void rest(UI ui) {
+    private void rest() {
         Registration last = polls;
         polls = null;
         if (last != null) {

@@ -115,7 +115,7 @@ class ReviewingTest {
                 .sequence();
         assertThat(why(as("ada", () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), voter, "")))))
                 .as("nobody has looked at the signature")
-                .isNotNull();
+                .isEqualTo(Why.QUESTION_STILL_OPEN);
         assertThat(services.the(LinkService.class).link(key).map(Link::identity))
                 .contains(Identity.PRESUMED);
         assertThat(services.the(LedgerService.class)

@@ -135,7 +135,7 @@ final class FloorPart extends HtmlContainer {
                         .filter(one -> motion.putNos().contains(one.item().envelopeNo()))
                         .allMatch(one -> one.state() != CaseState.READY);
         if (motion.end() == MotionResult.WITHDRAWN
-                || !decided && motion.kind().asks().isPresent()) {
+                || (!decided && motion.kind().asks().isPresent())) {
             return "The envelopes are still ready: move them again, move otherwise, table them, or send them back.";
         }
         return decided

@@ -43,7 +43,7 @@ record Group(DecidedAs outcome, @Nullable Reason reason, Map<String, Integer> en
     /** Ready; or decided, and put here to be opened again. */
     private static boolean isBefore(Meeting.Item one) {
         return one.state() == CaseState.READY
-                || one.state() == CaseState.DECIDED && one.item().proposed() == null;
+                || (one.state() == CaseState.DECIDED && one.item().proposed() == null);
     }
 
     static Group of(ReadyGroup ready) {

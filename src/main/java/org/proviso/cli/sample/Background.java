@@ -47,7 +47,7 @@ final class Background {
         while (true) {
             Person person = others.get(next++);
             String status = person.roll.get("status");
-            if (!person.used && (status.equals("active") || status.equals("inactive") && dice.chance(0.2))) {
+            if (!person.used && (status.equals("active") || (status.equals("inactive") && dice.chance(0.2)))) {
                 return person;
             }
         }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoteTime;
@@ -74,7 +75,7 @@ public record Assessment(
         Map<Ask, DueAsk> asks = new LinkedHashMap<>();
         for (Answer answer : answers) {
             if (answer instanceof Answer.Defect defect && defect.ask() == AskClock.RUNNING) {
-                Ask ask = defect.consequence().cure();
+                Ask ask = Objects.requireNonNull(defect.consequence().cure(), "time runs only where there is a cure");
                 asks.putIfAbsent(
                         ask,
                         new DueAsk(
@@ -98,7 +99,7 @@ public record Assessment(
 
     private static List<Evidence> evidence(Question question, CaseFacts facts) {
         List<Evidence> evidence = new ArrayList<>();
-        for (Fact<?> fact : Read.BY_QUESTION.get(question)) {
+        for (Fact<?> fact : Read.by(question)) {
             evidence.addAll(facts.evidence(fact));
         }
         return evidence;
@@ -106,7 +107,7 @@ public record Assessment(
 
     /** Holder of what each question reads, in the order of the facts; the questions are always the same. */
     private static final class Read {
-        static final Map<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
+        private static final IdentityHashMap<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
 
         static {
             for (Question question : QuestionList.all()) {
@@ -114,6 +115,10 @@ public record Assessment(
                 BY_QUESTION.put(
                         question, Fact.all().stream().filter(reads::contains).toList());
             }
+        }
+
+        static List<Fact<?>> by(Question question) {
+            return Objects.requireNonNull(BY_QUESTION.get(question), "only questions of the list are asked");
         }
     }
 }

@@ -101,7 +101,7 @@ public final class FactFinder {
             findings.put(one.fact(), new Finding(one.words(), List.of(one.evidence())));
         }
         Finding compared = findings.getOrDefault(Fact.SIGNATURE_COMPARISON, Finding.UNKNOWN);
-        if (compared.isKnown() && compared.words().contains(Comparison.DIFFERS_BY_TWO)) {
+        if (compared.says(Comparison.DIFFERS_BY_TWO)) {
             findings.put(Fact.SIGNATURE_COMPARISON, confirmedByVoter(envelope, compared));
         }
     }

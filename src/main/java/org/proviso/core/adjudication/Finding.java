@@ -22,4 +22,9 @@ public record Finding(@Nullable Set<? extends FactWord> words, List<Evidence> ev
     public boolean isKnown() {
         return words != null;
     }
+
+    /** Known, with this word among those that hold. */
+    public boolean says(FactWord word) {
+        return words != null && words.contains(word);
+    }
 }

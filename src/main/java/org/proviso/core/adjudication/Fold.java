@@ -33,8 +33,9 @@ public final class Fold {
         Fold fold = new Fold(answers, contests);
 
         Recommendation recommendation = fold.recommendation();
-        Set<String> counted =
-                recommendation == Recommendation.COUNT_IN_PART ? contests.countedUnder(fold.policies()) : Set.of();
+        Set<String> counted = contests != null && recommendation == Recommendation.COUNT_IN_PART
+                ? contests.countedUnder(fold.policies())
+                : Set.of();
         return new Outcome(
                 recommendation,
                 fold.reasons().stream()

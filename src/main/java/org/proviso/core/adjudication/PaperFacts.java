@@ -28,18 +28,16 @@ final class PaperFacts {
             Fact.FIELD_STATEMENTS, Envelope.Field.STATEMENTS_TICKED);
 
     private final Envelope envelope;
-    private final Election election;
     private final Cures cures;
     private final FindingMap found = new FindingMap();
 
-    private PaperFacts(Envelope envelope, Election election, Cures cures) {
+    private PaperFacts(Envelope envelope, Cures cures) {
         this.envelope = envelope;
-        this.election = election;
         this.cures = cures;
     }
 
     static Map<Fact<?>, Finding> of(Envelope envelope, Election election, Cures cures) {
-        PaperFacts facts = new PaperFacts(envelope, election, cures);
+        PaperFacts facts = new PaperFacts(envelope, cures);
         facts.condition();
         facts.voterSignature();
         facts.officialSignature();

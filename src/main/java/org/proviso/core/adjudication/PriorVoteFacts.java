@@ -143,8 +143,8 @@ final class PriorVoteFacts {
     }
 
     private static boolean agreesInFull(VotedElsewhere line, Voter voter) {
-        boolean sameNumber = !line.idLast4().isEmpty() && line.idLast4().equals(voter.idLast4())
-                || !line.driversLicense().isEmpty() && line.driversLicense().equals(voter.driversLicense());
+        boolean sameNumber = (!line.idLast4().isEmpty() && line.idLast4().equals(voter.idLast4()))
+                || (!line.driversLicense().isEmpty() && line.driversLicense().equals(voter.driversLicense()));
         return sameNumber
                 && line.name().last().equalsIgnoreCase(voter.name().last())
                 && line.name().first().equalsIgnoreCase(voter.name().first())

@@ -72,7 +72,7 @@ final class RegistrationFacts {
         boolean anySettled = false;
         for (Rule test : tests) {
             Optional<Deadline> deadline = book.of(test);
-            LocalDate event = test == Rules.REGISTER_MAIL_RECEIVED ? registration.receivedOn() : on;
+            LocalDate event = test.equals(Rules.REGISTER_MAIL_RECEIVED) ? registration.receivedOn() : on;
             if (deadline.isEmpty() || event == null) {
                 continue;
             }
@@ -127,7 +127,7 @@ final class RegistrationFacts {
 
     /** A late date costs a vote: where the deadline itself is only remembered, a person must rule first. */
     private Finding late(Rule test, Deadline deadline, LocalDate event) {
-        String what = test == Rules.REGISTER_MAIL_RECEIVED ? "The application arrived on " : "Registered on ";
+        String what = test.equals(Rules.REGISTER_MAIL_RECEIVED) ? "The application arrived on " : "Registered on ";
         String words = what + Words.date(event) + how() + "; the last day was " + Words.date(deadline.day()) + " ("
                 + deadline.rule().words() + ").";
         return book.pack().of(test).isFirm()

@@ -61,13 +61,13 @@ public record Setting(ResolvedPack pack, Clocks clocks) {
         if (!consequence.costsTheVoter()) {
             return defect;
         }
-        if (clock == AskClock.OVER_WITHOUT_NOTICE) {
+        if (cure != null && clock == AskClock.OVER_WITHOUT_NOTICE) {
             return new Answer.Open(
                     "the time to " + cure.words() + " ran out, but no notice is logged as sent in time",
                     null,
                     defect.restsOn());
         }
-        if (clock == AskClock.NOT_SETTLED) {
+        if (cure != null && clock == AskClock.NOT_SETTLED) {
             return ruleUnknown(Rule.cure(cure));
         }
         return ruledFirst(defect, clock);

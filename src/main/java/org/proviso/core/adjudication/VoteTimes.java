@@ -42,17 +42,18 @@ final class VoteTimes {
         if (cast.extendedHours().isYes()) {
             return extended();
         }
-        if (cast.at() == null) {
+        LocalDateTime at = cast.at();
+        if (at == null) {
             return Finding.unknown(Evidence.of(Source.ENVELOPE, "The envelope does not say when it was cast."));
         }
-        if (!cast.at().isAfter(close)) {
-            return found(VoteTime.WITHIN_HOURS, "Cast at " + Words.hour(cast.at()) + ".");
+        if (!at.isAfter(close)) {
+            return found(VoteTime.WITHIN_HOURS, "Cast at " + Words.hour(at) + ".");
         }
-        return afterClose(close);
+        return afterClose(at, close);
     }
 
-    private Finding afterClose(LocalDateTime close) {
-        String when = "Cast at " + Words.hour(cast.at()) + ", after the close at " + Words.hour(close);
+    private Finding afterClose(LocalDateTime at, LocalDateTime close) {
+        String when = "Cast at " + Words.hour(at) + ", after the close at " + Words.hour(close);
         if (order().isPresent()) {
             return extended();
         }

@@ -3,8 +3,8 @@ package org.proviso.core.deciding;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.Answer;
 import org.proviso.core.adjudication.Answered;
@@ -79,16 +79,15 @@ public final class DecisionChecks {
         if (acts.secondReadBy() == null) {
             return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "Nobody has read this rejection a second time."));
         }
-        return twice(acts)
+        return twice(acts.proposedBy(), acts.secondReadBy(), acts.decidedBy())
                 .map(who -> Refusal.of(Why.OWN_ACT, "A rejection may pass the same hands only once: " + who + "."));
     }
 
-    private static Optional<String> twice(Acts acts) {
-        if (Objects.equals(acts.proposedBy(), acts.secondReadBy())) {
-            return Optional.ofNullable(acts.proposedBy());
-        }
-        return Stream.of(acts.proposedBy(), acts.secondReadBy())
-                .filter(acts.decidedBy()::contains)
-                .findFirst();
+    private static Optional<String> twice(String proposedBy, String secondReadBy, Set<String> decidedBy) {
+        return proposedBy.equals(secondReadBy)
+                ? Optional.of(proposedBy)
+                : Stream.of(proposedBy, secondReadBy)
+                        .filter(decidedBy::contains)
+                        .findFirst();
     }
 }

@@ -3,6 +3,7 @@ package org.proviso.core.matching;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.matching.KeyFields.IntBag;
 
 /**
@@ -125,7 +126,7 @@ enum Block {
 
     /** The blocks of a stage. */
     static Block[] of(Stage stage) {
-        return BY_STAGE.get(stage);
+        return Objects.requireNonNull(BY_STAGE.get(stage), "every stage has its blocks");
     }
 
     private static Map<Stage, Block[]> byStage() {

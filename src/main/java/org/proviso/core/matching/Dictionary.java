@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Gives each distinct text a number and counts how often it came; the empty text is number 0. A frozen one also knows
@@ -67,7 +68,7 @@ final class Dictionary {
         for (Dictionary part : parts) {
             int[] newNumbers = new int[part.texts.size()];
             for (int code = 0; code < newNumbers.length; code++) {
-                newNumbers[code] = joined.codes.get(part.texts.get(code));
+                newNumbers[code] = joined.known(part.texts.get(code));
                 joined.counts[newNumbers[code]] += part.counts[code];
             }
             numbers.add(newNumbers);
@@ -78,8 +79,12 @@ final class Dictionary {
     /** Takes the counts of another away, whose texts have all come here too. */
     void less(Dictionary other) {
         for (int code = 0; code < other.texts.size(); code++) {
-            counts[codes.get(other.texts.get(code))] -= other.counts[code];
+            counts[known(other.texts.get(code))] -= other.counts[code];
         }
+    }
+
+    private int known(String text) {
+        return Objects.requireNonNull(codes.get(text), "every text of the parts has come here");
     }
 
     /** The number of a text that may not have come, or -1. */

@@ -43,7 +43,7 @@ final class Digits {
         int difference = a ^ b;
         int changed = (difference | difference >>> 1 | difference >>> 2 | difference >>> 3) & LOW_BITS;
         int count = Integer.bitCount(changed);
-        return count == 1 || count == 2 && exchanged(a, b, Integer.numberOfTrailingZeros(changed));
+        return count == 1 || (count == 2 && exchanged(a, b, Integer.numberOfTrailingZeros(changed)));
     }
 
     private static boolean exchanged(int a, int b, int shift) {

@@ -70,6 +70,6 @@ final class Look {
 
     /** The name's first letter as a number above zero, or 0 when it has none. */
     static int initial(long look) {
-        return (int) (look >>> BEGINNING_AT + 2 * LETTER_BITS) & LETTER;
+        return (int) (look >>> (BEGINNING_AT + 2 * LETTER_BITS)) & LETTER;
     }
 }

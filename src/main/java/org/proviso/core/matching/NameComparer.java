@@ -174,7 +174,7 @@ final class NameComparer {
     private boolean isFormer(int voter) {
         int former = columns.former(voter);
         return otherSurnames.has(columns.surname(voter))
-                || former > 0 && formerOnRoll.has(former)
+                || (former > 0 && formerOnRoll.has(former))
                 || surnameAsMiddle.has(columns.middle(voter));
     }
 

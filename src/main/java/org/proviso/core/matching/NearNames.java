@@ -55,7 +55,7 @@ final class NearNames {
             for (int i = 0; i < name.length(); i++) {
                 hash = i == without ? hash : 31 * hash + name.charAt(i);
             }
-            sink.add((hash * SPREAD >>> 3) & slots - 1);
+            sink.add(((hash * SPREAD) >>> 3) & slots - 1);
         }
     }
 
@@ -103,6 +103,6 @@ final class NearNames {
         int next = at + 1;
         int rest = a.length() - next;
         boolean exchanged = rest > 0 && a.charAt(at) == b.charAt(next) && a.charAt(next) == b.charAt(at);
-        return a.regionMatches(next, b, next, rest) || exchanged && a.regionMatches(next + 1, b, next + 1, rest - 1);
+        return a.regionMatches(next, b, next, rest) || (exchanged && a.regionMatches(next + 1, b, next + 1, rest - 1));
     }
 }

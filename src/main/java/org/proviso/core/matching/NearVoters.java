@@ -59,7 +59,7 @@ public final class NearVoters {
     /** As written, or with the surname as one of theirs of which it may be a slip. */
     private boolean isNear(Claim claim, KeyFields fields, NearNames names) {
         claim.fill(fields);
-        return isNear(fields) || names.anyNear(claim.name().surname(), fields) && isNear(fields);
+        return isNear(fields) || (names.anyNear(claim.name().surname(), fields) && isNear(fields));
     }
 
     private boolean isNear(KeyFields fields) {
@@ -76,6 +76,6 @@ public final class NearVoters {
     }
 
     private static long pair(Block block, int number) {
-        return (long) block.ordinal() << 32 | number & 0xffffffffL;
+        return (long) block.ordinal() << 32 | (number & 0xffffffffL);
     }
 }

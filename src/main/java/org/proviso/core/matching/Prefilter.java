@@ -131,7 +131,7 @@ final class Prefilter {
     }
 
     private boolean reaches(Claim claim, int voter, double bits) {
-        return bits + OTHER_HOUSE >= least || bits + MOST_ADDRESS >= least && sameHouse(claim, voter);
+        return bits + OTHER_HOUSE >= least || (bits + MOST_ADDRESS >= least && sameHouse(claim, voter));
     }
 
     private boolean sameHouse(Claim claim, int voter) {

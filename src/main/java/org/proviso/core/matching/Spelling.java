@@ -31,8 +31,8 @@ enum Spelling {
             return OTHER;
         }
         int slips = gap > 2 ? gap : EditDistance.optimalStringAlignment(a, b);
-        boolean slip = slips == 1 && shorter >= SHORT
-                || slips == 2 && (shorter >= LONG || shorter > SHORT && likeness >= ALIKE);
+        boolean slip = (slips == 1 && shorter >= SHORT)
+                || (slips == 2 && (shorter >= LONG || (shorter > SHORT && likeness >= ALIKE)));
         if (slip) {
             return SLIP;
         }

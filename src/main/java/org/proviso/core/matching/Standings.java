@@ -57,10 +57,10 @@ final class Standings {
     /** The better one first; of two as good, the one with the first number. */
     private boolean isBefore(Score one, Score other) {
         return one.ownBits() > other.ownBits()
-                || one.ownBits() == other.ownBits()
+                || (one.ownBits() == other.ownBits()
                         && voterId(one.pair().voter())
                                         .compareTo(voterId(other.pair().voter()))
-                                < 0;
+                                < 0);
     }
 
     private double odds(double before, double bits) {

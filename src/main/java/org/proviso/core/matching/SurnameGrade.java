@@ -56,9 +56,9 @@ enum SurnameGrade implements Grade {
         if (a.indexOf(' ') < 0 && b.indexOf(' ') < 0) {
             return false;
         }
-        for (String half : a.split(" ")) {
-            for (String other : b.split(" ")) {
-                if (half.length() > 2 && (half.equals(other) || half.length() > 4 && slip(half, other))) {
+        for (String half : a.split(" ", 0)) {
+            for (String other : b.split(" ", 0)) {
+                if (half.length() > 2 && (half.equals(other) || (half.length() > 4 && slip(half, other)))) {
                     return true;
                 }
             }

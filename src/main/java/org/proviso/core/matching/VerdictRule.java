@@ -82,7 +82,7 @@ final class VerdictRule {
             case SAME -> true;
             case CONFLICT -> false;
             case UNKNOWN, ONE_PART -> pair.sameNumber();
-            default -> pair.sameNumber() || whole && pair.suffix() != SuffixGrade.ONE_MISSING;
+            default -> pair.sameNumber() || (whole && pair.suffix() != SuffixGrade.ONE_MISSING);
         };
     }
 
@@ -111,7 +111,7 @@ final class VerdictRule {
     /** Another number stands against all but a pair that agrees in everything else. */
     private static boolean numberAllows(Comparison pair) {
         boolean otherNumber = pair.last4() == NumberGrade.DIFFERENT
-                || pair.license() == LicenseGrade.DIFFERENT && pair.last4() != NumberGrade.SAME;
+                || (pair.license() == LicenseGrade.DIFFERENT && pair.last4() != NumberGrade.SAME);
         boolean restAgrees = pair.namesAgree() && pair.date() == DateGrade.SAME && pair.address() == AddressGrade.SAME;
         return !otherNumber || restAgrees;
     }

@@ -95,7 +95,7 @@ public final class DeadlineList {
                 .map(rule -> new Line(rule, book.pack().of(rule), book.of(rule)))
                 .filter(line -> ALWAYS.contains(line.rule())
                         || line.given().value() instanceof RuleValue.Dated
-                        || isCure(line.rule()) && line.given().isKnown())
+                        || (isCure(line.rule()) && line.given().isKnown()))
                 .toList();
     }
 

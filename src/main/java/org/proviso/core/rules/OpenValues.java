@@ -21,7 +21,7 @@ public final class OpenValues {
         return pack.all().stream()
                 .filter(given -> !given.isFirm() && !unused.contains(given.rule()))
                 .filter(given -> given.rule().use() == Rule.Use.NEEDED
-                        || given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent())
+                        || (given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent()))
                 .toList();
     }
 

@@ -49,6 +49,7 @@ public sealed interface RuleValue {
         }
     }
 
+    @SuppressWarnings("JavaLangClash") // Always named with its family, as RuleValue.Number.
     record Number(int number) implements RuleValue {
         @Override
         public String spelled() {

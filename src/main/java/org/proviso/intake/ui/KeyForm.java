@@ -5,7 +5,9 @@ import com.vaadin.flow.component.html.H2;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.ui.ChoiceField;
+import org.proviso.ui.TypedField;
 
 /** The boxes of an envelope in the order of its paper, in two columns. Enter goes on to the next box. */
 final class KeyForm extends Div {
@@ -33,7 +35,7 @@ final class KeyForm extends Div {
         Div column = new Div(new H2("The voter wrote"));
         for (KeyBox box : KeyBox.values()) {
             if (box.compareTo(KeyBox.DRIVERS_LICENSE) < 0) {
-                column.add(typed.get(box).field());
+                column.add(field(box));
             }
         }
         return column;
@@ -43,13 +45,17 @@ final class KeyForm extends Div {
         Div column = new Div(new H2("The voter wrote, further down"));
         for (KeyBox box : KeyBox.values()) {
             if (box.compareTo(KeyBox.DRIVERS_LICENSE) >= 0 && box != KeyBox.OFFICIAL_NOTE) {
-                column.add(typed.get(box).field());
+                column.add(field(box));
             }
         }
         column.add(statements, new H2("At the table, and the envelope"));
         chosen.values().forEach(column::add);
-        column.add(typed.get(KeyBox.OFFICIAL_NOTE).field());
+        column.add(field(KeyBox.OFFICIAL_NOTE));
         return column;
+    }
+
+    private TypedField field(KeyBox box) {
+        return Objects.requireNonNull(typed.get(box), "the form has every box").field();
     }
 
     /** What stands in every box, right or not. */
@@ -79,6 +85,6 @@ final class KeyForm extends Div {
     }
 
     void focusFirst() {
-        typed.get(KeyBox.LAST_NAME).field().focus();
+        field(KeyBox.LAST_NAME).focus();
     }
 }

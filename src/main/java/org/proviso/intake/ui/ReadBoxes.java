@@ -111,7 +111,7 @@ final class ReadBoxes {
 
     private Set<String> statements() {
         Set<String> ticked = new LinkedHashSet<>();
-        for (String code : text(STATEMENTS).split(";")) {
+        for (String code : text(STATEMENTS).split(";", 0)) {
             if (!code.isBlank()) {
                 ticked.add(code);
             }

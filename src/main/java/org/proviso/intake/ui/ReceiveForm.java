@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -184,12 +185,12 @@ final class ReceiveForm extends Div {
     }
 
     private ReceiveEnvelope command(LocalDateTime stamp, @Nullable LocalDateTime cast) {
-        String reason = choices.get("reason").code();
+        String reason = choice("reason");
         return new ReceiveEnvelope(
                 workplace.electionId(),
                 number.text(),
                 receipt.text(),
-                Code.find(Source.class, choices.get("source").code()).orElseThrow(),
+                Code.find(Source.class, choice("source")).orElseThrow(),
                 place.text(),
                 precinct.text(),
                 style.text(),
@@ -201,8 +202,13 @@ final class ReceiveForm extends Div {
                 stamp);
     }
 
+    private String choice(String name) {
+        return Objects.requireNonNull(choices.get(name), "the form has this choice")
+                .code();
+    }
+
     private YesNo yesNo(String choice) {
-        return YesNo.valueOf(choices.get(choice).code().toUpperCase(Locale.ROOT));
+        return YesNo.valueOf(choice(choice).toUpperCase(Locale.ROOT));
     }
 
     private void receive(ReceiveEnvelope command) {

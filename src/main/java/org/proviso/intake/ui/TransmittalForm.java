@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordTransmittal;
@@ -88,7 +89,7 @@ final class TransmittalForm extends Div {
         text("in-error", text(one.scannedInError()));
         text("loose", text(one.looseBallots()));
         say();
-        fields.get("place").focus();
+        field("place").focus();
     }
 
     private void clear() {
@@ -106,12 +107,16 @@ final class TransmittalForm extends Div {
         return number == null ? "" : String.valueOf(number);
     }
 
+    private TypedField field(String name) {
+        return Objects.requireNonNull(fields.get(name), "the form has this field");
+    }
+
     private void text(String field, String text) {
-        fields.get(field).text(text);
+        field(field).text(text);
     }
 
     private String text(String field) {
-        return fields.get(field).text();
+        return field(field).text();
     }
 
     /** What the numbers say so far, as the list would say it. */
@@ -150,11 +155,11 @@ final class TransmittalForm extends Div {
         boolean right = true;
         for (String name : List.of("supplied", "issued", "spoiled", "unused", "returned", "in-error", "loose")) {
             boolean wrong = !text(name).matches("\\d{0,6}");
-            fields.get(name).problem(wrong ? "A whole number." : "");
+            field(name).problem(wrong ? "A whole number." : "");
             right &= !wrong;
         }
         boolean noDay = !text("day").isEmpty() && TypedDates.day(text("day")).isEmpty();
-        fields.get("day").problem(noDay ? TypedDates.LIKE_A_DAY : "");
+        field("day").problem(noDay ? TypedDates.LIKE_A_DAY : "");
         return right && !noDay;
     }
 
@@ -188,7 +193,7 @@ final class TransmittalForm extends Div {
         boolean complete = check();
         for (String name : List.of("place", "issued", "returned")) {
             if (text(name).isEmpty()) {
-                fields.get(name).problem("Has to be given.");
+                field(name).problem("Has to be given.");
                 complete = false;
             }
         }
@@ -212,6 +217,6 @@ final class TransmittalForm extends Div {
         Said.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
         clear();
         after.run();
-        fields.get("place").focus();
+        field("place").focus();
     }
 }

@@ -27,14 +27,12 @@ import org.proviso.ui.Workplace;
 @PermitAll
 public final class TransmittalsView extends Composite<Div> {
 
-    private final transient TransmittalService transmittals;
     private final transient ReturnService returns;
     private final String election;
     private final Div list = new Div();
     private final TransmittalForm form;
 
     TransmittalsView(TransmittalService transmittals, ReturnService returns, Workplace workplace) {
-        this.transmittals = transmittals;
         this.returns = returns;
         this.election = workplace.electionId();
         form = new TransmittalForm(transmittals, election, this::show);

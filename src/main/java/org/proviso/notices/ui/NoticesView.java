@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
@@ -23,11 +22,8 @@ import org.proviso.ui.Workplace;
 @PermitAll
 public final class NoticesView extends Composite<Div> {
 
-    private final LocalDateTime now;
-
     NoticesView(NoticeService notices, Workplace workplace) {
         String election = workplace.electionId();
-        now = workplace.now();
         List<DueNotice> due = notices.due(election);
         getContent().addClassNames("sheet", "notices");
         PageHead head = new PageHead("Notices", lead(due));

@@ -223,6 +223,6 @@ public class CaseFileService {
         boolean all = order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE;
         return order.kind() != CourtOrder.Kind.EXTEND
                 && (order.envelopeNos().contains(envelopeNo)
-                        || all && order.envelopeNos().isEmpty());
+                        || (all && order.envelopeNos().isEmpty()));
     }
 }

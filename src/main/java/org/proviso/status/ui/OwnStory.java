@@ -3,6 +3,7 @@ package org.proviso.status.ui;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Envelope.Source;
 import org.proviso.status.Arrival;
 import org.proviso.status.LookedUp;
@@ -39,7 +40,7 @@ record OwnStory(LookedUp.Found found, PageWords words) {
                 + (arrival.castOn() == null ? "" : ".day");
     }
 
-    private String castOn(LocalDate day) {
+    private String castOn(@Nullable LocalDate day) {
         return day == null ? "" : words.weekday(day);
     }
 
@@ -67,7 +68,7 @@ record OwnStory(LookedUp.Found found, PageWords words) {
         return lines;
     }
 
-    private String planned(Planned planned) {
+    private String planned(@Nullable Planned planned) {
         if (planned == null) {
             return words.say("planned.unknown");
         }

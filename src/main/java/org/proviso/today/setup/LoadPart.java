@@ -7,6 +7,7 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
@@ -92,7 +93,11 @@ final class LoadPart extends Div {
     }
 
     private boolean isLoading() {
-        return loading != null && !loading.isDone();
+        return stillLoading().isPresent();
+    }
+
+    private Optional<CompletableFuture<LoadOutcome>> stillLoading() {
+        return Optional.ofNullable(loading).filter(begun -> !begun.isDone());
     }
 
     private void loaded(LoadOutcome outcome) {
@@ -116,12 +121,12 @@ final class LoadPart extends Div {
 
     /** Whoever leaves the page while files are loaded takes them away only after that. */
     private void leave() {
-        if (isLoading()) {
-            FolderUpload loaded = files;
-            loading.whenComplete((outcome, wrong) -> loaded.close());
-        } else {
-            files.close();
-        }
+        FolderUpload loaded = files;
+        stillLoading().ifPresentOrElse(begun -> closeAfter(begun, loaded), loaded::close);
+    }
+
+    private static void closeAfter(CompletableFuture<LoadOutcome> begun, FolderUpload loaded) {
+        CompletableFuture<LoadOutcome> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
     }
 
     private void show(InputException wrong) {

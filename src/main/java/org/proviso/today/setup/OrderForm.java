@@ -90,7 +90,7 @@ final class OrderForm extends Div {
 
     private void write(Optional<LocalDateTime> until) {
         Set<String> numbers = new LinkedHashSet<>();
-        for (String number : envelopes.text().split("[,;\\s]+")) {
+        for (String number : envelopes.text().split("[,;\\s]+", 0)) {
             if (!number.isEmpty()) {
                 numbers.add(number);
             }

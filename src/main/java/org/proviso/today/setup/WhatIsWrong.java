@@ -26,7 +26,7 @@ final class WhatIsWrong extends Div {
 
     /** The first of them, and whether there are others, for the line at the top. */
     static String inShort(InputException refused) {
-        String first = refused.all().get(0).getMessage();
+        String first = String.valueOf(refused.all().get(0).getMessage());
         return refused.all().size() == 1 ? first : first + ". Other rows are bad too.";
     }
 }

@@ -21,6 +21,7 @@ class SampleTruthTest {
     void every_envelope_has_one_truth_and_every_truth_an_envelope() {
         for (SampleElection election : Made.both()) {
             assertThat(election.truth().stream().map(row -> row.get("envelope_no")))
+                    .isNotEmpty()
                     .doesNotHaveDuplicates()
                     .containsExactlyInAnyOrderElementsOf(Made.table(election, "envelopes.csv").stream()
                             .map(row -> row.get("envelope_no"))

@@ -93,7 +93,7 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     /** A fact is its key: there is one of each. */
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Fact<?> that && that.key.equals(key);
+        return this == other || (other instanceof Fact<?> that && that.key.equals(key));
     }
 
     @Override

@@ -55,11 +55,11 @@ public final class FactsText {
         Fields fields = new Fields(CanonicalReader.object(text));
         Map<Fact<?>, Finding> findings = new LinkedHashMap<>();
         Fields facts = fields.object("facts");
-        for (Object key : facts.all().keySet()) {
-            Fact<?> fact = Fact.find((String) key)
+        for (String key : facts.names()) {
+            Fact<?> fact = Fact.find(key)
                     .orElseThrow(
                             () -> new IllegalArgumentException("\"" + key + "\" is no fact that this version knows"));
-            findings.put(fact, finding(fact, facts.object((String) key)));
+            findings.put(fact, finding(fact, facts.object(key)));
         }
         CaseFacts found = new CaseFacts(findings, fields.has("contests") ? contests(fields.object("contests")) : null);
         Set<LocalDate> closed = new LinkedHashSet<>();
@@ -138,8 +138,8 @@ public final class FactsText {
 
     private static Map<Ask, LocalDateTime> notices(Fields fields) {
         Map<Ask, LocalDateTime> notices = new EnumMap<>(Ask.class);
-        for (Object ask : fields.all().keySet()) {
-            notices.put(Fields.code(Ask.class, (String) ask), LocalDateTime.parse(fields.text((String) ask)));
+        for (String ask : fields.names()) {
+            notices.put(Fields.code(Ask.class, ask), LocalDateTime.parse(fields.text(ask)));
         }
         return notices;
     }

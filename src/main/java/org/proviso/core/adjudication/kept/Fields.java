@@ -26,6 +26,10 @@ record Fields(Map<?, ?> all) {
         throw new IllegalArgumentException("there is no text where one is expected");
     }
 
+    List<String> names() {
+        return all.keySet().stream().map(Fields::asText).toList();
+    }
+
     boolean has(String name) {
         return all.containsKey(name);
     }

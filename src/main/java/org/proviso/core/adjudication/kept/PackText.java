@@ -93,10 +93,10 @@ public final class PackText {
 
     private static Map<Reason, ReasonText> reasons(Fields fields) {
         Map<Reason, ReasonText> reasons = new EnumMap<>(Reason.class);
-        for (Object code : fields.all().keySet()) {
-            Fields text = fields.object((String) code);
+        for (String code : fields.names()) {
+            Fields text = fields.object(code);
             reasons.put(
-                    Fields.code(Reason.class, (String) code),
+                    Fields.code(Reason.class, code),
                     new ReasonText(text.code("survey", Survey.class), text.text("notice")));
         }
         return reasons;

@@ -28,7 +28,7 @@ record AnswerClass(String name, Answer sample) {
     boolean blocksCounting() {
         if (sample instanceof Answer.Defect defect) {
             Consequence.Does does = defect.consequence().does();
-            return does != Consequence.Does.NONE && does != Consequence.Does.IN_PART || !isSettled(defect);
+            return (does != Consequence.Does.NONE && does != Consequence.Does.IN_PART) || !isSettled(defect);
         }
         return isOpen();
     }

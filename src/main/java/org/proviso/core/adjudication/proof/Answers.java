@@ -18,6 +18,7 @@ final class Answers {
     private final List<Table> tables = new ArrayList<>();
 
     /** The answers to one question: a row for each world, a column for each tuple. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
     record Table(TupleSpace space, Answer[][] answers, AnswerClass[][] classes) {}
 
     /** One question, one tuple of its facts, one state of the clocks. */

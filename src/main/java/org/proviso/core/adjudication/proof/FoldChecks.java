@@ -99,7 +99,7 @@ final class FoldChecks {
         for (int bit = 0; bit < classes.size(); bit++) {
             if ((mask >> bit & 1) == 1 && classes.get(bit).isOpen()) {
                 for (int other = 0; other < classes.size(); other++) {
-                    Recommendation turned = folded[mask & ~(1 << bit) | 1 << other];
+                    Recommendation turned = folded[(mask & ~(1 << bit)) | 1 << other];
                     boolean noVoteLeft =
                             turned == Recommendation.ADMINISTRATIVE_END || turned == Recommendation.SENT_ON;
                     if (turned != outcome && !noVoteLeft) {

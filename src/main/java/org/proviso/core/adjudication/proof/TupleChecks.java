@@ -68,10 +68,12 @@ final class TupleChecks {
                         (one, other) -> other.tuple().known() < one.tuple().known() ? other : one);
             }
         }));
-        promises.keySet().stream()
-                .filter(found::containsKey)
-                .forEach(promise ->
-                        violations.add(new Violation(promise, found.get(promise).sentence())));
+        promises.keySet().forEach(promise -> {
+            Answers.Asked broken = found.get(promise);
+            if (broken != null) {
+                violations.add(new Violation(promise, broken.sentence()));
+            }
+        });
     }
 
     /** Clear or final with something unknown must stay so under every completion; open may become anything. */
@@ -114,6 +116,7 @@ final class TupleChecks {
     }
 
     /** How the case stands when the same comes late: the worst of this question and of others that look at it. */
+    @SuppressWarnings("ReferenceEquality") // Each question has one table, too large to compare by what is in it.
     private int rankWhenLate(Answers.Asked asked, Later later) {
         Tuple late = asked.tuple().with(later.fact(), Set.of(later.late()));
         int here = rank(asked.about(asked.table().space().number(late)).kind());

@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.Answer;
@@ -29,7 +30,7 @@ final class FieldGiven extends Asked<FieldFact> {
     private final Fact<FieldFact> fact;
 
     FieldGiven(Fact<FieldFact> fact) {
-        super("envelope." + fact.key(), Heading.ENVELOPE, ASKS.get(name(fact)), fact);
+        super("envelope." + fact.key(), Heading.ENVELOPE, asks(fact), fact);
         this.fact = fact;
     }
 
@@ -90,6 +91,10 @@ final class FieldGiven extends Asked<FieldFact> {
 
     private static Answer incomplete(Setting setting) {
         return setting.stands(Reason.AFFIRMATION_INCOMPLETE, Rules.OMISSIONS_MATTER, Rules.REQUIRED_FIELDS);
+    }
+
+    private static String asks(Fact<FieldFact> fact) {
+        return Objects.requireNonNull(ASKS.get(name(fact)), "every field of the affirmation has its question");
     }
 
     private static String name(Fact<FieldFact> fact) {

@@ -34,7 +34,7 @@ final class IdentificationMet extends Asked<Identification> {
     /** In some states a signature that agrees does what identification would; the signature is asked for by itself. */
     private static Answer missing(Setting setting) {
         Given instead = setting.pack().of(StateRules.SIGNATURE_FOR_ID);
-        if (instead.isAbsent() || instead.isKnown() && !instead.isYes()) {
+        if (instead.isAbsent() || (instead.isKnown() && !instead.isYes())) {
             return setting.stands(Reason.NO_IDENTIFICATION, Rules.ID_REQUIRED_OF);
         }
         return instead.isYes() && setting.pack().isYes(Rules.SIGNATURE_COMPARED)

@@ -1,7 +1,6 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.Answer;
@@ -65,11 +64,10 @@ final class MailBallotBack implements Question {
 
     /** A ballot that came back and was refused: it leaves the way free, unless the law of the state says otherwise. */
     private static @Nullable Answer refused(Set<MailBallotFact> words, Setting setting) {
-        Map<MailBallotFact, Rule> rules =
-                Map.of(MailBallotFact.REJECTED, StateRules.MAIL_REJECTED, MailBallotFact.LATE, StateRules.MAIL_LATE);
         Answer found = null;
         for (MailBallotFact word : List.of(MailBallotFact.REJECTED, MailBallotFact.LATE)) {
-            Given rule = setting.pack().of(rules.get(word));
+            Rule of = word == MailBallotFact.LATE ? StateRules.MAIL_LATE : StateRules.MAIL_REJECTED;
+            Given rule = setting.pack().of(of);
             if (found != null || !words.contains(word) || rule.isAbsent()) {
                 continue;
             }

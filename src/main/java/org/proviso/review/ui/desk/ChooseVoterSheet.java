@@ -16,7 +16,6 @@ final class ChooseVoterSheet extends Sheet {
 
     private final Desk desk;
     private final RadioButtonGroup<Voter> voters;
-    private final TextArea ground;
 
     ChooseVoterSheet(Desk desk) {
         this(desk, new RadioButtonGroup<>("Who is the voter?"), words("On what ground"));
@@ -39,7 +38,6 @@ final class ChooseVoterSheet extends Sheet {
         });
         this.desk = desk;
         this.voters = voters;
-        this.ground = ground;
         voters.addClassName("in-lines");
         voters.setItemLabelGenerator(ChooseVoterSheet::line);
         TextField look = new TextField("Look in the roll: a name, a birth date or an id");
