@@ -103,7 +103,7 @@ document.addEventListener('click', (event) => {
   if (act && isUnseen(act)) {
     event.preventDefault();
     event.stopImmediatePropagation();
-    say('Another envelope came on the screen. Nothing was done to it; look at it first.');
+    say('Another envelope came on the screen. Nothing was done to it. Check it first.');
   }
 }, true);
 
@@ -142,19 +142,19 @@ function showKeys() {
   sheet.setAttribute('aria-labelledby', 'keys-title');
   const title = document.createElement('h2');
   title.id = 'keys-title';
-  title.textContent = 'Keys on this page';
+  title.textContent = 'Keyboard shortcuts on this page';
   const list = document.createElement('dl');
   for (const element of [...document.querySelectorAll('[data-key]')].filter(isVisible)) {
     line(list, element.dataset.key, words(element));
   }
-  line(list, '?', 'This sheet');
-  line(list, 'Esc', 'Leaves a sheet; nothing is done');
+  line(list, '?', 'Show this list');
+  line(list, 'Esc', 'Close a dialog without saving');
   const choice = document.createElement('label');
   const box = document.createElement('input');
   box.type = 'checkbox';
   box.checked = isOn();
   box.addEventListener('change', () => localStorage.setItem(OFF, box.checked ? 'no' : 'yes'));
-  choice.append(box, ' Keys are on (they are always off while you type in a field)');
+  choice.append(box, ' Keyboard shortcuts on (always off while you type in a field)');
   const close = document.createElement('button');
   close.type = 'button';
   close.className = 'act first';

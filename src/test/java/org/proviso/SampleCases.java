@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
@@ -26,7 +27,14 @@ public record SampleCases(ElectionFolder folder, Map<String, Link> links, Deadli
 
     public static final List<String> NAMES = List.of("tamarack-primary", "tamarack-general");
 
+    /** Read and matched once in a run: nothing of it changes. */
+    private static final Map<String, SampleCases> PRESUMED = new ConcurrentHashMap<>();
+
     public static SampleCases presumed(String sample) {
+        return PRESUMED.computeIfAbsent(sample, SampleCases::read);
+    }
+
+    private static SampleCases read(String sample) {
         ElectionFolder folder = ElectionFolder.read(Path.of("sample-cases", sample));
         Election election = folder.election();
         ResolvedPack pack = PackResolver.resolve(

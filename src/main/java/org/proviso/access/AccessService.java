@@ -35,7 +35,7 @@ public class AccessService {
             throw new NotPermittedException("Change your one-time password first.");
         }
         if (!act.isOpenTo(user.roles())) {
-            throw new NotPermittedException("Your roles do not let you " + act.words() + ".");
+            throw new NotPermittedException("Your role does not include " + act.words() + ".");
         }
         return user;
     }

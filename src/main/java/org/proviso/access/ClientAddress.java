@@ -22,7 +22,7 @@ public final class ClientAddress {
         if (groups.length <= GROUPS || address.contains(".") || address.startsWith("::")) {
             return address;
         }
-        int kept = address.contains("::") ? Math.min(GROUPS, address.split("::")[0].split(":").length) : GROUPS;
+        int kept = address.contains("::") ? Math.min(GROUPS, address.split("::", 0)[0].split(":", 0).length) : GROUPS;
         return String.join(":", Arrays.copyOf(groups, kept));
     }
 }

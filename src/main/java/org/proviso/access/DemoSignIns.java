@@ -32,12 +32,12 @@ public class DemoSignIns {
     private static String part(Role role) {
         return switch (role) {
             case INTAKE -> "receives bags and keys envelopes";
-            case REVIEWER -> "reviews cases and proposes";
+            case REVIEWER -> "reviews cases and proposes outcomes";
             case DECIDER -> "votes on the board";
             case RELEASE_TEAM -> "opens envelopes and remakes ballots";
             case SUPERVISOR -> "runs the office: files, letters, closing";
-            case ADMINISTRATOR -> "manages accounts, has no part in any case";
-            case OBSERVER -> "reads figures and the ledger, sees no names";
+            case ADMINISTRATOR -> "manages accounts; takes no part in any case";
+            case OBSERVER -> "reads figures and the ledger; sees no names";
             case PUBLIC -> "looks up one envelope";
         };
     }

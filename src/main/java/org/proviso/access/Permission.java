@@ -9,52 +9,54 @@ import static org.proviso.access.Role.RELEASE_TEAM;
 import static org.proviso.access.Role.REVIEWER;
 import static org.proviso.access.Role.SUPERVISOR;
 
-import java.util.Locale;
 import java.util.Set;
 
 /** Something that only some may do, with the roles that may. Every service asks before it acts. */
 public enum Permission {
-    RECEIVE_BAGS(INTAKE, REVIEWER, SUPERVISOR),
-    KEY_ENVELOPES(INTAKE, REVIEWER, SUPERVISOR),
-    RECORD_CURE_EVIDENCE(INTAKE, REVIEWER, SUPERVISOR),
-    PRINT_CURE_LETTERS(INTAKE, REVIEWER, SUPERVISOR),
+    RECEIVE_BAGS("receiving envelopes", INTAKE, REVIEWER, SUPERVISOR),
+    KEY_ENVELOPES("keying envelopes", INTAKE, REVIEWER, SUPERVISOR),
+    RECORD_CURE_EVIDENCE("recording cure evidence", INTAKE, REVIEWER, SUPERVISOR),
+    PRINT_CURE_LETTERS("sending cure letters", INTAKE, REVIEWER, SUPERVISOR),
 
-    CONFIRM_LINK(REVIEWER, SUPERVISOR),
-    ANSWER_QUESTIONS(REVIEWER, SUPERVISOR),
-    SEARCH(REVIEWER, SUPERVISOR),
-    PROPOSE(REVIEWER, SUPERVISOR),
+    CONFIRM_LINK("confirming links", REVIEWER, SUPERVISOR),
+    ANSWER_QUESTIONS("answering questions", REVIEWER, SUPERVISOR),
+    SEARCH("searching for voters", REVIEWER, SUPERVISOR),
+    PROPOSE("proposing outcomes", REVIEWER, SUPERVISOR),
     /** Never of one's own act: {@link AccessService#demandSomebodyElse}. */
-    SECOND_REVIEW(REVIEWER, SUPERVISOR),
+    SECOND_REVIEW("second review", REVIEWER, SUPERVISOR),
 
     /** The case as laid before the deciding body; a reviewer sees a case by working on it. */
-    SEE_WHOLE_CASE(DECIDER),
-    PULL_OUT(DECIDER),
-    VOTE(DECIDER),
-    DECIDE(DECIDER),
+    SEE_WHOLE_CASE("viewing full cases", DECIDER),
+    PULL_OUT("pulling envelopes out of a group", DECIDER),
+    VOTE("voting on the board", DECIDER),
+    DECIDE("deciding cases", DECIDER),
 
-    OPEN_ENVELOPES(RELEASE_TEAM),
-    REMAKE_BALLOTS(RELEASE_TEAM),
-    HAND_OFF(RELEASE_TEAM),
+    OPEN_ENVELOPES("opening envelopes", RELEASE_TEAM),
+    REMAKE_BALLOTS("remaking ballots", RELEASE_TEAM),
+    HAND_OFF("handing off ballots", RELEASE_TEAM),
 
-    LOAD_FILES(SUPERVISOR),
-    SET_GATES(SUPERVISOR),
-    RECORD_ORDERS(SUPERVISOR),
-    SIGN_RULINGS(SUPERVISOR),
-    PUT_RULES_IN_FORCE(SUPERVISOR),
-    PRINT_OUTCOME_LETTERS(SUPERVISOR),
-    CLOSE_ELECTION(SUPERVISOR),
+    LOAD_FILES("loading files", SUPERVISOR),
+    SET_GATES("recording when steps may begin", SUPERVISOR),
+    RECORD_ORDERS("recording court orders", SUPERVISOR),
+    SIGN_RULINGS("recording county rulings", SUPERVISOR),
+    PUT_RULES_IN_FORCE("putting rule packs in force", SUPERVISOR),
+    PRINT_OUTCOME_LETTERS("sending outcome letters", SUPERVISOR),
+    CLOSE_ELECTION("closing the election", SUPERVISOR),
 
-    MANAGE_USERS(ADMINISTRATOR),
+    MANAGE_USERS("managing accounts", ADMINISTRATOR),
 
-    READ_FIGURES(INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
-    READ_LEDGER(INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
-    READ_REDACTED_CASES(INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+    READ_FIGURES("viewing figures", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+    READ_LEDGER("viewing the ledger", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+    READ_REDACTED_CASES(
+            "viewing redacted cases", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
 
-    LOOK_UP_OWN_ENVELOPE(PUBLIC);
+    LOOK_UP_OWN_ENVELOPE("looking up one's own envelope", PUBLIC);
 
+    private final String words;
     private final Set<Role> roles;
 
-    Permission(Role... roles) {
+    Permission(String words, Role... roles) {
+        this.words = words;
         this.roles = Set.of(roles);
     }
 
@@ -63,8 +65,8 @@ public enum Permission {
         return roles.stream().anyMatch(held::contains);
     }
 
-    /** As it reads after "may not": {@code record cure evidence}. */
+    /** As it reads after "your role does not include": {@code recording cure evidence}. */
     public String words() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return words;
     }
 }

@@ -26,7 +26,7 @@ class SignInUsers implements UserDetailsService {
         return User.withUsername(user.userName())
                 .password(users.passwordHash(userName))
                 .roles(user.roles().stream().map(Role::name).toArray(String[]::new))
-                .disabled(!user.enabled() || user.demo() && !settings.demo())
+                .disabled(!user.enabled() || (user.demo() && !settings.demo()))
                 .build();
     }
 }

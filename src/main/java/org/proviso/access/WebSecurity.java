@@ -9,7 +9,7 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 
 /**
  * The lock on every address: a view without an access annotation is closed, and whatever is not a view needs a
- * sign-in. The plain pages have a lock of their own, {@code access.ui.PlainSecurity}, which is asked first.
+ * sign-in. The plain pages have a lock of their own, {@code access.ui.PlainPageSecurity}, which is asked first.
  */
 @Configuration
 class WebSecurity {

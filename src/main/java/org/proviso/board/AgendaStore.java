@@ -2,13 +2,18 @@ package org.proviso.board;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -16,10 +21,14 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class AgendaStore {
 
-    private final JdbcClient jdbc;
+    private static final int BATCH = 1_000;
 
-    AgendaStore(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+
+    AgendaStore(JdbcClient jdbc, JdbcTemplate batches) {
         this.jdbc = jdbc;
+        this.batches = batches;
     }
 
     public List<AgendaItem> all(SessionKey key) {
@@ -36,44 +45,60 @@ public class AgendaStore {
                 .optional();
     }
 
+    /** The items of several envelopes, by envelope number; one that is not on the agenda is not in it. */
+    public Map<String, AgendaItem> find(SessionKey key, Collection<String> envelopeNos) {
+        Map<String, AgendaItem> found = new HashMap<>();
+        jdbc.sql("""
+                        select a.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join agenda_item a on a.election_id = ? and a.session_no = ? and a.envelope_no = wanted.id""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(key.electionId())
+                .param(key.sessionNo())
+                .query((ResultSet row) -> {
+                    found.put(row.getString("envelope_no"), row(row, 0));
+                });
+        return found;
+    }
+
     /** Writes the items of an agenda over those that it has of the same envelopes. */
     public void put(SessionKey key, List<AgendaItem> items) {
-        for (AgendaItem item : items) {
-            if (update(key, item) == 0) {
-                insert(key, item);
-            }
-        }
+        Map<String, AgendaItem> there =
+                find(key, items.stream().map(AgendaItem::envelopeNo).toList());
+        Map<Boolean, List<AgendaItem>> known =
+                items.stream().collect(Collectors.partitioningBy(item -> there.containsKey(item.envelopeNo())));
+        update(key, known.get(true));
+        insert(key, known.get(false));
     }
 
-    private int update(SessionKey key, AgendaItem item) {
-        return jdbc.sql("""
-                        update agenda_item set proposed_outcome = ?, primary_reason = ?, consent_group = ?,
-                            pulled_out_by = ?, version = version + 1
-                        where election_id = ? and session_no = ? and envelope_no = ?""")
-                .param(code(item.proposed()))
-                .param(code(item.primaryReason()))
-                .param(item.group())
-                .param(item.pulledOutBy())
-                .param(key.electionId())
-                .param(key.sessionNo())
-                .param(item.envelopeNo())
-                .update();
+    private void update(SessionKey key, List<AgendaItem> items) {
+        batches.batchUpdate("""
+                update agenda_item set proposed_outcome = ?, primary_reason = ?, consent_group = ?, pulled_out_by = ?,
+                    version = version + 1
+                where election_id = ? and session_no = ? and envelope_no = ?""", items, BATCH, (row, item) -> {
+            row.setString(1, code(item.proposed()));
+            row.setString(2, code(item.primaryReason()));
+            row.setObject(3, item.group());
+            row.setString(4, item.pulledOutBy());
+            row.setString(5, key.electionId());
+            row.setInt(6, key.sessionNo());
+            row.setString(7, item.envelopeNo());
+        });
     }
 
-    private void insert(SessionKey key, AgendaItem item) {
-        jdbc.sql("""
-                        insert into agenda_item (election_id, session_no, envelope_no, place, proposed_outcome,
-                            primary_reason, consent_group, pulled_out_by, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .param(key.electionId())
-                .param(key.sessionNo())
-                .param(item.envelopeNo())
-                .param(item.place())
-                .param(code(item.proposed()))
-                .param(code(item.primaryReason()))
-                .param(item.group())
-                .param(item.pulledOutBy())
-                .update();
+    private void insert(SessionKey key, List<AgendaItem> items) {
+        batches.batchUpdate("""
+                insert into agenda_item (election_id, session_no, envelope_no, place, proposed_outcome, primary_reason,
+                    consent_group, pulled_out_by, version)
+                values (?, ?, ?, ?, ?, ?, ?, ?, 0)""", items, BATCH, (row, item) -> {
+            row.setString(1, key.electionId());
+            row.setInt(2, key.sessionNo());
+            row.setString(3, item.envelopeNo());
+            row.setInt(4, item.place());
+            row.setString(5, code(item.proposed()));
+            row.setString(6, code(item.primaryReason()));
+            row.setObject(7, item.group());
+            row.setString(8, item.pulledOutBy());
+        });
     }
 
     public void pullOut(SessionKey key, String envelopeNo, int version, String by) {

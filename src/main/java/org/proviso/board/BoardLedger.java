@@ -2,9 +2,11 @@ package org.proviso.board;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
+import org.proviso.core.chain.Salt;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
@@ -41,8 +43,9 @@ public class BoardLedger {
 
     /** A text that the ledger must not show, as a hash for each of the envelopes it is about; none after a purge. */
     public List<String> hashes(SessionKey session, List<String> envelopes, String text) {
+        Map<String, Salt> salts = intake.salts(session.electionId(), envelopes);
         return envelopes.stream()
-                .map(envelope -> intake.salt(session.electionId(), envelope)
+                .map(envelope -> Optional.ofNullable(salts.get(envelope))
                         .map(salt -> salt.hash(text))
                         .orElse(""))
                 .toList();

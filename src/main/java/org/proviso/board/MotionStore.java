@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.MotionResult;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,10 +27,14 @@ public class MotionStore {
 
     private static final String OF_SESSION = "select * from motion where election_id = ? and session_no = ? ";
 
-    private final JdbcClient jdbc;
+    private static final int BATCH = 1_000;
 
-    MotionStore(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+
+    MotionStore(JdbcClient jdbc, JdbcTemplate batches) {
         this.jdbc = jdbc;
+        this.batches = batches;
     }
 
     public MotionKey insert(MoveMotion moved, String by, OffsetDateTime at) {
@@ -50,17 +56,20 @@ public class MotionStore {
                         by,
                         at)
                 .update();
-        new TreeMap<>(moved.envelopes()).forEach((envelope, version) -> insert(key, envelope, version));
+        insert(key, new TreeMap<>(moved.envelopes()));
         return key;
     }
 
-    private void insert(MotionKey key, String envelope, int caseVersion) {
-        jdbc.sql("""
-                        insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version,
-                            pulled_out)
-                        values (?, ?, ?, ?, ?, false)""")
-                .params(key.session().electionId(), key.session().sessionNo(), key.motionNo(), envelope, caseVersion)
-                .update();
+    private void insert(MotionKey key, SortedMap<String, Integer> caseVersions) {
+        batches.batchUpdate("""
+                insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out)
+                values (?, ?, ?, ?, ?, false)""", caseVersions.entrySet(), BATCH, (row, envelope) -> {
+            row.setString(1, key.session().electionId());
+            row.setInt(2, key.session().sessionNo());
+            row.setInt(3, key.motionNo());
+            row.setString(4, envelope.getKey());
+            row.setInt(5, envelope.getValue());
+        });
     }
 
     public List<BoardMotion> all(SessionKey key) {

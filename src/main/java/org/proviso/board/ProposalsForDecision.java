@@ -1,12 +1,16 @@
 package org.proviso.board;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
+import org.proviso.review.ReadProposal;
 import org.proviso.review.acts.ProposalService;
 import org.springframework.stereotype.Component;
 
@@ -22,20 +26,31 @@ public class ProposalsForDecision {
 
     /** The newest, unless it was returned or withdrawn. */
     public Optional<ProposalForDecision> find(CaseKey key) {
-        return proposals
-                .newest(key)
-                .filter(found -> found.state() == Proposal.State.STANDING || found.state() == Proposal.State.AGREED)
-                .map(this::proposed);
+        return Optional.ofNullable(
+                find(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo()));
     }
 
-    private ProposalForDecision proposed(Proposal found) {
+    /** The same of several cases, by envelope number; one without such a proposal is not in it. */
+    public Map<String, ProposalForDecision> find(String electionId, Collection<String> envelopeNos) {
+        Map<String, ProposalForDecision> proposed = new HashMap<>();
+        proposals.newest(electionId, envelopeNos).forEach((number, read) -> {
+            Proposal.State state = read.proposal().state();
+            if (state == Proposal.State.STANDING || state == Proposal.State.AGREED) {
+                proposed.put(number, proposed(read));
+            }
+        });
+        return proposed;
+    }
+
+    private static ProposalForDecision proposed(ReadProposal read) {
+        Proposal found = read.proposal();
         return new ProposalForDecision(
                 found.as(),
                 found.grounds().reasons(),
                 found.grounds().legalReference(),
                 found.grounds().departsBecause(),
                 found.proposedBy(),
-                proposals.agreedBy(found).orElse(null));
+                read.secondReadBy());
     }
 
     /** A list of codes as a column holds it. */

@@ -29,9 +29,7 @@ import static org.proviso.canvass.Figure.UNACCOUNTED;
 import static org.proviso.canvass.Figure.UNUSED;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.proviso.core.Code;
 
 /**
@@ -78,11 +76,6 @@ public enum BalanceRule implements Code {
         this.whole = whole;
         this.added = added;
         this.takenOff = takenOff;
-    }
-
-    /** Those that can hold on any day; only at certification may nothing be pending. */
-    public static Set<BalanceRule> beforeCertification() {
-        return EnumSet.complementOf(EnumSet.of(NOTHING_PENDING));
     }
 
     /** From 1 to 9; the eighth is that all of them hold apart for extended hours, the tenth is {@link DailyProgressRule}. */

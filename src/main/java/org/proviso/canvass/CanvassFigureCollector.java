@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
 import org.proviso.core.Transmittal;
@@ -59,34 +58,60 @@ class CanvassFigureCollector {
         this.figures = figures;
     }
 
+    /** What the rooms say of an election, each asked once. */
+    private record Entries(
+            List<CastEnvelope> envelopes,
+            List<EnvelopeCase> cases,
+            Map<String, Decision> standing,
+            Election election,
+            List<Transmittal> returns,
+            List<FigureStore.NotedFigure> noted,
+            List<Batch> batches,
+            Map<Integer, List<RemakeSheet>> sheets,
+            List<String> cureDefects,
+            NoticeCounts notices) {
+
+        /** Whether there are two groups of hours to tell apart. */
+        boolean both() {
+            return envelopes.stream().anyMatch(CastEnvelope::inExtendedHours);
+        }
+    }
+
     /** The accounts of regular hours, and of court-extended ones where an envelope was cast in them. */
     List<CanvassFigures> collect(String electionId) {
-        List<CastEnvelope> envelopes = intake.castEnvelopes(electionId);
+        Entries entries = new Entries(
+                intake.castEnvelopes(electionId),
+                cases.all(electionId),
+                decisions.standing(electionId),
+                elections.find(electionId).orElseThrow(),
+                intake.transmittals(electionId),
+                figures.noted(electionId),
+                releases.batches(electionId),
+                remakes.sheets(electionId),
+                figures.cureDefects(electionId),
+                notices.counts(electionId));
         List<CanvassFigures> accounts = new ArrayList<>();
-        boolean extended = envelopes.stream().anyMatch(CastEnvelope::inExtendedHours);
-        accounts.add(accounts(electionId, VotingHours.REGULAR, envelopes, extended));
-        if (extended) {
-            accounts.add(accounts(electionId, VotingHours.EXTENDED, envelopes, true));
+        accounts.add(accounts(VotingHours.REGULAR, entries));
+        if (entries.both()) {
+            accounts.add(accounts(VotingHours.EXTENDED, entries));
         }
         return accounts;
     }
 
-    private CanvassFigures accounts(String id, VotingHours hours, List<CastEnvelope> all, boolean both) {
-        Predicate<CastEnvelope> ofHours = envelope -> envelope.inExtendedHours() == (hours == VotingHours.EXTENDED);
-        List<CastEnvelope> envelopes = all.stream().filter(ofHours).toList();
-        Election election = elections.find(id).orElseThrow();
-        List<EnvelopeCase> allCases = cases.all(id);
-        Map<String, Decision> standing = decisions.standing(id);
+    private static CanvassFigures accounts(VotingHours hours, Entries entries) {
+        List<CastEnvelope> envelopes = entries.envelopes().stream()
+                .filter(envelope -> envelope.inExtendedHours() == (hours == VotingHours.EXTENDED))
+                .toList();
         EnvelopeCounter keeper = new EnvelopeCounter();
         keeper.envelopes(envelopes);
-        keeper.cases(allCases, standing, election);
+        keeper.cases(entries.cases(), entries.standing(), entries.election());
         if (hours == VotingHours.REGULAR) {
-            keeper.transmittals(intake.transmittals(id).stream()
-                    .filter(one -> !both || !hasExtended(one, all))
+            keeper.transmittals(entries.returns().stream()
+                    .filter(one -> !entries.both() || !hasExtended(one, entries.envelopes()))
                     .toList());
         }
-        Map<Figure, Integer> county = county(id, hours, numbers(envelopes), both);
-        for (FigureStore.NotedFigure noted : figures.noted(id)) {
+        Map<Figure, Integer> county = county(hours, numbers(envelopes), entries);
+        for (FigureStore.NotedFigure noted : entries.noted()) {
             if (noted.hours() == hours) {
                 note(noted, keeper, county);
             }
@@ -113,10 +138,11 @@ class CanvassFigureCollector {
         return envelopes.stream().map(CastEnvelope::envelopeNo).collect(Collectors.toSet());
     }
 
-    private Map<Figure, Integer> county(String id, VotingHours hours, Set<String> envelopes, boolean both) {
+    private static Map<Figure, Integer> county(VotingHours hours, Set<String> envelopes, Entries entries) {
+        boolean both = entries.both();
         Map<Figure, Integer> county = new EnumMap<>(Figure.class);
         county.put(Figure.RECEIVED, envelopes.size());
-        List<Batch> batches = releases.batches(id).stream()
+        List<Batch> batches = entries.batches().stream()
                 .filter(batch -> !both || batch.heldApart() == (hours == VotingHours.EXTENDED))
                 .toList();
         county.put(
@@ -135,13 +161,12 @@ class CanvassFigureCollector {
         county.put(
                 Figure.REMADE,
                 batches.stream()
-                        .flatMap(batch -> remakes.sheets(id, batch.number()).stream())
+                        .flatMap(batch -> entries.sheets().getOrDefault(batch.number(), List.of()).stream())
                         .filter(sheet -> sheet.remadeAt() != null)
                         .mapToInt(RemakeSheet::ballots)
                         .sum());
-        county.put(Figure.CURE_DEFECTS, common(envelopes, figures.cureDefects(id)));
-        NoticeCounts counts = notices.counts(id);
-        NoticeCounts ofHours = both ? counts.ofGroup(hours == VotingHours.EXTENDED) : counts;
+        county.put(Figure.CURE_DEFECTS, common(envelopes, entries.cureDefects()));
+        NoticeCounts ofHours = both ? entries.notices().ofGroup(hours == VotingHours.EXTENDED) : entries.notices();
         county.put(Figure.ASK_NOTICES, ofHours.askEnvelopes());
         county.put(Figure.OUTCOME_NOTICES, ofHours.outcomes());
         return county;

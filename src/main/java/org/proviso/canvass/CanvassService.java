@@ -72,7 +72,14 @@ public class CanvassService {
     @Transactional(readOnly = true)
     public List<BalanceResult> balances(String electionId, Collection<BalanceRule> asked) {
         access.demand(Permission.READ_FIGURES);
-        return balanced(electionId, asked);
+        return balanced(book.collect(electionId), asked);
+    }
+
+    /** The same of accounts at hand. */
+    @Transactional(readOnly = true)
+    public List<BalanceResult> balances(List<CanvassFigures> accounts, Collection<BalanceRule> asked) {
+        access.demand(Permission.READ_FIGURES);
+        return balanced(accounts, asked);
     }
 
     /** The figures of a sum that only a person can tell. */
@@ -116,7 +123,7 @@ public class CanvassService {
     public ElectionClosingResult closeElection(String electionId) {
         OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         demandOpen(electionId);
-        List<String> wrong = balanced(electionId, Arrays.asList(BalanceRule.values())).stream()
+        List<String> wrong = balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
                 .filter(balance -> !(balance instanceof BalanceResult.Holds))
                 .map(BalanceResult::words)
                 .toList();
@@ -130,19 +137,20 @@ public class CanvassService {
         return new ElectionClosingResult.Closed(head.hash());
     }
 
-    private List<BalanceResult> balanced(String electionId, Collection<BalanceRule> asked) {
+    private static List<BalanceResult> balanced(List<CanvassFigures> all, Collection<BalanceRule> asked) {
         List<BalanceResult> balances = new ArrayList<>();
-        book.collect(electionId).forEach(accounts -> balances.addAll(Reconciliation.reconcile(accounts, asked)));
+        all.forEach(accounts -> balances.addAll(Reconciliation.reconcile(accounts, asked)));
         return balances;
     }
 
     /** Both groups of hours together. */
     private PlaceFigures total(String electionId) {
         Map<Figure, Integer> total = new EnumMap<>(Figure.class);
+        List<PlaceFigures> ofCounty =
+                book.collect(electionId).stream().map(CanvassFigures::county).toList();
         for (Figure figure : List.of(Figure.RECEIVED, Figure.COUNTED, Figure.COUNTED_IN_PART, Figure.REJECTED)) {
             total.put(figure, 0);
-            book.collect(electionId).stream()
-                    .map(CanvassFigures::county)
+            ofCounty.stream()
                     .filter(counts -> counts.has(figure))
                     .forEach(counts -> total.merge(figure, counts.number(figure), Integer::sum));
         }

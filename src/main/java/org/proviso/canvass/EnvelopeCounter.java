@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
@@ -86,7 +87,7 @@ final class EnvelopeCounter {
         });
     }
 
-    private static Figure outcome(EnvelopeCase one, Decision decision) {
+    private static Figure outcome(EnvelopeCase one, @Nullable Decision decision) {
         boolean settled = one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED;
         if (settled && decision != null) {
             return switch (decision.as()) {

@@ -3,6 +3,7 @@ package org.proviso.canvass;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /** The figures of one voting location, or of the county. A figure that nobody has noted is absent, never zero. */
 public record PlaceFigures(Map<Figure, Integer> figures) {
@@ -17,7 +18,7 @@ public record PlaceFigures(Map<Figure, Integer> figures) {
 
     /** The number; the figure is one that {@link #has} is true for. */
     int number(Figure figure) {
-        return figures.get(figure);
+        return Objects.requireNonNull(figures.get(figure), "the figure is noted");
     }
 
     /** The same with one figure noted. */

@@ -16,34 +16,34 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "adjudicate",
         description = {
-            "Matches every envelope of an election folder to the roll, finds the facts and says what the rules ask.",
-            "Writes recommendations.csv, explanations/, summary.txt, report.html and ledger.jsonl. People decide."
+            "Matches every envelope in an election folder to the roll, finds the facts and applies the rules.",
+            "Writes recommendations.csv, explanations/, summary.txt, report.html and ledger.jsonl. People make the decisions."
         },
         mixinStandardHelpOptions = true)
 final class AdjudicateCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and the other files.")
     private Path folder;
 
     @Option(
             names = "--out",
             required = true,
             paramLabel = "DIR",
-            description = "Where to write; new, empty or an earlier run's.")
+            description = "The output folder: new, empty or from an earlier run.")
     private Path out;
 
     @Option(
             names = "--as-of",
             paramLabel = "TIME",
-            description = "The moment of the assessment, local to the county, as 2026-11-04T12:00"
-                    + " (default: noon of the day after the election).")
+            description = "Assess as of this county local time, as 2026-11-04T12:00"
+                    + " (default: noon on the day after the election).")
     private LocalDateTime asOf;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
             defaultValue = "2",
-            description = "Threads for matching (${DEFAULT-VALUE}).")
+            description = "Number of threads for matching (${DEFAULT-VALUE}).")
     private int threads;
 
     @Spec

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
@@ -44,7 +45,10 @@ record AdjudicationRun(
         Adjudicator adjudicator = new Adjudicator(records, book, asOf);
         List<CaseReport> cases = new ArrayList<>();
         for (Envelope envelope : folder.envelopes()) {
-            cases.add(adjudicator.report(envelope, links.get(envelope.envelopeNo())));
+            cases.add(adjudicator.report(
+                    envelope,
+                    Objects.requireNonNull(
+                            links.get(envelope.envelopeNo()), "every envelope has a link, if only to nobody")));
         }
         return new AdjudicationRun(folder, asOf, book, records, List.copyOf(cases));
     }

@@ -25,33 +25,36 @@ import picocli.CommandLine.Spec;
 /** Assesses facts written by hand, without any records: for counsel, for tests, and for trying a rule pack. */
 @Command(
         name = "assess",
-        description = "Assesses the facts of one case under a rule pack; prints YAML with every answer and reference.",
+        description = "Assesses the facts of one case under a rule pack. Prints YAML with every answer and reference.",
         mixinStandardHelpOptions = true)
 final class AssessCommand implements Callable<Integer> {
 
-    @Option(names = "--pack", paramLabel = "P", description = "A bundled rule pack, or a pack file.")
+    @Option(names = "--pack", paramLabel = "P", description = "A bundled rule pack, or a rule pack file.")
     private String pack = "";
 
-    @Option(names = "--election-date", paramLabel = "D", description = "As 2026-11-03.")
+    @Option(names = "--election-date", paramLabel = "D", description = "The election date, as 2026-11-03.")
     private LocalDate electionDate;
 
     @Option(
             names = "--as-of",
             paramLabel = "T",
-            description = "The moment of the assessment, local to the county, as 2026-11-04T12:00.")
+            description = "Assess as of this county local time, as 2026-11-04T12:00.")
     private LocalDateTime asOf;
 
-    @Option(names = "--facts", paramLabel = "facts.yaml", description = "The facts; one left out is unknown.")
+    @Option(
+            names = "--facts",
+            paramLabel = "facts.yaml",
+            description = "The file of facts. A fact left out is unknown.")
     private Path facts;
 
     @Option(
             names = "--closed",
             paramLabel = "D",
             split = ",",
-            description = "Days on which the office is closed besides weekends and the pack's holidays.")
+            description = "Days the office is closed, other than weekends and the rule pack's holidays.")
     private Set<LocalDate> daysClosed = new LinkedHashSet<>();
 
-    @Option(names = "--describe", description = "Prints every fact with its allowed values and meaning, and ends.")
+    @Option(names = "--describe", description = "Prints every fact with its allowed values and meaning, then exits.")
     private boolean describe;
 
     @Spec

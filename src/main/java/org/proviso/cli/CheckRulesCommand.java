@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check-rules",
         description =
-                "Proves a rule pack over every combination of facts; prints the smallest counterexample if it fails.",
+                "Proves a rule pack over every combination of facts. Prints the smallest counterexample if the proof fails.",
         mixinStandardHelpOptions = true)
 final class CheckRulesCommand implements Callable<Integer> {
 
@@ -29,13 +29,13 @@ final class CheckRulesCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "<pack|file>",
-            description = "A pack that comes with the program, or a pack file.")
+            description = "A bundled rule pack, or a rule pack file.")
     private String pack = "";
 
-    @Option(names = "--all", description = "Every pack that comes with the program.")
+    @Option(names = "--all", description = "Check every bundled rule pack.")
     private boolean all;
 
-    @Option(names = "--vocabulary", description = "Prints every rule that a pack may give, and ends.")
+    @Option(names = "--vocabulary", description = "Prints every rule a rule pack can set, then exits.")
     private boolean vocabulary;
 
     @Option(
@@ -43,7 +43,7 @@ final class CheckRulesCommand implements Callable<Integer> {
             paramLabel = "DATE",
             defaultValue = "2026-11-03",
             description =
-                    "The election to resolve the pack for, besides every date at which it changes (${DEFAULT-VALUE}).")
+                    "The election date to prove the rule pack for, in addition to every date on which it changes (${DEFAULT-VALUE}).")
     private LocalDate electionDate;
 
     @Spec
@@ -56,7 +56,7 @@ final class CheckRulesCommand implements Callable<Integer> {
             return 0;
         }
         if (all != pack.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "give one pack, or --all");
+            throw new ParameterException(spec.commandLine(), "name one rule pack, or use --all");
         }
         long start = System.nanoTime();
         List<String> names = all ? RulePacks.bundled() : List.of(pack);
@@ -67,7 +67,7 @@ final class CheckRulesCommand implements Callable<Integer> {
         if (all) {
             out.println(String.format(
                     Locale.US,
-                    "%d packs proved in %.1f s, %d refused",
+                    "%d rule packs checked in %.1f s, %d refused",
                     proved.size(),
                     (System.nanoTime() - start) / 1e9,
                     broken));
@@ -105,11 +105,11 @@ final class CheckRulesCommand implements Callable<Integer> {
         report.warnings().forEach(warning -> out.println("  warning: " + warning));
         List<String> remembered = keys(report, true);
         if (!remembered.isEmpty()) {
-            out.println("  from memory, so the office must rule before a ballot falls on it: "
+            out.println("  from memory, so the office must sign a county ruling before a ballot is rejected on it: "
                     + String.join(", ", remembered));
         }
         if (!keys(report, false).isEmpty()) {
-            out.println("  not in the pack, so its questions stay open: "
+            out.println("  not in the rule pack, so these questions stay open: "
                     + keys(report, false).size() + " rules");
         }
         out.println(report.holds() ? "  holds" : "  REFUSED");

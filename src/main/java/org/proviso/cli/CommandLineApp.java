@@ -22,7 +22,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 @Command(
         name = "proviso",
-        description = "Settles provisional ballots from the shell. Without a verb, starts the office's server.",
+        description =
+                "Works on provisional ballots from the command line. Without a command, starts the office's server.",
         mixinStandardHelpOptions = true,
         version = "Proviso 0.1.0",
         subcommands = {
@@ -34,7 +35,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
             WhatIfCommand.class,
             VerifyLedgerCommand.class,
             MatchCommand.class,
-            MakeSampleCommand.class,
             ReplayCommand.class,
             ExportLedgerCommand.class,
             RebuildStatusCommand.class,
@@ -46,14 +46,14 @@ public final class CommandLineApp {
 
     private CommandLineApp() {}
 
-    /** Whether these arguments are for the shell: the server takes options only, so any first word is a verb. */
+    /** Whether these arguments are for the command line: the server takes options only, so any first word is a command. */
     public static boolean isVerb(String[] arguments) {
         return arguments.length > 0
                 && (!arguments[0].startsWith("-")
                         || Set.of("--help", "-h", "--version", "-V").contains(arguments[0]));
     }
 
-    /** Runs the verb and returns the exit code: 0 done, 1 the answer is no, 2 bad input. */
+    /** Runs the command and returns the exit code: 0 done, 1 the answer is no, 2 bad input. */
     public static int run(String[] arguments) {
         return new CommandLine(new CommandLineApp())
                 .setOut(utf8(System.out))
@@ -91,7 +91,7 @@ public final class CommandLineApp {
         CommandLine verb = exception.getCommandLine();
         String name = verb.getCommandSpec().qualifiedName();
         boolean noVerb = exception instanceof UnmatchedArgumentException && verb.getParent() == null;
-        String message = noVerb ? "there is no verb \"" + arguments[0] + "\"" : exception.getMessage();
+        String message = noVerb ? "there is no command \"" + arguments[0] + "\"" : exception.getMessage();
         verb.getErr().println(name + ": " + message + " (see " + name + " --help)");
         return BAD_INPUT;
     }
@@ -103,8 +103,7 @@ public final class CommandLineApp {
         }
         String name = verb.getCommandSpec().qualifiedName() + ": ";
         if (exception instanceof InputException wrong && wrong.all().size() > 1) {
-            verb.getErr()
-                    .println(name + (wrong.all().size() + wrong.untold()) + " places are bad; nothing was written");
+            verb.getErr().println(name + (wrong.all().size() + wrong.untold()) + " errors found; nothing was written");
             wrong.all().forEach(one -> verb.getErr().println("  " + one.getMessage()));
             if (wrong.untold() > 0) {
                 verb.getErr().println("  and " + wrong.untold() + " more");

@@ -39,10 +39,10 @@ final class DeadlinesCommand implements Callable<Integer> {
                 names = "--pack",
                 required = true,
                 paramLabel = "P",
-                description = "A bundled rule pack, or a pack file.")
+                description = "A bundled rule pack, or a rule pack file.")
         private String pack = "";
 
-        @Option(names = "--state", required = true, paramLabel = "S", description = "A state, as CA.")
+        @Option(names = "--state", required = true, paramLabel = "S", description = "A state's two-letter code, as CA.")
         private String state = "";
 
         String name() {
@@ -57,29 +57,30 @@ final class DeadlinesCommand implements Callable<Integer> {
             names = {"--election-date", "--date"},
             required = true,
             paramLabel = "D",
-            description = "As 2026-11-03.")
+            description = "The election date, as 2026-11-03.")
     private LocalDate electionDate;
 
     @Option(
             names = "--closed",
             paramLabel = "D",
             split = ",",
-            description = "Days on which the office is closed besides weekends and the pack's holidays.")
+            description = "Days the office is closed, other than weekends and the rule pack's holidays.")
     private Set<LocalDate> daysClosed = new LinkedHashSet<>();
 
     @Option(
             names = "--meeting",
             paramLabel = "T",
-            description = "When the board meets, as 2026-11-16T10:00; dates what counts from the meeting.")
+            description = "When the board meets, as 2026-11-16T10:00, for deadlines counted from the meeting.")
     private @Nullable LocalDateTime meeting;
 
-    @Option(names = "--ics", description = "A calendar file (RFC 5545) instead of CSV.")
+    @Option(names = "--ics", description = "Prints a calendar file (RFC 5545) instead of CSV.")
     private boolean calendar;
 
     @Option(
             names = "--zone",
             paramLabel = "Z",
-            description = "The county's time zone for the calendar file, as America/Denver; else hours are local.")
+            description =
+                    "The county's time zone for the calendar file, as America/Denver. Without it, times are local.")
     private String zone = "";
 
     @Spec

@@ -19,14 +19,18 @@ import picocli.CommandLine.Spec;
 /** Writes a chain of the office's ledger as a file that anybody can check. */
 @Command(
         name = "export-ledger",
-        description = "Writes the ledger of an election as a file that verify-ledger reads.",
+        description = "Writes an election's ledger to a file that verify-ledger can check.",
         mixinStandardHelpOptions = true)
 final class ExportLedgerCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "ELECTION", description = "Its id, or office for what concerns no election.")
+    @Parameters(paramLabel = "ELECTION", description = "The election ID, or office for entries outside any election.")
     private String election;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "An older file is replaced.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "The file to write. An existing file is replaced.")
     private Path out;
 
     @Mixin
@@ -55,7 +59,10 @@ final class ExportLedgerCommand implements Callable<Integer> {
         }
         if (!elections.all().contains(election)) {
             throw new InputException(
-                    election, 0, "", "is no election of this office; there are: " + String.join(", ", elections.all()));
+                    election,
+                    0,
+                    "",
+                    "is not an election of this office; its elections are: " + String.join(", ", elections.all()));
         }
         return LedgerChain.of(election);
     }

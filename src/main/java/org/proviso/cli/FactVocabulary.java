@@ -11,18 +11,18 @@ final class FactVocabulary {
     static String describe() {
         YamlWriter yaml = new YamlWriter();
         yaml.line(
-                "# Facts of a case. Under \"facts:\" give each fact one of its words, or unknown; one left out is unknown.");
+                "# Facts of a case. Under \"facts:\" give each fact one of its values, or unknown. A fact left out is unknown.");
         yaml.line("facts:");
         Fact.all().forEach(fact -> describe(fact, yaml));
         yaml.line("stamped:");
         yaml.line(
-                "  # What was brought after election day may be told by its stamp instead; the deadline is then weighed:");
+                "  # For evidence provided after election day, give its stamp instead; it is then compared with the deadline:");
         yaml.key("  ", "identification", "{value: supplied, received_at: 2026-11-06T15:30}");
         yaml.key("  ", "voter_signature", "{value: signed_later, received_at: 2026-11-06T15:30}");
         yaml.line("contests:");
-        yaml.key("  ", "cast", "list of contest ids on the ballot cast; needed where only a part may count");
-        yaml.key("  ", "right", "list of contest ids on a ballot the voter was entitled to");
-        yaml.key("  ", "federal", "list of those for federal office");
+        yaml.key("  ", "cast", "list of contest IDs on the ballot cast; needed where only some contests may count");
+        yaml.key("  ", "right", "list of contest IDs on a ballot the voter was entitled to");
+        yaml.key("  ", "federal", "list of the contest IDs for federal office");
         yaml.line("notices_sent:");
         yaml.key(
                 "  ",
@@ -38,10 +38,7 @@ final class FactVocabulary {
     private static void describe(Fact<?> fact, YamlWriter yaml) {
         yaml.line("  " + fact.key() + ":");
         yaml.key("    ", "meaning", fact.meaning());
-        yaml.plain(
-                "    ",
-                "several_may_hold",
-                fact.severalMayHold() ? "yes  # a list; none or [] for no such thing" : "no");
+        yaml.plain("    ", "several_may_hold", fact.severalMayHold() ? "yes  # a list; none or [] for nothing" : "no");
         yaml.line("    words:");
         for (FactWord word : fact.words()) {
             yaml.key("      ", word.code(), word.meaning());

@@ -21,7 +21,7 @@ final class LoadProgress implements LongConsumer {
         long steps = rows / STEP;
         long before = said.getAndAccumulate(steps, Math::max);
         if (steps > before) {
-            print.println("read: " + steps + ",000,000 rows of the roll");
+            print.println("read: " + steps + ",000,000 roll rows");
             print.flush();
         }
     }

@@ -26,8 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "match",
         description = {
-            "Finds the voter of each envelope on the roll. Writes envelope_no,voter_id,probability,verdict:",
-            "the best candidate even when it is not sure, and no voter_id when there is none. People confirm links."
+            "Finds each envelope's voter on the roll. Writes envelope_no,voter_id,probability,verdict:",
+            "the best candidate even when it is not certain, and no voter_id when there is none. People confirm links."
         },
         mixinStandardHelpOptions = true)
 final class MatchCommand implements Callable<Integer> {
@@ -38,19 +38,20 @@ final class MatchCommand implements Callable<Integer> {
     @Option(names = "--envelopes", required = true, paramLabel = "FILE", description = "The envelopes (CSV).")
     private Path envelopes;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The pairings to write (CSV).")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The output file of matches (CSV).")
     private Path out;
 
     @Option(
             names = "--candidates",
             paramLabel = "FILE",
-            description = "Also write up to five candidates of each envelope with their evidence (CSV).")
+            description = "Also writes up to five candidates for each envelope with their evidence (CSV).")
     private @Nullable Path candidates;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads for matching; changes the time only (default: one for each processor).")
+            description =
+                    "Number of threads for matching; affects only the time it takes (default: one per processor).")
     private int threads = Runtime.getRuntime().availableProcessors();
 
     @Spec
@@ -106,7 +107,7 @@ final class MatchCommand implements Callable<Integer> {
                     roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
         } catch (InputException wrong) {
             try {
-                reading.get();
+                List<MatchQuery> unused = reading.get();
             } catch (InputException too) {
                 throw wrong.and(too);
             }

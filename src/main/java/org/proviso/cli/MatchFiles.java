@@ -149,6 +149,7 @@ final class MatchFiles {
     }
 
     /** Where the roll's cells stand, asked once for a million rows. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
     private record RollCells(int id, int[] name, int former, int born, int[] home, int last4, int license) {
 
         RollCells(CsvTable table) {

@@ -27,21 +27,21 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "measure",
         description = {
-            "Assesses the envelopes of an election folder over and over and prints how long it took.",
-            "First the facts are found anew each time, and the case is assessed as it stands, over the presumed link,",
-            "and as its outlook; then facts at hand are assessed. Matching is part of neither. All processors are used."
+            "Assesses the envelopes of an election folder repeatedly and prints how long it took.",
+            "First it finds the facts again each time and assesses the case three ways: as it stands, over the presumed link,",
+            "and as its outlook. Then it assesses facts already found. Matching is not included. All processors are used."
         },
         mixinStandardHelpOptions = true)
 final class MeasureCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and the other files.")
     private Path folder;
 
     @Option(
             names = "--envelopes",
             paramLabel = "N",
             defaultValue = "100000",
-            description = "How many to assess (${DEFAULT-VALUE}).")
+            description = "How many assessments to run (${DEFAULT-VALUE}).")
     private int envelopes;
 
     @Spec
@@ -62,7 +62,9 @@ final class MeasureCommand implements Callable<Integer> {
         });
         List<CaseFacts> facts =
                 run.cases().stream().map(one -> one.presumed().facts()).toList();
-        measure("assessments of facts at hand", number -> Assessment.assess(facts.get(number % facts.size()), setting));
+        measure(
+                "assessments of facts already found",
+                number -> Assessment.assess(facts.get(number % facts.size()), setting));
         return 0;
     }
 

@@ -16,7 +16,7 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 import picocli.CommandLine.Option;
 
-/** Which database a verb works on, and the services over it, without a server. */
+/** Which database a command works on, and the services over it, without a server. */
 final class OfficeDatabaseStore {
 
     /** H2 says by these numbers that another process holds its file, and that there is none. */
@@ -30,7 +30,7 @@ final class OfficeDatabaseStore {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            description = "The folder of the office's H2 file; without it, as the server finds its database.")
+            description = "The folder of the office's H2 file. Without it, the database the server is set up to use.")
     private @Nullable Path data;
 
     /** Does something with the services and closes them again; what keeps them from opening is an {@link InputException}. */
@@ -41,7 +41,7 @@ final class OfficeDatabaseStore {
         }
     }
 
-    /** The pool opens its first connection only when somebody asks for one. */
+    /** The pool opens its first connection only on request. */
     private static void reach(ConfigurableApplicationContext services) {
         try {
             services.getBean(DataSource.class).getConnection().close();
@@ -62,7 +62,7 @@ final class OfficeDatabaseStore {
         }
     }
 
-    /** What keeps the services from opening is said in one line of our own. */
+    /** If the services cannot open, one line of our own says why. */
     private List<String> settings() {
         List<String> settings = new ArrayList<>(List.of(
                 "--logging.level.com.zaxxer=off",
@@ -74,7 +74,7 @@ final class OfficeDatabaseStore {
         return settings;
     }
 
-    /** A verb makes no database where there is none. */
+    /** A command does not create a database where there is none. */
     private static void onlyWhereThereIsOne(ConfigurableApplicationContext services) {
         String url = services.getEnvironment().getRequiredProperty(URL);
         if (url.startsWith(H2)) {
@@ -88,10 +88,10 @@ final class OfficeDatabaseStore {
         Optional<SQLException> database = database(e);
         int code = database.map(SQLException::getErrorCode).orElse(0);
         if (code == HELD) {
-            return "is held by the running server: stop it first, or use PostgreSQL, where both work at once";
+            return "is in use by the running server: stop the server first, or use PostgreSQL, where both can run at once";
         }
         return code == NO_FILE
-                ? "is not there: start the server once, or name its folder with --data"
+                ? "was not found: start the server once, or name its folder with --data"
                 : "cannot be opened: "
                         + database.map(Throwable::getMessage).orElseGet(() -> String.valueOf(e.getMessage()));
     }

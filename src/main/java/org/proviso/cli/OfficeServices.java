@@ -43,5 +43,5 @@ import org.springframework.context.annotation.FilterType;
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.WebSecurity", ".*\\.FirstStart", ".*\\.ui\\..*", ".*Test.*"}))
+                        pattern = {".*\\.WebSecurity", ".*\\.FirstAccounts", ".*\\.ui\\..*", ".*Test.*"}))
 final class OfficeServices {}

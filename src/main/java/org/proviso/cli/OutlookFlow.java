@@ -49,7 +49,7 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
     }
 
     int from(String reason) {
-        return sum(counts.get(reason));
+        return sum(counts.getOrDefault(reason, Map.of()));
     }
 
     int to(Recommendation outlook) {
@@ -70,6 +70,6 @@ record OutlookFlow(Map<String, Map<Recommendation, Integer>> counts) {
         return report.envelope().cast().issueReasons().stream()
                 .findFirst()
                 .map(DateWords::code)
-                .orElse("no reason given");
+                .orElse("no reason stated");
     }
 }

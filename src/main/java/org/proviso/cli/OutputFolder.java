@@ -30,10 +30,13 @@ final class OutputFolder {
             boolean ours = Files.exists(folder.resolve(LEDGER));
             if (!ours && !entries(folder).isEmpty()) {
                 throw new InputException(
-                        folder.toString(), 0, "", "is not empty and holds no earlier run; choose another --out");
+                        folder.toString(),
+                        0,
+                        "",
+                        "is not empty and does not contain an earlier run; choose another --out");
             }
         } else if (Files.exists(folder)) {
-            throw new InputException(folder.toString(), 0, "", "is a file; --out takes a folder");
+            throw new InputException(folder.toString(), 0, "", "is a file; --out needs a folder");
         }
         return new OutputFolder(folder);
     }

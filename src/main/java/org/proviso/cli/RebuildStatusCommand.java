@@ -13,14 +13,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Makes the tables of the voters' look-up anew: after an update that lets them say more, or when they were lost. */
+/** Rebuilds the tables of the voters' look-up: after an update that lets them say more, or when they were lost. */
 @Command(
         name = "rebuild-status",
-        description = "Makes what voters look up anew from the cases and sessions of the office's database.",
+        description = "Rebuilds the voters' status look-up from the cases and sessions in the office's database.",
         mixinStandardHelpOptions = true)
 final class RebuildStatusCommand implements Callable<Integer> {
 
-    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "Its id; without it every election.")
+    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "The election ID. Without it, every election.")
     private @Nullable String election;
 
     @Mixin
@@ -38,7 +38,10 @@ final class RebuildStatusCommand implements Callable<Integer> {
         List<String> known = office.getBean(ElectionService.class).all();
         if (election != null && !known.contains(election)) {
             throw new InputException(
-                    election, 0, "", "is no election of this office; there are: " + String.join(", ", known));
+                    election,
+                    0,
+                    "",
+                    "is not an election of this office; its elections are: " + String.join(", ", known));
         }
         for (String id : election == null ? known : List.of(election)) {
             int lines = office.getBean(StatusRebuild.class).of(id);

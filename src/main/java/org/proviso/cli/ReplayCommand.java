@@ -18,11 +18,11 @@ import picocli.CommandLine.Spec;
 /** Compares the office's tables with its ledger. Exit code 1 when anything differs. */
 @Command(
         name = "replay",
-        description = "Follows the ledger of an election and compares the office's tables with it, both ways.",
+        description = "Replays an election's ledger and compares it with the office's tables in both directions.",
         mixinStandardHelpOptions = true)
 final class ReplayCommand implements Callable<Integer> {
 
-    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "Its id; without it every election.")
+    @Parameters(arity = "0..1", paramLabel = "ELECTION", description = "The election ID. Without it, every election.")
     private @Nullable String election;
 
     @Mixin
@@ -40,7 +40,10 @@ final class ReplayCommand implements Callable<Integer> {
         List<String> known = office.getBean(ElectionService.class).all();
         if (election != null && !known.contains(election)) {
             throw new InputException(
-                    election, 0, "", "is no election of this office; there are: " + String.join(", ", known));
+                    election,
+                    0,
+                    "",
+                    "is not an election of this office; its elections are: " + String.join(", ", known));
         }
         ElectionReplayService service = office.getBean(ElectionReplayService.class);
         List<ElectionReplayVerdict> verdicts = (election == null ? known : List.of(election))
@@ -52,7 +55,7 @@ final class ReplayCommand implements Callable<Integer> {
     private void print(ElectionReplayVerdict verdict) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(verdict.electionId() + ": "
-                + (verdict.isWhole() ? "tables and ledger agree" : "DIFFERS, " + verdict.differing() + " times"));
+                + (verdict.isWhole() ? "tables and ledger agree" : "DIFFERENCES FOUND: " + verdict.differing()));
         verdict.looked().forEach(line -> out.println("  " + line));
         verdict.differences().forEach(line -> out.println("  - " + line));
         out.flush();

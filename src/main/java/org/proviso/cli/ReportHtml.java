@@ -41,7 +41,7 @@ final class ReportHtml {
         html.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
                 .append(title)
-                .append(": outlook of the provisional ballots</title>\n<style>\n")
+                .append(": provisional ballot outlook</title>\n<style>\n")
                 .append(css())
                 .append("</style>\n</head>\n<body>\n<main>\n<h1>")
                 .append(title)
@@ -53,32 +53,31 @@ final class ReportHtml {
                         + run.pack().pack().id() + " " + run.pack().hash().substring(0, 12) + ".");
         paragraph(
                 "",
-                "The outlook is what the rules will say if what is open turns out as the records suggest. It is for"
-                        + " sorting the work, and never a decision.");
+                "The outlook is what the rules will say if the open questions are answered as the records suggest. It is for"
+                        + " sorting the work and is never a decision.");
         paragraph("", run.pack().pack().caution());
     }
 
     private void picture() {
-        html.append("<h2>Where the envelopes went</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
-                .append(" aria-label=\"Picture, may be scrolled sideways\">\n")
+        html.append("<h2>Outlook by reason issued</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
+                .append(" aria-label=\"Picture, scrolls sideways\">\n")
                 .append(EnvelopeFlowDrawing.of(
-                        flow.drawn(), "From the reason of issue to the outlook; the table below has the same figures"))
+                        flow.drawn(), "From reason issued to outlook; the table below has the same figures"))
                 .append("</div>\n");
     }
 
     private void flowTable() {
-        html.append(
-                        "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Table, may be scrolled sideways\">\n")
-                .append("<table>\n<caption>Reason of issue (the first one given) and outlook</caption>\n")
-                .append("<thead><tr><th scope=\"col\">Issued because</th>");
+        html.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Table, scrolls sideways\">\n")
+                .append("<table>\n<caption>Reason issued (first one listed) and outlook</caption>\n")
+                .append("<thead><tr><th scope=\"col\">Reason issued</th>");
         for (Recommendation outlook : Recommendation.values()) {
             html.append("<th class=\"n\" scope=\"col\">")
                     .append(OutcomeSymbol.beside(outlook))
                     .append("</th>");
         }
-        html.append("<th class=\"n\" scope=\"col\">all</th></tr></thead>\n<tbody>\n");
+        html.append("<th class=\"n\" scope=\"col\">Total</th></tr></thead>\n<tbody>\n");
         flow.counts().forEach(this::flowRow);
-        html.append("<tr><th scope=\"row\">all</th>");
+        html.append("<tr><th scope=\"row\">Total</th>");
         for (Recommendation outlook : Recommendation.values()) {
             number(flow.to(outlook));
         }
@@ -100,9 +99,9 @@ final class ReportHtml {
     }
 
     private void envelopes() {
-        html.append("<h2>Every envelope</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
-                .append(" aria-label=\"Table of envelopes, may be scrolled sideways\">\n<table>\n<thead><tr>")
-                .append("<th scope=\"col\">Envelope</th><th scope=\"col\">Outlook</th><th scope=\"col\">Because</th>")
+        html.append("<h2>All envelopes</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\"")
+                .append(" aria-label=\"Table of envelopes, scrolls sideways\">\n<table>\n<thead><tr>")
+                .append("<th scope=\"col\">Envelope</th><th scope=\"col\">Outlook</th><th scope=\"col\">Reason</th>")
                 .append("<th scope=\"col\">Still to do</th></tr></thead>\n<tbody>\n");
         run.cases().forEach(this::envelope);
         html.append("</tbody>\n</table>\n</div>\n");

@@ -61,13 +61,13 @@ final class SummaryText {
         }
         row("total", run.cases().size(), run.cases().size());
         line(
-                "  Now: nobody has confirmed a link or compared a signature yet, so nearly all is research. Outlook: what");
-        line("  the rules will say if what is open turns out as the records suggest. Neither is a decision.");
+                "  Now: no links have been confirmed and no signatures compared yet, so nearly all are research. Outlook: what");
+        line("  the rules will say if the open questions are answered as the records suggest. Neither is a decision.");
         long apart = run.cases().stream()
                 .filter(report -> report.presumed().heldApart())
                 .count();
         if (apart > 0) {
-            line("  " + apart + " envelopes were cast in hours that a court extended and are held apart.");
+            line("  " + apart + " envelopes were cast in hours extended by a court and are held apart.");
         }
     }
 
@@ -81,7 +81,7 @@ final class SummaryText {
                 .forEach(report -> report.outlook().outcome().reasons().stream()
                         .findFirst()
                         .ifPresent(reason -> first.merge(reason, 1, Integer::sum)));
-        title("First reason, where something stands in the way");
+        title("First reason, where a ballot does not simply count");
         first.entrySet().stream()
                 .sorted(Map.Entry.<Reason, Integer>comparingByValue()
                         .reversed()
@@ -91,7 +91,7 @@ final class SummaryText {
     }
 
     private void asks() {
-        title("Notices due at once");
+        title("Notices due now");
         Map<Ask, Integer> asks = new EnumMap<>(Ask.class);
         run.cases().forEach(report -> report.asks().forEach(ask -> asks.merge(ask.ask(), 1, Integer::sum)));
         asks.forEach((ask, count) -> line(String.format("  %4d  %s", count, ask.words()) + until(ask)));
@@ -117,7 +117,7 @@ final class SummaryText {
     }
 
     private void bags() {
-        title("Bags that do not add up");
+        title("Bags out of balance");
         Map<String, Integer> received = new LinkedHashMap<>();
         run.folder().envelopes().forEach(envelope -> {
             if (!envelope.cast().votingLocation().isEmpty()) {
@@ -132,13 +132,13 @@ final class SummaryText {
         }
         received.forEach((place, count) -> {
             if (!sent.containsKey(place)) {
-                faults.add(place + ": " + count + " envelopes are here, but no transmittal came.");
+                faults.add(place + ": " + count + " envelopes were received, but no transmittal.");
             }
         });
         sent.forEach((place, count) -> {
             int here = received.getOrDefault(place, 0);
             if (here != count) {
-                faults.add(place + " says it sent back " + count + " envelopes; " + here + " are here.");
+                faults.add(place + " reported " + count + " envelopes returned; " + here + " were received.");
             }
         });
         faults.stream().sorted(Comparator.naturalOrder()).forEach(fault -> line("  " + fault));
@@ -152,15 +152,15 @@ final class SummaryText {
             return bag.issued() == bag.returned() + bag.spoiled()
                     ? Optional.empty()
                     : Optional.of(bag.votingLocation() + " issued " + bag.issued() + ", spoiled " + bag.spoiled()
-                            + " and sent back " + bag.returned() + ".");
+                            + " and returned " + bag.returned() + ".");
         }
         return Optional.of(
-                bag.votingLocation() + ": seal " + bag.sealOut() + " went out, " + bag.sealIn() + " came in.");
+                bag.votingLocation() + ": seal " + bag.sealOut() + " went out, seal " + bag.sealIn() + " came back.");
     }
 
     private void deadlines() {
         title("Deadlines");
-        deadline("Mail ballots may arrive until", Rules.MAIL_RECEIPT);
+        deadline("Mail ballots due by", Rules.MAIL_RECEIPT);
         deadline("Every envelope decided by", Rules.DECISION);
         deadline("The county certifies by", Rules.CERTIFICATION);
     }
@@ -169,22 +169,22 @@ final class SummaryText {
         String words = run.book()
                 .of(rule)
                 .map(deadline -> DateWords.longDate(deadline.day()) + ", " + DateWords.hour(deadline.lastMoment()))
-                .orElse(run.pack().of(rule).isKnown() ? "no such day" : "not in the rule pack");
+                .orElse(run.pack().of(rule).isKnown() ? "none" : "not in the rule pack");
         line(String.format("  %-30s %s", label, words));
     }
 
     private void decider() {
-        title("Who decides, and not before when");
+        title("Who decides, and earliest times");
         line("  Decider: " + word(Rules.DECIDER) + " of "
                 + run.election().decider().members() + ", quorum "
                 + run.election().decider().quorum() + "; a rejection needs: " + word(Rules.VOTE_TO_REJECT)
-                + "; a tie means: " + word(Rules.TIE_MEANS) + "; a motion that fails means: "
+                + "; a tie means: " + word(Rules.TIE_MEANS) + "; a failed motion means: "
                 + word(Rules.FAILED_MOTION_MEANS) + ".");
-        deadline("None reviewed before", Rules.GATE_REVIEW);
-        deadline("None decided before", Rules.GATE_DECISION);
-        deadline("None opened before", Rules.GATE_OPEN);
+        deadline("Review no earlier than", Rules.GATE_REVIEW);
+        deadline("Decide no earlier than", Rules.GATE_DECISION);
+        deadline("Open no earlier than", Rules.GATE_OPEN);
         if (run.pack().isYes(Rules.OPEN_AFTER_ALL_OTHERS)) {
-            line("  None is opened until all mail and in-person ballots are done.");
+            line("  Envelopes stay sealed until mail and in-person counting is complete.");
         }
     }
 
@@ -194,7 +194,7 @@ final class SummaryText {
 
     private void close() {
         if (!run.folder().warnings().isEmpty()) {
-            title("Warnings of the files");
+            title("File warnings");
             run.folder().warnings().forEach(warning -> line("  " + warning));
         }
         line("");

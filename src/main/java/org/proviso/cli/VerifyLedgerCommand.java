@@ -12,11 +12,11 @@ import picocli.CommandLine.Spec;
 /** Checks an exported ledger without any database. Exit code 1 when an entry does not fit. */
 @Command(
         name = "verify-ledger",
-        description = "Follows an exported ledger entry by entry and names the first one that does not fit.",
+        description = "Checks an exported ledger entry by entry and names the first one that does not match.",
         mixinStandardHelpOptions = true)
 final class VerifyLedgerCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "FILE", description = "The exported ledger, one entry a line.")
+    @Parameters(paramLabel = "FILE", description = "The exported ledger, one entry per line.")
     private Path file;
 
     @Spec
@@ -28,7 +28,7 @@ final class VerifyLedgerCommand implements Callable<Integer> {
         LedgerFile.ChainVerdict verdict = LedgerFile.verify(file);
         if (verdict.fault().isPresent()) {
             out.println("BROKEN: " + verdict.fault().get());
-            out.println(verdict.entries() + " entries before it fit.");
+            out.println(verdict.entries() + " entries before it are intact.");
             return 1;
         }
         out.println("holds: " + verdict.entries() + " entries, head " + verdict.headHash());

@@ -30,29 +30,29 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "what-if",
         description = {
-            "Compares the envelopes of an election folder under its own rules and under another pack, or with single",
-            "values changed: which come out otherwise, from what to what, and why. Nothing is written."
+            "Compares an election folder's envelopes under its own rules and under another rule pack, or with single",
+            "values changed: which envelopes come out differently, from what to what, and why. Nothing is written."
         },
         mixinStandardHelpOptions = true)
 final class WhatIfCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and its files.")
+    @Parameters(paramLabel = "<election folder>", description = "The folder with election.yaml and the other files.")
     private Path folder;
 
-    @Option(names = "--pack", paramLabel = "P", description = "Another rule pack: a bundled one, or a pack file.")
+    @Option(names = "--pack", paramLabel = "P", description = "Another rule pack: a bundled one, or a rule pack file.")
     private String pack = "";
 
     @Option(
             names = "--set",
             paramLabel = "RULE=VALUE",
-            description = "A value changed, as a pack spells it; may be given several times.")
+            description = "A changed value, spelled as in a rule pack; may be given several times.")
     private Map<String, String> changed = new LinkedHashMap<>();
 
     @Option(
             names = "--as-of",
             paramLabel = "TIME",
-            description = "The moment of the assessments, local to the county"
-                    + " (default: noon of the day after the election).")
+            description = "Assess as of this county local time, as 2026-11-04T12:00"
+                    + " (default: noon on the day after the election).")
     private LocalDateTime asOf;
 
     @Spec
@@ -61,7 +61,7 @@ final class WhatIfCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (pack.isEmpty() && changed.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "give another --pack, or a value by --set");
+            throw new ParameterException(spec.commandLine(), "name another --pack, or a value with --set");
         }
         ElectionFolder election = ElectionFolder.read(folder);
         LocalDateTime moment =
@@ -93,7 +93,7 @@ final class WhatIfCommand implements Callable<Integer> {
         out.println("As of " + DateWords.moment(before.asOf()) + ", over the presumed links: "
                 + before.pack().pack().id() + " " + before.pack().hash().substring(0, 12) + " against "
                 + after.pack().pack().id() + " " + after.pack().hash().substring(0, 12));
-        out.println(differences.size() + " of " + before.cases().size() + " envelopes come out otherwise.");
+        out.println(differences.size() + " of " + before.cases().size() + " envelopes come out differently.");
         Map<String, Integer> counts = new TreeMap<>();
         differences.forEach(one -> counts.merge(
                 one.outlookBefore().words() + " -> " + one.outlookAfter().words(), 1, Integer::sum));

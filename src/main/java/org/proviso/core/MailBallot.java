@@ -11,7 +11,7 @@ public record MailBallot(
         State state,
         @Nullable LocalDate stateOn) {
 
-    /** Where a mail ballot stands. */
+    /** The state of a mail ballot. */
     public enum State implements Code {
         OUTSTANDING,
         RETURNED,

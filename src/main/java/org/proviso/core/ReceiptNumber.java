@@ -12,9 +12,9 @@ public record ReceiptNumber(String digits) {
 
     /** What is wrong with a number that was written or typed. */
     public enum Problem implements Code {
-        NOT_ONLY_DIGITS("has more than digits in it"),
-        NOT_NINE_DIGITS("has not nine digits"),
-        CHECK_DIGIT("has a slip: one digit is wrong, or two are swapped");
+        NOT_ONLY_DIGITS("may contain digits only"),
+        NOT_NINE_DIGITS("must have nine digits"),
+        CHECK_DIGIT("has a wrong digit or two swapped digits");
 
         private final String words;
 
@@ -30,7 +30,7 @@ public record ReceiptNumber(String digits) {
 
     public ReceiptNumber {
         if (slip(digits).isPresent() || digits.length() != LENGTH) {
-            throw new IllegalArgumentException(digits + " is no receipt number with a check digit");
+            throw new IllegalArgumentException(digits + " is not a receipt number with a check digit");
         }
     }
 
@@ -39,12 +39,12 @@ public record ReceiptNumber(String digits) {
         return new ReceiptNumber(eight + checkDigit(eight));
     }
 
-    /** The number that was typed, whatever blanks and dashes are in it, or empty where it has a slip. */
+    /** The number that was typed, ignoring blanks and dashes, or empty where it is mistyped. */
     public static Optional<ReceiptNumber> find(String typed) {
         return slip(typed).isPresent() ? Optional.empty() : Optional.of(new ReceiptNumber(bare(typed)));
     }
 
-    /** The first thing that is wrong with what was typed, blanks and dashes aside; empty where nothing is. */
+    /** The first error in what was typed, ignoring blanks and dashes; empty where there is none. */
     public static Optional<Problem> slip(String typed) {
         String digits = bare(typed);
         if (!digits.chars().allMatch(digit -> digit >= '0' && digit <= '9')) {
@@ -57,7 +57,7 @@ public record ReceiptNumber(String digits) {
         return right ? Optional.empty() : Optional.of(Problem.CHECK_DIGIT);
     }
 
-    /** As it stands on the receipt: {@code 4817-2206-5}. */
+    /** As printed on the receipt: {@code 4817-2206-5}. */
     public String written() {
         return digits.substring(0, 4) + "-" + digits.substring(4, 8) + "-" + digits.substring(8);
     }

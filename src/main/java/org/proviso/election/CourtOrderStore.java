@@ -7,7 +7,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
@@ -66,21 +69,27 @@ public class CourtOrderStore {
     }
 
     public List<RecordedCourtOrder> all(String id) {
+        Map<Integer, Set<String>> named = new HashMap<>();
+        jdbc.sql("select order_no, envelope_no from court_order_envelope where election_id = ?")
+                .param(id)
+                .query((ResultSet row) -> {
+                    named.computeIfAbsent(row.getInt("order_no"), any -> new HashSet<>())
+                            .add(row.getString("envelope_no"));
+                });
         return jdbc.sql("select * from court_order where election_id = ? order by order_no")
                 .param(id)
-                .query(this::order)
+                .query((row, place) -> order(row, named.getOrDefault(row.getInt("order_no"), Set.of())))
                 .list();
     }
 
     public RecordedCourtOrder find(String id, int number) {
         return jdbc.sql("select * from court_order where election_id = ? and order_no = ?")
                 .params(id, number)
-                .query(this::order)
+                .query((row, place) -> order(row, envelopesOf(id, number)))
                 .single();
     }
 
-    private RecordedCourtOrder order(ResultSet row, int place) throws SQLException {
-        int number = row.getInt("order_no");
+    private static RecordedCourtOrder order(ResultSet row, Set<String> envelopeNos) throws SQLException {
         CourtOrder order = new CourtOrder(
                 Code.find(CourtOrder.Kind.class, row.getString("kind")).orElseThrow(),
                 row.getString("court"),
@@ -88,8 +97,8 @@ public class CourtOrderStore {
                 row.getString("scope"),
                 Code.find(CourtOrder.Status.class, row.getString("standing")).orElseThrow(),
                 row.getObject("until_at", LocalDateTime.class),
-                envelopesOf(row.getString("election_id"), number));
-        return new RecordedCourtOrder(number, row.getInt("version"), order);
+                Set.copyOf(envelopeNos));
+        return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order);
     }
 
     private Set<String> envelopesOf(String id, int order) {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
@@ -31,14 +32,14 @@ public final class AtomicFile {
     public static void write(Path target, Content content) {
         Path file = target.toAbsolutePath();
         if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw new InputException(target.toString(), 0, "", "is not a file that can be replaced");
+            throw new InputException(target.toString(), 0, "", "cannot be replaced: it is not a regular file");
         }
         Path part = file.resolveSibling("." + file.getFileName() + "." + unique() + ".part");
         try {
             try {
                 fill(part, content);
                 Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-                force(file.getParent());
+                force(Objects.requireNonNull(file.getParent(), "a file that was written lies in a folder"));
             } finally {
                 Files.deleteIfExists(part);
             }

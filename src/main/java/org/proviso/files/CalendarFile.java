@@ -27,7 +27,7 @@ public final class CalendarFile {
 
     private CalendarFile() {}
 
-    /** The calendar; without a zone its hours are those of whoever reads it, else they are given in UTC. */
+    /** The calendar; with a zone its times are in UTC, without one they are local to the reader. */
     public static String text(DeadlineBook book, @Nullable ZoneId zone) {
         StringBuilder text = new StringBuilder();
         line(text, "BEGIN:VCALENDAR");
@@ -65,7 +65,8 @@ public final class CalendarFile {
     }
 
     private static String description(DeadlineList.Line one) {
-        String sure = one.given().basis() == Basis.MEMORY ? " From memory: the office must rule on it." : "";
+        String sure =
+                one.given().basis() == Basis.MEMORY ? " From memory: the office must sign a county ruling on it." : "";
         return one.given().value().inWords() + ". " + one.given().reference().words() + "." + sure
                 + " Illustrative; local law and counsel govern.";
     }

@@ -45,7 +45,7 @@ public final class InputException extends RuntimeException {
         String rest = untold == 0 ? "" : "; and " + untold + " more";
         long count = 1 + others.size() + untold;
         return new InputException(
-                first.getMessage() + ". " + count + " rows are bad in all; also " + also + rest,
+                first.getMessage() + ". " + count + " rows have errors in all; also " + also + rest,
                 first,
                 List.copyOf(others),
                 untold);
@@ -73,7 +73,7 @@ public final class InputException extends RuntimeException {
         return new InputException("key", file, line, key, reason);
     }
 
-    /** Each bad place by itself, this one first. */
+    /** Each error separately, this one first. */
     public List<InputException> all() {
         List<InputException> all = new ArrayList<>();
         all.add(others.isEmpty() && untold == 0 ? this : new InputException(file, line, column, reason));
@@ -81,7 +81,7 @@ public final class InputException extends RuntimeException {
         return all;
     }
 
-    /** How many more places are bad than {@link #all()} tells of. */
+    /** How many more errors there are than {@link #all()} lists. */
     public long untold() {
         return untold;
     }

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.Address;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
@@ -49,11 +50,13 @@ public class AffirmationStore {
 
     /** Writes what the voter wrote over what stood there; the caller has locked the envelope. */
     public void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
-        Integer version = jdbc.queryForObject(
-                "select version from affirmation where election_id = ? and envelope_no = ?",
-                Integer.class,
-                electionId,
-                envelopeNo);
+        int version = Objects.requireNonNull(
+                jdbc.queryForObject(
+                        "select version from affirmation where election_id = ? and envelope_no = ?",
+                        Integer.class,
+                        electionId,
+                        envelopeNo),
+                "an affirmation has a version");
         for (String table : List.of("affirmation_field", "affirmation")) {
             jdbc.update("delete from " + table + " where election_id = ? and envelope_no = ?", electionId, envelopeNo);
         }
@@ -112,22 +115,21 @@ public class AffirmationStore {
 
     /** Every affirmation of the election by envelope number. */
     Map<String, Envelope.Affirmation> all(String electionId) {
-        return read("election_id = ?", electionId);
+        return read("%s t where t.election_id = ?", electionId);
     }
 
     /** The affirmations of these envelopes by envelope number; there is at least one number. */
     Map<String, Envelope.Affirmation> of(String electionId, Collection<String> envelopeNos) {
-        List<String> parameters = new ArrayList<>(List.of(electionId));
-        parameters.addAll(envelopeNos);
         return read(
-                "election_id = ? and envelope_no in (?" + ", ?".repeat(envelopeNos.size() - 1) + ")",
-                parameters.toArray());
+                "unnest(cast(? as varchar array)) as wanted (id)"
+                        + " join %s t on t.election_id = ? and t.envelope_no = wanted.id",
+                envelopeNos.toArray(String[]::new), electionId);
     }
 
-    private Map<String, Envelope.Affirmation> read(String which, Object... parameters) {
+    private Map<String, Envelope.Affirmation> read(String from, Object... parameters) {
         Map<String, Map<Envelope.Field, Envelope.FieldState>> states = new HashMap<>();
         jdbc.query(
-                "select * from affirmation_field where " + which,
+                "select t.* from " + from.formatted("affirmation_field"),
                 row -> {
                     states.computeIfAbsent(row.getString("envelope_no"), any -> new EnumMap<>(Envelope.Field.class))
                             .put(
@@ -139,7 +141,7 @@ public class AffirmationStore {
                 parameters);
         Map<String, Envelope.Affirmation> affirmations = new HashMap<>();
         jdbc.query(
-                "select * from affirmation where " + which,
+                "select t.* from " + from.formatted("affirmation"),
                 row -> {
                     String number = row.getString("envelope_no");
                     affirmations.put(number, affirmation(row, states.getOrDefault(number, Map.of())));

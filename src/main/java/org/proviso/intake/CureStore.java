@@ -1,11 +1,17 @@
 package org.proviso.intake;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
@@ -47,16 +53,32 @@ public class CureStore {
     }
 
     List<CureEvidence> of(String electionId, String envelopeNo, ZoneId county) {
-        return jdbc.sql("select * from cure_evidence where election_id = ? and envelope_no = ? order by cure_no")
-                .params(electionId, envelopeNo)
-                .query((row, number) -> new CureEvidence(
-                        Code.find(Ask.class, row.getString("ask")).orElseThrow(),
-                        row.getObject("received_at", LocalDateTime.class),
-                        row.getObject("recorded_at", OffsetDateTime.class)
-                                .atZoneSameInstant(county)
-                                .toLocalDateTime(),
-                        row.getString("words")))
-                .list();
+        return of(electionId, List.of(envelopeNo), county).getOrDefault(envelopeNo, List.of());
+    }
+
+    /** The same of several envelopes, by envelope number. */
+    Map<String, List<CureEvidence>> of(String electionId, Collection<String> envelopeNos, ZoneId county) {
+        Map<String, List<CureEvidence>> found = new HashMap<>();
+        jdbc.sql("""
+                        select c.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join cure_evidence c on c.election_id = ? and c.envelope_no = wanted.id order by c.cure_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                            .add(evidence(row, county));
+                });
+        return found;
+    }
+
+    private static CureEvidence evidence(ResultSet row, ZoneId county) throws SQLException {
+        return new CureEvidence(
+                Code.find(Ask.class, row.getString("ask")).orElseThrow(),
+                row.getObject("received_at", LocalDateTime.class),
+                row.getObject("recorded_at", OffsetDateTime.class)
+                        .atZoneSameInstant(county)
+                        .toLocalDateTime(),
+                row.getString("words"));
     }
 
     /** Every row of an election. */

@@ -8,9 +8,12 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
@@ -124,10 +127,11 @@ public class EnvelopeStore {
 
     /** The envelopes that these affirmations are of; there is at least one. */
     List<Envelope> find(String electionId, Map<String, Envelope.Affirmation> affirmations) {
-        return single.sql(
-                        "select * from envelope where election_id = :election and envelope_no in (:numbers) order by place")
-                .param("election", electionId)
-                .param("numbers", affirmations.keySet())
+        return single.sql("""
+                        select e.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join envelope e on e.election_id = ? and e.envelope_no = wanted.id order by e.place""")
+                .param(affirmations.keySet().toArray(String[]::new))
+                .param(electionId)
                 .query((row, number) -> envelope(row, affirmations))
                 .list();
     }
@@ -230,6 +234,21 @@ public class EnvelopeStore {
                 .map(Salt::new);
     }
 
+    /** The salts of several envelopes, by envelope number. */
+    Map<String, Salt> salts(String electionId, Collection<String> envelopeNos) {
+        Map<String, Salt> salts = new HashMap<>();
+        single.sql("""
+                        select e.envelope_no, e.ledger_salt from unnest(cast(? as varchar array)) as wanted (id)
+                        join envelope e on e.election_id = ? and e.envelope_no = wanted.id
+                        where e.ledger_salt is not null""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    salts.put(row.getString("envelope_no"), new Salt(row.getString("ledger_salt")));
+                });
+        return salts;
+    }
+
     private static Envelope envelope(ResultSet row, Map<String, Envelope.Affirmation> affirmations)
             throws SQLException {
         String number = row.getString("envelope_no");
@@ -238,7 +257,7 @@ public class EnvelopeStore {
                 row.getString("receipt_no"),
                 code(row, "source", Envelope.Source.class),
                 cast(row),
-                affirmations.get(number),
+                Objects.requireNonNull(affirmations.get(number), "every envelope has its affirmation"),
                 handling(row));
     }
 

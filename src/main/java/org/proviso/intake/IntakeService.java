@@ -1,6 +1,7 @@
 package org.proviso.intake;
 
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -135,9 +136,22 @@ public class IntakeService {
         return cures.of(electionId, envelopeNo, county);
     }
 
+    /** The same of several envelopes, by envelope number; one of which nothing was brought is not in it. */
+    @Transactional(readOnly = true)
+    public Map<String, List<CureEvidence>> cureEvidence(
+            String electionId, Collection<String> envelopeNos, ZoneId county) {
+        return cures.of(electionId, envelopeNos, county);
+    }
+
     /** The salt under which the ledger names what must not be read of this envelope; empty after a purge. */
     @Transactional(readOnly = true)
     public Optional<Salt> salt(String electionId, String envelopeNo) {
         return envelopes.salt(electionId, envelopeNo);
+    }
+
+    /** The same of several envelopes, by envelope number; one without a salt is not in it. */
+    @Transactional(readOnly = true)
+    public Map<String, Salt> salts(String electionId, Collection<String> envelopeNos) {
+        return envelopes.salts(electionId, envelopeNos);
     }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.proviso.core.Transmittal;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -36,10 +37,12 @@ class TransmittalStore {
 
     /** Adds one under the next line of its election; two at the same moment collide, and the later one fails. */
     int add(String electionId, Transmittal one) {
-        Integer line = jdbc.queryForObject(
-                "select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?",
-                Integer.class,
-                electionId);
+        int line = Objects.requireNonNull(
+                jdbc.queryForObject(
+                        "select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?",
+                        Integer.class,
+                        electionId),
+                "there is always a next line");
         jdbc.update(INSERT, row(one, electionId, line));
         return line;
     }

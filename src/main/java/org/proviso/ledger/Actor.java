@@ -13,12 +13,12 @@ public record Actor(String pseudonym) {
     /** The program itself: a deadline that passed, the first start. */
     public static final Actor SYSTEM = new Actor("system");
 
-    /** Somebody who has not signed in. */
+    /** A person who has not signed in. */
     public static final Actor VISITOR = new Actor("visitor");
 
     public Actor {
         if (!FORM.matcher(pseudonym).matches()) {
-            throw new IllegalArgumentException("an actor stands in the ledger by pseudonym, not as " + pseudonym);
+            throw new IllegalArgumentException("an actor is written to the ledger by pseudonym, not as " + pseudonym);
         }
     }
 }

@@ -26,8 +26,8 @@ final class ChainFollower {
 
     void follow(List<LedgerRow> rows) {
         if (rows.isEmpty()) {
-            fault = Optional.of("the chain ends with entry " + check.entries() + ", but its head is entry "
-                    + head.sequence() + ": the end was cut off");
+            fault = Optional.of("the chain ends at entry " + check.entries() + ", but its head is entry "
+                    + head.sequence() + ": entries are missing at the end");
         }
         for (LedgerRow row : rows) {
             if (goesOn()) {
@@ -38,7 +38,7 @@ final class ChainFollower {
 
     LedgerVerdict verdict() {
         if (fault.isEmpty() && !check.headHash().equals(head.hash())) {
-            fault = Optional.of("the last entry is not the one that the head of the chain names");
+            fault = Optional.of("the last entry is not the one named by the head of the chain");
         }
         return new LedgerVerdict(check.entries(), check.headHash(), fault);
     }

@@ -31,7 +31,7 @@ public final class DifferenceCounter {
             String ledger = said.getOrDefault(name, "");
             String table = there.getOrDefault(name, "");
             if (!ledger.equals(table)) {
-                add(name + ": the table has " + words(table) + ", the ledger " + words(ledger) + ".");
+                add(name + ": the table has " + words(table) + ", the ledger has " + words(ledger) + ".");
             }
         }
     }

@@ -41,7 +41,7 @@ record LedgerRow(
                     ? Optional.empty()
                     : Optional.of("entry " + sequence + " is not written in canonical JSON");
         } catch (IOException e) {
-            return Optional.of("entry " + sequence + " was changed: its particulars cannot be read");
+            return Optional.of("entry " + sequence + " was changed: its details cannot be read");
         }
     }
 
@@ -50,7 +50,7 @@ record LedgerRow(
             return LedgerJsonReader.object(payload);
         } catch (IOException e) {
             throw new IllegalStateException(
-                    "the particulars of ledger entry " + sequence + " cannot be read: " + e.getMessage(), e);
+                    "the details of ledger entry " + sequence + " cannot be read: " + e.getMessage(), e);
         }
     }
 }

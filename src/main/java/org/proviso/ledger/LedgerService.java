@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -41,12 +42,24 @@ public class LedgerService {
     /** Records an act at the end of a chain, at the server's time (UTC, to the millisecond). */
     @Transactional(propagation = Propagation.MANDATORY)
     public LedgerEntry record(LedgerChain chain, Actor actor, String act, String subject, Map<String, Object> payload) {
+        return record(chain, actor, act, Map.of(subject, payload)).get(0);
+    }
+
+    /** Records the same act on several subjects, each in an entry of its own, in the order of the map. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<LedgerEntry> record(
+            LedgerChain chain, Actor actor, String act, Map<String, Map<String, Object>> payloads) {
         ChainHead head = store.lockHead(chain);
-        String at = clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
-        LedgerEntry entry = head.next(at, actor.pseudonym(), act, subject, payload);
-        store.insert(chain, entry);
-        store.moveHead(chain, ChainHead.after(entry));
-        return entry;
+        List<LedgerEntry> entries = new ArrayList<>();
+        for (Map.Entry<String, Map<String, Object>> one : payloads.entrySet()) {
+            String at = clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
+            LedgerEntry entry = head.next(at, actor.pseudonym(), act, one.getKey(), one.getValue());
+            entries.add(entry);
+            head = ChainHead.after(entry);
+        }
+        store.insert(chain, entries);
+        store.moveHead(chain, head);
+        return entries;
     }
 
     /** Where the chain ends now: its hash is printed on minutes and reports. */
@@ -67,7 +80,7 @@ public class LedgerService {
         return store.about(chain, subject).stream().map(LedgerRow::entry).toList();
     }
 
-    /** Hands every entry of the chain as it stands now to whoever follows it, in their order, some in memory at once. */
+    /** Passes every entry of the chain as it is now to the follower, in order, a few in memory at a time. */
     @Transactional(readOnly = true)
     public void follow(LedgerChain chain, Consumer<LedgerEntry> follower) {
         long last = store.head(chain).sequence();

@@ -3,6 +3,7 @@ package org.proviso.ledger;
 import java.util.List;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -10,10 +11,14 @@ import org.springframework.stereotype.Repository;
 @Repository
 class LedgerStore {
 
-    private final JdbcClient jdbc;
+    private static final int BATCH = 1_000;
 
-    LedgerStore(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+
+    LedgerStore(JdbcClient jdbc, JdbcTemplate batches) {
         this.jdbc = jdbc;
+        this.batches = batches;
     }
 
     void insertHead(LedgerChain chain, ChainHead head) {
@@ -45,22 +50,21 @@ class LedgerStore {
                 .update();
     }
 
-    void insert(LedgerChain chain, LedgerEntry entry) {
-        LedgerRow row = LedgerRow.of(entry);
-        jdbc.sql("""
-                        insert into ledger (chain, sequence, at, actor, act, subject, payload, previous_hash, hash)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        chain.name(),
-                        row.sequence(),
-                        row.at(),
-                        row.actor(),
-                        row.act(),
-                        row.subject(),
-                        row.payload(),
-                        row.previousHash(),
-                        row.hash())
-                .update();
+    void insert(LedgerChain chain, List<LedgerEntry> entries) {
+        batches.batchUpdate("""
+                insert into ledger (chain, sequence, at, actor, act, subject, payload, previous_hash, hash)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?)""", entries, BATCH, (statement, entry) -> {
+            LedgerRow row = LedgerRow.of(entry);
+            statement.setString(1, chain.name());
+            statement.setLong(2, row.sequence());
+            statement.setString(3, row.at());
+            statement.setString(4, row.actor());
+            statement.setString(5, row.act());
+            statement.setString(6, row.subject());
+            statement.setString(7, row.payload());
+            statement.setString(8, row.previousHash());
+            statement.setString(9, row.hash());
+        });
     }
 
     List<LedgerRow> rows(LedgerChain chain, long after, int limit) {

@@ -1,13 +1,16 @@
 package org.proviso.notices;
 
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
-import org.proviso.review.CaseKey;
 import org.proviso.review.acts.LinkService;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Component;
@@ -25,18 +28,33 @@ class AddresseeFinder {
     }
 
     Addressee of(String electionId, Envelope envelope) {
-        Link link = links.link(new CaseKey(electionId, envelope.envelopeNo())).orElseThrow();
-        Optional<Voter> voter = voter(electionId, link.voterId());
-        boolean isProtected = Stream.concat(
-                        voter.stream(),
-                        link.candidates().stream()
-                                .map(Candidate::voterId)
-                                .flatMap(candidate -> voter(electionId, candidate).stream()))
-                .anyMatch(Voter::confidential);
-        return new Addressee(envelope.affirmation(), voter.filter(known -> link.isSettled()), isProtected);
+        return of(electionId, List.of(envelope)).get(envelope.envelopeNo());
     }
 
-    private Optional<Voter> voter(String electionId, @Nullable String voterId) {
-        return Optional.ofNullable(voterId).flatMap(id -> roll.voter(electionId, id));
+    /** The same of several envelopes, by envelope number. */
+    Map<String, Addressee> of(String electionId, Collection<Envelope> envelopes) {
+        Map<String, Link> newest = links.links(
+                electionId, envelopes.stream().map(Envelope::envelopeNo).toList());
+        Map<String, Voter> voters = roll.voters(
+                electionId,
+                newest.values().stream().flatMap(AddresseeFinder::perhaps).collect(Collectors.toSet()));
+        Map<String, Addressee> addressees = new HashMap<>();
+        for (Envelope envelope : envelopes) {
+            Link link = Optional.ofNullable(newest.get(envelope.envelopeNo())).orElseThrow();
+            Optional<Voter> settled = Optional.ofNullable(link.voterId())
+                    .filter(id -> link.isSettled())
+                    .map(voters::get);
+            boolean isProtected = perhaps(link)
+                    .flatMap(id -> Stream.ofNullable(voters.get(id)))
+                    .anyMatch(Voter::confidential);
+            addressees.put(envelope.envelopeNo(), new Addressee(envelope.affirmation(), settled, isProtected));
+        }
+        return addressees;
+    }
+
+    /** Everybody who may be the voter, by voter id. */
+    private static Stream<String> perhaps(Link link) {
+        return Stream.concat(
+                Stream.ofNullable(link.voterId()), link.candidates().stream().map(Candidate::voterId));
     }
 }

@@ -11,25 +11,25 @@ record AskWords(String missing, String toDo) {
             case IDENTIFICATION ->
                 new AskWords(
                         "You did not show identification when you voted.",
-                        "Bring us one kind of identification that the law accepts, or send us a copy. Call us if you are"
-                                + " not sure which kinds we can take.");
-            case SIGNATURE -> new AskWords(signature(reason), "Sign the statement of your envelope at our office.");
+                        "Bring us identification that the law accepts, or send us a copy. Call us if you are"
+                                + " not sure which kinds we can accept.");
+            case SIGNATURE -> new AskWords(signature(reason), "Sign the statement on your envelope at our office.");
             case SIGNATURE_DIFFERENCE ->
                 new AskWords(
                         "The signature on your envelope does not look like the one we have on file.",
-                        "Tell us in writing, over your signature, whether you signed the envelope yourself.");
+                        "Tell us in a signed letter whether you signed the envelope yourself.");
             case AFFIRMATION ->
                 new AskWords(
-                        "The statement on your envelope leaves out something that we need to know who you are.",
-                        "Call us to ask what is left out. Then fill it in at our office, or send it to us in writing.");
+                        "The statement on your envelope is missing something we need to know who you are.",
+                        "Call us to ask what is missing. Then fill it in at our office, or send it to us in writing.");
             case REGISTRATION ->
                 new AskWords(
                         "Your voter registration is not finished.",
                         "Call us to ask what your registration still needs. Then bring it to us, or send it.");
             case ELIGIBILITY ->
                 new AskWords(
-                        "We do not have all that we need to see that you had the right to vote.",
-                        "Bring us proof of your right to vote, or send us a copy. Call us to ask what will do.");
+                        "We do not have everything we need to show that you had the right to vote.",
+                        "Bring us proof of your right to vote, or send us a copy. Call us to ask what we can accept.");
         };
     }
 

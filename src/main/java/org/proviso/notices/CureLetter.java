@@ -15,12 +15,12 @@ import org.proviso.core.rules.Rule;
  */
 final class CureLetter {
 
-    static final String SUBJECT = "Your ballot needs something from you";
+    static final String SUBJECT = "Action needed on your provisional ballot";
 
     private CureLetter() {}
 
     static List<String> paragraphs(Notice notice, Election election, Optional<Deadline> until, DeadlineBook book) {
-        AskWords words = AskWords.of(notice.ask(), notice.reason());
+        AskWords words = AskWords.of(notice.asked(), notice.askedBecause());
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add("We have your provisional ballot. We cannot count it yet. " + words.missing());
         paragraphs.add("What to do: " + words.toDo());
@@ -36,13 +36,13 @@ final class CureLetter {
 
     /** What was brought is judged by the stamp of its arrival, so a postmark is not enough. */
     private static String lastDay(Optional<Deadline> until) {
-        return until.map(deadline -> "The last moment: it must reach us by " + LetterParts.moment(deadline.lastMoment())
+        return until.map(deadline -> "Deadline: it must reach us by " + LetterParts.moment(deadline.lastMoment())
                         + ". A postmark is not enough.")
-                .orElse("Do this as soon as you can. Call us to ask until when you have time.");
+                .orElse("Do this as soon as you can. Call us to ask for the deadline.");
     }
 
     private static Optional<String> law(Notice notice, DeadlineBook book) {
-        ResolvedRule given = book.pack().of(Rule.cure(notice.ask()));
+        ResolvedRule given = book.pack().of(Rule.cure(notice.asked()));
         return given.isKnown() ? Optional.of("The law: " + given.reference().words() + ".") : Optional.empty();
     }
 }

@@ -65,7 +65,7 @@ class LetterComposer {
     Optional<Deadline> until(Notice notice, LocalDateTime sending) {
         LocalDateTime known = notice.sentAt();
         LocalDateTime first = known != null && known.isBefore(sending) ? known : sending;
-        return rules.book(notice.key().electionId()).cure(notice.ask(), first);
+        return rules.book(notice.key().electionId()).cure(notice.asked(), first);
     }
 
     private OutcomeLetter outcome(Notice notice, Election election, Envelope envelope) {

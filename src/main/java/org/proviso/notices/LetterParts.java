@@ -11,7 +11,7 @@ import org.proviso.core.adjudication.finding.DateWords;
 final class LetterParts {
 
     static final String HELP =
-            "This is free. Do you need help, another language, or a form you can read better? Call us.";
+            "This is free. Call us if you need help, another language, large print or another format.";
 
     private LetterParts() {}
 
@@ -41,6 +41,6 @@ final class LetterParts {
         String ways = Stream.of(election.office().phone(), election.office().email())
                 .filter(way -> !way.isBlank())
                 .collect(Collectors.joining(" or "));
-        return "Do you think that we are wrong? Tell us: " + (ways.isEmpty() ? office(election) : ways) + ".";
+        return "If you think we are wrong, tell us: " + (ways.isEmpty() ? office(election) : ways) + ".";
     }
 }

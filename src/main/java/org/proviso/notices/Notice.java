@@ -2,6 +2,7 @@ package org.proviso.notices;
 
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -37,6 +38,21 @@ public record Notice(
     /** Still to be sent. */
     public boolean isOpen() {
         return !isWithdrawn() && !isSent();
+    }
+
+    /** What the voter is asked for; only for an ask. */
+    Ask asked() {
+        return Objects.requireNonNull(ask, "a notice of an ask says what it asks for");
+    }
+
+    /** Why the voter is asked; only for an ask. */
+    Reason askedBecause() {
+        return Objects.requireNonNull(reason, "a notice of an ask says why it asks");
+    }
+
+    /** The number of the decision it tells of; only for an outcome. */
+    int decided() {
+        return Objects.requireNonNull(decisionNo, "a notice of an outcome names its decision");
     }
 
     /** Whether it tells of that decision. */

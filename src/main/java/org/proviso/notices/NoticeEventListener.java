@@ -39,7 +39,7 @@ class NoticeEventListener {
         }
         there.stream()
                 .filter(notice -> notice.kind() == NoticeKind.ASK && notice.isOpen())
-                .filter(notice -> !wanted.isAsked(notice.ask()))
+                .filter(notice -> !wanted.isAsked(notice.asked()))
                 .forEach(notices::withdraw);
         outcome(news, wanted, there);
     }
@@ -52,9 +52,9 @@ class NoticeEventListener {
 
     /** Asked again, or for another reason: the moment it was first due stays. What went out is not changed. */
     private void renew(Notice known, DueAsk due, boolean apart) {
-        boolean sameWords = known.isSent() || !known.isWithdrawn() && known.reason() == due.reason();
+        boolean sameWords = known.isSent() || (!known.isWithdrawn() && known.reason() == due.reason());
         if (!sameWords || known.heldApart() != apart) {
-            notices.renew(known, known.isSent() ? known.reason() : due.reason(), apart);
+            notices.renew(known, known.isSent() ? known.askedBecause() : due.reason(), apart);
         }
     }
 
@@ -65,9 +65,9 @@ class NoticeEventListener {
         Optional<Integer> standing = wanted.decision().map(Decision::number);
         outcomes.stream()
                 .filter(Notice::isOpen)
-                .filter(notice -> !standing.equals(Optional.of(notice.decisionNo())))
+                .filter(notice -> !standing.equals(Optional.of(notice.decided())))
                 .forEach(notices::withdraw);
-        boolean known = outcomes.stream().anyMatch(notice -> standing.equals(Optional.of(notice.decisionNo())));
+        boolean known = outcomes.stream().anyMatch(notice -> standing.equals(Optional.of(notice.decided())));
         // A voter who was told otherwise before is told of a decision to count as well.
         boolean due = wanted.losesSomething() || outcomes.stream().anyMatch(Notice::isSent);
         if (standing.isPresent() && !known && due) {

@@ -4,6 +4,7 @@ import jakarta.validation.Valid;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -75,28 +76,50 @@ public class NoticeService {
         this.access = access;
     }
 
-    /** Notices still to be sent, the one due first at the head; those of decisions only for who may print them. */
+    /** How many notices whoever looks has still to send. */
     @Transactional(readOnly = true)
-    public List<DueNotice> due(String electionId) {
-        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
-        List<Notice> open = notices.standing(electionId).stream()
+    public DueCount count(String electionId) {
+        List<Notice> open = open(electionId, access.demand(Permission.PRINT_CURE_LETTERS));
+        LocalDateTime now = clock.now(electionId);
+        DeadlineBook book = rules.book(electionId);
+        int overdue = (int)
+                open.stream().filter(notice -> isOverdue(notice, now, book)).count();
+        return new DueCount(open.size(), overdue);
+    }
+
+    private List<Notice> open(String electionId, OfficeUser user) {
+        return notices.standing(electionId).stream()
                 .filter(Notice::isOpen)
                 .filter(notice -> notice.kind().printing().isOpenTo(user.roles()))
                 .toList();
+    }
+
+    /** Notices still to be sent, the one due first at the head; those of decisions only for who may print them. */
+    @Transactional(readOnly = true)
+    public List<DueNotice> due(String electionId) {
+        List<Notice> open = open(electionId, access.demand(Permission.PRINT_CURE_LETTERS));
         Set<String> numbers =
                 open.stream().map(notice -> notice.key().envelopeNo()).collect(Collectors.toSet());
         Map<String, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
                 .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        Map<String, Addressee> to = addressees.of(electionId, envelopes.values());
         LocalDateTime now = clock.now(electionId);
         DeadlineBook book = rules.book(electionId);
         return open.stream()
-                .map(notice -> due(notice, envelopes.get(notice.key().envelopeNo()), now, book))
+                .map(notice -> due(
+                        notice,
+                        Objects.requireNonNull(
+                                envelopes.get(notice.key().envelopeNo()),
+                                "a notice is about an envelope of the office"),
+                        Objects.requireNonNull(
+                                to.get(notice.key().envelopeNo()), "every envelope has somebody to write to"),
+                        now,
+                        book))
                 .toList();
     }
 
-    private DueNotice due(Notice notice, Envelope envelope, LocalDateTime now, DeadlineBook book) {
-        Optional<Deadline> until = notice.kind() == NoticeKind.ASK ? book.cure(notice.ask(), null) : Optional.empty();
-        Addressee to = addressees.of(notice.key().electionId(), envelope);
+    private static DueNotice due(Notice notice, Envelope envelope, Addressee to, LocalDateTime now, DeadlineBook book) {
+        Optional<Deadline> until = notice.kind() == NoticeKind.ASK ? book.cure(notice.asked(), null) : Optional.empty();
         return new DueNotice(
                 notice,
                 until.map(Deadline::lastMoment).orElse(null),
@@ -111,7 +134,7 @@ public class NoticeService {
     /** What is due at once is overdue when that day is over (common practice: the day it is found). */
     private static boolean isOverdue(Notice notice, LocalDateTime now, DeadlineBook book) {
         boolean dated = notice.kind() == NoticeKind.ASK
-                && book.pack().deadline(Rule.notice(notice.ask())).isPresent();
+                && book.pack().deadline(Rule.notice(notice.asked())).isPresent();
         return dated
                 ? now.isAfter(notice.dueAt())
                 : now.toLocalDate().isAfter(notice.dueAt().toLocalDate());
@@ -155,7 +178,7 @@ public class NoticeService {
         int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), user.userName());
         notices.sent(notice, earliest(notice, command.sentAt()));
         if (notice.kind() == NoticeKind.ASK) {
-            told.recordNoticeSent(notice.key(), notice.ask(), command.sentAt(), user.actor());
+            told.recordNoticeSent(notice.key(), notice.asked(), command.sentAt(), user.actor());
         }
         record.sent(notice, attempt, command, letter, user);
         return done(notice);

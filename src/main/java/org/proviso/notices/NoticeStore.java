@@ -69,10 +69,10 @@ class NoticeStore {
         jdbc.sql("""
                         insert into notice (election_id, envelope_no, notice_no, kind, ask, reason, decision_no, due_at,
                             held_apart, found_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                        select ?, ?, coalesce(max(notice_no), 0) + 1, ?, ?, ?, ?, ?, ?, ?, 0
+                        from notice where election_id = ? and envelope_no = ?""")
                 .param(key.electionId())
                 .param(key.envelopeNo())
-                .param(next(key))
                 .param(kind.code())
                 .param(ask == null ? null : ask.code())
                 .param(reason == null ? null : reason.code())
@@ -80,16 +80,9 @@ class NoticeStore {
                 .param(dueAt)
                 .param(heldApart)
                 .param(now())
+                .param(key.electionId())
+                .param(key.envelopeNo())
                 .update();
-    }
-
-    private int next(CaseKey key) {
-        return jdbc.sql("""
-                        select coalesce(max(notice_no), 0) + 1 from notice
-                        where election_id = ? and envelope_no = ?""")
-                .params(key.electionId(), key.envelopeNo())
-                .query(Integer.class)
-                .single();
     }
 
     /** Due again where it was withdrawn, with the reason as it is now. */

@@ -38,13 +38,12 @@ record OutcomeLetter(
         List<String> paragraphs = new ArrayList<>();
         switch (decision.as()) {
             case COUNT ->
-                paragraphs.add(
-                        "Your ballot was counted in full. You do not have to do anything. This takes the place of"
-                                + " our earlier letter.");
+                paragraphs.add("Your ballot was counted in full. You do not have to do anything. This letter replaces"
+                        + " our earlier letter.");
             case COUNT_IN_PART -> inPart(paragraphs);
             case REJECT -> notCounted(paragraphs);
         }
-        paragraphs.add("You can look this up at any time, free, with your receipt number and your birth date.");
+        paragraphs.add("You can look this up free at any time with your receipt number and your birth date.");
         paragraphs.add(LetterParts.HELP);
         paragraphs.add(LetterParts.objections(election));
         return paragraphs;
@@ -57,7 +56,7 @@ record OutcomeLetter(
         paragraphs.add(
                 register
                         ? "What you can do: register now for the next election. A form comes with this letter."
-                        : "What you can do: before the next election, call us. We check your record with you.");
+                        : "What you can do: before the next election, call us. We will check your record with you.");
         paragraphs.add(appeal());
     }
 
@@ -80,7 +79,7 @@ record OutcomeLetter(
     }
 
     private static String appeal() {
-        return "You may ask us how you can object to this decision, and by when. Ask soon.";
+        return "You may ask us how to object to this decision, and by when. Ask soon.";
     }
 
     /** Every reason in the pack's plain words, the main one first; the office's own words where the pack has none. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -93,7 +94,10 @@ public class ReleaseService {
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(one ->
                         one.countedPerson() != null && !taken.contains(one.key().envelopeNo()))
-                .map(one -> new EnvelopeToOpen(one.key(), decided.get(one.key().envelopeNo())))
+                .map(one -> new EnvelopeToOpen(
+                        one.key(),
+                        Objects.requireNonNull(
+                                decided.get(one.key().envelopeNo()), "a case that is decided has its decision")))
                 .toList();
     }
 

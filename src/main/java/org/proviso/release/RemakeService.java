@@ -3,6 +3,7 @@ package org.proviso.release;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
@@ -34,6 +35,12 @@ public class RemakeService {
     @Transactional(readOnly = true)
     public List<RemakeSheet> sheets(String electionId, int batchNo) {
         return sheets.of(electionId, batchNo);
+    }
+
+    /** What is to be copied in every batch of an election, by batch number. */
+    @Transactional(readOnly = true)
+    public Map<Integer, List<RemakeSheet>> sheets(String electionId) {
+        return sheets.all(electionId).stream().collect(Collectors.groupingBy(RemakeSheet::batchNo));
     }
 
     /** The first of two begins to copy. */

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -43,7 +44,7 @@ final class RemakeSheetBuilder {
                 pair.cast(),
                 pair.right(),
                 pair.contests(),
-                ballots.get(order),
+                Objects.requireNonNull(ballots.get(order), "a pair of styles has its ballots"),
                 null,
                 null,
                 null,

@@ -48,6 +48,13 @@ class RemakeSheetStore {
                 .list();
     }
 
+    List<RemakeSheet> all(String electionId) {
+        return jdbc.sql("select * from remake_sheet where election_id = ? order by batch_no, sheet_no")
+                .param(electionId)
+                .query(RemakeSheetStore::row)
+                .list();
+    }
+
     Optional<RemakeSheet> find(String electionId, int batchNo, int number) {
         return of(electionId, batchNo).stream()
                 .filter(sheet -> sheet.number() == number)

@@ -6,18 +6,18 @@ import org.proviso.core.Code;
 public enum CaseAct implements Code {
     KEY("intake finishes keying the affirmation"),
     TAKE("a reviewer takes the case"),
-    GIVE_BACK("the reviewer, or a supervisor for one who is away, gives it back"),
-    PROPOSE_COUNT("the reviewer proposes to count in full, which nobody reads a second time"),
+    GIVE_BACK("the reviewer returns the case to the queue; a supervisor does so for a reviewer who is away"),
+    PROPOSE_COUNT("the reviewer proposes to count in full; no second review"),
     PROPOSE_LESS("the reviewer proposes to reject or to count in part"),
-    WITHDRAW("the proposer takes the proposal back and has the case again"),
-    AGREE("another reviewer reads it and agrees"),
-    RETURN("the second reader, or the decider, sends it back with a note"),
-    RECALL("a later file or paper changed what the proposal rests on"),
+    WITHDRAW("the proposer withdraws the proposal and has the case again"),
+    AGREE("a different reviewer does the second review and agrees"),
+    RETURN("the second reviewer or the decider sends it back with a note"),
+    RECALL("a later file or paper changed what the proposal is based on"),
     DECIDE("the decider's vote settles it"),
     ORDER("a court's order settles it"),
-    REOPEN("it is opened again with a reason, before closing"),
+    REOPEN("it is reopened with a reason, before closing"),
     SEND_ON("the envelope goes to the voter's home county"),
-    END("it ends without a decision: withdrawn, spoiled, or a regular ballot put in by mistake"),
+    END("it ends without a decision: withdrawn, spoiled, or a regular ballot inside by mistake"),
     RELEASE("the release team opens the envelope of a ballot that counts");
 
     private final String words;

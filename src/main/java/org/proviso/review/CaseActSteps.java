@@ -4,10 +4,13 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.proviso.access.OfficeUser;
 import org.proviso.core.Election;
 import org.proviso.core.chain.Salt;
@@ -126,10 +129,26 @@ public class CaseActSteps {
         ledger.record(LedgerChain.of(key.electionId()), actor, act, key.envelopeNo(), payload);
     }
 
+    /** Records the same act on several cases of one election, each in an entry of its own, in the order of the map. */
+    public void record(String electionId, Actor actor, String act, Map<String, Map<String, Object>> payloads) {
+        ledger.record(LedgerChain.of(electionId), actor, act, payloads);
+    }
+
     /** What the ledger shows of a text that only the office may read. */
     public String hidden(CaseKey key, String text) {
-        return intake.salt(key.electionId(), key.envelopeNo())
-                .map(salt -> salt.hash(text))
-                .orElseGet(() -> new Salt("").hash(""));
+        return hiding(key.electionId(), List.of(key.envelopeNo()))
+                .get(key.envelopeNo())
+                .apply(text);
+    }
+
+    /** The same for several cases, by envelope number. */
+    public Map<String, UnaryOperator<String>> hiding(String electionId, Collection<String> envelopeNos) {
+        Map<String, Salt> salts = intake.salts(electionId, envelopeNos);
+        Map<String, UnaryOperator<String>> hiding = new HashMap<>();
+        envelopeNos.forEach(number -> hiding.put(number, text -> {
+            Salt salt = salts.get(number);
+            return salt == null ? new Salt("").hash("") : salt.hash(text);
+        }));
+        return hiding;
     }
 }

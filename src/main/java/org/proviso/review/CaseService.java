@@ -1,9 +1,11 @@
 package org.proviso.review;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
@@ -35,6 +37,12 @@ public class CaseService {
         return cases.find(key);
     }
 
+    /** Those of these cases that there are, by envelope number. */
+    @Transactional(readOnly = true)
+    public Map<String, EnvelopeCase> find(String electionId, Collection<String> envelopeNos) {
+        return cases.find(electionId, envelopeNos);
+    }
+
     /** Every case of an election, by envelope number. */
     @Transactional(readOnly = true)
     public List<EnvelopeCase> all(String electionId) {
@@ -55,12 +63,6 @@ public class CaseService {
     @Transactional(readOnly = true)
     public List<EnvelopeCase> inState(String electionId, CaseState state) {
         return cases.inState(electionId, state);
-    }
-
-    /** The cases of one person, decided together. */
-    @Transactional(readOnly = true)
-    public List<EnvelopeCase> ofPerson(String electionId, String personId) {
-        return cases.ofPerson(electionId, personId);
     }
 
     /** Takes a case to review it; nobody else works on it until it is given back or proposed. */
@@ -88,7 +90,7 @@ public class CaseService {
                 : move(one, CaseAct.GIVE_BACK, user, null, "given_back");
     }
 
-    private CaseActResult move(EnvelopeCase one, CaseAct act, OfficeUser user, String with, String recorded) {
+    private CaseActResult move(EnvelopeCase one, CaseAct act, OfficeUser user, @Nullable String with, String recorded) {
         CaseTransition step = CaseGraph.step(one.state(), act);
         if (step instanceof CaseTransition.Refused refused) {
             return CaseActResult.Refused.because(refused.refusal());

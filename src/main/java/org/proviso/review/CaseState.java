@@ -4,15 +4,15 @@ import org.proviso.core.Code;
 
 /** Where the case of one envelope stands. */
 public enum CaseState implements Code {
-    RECEIVED("the envelope is here; its affirmation is not keyed yet"),
-    OPEN("waits for a reviewer"),
-    IN_REVIEW("a reviewer has it"),
-    PROPOSED("waits for a second reader"),
-    READY("waits for the decider"),
-    DECIDED("count, count in part or reject was decided"),
-    SENT_ON("handed to the voter's home county; not decided here"),
+    RECEIVED("envelope received; affirmation not keyed yet"),
+    OPEN("waiting for a reviewer"),
+    IN_REVIEW("assigned to a reviewer"),
+    PROPOSED("waiting for second review"),
+    READY("waiting for the decider"),
+    DECIDED("decided: count, count in part or reject"),
+    SENT_ON("sent on to the voter's home county; not decided here"),
     ENDED("there is no vote to decide"),
-    RELEASED("the envelope was opened; nothing leads back");
+    RELEASED("envelope opened; this cannot be undone");
 
     private final String words;
 

@@ -5,9 +5,14 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.proviso.core.Code;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -35,6 +40,20 @@ public class CaseStore {
                 .params(key.electionId(), key.envelopeNo())
                 .query(CaseStore::row)
                 .optional();
+    }
+
+    /** Those of these cases that there are, by envelope number. */
+    public Map<String, EnvelopeCase> find(String electionId, Collection<String> envelopeNos) {
+        Map<String, EnvelopeCase> found = new TreeMap<>();
+        jdbc.sql("""
+                        select c.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join envelope_case c on c.election_id = ? and c.envelope_no = wanted.id""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.put(row.getString("envelope_no"), row(row, 0));
+                });
+        return found;
     }
 
     /** The case, held until the transaction ends; others who want to change it wait. */
@@ -73,11 +92,24 @@ public class CaseStore {
                 .list();
     }
 
-    public List<EnvelopeCase> ofPerson(String electionId, String personId) {
+    List<EnvelopeCase> ofPerson(String electionId, String personId) {
         return jdbc.sql("select * from envelope_case where election_id = ? and person_id = ? order by envelope_no")
                 .params(electionId, personId)
                 .query(CaseStore::row)
                 .list();
+    }
+
+    /** The cases of several persons, by person, each in the order of envelope numbers. */
+    public Map<String, List<EnvelopeCase>> ofPersons(String electionId, Collection<String> personIds) {
+        Map<String, List<EnvelopeCase>> found = new HashMap<>();
+        jdbc.sql("""
+                        select c.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join envelope_case c on c.election_id = ? and c.person_id = wanted.id
+                        order by c.envelope_no""").param(personIds.toArray(String[]::new)).param(electionId).query((ResultSet row) -> {
+            found.computeIfAbsent(row.getString("person_id"), any -> new ArrayList<>())
+                    .add(row(row, 0));
+        });
+        return found;
     }
 
     public void open(Collection<CaseKey> keys, CaseState state) {
@@ -94,32 +126,38 @@ public class CaseStore {
 
     /** Writes the case as it is now over the version it was read in, and gives it with its new version. */
     public EnvelopeCase save(EnvelopeCase changed) {
+        return save(List.of(changed)).get(0);
+    }
+
+    /** The same of several cases, all or none. */
+    public List<EnvelopeCase> save(List<EnvelopeCase> changed) {
         OffsetDateTime now = now();
-        int written = jdbc.sql("""
-                        update envelope_case set state = ?, person_id = ?, counted_person = ?, taken_by = ?,
-                            taken_at = ?, changed_at = ?, version = version + 1
-                        where election_id = ? and envelope_no = ? and version = ?""")
-                .param(changed.state().code())
-                .param(changed.personId())
-                .param(changed.countedPerson())
-                .param(changed.takenBy())
-                .param(changed.takenBy() == null ? null : now)
-                .param(now)
-                .param(changed.key().electionId())
-                .param(changed.key().envelopeNo())
-                .param(changed.version())
-                .update();
-        if (written == 0) {
-            throw new OptimisticLockingFailureException(
-                    "The case " + changed.key().envelopeNo() + " was changed meanwhile.");
+        int[][] written = batches.batchUpdate("""
+                update envelope_case set state = ?, person_id = ?, counted_person = ?, taken_by = ?, taken_at = ?,
+                    changed_at = ?, version = version + 1
+                where election_id = ? and envelope_no = ? and version = ?""", changed, BATCH, (row, one) -> {
+            row.setString(1, one.state().code());
+            row.setString(2, one.personId());
+            row.setString(3, one.countedPerson());
+            row.setString(4, one.takenBy());
+            row.setObject(5, one.takenBy() == null ? null : now);
+            row.setObject(6, now);
+            row.setString(7, one.key().electionId());
+            row.setString(8, one.key().envelopeNo());
+            row.setInt(9, one.version());
+        });
+        List<Integer> rows =
+                Arrays.stream(written).flatMapToInt(Arrays::stream).boxed().toList();
+        List<EnvelopeCase> saved = new ArrayList<>();
+        for (EnvelopeCase one : changed) {
+            if (rows.get(saved.size()) == 0) {
+                throw new OptimisticLockingFailureException(
+                        "The case " + one.key().envelopeNo() + " was changed meanwhile.");
+            }
+            saved.add(new EnvelopeCase(
+                    one.key(), one.state(), one.personId(), one.countedPerson(), one.takenBy(), one.version() + 1));
         }
-        return new EnvelopeCase(
-                changed.key(),
-                changed.state(),
-                changed.personId(),
-                changed.countedPerson(),
-                changed.takenBy(),
-                changed.version() + 1);
+        return saved;
     }
 
     private static EnvelopeCase row(ResultSet row, int number) throws SQLException {

@@ -5,7 +5,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.DecisionOutcome;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -20,45 +23,55 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class DecisionStore {
 
+    private static final int BATCH = 1_000;
+
     private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
     private final Clock clock;
 
-    DecisionStore(JdbcClient jdbc, Clock clock) {
+    DecisionStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
         this.jdbc = jdbc;
+        this.batches = batches;
         this.clock = clock;
     }
 
-    public void insert(
-            Settlement settlement,
-            Set<String> contests,
-            Decision.DecidedBallot ballot,
-            int assessment,
-            DecidedBy by,
-            String decider) {
-        CaseKey key = settlement.key();
-        String departs = settlement.grounds().departsBecause();
-        jdbc.sql("""
-                        insert into decision (election_id, envelope_no, decision_no, outcome, reasons, legal_reference,
-                            departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at,
-                            style_cast, style_right, held_apart)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .param(next(key))
-                .param(settlement.as().code())
-                .param(CodeListColumn.of(settlement.grounds().reasons()))
-                .param(settlement.grounds().legalReference())
-                .param(departs.isBlank() ? null : departs)
-                .param(String.join(";", contests))
-                .param(assessment)
-                .param(decider)
-                .param(by.sessionNo())
-                .param(by.motionNo())
-                .param(now())
-                .param(ballot.styleCast())
-                .param(ballot.styleRight())
-                .param(ballot.heldApart())
-                .update();
+    /** What is decided of one case, on which assessment. */
+    public record New(Settlement settlement, Set<String> contests, Decision.DecidedBallot ballot, int assessment) {}
+
+    public void insert(New one, DecidedBy by, String decider) {
+        insert(one.settlement().key().electionId(), List.of(one), by, decider);
+    }
+
+    /** Writes decisions of one election that were made together, each under the next number of its case. */
+    public void insert(String electionId, List<New> made, DecidedBy by, String decider) {
+        Map<String, Integer> last = last(
+                electionId,
+                made.stream().map(one -> one.settlement().key().envelopeNo()).toList());
+        OffsetDateTime now = now();
+        batches.batchUpdate("""
+                insert into decision (election_id, envelope_no, decision_no, outcome, reasons, legal_reference,
+                    departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at,
+                    style_cast, style_right, held_apart)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""", made, BATCH, (row, one) -> {
+            Settlement settlement = one.settlement();
+            String departs = settlement.grounds().departsBecause();
+            row.setString(1, electionId);
+            row.setString(2, settlement.key().envelopeNo());
+            row.setInt(3, last.getOrDefault(settlement.key().envelopeNo(), 0) + 1);
+            row.setString(4, settlement.as().code());
+            row.setString(5, CodeListColumn.of(settlement.grounds().reasons()));
+            row.setString(6, settlement.grounds().legalReference());
+            row.setString(7, departs.isBlank() ? null : departs);
+            row.setString(8, String.join(";", one.contests()));
+            row.setInt(9, one.assessment());
+            row.setString(10, decider);
+            row.setObject(11, by.sessionNo());
+            row.setObject(12, by.motionNo());
+            row.setObject(13, now);
+            row.setString(14, one.ballot().styleCast());
+            row.setString(15, one.ballot().styleRight());
+            row.setBoolean(16, one.ballot().heldApart());
+        });
     }
 
     public Optional<Decision> standing(CaseKey key) {
@@ -68,6 +81,21 @@ public class DecisionStore {
                 .params(key.electionId(), key.envelopeNo())
                 .query(DecisionStore::row)
                 .optional();
+    }
+
+    /** The decisions that stand on these envelopes, by envelope number. */
+    public Map<String, Decision> standing(String electionId, Collection<String> envelopeNos) {
+        Map<String, Decision> standing = new HashMap<>();
+        jdbc.sql("""
+                        select d.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join decision d on d.election_id = ? and d.envelope_no = wanted.id
+                        where d.set_aside_at is null order by d.decision_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    standing.put(row.getString("envelope_no"), row(row, 0));
+                });
+        return standing;
     }
 
     /** Every decision that stands in an election, by envelope number. */
@@ -115,13 +143,19 @@ public class DecisionStore {
                         where election_id = ? and envelope_no = ? and set_aside_at is null""").params(now(), because, key.electionId(), key.envelopeNo()).update();
     }
 
-    private int next(CaseKey key) {
-        return jdbc.sql("""
-                        select coalesce(max(decision_no), 0) + 1 from decision
-                        where election_id = ? and envelope_no = ?""")
-                .params(key.electionId(), key.envelopeNo())
-                .query(Integer.class)
-                .single();
+    /** The number of the last decision, whatever became of it, by envelope number. */
+    private Map<String, Integer> last(String electionId, Collection<String> envelopeNos) {
+        Map<String, Integer> last = new HashMap<>();
+        jdbc.sql("""
+                        select d.envelope_no, max(d.decision_no) as number
+                        from unnest(cast(? as varchar array)) as wanted (id)
+                        join decision d on d.election_id = ? and d.envelope_no = wanted.id group by d.envelope_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    last.put(row.getString("envelope_no"), row.getInt("number"));
+                });
+        return last;
     }
 
     private static Decision row(ResultSet row, int number) throws SQLException {

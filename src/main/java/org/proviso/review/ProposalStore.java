@@ -5,7 +5,10 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Code;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -53,6 +56,24 @@ public class ProposalStore {
                 .optional();
     }
 
+    /** The newest proposal of each of these envelopes with who read it again, by envelope number. */
+    public Map<String, ReadProposal> newest(String electionId, Collection<String> envelopeNos) {
+        Map<String, ReadProposal> newest = new HashMap<>();
+        jdbc.sql("""
+                        select p.*, (select r.reviewed_by from second_review r
+                             where r.election_id = p.election_id and r.envelope_no = p.envelope_no
+                               and r.proposal_no = p.proposal_no and r.agrees
+                             order by r.reviewed_at limit 1) as agreed_by
+                        from unnest(cast(? as varchar array)) as wanted (id)
+                        join proposal p on p.election_id = ? and p.envelope_no = wanted.id order by p.proposal_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    newest.put(row.getString("envelope_no"), new ReadProposal(row(row, 0), row.getString("agreed_by")));
+                });
+        return newest;
+    }
+
     public void end(Proposal proposal, Proposal.State state) {
         jdbc.sql("""
                         update proposal set state = ?, version = version + 1
@@ -80,17 +101,6 @@ public class ProposalStore {
                         note,
                         now())
                 .update();
-    }
-
-    /** Who read a proposal a second time and agreed. */
-    public Optional<String> agreedBy(Proposal proposal) {
-        return jdbc.sql("""
-                        select reviewed_by from second_review
-                        where election_id = ? and envelope_no = ? and proposal_no = ? and agrees
-                        order by reviewed_at limit 1""")
-                .params(proposal.key().electionId(), proposal.key().envelopeNo(), proposal.number())
-                .query(String.class)
-                .optional();
     }
 
     /** What is proposed of every case that waits for the decider, by envelope number. */

@@ -24,7 +24,7 @@ final class BulkLoadFile implements Closeable {
             path = Files.createTempFile("rows", ".csv");
             out = Files.newBufferedWriter(path, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new UncheckedIOException("No file can be made for the rows.", e);
+            throw new UncheckedIOException("The temporary file of rows cannot be created.", e);
         }
     }
 
@@ -38,7 +38,7 @@ final class BulkLoadFile implements Closeable {
             }
             out.write('\n');
         } catch (IOException e) {
-            throw new UncheckedIOException("The rows cannot be written.", e);
+            throw new UncheckedIOException("The temporary file of rows cannot be written.", e);
         }
         rows++;
     }
@@ -62,7 +62,7 @@ final class BulkLoadFile implements Closeable {
         try {
             out.close();
         } catch (IOException e) {
-            throw new UncheckedIOException("The rows cannot be written.", e);
+            throw new UncheckedIOException("The temporary file of rows cannot be written.", e);
         }
         return path;
     }
@@ -73,7 +73,7 @@ final class BulkLoadFile implements Closeable {
             out.close();
             Files.deleteIfExists(path);
         } catch (IOException e) {
-            throw new UncheckedIOException("The file of rows cannot be removed.", e);
+            throw new UncheckedIOException("The temporary file of rows cannot be deleted.", e);
         }
     }
 }

@@ -55,7 +55,7 @@ class BulkLoadStore {
         try (InputStream rows = Files.newInputStream(file)) {
             connection.unwrap(PGConnection.class).getCopyAPI().copyIn(sql, rows);
         } catch (IOException e) {
-            throw new UncheckedIOException("The file of rows cannot be read.", e);
+            throw new UncheckedIOException("The temporary file of rows cannot be read.", e);
         }
     }
 

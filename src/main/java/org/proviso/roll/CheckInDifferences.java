@@ -25,7 +25,7 @@ final class CheckInDifferences {
         for (CheckIn checkIn : now) {
             compare(takeSame(old, checkIn), checkIn, words);
         }
-        old.forEach(gone -> words.add("check-in gone: " + where(gone)));
+        old.forEach(gone -> words.add("check-in removed: " + where(gone)));
         return words;
     }
 
@@ -67,7 +67,7 @@ final class CheckInDifferences {
         return switch (answer) {
             case YES -> "yes";
             case NO -> "no";
-            case UNKNOWN -> "not given";
+            case UNKNOWN -> "not stated";
         };
     }
 }

@@ -3,7 +3,7 @@ package org.proviso.roll;
 import java.util.List;
 import org.springframework.stereotype.Component;
 
-/** What two lists say differently of one voter. */
+/** How two lists differ about one voter. */
 @Component
 class DifferenceWords {
 

@@ -75,8 +75,8 @@ class ListLoader {
                 id,
                 number,
                 each -> read(file, warn, each),
-                watch.begin("A newer roll is being read, checked and written", 0)));
-        watch.begin("A newer roll is being compared with the one in use", 0);
+                watch.begin("Reading, checking and saving a newer roll", 0)));
+        watch.begin("Comparing a newer roll with the one in use", 0);
         snapshots.count(id, number, rows);
         return new Snapshot(number, SnapshotKind.ROLL, rows);
     }

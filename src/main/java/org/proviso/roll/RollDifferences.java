@@ -10,7 +10,7 @@ import org.proviso.core.Voter;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.finding.DateWords;
 
-/** How two records of one voter differ, field by field; a protected address is said to differ and never shown. */
+/** How two records of one voter differ, field by field; a protected address is reported as different but never shown. */
 final class RollDifferences {
 
     private final List<String> words = new ArrayList<>();
@@ -18,11 +18,8 @@ final class RollDifferences {
     private RollDifferences() {}
 
     static List<String> between(@Nullable Voter before, @Nullable Voter after) {
-        if (before == null && after == null) {
-            return List.of();
-        }
         if (before == null) {
-            return List.of("added to the roll, status " + status(after));
+            return after == null ? List.of() : List.of("added to the roll, status " + status(after));
         }
         if (after == null) {
             return List.of("no longer on the roll, status was " + status(before));
@@ -49,8 +46,8 @@ final class RollDifferences {
     private void person(Voter old, Voter now) {
         text("name", old.name().listed(), now.name().listed());
         text("former name", old.formerName(), now.formerName());
-        date("birth date", old.birthDate(), now.birthDate());
-        text("last four digits", old.idLast4(), now.idLast4());
+        date("date of birth", old.birthDate(), now.birthDate());
+        text("last 4 of SSN", old.idLast4(), now.idLast4());
         text("driver's license", old.driversLicense(), now.driversLicense());
     }
 
@@ -60,7 +57,7 @@ final class RollDifferences {
         String after = now.residence().address().oneLine();
         if (!hidden) {
             text("address", before, after);
-            text("mail address", old.mailAddress(), now.mailAddress());
+            text("mailing address", old.mailAddress(), now.mailAddress());
         } else if (!before.equals(after) || !old.mailAddress().equals(now.mailAddress())) {
             words.add("protected address changed");
         }
@@ -71,9 +68,9 @@ final class RollDifferences {
 
     private void rest(Voter old, Voter now) {
         text("party", old.party(), now.party());
-        date("party since", old.partySince(), now.partySince());
+        date("party affiliation date", old.partySince(), now.partySince());
         text("ID required", word(old.idRequired()), word(now.idRequired()));
-        text("number matched", word(old.numberMatched()), word(now.numberMatched()));
+        text("ID number verified", word(old.numberMatched()), word(now.numberMatched()));
         date("last voted", old.lastVotedOn(), now.lastVotedOn());
         text("language", old.language(), now.language());
     }
@@ -97,7 +94,7 @@ final class RollDifferences {
     }
 
     private static String given(String text) {
-        return text.isEmpty() ? "not given" : text;
+        return text.isEmpty() ? "not stated" : text;
     }
 
     private static String word(YesNo answer) {

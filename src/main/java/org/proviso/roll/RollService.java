@@ -2,12 +2,14 @@ package org.proviso.roll;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.proviso.core.CheckIn;
@@ -65,10 +67,9 @@ public class RollService {
                 SnapshotKind.ROLL,
                 rollFile(folder.folder()),
                 folder.voters().size());
-        LongConsumer progress =
-                watch.begin("The roll is being written", folder.voters().size());
+        LongConsumer progress = watch.begin("Saving the roll", folder.voters().size());
         voters.load(id, roll, folder.voters().values()::forEach, progress);
-        watch.begin("The lists beside the roll are being written", 0);
+        watch.begin("Saving the other lists", 0);
         List<MailBallot> ballots = flat(folder.mailBallots());
         int mail = begin(id, SnapshotKind.MAIL_BALLOTS, folder.folder().resolve("mail-ballots.csv"), ballots.size());
         records.insertMailBallots(id, mail, ballots);
@@ -100,6 +101,24 @@ public class RollService {
     @Transactional(readOnly = true)
     public Optional<Voter> voter(String electionId, String voterId) {
         return voters.find(electionId, voterId);
+    }
+
+    /** The records of several voters, by voter id; one that the roll does not have is not in it. */
+    @Transactional(readOnly = true)
+    public Map<String, Voter> voters(String electionId, Collection<String> voterIds) {
+        return voters.find(electionId, voterIds);
+    }
+
+    /** The mail ballots of several voters, by voter id; one who asked for none is not in it. */
+    @Transactional(readOnly = true)
+    public Map<String, List<MailBallot>> mailBallots(String electionId, Collection<String> voterIds) {
+        return records.mailBallots(electionId, voterIds);
+    }
+
+    /** What the poll books have of several voters, by voter id; one of whom they have nothing is not in it. */
+    @Transactional(readOnly = true)
+    public Map<String, List<CheckIn>> checkIns(String electionId, Collection<String> voterIds) {
+        return records.checkIns(electionId, voterIds);
     }
 
     /** Every record of the roll in the order of its file. */
@@ -160,6 +179,12 @@ public class RollService {
     @Transactional(readOnly = true)
     public List<VotedElsewhere> votedElsewhere(String electionId) {
         return records.votedElsewhere(electionId);
+    }
+
+    /** Lines of the state's list with one of these birth dates or licenses, in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<VotedElsewhere> votedElsewhere(String electionId, Set<LocalDate> births, Set<String> licenses) {
+        return records.votedElsewhere(electionId, births, licenses);
     }
 
     /** Lines of the state's list that may be about the voter of an envelope, in the order of its file. */

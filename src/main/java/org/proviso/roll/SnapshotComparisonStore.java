@@ -79,8 +79,7 @@ class SnapshotComparisonStore {
                 order by surplus, %1$s""".formatted(columns);
         return jdbc.query(
                 sql,
-                (row, number) ->
-                        new StateListChange(VotingRecordStore.ELSEWHERE.mapRow(row, number), row.getInt("surplus") > 0),
+                (row, number) -> new StateListChange(VotingRecordStore.elsewhere(row), row.getInt("surplus") > 0),
                 after,
                 id,
                 before,

@@ -65,7 +65,7 @@ public class SnapshotService {
         return snapshots.all(electionId);
     }
 
-    /** A list staged before, compared anew with the one in use now. */
+    /** A list staged earlier, compared again with the one in use now. */
     @Transactional(readOnly = true)
     public StagedList staged(String electionId, int snapshotNo) {
         return compare(electionId, demand(electionId, snapshotNo), true, List.of());
@@ -78,7 +78,8 @@ public class SnapshotService {
     @Transactional(propagation = Propagation.MANDATORY)
     public void use(String electionId, SnapshotKind kind, int snapshotNo) {
         if (demand(electionId, snapshotNo).kind() != kind) {
-            throw new IllegalArgumentException("List " + snapshotNo + " of " + electionId + " is of another kind.");
+            throw new IllegalArgumentException(
+                    "List " + snapshotNo + " of " + electionId + " is a different kind of list.");
         }
         snapshots.use(electionId, kind, snapshotNo);
     }

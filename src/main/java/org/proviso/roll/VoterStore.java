@@ -49,6 +49,11 @@ class VoterStore {
               and v.election_id = ?
             """;
 
+    private static final String SEVERAL = """
+            select v.* from unnest(cast(? as varchar array)) as wanted (id)
+            join voter v on v.election_id = ? and v.voter_id = wanted.id
+              and v.snapshot_no = (select snapshot_no from current_snapshot where election_id = ? and kind = 'roll')""";
+
     private static final String ENTRY = """
             v.voter_id, v.last_name, v.first_name, v.middle_name, v.suffix, v.former_name, v.birth_date, v.house_number,
             v.street, v.unit, v.zip, v.id_last4, v.drivers_license""";
@@ -126,6 +131,20 @@ class VoterStore {
     Optional<Voter> find(String electionId, String voterId) {
         return jdbc.query(IN_USE + "and v.voter_id = ?", this::voter, electionId, electionId, voterId).stream()
                 .findFirst();
+    }
+
+    /** The records of several voters, by voter id; one that the roll does not have is not in it. */
+    Map<String, Voter> find(String electionId, Collection<String> voterIds) {
+        Map<String, Voter> found = new HashMap<>();
+        jdbc.query(
+                SEVERAL,
+                row -> {
+                    found.put(row.getString("voter_id"), voter(row, 0));
+                },
+                voterIds.toArray(String[]::new),
+                electionId,
+                electionId);
+        return found;
     }
 
     /** The record of a voter in a snapshot that need not be in use. */

@@ -1,10 +1,16 @@
 package org.proviso.roll;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Code;
@@ -22,18 +28,7 @@ class VotingRecordStore {
 
     private static final int BATCH = 1_000;
 
-    static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> new VotedElsewhere(
-            new PersonName(
-                    row.getString("last_name"),
-                    row.getString("first_name"),
-                    row.getString("middle_name"),
-                    row.getString("suffix")),
-            row.getObject("birth_date", LocalDate.class),
-            row.getString("id_last4"),
-            row.getString("drivers_license"),
-            row.getString("county"),
-            row.getString("how"),
-            row.getObject("voted_on", LocalDate.class));
+    private static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> elsewhere(row);
 
     private static final RowMapper<MailBallot> BALLOT = (row, number) -> new MailBallot(
             row.getString("voter_id"),
@@ -135,6 +130,31 @@ class VotingRecordStore {
         return jdbc.query(sql, BALLOT, id, id, voterId);
     }
 
+    /** The mail ballots of several voters, by voter. */
+    Map<String, List<MailBallot>> mailBallots(String id, Collection<String> voterIds) {
+        return byVoter("mail_ballot", SnapshotKind.MAIL_BALLOTS, BALLOT, id, voterIds);
+    }
+
+    /** What the poll books have of several voters, by voter. */
+    Map<String, List<CheckIn>> checkIns(String id, Collection<String> voterIds) {
+        return byVoter("check_in", SnapshotKind.CHECK_INS, CHECK_IN, id, voterIds);
+    }
+
+    private <T> Map<String, List<T>> byVoter(
+            String table, SnapshotKind kind, RowMapper<T> mapper, String id, Collection<String> voterIds) {
+        Map<String, List<T>> found = new HashMap<>();
+        jdbc.query(
+                wanted(table, kind) + " and t.voter_id = wanted.id order by t.row_no",
+                row -> {
+                    found.computeIfAbsent(row.getString("voter_id"), any -> new ArrayList<>())
+                            .add(mapper.mapRow(row, 0));
+                },
+                voterIds.toArray(String[]::new),
+                id,
+                id);
+        return found;
+    }
+
     List<MailBallot> mailBallots(String id, int snapshot, String voterId) {
         return jdbc.query(in("mail_ballot"), BALLOT, id, snapshot, voterId);
     }
@@ -171,6 +191,43 @@ class VotingRecordStore {
                 births.get(1),
                 licenses.get(0),
                 licenses.get(1));
+    }
+
+    /** Lines with one of these birth dates or licenses, in the order of the file. */
+    List<VotedElsewhere> votedElsewhere(String id, Set<LocalDate> births, Set<String> licenses) {
+        String line = wanted("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE);
+        return jdbc.query(
+                line + " and t.birth_date = cast(wanted.id as date) union " + line
+                        + " and t.drivers_license = wanted.id order by row_no",
+                ELSEWHERE,
+                births.stream().map(LocalDate::toString).toArray(String[]::new),
+                id,
+                id,
+                licenses.toArray(String[]::new),
+                id,
+                id);
+    }
+
+    /** A list in use beside what is wanted of it. */
+    private static String wanted(String table, SnapshotKind kind) {
+        return "select t.* from unnest(cast(? as varchar array)) as wanted (id) join " + table
+                + " t on t.election_id = ? and t.snapshot_no = (select snapshot_no from current_snapshot"
+                + " where election_id = ? and kind = '" + kind.code() + "')";
+    }
+
+    static VotedElsewhere elsewhere(ResultSet row) throws SQLException {
+        return new VotedElsewhere(
+                new PersonName(
+                        row.getString("last_name"),
+                        row.getString("first_name"),
+                        row.getString("middle_name"),
+                        row.getString("suffix")),
+                row.getObject("birth_date", LocalDate.class),
+                row.getString("id_last4"),
+                row.getString("drivers_license"),
+                row.getString("county"),
+                row.getString("how"),
+                row.getObject("voted_on", LocalDate.class));
     }
 
     /** Takes the election twice: a join would let a database walk the whole list for one voter. */

@@ -13,14 +13,14 @@ final class AccountSheet {
 
     private final UserService users;
     private final TypedField name = new TypedField("full-name", "Name");
-    private final TypedField userName = new TypedField("user-name", "Signs in as").like("h.mercer");
+    private final TypedField userName = new TypedField("user-name", "User name").like("h.mercer");
     private final TypedField party = new TypedField("party", "Party");
     private final RoleCheckboxes roles = new RoleCheckboxes(Set.of());
     private final ActDialog sheet;
 
     AccountSheet(UserService users, Runnable after) {
         this.users = users;
-        sheet = new ActDialog("A new account", "Open the account", () -> open(after));
+        sheet = new ActDialog("Create account", "Create account", () -> open(after));
     }
 
     void ask() {
@@ -29,20 +29,20 @@ final class AccountSheet {
     }
 
     private boolean open(Runnable after) {
-        name.problem(name.text().isEmpty() ? "Has to be given." : "");
+        name.problem(name.text().isEmpty() ? "Required." : "");
         boolean fits = userName.text().matches("[a-z][a-z0-9.-]{1,59}");
-        userName.problem(fits ? "" : "Small letters, digits, dots and -, beginning with a letter.");
+        userName.problem(fits ? "" : "Use lowercase letters, digits, dots and hyphens, starting with a letter.");
         if (name.hasProblem() || userName.hasProblem()) {
             return false;
         }
         if (roles.getValue().isEmpty()) {
-            return sheet.refuse("Tick at least one role.");
+            return sheet.refuse("Select at least one role.");
         }
         try {
             String password =
                     users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));
             after.run();
-            MessageLine.done(name.text() + " has an account.");
+            MessageLine.done("Account created for " + name.text() + ".");
             UsersView.tell(name.text(), password);
             return true;
         } catch (UserRuleException e) {

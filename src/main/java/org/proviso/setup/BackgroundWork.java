@@ -18,7 +18,7 @@ import org.springframework.security.concurrent.DelegatingSecurityContextRunnable
  */
 final class BackgroundWork {
 
-    /** Nobody wonders before. */
+    /** No progress is shown before this. */
     private static final int AT_ONCE = 800;
 
     private static final int MILLIS = 500;

@@ -6,27 +6,27 @@ import org.proviso.files.InputException;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** Every bad row of a file that was refused, so that it is mended once. */
+/** Every row with an error in a refused file, so that all can be fixed at once. */
 final class BadRowList extends Div {
 
     BadRowList(InputException refused) {
-        PlainTable table = new PlainTable("What is wrong", "File", "Line", "Column", "Why");
+        PlainTable table = new PlainTable("Errors in the files", "File", "Line", "Column", "Error");
         for (InputException one : refused.all()) {
             table.row(
                     one.file(),
-                    one.line() == 0 ? "the whole file" : String.valueOf(one.line()),
+                    one.line() == 0 ? "whole file" : String.valueOf(one.line()),
                     one.column(),
                     one.reason());
         }
         add(table);
         if (refused.untold() > 0) {
-            add(new Paragraph("And " + UsDates.count(refused.untold(), "more row") + "."));
+            add(new Paragraph("And " + UsDates.count(refused.untold(), "more row") + " with errors."));
         }
     }
 
-    /** The first of them, and whether there are others, for the line at the top. */
+    /** The first error, and whether there are others, for the message line. */
     static String inShort(InputException refused) {
-        String first = refused.all().get(0).getMessage();
-        return refused.all().size() == 1 ? first : first + ". Other rows are bad too.";
+        String first = String.valueOf(refused.all().get(0).getMessage());
+        return refused.all().size() == 1 ? first : first + ". Other rows also have errors.";
     }
 }

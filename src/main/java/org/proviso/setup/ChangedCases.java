@@ -7,7 +7,7 @@ import org.proviso.review.news.CaseDifference;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The cases of which the rules would say something else under a newer list, and why. */
+/** The cases that would change under a newer list, and why. */
 final class ChangedCases extends Div {
 
     private static final int SHOWN = 50;
@@ -16,13 +16,14 @@ final class ChangedCases extends Div {
         long decided = changed.stream().filter(CaseDifference::touchesDecided).count();
         add(new Paragraph(
                 changed.isEmpty()
-                        ? "No case would be judged otherwise."
-                        : UsDates.count(changed.size(), "case") + " would be judged otherwise, " + decided
-                                + " of them decided already."));
+                        ? "No case would change."
+                        : UsDates.count(changed.size(), "case") + " would change, " + decided
+                                + " of them already decided."));
         if (changed.isEmpty()) {
             return;
         }
-        PlainTable table = new PlainTable("Cases judged otherwise", "Envelope", "Stands", "Before", "Then", "Because");
+        PlainTable table =
+                new PlainTable("Cases that would change", "Envelope", "State", "Outlook now", "New outlook", "Why");
         changed.stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(

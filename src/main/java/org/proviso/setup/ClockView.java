@@ -50,15 +50,15 @@ public final class ClockView extends Composite<Div> {
                 .add(new PageHead(
                         UsDates.weekday(now.toLocalDate()) + ", " + UsDates.hour(now.toLocalTime()),
                         clock.isDemo()
-                                ? "The clock of this demonstration runs on by itself. It can be moved forward, never back."
-                                : "The office's clock is the machine's."));
+                                ? "The demonstration clock runs by itself. You can move it forward but not back."
+                                : "The office uses the server's clock."));
         if (clock.isDemo()) {
             getContent().add(deadlines(now), otherMoment(now));
         }
     }
 
     private Div deadlines(LocalDateTime now) {
-        Div part = new Div(new H2("Move it just past"));
+        Div part = new Div(new H2("Move past a deadline"));
         clocks.ahead(workplace.electionId(), now).stream().limit(SHOWN).forEach(moment -> {
             ActButton past = new ActButton(moment.what() + ": " + UsDates.near(moment.at()))
                     .quiet()
@@ -69,11 +69,11 @@ public final class ClockView extends Composite<Div> {
     }
 
     private Div otherMoment(LocalDateTime now) {
-        DateTimePicker to = new DateTimePicker("Or to this moment");
+        DateTimePicker to = new DateTimePicker("Move to date and time");
         to.setLocale(Locale.US);
         to.setMin(now);
         to.setValue(now.plusDays(1).withHour(9).withMinute(0).withSecond(0).withNano(0));
-        ActButton move = new ActButton("Move the clock").first().does(() -> {
+        ActButton move = new ActButton("Move clock").first().does(() -> {
             if (to.getValue() != null) {
                 move(to.getValue());
             }
@@ -91,6 +91,6 @@ public final class ClockView extends Composite<Div> {
             return;
         }
         show();
-        MessageLine.done("The clock was moved. Deadlines that passed by it are recorded.");
+        MessageLine.done("The clock was moved. Deadlines that passed were recorded.");
     }
 }

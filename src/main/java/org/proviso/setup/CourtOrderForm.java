@@ -26,13 +26,13 @@ final class CourtOrderForm extends Div {
     private final transient CourtOrderService orders;
     private final String election;
     private final Runnable after;
-    private final ChoiceField kind = new ChoiceField("kind", "The court orders to", kinds());
+    private final ChoiceField kind = new ChoiceField("kind", "The court orders the office to", kinds());
     private final TypedField court = new TypedField("court", "Court");
     private final TypedField date = new TypedField("date", "Date").like("11/3/2026");
-    private final TypedField scope = new TypedField("scope", "What it says");
-    private final ChoiceField standing = new ChoiceField("standing", "Standing", CourtOrdersView.standings());
-    private final TypedField untilDay = new TypedField("until-day", "Hours until, day");
-    private final TypedField untilTime = new TypedField("until-time", "Hours until, time").like("9:00 pm");
+    private final TypedField scope = new TypedField("scope", "What the order says");
+    private final ChoiceField standing = new ChoiceField("standing", "Status", CourtOrdersView.standings());
+    private final TypedField untilDay = new TypedField("until-day", "Hours extended until, date");
+    private final TypedField untilTime = new TypedField("until-time", "Hours extended until, time").like("9:00 pm");
     private final TypedField envelopes = new TypedField("envelopes", "Envelopes").like("G-1001, G-1002");
 
     CourtOrderForm(CourtOrderService orders, String election, Runnable after) {
@@ -41,7 +41,7 @@ final class CourtOrderForm extends Div {
         this.after = after;
         standing.code(Status.IN_FORCE.code());
         getElement().setAttribute("data-typing", "go-on");
-        ActButton record = new ActButton("Record it").first().does(this::record);
+        ActButton record = new ActButton("Record order").first().does(this::record);
         record.getElement().setAttribute("data-finish", true);
         kind.onChosen(code -> showHours());
         add(new H2("Record an order"), kind, court, date, scope, standing, untilDay, untilTime, envelopes, record);
@@ -68,16 +68,16 @@ final class CourtOrderForm extends Div {
     private void record() {
         boolean extend = kind.code().equals(Kind.EXTEND.code());
         boolean names = Set.of("open", "count", "reject").contains(kind.code());
-        court.problem(court.text().isEmpty() ? "Has to be given." : "");
-        scope.problem(scope.text().isEmpty() ? "Has to be given." : "");
+        court.problem(court.text().isEmpty() ? "Required." : "");
+        scope.problem(scope.text().isEmpty() ? "Required." : "");
         boolean noDay = !date.text().isEmpty() && TypedDates.day(date.text()).isEmpty();
         date.problem(noDay ? TypedDates.LIKE_A_DAY : "");
         Optional<LocalDateTime> until = extend ? until() : Optional.empty();
         boolean halfUntil = extend && until.isEmpty() && !(untilDay.text() + untilTime.text()).isEmpty();
-        untilDay.problem(halfUntil ? "Give day and time: 11/3/2026 and 9:00 pm." : "");
-        envelopes.problem(names && envelopes.text().isEmpty() ? "An order to open, count or reject names them." : "");
+        untilDay.problem(halfUntil ? "Enter both date and time: 11/3/2026 and 9:00 pm." : "");
+        envelopes.problem(names && envelopes.text().isEmpty() ? "Required for an order to open, count or reject." : "");
         if (court.hasProblem() || scope.hasProblem() || noDay || untilDay.hasProblem() || envelopes.hasProblem()) {
-            MessageLine.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
         write(until);
@@ -90,7 +90,7 @@ final class CourtOrderForm extends Div {
 
     private void write(Optional<LocalDateTime> until) {
         Set<String> numbers = new LinkedHashSet<>();
-        for (String number : envelopes.text().split("[,;\\s]+")) {
+        for (String number : envelopes.text().split("[,;\\s]+", 0)) {
             if (!number.isEmpty()) {
                 numbers.add(number);
             }
@@ -106,7 +106,7 @@ final class CourtOrderForm extends Div {
                 numbers);
         try {
             int number = orders.record(command);
-            MessageLine.done("Order " + number + " is recorded; the cases it is about were looked at again.");
+            MessageLine.done("Order " + number + " recorded. The cases it affects were reassessed.");
             after.run();
         } catch (IntakeRefusedException e) {
             envelopes.problem(String.valueOf(e.getMessage()));

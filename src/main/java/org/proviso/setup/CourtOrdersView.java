@@ -51,8 +51,8 @@ public final class CourtOrdersView extends Composite<Div> {
                 .add(
                         new PageHead(
                                         "Court orders",
-                                        "Each is an act of its own; the rules of the election stay as they are.")
-                                .beside(Links.link("To Set-up", "set-up")),
+                                        "Each order is recorded separately. The election's rules do not change.")
+                                .beside(Links.link("Back to Setup", "set-up")),
                         bench);
         show();
     }
@@ -62,11 +62,11 @@ public final class CourtOrdersView extends Composite<Div> {
         list.add(new H2("On file"));
         List<RecordedCourtOrder> all = orders.all(election);
         if (all.isEmpty()) {
-            list.add(new Paragraph("No court has ordered anything about this election. An order comes with the"
-                    + " election's files, or is recorded here when the office receives it."));
+            list.add(new Paragraph("No court orders for this election. Orders are loaded with the"
+                    + " election's files or recorded here when the office receives them."));
             return;
         }
-        PlainTable table = new PlainTable("Court orders", "No.", "What", "Court and date", "About", "Standing");
+        PlainTable table = new PlainTable("Court orders", "No.", "Order", "Court and date", "Scope", "Status");
         all.forEach(one -> table.row(List.of(
                 new Span(String.valueOf(one.orderNo())),
                 new Span(what(one.order())),
@@ -90,7 +90,7 @@ public final class CourtOrdersView extends Composite<Div> {
     private Choice standing(RecordedCourtOrder one) {
         Choice choice = new Choice(standings());
         choice.setValue(one.order().standing().code());
-        choice.getElement().setAttribute("aria-label", "Standing of order " + one.orderNo());
+        choice.getElement().setAttribute("aria-label", "Status of order " + one.orderNo());
         choice.onChosen(code -> change(one, Code.find(Status.class, code).orElseThrow()));
         return choice;
     }
@@ -99,7 +99,7 @@ public final class CourtOrdersView extends Composite<Div> {
         try {
             orders.change(election, one.orderNo(), one.version(), standing);
             MessageLine.done("Order " + one.orderNo() + " is now "
-                    + standing.code().replace('_', ' ') + "; the cases it is about were looked at again.");
+                    + standing.code().replace('_', ' ') + ". The cases it affects were reassessed.");
         } catch (OptimisticLockingFailureException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));
         }

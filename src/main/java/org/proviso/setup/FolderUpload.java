@@ -74,7 +74,7 @@ final class FolderUpload implements AutoCloseable {
     private Path place(String upload, String name) {
         Path place = folder.resolve(name).normalize();
         if (!place.startsWith(folder) || name.isBlank()) {
-            throw new InputException(upload, 0, "", "has a file that leads out of its folder: " + name);
+            throw new InputException(upload, 0, "", "contains a file outside its folder: " + name);
         }
         return place;
     }
@@ -91,7 +91,7 @@ final class FolderUpload implements AutoCloseable {
         }
     }
 
-    /** The names of what came. */
+    /** The names of the uploaded files. */
     List<String> names() {
         try (Stream<Path> files = Files.walk(election(), 1)) {
             return files.filter(Files::isRegularFile)
@@ -103,7 +103,7 @@ final class FolderUpload implements AutoCloseable {
         }
     }
 
-    /** Takes all of it away again. */
+    /** Removes everything. */
     @Override
     public void close() {
         try (Stream<Path> files = Files.walk(folder)) {

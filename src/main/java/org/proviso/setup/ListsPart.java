@@ -11,12 +11,12 @@ import org.proviso.roll.SnapshotKind;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The lists in use and those beside them, with when they were read and how many rows they have. */
+/** All loaded lists, in use or not, with when they were loaded and how many rows they have. */
 final class ListsPart extends Div {
 
     ListsPart(List<HeldList> lists, ZoneId zone) {
         add(new H2("Lists of this election"));
-        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Read", "");
+        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Loaded", "");
         lists.forEach(one -> table.row(
                 words(one.kind()),
                 String.valueOf(one.snapshotNo()),

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
@@ -42,14 +43,13 @@ final class LoadPart extends Div {
         problem.getElement().setAttribute("role", "alert");
         came.getElement().setAttribute("role", "status");
         Div acts = new Div(
-                new ActButton("Load the election").first().does(this::load),
-                new ActButton("Start over").does(this::over));
+                new ActButton("Load election").first().does(this::load), new ActButton("Start over").does(this::over));
         acts.addClassName("acts");
         add(
                 new H2("Load an election"),
                 new Paragraph(
-                        "Give its folder as one zip, or its files: election.yaml, contests.csv, roll.csv and so on."
-                                + " They are checked together; where one row is not right, nothing is loaded."),
+                        "Choose the election folder as one zip file, or its files: election.yaml, contests.csv, roll.csv and so on."
+                                + " All files are checked together. If any row has an error, nothing is loaded."),
                 upload,
                 came,
                 problem,
@@ -61,7 +61,7 @@ final class LoadPart extends Div {
         try {
             access.demand(Permission.LOAD_FILES);
             files.take(name, file.toPath());
-            came.setText("Here: " + String.join(", ", files.names()) + ".");
+            came.setText("Files chosen: " + String.join(", ", files.names()) + ".");
         } catch (InputException e) {
             show(e);
         } finally {
@@ -80,10 +80,10 @@ final class LoadPart extends Div {
         upload.clearFileList();
     }
 
-    /** A large roll takes longer than anybody waits for a page; the line at the top says how far it is. */
+    /** A large roll takes longer than a page should take; the line at the top shows the progress. */
     private void load() {
         if (isLoading()) {
-            MessageLine.refused("These files are being loaded already.");
+            MessageLine.refused("These files are already loading.");
             return;
         }
         problem.removeAll();
@@ -92,7 +92,11 @@ final class LoadPart extends Div {
     }
 
     private boolean isLoading() {
-        return loading != null && !loading.isDone();
+        return stillLoading().isPresent();
+    }
+
+    private Optional<CompletableFuture<LoadResult>> stillLoading() {
+        return Optional.ofNullable(loading).filter(begun -> !begun.isDone());
     }
 
     private void loaded(LoadResult outcome) {
@@ -100,8 +104,8 @@ final class LoadPart extends Div {
         over();
         MessageLine.done(
                 outcome.wasThere()
-                        ? "These files are in the office already, as " + outcome.electionId() + ". Nothing was written."
-                        : outcome.electionId() + " is loaded.");
+                        ? "These files were already loaded as " + outcome.electionId() + ". Nothing changed."
+                        : "Election " + outcome.electionId() + " loaded.");
     }
 
     private void refused(RuntimeException why) {
@@ -114,14 +118,14 @@ final class LoadPart extends Div {
         }
     }
 
-    /** Whoever leaves the page while files are loaded takes them away only after that. */
+    /** Leaving the page during a load removes the files only after the load. */
     private void leave() {
-        if (isLoading()) {
-            FolderUpload loaded = files;
-            loading.whenComplete((outcome, wrong) -> loaded.close());
-        } else {
-            files.close();
-        }
+        FolderUpload loaded = files;
+        stillLoading().ifPresentOrElse(begun -> closeAfter(begun, loaded), loaded::close);
+    }
+
+    private static void closeAfter(CompletableFuture<LoadResult> begun, FolderUpload loaded) {
+        CompletableFuture<LoadResult> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
     }
 
     private void show(InputException wrong) {

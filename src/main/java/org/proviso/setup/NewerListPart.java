@@ -26,7 +26,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.frame.ElectionLine;
 
-/** A newer list: read beside the one in use, with what it would change, and then brought into use. */
+/** A newer list: read next to the one in use, with what it would change, then put in use. */
 final class NewerListPart extends Div {
 
     private final transient SnapshotService lists;
@@ -45,13 +45,12 @@ final class NewerListPart extends Div {
         Upload upload = new Upload(UploadHandler.toTempFile((metadata, came) -> take(metadata.fileName(), came)));
         upload.setMaxFiles(1);
         upload.setDropLabel(new com.vaadin.flow.component.html.Span("or drop it here"));
-        upload.setUploadButton(new ActButton("Choose the file"));
+        upload.setUploadButton(new ActButton("Choose file"));
         shown.getElement().setAttribute("role", "status");
         add(
-                new H2("A newer list"),
-                new Paragraph(
-                        "It is read and compared first; nothing changes until you bring it into use. Where decided"
-                                + " cases would be judged otherwise, somebody else confirms it."),
+                new H2("Load a newer list"),
+                new Paragraph("The list is read and compared first. Nothing changes until you put it in use. If decided"
+                        + " cases would change, a second person must confirm."),
                 kind,
                 upload,
                 shown);
@@ -89,22 +88,22 @@ final class NewerListPart extends Div {
             after.run();
         } catch (InputException e) {
             shown.add(new BadRowList(e));
-            MessageLine.refused("Nothing was read: " + BadRowList.inShort(e));
+            MessageLine.refused("File not read: " + BadRowList.inShort(e));
         }
     }
 
     private void say(StagedList staged) {
         int touched = staged.touchedVoterIds().size() + staged.changedLines().size();
         shown.add(new Paragraph(UsDates.count(staged.rows(), "row") + " read"
-                + (staged.known() ? " (this file is in the office already)" : "") + "; " + touched
-                + " say something else than the list in use."));
+                + (staged.known() ? " (this file was already loaded)" : "") + "; " + touched
+                + " differ from the list in use."));
         staged.warnings().forEach(warning -> shown.add(new Paragraph(warning)));
         if (staged.snapshotNo() == staged.inUseNo()) {
-            shown.add(new Paragraph("It is the list in use: there is nothing to bring."));
+            shown.add(new Paragraph("This is the list in use. Nothing to change."));
             return;
         }
         shown.add(new ChangedCases(newer.wouldChange(election.id(), staged.snapshotNo())));
-        shown.add(new ActButton("Bring it into use").first().does(this::bring));
+        shown.add(new ActButton("Put list in use").first().does(this::bring));
     }
 
     private void bring() {
@@ -114,13 +113,13 @@ final class NewerListPart extends Div {
         NewListResult brought = newer.load(election.id(), kind(), file);
         shown.removeAll();
         if (brought instanceof NewListResult.InUse inUse) {
-            MessageLine.done("List " + inUse.snapshotNo() + " is in use; "
-                    + UsDates.count(inUse.changed().size(), "case") + " judged otherwise.");
+            MessageLine.done("List " + inUse.snapshotNo() + " is in use. "
+                    + UsDates.count(inUse.changed().size(), "case") + " changed.");
         } else if (brought instanceof NewListResult.WaitsForSecond waits) {
             MessageLine.done("List " + waits.snapshotNo()
-                    + " would change decided cases: it waits for a second person. Nothing" + " has changed yet.");
+                    + " would change decided cases. A second person must confirm. Nothing has changed yet.");
         } else {
-            MessageLine.done("The office has this list in use already.");
+            MessageLine.done("This list is already in use.");
         }
         forget();
         after.run();

@@ -18,7 +18,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.TypedField;
 
-/** The upload of a pack: what the proof says, which cases it would change, and the act that puts it in force. */
+/** Uploading a rule pack: the proof's result, the cases it would change, and the button that puts it in force. */
 final class PackUpload extends Div {
 
     private final transient RuleChangeService changes;
@@ -27,7 +27,7 @@ final class PackUpload extends Div {
     private final Runnable after;
     private final Div shown = new Div();
     private final TypedField counsel = new TypedField("counsel", "Counsel").like("County Counsel");
-    private final TypedField ground = new TypedField("ground", "Ground of the override");
+    private final TypedField ground = new TypedField("ground", "Reason for the override");
     private String content = "";
 
     PackUpload(RuleChangeService changes, WhatIfService whatIf, String election, Runnable after) {
@@ -38,16 +38,17 @@ final class PackUpload extends Div {
         Upload upload = new Upload(UploadHandler.inMemory((metadata, bytes) -> take(bytes)));
         upload.setMaxFiles(1);
         upload.setDropLabel(new Span("or drop it here"));
-        upload.setUploadButton(new ActButton("Choose the pack"));
+        upload.setUploadButton(new ActButton("Choose rule pack"));
         shown.getElement().setAttribute("role", "status");
         add(
-                new H2("Upload a pack"),
-                new Paragraph("It is proved and compared first; nothing changes until you put it in force. One that"
-                        + " breaks a promise is refused, unless counsel overrides it on record."),
+                new H2("Upload a rule pack"),
+                new Paragraph(
+                        "The rule pack is proved and compared first. Nothing changes until you put it in force. A pack"
+                                + " that fails the proof is refused unless counsel overrides it on record."),
                 upload);
     }
 
-    /** Where it is shown what the proof says and which cases would change; empty until a pack was uploaded. */
+    /** Shows the proof's result and the cases that would change; empty until a pack is uploaded. */
     Div tried() {
         return shown;
     }
@@ -61,22 +62,23 @@ final class PackUpload extends Div {
             shown.add(new Paragraph(
                     tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
             proof(tried.proof());
-            ActButton put = new ActButton(tried.proof().holds() ? "Put it in force" : "Override, and put it in force");
+            ActButton put = new ActButton(
+                    tried.proof().holds() ? "Put rule pack in force" : "Override and put rule pack in force");
             shown.add(put.first().does(this::put), new RuleDifferencesPart(whatIf.compare(election, tried.book())));
         } catch (RulesRefusedException e) {
-            MessageLine.refused("Nothing was read: " + e.getMessage());
-            shown.add(new Paragraph("Nothing was read: " + e.getMessage()));
+            MessageLine.refused("File not read: " + e.getMessage());
+            shown.add(new Paragraph("File not read: " + e.getMessage()));
         }
     }
 
     private void proof(ProofReport proof) {
         if (proof.holds()) {
-            shown.add(new Paragraph("Proved: no combination of facts breaks a promise. "
+            shown.add(new Paragraph("Proof passed: no combination of facts breaks a promise. "
                     + UsDates.count(proof.needRuling().size(), "value") + " to rule on."));
             return;
         }
         for (Violation broken : proof.violations()) {
-            Paragraph line = new Paragraph("Breaks a promise. " + broken.promise() + " But " + broken.counterexample());
+            Paragraph line = new Paragraph("Proof failed. " + broken.promise() + " But " + broken.counterexample());
             line.addClassName("warn");
             shown.add(line);
         }
@@ -89,7 +91,7 @@ final class PackUpload extends Div {
         try {
             int number = changes.putInForce(new PutRulesInForce(election, content, counsel.text(), ground.text()));
             shown.removeAll();
-            MessageLine.done("Change " + number + ": the pack is in force; open cases were assessed anew.");
+            MessageLine.done("Change " + number + ": the rule pack is in force. Open cases were reassessed.");
             after.run();
         } catch (RulesRefusedException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));

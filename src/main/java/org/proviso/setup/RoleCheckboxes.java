@@ -4,7 +4,7 @@ import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import java.util.Set;
 import org.proviso.access.Role;
 
-/** The roles that somebody is given. */
+/** Check boxes for a person's roles. */
 final class RoleCheckboxes extends CheckboxGroup<Role> {
 
     RoleCheckboxes(Set<Role> held) {

@@ -6,7 +6,7 @@ import org.proviso.access.UserService;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActDialog;
 
-/** Asks which roles somebody has from now on. */
+/** Asks for a person's new roles. */
 final class RolesSheet {
 
     private final UserService users;
@@ -18,25 +18,25 @@ final class RolesSheet {
         this.users = users;
         this.user = user;
         roles = new RoleCheckboxes(user.roles());
-        sheet = new ActDialog("Roles of " + user.fullName(), "Give these roles", () -> change(after));
+        sheet = new ActDialog("Roles of " + user.fullName(), "Save roles", () -> change(after));
     }
 
     void ask() {
-        sheet.with("A role that is taken away is gone at once, also for whoever is signed in.")
+        sheet.with("A role you remove ends at once, even if the person is signed in.")
                 .with(roles)
                 .open();
     }
 
     private boolean change(Runnable after) {
         if (roles.getValue().isEmpty()) {
-            return sheet.refuse("Tick at least one role, or close the account.");
+            return sheet.refuse("Select at least one role, or close the account.");
         }
         try {
             users.changeRoles(user.userName(), user.version(), roles.getValue());
         } catch (UserRuleException e) {
             return sheet.refuse(String.valueOf(e.getMessage()));
         }
-        MessageLine.done(user.fullName() + " has other roles now.");
+        MessageLine.done("Roles changed for " + user.fullName() + ".");
         after.run();
         return true;
     }

@@ -25,9 +25,9 @@ import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** A rule pack of the office's own: proved, compared, put in force; who did so, and what was decided before it. */
+/** The office's own rule pack: proved, compared, put in force; who did so, and which cases were decided before. */
 @Route(value = "set-up/rules/change", layout = OfficeFrame.class)
-@PageTitle("Another rule pack · Proviso")
+@PageTitle("Change rule pack · Proviso")
 @PermitAll
 public final class RuleChangeView extends Composite<Div> {
 
@@ -57,12 +57,12 @@ public final class RuleChangeView extends Composite<Div> {
         getContent()
                 .add(
                         new PageHead(
-                                        "Another rule pack",
-                                        "A pack of the office's own lies over the one it names and takes its place for"
+                                        "Change rule pack",
+                                        "The office's own rule pack builds on the pack it names and replaces it for"
                                                 + " this election.")
                                 .beside(
                                         Links.link("Rules in force", "set-up/rules"),
-                                        Links.link("To Set-up", "set-up")),
+                                        Links.link("Back to Setup", "set-up")),
                         bench,
                         new Caution());
         show();
@@ -70,10 +70,10 @@ public final class RuleChangeView extends Composite<Div> {
 
     private void show() {
         list.removeAll();
-        list.add(new H2("Put in force"));
+        list.add(new H2("Rule packs put in force"));
         List<RuleChange> all = changes.changes(workplace.electionId());
         if (all.isEmpty()) {
-            list.add(new Paragraph("The rules are those the election was loaded with."));
+            list.add(new Paragraph("No changes. The rules are those the election was loaded with."));
         } else {
             list.add(table(all));
         }
@@ -82,30 +82,30 @@ public final class RuleChangeView extends Composite<Div> {
 
     private PlainTable table(List<RuleChange> all) {
         ElectionLine election = workplace.election().orElseThrow();
-        PlainTable table = new PlainTable("Packs put in force", "No.", "Pack", "Taken because", "By", "When");
+        PlainTable table = new PlainTable("Rule packs put in force", "No.", "Rule pack", "Basis", "By", "When");
         all.forEach(one -> table.row(
                 String.valueOf(one.changeNo()),
                 one.packId() + ", " + one.packHash().substring(0, 12),
                 one.isOverride()
                         ? "counsel's override, " + one.counsel() + ": " + one.ground() + ". Proof: "
                                 + one.counterexample()
-                        : "it was proved",
+                        : "proof passed",
                 one.putBy(),
                 UsDates.moment(LocalDateTime.ofInstant(one.putAt(), election.zone()))));
         return table;
     }
 
-    /** What people settled keeps the rules it was settled under; it is marked, and nobody's decision changes. */
+    /** Decided cases keep the rules they were decided under. They are marked, and no decision changes. */
     private void stale() {
         List<StaleCase> stale = assessments.stale(workplace.electionId());
-        list.add(new H2("Settled under other rules"));
+        list.add(new H2("Decided under other rules"));
         if (stale.isEmpty()) {
-            list.add(new Paragraph("No settled case was assessed under other rules than those in force."));
+            list.add(new Paragraph("No decided case was assessed under rules other than those in force."));
             return;
         }
-        list.add(new Paragraph(UsDates.count(stale.size(), "settled case")
-                + " stale: assessed under rules no longer in force. They keep them until people reopen them."));
-        PlainTable table = new PlainTable("Stale cases", "Envelope", "Stands", "The rules then said", "Rules then");
+        list.add(new Paragraph(UsDates.count(stale.size(), "decided case")
+                + " stale: assessed under rules no longer in force. They keep those rules until people reopen them."));
+        PlainTable table = new PlainTable("Stale cases", "Envelope", "State", "Recommendation then", "Rules then");
         stale.stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(

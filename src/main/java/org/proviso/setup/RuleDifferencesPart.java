@@ -10,7 +10,7 @@ import org.proviso.review.assess.WhatIfService.WhatIfResult;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The cases that would come out otherwise under other rules: from what to what, and why. */
+/** The cases that would change under other rules: from what to what, and why. */
 final class RuleDifferencesPart extends Div {
 
     private static final int SHOWN = 100;
@@ -18,13 +18,13 @@ final class RuleDifferencesPart extends Div {
     RuleDifferencesPart(WhatIfResult compared) {
         add(new Paragraph(
                 compared.differences().isEmpty()
-                        ? "None of " + UsDates.count(compared.cases(), "case") + " would come out otherwise."
+                        ? "None of " + UsDates.count(compared.cases(), "case") + " would change."
                         : UsDates.count(compared.differences().size(), "case") + " of " + compared.cases()
-                                + " would come out otherwise: " + counted(compared) + "."));
+                                + " would change: " + counted(compared) + "."));
         if (compared.differences().isEmpty()) {
             return;
         }
-        PlainTable table = new PlainTable("Cases that would come out otherwise", "Envelope", "Now", "Outlook", "Why");
+        PlainTable table = new PlainTable("Cases that would change", "Envelope", "Now", "Outlook", "Why");
         compared.differences().stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(
@@ -49,6 +49,6 @@ final class RuleDifferencesPart extends Div {
     }
 
     private static String change(String before, String after) {
-        return before.equals(after) ? before + " as before" : before + " \u2192 " + after;
+        return before.equals(after) ? before + " (no change)" : before + " \u2192 " + after;
     }
 }

@@ -24,8 +24,8 @@ final class RulingForm extends Div {
     private final TypedField rule = new TypedField("rule", "Rule").like("mail.returned");
     private final TypedField value = new TypedField("value", "Value");
     private final TypedField signedBy = new TypedField("signed-by", "Signed by").like("County Clerk");
-    private final TypedField on = new TypedField("on", "On").like("11/3/2026");
-    private final TypedField ground = new TypedField("ground", "Ground").like("counsel's letter");
+    private final TypedField on = new TypedField("on", "Date signed").like("11/3/2026");
+    private final TypedField ground = new TypedField("ground", "Based on").like("counsel's letter");
 
     RulingForm(RulingService rulings, String election, Runnable after) {
         this.rulings = rulings;
@@ -33,11 +33,11 @@ final class RulingForm extends Div {
         this.after = after;
         getElement().setAttribute("data-typing", "go-on");
         about.getElement().setAttribute("role", "status");
-        ActButton sign = new ActButton("Put it in force").first().does(this::sign);
+        ActButton sign = new ActButton("Put ruling in force").first().does(this::sign);
         sign.getElement().setAttribute("data-finish", true);
         add(
                 new H2("Record a ruling"),
-                new Paragraph("It holds for this election only. Open cases are assessed anew at once."),
+                new Paragraph("The ruling applies to this election only. Open cases are reassessed at once."),
                 about,
                 rule,
                 value,
@@ -47,14 +47,14 @@ final class RulingForm extends Div {
                 sign);
     }
 
-    /** Begins with one value of the work list. */
+    /** Starts with one value from the work list. */
     void rule(ResolvedRule given) {
         rule.text(given.rule().key());
         value.text("");
         about.setText(
                 given.isKnown()
-                        ? "Leave the value empty to confirm \"" + given.value().inWords() + "\", or give another."
-                        : "Give the value as a pack spells it"
+                        ? "Leave the value empty to confirm \"" + given.value().inWords() + "\", or enter another."
+                        : "Enter the value as a rule pack spells it"
                                 + (given.rule().words().isEmpty()
                                         ? "."
                                         : ": " + String.join(", ", given.rule().words()) + "."));
@@ -68,13 +68,13 @@ final class RulingForm extends Div {
         demand(ground);
         on.problem(day.isEmpty() ? TypedDates.LIKE_A_DAY : "");
         if (rule.hasProblem() || signedBy.hasProblem() || ground.hasProblem() || day.isEmpty()) {
-            MessageLine.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
         try {
             int number = rulings.sign(
                     new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
-            MessageLine.done("Ruling " + number + " is in force; open cases were assessed anew.");
+            MessageLine.done("Ruling " + number + " is in force. Open cases were reassessed.");
             value.problem("");
             rule.text("");
             value.text("");
@@ -86,6 +86,6 @@ final class RulingForm extends Div {
     }
 
     private static void demand(TypedField field) {
-        field.problem(field.text().isEmpty() ? "Has to be given." : "");
+        field.problem(field.text().isEmpty() ? "Required." : "");
     }
 }

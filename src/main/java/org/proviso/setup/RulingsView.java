@@ -57,11 +57,11 @@ public final class RulingsView extends Composite<Div> {
                 .add(
                         new PageHead(
                                         "County rulings",
-                                        "What the rules have from memory or not at all. No ballot is rejected or cut on"
-                                                + " such a value until the office has signed it for this election.")
+                                        "Values that are from memory or unknown. No ballot is rejected or cut on"
+                                                + " such a value until the office signs a ruling for this election.")
                                 .beside(
                                         Links.link("Rules in force", "set-up/rules"),
-                                        Links.link("To Set-up", "set-up")),
+                                        Links.link("Back to Setup", "set-up")),
                         bench,
                         new Caution());
         show();
@@ -72,10 +72,10 @@ public final class RulingsView extends Composite<Div> {
         List<RulingTask> tasks = work.tasks(workplace.electionId());
         long waits =
                 tasks.stream().filter(task -> !task.envelopeNos().isEmpty()).count();
-        list.add(new H2("To ask counsel"));
+        list.add(new H2("Questions for counsel"));
         list.add(new Paragraph(
                 tasks.isEmpty()
-                        ? "Every value that a case may turn on was read or signed. There is nothing to ask."
+                        ? "Every value a case may depend on has been read or signed. No questions for counsel."
                         : UsDates.count(tasks.size(), "value") + " open; envelopes wait for " + waits + " of them."));
         if (!tasks.isEmpty()) {
             list.add(table(tasks));
@@ -89,7 +89,7 @@ public final class RulingsView extends Composite<Div> {
                 new Span(task.question()),
                 new Span(task.given().rule().key()),
                 new Span(waiting(task.envelopeNos())),
-                new ActButton("Rule on it").quiet().does(() -> form.rule(task.given())))));
+                new ActButton("Enter ruling").quiet().does(() -> form.rule(task.given())))));
         return table;
     }
 
@@ -103,13 +103,16 @@ public final class RulingsView extends Composite<Div> {
 
     private void signed() {
         List<RecordedRuling> acts = rulings.acts(workplace.electionId());
-        list.add(new H2("Signed in the office"));
+        list.add(new H2("Rulings signed"));
         if (acts.isEmpty()) {
-            list.add(new Paragraph("None yet. Rulings that came with the election's files stand on the rules page."));
+            list.add(
+                    new Paragraph(
+                            "No rulings recorded here yet. Rulings loaded with the election's files are on the Rules in force page."));
             return;
         }
         ElectionLine election = workplace.election().orElseThrow();
-        PlainTable table = new PlainTable("Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Ground", "Recorded");
+        PlainTable table =
+                new PlainTable("Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Based on", "Recorded");
         acts.forEach(act -> table.row(
                 String.valueOf(act.actNo()),
                 act.ruling().rule(),
@@ -121,6 +124,6 @@ public final class RulingsView extends Composite<Div> {
     }
 
     private static String value(CountyRuling ruling) {
-        return ruling.value().isEmpty() ? "as the pack has it" : ruling.value();
+        return ruling.value().isEmpty() ? "confirmed as in the pack" : ruling.value();
     }
 }

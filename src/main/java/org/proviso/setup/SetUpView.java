@@ -17,9 +17,9 @@ import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What the office works with: the files in use and newer ones, and the way to rules, orders and accounts. */
+/** The Setup page: files in use and newer ones, with links to rules, orders and accounts. */
 @Route(value = "set-up", layout = OfficeFrame.class)
-@PageTitle("Set-up · Proviso")
+@PageTitle("Setup · Proviso")
 @PermitAll
 public final class SetUpView extends Composite<Div> {
 
@@ -48,18 +48,18 @@ public final class SetUpView extends Composite<Div> {
             workplace.election().ifPresent(this::files);
             getContent().add(new LoadPart(elections, access, workplace));
         } else {
-            getContent().add(new Paragraph("Files, rules and orders are the supervisor's; accounts are yours."));
+            getContent().add(new Paragraph("The supervisor manages files, rules and orders. You manage accounts."));
         }
     }
 
     private static PageHead head(boolean files, boolean accounts) {
-        PageHead head = new PageHead("Set-up", "What the office works with.");
+        PageHead head = new PageHead("Setup", "Election files, rules and accounts.");
         head.beside(Links.link("Rules in force", "set-up/rules", "R"), Links.link("Calendar", "calendar", "D"));
         if (files) {
             head.beside(
                     Links.link("County rulings", "set-up/rulings", "U"),
                     Links.link("What if", "set-up/what-if", "W"),
-                    Links.link("Another pack", "set-up/rules/change", "P"),
+                    Links.link("Change rule pack", "set-up/rules/change", "P"),
                     Links.link("Court orders", "set-up/orders", "O"),
                     Links.link("Clock", "set-up/clock", "C"));
         }

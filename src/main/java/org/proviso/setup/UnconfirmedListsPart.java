@@ -16,7 +16,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.ElectionLine;
 
-/** Newer lists that change decided cases and wait for somebody else to confirm them. */
+/** Newer lists that change decided cases and wait for a second person to confirm them. */
 final class UnconfirmedListsPart extends Div {
 
     private final transient SnapshotService lists;
@@ -38,18 +38,18 @@ final class UnconfirmedListsPart extends Div {
 
     private void show(UnconfirmedList one) {
         StagedList staged = lists.staged(election.id(), one.snapshotNo());
-        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", brought by "
+        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", uploaded by "
                 + one.broughtBy() + " on "
                 + UsDates.moment(LocalDateTime.ofInstant(one.broughtAt(), election.zone()))
-                + ", changes what was decided. ");
+                + ", changes decided cases. ");
         line.addClassName("warn");
-        line.add(new ActButton("Look and confirm").quiet().does(() -> ask(one)));
+        line.add(new ActButton("Review and confirm").quiet().does(() -> ask(one)));
         add(line);
     }
 
     private void ask(UnconfirmedList one) {
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Confirm list " + one.snapshotNo(), "Bring it into use", () -> {
+        sheet[0] = new ActDialog("Confirm list " + one.snapshotNo(), "Put list in use", () -> {
             try {
                 newer.confirm(election.id(), one.snapshotNo());
             } catch (NotPermittedException e) {

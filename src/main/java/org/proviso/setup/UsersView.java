@@ -38,11 +38,11 @@ public final class UsersView extends Composite<Div> {
                 .add(
                         new PageHead(
                                         "Accounts and roles",
-                                        "Who keeps accounts has no part in any case. What people did stays theirs when"
-                                                + " an account is closed.")
+                                        "Administrators take no part in any case. Closing an account does not change"
+                                                + " what its user did.")
                                 .beside(
-                                        Links.link("To Set-up", "set-up"),
-                                        new ActButton("New account", "N")
+                                        Links.link("Back to Setup", "set-up"),
+                                        new ActButton("Create account", "N")
                                                 .first()
                                                 .does(() -> new AccountSheet(users, this::show).ask())),
                         list);
@@ -51,16 +51,16 @@ public final class UsersView extends Composite<Div> {
 
     private void show() {
         list.removeAll();
-        PlainTable table = new PlainTable("Accounts", "Name", "Signs in as", "Party", "Roles", "State", "");
+        PlainTable table = new PlainTable("Accounts", "Name", "User name", "Party", "Roles", "State", "");
         users.all().forEach(user -> table.row(row(user)));
         list.add(table);
     }
 
     private List<Component> row(OfficeUser user) {
         Div acts = new Div(
-                act("Roles", user, () -> new RolesSheet(users, user, this::show).ask()),
-                act(user.enabled() ? "Close" : "Open again", user, () -> enable(user)),
-                act("New password", user, () -> reset(user)));
+                act("Change roles", user, () -> new RolesSheet(users, user, this::show).ask()),
+                act(user.enabled() ? "Close account" : "Reopen account", user, () -> enable(user)),
+                act("Reset password", user, () -> reset(user)));
         acts.addClassName("acts");
         return List.of(
                 new Span(user.fullName()),
@@ -89,13 +89,13 @@ public final class UsersView extends Composite<Div> {
         if (!user.enabled()) {
             return "closed";
         }
-        return user.passwordIsOneTime() ? "open; has a one-time password" : "open";
+        return user.passwordIsOneTime() ? "open, one-time password" : "open";
     }
 
     private void enable(OfficeUser user) {
         try {
             users.enable(user.userName(), user.version(), !user.enabled());
-            MessageLine.done(user.fullName() + "'s account is " + (user.enabled() ? "closed." : "open again."));
+            MessageLine.done(user.fullName() + "'s account was " + (user.enabled() ? "closed." : "reopened."));
         } catch (UserRuleException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));
         }
@@ -104,7 +104,7 @@ public final class UsersView extends Composite<Div> {
 
     private void reset(OfficeUser user) {
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("A new password for " + user.fullName(), "Give a new one", () -> {
+        sheet[0] = new ActDialog("Reset password for " + user.fullName(), "Reset password", () -> {
             tell(user.fullName(), users.resetPassword(user.userName()));
             show();
             return true;
@@ -112,14 +112,14 @@ public final class UsersView extends Composite<Div> {
         sheet[0].with("The old password stops working at once.").open();
     }
 
-    /** Shows a one-time password, this once. */
+    /** Shows a one-time password once. */
     static void tell(String name, String password) {
         Span shown = new Span(password);
         shown.addClassName("num");
-        new ActDialog("The one-time password of " + name, "I have passed it on", () -> true)
+        new ActDialog("One-time password for " + name, "Done", () -> true)
                 .with(
                         new Paragraph(
-                                "It is shown this once and kept nowhere. At the first sign-in it must be changed."),
+                                "It is shown only once and is not stored. The user must change it at first sign-in."),
                         shown)
                 .open();
     }

@@ -33,8 +33,8 @@ public final class WhatIfView extends Composite<Div> {
     private final transient WhatIfService whatIf;
     private final String election;
     private final ChoiceField pack = new ChoiceField("pack", "Rule pack", packs());
-    private final TypedField rule = new TypedField("rule", "One rule changed").like("cure.identification");
-    private final TypedField value = new TypedField("value", "To the value").like("none");
+    private final TypedField rule = new TypedField("rule", "Rule to change").like("cure.identification");
+    private final TypedField value = new TypedField("value", "New value").like("none");
     private final Div shown = new Div();
 
     WhatIfView(WhatIfService whatIf, AccessService access, WorkingElection workplace) {
@@ -42,12 +42,12 @@ public final class WhatIfView extends Composite<Div> {
         this.whatIf = whatIf;
         this.election = workplace.electionId();
         shown.getElement().setAttribute("role", "status");
-        shown.add(new H2("Compared with the rules in force"), new Paragraph("Nothing is compared yet."));
-        ActButton compare = new ActButton("Compare").first().does(this::compare);
+        shown.add(new H2("Compared with the rules in force"), new Paragraph("Not compared yet."));
+        ActButton compare = new ActButton("Compare rules").first().does(this::compare);
         compare.getElement().setAttribute("data-finish", true);
         Div side = new Div(
-                new H2("Suppose"),
-                new Paragraph("Every case is assessed under both. Nothing is written, and no case changes."),
+                new H2("Rules to compare"),
+                new Paragraph("Every case is assessed under both sets of rules. Nothing is saved and no case changes."),
                 pack,
                 rule,
                 value,
@@ -59,30 +59,30 @@ public final class WhatIfView extends Composite<Div> {
         getContent().addClassNames("sheet", "intake", "transmittals");
         getContent()
                 .add(
-                        new PageHead("What if", "Which cases other rules would change, from what to what, and why.")
+                        new PageHead("What if", "Which cases would change under other rules, how and why.")
                                 .beside(
                                         Links.link("Rules in force", "set-up/rules"),
-                                        Links.link("To Set-up", "set-up")),
+                                        Links.link("Back to Setup", "set-up")),
                         bench,
                         new Caution());
     }
 
     private static Map<String, String> packs() {
         Map<String, String> words = new LinkedHashMap<>();
-        words.put("", "the one in force");
+        words.put("", "the pack in force");
         RulePacks.bundled().forEach(name -> words.put(name, name));
         return words;
     }
 
     private void compare() {
         if (rule.text().isEmpty() != value.text().isEmpty()) {
-            value.problem("Give a rule and its value, or neither.");
+            value.problem("Enter both a rule and its value, or neither.");
             return;
         }
         value.problem("");
         Map<String, String> changed = rule.text().isEmpty() ? Map.of() : Map.of(rule.text(), value.text());
         if (pack.code().isEmpty() && changed.isEmpty()) {
-            MessageLine.refused("Choose another pack, or change one rule.");
+            MessageLine.refused("Choose another rule pack, or enter a rule to change.");
             return;
         }
         try {

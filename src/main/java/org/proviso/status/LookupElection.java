@@ -14,34 +14,39 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
 
-/** What a look-up needs to know of an election and its rules. The words of reasons are those of its pack. */
+/** What a look-up needs to know about an election and its rules. Reasons are in the words of its rule pack. */
 record LookupElection(
         Election election,
         Optional<DeciderKind> decider,
         Optional<LocalDateTime> decisionBy,
         LaterIdentification papers,
-        Map<Reason, String> reasons,
+        Map<Reason, OwnReason> reasons,
         List<StatusSession> sessions) {
 
-    static LookupElection of(Election election, DeadlineBook book, List<StatusSession> sessions) {
+    static LookupElection of(Election election, DeadlineBook book, RulePack floor, List<StatusSession> sessions) {
         ResolvedPack pack = book.pack();
         return new LookupElection(
                 election,
                 pack.code(Rules.DECIDER, DeciderKind.class),
                 book.of(Rules.DECISION).map(deadline -> deadline.lastMoment()),
                 LaterIdentification.of(pack),
-                words(pack),
+                reasons(pack, floor),
                 sessions);
     }
 
-    private static Map<Reason, String> words(ResolvedPack pack) {
-        Map<Reason, String> words = new EnumMap<>(Reason.class);
+    private static Map<Reason, OwnReason> reasons(ResolvedPack pack, RulePack floor) {
+        Map<Reason, OwnReason> reasons = new EnumMap<>(Reason.class);
         for (Reason reason : Reason.values()) {
-            words.put(reason, pack.text(reason).map(ReasonText::notice).orElse("The reason: " + reason.words() + "."));
+            Optional<String> notice = pack.text(reason).map(ReasonText::notice);
+            Optional<String> usual =
+                    Optional.ofNullable(floor.reasons().get(reason)).map(ReasonText::notice);
+            String words = notice.orElse("The reason: " + reason.words() + ".");
+            reasons.put(reason, new OwnReason(reason, words, notice.equals(usual)));
         }
-        return words;
+        return reasons;
     }
 
     /**

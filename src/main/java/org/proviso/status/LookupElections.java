@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.proviso.board.SessionChanged;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
+import org.proviso.core.rules.RulePack;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesChanged;
 import org.proviso.election.RulesService;
 import org.proviso.election.orders.CourtOrderRecorded;
+import org.proviso.files.packs.RulePacks;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
@@ -20,10 +22,12 @@ import org.springframework.transaction.event.TransactionalEventListener;
 class LookupElections {
 
     private static final String ALL = "";
+    private static final String FEDERAL_FLOOR = "us";
 
     private final ElectionService elections;
     private final RulesService rules;
     private final StatusSessionStore sessions;
+    private final RulePack floor = RulePacks.load(FEDERAL_FLOOR);
     private final ExpiringCache<LookupElection> known;
     private final ExpiringCache<Optional<LookupPageInfo>> office;
 
@@ -39,7 +43,10 @@ class LookupElections {
         return known.get(
                 electionId,
                 () -> LookupElection.of(
-                        elections.find(electionId).orElseThrow(), rules.book(electionId), sessions.all(electionId)));
+                        elections.find(electionId).orElseThrow(),
+                        rules.book(electionId),
+                        floor,
+                        sessions.all(electionId)));
     }
 
     /** Empty before there is an election. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Election;
 import org.proviso.core.ReceiptNumber.Problem;
-import org.proviso.core.rules.Reason;
 
 /** What a voter reads of the own envelope. */
 public sealed interface LookupResult {
@@ -18,8 +17,7 @@ public sealed interface LookupResult {
     record Found(
             Election election,
             VoterCaseState state,
-            List<Reason> grounds,
-            List<String> reasons,
+            List<OwnReason> reasons,
             List<VoterAsk> asks,
             Arrival arrival,
             boolean registrationFound,

@@ -115,7 +115,7 @@ class StatusLineStore {
     }
 
     private static VoterAsk ask(String text) {
-        String[] sides = text.split(UNTIL);
+        String[] sides = text.split(UNTIL, 0);
         return new VoterAsk(
                 Code.find(Ask.class, sides[0]).orElseThrow(), sides.length == 1 ? null : LocalDateTime.parse(sides[1]));
     }

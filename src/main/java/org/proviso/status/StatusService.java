@@ -70,7 +70,6 @@ public class StatusService {
         return new LookupResult.Found(
                 known.election(),
                 line.state(),
-                line.reasons(),
                 line.reasons().stream().map(known.reasons()::get).toList(),
                 line.asks(),
                 line.arrival(),

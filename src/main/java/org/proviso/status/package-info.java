@@ -1,6 +1,16 @@
 /** The voter's own look-up: a narrow table of its own, made from what review and board announce, that says nobody's name. */
 @ApplicationModule(
-        allowedDependencies = {"access", "ui", "election", "election :: orders", "review", "review :: news", "board"})
+        allowedDependencies = {
+            "files",
+            "files :: packs",
+            "access",
+            "ui",
+            "election",
+            "election :: orders",
+            "review",
+            "review :: news",
+            "board"
+        })
 @NullMarked
 package org.proviso.status;
 

@@ -8,7 +8,7 @@ import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassService;
 import org.springframework.stereotype.Component;
 
-/** What came in and does not add up: the differences that somebody must explain or find before the canvass. */
+/** Returns that are out of balance: differences to resolve before the canvass. */
 @Component
 class OutOfBalance {
 

@@ -8,7 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import org.proviso.ui.Links;
 
-/** What does not add up, a sentence each. */
+/** Totals out of balance, a sentence each. */
 @Tag("section")
 final class OutOfBalancePart extends HtmlContainer {
 
@@ -16,9 +16,9 @@ final class OutOfBalancePart extends HtmlContainer {
 
     OutOfBalancePart(List<String> sentences) {
         addClassName("sums");
-        add(new H2("Not adding up"));
+        add(new H2("Out of balance"));
         sentences.stream().limit(SHOWN).forEach(sentence -> {
-            Paragraph line = new Paragraph(new Span(sentence + " "), Links.link("Explain or find it", "canvass"));
+            Paragraph line = new Paragraph(new Span(sentence + " "), Links.link("Resolve", "canvass"));
             line.addClassName("warn");
             add(line);
         });
@@ -26,7 +26,7 @@ final class OutOfBalancePart extends HtmlContainer {
             add(new Paragraph(Links.link("and " + (sentences.size() - SHOWN) + " more", "canvass")));
         }
         if (sentences.isEmpty()) {
-            Paragraph none = new Paragraph("Every voting location's envelopes are here.");
+            Paragraph none = new Paragraph("All voting locations are in balance.");
             none.addClassName("soft");
             add(none);
         }

@@ -29,7 +29,7 @@ class RulesAtStart implements SmartLifecycle {
             int changed = look(election);
             if (changed > 0) {
                 LOG.info(
-                        "The rules of {} were updated with the program; {} cases come out otherwise now.",
+                        "The rules of {} were updated with the program; the outcome of {} cases changes.",
                         election,
                         changed);
             }

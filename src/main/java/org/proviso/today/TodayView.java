@@ -23,7 +23,7 @@ import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** The first page of the day: how far the office is, what waits for whoever looks, the clocks, what does not add up. */
+/** The start page: progress, what waits for the signed-in person, deadlines, totals out of balance. */
 @Route(value = "", layout = OfficeFrame.class)
 @PageTitle("Today · Proviso")
 @PermitAll
@@ -68,10 +68,10 @@ public final class TodayView extends Composite<Div> {
         getContent()
                 .add(
                         new PageHead(
-                                "No election yet",
-                                "An election is loaded in Set-up, from its folder of files. In a demonstration the sample is being"
-                                        + " loaded: look again in a minute."),
-                        new Paragraph(Links.link("Set-up", "set-up")));
+                                "No election loaded",
+                                "Load an election in Setup from its folder of files. In a demonstration, the sample is still"
+                                        + " loading. Check again in a minute."),
+                        new Paragraph(Links.link("Go to Setup", "set-up")));
     }
 
     private static PageHead head(LocalDateTime now, CaseCounts tally) {
@@ -91,8 +91,8 @@ public final class TodayView extends Composite<Div> {
 
     private static Component outcomes(CaseCounts tally) {
         Div line = new Div(
-                new OutcomeMark(Shape.COUNT, tally.as(DecisionOutcome.COUNT) + " count"),
-                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecisionOutcome.COUNT_IN_PART) + " in part"),
+                new OutcomeMark(Shape.COUNT, tally.as(DecisionOutcome.COUNT) + " counted"),
+                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecisionOutcome.COUNT_IN_PART) + " counted in part"),
                 new OutcomeMark(Shape.REJECT, tally.as(DecisionOutcome.REJECT) + " rejected"));
         Span rest = new Span(
                 tally.toGo() + " not yet decided, " + tally.in(CaseState.READY) + " of them ready for the decider");

@@ -15,7 +15,7 @@ import org.proviso.core.rules.Rules;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
 
-/** The moments that the office works toward, the next one first, on the county's clock. */
+/** The deadlines and sessions ahead, next first, in county time. */
 @Component
 public class UpcomingDates {
 
@@ -27,7 +27,7 @@ public class UpcomingDates {
         this.board = board;
     }
 
-    /** A moment: what it is of, and where the rule or the act behind it is. */
+    /** A moment: what happens, and the rule or session behind it. */
     public record UpcomingDate(String what, String behind, LocalDateTime at) {}
 
     /** Those still to come. */
@@ -37,17 +37,24 @@ public class UpcomingDates {
                 .toList();
     }
 
+    /** The next session that is called but not yet begun. */
+    Optional<UpcomingDate> nextSession(String electionId, LocalDateTime now) {
+        return sessions(electionId).stream()
+                .filter(moment -> moment.at().isAfter(now))
+                .min(Comparator.comparing(UpcomingDate::at));
+    }
+
     private List<UpcomingDate> all(String electionId) {
         DeadlineBook book = rules.book(electionId);
         List<UpcomingDate> moments = new ArrayList<>();
         for (Ask ask : Ask.values()) {
-            add(moments, book, Rule.cure(ask), "Last moment to " + ask.words());
+            add(moments, book, Rule.cure(ask), "Deadline to " + ask.words());
         }
         add(moments, book, Rules.GATE_REVIEW, "Envelopes may be reviewed");
         add(moments, book, Rules.GATE_DECISION, "Envelopes may be decided");
         add(moments, book, Rules.GATE_OPEN, "Envelopes may be opened");
-        add(moments, book, Rules.MAIL_RECEIPT, "Mail ballots must have arrived");
-        add(moments, book, Rules.DECISION, "Every envelope decided");
+        add(moments, book, Rules.MAIL_RECEIPT, "Deadline for mail ballots to arrive");
+        add(moments, book, Rules.DECISION, "Deadline to decide every envelope");
         add(moments, book, Rules.CERTIFICATION, "Certification");
         sessions(electionId).forEach(moments::add);
         moments.sort(Comparator.comparing(UpcomingDate::at));

@@ -11,7 +11,7 @@ import org.proviso.today.UpcomingDates.UpcomingDate;
 import org.proviso.ui.Links;
 import org.proviso.ui.UsDates;
 
-/** The clocks: what the office works toward, the next one first, with what is left. */
+/** The deadlines ahead, next first, with the time left. */
 @Tag("section")
 final class UpcomingDatesPart extends HtmlContainer {
 
@@ -19,9 +19,9 @@ final class UpcomingDatesPart extends HtmlContainer {
 
     UpcomingDatesPart(List<UpcomingDate> ahead, LocalDateTime now) {
         addClassName("clocks");
-        add(new H2("Clocks"));
+        add(new H2("Deadlines"));
         if (ahead.isEmpty()) {
-            add(new Paragraph("Every deadline of this election has passed."));
+            add(new Paragraph("All deadlines have passed."));
         }
         ahead.stream().limit(SHOWN).forEach(moment -> add(clock(moment, now)));
         add(new Paragraph(Links.link("All deadlines", "calendar")));

@@ -8,7 +8,7 @@ import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.intake.keying.KeyingService;
-import org.proviso.notices.DueNotice;
+import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
@@ -16,7 +16,7 @@ import org.proviso.review.queue.CaseCounts;
 import org.proviso.ui.UsDates;
 import org.springframework.stereotype.Component;
 
-/** What waits for whoever looks, in the order of the work: only what their roles let them do. */
+/** What waits for the signed-in person, in the order of the work, limited to their roles. */
 @Component
 class WaitingWorkList {
 
@@ -44,17 +44,18 @@ class WaitingWorkList {
 
     List<WaitingWork> of(String electionId, CaseCounts tally, LocalDateTime now) {
         List<WaitingWork> lines = new ArrayList<>();
+        boolean towardTheBoard = access.isPermitted(Permission.PROPOSE) || access.isPermitted(Permission.VOTE);
+        String by = towardTheBoard ? beforeTheBoard(electionId, now) : "";
         if (access.isPermitted(Permission.KEY_ENVELOPES)) {
             add(lines, keying(electionId));
         }
         if (access.isPermitted(Permission.PROPOSE)) {
-            String by = beforeTheBoard(electionId, now);
             add(lines, withYou(tally, by));
             add(lines, toReview(tally, by));
             add(lines, secondReading(tally, by));
         }
         if (access.isPermitted(Permission.VOTE)) {
-            add(lines, toDecide(tally, beforeTheBoard(electionId, now)));
+            add(lines, toDecide(tally, by));
         }
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             add(lines, toOpen(electionId));
@@ -74,21 +75,27 @@ class WaitingWorkList {
     private WaitingWork keying(String electionId) {
         int number = keying.waiting(electionId).size();
         return new WaitingWork(
-                number, "Envelopes to key", "received, not keyed yet", "", "Key the next", "intake", "k");
+                number, "Envelopes to key", "received, not keyed yet", "", "Key next envelope", "intake", "k");
     }
 
     private static WaitingWork withYou(CaseCounts tally, String by) {
         return new WaitingWork(
-                tally.withYou(), "Envelopes you took", "nobody else works on them", by, "Go on", "review", null);
+                tally.withYou(),
+                "Cases assigned to me",
+                "only you are working on them",
+                by,
+                "Continue review",
+                "review",
+                null);
     }
 
     private static WaitingWork toReview(CaseCounts tally, String by) {
         return new WaitingWork(
                 tally.in(CaseState.OPEN),
                 "Envelopes to review",
-                "nobody has them yet",
+                "not assigned yet",
                 by,
-                "Take the next",
+                "Take next case",
                 "review",
                 "n");
     }
@@ -96,33 +103,38 @@ class WaitingWorkList {
     private static WaitingWork secondReading(CaseCounts tally, String by) {
         return new WaitingWork(
                 tally.forYouToReadSecond(),
-                "Proposals that need a second reader",
-                "none of them proposed by you",
+                "Proposals waiting for second review",
+                "not counting your own",
                 by,
-                "Read the next",
+                "Review next proposal",
                 "review/second",
                 null);
     }
 
     private static WaitingWork toDecide(CaseCounts tally, String by) {
         return new WaitingWork(
-                tally.in(CaseState.READY), "Envelopes ready to decide", "read and proposed", by, "Board", "board", "b");
+                tally.in(CaseState.READY),
+                "Envelopes ready to decide",
+                "reviewed and proposed",
+                by,
+                "Open Board",
+                "board",
+                "b");
     }
 
     private WaitingWork toOpen(String electionId) {
         int number = release.waiting(electionId).size();
-        return new WaitingWork(number, "Envelopes to open", "decided to count", "", "Release", "release", null);
+        return new WaitingWork(number, "Envelopes to open", "decided to count", "", "Open Release", "release", null);
     }
 
     private WaitingWork notices(String electionId) {
-        List<DueNotice> due = notices.due(electionId);
-        long overdue = due.stream().filter(DueNotice::overdue).count();
+        DueCount due = notices.count(electionId);
         return new WaitingWork(
-                due.size(),
-                "Voters to tell",
-                overdue == 0 ? "what they may bring, or the outcome" : UsDates.count(overdue, "letter") + " overdue",
-                overdue == 0 ? "today" : "now",
-                "Notices",
+                due.all(),
+                "Voters to notify",
+                due.overdue() == 0 ? "cure notices and outcomes" : UsDates.count(due.overdue(), "letter") + " overdue",
+                due.overdue() == 0 ? "today" : "now",
+                "Open Notices",
                 "notices",
                 null);
     }
@@ -131,10 +143,8 @@ class WaitingWorkList {
         if (board.sessions(electionId).stream().anyMatch(BoardSession::isOpen)) {
             return "the board is in session";
         }
-        return clocks.ahead(electionId, now).stream()
-                .filter(moment -> moment.what().startsWith("Board session"))
-                .findFirst()
-                .map(moment -> "before the board, " + UsDates.left(now, moment.at()))
+        return clocks.nextSession(electionId, now)
+                .map(moment -> "board meets in " + UsDates.left(now, moment.at()))
                 .orElse("no session called yet");
     }
 }

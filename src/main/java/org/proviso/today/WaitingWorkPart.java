@@ -10,14 +10,14 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import org.proviso.ui.Links;
 
-/** What waits, a line each, with the link that begins it. */
+/** What is waiting, a line each, with the link that starts it. */
 @Tag("section")
 final class WaitingWorkPart extends HtmlContainer {
 
     WaitingWorkPart(List<WaitingWork> lines) {
         add(new H2("Waiting for you"));
         if (lines.isEmpty()) {
-            Paragraph none = new Paragraph("Nothing waits for you now.");
+            Paragraph none = new Paragraph("Nothing is waiting for you.");
             none.addClassName("soft");
             add(none);
         }
@@ -49,7 +49,7 @@ final class WaitingWorkPart extends HtmlContainer {
         return what;
     }
 
-    /** Words in the smaller hand, under others. */
+    /** Small text under a line. */
     @Tag("small")
     private static final class Small extends HtmlContainer {}
 }

@@ -2,7 +2,7 @@ package org.proviso.ui;
 
 import com.vaadin.flow.component.html.Paragraph;
 
-/** The caution that stands wherever something is decided. */
+/** The caution shown wherever something is decided. */
 public final class Caution extends Paragraph {
 
     public Caution() {

@@ -6,7 +6,7 @@ import com.vaadin.flow.component.html.DescriptionList.Description;
 import com.vaadin.flow.component.html.DescriptionList.Term;
 import com.vaadin.flow.component.html.Span;
 
-/** Names and what stands behind them, in two columns. */
+/** Terms and their values, in two columns. */
 public final class LabeledValues extends DescriptionList {
 
     public LabeledValues() {
@@ -17,7 +17,7 @@ public final class LabeledValues extends DescriptionList {
         return add(term, new Span(words));
     }
 
-    /** A number, in the face for numbers. */
+    /** A number, in the number font. */
     public LabeledValues number(String term, String digits) {
         Span number = new Span(digits);
         number.addClassName("num");

@@ -9,7 +9,7 @@ public final class Links {
 
     private Links() {}
 
-    /** A link to a page of the program: no page is loaded anew. */
+    /** A link to a page of the program, without a full page load. */
     public static Anchor link(String words, String path) {
         return new Anchor("/" + path, words);
     }

@@ -4,7 +4,7 @@ import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 
-/** The line under the top line that says what became of an act; it stays until the next one, and is read aloud. */
+/** The message line: the result of the last act. It stays until the next act and is read aloud. */
 public final class MessageLine extends Div {
 
     public MessageLine() {
@@ -22,17 +22,17 @@ public final class MessageLine extends Div {
         line().say(words, "refused");
     }
 
-    /** Nothing is said any more. */
+    /** Clears the message. */
     public static void nothing() {
         line().say("", "done");
     }
 
-    /** What the line says now. */
+    /** The current message. */
     public static String words() {
         return line().getText();
     }
 
-    /** Puts what was said before in front of what is said now. */
+    /** Puts the earlier message in front of the current one. */
     public static void after(String before) {
         MessageLine line = line();
         String now = line.getText();

@@ -5,7 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 
-/** The head of a page: its one first heading, a sentence under it, and at the right what belongs to the whole page. */
+/** The head of a page: its only first-level heading, a sentence under it, and at the right the page's own buttons and links. */
 public final class PageHead extends Div {
 
     private final H1 title = new H1();
@@ -28,7 +28,7 @@ public final class PageHead extends Div {
         lead.setVisible(!words.isEmpty());
     }
 
-    /** Puts the reader at the top of what has just come. */
+    /** Moves the focus to the top of what was just loaded. */
     public void focusTitle() {
         title.getElement().callJsFunction("focus");
     }

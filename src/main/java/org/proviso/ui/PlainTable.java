@@ -28,7 +28,7 @@ public final class PlainTable extends HtmlContainer {
         add(title, top, body);
     }
 
-    /** A column of buttons has none. */
+    /** A column of buttons has no heading. */
     private static TablePiece heading(String words) {
         TablePiece cell = new TablePiece(words.isEmpty() ? "td" : "th");
         cell.setText(words);
@@ -38,7 +38,7 @@ public final class PlainTable extends HtmlContainer {
         return cell;
     }
 
-    /** One row; texts as they are. */
+    /** One row of plain texts. */
     public PlainTable row(String... cells) {
         return row(Stream.of(cells).map(text -> (Component) new Span(text)).toList());
     }

@@ -8,7 +8,7 @@ import com.vaadin.flow.function.ValueProvider;
 import java.util.List;
 import java.util.function.IntSupplier;
 
-/** A long list: it draws and fetches only the rows on the screen, and says in a sentence why it is empty. */
+/** A long list. It fetches only the rows on the screen and explains an empty list in a sentence. */
 public final class RowGrid<T> extends Grid<T> {
 
     /** Fetches rows of a list. */
@@ -17,7 +17,7 @@ public final class RowGrid<T> extends Grid<T> {
         List<T> fetch(int offset, int limit);
     }
 
-    /** {@code name} is for screen readers; {@code whenEmpty} says what would be here, and how it gets here. */
+    /** {@code name} is for screen readers; {@code whenEmpty} says what appears here and when. */
     public RowGrid(String name, String whenEmpty) {
         addThemeVariants(GridVariant.LUMO_COMPACT, GridVariant.LUMO_NO_BORDER, GridVariant.LUMO_WRAP_CELL_CONTENT);
         addClassName("rows");
@@ -32,7 +32,7 @@ public final class RowGrid<T> extends Grid<T> {
         return this;
     }
 
-    /** A column of numbers, in their face. */
+    /** A column of numbers, in the number font. */
     public RowGrid<T> number(String heading, String width, ValueProvider<T, String> value) {
         addComponentColumn(row -> {
                     Span number = new Span(value.apply(row));

@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.slf4j.LoggerFactory;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
@@ -41,7 +41,7 @@ class FirstAccountsTest {
         return lines.list.stream().map(ILoggingEvent::getFormattedMessage).toList();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_first_administrator_gets_a_one_time_password_printed_once(TestOffice office) {
         FirstAccounts start = office.the(FirstAccounts.class);
         start.letSomebodyIn();
@@ -61,7 +61,7 @@ class FirstAccountsTest {
                 .isFalse();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void demo_accounts_cover_every_role_and_cannot_sign_in_outside_a_demo(TestOffice office) {
         demo(office);
         demo(office);
@@ -83,14 +83,14 @@ class FirstAccountsTest {
                 .isEqualTo("board1");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_office_opened_after_a_demo_gets_an_administrator_of_its_own(TestOffice office) {
         demo(office);
         office.the(FirstAccounts.class).letSomebodyIn();
         assertThat(office.the(UserStore.class).find("administrator")).isPresent();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_real_office_never_becomes_a_demonstration(TestOffice office) {
         FirstAccounts demo = demoOf(office);
         demo.afterSingletonsInstantiated();
@@ -99,7 +99,7 @@ class FirstAccountsTest {
         assertThatThrownBy(demo::afterSingletonsInstantiated).isInstanceOf(RealOfficeException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_account_nobody_opened_cannot_sign_in(TestOffice office) {
         assertThatThrownBy(() -> office.the(SignInUsers.class).loadUserByUsername("nobody"))
                 .isInstanceOf(UsernameNotFoundException.class);

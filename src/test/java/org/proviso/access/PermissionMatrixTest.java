@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Code;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 
 /** Walks every act with every role through the service's door, against the table written out here. */
@@ -53,7 +53,7 @@ class PermissionMatrixTest {
         Staff.signOut();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void each_act_is_open_to_exactly_the_roles_of_the_table(TestOffice office) {
         List<String[]> rows = TABLE.lines().map(PermissionMatrixTest::cells).toList();
         List<Role> roles = Arrays.stream(rows.get(0))

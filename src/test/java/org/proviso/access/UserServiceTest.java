@@ -76,7 +76,7 @@ class UserServiceTest {
         users.changeRoles("ben", 0, Set.of(Role.OBSERVER));
         Staff.signIn("ben");
         assertThatThrownBy(() -> office.the(AccessService.class).demand(Permission.PROPOSE))
-                .hasMessage("Your roles do not let you propose.");
+                .hasMessage("Your role does not include proposing outcomes.");
         Staff.signIn("root");
         users.enable("ben", 1, false);
         Staff.signIn("ben");

@@ -15,7 +15,7 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.MotionService;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -28,7 +28,7 @@ class BoardServiceTest {
         return new CallSession(CasesReady.ID, body, NOON, "Room 2");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_session_is_called_opened_attended_and_closed_and_the_ledger_tells(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
@@ -55,7 +55,7 @@ class BoardServiceTest {
                 .containsExactly("session_called", "session_opened", "member_arrived", "member_left", "session_closed");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void only_a_body_that_the_pack_lets_decide_is_called(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
@@ -68,7 +68,7 @@ class BoardServiceTest {
                 .isInstanceOf(ConstraintViolationException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_member_is_a_decider_with_a_seat_left_and_in_one_session_at_a_time(TestOffice office) {
         CasesReady cases = CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
@@ -95,7 +95,7 @@ class BoardServiceTest {
                 .containsExactly("eve", "fay", "hal", "ivy", "hal");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_session_does_not_close_over_a_motion_and_whoever_is_there_leaves_with_it(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         BoardService boards = office.the(BoardService.class);
@@ -108,7 +108,7 @@ class BoardServiceTest {
         assertThat(Sitting.of(cases, "eve", "fay").key().sessionNo()).isEqualTo(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_member_stands_aside_once_on_an_envelope_of_the_agenda(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         BoardService boards = office.the(BoardService.class);
@@ -125,7 +125,7 @@ class BoardServiceTest {
         assertThat(as("eve", () -> boards.recusals(board.key()))).hasSize(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nobody_but_deciders_acts_in_a_session(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);

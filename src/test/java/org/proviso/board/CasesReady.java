@@ -48,13 +48,18 @@ public record CasesReady(TestOffice office) {
 
     public static CasesReady in(TestOffice office) {
         OfficeTime.set(office, NOON);
+        office.begin("the primary with two who review and five who decide", () -> staffed(office));
+        Staff.signIn("hugh");
+        return new CasesReady(office);
+    }
+
+    private static void staffed(TestOffice office) {
         LoadedOffice.primary(office);
         Staff.hire(office, "ada", Role.REVIEWER);
         Staff.hire(office, "ben", Role.REVIEWER, Role.DECIDER);
         for (String decider : List.of("eve", "fay", "gil", "hal", "ivy")) {
             Staff.hire(office, decider, Role.DECIDER);
         }
-        return new CasesReady(office);
     }
 
     /** Has the office rule on a rule of the pack. */

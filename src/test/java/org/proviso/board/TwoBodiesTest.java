@@ -21,7 +21,7 @@ import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -44,7 +44,7 @@ class TwoBodiesTest {
         return Sitting.of(cases, BodyKind.SECOND, "gil", "hal");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_second_bodys_vote_on_the_same_decides_for_both(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting first = first(cases).put(LATE);
@@ -52,7 +52,7 @@ class TwoBodiesTest {
         VoteClosingResult waits = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
         assertThat(((VoteClosingResult.WaitsForOtherBody) waits).motion())
                 .returns(MotionResult.CARRIED, BoardMotion::end)
-                .returns("The motion to reject carried, 2 to 0: waits for the other body.", BoardMotion::words);
+                .returns("The motion to reject carried, 2 to 0: waiting for the other body.", BoardMotion::words);
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
         VoteClosingResult closed = first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
         assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
@@ -67,7 +67,7 @@ class TwoBodiesTest {
         assertThat(chain.get(chain.size() - 1).payload()).containsEntry("read_with", "session-2/motion-1");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_motion_that_one_body_lost_settles_as_the_pack_says(TestOffice office) {
         CasesReady cases =
                 cases(office).ruled("decider.failed_motion_means", "count").toReject(LATE);
@@ -85,7 +85,7 @@ class TwoBodiesTest {
                 .startsWith("The motion to reject failed, 2 to 0 and 0 to 2: count. By the rule on");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_vote_on_something_else_waits_and_the_newest_vote_of_a_body_is_the_one_that_counts(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting first = first(cases).put(LATE);
@@ -105,7 +105,7 @@ class TwoBodiesTest {
         assertThat(cases.now("P-1058").state()).isEqualTo(CaseState.READY);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_vote_of_one_body_does_not_stand_where_its_own_rules_are_broken(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting alone = Sitting.of(cases, BodyKind.FIRST, "eve").put(LATE);
@@ -118,7 +118,7 @@ class TwoBodiesTest {
                 .isEqualTo("P-1050 own_act, P-1058 own_act");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void of_two_bodies_that_close_at_the_same_moment_one_waits_and_the_other_decides(TestOffice office)
             throws InterruptedException, ExecutionException {
         CasesReady cases = cases(office).toReject(LATE);
@@ -146,7 +146,7 @@ class TwoBodiesTest {
         return sitting.close(motion);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nobody_sits_on_both_bodies(TestOffice office) {
         CasesReady cases = cases(office);
         Sitting first = first(cases);
@@ -162,7 +162,7 @@ class TwoBodiesTest {
                 .isEqualTo("no_such_body");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void both_bodies_open_again_what_both_decided_and_each_tables_for_itself(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT);
         Sitting first = first(cases).put(COUNT);

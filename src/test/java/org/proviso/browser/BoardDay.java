@@ -25,21 +25,21 @@ final class BoardDay {
         }
         browser.signIn("board1").go("/board");
         browser.click("Call a session…");
-        browser.click("Call it");
+        browser.click("Call session");
         browser.waitFor("The session is not open yet");
         Matcher number = NUMBER.matcher(browser.driver().getCurrentUrl());
         if (!number.find()) {
             throw new AssertionError("no session at " + browser.driver().getCurrentUrl());
         }
-        browser.click("Open the session");
+        browser.click("Open session");
         browser.waitFor("The session is open.");
-        browser.click("Put all that are ready here");
-        browser.click("I am here");
-        browser.waitFor("You are noted as present");
+        browser.click("Add all ready envelopes");
+        browser.click("Record my arrival");
+        browser.waitFor("You are recorded as present");
         BoardDay day = new BoardDay(browser, "/board/session/" + number.group(1));
         browser.signIn("board2").go(day.session);
-        browser.click("I am here");
-        browser.waitFor("You are noted as present");
+        browser.click("Record my arrival");
+        browser.waitFor("You are recorded as present");
         return day;
     }
 
@@ -47,15 +47,15 @@ final class BoardDay {
     void carry(String button) {
         browser.signIn("board2").go(session);
         browser.click(button);
-        browser.click("Move it");
+        browser.click("Make motion");
         browser.signIn("board1").go(session);
-        browser.click("Second it");
-        browser.click("Put it to the vote");
+        browser.click("Second the motion");
+        browser.click("Open the vote");
         browser.click("Yes");
         browser.waitFor("You voted yes");
         browser.signIn("board2").go(session);
         browser.click("Yes");
-        browser.waitFor("Every vote is in");
+        browser.waitFor("All votes are in");
         browser.click("Close the vote…");
         browser.click("Close the vote");
         browser.waitFor("The vote is closed");
@@ -64,8 +64,8 @@ final class BoardDay {
     /** Ends the session; whoever sits in one that is open cannot sit in another. */
     void close() {
         browser.signIn("board2").go(session);
-        browser.click("Close the session…");
-        browser.click("Close the session");
+        browser.click("Close session…");
+        browser.click("Close session");
         browser.waitFor("The session is closed.");
     }
 }

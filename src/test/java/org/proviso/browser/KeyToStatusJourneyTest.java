@@ -20,7 +20,7 @@ class KeyToStatusJourneyTest {
         clerk.fill("precinct", "107");
         clerk.fill("envelope", NUMBER);
         clerk.fill("receipt", RECEIPT);
-        clerk.click("Take it in");
+        clerk.click("Receive envelope");
         clerk.waitFor("not keyed");
     }
 
@@ -34,21 +34,21 @@ class KeyToStatusJourneyTest {
         clerk.choose("id_shown", "yes").choose("id_kind", "driver");
         clerk.choose("voter_signed", "yes").choose("official_signed", "yes");
         clerk.choose("envelope_condition", "sealed");
-        clerk.click("Finish");
-        clerk.waitFor(NUMBER + " is keyed");
+        clerk.click("Finish keying");
+        clerk.waitFor(NUMBER + " keyed");
     }
 
     private static void propose(Browser reviewer) {
         reviewer.signIn("reviewer").go("/review/case/" + NUMBER);
         reviewer.look().press("t");
         reviewer.go("/review/signature/" + NUMBER);
-        assertThat(reviewer.text()).contains("There is no scan of this envelope's signature: look at the envelope");
+        assertThat(reviewer.text()).contains("No scan of this envelope's signature. Look at the envelope");
         reviewer.look().press("a");
-        reviewer.waitFor("what you saw is recorded");
+        reviewer.waitFor("signature comparison recorded");
         reviewer.look().press("c");
-        reviewer.waitFor("the link is confirmed");
+        reviewer.waitFor("link confirmed");
         reviewer.look().press("p");
-        reviewer.waitFor(NUMBER + " is proposed: count");
+        reviewer.waitFor(NUMBER + " proposed: count");
     }
 
     @Test

@@ -38,16 +38,16 @@ class KeyboardJourneyTest {
         browser.go("/sign-in");
         browser.driver().findElement(By.id("user")).sendKeys("reviewer", Keys.TAB, "demo-only-password", Keys.ENTER);
         browser.waitFor("Waiting for you");
-        tabTo(browser, "Skip to the work");
+        tabTo(browser, "Skip to main content");
         tabTo(browser, "Review");
         browser.press(Keys.ENTER);
         browser.waitFor("Voting location");
 
         browser.press("?");
-        browser.waitFor("Keys on this page");
-        assertThat(browser.text()).contains("Take the next");
+        browser.waitFor("Keyboard shortcuts on this page");
+        assertThat(browser.text()).contains("Take next case");
         browser.press(Keys.ESCAPE);
-        assertThat(browser.text()).doesNotContain("Keys on this page");
+        assertThat(browser.text()).doesNotContain("Keyboard shortcuts on this page");
 
         browser.press("/");
         browser.press("G-1044", Keys.ENTER);
@@ -55,11 +55,11 @@ class KeyboardJourneyTest {
         browser.press(Keys.ENTER);
         browser.waitFor("Envelope G-1044");
         browser.look().press("t");
-        browser.waitFor("A signature to look at");
+        browser.waitFor("Compare signature");
         browser.look().press("a");
-        browser.waitFor("what you saw is recorded");
+        browser.waitFor("signature comparison recorded");
         browser.look().press("p");
-        browser.waitFor("G-1044 is proposed: count");
+        browser.waitFor("G-1044 proposed: count");
         assertThat(browser.complaints()).isEmpty();
     }
 
@@ -74,7 +74,7 @@ class KeyboardJourneyTest {
         browser.press(Keys.ESCAPE);
         browser.go("/review");
         browser.press("?");
-        browser.waitFor("Keys on this page");
+        browser.waitFor("Keyboard shortcuts on this page");
         browser.find("dialog.keys input[type=checkbox]").click();
         browser.press(Keys.ESCAPE);
         browser.press("n");

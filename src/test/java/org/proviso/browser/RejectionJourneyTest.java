@@ -18,14 +18,14 @@ class RejectionJourneyTest {
             Browser browser, RunningOffice office) {
         browser.signIn("reviewer").go("/review/case/" + NUMBER);
         browser.look().press("t");
-        browser.waitFor("A signature to look at");
+        browser.waitFor("Compare signature");
         assertThat(browser.text()).as("a blind look names nobody").doesNotContain("Garrity", "Ansell");
         browser.look().press("a");
-        browser.waitFor("what you saw is recorded");
+        browser.waitFor("signature comparison recorded");
         browser.look().press("c");
-        browser.waitFor("the link is confirmed");
+        browser.waitFor("link confirmed");
         browser.look().press("p");
-        browser.waitFor(NUMBER + " is proposed: reject. A second reader looks at it next.");
+        browser.waitFor(NUMBER + " proposed: reject. Second review is next.");
         browser.go("/review/second/" + NUMBER);
         assertThat(browser.text()).as("nobody reads the own proposal again").doesNotContain("AgreeA");
 

@@ -20,12 +20,12 @@ class UnderWayJourneyTest {
         browser.signIn("supervisor");
         LoadWatch watch = office.the(LoadWatch.class);
         CountDownLatch end = new CountDownLatch(1);
-        LongConsumer rows = watch.begin("The roll is being written", 3_000);
+        LongConsumer rows = watch.begin("Saving the roll", 3_000);
         Thread load = new Thread(() -> watch.during(() -> waited(end)));
         load.start();
         for (String page : new String[] {"/", "/intake", "/review/case/G-1058"}) {
             browser.go(page);
-            browser.waitFor("Files are being loaded. The roll is being written.");
+            browser.waitFor("Loading files. Saving the roll.");
         }
         assertThat(Axe.findings(browser)).isEmpty();
         rows.accept(2_000);

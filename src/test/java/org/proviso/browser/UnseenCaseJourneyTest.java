@@ -25,12 +25,12 @@ class UnseenCaseJourneyTest {
         browser.go("/review");
         browser.script(TOO_EARLY);
         browser.press("n");
-        browser.waitFor("A signature to look at");
+        browser.waitFor("Compare signature");
         browser.waitFor("Nothing was done to it");
-        assertThat(browser.text()).contains("Nobody has compared it yet.");
+        assertThat(browser.text()).contains("Not compared yet.");
         Thread.sleep(1_000);
         browser.press("a");
-        browser.waitFor("what you saw is recorded");
+        browser.waitFor("signature comparison recorded");
         assertThat(browser.complaints()).isEmpty();
     }
 }

@@ -107,7 +107,7 @@ class ElectionReplayServiceTest {
         changed(
                 office,
                 "update ledger_head set sequence = sequence + 1 where chain = 'election:" + Primary.ID + "'",
-                "The ledger does not hold: the chain ends with entry 1, but its head is entry 2");
+                "The ledger does not hold: the chain ends at entry 1, but its head is entry 2");
         assertThatThrownBy(() -> office.the(ElectionReplayService.class).replay("elsewhere"))
                 .isInstanceOf(IllegalArgumentException.class);
     }

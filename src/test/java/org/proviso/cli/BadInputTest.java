@@ -26,7 +26,7 @@ class BadInputTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"adjudicate", "assess", "deadlines", "check-rules", "verify-ledger", "make-sample"})
+    @ValueSource(strings = {"adjudicate", "assess", "deadlines", "check-rules", "verify-ledger"})
     void explains_each_verb(String verb) {
         Shell run = Shell.run(verb, "--help");
         assertThat(run.exit()).isZero();
@@ -49,21 +49,19 @@ class BadInputTest {
                 "deadlines --election-date 2026-11-03 | (--pack=P | --state=S)",
                 "deadlines --pack example --election-date 11/03/2026 | '--election-date'",
                 "deadlines --state CA --pack us-ca --election-date 2026-11-03 | --pack=P, --state=S are mutually exclusive",
-                "deadlines --state mars --election-date 2026-11-03 | us-mars: is neither a pack that comes with the program",
+                "deadlines --state mars --election-date 2026-11-03 | us-mars: is not a bundled rule pack",
                 "deadlines --state CA --election-date 2026-11-03 --ics --zone Denver | is not a time zone",
-                "deadlines --pack mars --election-date 2026-11-03 | mars: is neither a pack that comes with the program",
+                "deadlines --pack mars --election-date 2026-11-03 | mars: is not a bundled rule pack",
                 "deadlines --pack example --election-date 2026-11-03 --closed soon | '--closed'",
                 "assess | missing --pack, --election-date, --as-of, --facts",
                 "assess --pack example | missing --election-date, --as-of, --facts",
                 "assess --pack example --election-date 2026-11-03 --as-of noon --facts f | '--as-of'",
-                "check-rules | give one pack, or --all",
-                "check-rules us --all | give one pack, or --all",
-                "check-rules mars | mars: is neither a pack that comes with the program",
+                "check-rules | name one rule pack, or use --all",
+                "check-rules us --all | name one rule pack, or use --all",
+                "check-rules mars | mars: is not a bundled rule pack",
                 "check-rules us --election-date soon | '--election-date'",
                 "verify-ledger | Missing required parameter: 'FILE'",
                 "verify-ledger none.jsonl | none.jsonl: is not a file",
-                "make-sample --name atlantis | no sample election \"atlantis\"",
-                "make-sample --seed many | '--seed'",
                 "adjudicate nowhere --out out | nowhere: is not a folder",
                 "adjudicate nowhere | Missing required option: '--out=DIR'",
                 "adjudicate nowhere --out out --as-of noon | '--as-of'",
@@ -87,10 +85,10 @@ class BadInputTest {
                 "fact: {check_in: none} | line 1, key fact: is not a known key here",
                 "contests: {cast: [A]} | key facts: is missing",
                 "'{facts: {check_in: none}, contests: {cast: [A]}}' | key contests.right: is missing",
-                "'{facts: {check_in: none}, contests: {cast: [A, A], right: []}}' | \"A\" is there twice",
-                "'{facts: {check_in: none}, notices_sent: {money: 2026-11-04T12:00}}' | is not something a voter may be asked",
+                "'{facts: {check_in: none}, contests: {cast: [A, A], right: []}}' | \"A\" appears twice",
+                "'{facts: {check_in: none}, notices_sent: {money: 2026-11-04T12:00}}' | is not something a voter may be asked for",
                 "'{facts: {check_in: none}, notices_sent: {signature: today}}' | is not a local date and time",
-                "'{facts: {check_in: none}, rulings: [{rule: moves.anywhere, signed_by: X, on: 2026-10-01, ground: letter}]}' | is not in the vocabulary"
+                "'{facts: {check_in: none}, rulings: [{rule: moves.anywhere, signed_by: X, on: 2026-10-01, ground: letter}]}' | is not a known rule"
             })
     void refuses_wrong_facts_with_line_and_key(String yaml, String message) throws IOException {
         Path facts = Files.writeString(folder.resolve("facts.yaml"), yaml + "\n");
@@ -112,9 +110,9 @@ class BadInputTest {
     @Test
     void refuses_an_output_folder_that_holds_something_else() throws IOException {
         Files.writeString(folder.resolve("letter.txt"), "mine");
-        refused(Shell.run("adjudicate", "nowhere", "--out", folder.toString()), "holds no earlier run");
+        refused(Shell.run("adjudicate", "nowhere", "--out", folder.toString()), "does not contain an earlier run");
         Path file = folder.resolve("letter.txt");
-        refused(Shell.run("adjudicate", "nowhere", "--out", file.toString()), "is a file; --out takes a folder");
+        refused(Shell.run("adjudicate", "nowhere", "--out", file.toString()), "is a file; --out needs a folder");
         assertThat(file).hasContent("mine");
     }
 
@@ -133,7 +131,7 @@ class BadInputTest {
         Shell broken = Shell.run("verify-ledger", ledger.toString());
         assertThat(broken.exit()).isEqualTo(1);
         assertThat(broken.out())
-                .contains("BROKEN: ledger.jsonl line 2: entry 3 follows entry 1", "1 entries before it fit.");
+                .contains("BROKEN: ledger.jsonl line 2: entry 3 follows entry 1", "1 entries before it are intact.");
     }
 
     @Test

@@ -48,11 +48,11 @@ class DatabaseVerbsTest {
         assertThat(differs.exit()).isOne();
         assertThat(differs.out())
                 .contains(
-                        Primary.ID + ": DIFFERS, 1 times",
+                        Primary.ID + ": DIFFERENCES FOUND: 1",
                         "- Envelope P-1001: in the table the case is ended, by the ledger it is open.");
         assertThat(replay("elsewhere").exit()).isEqualTo(2);
         assertThat(replay("elsewhere").err())
-                .contains("is no election of this office")
+                .contains("is not an election of this office")
                 .contains(Primary.ID);
     }
 
@@ -73,7 +73,7 @@ class DatabaseVerbsTest {
         second.close();
         assertThat(Shell.run("rebuild-status", "elsewhere", "--data", folder.toString())
                         .err())
-                .contains("is no election of this office");
+                .contains("is not an election of this office");
     }
 
     private static List<Map<String, Object>> lines(TestOffice office) {
@@ -87,7 +87,7 @@ class DatabaseVerbsTest {
         Shell missing = replay();
         assertThat(missing.exit()).isEqualTo(2);
         assertThat(missing.out()).isEmpty();
-        assertThat(ownWords(missing)).hasLineCount(1).contains("is not there: start the server once");
+        assertThat(ownWords(missing)).hasLineCount(1).contains("was not found: start the server once");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -98,7 +98,9 @@ class DatabaseVerbsTest {
             Shell held = replay();
             assertThat(held.exit()).isEqualTo(2);
             assertThat(held.out()).isEmpty();
-            assertThat(ownWords(held)).hasLineCount(1).contains("is held by the running server: stop it first");
+            assertThat(ownWords(held))
+                    .hasLineCount(1)
+                    .contains("is in use by the running server: stop the server first");
         } finally {
             server.destroy();
             server.waitFor();

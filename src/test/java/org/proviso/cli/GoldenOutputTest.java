@@ -58,7 +58,7 @@ class GoldenOutputTest {
         Path facts = Files.writeString(folder.resolve("facts.yaml"), late);
         assertThat(Shell.run(assess(facts, "2026-11-20T12:00")).out())
                 .startsWith("recommendation: \"research\"")
-                .contains("no notice is logged as sent in time");
+                .contains("no notice was logged as sent in time");
 
         Files.writeString(facts, late + "notices_sent:\n  identification: 2026-11-04T16:00\n");
         assertThat(Shell.run(assess(facts, "2026-11-20T12:00")).out()).startsWith("recommendation: \"reject\"");

@@ -73,11 +73,11 @@ class MatchCommandTest {
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err().lines().toList())
                 .containsExactly(
-                        "proviso match: 5 places are bad; nothing was written",
+                        "proviso match: 5 errors found; nothing was written",
                         "  roll.csv line 2, column voter_id: is empty",
                         "  roll.csv line 4, column date_of_birth: \"1979-13-30\" is not a date (write it as 1990-12-31)",
-                        "  roll.csv line 5: has 3 fields where the header has 12",
-                        "  envelopes.csv line 3, column envelope_no: \"E1\" is there twice, in lines 2 and 3",
+                        "  roll.csv line 5: has 3 fields but the header has 12",
+                        "  envelopes.csv line 3, column envelope_no: \"E1\" appears twice, in lines 2 and 3",
                         "  envelopes.csv line 4, column date_of_birth: \"soon\" is not a date (write it as 1990-12-31)");
         assertThat(links).hasContent("mine");
     }
@@ -103,7 +103,7 @@ class MatchCommandTest {
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err().lines()).hasSize(102);
         assertThat(run.err())
-                .startsWith("proviso match: 250 places are bad; nothing was written\n")
+                .startsWith("proviso match: 250 errors found; nothing was written\n")
                 .endsWith("  and 150 more\n");
     }
 

@@ -16,23 +16,23 @@ class WhatIfCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
         assertThat(run.out())
-                .containsPattern("\\d+ of 240 envelopes come out otherwise")
+                .containsPattern("\\d+ of 240 envelopes come out differently")
                 .contains("outlook wait for the voter -> count")
-                .contains("Was identification shown? \"No: the voter showed no identification\"")
-                .contains("by identification.required_of (as supposed).")
+                .contains("Was identification shown? \"Defect: the voter showed no identification\"")
+                .contains("under identification.required_of (supposed value).")
                 .contains("Check with counsel");
     }
 
     @Test
     void changes_nothing_under_the_same_rules_and_much_under_the_floor_alone() {
         assertThat(Shell.run("what-if", GENERAL, "--pack", "example").out())
-                .contains("0 of 240 envelopes come out otherwise.");
+                .contains("0 of 240 envelopes come out differently.");
         assertThat(Shell.run("what-if", GENERAL, "--pack", "us").out()).contains("-> research");
     }
 
     @Test
     void refuses_what_is_no_rule_and_wants_something_to_suppose() {
-        assertThat(Shell.run("what-if", GENERAL, "--set", "a.b=c").err()).contains("not in the vocabulary");
-        assertThat(Shell.run("what-if", GENERAL).err()).contains("give another --pack, or a value by --set");
+        assertThat(Shell.run("what-if", GENERAL, "--set", "a.b=c").err()).contains("is not a known rule");
+        assertThat(Shell.run("what-if", GENERAL).err()).contains("name another --pack, or a value with --set");
     }
 }

@@ -15,12 +15,16 @@ public final class OfficeTime extends Clock {
 
     /** Sets the office's clock to a moment on the clock of the samples' county. */
     public static void set(TestOffice office, LocalDateTime county) {
-        ((OfficeTime) office.the(Clock.class)).now = county.atZone(COUNTY).toInstant();
+        set(office, county.atZone(COUNTY).toInstant());
+    }
+
+    static void set(TestOffice office, Instant moment) {
+        ((OfficeTime) office.the(Clock.class)).now = moment;
     }
 
     /** Back to election night. */
     static void reset(TestOffice office) {
-        ((OfficeTime) office.the(Clock.class)).now = TestOfficeServices.NOW;
+        set(office, TestOfficeServices.NOW);
     }
 
     @Override

@@ -1,11 +1,15 @@
 package org.proviso.database;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.time.Clock;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
+import org.jspecify.annotations.Nullable;
+import org.proviso.status.StatusMemory;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -17,9 +21,12 @@ public final class TestOffice {
 
     private final DatabaseKind kind;
     private final AnnotationConfigApplicationContext services;
+    private @Nullable KeptBeginnings beginnings;
 
-    private TestOffice(DatabaseKind kind) {
-        this(kind, kind.open());
+    private static TestOffice shared(DatabaseKind kind) {
+        TestOffice office = new TestOffice(kind, kind.open());
+        office.beginnings = new KeptBeginnings(kind, office.jdbc(), office.the(TransactionTemplate.class));
+        return office;
     }
 
     private TestOffice(DatabaseKind kind, HikariDataSource connections) {
@@ -37,7 +44,7 @@ public final class TestOffice {
 
     /** The office on that kind of database; skips the running test where there is no server. */
     public static synchronized TestOffice on(DatabaseKind kind) {
-        return OPEN.computeIfAbsent(kind, TestOffice::new);
+        return OPEN.computeIfAbsent(kind, TestOffice::shared);
     }
 
     /** An office over an H2 database that may be there already; whoever opened it closes it. */
@@ -76,6 +83,34 @@ public final class TestOffice {
                         select lower(table_name) from information_schema.tables
                         where lower(table_schema) = 'public' and lower(table_name) <> 'flyway_schema_history'
                         order by 1""").query(String.class).list();
+    }
+
+    /**
+     * Makes an empty office ready: by what is handed in the first time on a database, by a copy of the rows it wrote from
+     * then on. The name stands for what it does; the clock as it is now is part of it. Where people work in the office
+     * already, and in an office that no tests share, it is simply done.
+     */
+    public void begin(String name, Runnable ready) {
+        KeptBeginnings known = beginnings;
+        if (known == null || !isUnused()) {
+            ready.run();
+            return;
+        }
+        String beginning = name + " at " + the(Clock.class).instant();
+        Instant clock = known.putBack(beginning);
+        if (clock == null) {
+            ready.run();
+            known.keep(beginning, tables(), the(Clock.class).instant());
+        } else {
+            OfficeTime.set(this, clock);
+            StatusMemory.forget(this);
+        }
+    }
+
+    private boolean isUnused() {
+        return jdbc().sql("select not exists (select 1 from office_user) and not exists (select 1 from election)")
+                .query(Boolean.class)
+                .single();
     }
 
     /** Back to the state after the migrations. */

@@ -1,11 +1,13 @@
 package org.proviso.database;
 
+import com.zaxxer.hikari.HikariDataSource;
 import java.time.Clock;
 import java.time.Instant;
 import javax.sql.DataSource;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
+import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
@@ -52,6 +54,13 @@ class TestOfficeServices {
         MethodValidationPostProcessor checked = new MethodValidationPostProcessor();
         checked.setProxyTargetClass(true);
         return checked;
+    }
+
+    /** A test can count what is sent to the database. */
+    @Bean
+    @Primary
+    DataSource counted(HikariDataSource connections) {
+        return new CountingDataSource(connections);
     }
 
     @Bean

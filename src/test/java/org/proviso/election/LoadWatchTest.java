@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.files.InputException;
 import org.proviso.journey.Office;
@@ -25,7 +25,7 @@ class LoadWatchTest {
     @TempDir
     private Path temporary;
 
-    @OnBothDatabases
+    @OnADatabase
     void a_load_says_what_it_does_and_how_many_rows_are_done(TestOffice services) {
         Office.staffed(services);
         LoadWatch watch = services.the(LoadWatch.class);
@@ -39,15 +39,15 @@ class LoadWatchTest {
         assertThat(steps)
                 .contains(
                         new LoadStep("The files are being read and checked", 5_000, 0),
-                        new LoadStep("The roll is being written", 1_000, 5_000),
-                        new LoadStep("The roll is being written", 5_000, 5_000),
+                        new LoadStep("Saving the roll", 1_000, 5_000),
+                        new LoadStep("Saving the roll", 5_000, 5_000),
                         new LoadStep("The envelopes are being assessed", 60, 60));
         assertThat(steps.stream().map(LoadStep::words).distinct())
                 .containsExactly(
                         "The files are being looked at",
                         "The files are being read and checked",
-                        "The roll is being written",
-                        "The lists beside the roll are being written",
+                        "Saving the roll",
+                        "Saving the other lists",
                         "The envelopes are being matched",
                         "The envelopes are being assessed",
                         "The tables are being made ready",
@@ -56,7 +56,7 @@ class LoadWatchTest {
         assertThat(watch.now()).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_load_that_is_refused_is_no_longer_under_way(TestOffice services) throws IOException {
         Office.staffed(services);
         Path folder = copied();

@@ -18,9 +18,10 @@ import org.proviso.core.Election;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Rules;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.files.packs.RulePacks;
+import org.proviso.intake.LoadedOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 
@@ -39,9 +40,7 @@ class RulesServiceTest {
     }
 
     private static RulesService rules(TestOffice office) {
-        Staff.hire(office, "hugh", Role.SUPERVISOR);
-        Staff.signIn("hugh");
-        office.the(ElectionService.class).load(PRIMARY);
+        LoadedOffice.primary(office);
         return office.the(RulesService.class);
     }
 
@@ -52,7 +51,7 @@ class RulesServiceTest {
                 .update();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_rules_in_force_are_those_of_the_shell_and_read_once(TestOffice office) {
         RulesService rules = rules(office);
         Election election = office.the(ElectionService.class).find(ID).orElseThrow();
@@ -67,7 +66,7 @@ class RulesServiceTest {
         assertThat(rules.book(ID)).isSameAs(book);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ruling_or_a_closed_day_changes_the_rules_at_once(TestOffice office) {
         RulesService rules = rules(office);
         DeadlineBook before = rules.book(ID);
@@ -85,7 +84,7 @@ class RulesServiceTest {
         assertThat(rules.book(ID).pack().hash()).isEqualTo(before.pack().hash());
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_rules_of_the_load_are_kept_and_named_in_the_ledger(TestOffice office) {
         DeadlineBook book = rules(office).book(ID);
         assertThat(hashes(office)).containsExactly(book.pack().hash());
@@ -96,7 +95,7 @@ class RulesServiceTest {
                 .containsEntry("rules", book.pack().hash());
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_rules_of_an_earlier_assessment_are_still_there_after_a_ruling(TestOffice office) {
         RulesService rules = rules(office);
         DeadlineBook before = rules.book(ID);
@@ -113,7 +112,7 @@ class RulesServiceTest {
                 .isEqualTo("A. Reyes");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void kept_rules_that_were_changed_are_found_out(TestOffice office) {
         RulesService rules = rules(office);
         String hash = rules.book(ID).pack().hash();
@@ -128,7 +127,7 @@ class RulesServiceTest {
                 .withMessageContaining("cannot be read: at character 1");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void rules_that_were_never_in_force_and_elections_that_are_not_there_are_refused(TestOffice office) {
         RulesService rules = rules(office);
         assertThatIllegalArgumentException()
@@ -139,7 +138,7 @@ class RulesServiceTest {
                 .withMessageContaining("elsewhere");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_pack_that_does_not_come_with_the_program_leaves_nothing(TestOffice office) throws IOException {
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");

@@ -12,7 +12,7 @@ import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 
 /** An election settled under the pack of a state: it loads, is kept whole, and comes back as it was. */
@@ -28,7 +28,7 @@ class StatePackInOfficeTest {
         Staff.signOut();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_office_works_under_the_pack_of_its_state(TestOffice office) throws IOException {
         Path folder = underPack("us-co");
         Staff.hire(office, "hugh", Role.SUPERVISOR);

@@ -23,7 +23,7 @@ class AtomicFileTest {
         Path device = Files.createDirectory(folder.resolve("device"));
         assertThatThrownBy(() -> AtomicFile.writeText(device, "text"))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("is not a file that can be replaced");
+                .hasMessageContaining("cannot be replaced: it is not a regular file");
         assertThat(device).isEmptyDirectory();
     }
 
@@ -69,7 +69,7 @@ class AtomicFileTest {
 
         assertThat(Files.readString(file)).isEqualTo("a,b\n1,\"x, \"\"y\"\"\"\n");
         assertThatThrownBy(() -> CsvOutput.write(file, List.of("a", "b"), out -> out.row("1")))
-                .hasMessage("1 cells where the header has 2");
+                .hasMessage("1 cells, but the header has 2");
         assertThat(file).hasContent("a,b\n1,\"x, \"\"y\"\"\"\n");
     }
 

@@ -39,7 +39,7 @@ class CalendarFileTest {
 
         assertThat(event(local, "cure.identification"))
                 .contains("\r\nDTSTART:20261110T170000\r\n")
-                .contains("SUMMARY:Until when the voter may bring or send identification")
+                .contains("SUMMARY:The deadline for the voter to bring or send identification")
                 .contains("Example Election Code (invented) 6.2 (2020)")
                 .contains("counsel govern");
     }

@@ -28,17 +28,17 @@ class LongLineTest {
 
     @Test
     void refuses_one_endless_cell_without_holding_it() throws IOException {
-        refusedCheaply(file((byte) 'x'), "is longer than a row may be");
+        refusedCheaply(file((byte) 'x'), "is longer than the limit of 1,000,000 characters");
     }
 
     @Test
     void refuses_a_row_of_endless_empty_cells_without_holding_it() throws IOException {
-        refusedCheaply(file((byte) ','), "is longer than a row may be");
+        refusedCheaply(file((byte) ','), "is longer than the limit of 1,000,000 characters");
     }
 
     @Test
     void refuses_an_endless_quoted_cell_without_holding_it() throws IOException {
-        refusedCheaply(file((byte) '\n', '"'), "a quote that is opened and never closed can do this");
+        refusedCheaply(file((byte) '\n', '"'), "check for an opening quote that is never closed");
     }
 
     private void refusedCheaply(Path file, String reason) {

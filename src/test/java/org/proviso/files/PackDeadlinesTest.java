@@ -52,8 +52,8 @@ class PackDeadlinesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "'{date: 2024-10-14, after: election_day, time: end_of_day, if_closed: same_day}' | .after | is counted from nothing",
-                "'{days: 1, after: election_day, time: that_hour, if_closed: same_day}' | .time | has no hour of its own",
+                "'{date: 2024-10-14, after: election_day, time: end_of_day, if_closed: same_day}' | .after | has nothing to count from",
+                "'{days: 1, after: election_day, time: that_hour, if_closed: same_day}' | .time | has no time of day to count from",
                 "'{days: 1, before: {days: 4, before: election_day, time: noon}, time: end_of_day, if_closed: same_day}' | .before.time | is not a known key"
             })
     void refuses_forms_that_say_nothing(String value, String key, String reason) {

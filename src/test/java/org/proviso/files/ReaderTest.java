@@ -75,13 +75,13 @@ class ReaderTest {
                 header + "7,GOV,\n7,GOV,\n",
                 3,
                 "ballot_style + contest_id",
-                "\"7 GOV\" is there twice");
+                "\"7 GOV\" appears twice");
         bad(
                 (file, warn) -> BallotStyleReader.styles(BallotStyleReader.read(file, warn)),
                 header + "7,GOV,A\n7,CLERK,B\n",
                 3,
                 "party",
-                "\"B\", but style 7 had \"A\" before");
+                "\"B\", but style 7 had \"A\" earlier");
     }
 
     @Test
@@ -218,17 +218,17 @@ class ReaderTest {
 
     @Test
     void refuses_bad_envelopes() {
-        badEnvelope("field_states", "zip", "\"zip\" is not a pair (write field=state)");
+        badEnvelope("field_states", "zip", "\"zip\" is not a pair (write it as field=state)");
         badEnvelope("field_states", "zipp=illegible", "\"zipp\" is not one of last_name");
         badEnvelope("field_states", "zip=lost", "\"lost\" is not one of keyed");
-        badEnvelope("field_states", "zip=refused;zip=keyed", "zip is there twice");
+        badEnvelope("field_states", "zip=refused;zip=keyed", "zip appears twice");
         badEnvelope("issue_reasons", "a; b", "is not a list");
         badEnvelope("statements_ticked", "a;;b", "is not a list");
         badEnvelope("voter_signed", "x", "\"x\" is not one of yes, no, mark, unknown");
         badEnvelope("source", "fax", "\"fax\" is not one of poll");
         String two = EnvelopeRows.text(
                 Map.of("envelope_no", "E-1", "receipt_no", "R"), Map.of("envelope_no", "E-2", "receipt_no", "R"));
-        bad(EnvelopeReader::read, two, 3, "receipt_no", "\"R\" is there twice, in lines 2 and 3");
+        bad(EnvelopeReader::read, two, 3, "receipt_no", "\"R\" appears twice, in lines 2 and 3");
         String same = EnvelopeRows.text(Map.of("envelope_no", "E-1"), Map.of("envelope_no", "E-1"));
         bad(EnvelopeReader::read, same, 3, "envelope_no", "lines 2 and 3");
     }

@@ -97,7 +97,7 @@ class ImageServiceTest {
         assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "letter.pdf", "%PDF-1.7".getBytes()))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("letter.pdf")
-                .hasMessageContaining("neither a PNG nor a JPEG");
+                .hasMessageContaining("not a PNG or JPEG image");
         assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "huge.png", new byte[5_000_001]))
                 .hasMessageContaining("larger than 5 MB");
         assertThat(images.whileKeying(ID, Keying.NUMBER)).isEmpty();

@@ -75,7 +75,7 @@ class IntakeListsTest {
         assertThat(numbers(office, DIFFERING, "")).containsExactly(Keying.NUMBER);
         IntakeEnvelopeRow line =
                 office.the(EnvelopeListService.class).lastReceived(ID, 5).get(0);
-        assertThat(line.keyed()).isEqualTo("two keyings differ in 1 box");
+        assertThat(line.keyed()).isEqualTo("keyings differ in 1 field");
         keying.lastName = "Kell";
         office.the(KeyingService.class).handIn(keying.finish());
         assertThat(count(office, DIFFERING)).isZero();
@@ -137,7 +137,7 @@ class IntakeListsTest {
         assertThat(library.sentence())
                 .isEqualTo(
                         "Library sent back 3 envelopes and logged 2; sent back 3 envelopes; 1 is here; was given 60 and"
-                                + " accounts for 59 (2 issued, 0 spoiled, 57 unused); bag B9 left with seal 11 and came with"
+                                + " accounts for 59 (2 issued, 0 spoiled, 57 unused); bag B9 went out with seal 11 and came back with"
                                 + " seal 12.");
         assertThat(all).extracting(LocationReturn::addsUp).isSorted();
         assertThat(all.get(all.size() - 1).sentence()).contains("as many as it logged, and all are here");
@@ -153,9 +153,8 @@ class IntakeListsTest {
         assertThat(desk.find(ID, "okaf", 5)).extracting(FoundEnvelope::voter).contains("Craig Okafor");
         assertThat(desk.find(ID, "_", 5)).isEmpty();
         LocalDateTime late = LocalDateTime.of(2026, 9, 30, 9, 0);
-        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, late))
-                .startsWith("This stamp is too late. It was in time until");
-        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, Keying.CAST)).startsWith("This stamp is in time. In time until");
+        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, late)).startsWith("Stamped too late. Deadline:");
+        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, Keying.CAST)).startsWith("Stamped on time. Deadline:");
     }
 
     @OnBothDatabases

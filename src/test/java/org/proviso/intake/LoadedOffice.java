@@ -19,6 +19,11 @@ public final class LoadedOffice {
 
     /** Loads the election; Hugh stays signed in. */
     public static void primary(TestOffice office) {
+        office.begin("the primary, loaded by Hugh", () -> load(office));
+        Staff.signIn("hugh");
+    }
+
+    private static void load(TestOffice office) {
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");
         office.the(ElectionService.class).load(Path.of("sample-cases", ID));

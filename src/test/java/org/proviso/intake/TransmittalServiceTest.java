@@ -10,7 +10,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.Transmittal;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.springframework.dao.OptimisticLockingFailureException;
 
@@ -37,7 +37,7 @@ class TransmittalServiceTest {
                 ID, "Library", day, "B-1", "S-1", "S-2", 10, issued, 1, null, returned, null, null);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_return_gets_the_next_line_and_is_one_of_the_elections(TestOffice office) {
         TransmittalService service = asClerk(office);
         assertThat(service.record(bag(5, 4))).isEqualTo(11);
@@ -47,7 +47,7 @@ class TransmittalServiceTest {
         assertThat(service.all(ID)).endsWith(new RecordedTransmittal(11, 0, kept));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_count_is_corrected_but_not_from_an_old_page(TestOffice office) {
         TransmittalService service = asClerk(office);
         service.record(bag(5, 4));
@@ -60,7 +60,7 @@ class TransmittalServiceTest {
         assertThat(last.version()).isEqualTo(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_seals_and_counts_of_both(TestOffice office) {
         TransmittalService service = asClerk(office);
         service.record(bag(5, 4));
@@ -75,7 +75,7 @@ class TransmittalServiceTest {
         assertThat(LoadedOffice.lastEntry(office).payload()).containsEntry("returned", 5L);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_count_that_is_missing_or_below_nothing_is_named(TestOffice office) {
         TransmittalService service = asClerk(office);
         assertThatThrownBy(() -> service.record(bag(null, 4)))
@@ -87,7 +87,7 @@ class TransmittalServiceTest {
         assertThat(service.all(ID)).hasSize(10);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_decider_receives_no_bags(TestOffice office) {
         TransmittalService service = asClerk(office);
         Staff.hire(office, "dora", Role.DECIDER, Role.RELEASE_TEAM);

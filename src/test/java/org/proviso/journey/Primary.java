@@ -22,9 +22,11 @@ public record Primary(Office office, Map<String, Truth> truths) {
     public static final Path FOLDER = Path.of("sample-cases", ID);
 
     public static Primary loaded(TestOffice services) {
-        Office office = Office.staffed(services);
-        as("carl", () -> office.the(ElectionService.class).load(FOLDER));
-        Primary primary = new Primary(office, Truth.of(ID));
+        services.begin("the primary, loaded by Carl", () -> {
+            Office.staffed(services);
+            as("carl", () -> services.the(ElectionService.class).load(FOLDER));
+        });
+        Primary primary = new Primary(new Office(services), Truth.of(ID));
         primary.at(1, 12, 0);
         return primary;
     }

@@ -64,7 +64,7 @@ class LedgerIsAppendOnlyTest {
                             .verify(LedgerChain.OFFICE)
                             .fault())
                     .as("H2 cannot refuse it, the check finds it")
-                    .contains("entry 1 was changed: its hash does not fit its content");
+                    .contains("entry 1 was changed: its hash does not match its content");
         }
     }
 

@@ -83,12 +83,12 @@ class LedgerServiceTest {
                 .sql("update ledger_head set sequence = 4 where chain = ?")
                 .param(CHAIN.name())
                 .update();
-        assertThat(ledger.verify(CHAIN).fault().orElseThrow()).contains("the end was cut off");
+        assertThat(ledger.verify(CHAIN).fault().orElseThrow()).contains("entries are missing at the end");
         office.jdbc()
                 .sql("update ledger_head set sequence = 2 where chain = ?")
                 .param(CHAIN.name())
                 .update();
-        assertThat(ledger.verify(CHAIN).fault().orElseThrow()).contains("not the one that the head");
+        assertThat(ledger.verify(CHAIN).fault().orElseThrow()).contains("not the one named by the head");
         office.jdbc()
                 .sql("update ledger_head set hash = ? where chain = ?")
                 .params(second, CHAIN.name())

@@ -39,8 +39,8 @@ class AskThatRanOutTest {
         assertThat(says(office, NEVER_TOLD)).isEqualTo(Recommendation.RESEARCH);
         assertThat(says(office, TOLD_LATE)).isEqualTo(Recommendation.RESEARCH);
         assertThat(says(office, TOLD_IN_TIME)).isEqualTo(Recommendation.REJECT);
-        assertThat(open(office, NEVER_TOLD)).contains("no notice is logged as sent in time");
-        assertThat(open(office, TOLD_LATE)).contains("no notice is logged as sent in time");
+        assertThat(open(office, NEVER_TOLD)).contains("no notice was logged as sent in time");
+        assertThat(open(office, TOLD_LATE)).contains("no notice was logged as sent in time");
         assertThat(office.ask(NEVER_TOLD, Ask.IDENTIFICATION).isOpen())
                 .as("that it never went out stays to be seen")
                 .isTrue();

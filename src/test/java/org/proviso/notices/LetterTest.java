@@ -12,7 +12,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.rules.Ask;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.review.CaseKey;
@@ -22,7 +22,7 @@ class LetterTest {
     private static final LocalDateTime DECIDING = LocalDateTime.of(2026, 8, 6, 12, 0);
     private static final int LONG_SENTENCE = 25;
 
-    @OnBothDatabases
+    @OnADatabase
     void a_cure_notice_says_what_is_missing_where_and_until_when(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = NoticeOffice.key("P-1009");
@@ -40,7 +40,7 @@ class LetterTest {
                 .contains("Example Election Code (invented) 6.2 (2020)");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_letter_of_a_rejection_gives_the_reason_in_plain_words_the_law_and_what_next(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = office.primary().envelope("registered_late");
@@ -53,7 +53,7 @@ class LetterTest {
                 .contains("register now for the next election");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_letter_of_a_part_names_the_contests_that_counted_and_those_that_did_not(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = office.primary().envelope("wrong_split");
@@ -85,7 +85,7 @@ class LetterTest {
                 .toList();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void no_letter_has_what_must_not_be_in_it_and_none_is_hard_to_read(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         office.at(DECIDING);
@@ -129,7 +129,7 @@ class LetterTest {
                 .toList();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_protected_address_stands_in_no_letter_and_on_no_list(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = office.primary().envelope("protected_address");
@@ -152,7 +152,7 @@ class LetterTest {
                 .satisfies(one -> assertThat(one.to().address()).isEqualTo(MailTo.HELD));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_letter_logged_is_the_letter_printed(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice notice = office.ask(NoticeOffice.key("P-1009"), Ask.IDENTIFICATION);

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
@@ -30,7 +30,7 @@ class NoticeServiceTest {
                 key.electionId(), key.envelopeNo(), Ask.IDENTIFICATION, NoticeOffice.NOON, "State ID seen");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void every_ask_is_due_at_once_by_the_packs_deadline_whatever_is_recommended(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         List<DueNotice> due = as("jon", () -> office.service().due(Primary.ID));
@@ -49,7 +49,7 @@ class NoticeServiceTest {
         assertThat(as("jon", () -> office.service().due(Primary.ID))).allMatch(DueNotice::overdue);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_ask_that_was_cured_before_its_notice_went_out_is_withdrawn_not_deleted(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         as("jon", () -> {
@@ -61,7 +61,7 @@ class NoticeServiceTest {
                 .noneMatch(one -> one.notice().key().equals(NO_ID));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_went_out_is_not_withdrawn_when_the_voter_acts_on_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
@@ -74,7 +74,7 @@ class NoticeServiceTest {
         assertThat(notice.sentAt()).isEqualTo(NoticeOffice.NOON);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void of_several_attempts_each_is_logged_and_the_earliest_decides(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice first = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
@@ -88,7 +88,7 @@ class NoticeServiceTest {
                 .containsExactly(NoticeOffice.NOON.minusHours(1), NoticeOffice.NOON, atTheTable);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nothing_can_have_gone_out_later_than_now_or_before_the_ballot_was_cast(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice notice = office.ask(NO_ID, Ask.IDENTIFICATION);
@@ -103,7 +103,7 @@ class NoticeServiceTest {
                 .isInstanceOf(ConstraintViolationException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_notice_seen_in_an_older_version_is_refused(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice seen = office.ask(NO_ID, Ask.IDENTIFICATION);
@@ -112,7 +112,7 @@ class NoticeServiceTest {
                 .isInstanceOf(OptimisticLockingFailureException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_rejection_makes_one_outcome_notice_due_and_reopening_withdraws_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = office.primary().envelope("registered_late");
@@ -128,7 +128,7 @@ class NoticeServiceTest {
                 .isZero();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ballot_that_counts_in_full_needs_no_notice(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey key = office.primary().envelope("in_order");
@@ -137,7 +137,7 @@ class NoticeServiceTest {
         assertThat(office.of(key)).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void asks_are_counted_by_envelope_and_apart_for_extended_hours(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
@@ -156,7 +156,7 @@ class NoticeServiceTest {
                 .contains(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_codes_and_moments_and_nobody_in_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice sent = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
@@ -176,7 +176,7 @@ class NoticeServiceTest {
         assertThat(entry.line()).doesNotContain("jon");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void only_who_may_print_a_letter_sees_or_logs_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         CaseKey decided = office.primary().envelope("registered_late");

@@ -41,7 +41,7 @@ public record AssessedPrimary(TestOffice office, SampleCases cases) {
     public Map<String, List<KeptAssessment>> assessConfirmed() {
         Map<String, List<KeptAssessment>> ways = ways(cases.confirmed());
         office.inTransaction(() -> {
-            ways.forEach((envelope, three) -> store().insert(key(envelope), three));
+            ways.forEach((envelope, three) -> store().insert(ID, Map.of(key(envelope), three)));
             return true;
         });
         return ways;

@@ -5,7 +5,7 @@ import static org.proviso.journey.Office.accepted;
 import static org.proviso.journey.Office.as;
 
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
@@ -18,7 +18,7 @@ import org.proviso.review.file.CaseFileService;
 /** An address that the law protects: hidden while its voter is merely possible, and every view of it afterwards is an act. */
 class ProtectedAddressTest {
 
-    @OnBothDatabases
+    @OnADatabase
     void a_protected_address_is_hidden_until_the_link_is_settled_and_then_every_view_is_written_down(
             TestOffice services) {
         Primary primary = Primary.loaded(services);
@@ -42,7 +42,7 @@ class ProtectedAddressTest {
         assertThat(seen(services, key)).isEqualTo(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_case_of_any_other_voter_leaves_no_such_entry(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");

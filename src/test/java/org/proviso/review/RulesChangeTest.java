@@ -14,7 +14,7 @@ import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.election.RulesService;
@@ -58,7 +58,7 @@ class RulesChangeTest {
                 .orElseThrow();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ruling_holds_at_once_and_open_cases_are_assessed_anew(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AssessmentRow before = waitsForId(primary, services);
@@ -89,11 +89,11 @@ class RulesChangeTest {
                 .containsExactly("nobody", "first_time_mail");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_ruling_on_no_rule_or_with_no_value_changes_nothing(TestOffice services) {
         Primary.loaded(services);
         RulingService rulings = services.the(RulingService.class);
-        refused(rulings, ruling("identification.asked_of", "nobody"), "is not in the vocabulary");
+        refused(rulings, ruling("identification.asked_of", "nobody"), "is not a known rule");
         refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), "is not one of nobody");
         refused(rulings, ruling("mail.rejected", ""), "nothing to confirm");
         assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
@@ -101,7 +101,7 @@ class RulesChangeTest {
         assertThat(as("carl", () -> rulings.acts(Primary.ID))).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_work_list_names_what_to_ask_and_which_envelopes_wait(TestOffice services) {
         Primary.loaded(services);
         services.jdbc()
@@ -113,10 +113,11 @@ class RulesChangeTest {
         List<RulingTask> tasks = as("carl", () -> work.tasks(Primary.ID));
 
         RulingTask compared = task(tasks, "signature.compared");
-        assertThat(compared.question()).startsWith("What is the law in the election of August 4, 2026: whether the");
+        assertThat(compared.question())
+                .startsWith("For the election of August 4, 2026, what is the law on whether the");
         assertThat(compared.envelopeNos()).isNotEmpty();
         assertThat(task(tasks, "consequence.spoiled").question())
-                .startsWith("Is it right")
+                .contains("please confirm")
                 .contains("from memory");
         assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
         as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no")));
@@ -125,7 +126,7 @@ class RulesChangeTest {
                 .doesNotContain("signature.compared");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_if_says_which_cases_would_change_and_writes_nothing(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AssessmentRow before = waitsForId(primary, services);
@@ -141,7 +142,7 @@ class RulesChangeTest {
                     assertThat(one.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
                     assertThat(one.outlookAfter()).isEqualTo(Recommendation.COUNT);
                     assertThat(String.join(" ", one.because()))
-                            .contains("Was identification shown?", NOBODY_SHOWS_ID + " (as supposed)");
+                            .contains("Was identification shown?", NOBODY_SHOWS_ID + " (supposed value)");
                 });
         assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
         assertThat(services.the(AssessmentService.class).latest(before.key())).contains(before);
@@ -150,7 +151,7 @@ class RulesChangeTest {
                 .hasMessageContaining("atlantis");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_proved_pack_takes_the_place_and_decided_cases_keep_theirs_marked_stale(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -191,7 +192,7 @@ class RulesChangeTest {
                 .rulesChangedSince();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_pack_that_breaks_a_promise_is_refused_unless_counsel_overrides_it_on_record(TestOffice services) {
         Primary.loaded(services);
         RuleChangeService changes = services.the(RuleChangeService.class);

@@ -15,6 +15,7 @@ import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
+import org.proviso.journey.Truth;
 import org.proviso.ledger.Actor;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
@@ -26,6 +27,11 @@ import org.proviso.review.decide.DecisionService;
 public record WorkedPrimary(Primary primary) {
 
     public static WorkedPrimary in(TestOffice services) {
+        services.begin("the primary, worked", () -> work(services));
+        return new WorkedPrimary(new Primary(new Office(services), Truth.of(Primary.ID)));
+    }
+
+    private static void work(TestOffice services) {
         WorkedPrimary worked = new WorkedPrimary(Primary.loaded(services));
         worked.sureLinksTogether();
         worked.research();
@@ -42,7 +48,6 @@ public record WorkedPrimary(Primary primary) {
         worked.sentBack();
         worked.decided();
         worked.openedAgain();
-        return worked;
     }
 
     private Office office() {

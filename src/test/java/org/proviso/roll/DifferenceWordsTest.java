@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.Staff;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.LoadedOffice;
 
@@ -30,7 +30,7 @@ class DifferenceWordsTest {
         return lists.differences(ID, kind, voterId, staged.inUseNo(), staged.snapshotNo());
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_record_of_the_roll_differs_field_by_field(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile roll = ListFile.of("roll.csv")
@@ -44,15 +44,15 @@ class DifferenceWordsTest {
         assertThat(words(office, SnapshotKind.ROLL, roll, "T1000610"))
                 .containsExactly(
                         "status active -> cancelled",
-                        "status reason not given -> moved away",
-                        "status date not given -> 08/05/2026",
-                        "registration channel in person -> not given",
+                        "status reason not stated -> moved away",
+                        "status date not stated -> 08/05/2026",
+                        "registration channel in person -> not stated",
                         "name Jimenez, Hannah Erin -> Jimenez-Kell, Hannah Erin",
                         "address 2204 Sixth Ln, Millbrook 49873 -> 2204 Sixth Ln Apt 3, Millbrook 49873",
-                        "number matched yes -> not given");
+                        "ID number verified yes -> not stated");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void every_field_of_the_roll_that_can_touch_a_voter_has_words(TestOffice office) {
         LoadedOffice.primary(office);
         List<String> columns = List.of(
@@ -85,7 +85,7 @@ class DifferenceWordsTest {
         };
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_protected_address_is_said_to_differ_and_not_shown(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile roll = ListFile.of("roll.csv").set(1, "confidential", "yes").set(1, "street", "Hidden Ln");
@@ -93,7 +93,7 @@ class DifferenceWordsTest {
                 .containsExactly("protected address changed", "address protected no -> yes");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_voter_who_came_or_went_is_said_so(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile roll = ListFile.of("roll.csv").set(1, "voter_id", "T0000001");
@@ -104,7 +104,7 @@ class DifferenceWordsTest {
         assertThat(words(office, SnapshotKind.ROLL, roll, "T1001190")).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_mail_ballot_differs_by_its_serial(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile ballots = ListFile.of("mail-ballots.csv")
@@ -120,7 +120,7 @@ class DifferenceWordsTest {
                 .contains("mail ballot M200002 no longer listed, was void");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_check_in_differs_by_what_became_of_it(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile books = ListFile.of("check-ins.csv")
@@ -130,9 +130,9 @@ class DifferenceWordsTest {
         assertThat(words(office, SnapshotKind.CHECK_INS, books, "T3117065"))
                 .containsExactly(
                         "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: ballot issued yes -> no",
-                        "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: cancelled not given -> 08/04/2026 7:05 am",
+                        "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: cancelled not stated -> 08/04/2026 7:05 am",
                         "check-in added: Library, 08/04/2026 6:30 pm, provisional");
         assertThat(words(office, SnapshotKind.CHECK_INS, books.remove(1), "T3117065"))
-                .contains("check-in gone: Fairgrounds Pavilion, 08/04/2026 7:00 am");
+                .contains("check-in removed: Fairgrounds Pavilion, 08/04/2026 7:00 am");
     }
 }

@@ -74,14 +74,14 @@ public final class RollLoadBench {
                 index.size(),
                 seconds(start),
                 load());
-        VoterLookup lookup = new VoterLookup(index);
+        VoterLookup lookup = new VoterLookup(UpdatedRoll.of(index));
         measure(name + ": practice at the start", () -> {
             lookup.practice();
             return List.of();
         });
         for (int i = 0; i < 3; i++) {
             measure(name + ": look-up by a part of the name", () -> lookup.named("wil", "ma", MOST));
-            measure(name + ": look-up by birth date", () -> lookup.born(LocalDate.of(1974, 3, 9), MOST));
+            measure(name + ": look-up by date of birth", () -> lookup.born(LocalDate.of(1974, 3, 9), MOST));
             measure(name + ": look-up by address", () -> lookup.at("17 Main", MOST));
             measure(name + ": look-up by the number's beginning", () -> lookup.numbered("V2000017", MOST));
         }

@@ -182,7 +182,7 @@ class SnapshotServiceTest {
                     lists.use(ID, SnapshotKind.CHECK_INS, roll);
                     return roll;
                 }))
-                .hasMessageContaining("of another kind");
+                .hasMessageContaining("a different kind");
         assertThatThrownBy(() -> lists.staged(ID, 99)).hasMessageContaining("no list 99");
     }
 

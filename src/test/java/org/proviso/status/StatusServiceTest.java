@@ -14,7 +14,7 @@ import org.proviso.core.ReceiptNumber.Problem;
 import org.proviso.core.Voter;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
 import org.proviso.journey.Deciding;
@@ -60,7 +60,7 @@ class StatusServiceTest {
                 .listOfRows();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nothing_is_told_of_how_a_case_may_end_before_it_is_decided(TestOffice services) {
         Primary primary = loaded(services);
         CaseKey key = primary.envelope("registered_late");
@@ -72,7 +72,7 @@ class StatusServiceTest {
         assertThat(before.reasons()).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_decision_is_told_with_its_reason_in_plain_words_and_taken_back_when_reopened(TestOffice services) {
         Primary primary = loaded(services);
         CaseKey key = primary.envelope("registered_late");
@@ -82,6 +82,7 @@ class StatusServiceTest {
         LookupResult.Found decided = own(primary, key);
         assertThat(decided.state()).isEqualTo(VoterCaseState.REJECTED);
         assertThat(decided.reasons())
+                .extracting(OwnReason::words)
                 .containsExactly("You registered after the last day to register for this election.");
         assertThat(decided.changedAt()).isEqualTo(DECIDING);
         deciding.reopened(key);
@@ -89,7 +90,7 @@ class StatusServiceTest {
         assertThat(own(primary, key).reasons()).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void each_end_has_its_state(TestOffice services) {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
@@ -109,7 +110,7 @@ class StatusServiceTest {
         assertThat(own(primary, ended).state()).isEqualTo(VoterCaseState.NOT_VOTED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_voter_who_may_bring_something_reads_what_and_until_when(TestOffice services) {
         Primary primary = loaded(services);
         LookupResult.Found own = own(primary, primary.envelope("no_id"));
@@ -119,7 +120,7 @@ class StatusServiceTest {
         assertThat(own.election().office().phone()).isEqualTo("555-0100");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_wrong_number_and_a_wrong_date_get_the_same_answer(TestOffice services) {
         Primary primary = loaded(services);
         Envelope envelope = envelope(primary, primary.envelope("in_order"));
@@ -133,7 +134,7 @@ class StatusServiceTest {
                 .isEqualTo(new LookupResult.NothingFits(Problem.NOT_NINE_DIGITS));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void without_a_birth_date_nothing_can_be_looked_up_until_a_person_settles_who_it_is(TestOffice services) {
         Primary primary = loaded(services);
         String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
@@ -147,7 +148,7 @@ class StatusServiceTest {
         assertThat(look(primary, receipt, voter.birthDate())).isInstanceOf(LookupResult.Found.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_line_under_a_birth_date_that_no_longer_holds_goes(TestOffice services) {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
@@ -180,7 +181,7 @@ class StatusServiceTest {
                         .confirm(new ConfirmLink(key, primary.now(key).version(), voterId, "Compared by hand.")));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void rebuilt_the_table_is_the_same_row_by_row_and_nothing_was_assessed(TestOffice services) {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
@@ -202,7 +203,7 @@ class StatusServiceTest {
         assertThat(assessments(services)).isEqualTo(assessments);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_table_that_was_lost_comes_back_but_for_since_when_undecided_lines_read_so(TestOffice services) {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
@@ -226,7 +227,7 @@ class StatusServiceTest {
                 .single();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void only_a_supervisor_rebuilds(TestOffice services) {
         Primary primary = loaded(services);
         StatusService status = primary.office().the(StatusService.class);
@@ -240,7 +241,7 @@ class StatusServiceTest {
         return born == null ? "no date" : born.toString();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_table_says_nobodys_name_number_or_date(TestOffice services) {
         Primary primary = loaded(services);
         String everything = table(services).toString();

@@ -11,7 +11,7 @@ import org.proviso.access.AccessService;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Whoever signed in with a one-time password sees nothing else until it is changed. */
+/** A person who signed in with a one-time password sees nothing else until it is changed. */
 @Component
 class OneTimePasswordFilter extends OncePerRequestFilter {
 

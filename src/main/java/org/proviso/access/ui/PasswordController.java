@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
-/** Everybody's own password. */
+/** Changing one's own password. */
 @Controller
 class PasswordController {
 
@@ -37,7 +37,7 @@ class PasswordController {
     ModelAndView change(@RequestParam String old, @RequestParam String chosen, @RequestParam String again) {
         boolean oneTime = access.signedIn().passwordIsOneTime();
         if (!chosen.equals(again)) {
-            return refused(oneTime, "The new password was not typed the same way twice.");
+            return refused(oneTime, "The two new passwords do not match.");
         }
         try {
             users.changeOwnPassword(old, chosen);

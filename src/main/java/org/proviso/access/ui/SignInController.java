@@ -7,7 +7,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The page to sign in with; in a demonstration it names the accounts that everybody may use. */
+/** The sign-in page. In a demonstration it lists the accounts anyone may use. */
 @Controller
 class SignInController {
 
@@ -39,7 +39,7 @@ class SignInController {
         return "access/sign-in";
     }
 
-    /** A page with the one button, for whoever comes by address. */
+    /** A page with one button, for anyone who opens its address. */
     @GetMapping(SIGN_OUT)
     String signOut(Model model) {
         model.addAttribute("who", access.signedIn().fullName());

@@ -47,7 +47,7 @@ class SignInRedirect implements AuthenticationSuccessHandler {
         }
     }
 
-    /** Somebody of one role who has a page of their own has no errand on any other. */
+    /** A person whose only role has its own page goes to no other. */
     private AuthenticationSuccessHandler afterwards(OfficeUser user) {
         return firstPages.stream()
                 .filter(page -> page.isFor(user))

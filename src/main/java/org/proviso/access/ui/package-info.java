@@ -1,4 +1,4 @@
-/** Signing in and out, the own password, and the lock on every plain page. */
+/** Signing in and out, changing one's password, and the security rules of the plain pages. */
 @NullMarked
 package org.proviso.access.ui;
 

@@ -2,7 +2,6 @@ package org.proviso.board.agenda;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,7 +34,7 @@ class AgendaOrdering {
     /** The items to write: new ones, and those of the agenda that are no longer as proposed. */
     List<AgendaItem> place(SessionKey key, List<EnvelopeCase> wanted) {
         List<AgendaItem> there = agenda.all(key);
-        Map<String, ProposalForDecision> proposed = proposed(wanted);
+        Map<String, ProposalForDecision> proposed = proposed(key.electionId(), wanted);
         ConsentGroups groups = new ConsentGroups(there);
         ResolvedPack pack = clock.electionAsOfNow(key.electionId()).book().pack();
         groups.add(List.copyOf(proposed.values()), pack::precedence);
@@ -91,13 +90,12 @@ class AgendaOrdering {
     }
 
     /** What is proposed of those that are ready; a decided one is there to be opened again, whatever was proposed. */
-    private Map<String, ProposalForDecision> proposed(List<EnvelopeCase> wanted) {
-        Map<String, ProposalForDecision> proposed = new LinkedHashMap<>();
-        wanted.stream()
-                .filter(one -> one.state() == CaseState.READY)
-                .forEach(one -> proposals
-                        .find(one.key())
-                        .ifPresent(found -> proposed.put(one.key().envelopeNo(), found)));
-        return proposed;
+    private Map<String, ProposalForDecision> proposed(String electionId, List<EnvelopeCase> wanted) {
+        return proposals.find(
+                electionId,
+                wanted.stream()
+                        .filter(one -> one.state() == CaseState.READY)
+                        .map(one -> one.key().envelopeNo())
+                        .toList());
     }
 }

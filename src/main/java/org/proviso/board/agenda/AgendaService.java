@@ -17,13 +17,13 @@ import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardSession;
 import org.proviso.board.MotionStore;
+import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -82,8 +82,8 @@ public class AgendaService {
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> SessionStore.unknown(key));
-        List<EnvelopeCase> wanted = new TreeSet<>(envelopeNos)
-                .stream().map(envelope -> known(key.caseOf(envelope))).toList();
+        List<EnvelopeCase> wanted =
+                List.copyOf(known(key.electionId(), new TreeSet<>(envelopeNos)).values());
         Map<String, Integer> elsewhere = elsewhere(session, all);
         List<Refusal> refusals =
                 new ArrayList<>(SessionChecks.notClosed(session).stream().toList());
@@ -140,12 +140,11 @@ public class AgendaService {
     @Transactional(readOnly = true)
     public List<AgendaLine> agenda(SessionKey key) {
         access.demand(Permission.SEE_WHOLE_CASE);
-        return agenda.all(key).stream()
-                .map(item -> {
-                    CaseKey envelope = key.caseOf(item.envelopeNo());
-                    return new AgendaLine(
-                            item, known(envelope), proposals.find(envelope).orElse(null));
-                })
+        List<AgendaItem> items = agenda.all(key);
+        Map<String, EnvelopeCase> cases = known(key.electionId(), envelopes(items));
+        Map<String, ProposalForDecision> proposed = proposals.find(key.electionId(), cases.keySet());
+        return items.stream()
+                .map(item -> new AgendaLine(item, cases.get(item.envelopeNo()), proposed.get(item.envelopeNo())))
                 .toList();
     }
 
@@ -179,9 +178,16 @@ public class AgendaService {
         return elsewhere;
     }
 
-    private EnvelopeCase known(CaseKey key) {
-        return cases.find(key)
-                .orElseThrow(() -> new IllegalArgumentException("There is no envelope " + key.envelopeNo() + "."));
+    /** The cases in the order of their envelopes' numbers; every one of them must be there. */
+    private Map<String, EnvelopeCase> known(String electionId, Collection<String> envelopeNos) {
+        Map<String, EnvelopeCase> found = cases.find(electionId, envelopeNos);
+        envelopeNos.stream()
+                .filter(number -> !found.containsKey(number))
+                .findFirst()
+                .ifPresent(number -> {
+                    throw new IllegalArgumentException("There is no envelope " + number + ".");
+                });
+        return found;
     }
 
     private static List<String> envelopes(List<AgendaItem> items) {

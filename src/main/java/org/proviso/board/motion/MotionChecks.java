@@ -1,7 +1,9 @@
 package org.proviso.board.motion;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.board.AgendaItem;
@@ -12,6 +14,7 @@ import org.proviso.board.MemberStore;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
+import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
@@ -92,9 +95,12 @@ class MotionChecks {
     }
 
     private Optional<Refusal> listed(MoveMotion move) {
+        Map<String, AgendaItem> items =
+                agenda.find(move.session(), move.envelopes().keySet());
         return move.envelopes().keySet().stream()
                 .sorted()
-                .flatMap(envelope -> SessionChecks.onAgenda(agenda.find(move.session(), envelope), envelope).stream())
+                .flatMap(
+                        envelope -> SessionChecks.onAgenda(Optional.ofNullable(items.get(envelope)), envelope).stream())
                 .findFirst();
     }
 
@@ -121,10 +127,11 @@ class MotionChecks {
     }
 
     private Optional<Refusal> changed(MoveMotion move, List<AgendaItem> items) {
+        Map<String, ProposalForDecision> proposed =
+                proposals.find(move.session().electionId(), move.envelopes().keySet());
         return items.stream()
-                .filter(item -> proposals
-                        .find(move.session().caseOf(item.envelopeNo()))
-                        .filter(proposed -> proposed.isAsOn(item))
+                .filter(item -> Optional.ofNullable(proposed.get(item.envelopeNo()))
+                        .filter(found -> found.isAsOn(item))
                         .isEmpty())
                 .findFirst()
                 .map(item -> Refusal.of(
@@ -154,8 +161,10 @@ class MotionChecks {
 
     private Optional<Refusal> states(MoveMotion move) {
         List<Refusal> refusals = new ArrayList<>();
+        Map<String, EnvelopeCase> found =
+                cases.find(move.session().electionId(), move.envelopes().keySet());
         move.envelopes().forEach((envelope, seen) -> {
-            EnvelopeCase now = cases.find(move.session().caseOf(envelope)).orElseThrow();
+            EnvelopeCase now = Optional.ofNullable(found.get(envelope)).orElseThrow();
             if (now.version() != seen) {
                 throw new OptimisticLockingFailureException("The case " + envelope + " was changed since you saw it.");
             }
@@ -169,9 +178,8 @@ class MotionChecks {
     }
 
     private List<AgendaItem> items(MoveMotion move) {
-        return move.envelopes().keySet().stream()
-                .sorted()
-                .map(envelope -> agenda.find(move.session(), envelope).orElseThrow())
+        return agenda.find(move.session(), move.envelopes().keySet()).values().stream()
+                .sorted(Comparator.comparing(AgendaItem::envelopeNo))
                 .toList();
     }
 }

@@ -220,9 +220,14 @@ public class MotionService {
     public Map<CaseKey, Set<String>> votersBarred(Collection<CaseKey> keys) {
         access.demand(Permission.SEE_WHOLE_CASE);
         Map<CaseKey, Set<String>> barred = new LinkedHashMap<>();
+        if (keys.isEmpty()) {
+            return barred;
+        }
+        Map<String, ProposalForDecision> found = proposals.find(
+                keys.iterator().next().electionId(),
+                keys.stream().map(CaseKey::envelopeNo).toList());
         for (CaseKey key : keys) {
-            proposals
-                    .find(key)
+            Optional.ofNullable(found.get(key.envelopeNo()))
                     .filter(proposed -> proposed.outcome() == DecisionOutcome.REJECT)
                     .ifPresent(proposed -> barred.put(key, hands(proposed)));
         }

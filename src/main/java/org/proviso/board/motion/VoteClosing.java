@@ -13,6 +13,7 @@ import org.proviso.board.BodyKind;
 import org.proviso.board.ElectionAsOf;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionStore;
+import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionStore;
 import org.proviso.core.deciding.BodyVote;
@@ -116,10 +117,11 @@ class VoteClosing {
     private Map<CaseKey, List<Refusal>> ownActs(ClosingMotion ballot) {
         Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
         DecisionOutcome asks = ballot.motion().kind().asks().orElse(DecisionOutcome.COUNT);
+        Map<String, ProposalForDecision> found = proposals.find(
+                ballot.session().key().electionId(), ballot.motion().putNos());
         for (String envelope : ballot.motion().putNos()) {
             CaseKey key = ballot.session().key().caseOf(envelope);
-            DecisionParticipants acts = proposals
-                    .find(key)
+            DecisionParticipants acts = Optional.ofNullable(found.get(envelope))
                     .map(proposed -> new DecisionParticipants(
                             proposed.proposedBy(), proposed.secondReadBy(), BodyVotes.deciding(List.of(ballot.poll()))))
                     .orElse(new DecisionParticipants(null, null, Set.of()));

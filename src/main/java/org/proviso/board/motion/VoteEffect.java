@@ -2,6 +2,7 @@ package org.proviso.board.motion;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.board.BoardMotion;
@@ -65,14 +66,16 @@ class VoteEffect {
             VoteResult.Stands result,
             Set<String> voters) {
         VoteGrounds grounds = new VoteGrounds(ballot.motion(), twin, result);
-        DecisionOutcome as = result.decided();
+        DecisionOutcome as = Objects.requireNonNull(result.decided(), "a vote that settles says how");
         Set<String> contests =
                 as == DecisionOutcome.COUNT_IN_PART ? ballot.motion().contests() : Set.of();
+        Map<String, ProposalForDecision> proposed = proposals.find(
+                ballot.session().key().electionId(), ballot.motion().putNos());
         List<Settlement> settlements = ballot.motion().put().stream()
                 .map(one -> {
                     CaseKey key = ballot.session().key().caseOf(one.envelopeNo());
-                    ProposalForDecision proposed = proposals.find(key).orElse(null);
-                    return new Settlement(key, one.caseVersion(), as, grounds.groundsFor(proposed), contests);
+                    return new Settlement(
+                            key, one.caseVersion(), as, grounds.groundsFor(proposed.get(one.envelopeNo())), contests);
                 })
                 .toList();
         MotionKey key = ballot.motion().key();

@@ -30,10 +30,9 @@ record VoteGrounds(BoardMotion motion, Optional<BoardMotion> other, VoteResult.S
             String reference = joined(BoardMotion::legalReference, "; ");
             return new Grounds(motion.reasons(), reference, join(" ", because(), byRule()));
         }
-        boolean rejects = result.decided() == DecisionOutcome.REJECT
-                && proposed != null
-                && proposed.outcome() == DecisionOutcome.REJECT;
-        return rejects
+        return result.decided() == DecisionOutcome.REJECT
+                        && proposed != null
+                        && proposed.outcome() == DecisionOutcome.REJECT
                 ? new Grounds(proposed.reasons(), proposed.legalReference(), byRule())
                 : new Grounds(List.of(), "", byRule());
     }

@@ -54,8 +54,9 @@ final class BoardLedgerEntries {
         said.put(name + " envelopes", text(payload.get("envelopes")));
         if (payload.get("votes") instanceof List<?> votes) {
             for (Object one : votes) {
-                Map<?, ?> vote = (Map<?, ?>) one;
-                said.put(name + " vote of " + vote.get("member"), text(vote.get("vote")));
+                if (one instanceof Map<?, ?> vote) {
+                    said.put(name + " vote of " + vote.get("member"), text(vote.get("vote")));
+                }
             }
         }
     }

@@ -72,7 +72,9 @@ public class PublicDisplayService {
     @Transactional(readOnly = true)
     public synchronized String link(SessionKey key) {
         access.demand(access.isPermitted(Permission.SET_GATES) ? Permission.SET_GATES : Permission.DECIDE);
-        sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
+        if (sessions.find(key).isEmpty()) {
+            throw SessionStore.unknown(key);
+        }
         return open.entrySet().stream()
                 .filter(one -> one.getValue().equals(key))
                 .map(Map.Entry::getKey)

@@ -26,7 +26,7 @@ final class AgendaActs {
         this.steps = steps;
     }
 
-    /** Nothing is moved while a motion is on the floor, and only by who sits here. */
+    /** A motion can be made only when none is on the floor, and only by a member present. */
     boolean mayMove(SessionDetails meeting) {
         return meeting.session().isOpen() && meeting.floor() == null && meeting.isThere(reader);
     }
@@ -43,7 +43,7 @@ final class AgendaActs {
     }
 
     ActButton moveOne(SessionDetails meeting, EnvelopeSummary line, List<MotionKind> kinds) {
-        String words = kinds.contains(MotionKind.REOPEN) ? "Move to open it again…" : "Move…";
+        String words = kinds.contains(MotionKind.REOPEN) ? "Move to reopen…" : "Move…";
         return EnvelopeButtons.button(
                         words,
                         line.envelopeNo(),
@@ -64,12 +64,12 @@ final class AgendaActs {
                                         wanted.reasons(),
                                         wanted.reference(),
                                         wanted.because())),
-                        "Moved: "
+                        "Motion made: "
                                 + BoardWords.moved(
                                         wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + "."));
     }
 
-    /** Beside an envelope of a group. */
+    /** Buttons for an envelope in a group. */
     List<Component> ofGroup(SessionDetails meeting, EnvelopeSummary line) {
         List<Component> buttons = new ArrayList<>();
         if (meeting.session().closedAt() == null) {
@@ -80,7 +80,7 @@ final class AgendaActs {
         return buttons;
     }
 
-    /** Beside an envelope that stands alone. */
+    /** Buttons for an individual envelope. */
     List<Component> ofOne(SessionDetails meeting, EnvelopeSummary line) {
         List<Component> buttons = new ArrayList<>(standAside(meeting, line));
         if (meeting.session().isOpen() && line.state() == CaseState.READY) {
@@ -98,7 +98,8 @@ final class AgendaActs {
                 .version();
         steps.take(
                 () -> room.agendas().removeFromGroup(meeting.session().key(), envelopeNo, version),
-                envelopeNo + " is pulled out. It stands under One by one, and is voted on by itself.");
+                envelopeNo
+                        + " pulled out of its group. It is listed under Individual envelopes and voted on separately.");
     }
 
     private List<Component> standAside(SessionDetails meeting, EnvelopeSummary line) {
@@ -106,32 +107,32 @@ final class AgendaActs {
                 .anyMatch(one -> one.person().userName().equals(reader)
                         && one.envelopeNo().equals(line.envelopeNo()));
         return meeting.session().isOpen() && meeting.isThere(reader) && !aside
-                ? List.of(EnvelopeButtons.button("Stand aside…", line.envelopeNo(), () -> askAside(meeting, line)))
+                ? List.of(EnvelopeButtons.button("Recuse…", line.envelopeNo(), () -> askAside(meeting, line)))
                 : List.of();
     }
 
     private void askAside(SessionDetails meeting, EnvelopeSummary line) {
         SessionKey key = meeting.session().key();
         ReasonSheet.ask(
-                "Stand aside on " + line.envelopeNo(),
-                "You will not move, second or vote on this envelope in this session, and do not count toward the"
-                        + " quorum for it. If it is in a group, pull it out, so that you can vote on the others.",
-                "Why you stand aside",
-                "Stand aside",
+                "Recuse yourself from envelope " + line.envelopeNo(),
+                "You will not move, second or vote on this envelope in this session, and you do not count toward its"
+                        + " quorum. If it is in a group, pull it out so that you can vote on the others.",
+                "Reason",
+                "Recuse",
                 ground -> steps.sheet(
                         () -> room.sessions().recuse(new RecordRecusal(key, line.envelopeNo(), reader, ground)),
-                        "You stand aside on " + line.envelopeNo() + "."));
+                        "You are recused from envelope " + line.envelopeNo() + "."));
     }
 
     private void sendBack(SessionDetails meeting, EnvelopeSummary line) {
         CaseKey key = new CaseKey(meeting.session().key().electionId(), line.envelopeNo());
         ReasonSheet.ask(
-                "Send " + line.envelopeNo() + " back",
+                "Send envelope " + line.envelopeNo() + " back to the reviewers",
                 "The case goes back to the reviewers, undecided, with your note.",
-                "What they should look at",
-                "Send it back",
+                "What the reviewers should check",
+                "Send back",
                 note -> steps.sheet(
                         () -> room.decisions().sendBack(key, line.version(), note),
-                        line.envelopeNo() + " is sent back."));
+                        "Envelope " + line.envelopeNo() + " sent back to the reviewers."));
     }
 }

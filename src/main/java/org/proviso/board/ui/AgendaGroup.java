@@ -34,17 +34,17 @@ record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<String,
         return List.copyOf(groups.values());
     }
 
-    /** The envelopes of an agenda that are moved one by one: pulled out, departing, or there to be opened again. */
+    /** The envelopes of an agenda that are moved individually: pulled out, differing from the recommendation, or to be reopened. */
     static List<SessionDetails.Item> alone(SessionDetails meeting) {
         return meeting.agenda().stream()
                 .filter(one -> one.item().standsAlone() && isBefore(one))
                 .toList();
     }
 
-    /** Ready; or decided, and put here to be opened again. */
+    /** Ready, or decided and on the agenda to be reopened. */
     private static boolean isBefore(SessionDetails.Item one) {
         return one.state() == CaseState.READY
-                || one.state() == CaseState.DECIDED && one.item().proposed() == null;
+                || (one.state() == CaseState.DECIDED && one.item().proposed() == null);
     }
 
     static AgendaGroup of(ReadyGroup ready) {

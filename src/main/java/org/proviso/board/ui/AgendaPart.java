@@ -14,7 +14,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** The agenda: groups that are moved together, then envelopes one by one. */
+/** The agenda: groups that are moved together, then individual envelopes. */
 @Tag("section")
 final class AgendaPart extends HtmlContainer {
 
@@ -33,13 +33,13 @@ final class AgendaPart extends HtmlContainer {
         removeAll();
         List<AgendaGroup> groups = AgendaGroup.of(meeting);
         List<SessionDetails.Item> alone = AgendaGroup.alone(meeting);
-        add(new H2("The agenda"));
+        add(new H2("Agenda"));
         besides(meeting);
         if (groups.isEmpty() && alone.isEmpty()) {
             add(new Paragraph(
                     meeting.agenda().isEmpty()
-                            ? "Nothing is on the agenda yet. Envelopes come here once a reviewer proposed an outcome."
-                            : "Everything on the agenda is dealt with."));
+                            ? "Nothing is on the agenda yet. Envelopes appear here after a reviewer proposes an outcome."
+                            : "Every envelope on the agenda is settled."));
         }
         boolean may = acts.mayMove(meeting);
         String election = meeting.session().key().electionId();
@@ -61,19 +61,19 @@ final class AgendaPart extends HtmlContainer {
         String one = meeting.readyBesides() == 1 ? " is" : " are";
         add(FloorPart.acts(
                 new Paragraph(
-                        UsDates.count(meeting.readyBesides(), "envelope") + one + " ready and not on this agenda."),
-                new ActButton("Put all that are ready here")
+                        UsDates.count(meeting.readyBesides(), "envelope") + one + " ready but not on this agenda."),
+                new ActButton("Add all ready envelopes")
                         .does(() -> steps.take(
                                 () -> room.agendas()
                                         .addAllReady(meeting.session().key()),
-                                "All that were ready are on the agenda."))));
+                                "All ready envelopes added to the agenda."))));
     }
 
     private void alone(SessionDetails meeting, List<SessionDetails.Item> alone, boolean may) {
         if (alone.isEmpty()) {
             return;
         }
-        add(new H2("One by one"));
+        add(new H2("Individual envelopes"));
         List<String> numbers =
                 alone.stream().map(one -> one.item().envelopeNo()).limit(50).toList();
         for (EnvelopeSummary line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
@@ -85,7 +85,7 @@ final class AgendaPart extends HtmlContainer {
         }
         if (alone.size() > numbers.size()) {
             add(new Paragraph(
-                    "The first 50 of " + alone.size() + " are shown; the others follow as these are settled."));
+                    "The first 50 of " + alone.size() + " are shown. The others appear as these are settled."));
         }
     }
 
@@ -101,7 +101,7 @@ final class AgendaPart extends HtmlContainer {
                 .filter(one -> one.item().proposed() != null)
                 .count();
         if (settled > 0) {
-            add(new Paragraph(UsDates.count(settled, "envelope") + " of this agenda " + (settled == 1 ? "is" : "are")
+            add(new Paragraph(UsDates.count(settled, "envelope") + " on this agenda " + (settled == 1 ? "is" : "are")
                     + " decided."));
         }
     }

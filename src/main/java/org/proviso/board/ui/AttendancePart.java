@@ -12,7 +12,7 @@ import org.proviso.board.record.SessionDetails.Member;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** Who is there, whether they are enough, and who stands aside on what. */
+/** Attendance, quorum, and who is recused from which envelope. */
 @Tag("section")
 final class AttendancePart extends HtmlContainer {
 
@@ -29,27 +29,27 @@ final class AttendancePart extends HtmlContainer {
 
     void show(SessionDetails meeting) {
         removeAll();
-        add(new H2("Who is here"), new Paragraph(quorum(meeting)));
+        add(new H2("Attendance"), new Paragraph(quorum(meeting)));
         boolean open = meeting.session().isOpen();
         meeting.seated().forEach(seat -> add(seat(meeting, seat, open)));
         if (open) {
             arriving(meeting);
         }
         if (!meeting.aside().isEmpty()) {
-            add(new H2("Who stands aside"));
+            add(new H2("Recused"));
             meeting.aside()
-                    .forEach(one -> add(
-                            new Paragraph(one.person().fullName() + " on " + one.envelopeNo() + ": " + one.ground())));
+                    .forEach(one -> add(new Paragraph(
+                            one.person().fullName() + ", envelope " + one.envelopeNo() + ": " + one.ground())));
         }
     }
 
     private static String quorum(SessionDetails meeting) {
         int there = meeting.there().size();
         int needed = meeting.session().quorum();
-        String here = there + " of " + meeting.seats() + " members " + (there == 1 ? "is" : "are") + " here; ";
+        String here = there + " of " + meeting.seats() + " members " + (there == 1 ? "is" : "are") + " present; ";
         return there >= needed
-                ? here + needed + " are needed, so the board can vote."
-                : here + needed + " are needed, so no vote can be closed yet.";
+                ? here + needed + " needed for a quorum. The board can vote."
+                : here + needed + " needed for a quorum. No vote can be closed yet.";
     }
 
     private Div seat(SessionDetails meeting, SessionDetails.Seat seat, boolean open) {
@@ -62,12 +62,14 @@ final class AttendancePart extends HtmlContainer {
         row.addClassName("seat");
         if (open && seat.left() == null) {
             boolean own = person.userName().equals(reader);
-            ActButton leaves = new ActButton(own ? "I leave" : "Leaves")
+            ActButton leaves = new ActButton(own ? "Record my departure" : "Record departure")
                     .does(() -> steps.take(
                             () -> room.sessions()
                                     .recordDeparture(meeting.session().key(), person.userName()),
                             person.fullName() + " left the session."));
-            leaves.getElement().setAttribute("aria-label", own ? "I leave" : person.fullName() + " leaves");
+            leaves.getElement()
+                    .setAttribute(
+                            "aria-label", own ? "Record my departure" : "Record departure of " + person.fullName());
             row.add(leaves);
         }
         return row;
@@ -75,10 +77,11 @@ final class AttendancePart extends HtmlContainer {
 
     private void arriving(SessionDetails meeting) {
         if (!meeting.isThere(reader)) {
-            add(FloorPart.acts(new ActButton("I am here").first().does(() -> arrive(meeting, reader, "You are"))));
+            add(FloorPart.acts(
+                    new ActButton("Record my arrival").first().does(() -> arrive(meeting, reader, "You are"))));
         }
         Select<Member> other = new Select<>();
-        other.setLabel("Another member arrives");
+        other.setLabel("Record another member's arrival");
         other.setItems(meeting.absent().stream()
                 .filter(person -> !person.userName().equals(reader))
                 .toList());
@@ -93,6 +96,7 @@ final class AttendancePart extends HtmlContainer {
     }
 
     private void arrive(SessionDetails meeting, String userName, String who) {
-        steps.take(() -> room.sessions().recordArrival(meeting.session().key(), userName), who + " noted as present.");
+        steps.take(
+                () -> room.sessions().recordArrival(meeting.session().key(), userName), who + " recorded as present.");
     }
 }

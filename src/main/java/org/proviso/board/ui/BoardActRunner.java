@@ -14,13 +14,13 @@ import org.proviso.review.CaseActResult;
 import org.proviso.ui.MessageLine;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** Does an act, shows the page as it is then, and says what became of it. */
+/** Does an act, refreshes the page, and says the result. */
 record BoardActRunner(Runnable after) {
 
     private static final String STALE =
-            "Nothing was recorded: somebody changed this while you looked. The page shows it as it is now.";
+            "Not saved. Someone else changed this just now. The page shows the current version.";
 
-    /** For a button: the words of a refusal stand on the line under the top. */
+    /** For a button: a refusal appears in the message line. */
     void take(Supplier<?> act, String done) {
         Optional<String> refused = refused(act);
         if (refused.isPresent()) {
@@ -30,7 +30,7 @@ record BoardActRunner(Runnable after) {
         }
     }
 
-    /** For a sheet, which says itself why an act was refused, and is closed once it is done. */
+    /** For a dialog, which shows a refusal itself and closes once the act is done. */
     Optional<String> sheet(Supplier<?> act, String done) {
         Optional<String> refused = refused(act);
         if (refused.isEmpty()) {
@@ -39,7 +39,7 @@ record BoardActRunner(Runnable after) {
         return refused;
     }
 
-    /** The words of a refusal; the page is shown anew either way. */
+    /** The words of a refusal; the page is refreshed either way. */
     Optional<String> refused(Supplier<?> act) {
         try {
             return Optional.ofNullable(words(act.get()));
@@ -50,7 +50,7 @@ record BoardActRunner(Runnable after) {
         }
     }
 
-    /** The same refusal of many envelopes is said once. */
+    /** A refusal shared by many envelopes is said once. */
     private static String together(VoteClosingResult.Refused refused) {
         Map<String, List<String>> envelopes = new LinkedHashMap<>();
         refused.ofCases().entrySet().stream()

@@ -54,10 +54,10 @@ public final class BoardView extends Composite<Div> {
         PageHead head = new PageHead(
                 "Board",
                 alone
-                        ? "By the rule pack one official decides. Each decision is kept like a session's."
-                        : "By the rule pack a vote in session decides. A decision takes effect on the vote.");
+                        ? "Under the rule pack, one official decides. Each decision is recorded the way a session's is."
+                        : "Under the rule pack, the board decides by a vote in session. A decision takes effect on the vote.");
         if (decides && alone) {
-            head.beside(Links.link("Decide what is ready", "board/official"));
+            head.beside(Links.link("Decide ready envelopes", "board/official"));
         } else if (decides && !bodies.isEmpty()) {
             head.beside(new ActButton("Call a session…")
                     .first()
@@ -70,15 +70,17 @@ public final class BoardView extends Composite<Div> {
         List<ReadyGroup> groups = room.ready().groups(election);
         Div part = new Div(new H2("Ready for the decider"));
         if (groups.isEmpty()) {
-            part.add(new Paragraph("Nothing is ready. A case comes here once a reviewer proposed an outcome, and for"
-                    + " anything less than a full count a second reader agreed."));
+            part.add(new Paragraph(
+                    "No envelopes are ready. A case appears here after a reviewer proposes an outcome and,"
+                            + " for anything less than a full count, a second reviewer agrees."));
             return part;
         }
         PlainTable table = new PlainTable("Ready for the decider", "Proposed", "Main reason", "Envelopes");
         for (ReadyGroup group : groups.subList(0, Math.min(groups.size(), 40))) {
             table.row(List.of(
                     BoardWords.mark(group.outcome()),
-                    new Span(BoardWords.because(group.reason()) + (group.alone() ? "; departs, stands alone" : "")),
+                    new Span(BoardWords.because(group.reason())
+                            + (group.alone() ? "; differs from the recommendation, decided individually" : "")),
                     number(group.envelopes().size())));
         }
         part.add(table);
@@ -95,7 +97,7 @@ public final class BoardView extends Composite<Div> {
         }
         part.add(marks);
         if (room.access().isPermitted(Permission.SEE_WHOLE_CASE)) {
-            part.add(new Paragraph(Links.link("What stands, envelope by envelope", "board/settled")));
+            part.add(new Paragraph(Links.link("View all decisions", "board/settled")));
         }
         return part;
     }
@@ -105,10 +107,10 @@ public final class BoardView extends Composite<Div> {
         Collections.reverse(all);
         Div part = new Div(new H2("Sessions"));
         if (all.isEmpty()) {
-            part.add(new Paragraph("No session was called yet. A member of the deciding body calls one."));
+            part.add(new Paragraph("No sessions called yet. A member of the deciding body calls one."));
             return part;
         }
-        PlainTable table = new PlainTable("Sessions, the newest first", "Session", "Called for", "Place", "State");
+        PlainTable table = new PlainTable("Sessions, newest first", "Session", "Called for", "Place", "State");
         all.forEach(session -> table.row(List.of(
                 name(session),
                 new Span(UsDates.near(session.calledFor())),

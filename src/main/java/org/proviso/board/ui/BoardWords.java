@@ -21,7 +21,7 @@ final class BoardWords {
         return new OutcomeMark(OutcomeMark.Shape.valueOf(outcome.name()), sentence(outcome.words()));
     }
 
-    /** With a capital at the start. */
+    /** With a capital first letter. */
     static String sentence(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
@@ -30,7 +30,7 @@ final class BoardWords {
     static String moved(MotionKind kind, int envelopes, List<Reason> reasons) {
         String why = reasons.stream().map(Reason::words).collect(Collectors.joining("; "));
         String what = kind == MotionKind.COUNT_IN_PART
-                ? "count a part of " + UsDates.count(envelopes, "envelope")
+                ? "count " + UsDates.count(envelopes, "envelope") + " in part"
                 : kind.words() + " " + UsDates.count(envelopes, "envelope");
         return what + (why.isEmpty() ? "" : ": " + why);
     }
@@ -50,7 +50,7 @@ final class BoardWords {
             case COUNT -> voters + " will be told that the ballot counts.";
             case COUNT_IN_PART -> voters + " will be told which contests count, with the reason.";
             case REJECT -> voters + " will be told, with the reason.";
-            case TABLE -> "Nothing is decided; it stays ready for a later session.";
+            case TABLE -> "Nothing is decided. The envelopes stay ready for a later session.";
             case REOPEN -> "The decision is set aside, and the case goes back to the reviewers.";
         };
     }
@@ -66,10 +66,10 @@ final class BoardWords {
 
     /** A consent group's heading after its mark. */
     static String because(@Nullable Reason reason) {
-        return reason == null ? "nothing stands in the way" : reason.words();
+        return reason == null ? "no defects" : reason.words();
     }
 
-    /** The first of a long list of numbers, and how many more. */
+    /** The first numbers of a long list, and how many more. */
     static String numbers(List<String> numbers, int shown) {
         int more = numbers.size() - shown;
         return String.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)

@@ -14,20 +14,20 @@ import org.proviso.board.CallSession;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Calls a session for a time and a place, and leads to its page. */
+/** Calls a session for a time and place, and opens its page. */
 final class CallSessionSheet {
 
     private final BoardServices room;
     private final String election;
     private final Select<BodyKind> body = new Select<>();
-    private final DateTimePicker when = new DateTimePicker("When, on the county's clock");
-    private final TextField place = new TextField("Where");
-    private final ActDialog sheet = new ActDialog("Call a session", "Call it", this::call);
+    private final DateTimePicker when = new DateTimePicker("Date and time (county time)");
+    private final TextField place = new TextField("Place");
+    private final ActDialog sheet = new ActDialog("Call a session", "Call session", this::call);
 
     CallSessionSheet(BoardServices room, WorkingElection workplace, List<BodyKind> bodies) {
         this.room = room;
         this.election = workplace.electionId();
-        body.setLabel("Of");
+        body.setLabel("Deciding body");
         body.setItems(bodies);
         body.setItemLabelGenerator(BodyKind::words);
         body.setValue(bodies.get(0));
@@ -38,7 +38,7 @@ final class CallSessionSheet {
         place.setValue("Board room");
         place.setMaxLength(300);
         sheet.addClassName("board-sheet");
-        sheet.with("Every member finds it on the page of the board. The notice that the law asks for is yours to post.")
+        sheet.with("Members will see the session on the Board page. You must post any public notice the law requires.")
                 .with(body, when, place);
     }
 
@@ -48,7 +48,7 @@ final class CallSessionSheet {
 
     private boolean call() {
         if (when.getValue() == null) {
-            return sheet.refuse("Give the day and the time.");
+            return sheet.refuse("Enter the date and time.");
         }
         BoardActResult<BoardSession> called = room.sessions()
                 .callSession(new CallSession(election, body.getValue(), when.getValue(), place.getValue()));

@@ -17,10 +17,10 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.Links;
 
-/** One envelope on the page: whose, from where, what the rules say and why, and what can be done with it. */
+/** One envelope on the page: voter, location, recommendation and reasons, and the acts on it. */
 final class DecidingEnvelopePart extends Div {
 
-    /** {@code full} also says what is proposed, by whom, as one that is decided by itself needs it. */
+    /** {@code full} also shows the proposal and its proposer, for an envelope that is decided individually. */
     DecidingEnvelopePart(EnvelopeSummary line, boolean full, List<Component> buttons) {
         addClassName("envelope");
         Div words = new Div(full ? heading(line) : name(line));
@@ -29,8 +29,8 @@ final class DecidingEnvelopePart extends Div {
         }
         words.add(new Paragraph(explanation(line)));
         if (changed(line)) {
-            Paragraph warn = new Paragraph("The rules say otherwise now: "
-                    + line.now().words() + ". Read the case before it is moved, or send it back.");
+            Paragraph warn = new Paragraph("The recommendation changed. The rules now say: "
+                    + line.now().words() + ". Read the case before you make a motion, or send it back.");
             warn.addClassName("warn");
             words.add(warn);
         }
@@ -63,10 +63,10 @@ final class DecidingEnvelopePart extends Div {
 
     private static Paragraph proposal(EnvelopeSummary line, ProposalForDecision proposed) {
         String why = proposed.reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
-        String second = line.secondReadBy().isEmpty() ? "" : ", read again by " + line.secondReadBy();
+        String second = line.secondReadBy().isEmpty() ? "" : "; second review by " + line.secondReadBy();
         String departs = proposed.departsBecause().isBlank()
                 ? ""
-                : " It departs from the recommendation: " + proposed.departsBecause();
+                : " This differs from the recommendation: " + proposed.departsBecause();
         return new Paragraph(line.proposedBy() + " proposes to "
                 + proposed.outcome().words() + (why.isEmpty() ? "" : ": " + why) + second + "." + departs);
     }
@@ -74,10 +74,9 @@ final class DecidingEnvelopePart extends Div {
     private static String explanation(EnvelopeSummary line) {
         String issued = line.issueReasons().isEmpty()
                 ? ""
-                : "Provisional because: "
+                : "Reason issued: "
                         + line.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", ")) + ". ";
-        return issued
-                + (line.explanation().isEmpty() ? "Nothing stands in the way." : String.join(" ", line.explanation()));
+        return issued + (line.explanation().isEmpty() ? "No defects." : String.join(" ", line.explanation()));
     }
 
     private static boolean changed(EnvelopeSummary line) {
@@ -90,8 +89,8 @@ final class DecidingEnvelopePart extends Div {
     }
 
     private static Anchor read(EnvelopeSummary line) {
-        Anchor read = Links.link("Read the case", "review/case/" + line.envelopeNo());
-        read.getElement().setAttribute("aria-label", "Read the case " + line.envelopeNo() + " in full");
+        Anchor read = Links.link("Read case", "review/case/" + line.envelopeNo());
+        read.getElement().setAttribute("aria-label", "Read case " + line.envelopeNo());
         return read;
     }
 }

@@ -32,9 +32,9 @@ import org.proviso.ui.frame.NoElectionException;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What stands, the newest decision first, and the way to open a decision again. */
+/** The decisions, newest first, and the button to reopen one. */
 @Route(value = "board/settled", layout = OfficeFrame.class)
-@PageTitle("What stands · Proviso")
+@PageTitle("Decisions · Proviso")
 @PermitAll
 public final class DecisionsView extends Composite<Div> {
 
@@ -43,8 +43,8 @@ public final class DecisionsView extends Composite<Div> {
     private final String election;
     private final ZoneId zone;
     private final boolean alone;
-    private final RowGrid<DecidedCase> rows = new RowGrid<>(
-            "Decisions that stand", "Nothing was decided yet. A decision comes here with the vote that settles it.");
+    private final RowGrid<DecidedCase> rows =
+            new RowGrid<>("Decisions", "No decisions yet. A decision appears here when its vote is closed.");
 
     DecisionsView(BoardServices room, WorkingElection workplace) {
         this.room = room;
@@ -57,8 +57,8 @@ public final class DecisionsView extends Composite<Div> {
         getContent()
                 .add(
                         new PageHead(
-                                "What stands",
-                                "A decision can be opened again, with a reason, until its envelope is opened or the"
+                                "Decisions",
+                                "A decision can be reopened, with a reason, until its envelope is opened or the"
                                         + " election is closed."),
                         rows,
                         new Caution());
@@ -76,13 +76,13 @@ public final class DecisionsView extends Composite<Div> {
                 .setHeader("Decided")
                 .setWidth("11rem")
                 .setFlexGrow(0);
-        rows.words("Why", "20rem", DecisionsView::why);
+        rows.words("Reasons", "20rem", DecisionsView::why);
         rows.words(
-                "When",
+                "Decided on",
                 "11rem",
                 one -> UsDates.moment(LocalDateTime.ofInstant(one.decision().decidedAt(), zone)));
         rows.addComponentColumn(this::reopen)
-                .setHeader("Open again")
+                .setHeader("Reopen")
                 .setWidth("13rem")
                 .setFlexGrow(0);
         rows.setHeight("calc(100vh - 17rem)");
@@ -99,42 +99,42 @@ public final class DecisionsView extends Composite<Div> {
     private static String why(DecidedCase one) {
         String reasons = one.decision().reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
         String departs = one.decision().departsBecause();
-        String words = reasons.isEmpty() ? "nothing stands in the way" : reasons;
+        String words = reasons.isEmpty() ? "no defects" : reasons;
         return departs == null ? words : words + ". " + departs;
     }
 
     private Component reopen(DecidedCase one) {
         String number = one.key().envelopeNo();
         if (one.state() != CaseState.DECIDED) {
-            return new Span("its envelope was opened");
+            return new Span("Envelope opened");
         }
         return alone
-                ? EnvelopeButtons.button("Open again…", number, () -> ask(one))
-                : EnvelopeButtons.button("Put on the agenda", number, () -> put(number));
+                ? EnvelopeButtons.button("Reopen…", number, () -> ask(one))
+                : EnvelopeButtons.button("Add to agenda", number, () -> put(number));
     }
 
-    /** A board opens a decision again by a motion in its session. */
+    /** A board reopens a decision by a motion in its session. */
     private void put(String number) {
         Optional<BoardSession> open = room.sessions().sessions(election).stream()
                 .filter(session -> session.closedAt() == null)
                 .reduce((first, second) -> second);
         if (open.isEmpty()) {
             org.proviso.ui.MessageLine.refused(
-                    "No session is called. A decision is opened again by a motion in a session.");
+                    "No session is called. A decision is reopened by a motion in a session.");
             return;
         }
         steps.take(
                 () -> room.agendas().addToAgenda(open.get().key(), List.of(number)),
-                number + " is on the agenda of session " + open.get().key().sessionNo()
-                        + ", where a motion opens it again.");
+                number + " added to the agenda of session " + open.get().key().sessionNo()
+                        + ". A motion there reopens it.");
     }
 
     private void ask(DecidedCase one) {
         ReasonSheet.ask(
-                "Open " + one.key().envelopeNo() + " again",
+                "Reopen envelope " + one.key().envelopeNo(),
                 "The decision is set aside, and the case goes back to the reviewers.",
-                "Why it is opened again",
-                "Open it again",
+                "Reason for reopening",
+                "Reopen decision",
                 because -> steps.refused(() -> room.officials()
                         .decide(new DecideAsOfficial(
                                 election,

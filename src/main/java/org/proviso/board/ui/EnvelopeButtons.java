@@ -2,7 +2,7 @@ package org.proviso.board.ui;
 
 import org.proviso.ui.field.ActButton;
 
-/** Buttons beside an envelope, each with its number for who hears the page. */
+/** Buttons next to an envelope, each with its number for screen readers. */
 final class EnvelopeButtons {
 
     private EnvelopeButtons() {}

@@ -16,7 +16,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.Caution;
 import org.proviso.ui.field.ActButton;
 
-/** What is before the session: the motion on the floor, the own vote on it, or how the last vote ended. */
+/** What is before the session: the motion on the floor and one's own vote, or how the last vote ended. */
 @Tag("section")
 final class FloorPart extends HtmlContainer {
 
@@ -48,7 +48,7 @@ final class FloorPart extends HtmlContainer {
         String seconder = floor.seconder() == null
                 ? ""
                 : ", seconded by " + floor.seconder().fullName();
-        H2 title = new H2("The motion: " + BoardWords.moved(motion) + ".");
+        H2 title = new H2("Motion on the floor: " + BoardWords.moved(motion) + ".");
         title.addClassName("moved");
         add(title, new Paragraph("Moved by " + floor.mover().fullName() + seconder + ". " + grounds(motion)));
         Paragraph which = new Paragraph("Envelopes: " + BoardWords.numbers(motion.putNos(), 24) + ".");
@@ -64,25 +64,24 @@ final class FloorPart extends HtmlContainer {
     }
 
     private static String grounds(BoardMotion motion) {
-        String place = motion.legalReference().isBlank() ? "" : "Place in the law: " + motion.legalReference() + ". ";
+        String place = motion.legalReference().isBlank() ? "" : "Legal reference: " + motion.legalReference() + ". ";
         return place + motion.because();
     }
 
     private void notPutYet(SessionDetails.Floor floor, boolean sits) {
-        add(new Paragraph("It is not put to the vote yet. An envelope can still be pulled out below."));
+        add(new Paragraph("The vote is not open yet. Envelopes can still be pulled out below."));
         if (!sits) {
             return;
         }
         BoardMotion motion = floor.motion();
         Div acts = new Div();
         acts.addClassName("acts");
-        acts.add(new ActButton("Put it to the vote")
+        acts.add(new ActButton("Open the vote")
                 .first()
                 .does(() -> steps.take(
-                        () -> room.motions().putToVote(motion.key(), motion.version()),
-                        "The motion is put to the vote.")));
+                        () -> room.motions().putToVote(motion.key(), motion.version()), "The vote is open.")));
         if (floor.seconder() == null && !floor.mover().userName().equals(reader)) {
-            acts.add(new ActButton("Second it")
+            acts.add(new ActButton("Second the motion")
                     .does(() -> steps.take(
                             () -> room.motions().second(motion.key(), motion.version()), "You seconded the motion.")));
         }
@@ -94,23 +93,23 @@ final class FloorPart extends HtmlContainer {
         return new ActButton("Withdraw the motion")
                 .does(() -> steps.take(
                         () -> room.motions().withdraw(motion.key(), motion.version()),
-                        "The motion is withdrawn. Nothing was decided."));
+                        "Motion withdrawn. Nothing was decided."));
     }
 
     private void between(SessionDetails meeting) {
         List<BoardMotion> ended = meeting.ended();
-        add(new H2(ended.isEmpty() ? "Nothing is on the floor" : "The last motion"));
+        add(new H2(ended.isEmpty() ? "No motion on the floor" : "Last motion"));
         if (!ended.isEmpty()) {
             Paragraph result = new Paragraph(String.valueOf(ended.get(0).words()));
             result.addClassName("moved");
             add(result, new Paragraph(votes(ended.get(0), meeting)), new Paragraph(next(ended.get(0), meeting)));
         }
         if (meeting.session().isOpen()) {
-            add(new Paragraph("A member moves a group of the agenda, or a single envelope, with its button below."));
+            add(new Paragraph("To make a motion, use the button on a group or an envelope below."));
         }
     }
 
-    /** How each voted, once the vote is closed; of a motion that was withdrawn nobody needs to know. */
+    /** How each member voted, once the vote is closed; not shown for a withdrawn motion. */
     private String votes(BoardMotion motion, SessionDetails meeting) {
         if (motion.end() == MotionResult.WITHDRAWN) {
             return "";
@@ -120,7 +119,7 @@ final class FloorPart extends HtmlContainer {
                 .collect(Collectors.joining("; "));
     }
 
-    /** Leads whoever acted here, wherever on the page the button was. */
+    /** Moves the focus here after an act elsewhere on the page. */
     void lead() {
         getChildren()
                 .findFirst()
@@ -136,16 +135,16 @@ final class FloorPart extends HtmlContainer {
                         .filter(one -> motion.putNos().contains(one.item().envelopeNo()))
                         .allMatch(one -> one.state() != CaseState.READY);
         if (motion.end() == MotionResult.WITHDRAWN
-                || !decided && motion.kind().asks().isPresent()) {
-            return "The envelopes are still ready: move them again, move otherwise, table them, or send them back.";
+                || (!decided && motion.kind().asks().isPresent())) {
+            return "The envelopes are still ready. Make the same or a different motion, table them, or send them back.";
         }
         return decided
                 ? BoardWords.numbers(motion.putNos(), 24) + ": decided. " + byRule(motion)
-                        + "The voters will be told. Until the election is closed the board can open a decision again."
+                        + "The voters will be told. The board can reopen a decision until the election is closed."
                 : "The vote is in the minutes.";
     }
 
-    /** Where the motion did not carry, the rule of the pack that settled it. */
+    /** If the motion failed, the rule that settled it. */
     private String byRule(BoardMotion motion) {
         if (motion.end() == MotionResult.CARRIED) {
             return "";

@@ -14,7 +14,7 @@ import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** A consent group: its outcome and reason, the act on all of it, and its envelopes, a page of them at a time. */
+/** A consent group: its outcome and reason, the act on the whole group, and its envelopes, a page at a time. */
 @Tag("section")
 final class GroupPart extends HtmlContainer {
 
@@ -59,8 +59,7 @@ final class GroupPart extends HtmlContainer {
         more.does(this::next);
         Div all = new Div(lines, more);
         boolean folded = group.envelopes().size() >= FOLDED_FROM;
-        Details details =
-                new Details(folded ? "Look at the " + group.envelopes().size() + " envelopes" : "The envelopes", all);
+        Details details = new Details(folded ? "Show " + group.envelopes().size() + " envelopes" : "Envelopes", all);
         details.addOpenedChangeListener(event -> {
             if (event.isOpened() && shown == 0) {
                 next();

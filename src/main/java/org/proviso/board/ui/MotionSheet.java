@@ -17,7 +17,7 @@ import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.field.ActDialog;
 
-/** Asks what is to be recorded before something is moved, or decided by an official alone. */
+/** Asks for the details of a motion, or of an official's decision. */
 final class MotionSheet {
 
     /** What was asked for. */
@@ -29,7 +29,7 @@ final class MotionSheet {
             String reference,
             String because) {}
 
-    /** Moves or decides it; the words of a refusal, if it was refused. */
+    /** Makes the motion or decides; the words of the refusal, if refused. */
     @FunctionalInterface
     interface MotionAct {
         Optional<String> of(MotionInput wanted);
@@ -38,13 +38,13 @@ final class MotionSheet {
     private final String verb;
     private final MotionAct act;
 
-    /** {@code verb} is what is done here: move, or decide. */
+    /** {@code verb} is move or decide. */
     MotionSheet(String verb, MotionAct act) {
         this.verb = verb;
         this.act = act;
     }
 
-    /** All of a group, as proposed. */
+    /** A whole group, as proposed. */
     void group(AgendaGroup group, List<String> references) {
         TextField reference = reference(String.join("; ", references));
         boolean rejects = group.kind() == MotionKind.REJECT;
@@ -69,7 +69,7 @@ final class MotionSheet {
         sheet[0].open();
     }
 
-    /** One envelope, otherwise than proposed too. */
+    /** One envelope, with any outcome. */
     void one(EnvelopeSummary line, List<MotionKind> kinds) {
         ProposalForDecision proposed = line.proposed();
         RadioButtonGroup<MotionKind> kind = kinds(kinds, proposed);
@@ -87,7 +87,7 @@ final class MotionSheet {
         fields.run();
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog(
-                BoardWords.sentence(verb) + " on envelope " + line.envelopeNo(),
+                (moves() ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
                 button(),
                 () -> ask(
                         sheet[0],
@@ -113,12 +113,16 @@ final class MotionSheet {
                 + BoardWords.moved(group.kind(), group.envelopes().size(), List.of());
     }
 
+    private boolean moves() {
+        return verb.equals("move");
+    }
+
     private String button() {
-        return BoardWords.sentence(verb) + " it";
+        return moves() ? "Make motion" : "Record decision";
     }
 
     private static RadioButtonGroup<MotionKind> kinds(List<MotionKind> kinds, @Nullable ProposalForDecision proposed) {
-        RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("To");
+        RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("Outcome");
         kind.setItems(kinds);
         kind.setItemLabelGenerator(one -> BoardWords.sentence(one.words()));
         kind.setValue(
@@ -129,7 +133,7 @@ final class MotionSheet {
     }
 
     private static TextArea because(@Nullable ProposalForDecision proposed) {
-        TextArea because = new TextArea("Why, where it departs from the recommendation, is tabled or opened again");
+        TextArea because = new TextArea("Reason (required to differ from the recommendation, table or reopen)");
         because.setWidthFull();
         because.setMaxLength(2000);
         because.setValue(proposed == null ? "" : proposed.departsBecause());
@@ -137,7 +141,7 @@ final class MotionSheet {
     }
 
     private static MultiSelectComboBox<Reason> reasons(@Nullable ProposalForDecision proposed) {
-        MultiSelectComboBox<Reason> reasons = new MultiSelectComboBox<>("Reasons, the main one first");
+        MultiSelectComboBox<Reason> reasons = new MultiSelectComboBox<>("Reasons, main reason first");
         reasons.setItems(Reason.values());
         reasons.setItemLabelGenerator(Reason::words);
         reasons.setWidthFull();
@@ -149,7 +153,7 @@ final class MotionSheet {
 
     private static MultiSelectComboBox<String> contests(EnvelopeSummary line) {
         MultiSelectComboBox<String> contests =
-                new MultiSelectComboBox<>("Contests that count; none named: as recommended");
+                new MultiSelectComboBox<>("Contests that count (leave empty to follow the recommendation)");
         contests.setItems(line.contests().keySet());
         contests.setItemLabelGenerator(id -> line.contests().getOrDefault(id, id));
         contests.setWidthFull();
@@ -157,7 +161,7 @@ final class MotionSheet {
     }
 
     private static TextField reference(String place) {
-        TextField reference = new TextField("Place in the law");
+        TextField reference = new TextField("Legal reference");
         reference.setWidthFull();
         reference.setMaxLength(1000);
         reference.setValue(place);

@@ -26,7 +26,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Where one official decides: what is ready in groups, a group at once, or an envelope by itself. */
+/** Where a single official decides: ready groups as a whole, or individual envelopes. */
 @Route(value = "board/official", layout = OfficeFrame.class)
 @PageTitle("Decide · Proviso")
 @PermitAll
@@ -38,7 +38,7 @@ public final class OfficialView extends Composite<Div> {
     private final transient BoardServices room;
     private final transient BoardActRunner steps = new BoardActRunner(this::show);
     private final String election;
-    /** Pulled out while this page is open: they are decided by themselves. */
+    /** Pulled out while this page is open; decided individually. */
     private final Set<String> pulledOut = new TreeSet<>();
 
     OfficialView(BoardServices room, WorkingElection workplace) {
@@ -51,11 +51,12 @@ public final class OfficialView extends Composite<Div> {
 
     private void show() {
         getContent().removeAll();
-        PageHead head = new PageHead("What is ready to be decided", "A decision takes effect when it is recorded.");
+        PageHead head = new PageHead("Decide ready envelopes", "A decision takes effect when it is recorded.");
         getContent().add(head, new Caution());
         List<ReadyGroup> ready = room.ready().groups(election);
         if (ready.isEmpty()) {
-            getContent().add(new Paragraph("Nothing is ready. A case comes here once an outcome was proposed."));
+            getContent()
+                    .add(new Paragraph("No envelopes are ready. A case appears here after an outcome is proposed."));
         }
         List<String> alone = new ArrayList<>();
         ready.forEach(group -> add(group, alone));
@@ -86,14 +87,14 @@ public final class OfficialView extends Composite<Div> {
     private void pullOut(EnvelopeSummary line) {
         pulledOut.add(line.envelopeNo());
         show();
-        MessageLine.done(line.envelopeNo() + " is pulled out. It stands under One by one.");
+        MessageLine.done(line.envelopeNo() + " pulled out of its group. It is listed under Individual envelopes.");
     }
 
     private void oneByOne(List<String> alone) {
         if (alone.isEmpty()) {
             return;
         }
-        getContent().add(new H2("One by one"));
+        getContent().add(new H2("Individual envelopes"));
         room.ready()
                 .lines(election, alone.subList(0, Math.min(alone.size(), 50)))
                 .forEach(line -> {
@@ -126,10 +127,10 @@ public final class OfficialView extends Composite<Div> {
 
     private void sendBack(EnvelopeSummary line) {
         ReasonSheet.ask(
-                "Send " + line.envelopeNo() + " back",
+                "Send envelope " + line.envelopeNo() + " back to the reviewers",
                 "The case goes back to the reviewers, undecided, with your note.",
-                "What they should look at",
-                "Send it back",
+                "What the reviewers should check",
+                "Send back",
                 note -> steps.refused(() ->
                         room.decisions().sendBack(new CaseKey(election, line.envelopeNo()), line.version(), note)));
     }

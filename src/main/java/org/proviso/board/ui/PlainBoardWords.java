@@ -27,18 +27,18 @@ public final class PlainBoardWords {
     }
 
     public String outcome(@Nullable DecisionOutcome outcome) {
-        return outcome == null ? "Open again" : capital(outcome.words());
+        return outcome == null ? "Reopen" : capital(outcome.words());
     }
 
     public String kind(MotionKind kind) {
         return switch (kind) {
-            case TABLE -> "Leave for a later session";
-            case REOPEN -> "Open again";
+            case TABLE -> "Table to a later session";
+            case REOPEN -> "Reopen";
             case COUNT, COUNT_IN_PART, REJECT -> capital(kind.words());
         };
     }
 
-    /** The class of the mark that stands beside the word; none where nothing is settled. */
+    /** The class of the mark next to the word; none where nothing is settled. */
     public String mark(@Nullable DecisionOutcome outcome) {
         return outcome == null
                 ? ""
@@ -58,7 +58,7 @@ public final class PlainBoardWords {
             case YES -> "yes";
             case NO -> "no";
             case ABSTAINS -> "abstains";
-            case RECUSED -> "stands aside";
+            case RECUSED -> "recused";
         };
     }
 

@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
-/** The display in the room of a session, open to whoever has its link; it loads itself anew unless told to hold still. */
+/** The display in the session's room, open to anyone with its link. It refreshes itself unless paused. */
 @Controller
 class PublicDisplayController {
 

@@ -18,7 +18,7 @@ final class ReasonSheet {
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog(title, button, () -> {
             if (words.getValue().isBlank()) {
-                words.setErrorMessage("Say why; it is kept with the record.");
+                words.setErrorMessage("Required. Your reason is kept with the record.");
                 words.setInvalid(true);
                 words.focus();
                 return false;

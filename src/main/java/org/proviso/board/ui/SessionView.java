@@ -27,7 +27,7 @@ import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** One meeting on one page: who is here, what is on the floor, the votes, the agenda. Every member sees it change. */
+/** One meeting on one page: attendance, the motion on the floor, the votes, the agenda. Every member sees it change. */
 @Route(value = "board/session", layout = OfficeFrame.class)
 @PageTitle("Session · Proviso")
 @PermitAll
@@ -88,14 +88,14 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
     }
 
-    /** Another member may have done something. */
+    /** Checks for acts of other members. */
     private void look() {
         if (!mark.equals(room.meetings().mark(Objects.requireNonNull(key)))) {
             refresh();
         }
     }
 
-    /** After an own act; one that changes the floor leads there. */
+    /** After one's own act; if it changed the floor, the focus moves there. */
     private void acted() {
         List<Object> before = floorOf(Objects.requireNonNull(shown));
         refresh();
@@ -104,7 +104,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
     }
 
-    /** Shows anew only what changed, so that nobody loses their place because of somebody else. */
+    /** Redraws only what changed, so that no one loses their place because of someone else. */
     private void refresh() {
         SessionKey session = Objects.requireNonNull(key);
         SessionDetails before = shown;
@@ -150,12 +150,12 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
         title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
         if (session.openedAt() == null) {
-            title.beside(new ActButton("Open the session")
+            title.beside(new ActButton("Open session")
                     .first()
                     .does(() -> steps.take(
                             () -> room.sessions().open(session.key(), session.version()), "The session is open.")));
         } else if (session.isOpen()) {
-            title.beside(new ActButton("Close the session…").does(() -> askClose(session)));
+            title.beside(new ActButton("Close session…").does(() -> askClose(session)));
         }
         return title;
     }
@@ -178,14 +178,14 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog(
                 "Close the session?",
-                "Close the session",
+                "Close session",
                 () -> steps.sheet(
                                 () -> room.sessions().close(session.key(), session.version()), "The session is closed.")
                         .map(words -> sheet[0].refuse(words))
                         .orElse(true));
         sheet[0].addClassName("board-sheet");
-        sheet[0].with("Everyone who is here leaves with it. What was decided stands; a closed session is not opened"
-                        + " again.")
+        sheet[0].with("Everyone present is recorded as leaving. Decisions stand. A closed session cannot be"
+                        + " reopened.")
                 .open();
     }
 }

@@ -10,11 +10,11 @@ import org.proviso.core.deciding.Vote;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 
-/** The vote on a motion: the reader's own, whose are in, and closing it. Nobody votes here for somebody else. */
+/** The vote on a motion: one's own vote, who has voted, and closing the vote. No one votes for someone else here. */
 final class VotePart {
 
     private static final String STAYS =
-            " Nothing was decided, and the votes stay: change one, pull an envelope out, or withdraw the motion.";
+            " Nothing was decided. The votes stand: change a vote, pull an envelope out, or withdraw the motion.";
 
     private final BoardServices room;
     private final String reader;
@@ -45,8 +45,8 @@ final class VotePart {
 
     private static String own(@Nullable Vote own) {
         return own == null
-                ? "It is put to the vote. How do you vote?"
-                : "You " + said(own) + ". You can change it until the vote is closed.";
+                ? "The vote is open. How do you vote?"
+                : "You " + said(own) + ". You can change your vote until the vote is closed.";
     }
 
     private static String said(Vote vote) {
@@ -54,7 +54,7 @@ final class VotePart {
             case YES -> "voted yes";
             case NO -> "voted no";
             case ABSTAINS -> "abstained";
-            case RECUSED -> "stood aside";
+            case RECUSED -> "are recused";
         };
     }
 
@@ -71,17 +71,17 @@ final class VotePart {
         ActButton button = new ActButton(words)
                 .does(() -> steps.take(
                         () -> room.motions().vote(new CastVote(floor.motion().key(), reader, vote)),
-                        "Your vote is noted: you " + said(vote) + "."));
+                        "Vote recorded: you " + said(vote) + "."));
         button.getElement().setAttribute("aria-pressed", String.valueOf(vote == floor.own()));
         return button;
     }
 
     private static String whose(SessionDetails.Floor floor) {
-        String in = floor.voted().isEmpty() ? "No vote is in yet." : "In: " + BoardWords.names(floor.voted()) + ".";
+        String in = floor.voted().isEmpty() ? "No votes yet." : "Voted: " + BoardWords.names(floor.voted()) + ".";
         String missing = floor.missing().isEmpty()
-                ? " Every vote is in; how each voted is shown when the vote is closed."
+                ? " All votes are in. How each member voted is shown when the vote is closed."
                 : " Still to vote: " + BoardWords.names(floor.missing())
-                        + ". The vote can be closed once theirs is in.";
+                        + ". The vote can be closed when all votes are in.";
         return in + missing;
     }
 
@@ -98,9 +98,10 @@ final class VotePart {
                         .map(words -> sheet[0].refuse(words + STAYS))
                         .orElse(true));
         sheet[0].addClassName("board-sheet");
-        sheet[0].with("If it carries, this is recorded: "
+        sheet[0].with("If the motion carries, this is recorded: "
                         + BoardWords.recorded(motion.kind(), motion.putNos().size(), motion.reasons()))
-                .with("If it does not carry, the rules of the election say what follows. No vote can be changed after.")
+                .with(
+                        "If it fails, the election's rules say what follows. Votes cannot be changed after the vote is closed.")
                 .open();
     }
 }

@@ -1,4 +1,4 @@
-/** The board in the browser: its sessions, one page for a meeting, an official who decides alone, what stands. */
+/** The board in the browser: its sessions, one page for a meeting, a single deciding official, the decisions. */
 @NullMarked
 package org.proviso.board.ui;
 

@@ -11,7 +11,7 @@ import org.proviso.core.rules.ResolvedRule;
  */
 public record ObserverAnswer(String heading, String asks, Result kind, String words, List<String> references) {
 
-    /** How a question came out. */
+    /** The answer to a question. */
     public enum Result {
         CLEAR("Clear"),
         DEFECT("No"),
@@ -33,7 +33,7 @@ public record ObserverAnswer(String heading, String asks, Result kind, String wo
         Answer answer = one.answer();
         Result kind = kind(answer);
         String words = answer instanceof Answer.Defect defect
-                ? "No: " + defect.reason().words()
+                ? "Defect: " + defect.reason().words()
                 : kind.words();
         return new ObserverAnswer(
                 one.question().heading().asks(), one.question().asks(), kind, words, references(answer));

@@ -25,7 +25,7 @@ import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Cases for observers: what may be read of them without learning whose they are. */
+/** Cases for observers: what they may read without learning whose envelope it is. */
 @Service
 public class ObserverCaseService {
 
@@ -74,7 +74,7 @@ public class ObserverCaseService {
                 .toList();
     }
 
-    /** One of them, as it is in this moment; empty where there is no such envelope. */
+    /** One case as it is now; empty if there is no such envelope. */
     @Transactional(readOnly = true)
     public Optional<ObserverCase> find(CaseKey key) {
         access.demand(Permission.READ_REDACTED_CASES);

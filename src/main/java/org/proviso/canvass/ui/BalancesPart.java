@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
 
-/** The sums: those that differ first, then those that lack a figure, and those that hold folded away. */
+/** The totals: out of balance first, then those that lack a figure; those that agree are folded. */
 @Tag("section")
 final class BalancesPart extends HtmlContainer {
 
@@ -21,7 +21,7 @@ final class BalancesPart extends HtmlContainer {
 
     BalancesPart(List<BalanceResult> balances, FigureSheet noting) {
         this.noting = noting;
-        add(new H2("What does not add up"));
+        add(new H2("Out of balance"));
         List<BalanceResult> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
         List<BalanceResult> sums =
@@ -29,17 +29,19 @@ final class BalancesPart extends HtmlContainer {
         List<BalanceResult> wrong =
                 sums.stream().filter(BalanceResult.Differs.class::isInstance).toList();
         if (wrong.isEmpty()) {
-            Paragraph none = new Paragraph("Nothing: every sum that can be checked holds.");
+            Paragraph none = new Paragraph("Nothing is out of balance. Every total that can be checked agrees.");
             none.addClassName("soft");
             add(none);
         }
         wrong.forEach(balance -> add(line(balance)));
-        fold("sums cannot be checked yet", sums.stream().filter(BalanceResult.CannotBeChecked.class::isInstance));
-        fold("places still have undecided envelopes: at the closing only those that the law holds", pending.stream());
-        fold("sums hold", sums.stream().filter(BalanceResult.Holds.class::isInstance));
+        fold("totals cannot be checked yet", sums.stream().filter(BalanceResult.CannotBeChecked.class::isInstance));
+        fold(
+                "places still have undecided envelopes. At closing only envelopes held by law may be undecided",
+                pending.stream());
+        fold("totals agree", sums.stream().filter(BalanceResult.Holds.class::isInstance));
     }
 
-    /** That nothing is left undecided must hold at the closing, and cannot before. */
+    /** Undecided envelopes matter only at closing. */
     private static boolean isLeftUndecided(BalanceResult balance) {
         return balance.identity() == BalanceRule.NOTHING_PENDING && !(balance instanceof BalanceResult.Holds);
     }

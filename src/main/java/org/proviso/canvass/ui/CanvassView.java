@@ -11,6 +11,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
+import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.EnvelopeOutcomes;
 import org.proviso.canvass.EnvelopeOutcomesService;
@@ -21,7 +22,7 @@ import org.proviso.ui.frame.NoElectionException;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** The canvass: what adds up to the last envelope and what does not, the figures, and the closing of the election. */
+/** The canvass: totals in and out of balance, the figures, and closing the election. */
 @Route(value = "canvass", layout = OfficeFrame.class)
 @PageTitle("Canvass · Proviso")
 @PermitAll
@@ -44,7 +45,8 @@ public final class CanvassView extends Composite<Div> {
     }
 
     private void show() {
-        List<BalanceResult> balances = canvass.balances(election.id(), Arrays.asList(BalanceRule.values()));
+        List<CanvassFigures> accounts = canvass.accounts(election.id());
+        List<BalanceResult> balances = canvass.balances(accounts, Arrays.asList(BalanceRule.values()));
         EnvelopeOutcomes figures = outcomes.outcomes(election.id());
         PageHead head = new PageHead("Canvass", lead(balances));
         if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
@@ -55,7 +57,7 @@ public final class CanvassView extends Composite<Div> {
                         head,
                         new BalancesPart(balances, new FigureSheet(canvass, access, election, this::again)),
                         new FlowPart(figures),
-                        new PlacesPart(canvass.accounts(election.id())),
+                        new PlacesPart(accounts),
                         new ReasonsPart(figures),
                         new Caution());
     }
@@ -74,7 +76,7 @@ public final class CanvassView extends Composite<Div> {
                 sums.stream().filter(BalanceResult.Differs.class::isInstance).count();
         long open = sums.size() - holds - differ;
         String state = election.closed() ? "The election is closed. " : "";
-        return state + holds + " of " + sums.size() + " sums hold; " + differ + " differ; " + open
+        return state + holds + " of " + sums.size() + " totals agree; " + differ + " out of balance; " + open
                 + " cannot be checked yet because a figure is missing.";
     }
 }

@@ -9,7 +9,7 @@ import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 
-/** Keeping the day's figures, and closing the election once every sum holds. */
+/** Saving the day's figures, and closing the election once every total agrees. */
 final class ClosingButtons {
 
     private final CanvassService canvass;
@@ -24,7 +24,7 @@ final class ClosingButtons {
 
     Component[] buttons() {
         return new Component[] {
-            new ActButton("Keep today's figures").does(this::keep),
+            new ActButton("Save today's figures").does(this::keep),
             new ActButton("Close the election").first().does(this::ask)
         };
     }
@@ -33,28 +33,28 @@ final class ClosingButtons {
         List<String> fallen = canvass.keepDailyFigures(election, Map.of());
         after.run();
         if (fallen.isEmpty()) {
-            MessageLine.done("Today's figures are kept; none became less.");
+            MessageLine.done("Today's figures saved. No figure went down.");
         } else {
-            MessageLine.refused("Kept, but look: " + String.join(" ", fallen));
+            MessageLine.refused("Saved. Check these: " + String.join(" ", fallen));
         }
     }
 
     private void ask() {
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Close the election?", "Close it", () -> close(sheet[0]));
-        sheet[0].with("Every sum must hold to the last envelope. Once closed, cases can be read and nothing about them"
-                        + " changes any more. The head of the ledger is printed on the certificate.")
+        sheet[0] = new ActDialog("Close the election?", "Close election", () -> close(sheet[0]));
+        sheet[0].with("Every total must agree to the last envelope. After closing, cases can be read but not"
+                        + " changed. The ledger's chain head is printed on the certificate.")
                 .open();
     }
 
     private boolean close(ActDialog sheet) {
         ElectionClosingResult closing = canvass.closeElection(election);
         if (closing instanceof ElectionClosingResult.NotYet not) {
-            return sheet.refuse("Not yet. " + String.join(" ", not.because()));
+            return sheet.refuse("Not closed. " + String.join(" ", not.because()));
         }
         after.run();
         MessageLine.done(
-                "The election is closed. Head of the ledger: " + ((ElectionClosingResult.Closed) closing).headHash());
+                "The election is closed. Ledger chain head: " + ((ElectionClosingResult.Closed) closing).headHash());
         return true;
     }
 }

@@ -18,7 +18,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.ElectionLine;
 
-/** Asks a supervisor for a figure that only a person can tell, and where it is from. */
+/** Asks a supervisor for a figure that only a person can supply, and its source. */
 final class FigureSheet {
 
     private final CanvassService canvass;
@@ -33,32 +33,32 @@ final class FigureSheet {
         this.mayNote = access.isPermitted(Permission.CLOSE_ELECTION) && !election.closed();
     }
 
-    /** The link beside a sum that lacks a figure, or differs; empty where nobody may note one. */
+    /** The button next to a total that lacks a figure or is out of balance; empty if no figure may be recorded. */
     Optional<Component> link(BalanceResult balance) {
         List<Figure> told = canvass.toBeNoted(balance.identity());
         if (!mayNote || told.isEmpty()) {
             return Optional.empty();
         }
-        ActButton button = new ActButton("Note a figure").quiet().does(() -> ask(balance, told));
-        button.getElement().setAttribute("aria-label", "Note a figure of " + balance.place());
+        ActButton button = new ActButton("Record a figure").quiet().does(() -> ask(balance, told));
+        button.getElement().setAttribute("aria-label", "Record a figure for " + balance.place());
         return Optional.of(button);
     }
 
     private void ask(BalanceResult balance, List<Figure> told) {
         Select<Figure> figure = new Select<>();
-        figure.setLabel("What it counts");
+        figure.setLabel("Figure");
         figure.setItems(told);
         figure.setItemLabelGenerator(Figure::asked);
         figure.setValue(told.get(0));
-        IntegerField number = new IntegerField("How many");
+        IntegerField number = new IntegerField("Number");
         number.setMin(0);
-        TextArea because = new TextArea("Where the figure is from");
+        TextArea because = new TextArea("Source of the figure");
         because.setWidthFull();
         because.setMaxLength(4000);
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("A figure of " + place(balance), "Note it", () -> {
+        sheet[0] = new ActDialog("Record a figure for " + place(balance), "Record figure", () -> {
             if (number.getValue() == null || because.isEmpty()) {
-                return sheet[0].refuse("Give the number, and where it is from.");
+                return sheet[0].refuse("Enter the number and its source.");
             }
             note(balance, figure.getValue(), number.getValue(), because.getValue());
             return true;
@@ -69,7 +69,7 @@ final class FigureSheet {
     private void note(BalanceResult balance, Figure figure, int number, String because) {
         canvass.noteFigure(new NoteFigure(election.id(), place(balance), hours(balance), figure, number, because));
         after.run();
-        MessageLine.done("Noted: " + place(balance) + " " + figure.words(number) + ".");
+        MessageLine.done("Recorded: " + place(balance) + " " + figure.words(number) + ".");
     }
 
     private static VotingHours hours(BalanceResult balance) {

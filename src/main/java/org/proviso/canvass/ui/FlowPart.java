@@ -27,7 +27,7 @@ final class FlowPart extends HtmlContainer {
         add(new H2("Where the envelopes went"));
         Html picture = new Html("<div class=\"picture\">"
                 + EnvelopeFlowDrawing.of(
-                        flow, "From the reason of issue to the outcome; the table beside it has the same figures")
+                        flow, "From reason issued to outcome. The table next to it has the same figures")
                 + "</div>");
         Div both = new Div(picture, table(flow));
         both.addClassName("both");
@@ -51,11 +51,10 @@ final class FlowPart extends HtmlContainer {
     private static PlainTable table(EnvelopeFlow flow) {
         List<EnvelopeFlowEnd> ends =
                 flow.ends().stream().filter(end -> flow.to(end) > 0).toList();
-        List<String> heads = new ArrayList<>(List.of("Issued because"));
+        List<String> heads = new ArrayList<>(List.of("Reason issued"));
         ends.forEach(end -> heads.add(end.words()));
         heads.add("all");
-        PlainTable table =
-                new PlainTable("Envelopes by the reason of issue and the outcome", heads.toArray(String[]::new));
+        PlainTable table = new PlainTable("Envelopes by reason issued and outcome", heads.toArray(String[]::new));
         flow.counts().forEach((reason, row) -> {
             List<String> cells = new ArrayList<>(List.of(reason));
             ends.forEach(end -> cells.add(String.valueOf(row.getOrDefault(end, 0))));

@@ -95,7 +95,7 @@ class ObserverController {
         return page("canvass/observe-case", election).addObject("one", one);
     }
 
-    /** The newest first; {@code before}: only those before the act of that number. */
+    /** Newest first; {@code before} limits the list to earlier acts. */
     @GetMapping("/observe/ledger")
     ModelAndView acts(@RequestParam(defaultValue = "0") long before) {
         ElectionLine election = election();
@@ -123,6 +123,6 @@ class ObserverController {
     }
 
     private static ResponseStatusException none() {
-        return new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no such page.");
+        return new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no page at this address.");
     }
 }

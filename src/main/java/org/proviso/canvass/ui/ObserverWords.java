@@ -63,7 +63,7 @@ public final class ObserverWords {
         return DateWords.code(code);
     }
 
-    /** The particulars of an act; a hash is told apart by its beginning, the whole is in the exported file. */
+    /** The details of an act. A hash is shortened; the whole is in the exported file. */
     public String with(Map<String, Object> payload) {
         return payload.entrySet().stream()
                 .map(one ->

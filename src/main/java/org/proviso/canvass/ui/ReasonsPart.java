@@ -7,19 +7,19 @@ import com.vaadin.flow.component.html.Paragraph;
 import org.proviso.canvass.EnvelopeOutcomes;
 import org.proviso.ui.PlainTable;
 
-/** Why ballots were rejected: each once, by the first reason. */
+/** Why ballots were rejected, each once, by its main reason. */
 @Tag("section")
 final class ReasonsPart extends HtmlContainer {
 
     ReasonsPart(EnvelopeOutcomes outcomes) {
         add(new H2("Why ballots were rejected"));
         if (outcomes.rejections().isEmpty()) {
-            Paragraph none = new Paragraph("No ballot was rejected so far.");
+            Paragraph none = new Paragraph("No ballots rejected so far.");
             none.addClassName("soft");
             add(none);
             return;
         }
-        PlainTable table = new PlainTable("Rejected ballots by their first reason", "First reason", "Ballots");
+        PlainTable table = new PlainTable("Rejected ballots by main reason", "Main reason", "Ballots");
         outcomes.rejections().forEach((reason, number) -> table.row(reason.words(), String.valueOf(number)));
         table.addClassName("figures");
         add(table);

@@ -1,4 +1,4 @@
-/** The canvass and the ledger in the browser: what adds up, what does not, where envelopes went, and every act. */
+/** The canvass and the ledger in the browser: totals in and out of balance, where envelopes went, and every act. */
 @NullMarked
 package org.proviso.canvass.ui;
 

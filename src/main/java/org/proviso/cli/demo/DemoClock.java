@@ -1,6 +1,5 @@
 package org.proviso.cli.demo;
 
-import org.proviso.cli.sample.Samples;
 import org.proviso.election.clock.OfficeClockService;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
@@ -21,6 +20,6 @@ class DemoClock {
     @EventListener(ApplicationReadyEvent.class)
     @Order(-10)
     public void begin() {
-        clock.begin(Samples.WORK_BEGINS);
+        clock.begin(CarriedSample.WORK_BEGINS);
     }
 }

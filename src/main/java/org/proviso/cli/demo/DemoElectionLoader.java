@@ -9,7 +9,6 @@ import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
-import org.proviso.cli.sample.Samples;
 import org.proviso.election.ElectionService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,27 +32,25 @@ class DemoElectionLoader {
 
     private final ElectionService elections;
     private final AccessService access;
-    private final CompletableFuture<Path> written;
+    private final CompletableFuture<Path> copied;
 
-    /** Where there is no election yet, the sample is written while the server starts. */
+    /** If there is no election yet, the sample is copied out while the server starts. */
     DemoElectionLoader(ElectionService elections, AccessService access) {
         this.elections = elections;
         this.access = access;
-        this.written =
-                isNeeded() ? CompletableFuture.supplyAsync(DemoElectionLoader::write) : new CompletableFuture<>();
+        this.copied = isNeeded() ? CompletableFuture.supplyAsync(DemoElectionLoader::copy) : new CompletableFuture<>();
     }
 
     private boolean isNeeded() {
         return access.isDemonstration() && elections.all().isEmpty();
     }
 
-    private static Path write() {
+    private static Path copy() {
         try {
             Path temporary = Files.createTempDirectory("proviso-sample-");
-            Samples.write(Samples.GENERAL, Samples.PUBLISHED_SEED, temporary);
-            return temporary;
+            return CarriedSample.copyTo(temporary);
         } catch (IOException e) {
-            throw new UncheckedIOException("the sample election cannot be made: " + e.getMessage(), e);
+            throw new UncheckedIOException("the sample election cannot be copied: " + e.getMessage(), e);
         }
     }
 
@@ -65,11 +62,11 @@ class DemoElectionLoader {
             return;
         }
         LOG.info("Loading the sample election, an invented county with 20,000 voters and 240 envelopes ...");
-        Path temporary = written.join();
+        Path folder = copied.join();
         try {
-            asSupervisor(temporary.resolve(Samples.GENERAL));
+            asSupervisor(folder);
         } finally {
-            remove(temporary);
+            remove(folder.getParent());
         }
     }
 
@@ -77,7 +74,7 @@ class DemoElectionLoader {
         try {
             FileSystemUtils.deleteRecursively(temporary);
         } catch (IOException e) {
-            LOG.warn("The sample's files stay behind in {}: {}", temporary, e.getMessage());
+            LOG.warn("The sample's temporary files could not be deleted from {}: {}", temporary, e.getMessage());
         }
     }
 
@@ -98,7 +95,7 @@ class DemoElectionLoader {
         return access.usersWith(Permission.LOAD_FILES).stream()
                 .filter(OfficeUser::demo)
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalStateException("The demonstration has no supervisor to load its sample."));
+                .orElseThrow(() ->
+                        new IllegalStateException("The demonstration has no supervisor account to load its sample."));
     }
 }

@@ -45,7 +45,7 @@ public record CaseReport(
         return open;
     }
 
-    /** Whether an answer is open only because nobody knows yet whose records to look at. */
+    /** Whether an answer is open only because it is not known yet whose records to check. */
     public boolean waitsForVoter(AnsweredQuestion one) {
         return voter.isEmpty()
                 && one.answer() instanceof Answer.Open

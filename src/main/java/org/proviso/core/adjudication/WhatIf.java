@@ -8,7 +8,7 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.ResolvedRule;
 
-/** One case under two sets of rules: whether it comes out otherwise, from what to what, and why. */
+/** One case under two sets of rules: whether it comes out differently, from what to what, and why. */
 public record WhatIf(
         String envelopeNo,
         Recommendation before,
@@ -36,7 +36,7 @@ public record WhatIf(
                 because(before, after)));
     }
 
-    /** The questions that are answered otherwise, with the rules that the new answer rests on. */
+    /** The questions with a different answer, with the rules the new answer rests on. */
     private static List<String> because(CaseReport before, CaseReport after) {
         List<String> because = new ArrayList<>();
         List<AnsweredQuestion> was = before.outlook().answered();
@@ -45,15 +45,15 @@ public record WhatIf(
             Answer old = was.get(question).answer();
             Answer now = is.get(question).answer();
             if (!says(old).equals(says(now))) {
-                because.add(was.get(question).question().asks() + " " + says(old) + " becomes " + says(now)
+                because.add(was.get(question).question().asks() + " " + says(old) + " changes to " + says(now)
                         + rests(now, old));
             }
         }
         if (because.isEmpty()) {
             because.add(
                     before.asks().equals(after.asks())
-                            ? "What is open now is open no more, or the other way round."
-                            : "The voter has another time to cure.");
+                            ? "An open question is now answered, or an answered one is now open."
+                            : "The voter's time to cure changes.");
         }
         return List.copyOf(because);
     }
@@ -70,13 +70,13 @@ public record WhatIf(
                 .filter(given -> !old.restsOn().contains(given))
                 .map(WhatIf::rule)
                 .toList();
-        return rules.isEmpty() ? "." : ", by " + String.join(", ", rules) + ".";
+        return rules.isEmpty() ? "." : ", under " + String.join(", ", rules) + ".";
     }
 
     private static String rule(ResolvedRule given) {
         return given.rule().key()
                 + (SUPPOSED.equals(given.signedBy())
-                        ? " (as supposed)"
+                        ? " (supposed value)"
                         : " (" + given.reference().words() + ")");
     }
 }

@@ -22,7 +22,7 @@ public enum ClosedDayRule implements Code {
         this.words = words;
     }
 
-    /** As it reads at the end of a rule; nothing where the day stands. */
+    /** The words at the end of a rule; empty where the day does not move. */
     String words() {
         return words;
     }

@@ -71,7 +71,7 @@ public sealed interface DeadlineOffset {
 
         @Override
         public String words() {
-            return "on that day, " + DAY.format(day) + ", instead of any count from";
+            return "on " + DAY.format(day) + ", set for that day instead of counted from";
         }
     }
 

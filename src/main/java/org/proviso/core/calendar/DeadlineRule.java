@@ -44,7 +44,7 @@ public record DeadlineRule(
     public String words() {
         String late = actsUntil == null
                 ? ""
-                : "; what is done after " + new TimeOfDay(TimeOfDay.Kind.CLOCK, actsUntil).words()
+                : "; an act after " + new TimeOfDay(TimeOfDay.Kind.CLOCK, actsUntil).words()
                         + " counts as done on the next open day";
         return step.words() + " " + anchor.words() + ", " + time.words() + ifClosed.words() + late;
     }

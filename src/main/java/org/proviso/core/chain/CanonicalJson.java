@@ -3,6 +3,7 @@ package org.proviso.core.chain;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * JSON with one spelling for one value, so that everybody hashes the same bytes: keys in the order of their code
@@ -20,7 +21,7 @@ public final class CanonicalJson {
         return text.toString();
     }
 
-    private static void write(Object value, StringBuilder text) {
+    private static void write(@Nullable Object value, StringBuilder text) {
         if (value instanceof String word) {
             quote(word, text);
         } else if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
@@ -30,7 +31,7 @@ public final class CanonicalJson {
         } else if (value instanceof Map<?, ?> map) {
             writeMap(map, text);
         } else {
-            throw new IllegalArgumentException("the ledger holds no value such as " + value);
+            throw new IllegalArgumentException("the ledger cannot hold a value such as " + value);
         }
     }
 

@@ -28,7 +28,7 @@ public final class CanonicalJsonReader {
         CanonicalJsonReader reader = new CanonicalJsonReader(text);
         Map<String, Object> object = reader.object();
         if (reader.at < text.length()) {
-            throw reader.wrong("something follows the object");
+            throw reader.wrong("there is text after the object");
         }
         return object;
     }
@@ -38,7 +38,7 @@ public final class CanonicalJsonReader {
         CanonicalJsonReader reader = new CanonicalJsonReader(text);
         List<Object> list = reader.array();
         if (reader.at < text.length()) {
-            throw reader.wrong("something follows the list");
+            throw reader.wrong("there is text after the list");
         }
         return list;
     }
@@ -105,20 +105,20 @@ public final class CanonicalJsonReader {
             return MEANT.charAt(known);
         }
         if (letter != 'u' || at + HEX_DIGITS > text.length()) {
-            throw wrong("no such escape");
+            throw wrong("unknown escape");
         }
         at += HEX_DIGITS;
         try {
             return (char) Integer.parseInt(text, at - HEX_DIGITS, at, 16);
         } catch (NumberFormatException e) {
-            throw wrong("no such escape");
+            throw wrong("unknown escape");
         }
     }
 
     private Boolean yesOrNo() {
         boolean yes = text.startsWith("true", at);
         if (!yes && !text.startsWith("false", at)) {
-            throw wrong("neither true nor false");
+            throw wrong("expected true or false");
         }
         at += Boolean.toString(yes).length();
         return yes;
@@ -132,13 +132,13 @@ public final class CanonicalJsonReader {
         try {
             return Long.valueOf(text.substring(from, at));
         } catch (NumberFormatException e) {
-            throw wrong("no value of a kind that is kept");
+            throw wrong("expected a value");
         }
     }
 
     private char peek() {
         if (at >= text.length()) {
-            throw wrong("the text ends too early");
+            throw wrong("the text ends too soon");
         }
         return text.charAt(at);
     }

@@ -8,17 +8,17 @@ public final class ChainCheck {
     private long sequence;
     private String head = LedgerEntry.BEFORE_FIRST;
 
-    /** What is wrong with the next entry, or empty when it fits; after a fault the chain is no further followed. */
+    /** What is wrong with the next entry, or empty when it matches; checking stops at the first fault. */
     public Optional<String> next(LedgerEntry entry) {
         if (entry.sequence() != sequence + 1) {
             return Optional.of("entry " + entry.sequence() + " follows entry " + sequence
-                    + ": an entry is missing, doubled or out of order");
+                    + ": an entry is missing, duplicated or out of order");
         }
         if (!entry.previousHash().equals(head)) {
-            return Optional.of("entry " + entry.sequence() + " is not tied to the one before it");
+            return Optional.of("entry " + entry.sequence() + " does not link to the entry before it");
         }
         if (!entry.computedHash().equals(entry.hash())) {
-            return Optional.of("entry " + entry.sequence() + " was changed: its hash does not fit its content");
+            return Optional.of("entry " + entry.sequence() + " was changed: its hash does not match its content");
         }
         sequence = entry.sequence();
         head = entry.hash();

@@ -26,12 +26,13 @@ record BodyVoteChecks(BodyVote poll, Set<String> put) {
         return refuse(
                 present > members,
                 Why.MORE_PRESENT_THAN_MEMBERS,
-                present + " are noted as present, but the body has " + members + ".");
+                present + " members are marked present, but the body has only " + members + ".");
     }
 
     private Optional<Refusal> strangers() {
         Set<String> strangers = without(poll.votes().keySet(), poll.present());
-        return refuse(!strangers.isEmpty(), Why.NOT_PRESENT, "Voted without being present: " + list(strangers) + ".");
+        return refuse(
+                !strangers.isEmpty(), Why.NOT_PRESENT, "Not present, but a vote is recorded: " + list(strangers) + ".");
     }
 
     private Optional<Refusal> recusedVoted() {
@@ -40,24 +41,24 @@ record BodyVoteChecks(BodyVote poll, Set<String> put) {
         return refuse(
                 !voted.isEmpty(),
                 Why.RECUSED_MEMBER_VOTED,
-                "Voted although recused: " + list(voted) + ". Pull the envelope out, or take the vote back.");
+                "Recused, but a vote is recorded: " + list(voted)
+                        + ". Remove the envelope from the motion, or withdraw the vote.");
     }
 
     private Optional<Refusal> noQuorum() {
         int taking = poll.taking(put).size();
         int quorum = poll.body().quorum();
-        return refuse(
-                taking < quorum, Why.NO_QUORUM, "No quorum: " + taking + " take part, and " + quorum + " are needed.");
+        return refuse(taking < quorum, Why.NO_QUORUM, "No quorum: " + taking + " taking part, " + quorum + " needed.");
     }
 
     private Optional<Refusal> voteMissing() {
         Set<String> missing = without(poll.taking(put), poll.votes().keySet());
-        return refuse(!missing.isEmpty(), Why.VOTE_MISSING, "No vote is recorded of " + list(missing) + ".");
+        return refuse(!missing.isEmpty(), Why.VOTE_MISSING, "No vote is recorded for " + list(missing) + ".");
     }
 
     /** Nothing is decided about a vote by silence, whatever the pack makes of a tie. */
     private Optional<Refusal> silent() {
-        return refuse(poll.tally().isSilent(), Why.NOBODY_VOTED, "Nobody voted for or against.");
+        return refuse(poll.tally().isSilent(), Why.NOBODY_VOTED, "No one voted for or against.");
     }
 
     private static Optional<Refusal> refuse(boolean wrong, Why why, String words) {

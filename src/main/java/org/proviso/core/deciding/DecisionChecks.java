@@ -3,8 +3,8 @@ package org.proviso.core.deciding;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
@@ -41,11 +41,12 @@ public final class DecisionChecks {
                 .map(one -> one.question().heading())
                 .filter(heading -> heading == QuestionHeading.VOTER || heading == QuestionHeading.ALREADY_VOTED)
                 .findFirst()
-                .map(heading ->
-                        Refusal.of(Why.QUESTION_STILL_OPEN, "Nothing counts while this is open: " + heading.asks()));
+                .map(heading -> Refusal.of(
+                        Why.QUESTION_STILL_OPEN,
+                        "A ballot cannot count while this question is open: " + heading.asks()));
     }
 
-    /** No rejection without its reason and the place in the law. */
+    /** No rejection without a reason and a legal reference. */
     public static Optional<Refusal> grounds(DecisionOutcome as, Grounds grounds) {
         if (as != DecisionOutcome.REJECT) {
             return Optional.empty();
@@ -54,41 +55,44 @@ public final class DecisionChecks {
             return Optional.of(Refusal.of(Why.NO_REASON, "A rejection needs a reason."));
         }
         return grounds.legalReference().isBlank()
-                ? Optional.of(Refusal.of(Why.NO_REFERENCE, "A rejection needs its place in the law."))
+                ? Optional.of(Refusal.of(Why.NO_REFERENCE, "A rejection needs a legal reference."))
                 : Optional.empty();
     }
 
-    /** Who decides otherwise than recommended says why; deciding what is still open or waits is deciding otherwise. */
+    /** A decision that departs from the recommendation needs a reason; deciding a case that is open or waiting is a departure. */
     public static Optional<Refusal> departure(DecisionOutcome as, Recommendation recommended, Grounds grounds) {
         boolean departs = recommended != as.recommendation();
         return departs && grounds.departsBecause().isBlank()
                 ? Optional.of(Refusal.of(
                         Why.DEPARTURE_WITHOUT_REASON,
-                        "The recommendation is " + recommended.words() + ": to " + as.words() + " needs a reason."))
+                        "The recommendation is " + recommended.words() + ". A decision to " + as.words()
+                                + " needs a reason."))
                 : Optional.empty();
     }
 
-    /** A rejection takes a proposer, another who reads it again, and a decider who is neither. */
+    /** A rejection takes a proposer, a different second reviewer, and a decider who is neither. */
     public static Optional<Refusal> ownActs(DecisionOutcome as, DecisionParticipants acts) {
         if (as != DecisionOutcome.REJECT) {
             return Optional.empty();
         }
         if (acts.proposedBy() == null) {
-            return Optional.of(Refusal.of(Why.NOT_PROPOSED, "Nobody has proposed this rejection."));
+            return Optional.of(Refusal.of(Why.NOT_PROPOSED, "This rejection has not been proposed."));
         }
         if (acts.secondReadBy() == null) {
-            return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "Nobody has read this rejection a second time."));
+            return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "This rejection has not had a second review."));
         }
-        return twice(acts)
-                .map(who -> Refusal.of(Why.OWN_ACT, "A rejection may pass the same hands only once: " + who + "."));
+        return twice(acts.proposedBy(), acts.secondReadBy(), acts.decidedBy())
+                .map(who -> Refusal.of(
+                        Why.OWN_ACT,
+                        "Three different people must propose, review and decide a rejection. " + who
+                                + " acted more than once."));
     }
 
-    private static Optional<String> twice(DecisionParticipants acts) {
-        if (Objects.equals(acts.proposedBy(), acts.secondReadBy())) {
-            return Optional.ofNullable(acts.proposedBy());
-        }
-        return Stream.of(acts.proposedBy(), acts.secondReadBy())
-                .filter(acts.decidedBy()::contains)
-                .findFirst();
+    private static Optional<String> twice(String proposedBy, String secondReadBy, Set<String> decidedBy) {
+        return proposedBy.equals(secondReadBy)
+                ? Optional.of(proposedBy)
+                : Stream.of(proposedBy, secondReadBy)
+                        .filter(decidedBy::contains)
+                        .findFirst();
     }
 }

@@ -17,7 +17,7 @@ public final class ProceduralVote {
     /** Reads the vote; {@code asks} is what was moved, in words: {@code table}. */
     public static VoteResult voteResult(String asks, Set<String> envelopes, List<BodyVote> polls) {
         if (envelopes.isEmpty()) {
-            return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "No envelope is left in this motion."));
+            return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "This motion has no envelopes left."));
         }
         Optional<Refusal> refusal = polls.stream()
                 .flatMap(poll -> new BodyVoteChecks(poll, envelopes).first().stream())

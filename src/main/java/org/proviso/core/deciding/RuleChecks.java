@@ -16,7 +16,7 @@ public final class RuleChecks {
 
     private RuleChecks() {}
 
-    /** No decision rests on a rule that nobody read, until the office rules on it. */
+    /** No decision rests on a rule that was not read in a source, until the office rules on it. */
     public static Optional<Refusal> firm(ResolvedPack pack, Rule rule) {
         ResolvedRule given = pack.of(rule);
         return given.isFirm() ? Optional.empty() : Optional.of(unsettled(given, how(given)));
@@ -35,17 +35,14 @@ public final class RuleChecks {
         Optional<Deadline> opens = book.of(gate);
         if (opens.isEmpty()) {
             return Optional.of(Refusal.under(
-                    given,
-                    Why.GATE_NOT_OPEN,
-                    "Not yet: the day that \"" + gate.meaning() + "\" counts from is not known."));
+                    given, Why.GATE_NOT_OPEN, "Not yet: the date that sets \"" + gate.meaning() + "\" is not known."));
         }
         return closed(given, opens.get().lastMoment(), at);
     }
 
     private static Optional<Refusal> closed(ResolvedRule gate, LocalDateTime opens, LocalDateTime at) {
         return at.isBefore(opens)
-                ? Optional.of(
-                        Refusal.under(gate, Why.GATE_NOT_OPEN, "Not yet: not before " + DateWords.moment(opens) + "."))
+                ? Optional.of(Refusal.under(gate, Why.GATE_NOT_OPEN, "Not before " + DateWords.moment(opens) + "."))
                 : Optional.empty();
     }
 
@@ -58,6 +55,6 @@ public final class RuleChecks {
     }
 
     private static String how(ResolvedRule given) {
-        return given.isKnown() ? "the pack has it from memory" : "no source says";
+        return given.isKnown() ? "the rule pack has it from memory" : "no source settles it";
     }
 }

@@ -63,7 +63,7 @@ public final class VoteMeaning {
             return Optional.of(Refusal.of(Why.MOTION_ALREADY_DECIDED, "This motion was already " + how + "."));
         }
         return motion.put().isEmpty()
-                ? Optional.of(Refusal.of(Why.NOTHING_PUT, "No envelope is left in this motion."))
+                ? Optional.of(Refusal.of(Why.NOTHING_PUT, "This motion has no envelopes left."))
                 : Optional.empty();
     }
 
@@ -72,7 +72,7 @@ public final class VoteMeaning {
             return Optional.of(Refusal.under(
                     pack.of(Rules.DECIDER),
                     Why.WRONG_NUMBER_OF_BODIES,
-                    "Voted on by " + polls.size() + ", to be decided by " + kind().bodies() + "."));
+                    "Bodies that voted: " + polls.size() + ". Bodies that must vote: " + kind().bodies() + "."));
         }
         return pollsRefused();
     }
@@ -89,7 +89,7 @@ public final class VoteMeaning {
 
     private VoteResult readAlone() {
         MotionResult end = over(needed());
-        String words = sentence(motion.asks().words(), end, polls) + ": waits for the other body.";
+        String words = sentence(motion.asks().words(), end, polls) + ": waiting for the other body.";
         return new VoteResult.Stands(end, null, motion.put(), words, List.copyOf(restsOn));
     }
 
@@ -124,7 +124,7 @@ public final class VoteMeaning {
         return rejects ? rejectedUnmoved(end) : result(end, DecisionOutcome.COUNT);
     }
 
-    /** Nobody is rejected by the way a motion to count ended, where the same votes could not have rejected. */
+    /** A failed motion to count rejects no one unless the same votes could have rejected. */
     private VoteResult rejectedUnmoved(MotionResult end) {
         Optional<Refusal> refusal = voteToRejectRefused();
         if (refusal.isPresent()) {
@@ -142,12 +142,12 @@ public final class VoteMeaning {
         return rely(Rules.VOTE_TO_REJECT).or(this::oneOfSeveral);
     }
 
-    /** That one vote rejects makes sense only where one person decides; nobody is rejected against the others. */
+    /** One vote can reject only where one person decides; no one is rejected against the other members. */
     private Optional<Refusal> oneOfSeveral() {
         boolean several = polls.stream().anyMatch(poll -> poll.body().members() > 1);
         return several && neededToReject() == VoteNeeded.ONE
                 ? Optional.of(RuleChecks.unsettled(
-                        pack.of(Rules.VOTE_TO_REJECT), "it names one vote, but several members decide"))
+                        pack.of(Rules.VOTE_TO_REJECT), "it requires one vote, but several members decide"))
                 : Optional.empty();
     }
 

@@ -1,6 +1,6 @@
 package org.proviso.core.deciding;
 
-/** The votes cast for and against; abstentions are no votes cast. */
+/** The votes cast for and against; abstentions are not votes cast. */
 public record VoteTally(int yes, int no) {
 
     boolean isSilent() {

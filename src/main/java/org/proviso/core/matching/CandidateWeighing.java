@@ -58,17 +58,17 @@ final class CandidateWeighing {
     /** The better one first; of two as good, the one with the first number. */
     private boolean isBefore(MatchScore one, MatchScore other) {
         return one.ownBits() > other.ownBits()
-                || one.ownBits() == other.ownBits()
+                || (one.ownBits() == other.ownBits()
                         && voterId(one.pair().voter())
                                         .compareTo(voterId(other.pair().voter()))
-                                < 0;
+                                < 0);
     }
 
     private double odds(double before, double bits) {
         return before / index.voters() * Math.pow(2, bits);
     }
 
-    /** The probability that it was cast by somebody of whom the roll has neither record nor relative. */
+    /** The probability that it was cast by someone who has neither a record nor a relative on the roll. */
     double nobodyProbability() {
         return prior.onNoRoll() / total;
     }

@@ -41,7 +41,7 @@ final class MatchEvidence {
 
     private void addNumbers() {
         if (pair.date() == DateGrade.SAME && pair.last4() == NumberGrade.SAME) {
-            sentences.add("Same birth date and last four.");
+            sentences.add("Same date of birth and last 4 of SSN.");
         } else {
             boolean same = pair.date() == DateGrade.SAME;
             int onRoll = index.columns().birth(pair.voter());
@@ -58,7 +58,7 @@ final class MatchEvidence {
         String given = words.givens().text(index.columns().given(voter));
         String middle = words.middles().text(index.columns().middle(voter));
         if (pair.surname() == SurnameGrade.EXACT && pair.given() == GivenGrade.EXACT) {
-            sentences.add("Same surname and given name.");
+            sentences.add("Same last name and first name.");
         } else {
             add(
                     pair.surname(),
@@ -78,10 +78,10 @@ final class MatchEvidence {
     /** How much the surname says: 1 in 41,000 voters share it. */
     private String rarity(int bearers) {
         if (bearers <= 1) {
-            return "No other voter on the roll has this surname.";
+            return "No other voter on the roll has this last name.";
         }
         long one = Math.round((double) index.voters() / bearers);
-        return "1 in " + String.format(Locale.US, "%,d", twoFigures(one)) + " voters share this surname.";
+        return "1 in " + String.format(Locale.US, "%,d", twoFigures(one)) + " voters share this last name.";
     }
 
     private static long twoFigures(long number) {
@@ -94,7 +94,7 @@ final class MatchEvidence {
 
     private void addAddress() {
         if (pair.byFormerAddress()) {
-            sentences.add("The former address written is the roll's: "
+            sentences.add("Former address on the envelope compared with the roll: "
                     + pair.address().words().toLowerCase(Locale.ROOT));
         } else {
             add(pair.address());

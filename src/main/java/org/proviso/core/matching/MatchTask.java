@@ -78,7 +78,7 @@ final class MatchTask {
         return prefilter.convinces(standings.bestBits());
     }
 
-    /** Adds the voters that come near the same person if the surname is a slip of the pen. */
+    /** Adds the voters found if the surname is misspelled. */
     void respell(EnvelopePerson claim, CandidateWeighing standings, boolean bestOnly) {
         if (search.respell(names.soundsOfNear())) {
             weigh(SearchStage.RESPELLED, claim, standings, bestOnly);

@@ -4,7 +4,7 @@ import org.proviso.core.Code;
 
 /** What the matching makes of an envelope. It is a proposal: only a person confirms a link. */
 public enum MatchVerdict implements Code {
-    /** One voter fits and nothing speaks against; nobody else fits. */
+    /** One voter matches with nothing against it, and no one else matches. */
     SURE,
     /** One voter fits far better than all others, but a person should look. */
     LIKELY,

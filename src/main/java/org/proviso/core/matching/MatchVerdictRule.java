@@ -23,7 +23,7 @@ final class MatchVerdictRule {
 
     private MatchVerdictRule() {}
 
-    /** One that fits in part is shown as ambiguous, so that a person sees it: a relative or nobody on the roll may be meant. */
+    /** A partial match is shown as ambiguous, so that a person sees it: it may be a relative or no one on the roll. */
     static MatchVerdict decide(List<WeighedCandidate> ranked) {
         double first = ranked.isEmpty() ? 0 : ranked.get(0).probability();
         double second = ranked.size() < 2 ? 0 : ranked.get(1).probability();
@@ -37,8 +37,8 @@ final class MatchVerdictRule {
     static String reason(MatchVerdict verdict, List<WeighedCandidate> ranked) {
         return switch (verdict) {
             case SURE -> "";
-            case NONE -> "No voter on the roll fits.";
-            case LIKELY -> "One voter fits well; " + doubt(ranked.get(0).pair());
+            case NONE -> "No voter on the roll matches.";
+            case LIKELY -> "One voter is a likely match; " + doubt(ranked.get(0).pair());
             case AMBIGUOUS -> ambiguity(ranked);
         };
     }
@@ -47,29 +47,29 @@ final class MatchVerdictRule {
         double first = ranked.get(0).probability();
         double second = ranked.size() < 2 ? 0 : ranked.get(1).probability();
         return second >= RIVAL * first
-                ? "Two or more voters fit about equally; the papers do not tell them apart."
-                : "One voter may fit, but " + doubt(ranked.get(0).pair());
+                ? "Two or more voters match about equally; the papers do not tell them apart."
+                : "One voter may match, but " + doubt(ranked.get(0).pair());
     }
 
-    /** What keeps a person from being sure of a pair. */
+    /** Why a pair is not sure. */
     private static String doubt(VoterComparison pair) {
         if (pair.suffix() == SuffixGrade.CONFLICT) {
-            return "the generation marks differ, as a parent's and a child's do.";
+            return "the suffixes differ, as a parent's and a child's would.";
         }
         if (!dateAllows(pair)) {
             return pair.date() == DateGrade.UNKNOWN
-                    ? "without a birth date a parent, a child or a namesake would show the same."
-                    : "the birth dates differ, as those of a parent, a child or a namesake do.";
+                    ? "without a date of birth, a parent, a child or a namesake would look the same."
+                    : "the dates of birth differ, as those of a parent, a child or a namesake would.";
         }
         if (!givenAllows(pair)) {
-            return "a twin or another relative at the address would show the same.";
+            return "a twin or another relative at the address would look the same.";
         }
         if (!surnameAllows(pair)) {
-            return "the surnames differ, and nothing else names this person alone.";
+            return "the last names differ, and nothing else points to this person alone.";
         }
         return numberAllows(pair)
-                ? "what agrees is not enough to leave nobody else."
-                : "the number given is another person's or mistaken.";
+                ? "what matches is not enough to rule out everyone else."
+                : "the number given is wrong or belongs to another person.";
     }
 
     /** Whether nothing about the pair is what a twin, a parent, a child or a namesake would show. */
@@ -88,7 +88,7 @@ final class MatchVerdictRule {
             case SAME -> true;
             case CONFLICT -> false;
             case UNKNOWN, ONE_PART -> pair.sameNumber();
-            default -> pair.sameNumber() || whole && pair.suffix() != SuffixGrade.ONE_MISSING;
+            default -> pair.sameNumber() || (whole && pair.suffix() != SuffixGrade.ONE_MISSING);
         };
     }
 
@@ -117,7 +117,7 @@ final class MatchVerdictRule {
     /** Another number stands against all but a pair that agrees in everything else. */
     private static boolean numberAllows(VoterComparison pair) {
         boolean otherNumber = pair.last4() == NumberGrade.DIFFERENT
-                || pair.license() == LicenseGrade.DIFFERENT && pair.last4() != NumberGrade.SAME;
+                || (pair.license() == LicenseGrade.DIFFERENT && pair.last4() != NumberGrade.SAME);
         boolean restAgrees = pair.namesAgree() && pair.date() == DateGrade.SAME && pair.address() == AddressGrade.SAME;
         return !otherNumber || restAgrees;
     }

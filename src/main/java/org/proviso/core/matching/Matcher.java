@@ -23,7 +23,7 @@ public final class Matcher {
     private final UpdatedFrequencies frequencies;
     private final Weights weights;
 
-    /** Weighs as reasoned, whatever the envelopes are: one envelope comes out alike by itself and among others. */
+    /** Uses the reasoned weights for any envelopes: one envelope gets the same result alone and among others. */
     public Matcher(RollIndex index) {
         this(UpdatedRoll.of(index));
     }
@@ -44,13 +44,6 @@ public final class Matcher {
         List<MatchQuery> sampled = WeightEstimation.sampled(queries);
         List<WeightEstimation.SampledEnvelope> seen = each(sampled, Math.max(1, threads), UpdatedRollMatchTask::look);
         return new Matcher(roll, frequencies, new WeightEstimation(roll.index(), frequencies.index(), seen).estimate());
-    }
-
-    /** One envelope by itself. */
-    public Match match(MatchQuery query) {
-        List<WeighedCandidate> ranked =
-                new UpdatedRollMatchTask(roll, frequencies, weights).rank(EnvelopePerson.of(query));
-        return matchOf(query, ranked, MatchVerdictRule.decide(ranked));
     }
 
     /**

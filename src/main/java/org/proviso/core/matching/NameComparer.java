@@ -58,7 +58,7 @@ final class NameComparer {
                 (a, b, common) -> GivenGrade.of(a, b, common).ordinal();
         surnamePairs = new NamePairs(words.surnames(), index.voters(), surnames);
         givenPairs = new NamePairs(words.givens(), index.voters(), givens);
-        // A name in the other box is no common name there: that two of them differ by a letter says nothing.
+        // A name in the wrong field is not a common name there: two that differ by a letter say nothing.
         exchangedSurnames = new NamePairs(words.surnames(), Integer.MAX_VALUE, surnames);
         exchangedGivens = new NamePairs(words.givens(), Integer.MAX_VALUE, givens);
         nearSurnames = index.lists().nearSurnames();
@@ -188,7 +188,7 @@ final class NameComparer {
     private boolean isFormer(int voter) {
         int former = columns.former(voter);
         return otherSurnames.has(columns.surname(voter))
-                || former > 0 && formerOnRoll.has(former)
+                || (former > 0 && formerOnRoll.has(former))
                 || surnameAsMiddle.has(columns.middle(voter));
     }
 

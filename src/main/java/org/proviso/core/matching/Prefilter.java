@@ -145,7 +145,7 @@ final class Prefilter {
     }
 
     private boolean reaches(EnvelopePerson claim, int voter, double bits) {
-        return bits + OTHER_HOUSE >= least || bits + MOST_ADDRESS >= least && sameHouse(claim, voter);
+        return bits + OTHER_HOUSE >= least || (bits + MOST_ADDRESS >= least && sameHouse(claim, voter));
     }
 
     private boolean sameHouse(EnvelopePerson claim, int voter) {

@@ -18,7 +18,7 @@ final class VoterSearch {
     private static final int MOST_VOTERS = 12_000;
     private static final int LENGTH_AT = 40;
     private static final int BLOCK_AT = 32;
-    private static final int BLOCK_MASK = (1 << LENGTH_AT - BLOCK_AT) - 1;
+    private static final int BLOCK_MASK = (1 << (LENGTH_AT - BLOCK_AT)) - 1;
 
     private final InvertedLists lists;
     private final @Nullable BaseRoll surroundings;
@@ -31,7 +31,10 @@ final class VoterSearch {
     private long[] spans = new long[64];
     private int count;
     private int spanCount;
+    /** Read by nobody: it keeps what {@link #fetch} touches from being taken for nothing. */
+    @SuppressWarnings("UnusedVariable")
     private int fetched;
+
     private boolean nearIsWhole;
 
     VoterSearch(RollIndex index) {

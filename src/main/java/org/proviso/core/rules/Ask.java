@@ -6,9 +6,9 @@ import org.proviso.core.Code;
 public enum Ask implements Code {
     IDENTIFICATION("bring or send identification"),
     SIGNATURE("sign the affirmation"),
-    SIGNATURE_DIFFERENCE("confirm that the signature is yours"),
-    AFFIRMATION("fill in what the affirmation leaves out"),
-    REGISTRATION("finish the registration"),
+    SIGNATURE_DIFFERENCE("confirm that the signature is theirs"),
+    AFFIRMATION("complete the affirmation"),
+    REGISTRATION("complete the registration"),
     ELIGIBILITY("bring proof of the right to vote");
 
     private final String words;

@@ -11,7 +11,7 @@ public enum Basis implements Code {
     READ,
     /** Recalled, not read. */
     MEMORY,
-    /** Nobody could source it. */
+    /** No source was found. */
     UNKNOWN,
     /** Confirmed or given by the office's signed county ruling. */
     RULED,

@@ -13,7 +13,7 @@ public record Consequence(
         @Nullable ContestPolicy policy,
         @Nullable Ask cure) {
 
-    /** What a reason does. Sent on and administrative end are no decision on the vote. */
+    /** What a reason does. Sent on and administrative end are not decisions on the vote. */
     public enum Effect implements Code {
         NONE,
         IN_PART,
@@ -30,13 +30,13 @@ public record Consequence(
     /** As it reads beside an answer. */
     public String words() {
         String what = switch (does) {
-            case NONE -> "nothing; the ballot stands";
+            case NONE -> "no effect; the ballot can count";
             case IN_PART ->
                 policy == ContestPolicy.FEDERAL_CONTESTS
-                        ? "only contests for federal office count"
+                        ? "only federal contests count"
                         : "only contests that are also on the voter's own ballot count";
             case REJECT -> "the ballot is rejected";
-            case SENT_ON -> "the envelope is sent on to the voter's own county";
+            case SENT_ON -> "the envelope is sent on to the voter's home county";
             case ADMINISTRATIVE_END -> "there is no vote to decide";
         };
         return cure == null ? what : what + ", unless the voter does this in time: " + cure.words();

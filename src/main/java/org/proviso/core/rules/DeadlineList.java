@@ -13,7 +13,7 @@ import org.proviso.core.calendar.TimeOfDay;
 /** Every deadline that a pack gives for an election, with what it is for and where it is written. */
 public final class DeadlineList {
 
-    /** Registration and the ends of the work: said of every election, even where nobody knows them. */
+    /** Registration and the final deadlines: listed for every election, even where they are unknown. */
     private static final List<Rule> ALWAYS = List.of(
             Rules.REGISTER_IN_PERSON,
             Rules.REGISTER_ONLINE,
@@ -25,10 +25,10 @@ public final class DeadlineList {
 
     private DeadlineList() {}
 
-    /** One deadline; without a day where the law sets none, where nobody knows it, or where an act is still to come. */
+    /** One deadline; without a day where the law sets none, where it is unknown, or where an act must come first. */
     public record Line(Rule rule, ResolvedRule given, Optional<Deadline> deadline) {
 
-        /** What it is of, in one word: {@code registration}, {@code cure}. */
+        /** What the deadline is for, in one word: {@code registration}, {@code cure}. */
         public String what() {
             return switch (rule.key()) {
                 case "mail.receipt" -> "mail_receipt";
@@ -39,7 +39,7 @@ public final class DeadlineList {
             };
         }
 
-        /** By which channel or for what, where there are several. */
+        /** The method, or what is asked, where there are several. */
         public String method() {
             return switch (rule.key()) {
                 case "mail.receipt", "mail.postmark", "decision.by", "certification.by" -> "";
@@ -47,12 +47,12 @@ public final class DeadlineList {
             };
         }
 
-        /** As it stands in a calendar: the rule's meaning, begun with a capital. */
+        /** As a calendar shows it: the rule's meaning, starting with a capital letter. */
         public String words() {
             return switch (rule.key()) {
-                case "gate.review" -> "No envelope is reviewed before this";
-                case "gate.decision" -> "No envelope is decided before this";
-                case "gate.open" -> "No envelope is opened before this";
+                case "gate.review" -> "No envelope may be reviewed before this";
+                case "gate.decision" -> "No envelope may be decided before this";
+                case "gate.open" -> "No envelope may be opened before this";
                 default ->
                     rule.meaning().substring(0, 1).toUpperCase(Locale.ROOT)
                             + rule.meaning().substring(1);
@@ -95,7 +95,7 @@ public final class DeadlineList {
                 .map(rule -> new Line(rule, book.pack().of(rule), book.of(rule)))
                 .filter(line -> ALWAYS.contains(line.rule())
                         || line.given().value() instanceof RuleValue.Dated
-                        || isCure(line.rule()) && line.given().isKnown())
+                        || (isCure(line.rule()) && line.given().isKnown()))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CountyRuling;
 
@@ -18,7 +19,11 @@ public final class PackResolver {
         for (Rule rule : Rule.all()) {
             given.put(rule, given(pack, rule, electionDate));
         }
-        rulings.forEach(ruled -> given.put(ruled.rule(), apply(given.get(ruled.rule()), ruled)));
+        for (ParsedRuling ruled : rulings) {
+            ResolvedRule before =
+                    Objects.requireNonNull(given.get(ruled.rule()), "every rule is given before it is ruled on");
+            given.put(ruled.rule(), apply(before, ruled));
+        }
         return new ResolvedPack(pack, electionDate, given);
     }
 

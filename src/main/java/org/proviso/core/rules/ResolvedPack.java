@@ -76,7 +76,7 @@ public final class ResolvedPack {
         return of(Rules.OFFICE_CLOSES).value() instanceof RuleValue.Time time ? time.time() : LocalTime.of(17, 0);
     }
 
-    /** Where a reason stands when several are named; reasons the pack does not order come after, in our own order. */
+    /** A reason's place when several are named; reasons the rule pack does not order come last, in our own order. */
     public int precedence(Reason reason) {
         int place = words(Rules.REASON_ORDER).indexOf(reason.code());
         return place >= 0 ? place : Reason.values().length + reason.ordinal();

@@ -15,12 +15,12 @@ public record ResolvedRule(
 
     private static final Reference NOWHERE = new Reference("not in the rule pack", "", 0);
 
-    /** The pack says nothing of the rule. */
+    /** The rule pack does not mention the rule. */
     static ResolvedRule nothing(Rule rule) {
         return new ResolvedRule(rule, new RuleValue.Unknown(), NOWHERE, Basis.UNKNOWN, null);
     }
 
-    /** No pack says anything of the rule; not even that nobody knows. */
+    /** No rule pack mentions the rule, not even as unknown. */
     public boolean isAbsent() {
         return !isKnown() && reference.equals(NOWHERE);
     }

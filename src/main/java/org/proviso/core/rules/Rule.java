@@ -28,11 +28,6 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
         this(key, type, words, meaning, Use.NEEDED);
     }
 
-    /** The ways by which the voter may do what is asked. */
-    public static Rule cureWays(Ask ask) {
-        return of("cure_ways." + ask.code());
-    }
-
     /** The consequence of a reason. */
     public static Rule consequence(Reason reason) {
         return of("consequence." + reason.code());
@@ -55,7 +50,7 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
 
     /** The rule of that key; the key is one of the code base's own. */
     static Rule of(String key) {
-        return find(key).orElseThrow(() -> new IllegalArgumentException("no rule " + key));
+        return find(key).orElseThrow(() -> new IllegalArgumentException("no rule named " + key));
     }
 
     public static Optional<Rule> find(String key) {
@@ -93,27 +88,31 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
                         "consequence." + reason.code(),
                         RuleType.CONSEQUENCE,
                         List.of(),
-                        "what follows when " + reason.words(),
+                        "what happens when " + reason.words(),
                         reason.isRefinement() ? Use.OPTIONAL : Use.NEEDED));
             }
             for (Ask ask : Ask.values()) {
                 rules.add(new Rule(
-                        "cure." + ask.code(), RuleType.DEADLINE, List.of(), "until when the voter may " + ask.words()));
+                        "cure." + ask.code(),
+                        RuleType.DEADLINE,
+                        List.of(),
+                        "the deadline for the voter to " + ask.words()));
                 rules.add(new Rule(
                         "notice." + ask.code(),
                         RuleType.DEADLINE,
                         List.of(),
-                        "by when the voter must be told to " + ask.words()));
+                        "the deadline for notifying the voter to " + ask.words()));
                 rules.add(new Rule(
                         "notice_required." + ask.code(),
                         RuleType.FLAG,
                         List.of(),
-                        "whether running out counts only with a notice logged as sent in time, to " + ask.words()));
+                        "whether a missed deadline to " + ask.words()
+                                + " counts only if the notice was logged as sent in time"));
                 rules.add(new Rule(
                         "cure_ways." + ask.code(),
                         RuleType.WORDS,
                         CURE_WAYS,
-                        "by which ways the voter may " + ask.words(),
+                        "the ways in which the voter may " + ask.words(),
                         Use.TOLD));
             }
             rules.forEach(rule -> BY_KEY.put(rule.key(), rule));

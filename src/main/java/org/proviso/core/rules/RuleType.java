@@ -14,7 +14,7 @@ public enum RuleType {
     NUMBER,
     /** A clock time such as 17:00. */
     TIME,
-    /** A typed deadline rule, or the word none: there is no such deadline. */
+    /** A typed deadline rule, or the word none: the law sets no such deadline. */
     DEADLINE,
     /** What follows from a reason. */
     CONSEQUENCE

@@ -49,6 +49,7 @@ public sealed interface RuleValue {
         }
     }
 
+    @SuppressWarnings("JavaLangClash") // Always named with its family, as RuleValue.Number.
     record Number(int number) implements RuleValue {
         @Override
         public String spelled() {
@@ -90,7 +91,7 @@ public sealed interface RuleValue {
         }
     }
 
-    /** Nobody could source it: its question stays open until the office rules. */
+    /** No source was found: its question stays open until the office rules. */
     record Unknown() implements RuleValue {
         @Override
         public String spelled() {

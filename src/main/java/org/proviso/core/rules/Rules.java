@@ -17,27 +17,31 @@ import org.proviso.core.calendar.Holiday;
 public final class Rules {
 
     public static final Rule REGISTRATION_NEEDED =
-            rule("registration.needed", FLAG, "whether a voter must be registered at all");
-    public static final Rule REGISTER_IN_PERSON =
-            rule("registration.in_person", DEADLINE, "last day to register in person, at an agency or through a drive");
-    public static final Rule REGISTER_ONLINE = rule("registration.online", DEADLINE, "last day to register online");
+            rule("registration.needed", FLAG, "whether a voter must be registered");
+    public static final Rule REGISTER_IN_PERSON = rule(
+            "registration.in_person",
+            DEADLINE,
+            "the last day to register in person, at an agency or through a registration drive");
+    public static final Rule REGISTER_ONLINE = rule("registration.online", DEADLINE, "the last day to register online");
     public static final Rule REGISTER_MAIL_POSTMARK =
-            rule("registration.mail_postmark", DEADLINE, "last postmark of a mailed application");
+            rule("registration.mail_postmark", DEADLINE, "the latest postmark on a mailed application");
     public static final Rule REGISTER_MAIL_RECEIVED =
-            rule("registration.mail_received", DEADLINE, "last day for a mailed application to arrive");
+            rule("registration.mail_received", DEADLINE, "the last day for a mailed application to arrive");
     public static final Rule REGISTRATION_BOUND_DAYS = rule(
-            "registration.bound_days", NUMBER, "the longest a state may close registration before a federal election");
+            "registration.bound_days",
+            NUMBER,
+            "the longest period a state may close registration before a federal election");
     public static final Rule SAME_DAY = rule(
             "registration.same_day",
             WORD,
-            "whether one may register and vote on the same day",
+            "whether a person may register and vote on the same day",
             "not_offered",
             "counts_when_accepted",
             "counts_for_president");
     public static final Rule MOVES = rule(
             "moves.within_county",
             WORD,
-            "which address decides the ballot of a voter who moved within the county",
+            "which address decides the ballot for a voter who moved within the county",
             "registered_address",
             "new_address",
             "either",
@@ -45,7 +49,7 @@ public final class Rules {
     public static final Rule PRIMARY = rule(
             "primary.open_to",
             WORD,
-            "whose party ballot a voter may take in a primary",
+            "which party's ballot a voter may vote in a primary",
             "own_party",
             "own_party_or_unaffiliated",
             "every_voter",
@@ -53,12 +57,12 @@ public final class Rules {
     public static final Rule REQUIRED_FIELDS = rule(
             "affirmation.required_fields",
             WORDS,
-            "fields of the affirmation the law asks for",
+            "the affirmation fields the law requires",
             codes(Envelope.Field.values()));
     public static final Rule OMISSIONS_MATTER = rule(
             "affirmation.omissions_matter",
             WORD,
-            "when a required field left out stands in the way",
+            "when a missing required field keeps a ballot from counting",
             "never",
             "when_voter_unknown",
             "always");
@@ -74,24 +78,24 @@ public final class Rules {
             FLAG,
             "whether a sworn declaration takes the place of identification");
     public static final Rule MAIL_RECEIPT =
-            rule("mail.receipt", DEADLINE, "until when a voted mail ballot may still arrive and count");
+            rule("mail.receipt", DEADLINE, "the deadline for a voted mail ballot to arrive and count");
     public static final Rule MAIL_RETURNED = rule(
             "mail.returned",
             WORD,
-            "a mail ballot that came back and is not yet decided",
+            "what happens when a mail ballot was returned and is not decided yet",
             "wait_for_its_decision",
             "stands_in_the_way",
             "gives_way");
     public static final Rule COUNTED_LIST_TO_MAIL_DESK = rule(
             "mail.counted_list_to_desk",
             FLAG,
-            "whether the office tells the mail-ballot desk whom it counted, so that a late mail ballot is refused");
+            "whether the office tells the mail-ballot desk whose ballots it counted, so that a late mail ballot is refused");
     public static final Rule SIGNATURE_COMPARED =
             rule("signature.compared", FLAG, "whether the signature is compared with those on file");
-    public static final Rule SIGNATURE_NO_EXEMPLAR =
-            rule("signature.no_exemplar", WORD, "a voter whose signature is not on file", "accepted", "person_decides");
+    public static final Rule SIGNATURE_NO_EXEMPLAR = rule(
+            "signature.no_exemplar", WORD, "what happens when no signature is on file", "accepted", "person_decides");
     public static final Rule SIGNATURE_ACCEPTED_BY =
-            rule("signature.accepted_by", NUMBER, "how many reviewers may accept a signature");
+            rule("signature.accepted_by", NUMBER, "how many reviewers are needed to accept a signature");
     public static final Rule SIGNATURE_REJECTED_BY = rule(
             "signature.rejected_by",
             WORD,
@@ -101,20 +105,27 @@ public final class Rules {
             "board_majority",
             "board_unanimous");
     public static final Rule SIGNATURE_BLIND =
-            rule("signature.first_look_blind", FLAG, "whether the first look hides who the voter is");
-    public static final Rule EXTENDED_HELD_APART =
-            rule("extended_hours.held_apart", FLAG, "whether ballots of court-extended hours are kept apart for good");
-    public static final Rule EXTENDED_PENDING =
-            rule("extended_hours.order_pending", WORD, "while the order is still disputed", "wait", "count_apart");
-    public static final Rule DECISION = rule("decision.by", DEADLINE, "by when every envelope must be decided");
-    public static final Rule CERTIFICATION = rule("certification.by", DEADLINE, "by when the county certifies");
+            rule("signature.first_look_blind", FLAG, "whether the voter's name is hidden during the first comparison");
+    public static final Rule EXTENDED_HELD_APART = rule(
+            "extended_hours.held_apart",
+            FLAG,
+            "whether ballots cast in court-extended hours are kept apart permanently");
+    public static final Rule EXTENDED_PENDING = rule(
+            "extended_hours.order_pending",
+            WORD,
+            "what happens to ballots cast in extended hours while the order is still in dispute",
+            "wait",
+            "count_apart");
+    public static final Rule DECISION = rule("decision.by", DEADLINE, "the deadline for deciding every envelope");
+    public static final Rule CERTIFICATION =
+            rule("certification.by", DEADLINE, "the deadline for the county to certify");
     public static final Rule DECIDER = rule("decider.kind", WORD, "who decides", "official", "board", "two_bodies");
     public static final Rule VOTE_TO_REJECT =
-            rule("decider.vote_to_reject", WORD, "the vote a rejection needs", "one", "majority", "unanimous");
+            rule("decider.vote_to_reject", WORD, "the vote needed to reject", "one", "majority", "unanimous");
     public static final Rule TIE_MEANS =
             rule("decider.tie_means", WORD, "what a tied vote means", "count", "reject", "stays_open", "none");
-    public static final Rule FAILED_MOTION_MEANS = rule(
-            "decider.failed_motion_means", WORD, "what a motion that fails means", "count", "reject", "stays_open");
+    public static final Rule FAILED_MOTION_MEANS =
+            rule("decider.failed_motion_means", WORD, "what a failed motion means", "count", "reject", "stays_open");
     public static final Rule BURDEN = rule(
             "decider.burden_of_proof",
             WORD,
@@ -124,16 +135,20 @@ public final class Rules {
             "preponderance",
             "clear_and_convincing",
             "beyond_reasonable_doubt");
-    public static final Rule GATE_REVIEW = rule("gate.review", DEADLINE, "before when no envelope is reviewed");
-    public static final Rule GATE_DECISION = rule("gate.decision", DEADLINE, "before when none is decided");
-    public static final Rule GATE_OPEN = rule("gate.open", DEADLINE, "before when none is opened");
+    public static final Rule GATE_REVIEW =
+            rule("gate.review", DEADLINE, "the earliest time an envelope may be reviewed");
+    public static final Rule GATE_DECISION =
+            rule("gate.decision", DEADLINE, "the earliest time an envelope may be decided");
+    public static final Rule GATE_OPEN = rule("gate.open", DEADLINE, "the earliest time an envelope may be opened");
     public static final Rule OPEN_AFTER_ALL_OTHERS = rule(
-            "gate.open_after_all_others", FLAG, "whether none is opened until mail and in-person ballots are done");
+            "gate.open_after_all_others",
+            FLAG,
+            "whether envelopes stay sealed until mail and in-person counting is complete");
     public static final Rule HOLIDAYS =
-            rule("office.holidays", WORDS, "holidays on which the office is closed", codes(Holiday.values()));
-    public static final Rule OFFICE_CLOSES = rule("office.closes", TIME, "the hour meant by close of business");
+            rule("office.holidays", WORDS, "the holidays on which the office is closed", codes(Holiday.values()));
+    public static final Rule OFFICE_CLOSES = rule("office.closes", TIME, "the time that counts as close of business");
     public static final Rule REASON_ORDER =
-            rule("reasons.order", WORDS, "which reason is named first when there are several", codes(Reason.values()));
+            rule("reasons.order", WORDS, "which reason is listed first when there are several", codes(Reason.values()));
 
     private Rules() {}
 

@@ -13,24 +13,24 @@ import java.util.List;
  */
 public final class StateRules {
 
-    public static final Rule PROVISIONAL_ISSUED = rule(
-            "provisional.issued", WORD, "whether the state issues provisional ballots at all", "issued", "not_issued");
+    public static final Rule PROVISIONAL_ISSUED =
+            rule("provisional.issued", WORD, "whether the state issues provisional ballots", "issued", "not_issued");
     public static final Rule REGISTER_AGENCY = rule(
             "registration.agency",
             DEADLINE,
-            "last day to register at an agency or a motor vehicle office, where it differs from in person");
+            "the last day to register at an agency or a motor vehicle office, where it differs from in person");
     public static final Rule REGISTER_LATE_IN_PERSON = rule(
             "registration.late_in_person",
             DEADLINE,
-            "last day to register in person at the office or an early voting site after the ordinary deadline");
+            "the last day to register in person at the office or an early voting site after the regular deadline");
     public static final Rule PROOF_INSTEAD = rule(
             "registration.proof_instead",
             FLAG,
-            "whether proof of identity and residence, brought in time, stands in for a registration not found");
+            "whether proof of identity and residence, provided in time, can replace a registration not found");
     public static final Rule LATE_EXCUSE_AFTER = rule(
             "ballot.late_excuse_after",
             TIME,
-            "the hour from which a sworn reason excuses the ballot of another precinct");
+            "the time from which a sworn reason excuses a ballot for another precinct");
     public static final Rule SIGNATURE_FOR_ID = rule(
             "identification.signature_instead",
             FLAG,
@@ -38,31 +38,35 @@ public final class StateRules {
     public static final Rule SIGNATURE_VARIANT = rule(
             "signature.variant",
             WORD,
-            "a signature that differs only by initials, a nickname or a hand unsteady with age",
+            "what happens when a signature differs only in initials, a nickname or handwriting unsteady from age",
             "accepted",
             "person_decides",
             "not_accepted");
-    public static final Rule SIGNATURE_MARK =
-            rule("signature.mark", WORD, "what a mark needs", "witness_needed", "no_witness_needed", "not_accepted");
+    public static final Rule SIGNATURE_MARK = rule(
+            "signature.mark", WORD, "what a voter's mark needs", "witness_needed", "no_witness_needed", "not_accepted");
     public static final Rule POWER_OF_ATTORNEY = rule(
             "signature.power_of_attorney",
             WORD,
-            "an affirmation signed by somebody else under a power of attorney",
+            "what happens when another person signed the affirmation under a power of attorney",
             "accepted",
             "person_decides",
             "not_accepted");
     public static final Rule MAIL_REJECTED = rule(
             "mail.rejected",
             WORD,
-            "a mail ballot that came back and was rejected for good",
+            "what happens when a mail ballot was returned and finally rejected",
             "leaves_the_way_free",
             "stands_in_the_way");
     public static final Rule MAIL_LATE = rule(
-            "mail.late", WORD, "a mail ballot that came back too late", "leaves_the_way_free", "stands_in_the_way");
+            "mail.late",
+            WORD,
+            "what happens when a mail ballot was returned too late",
+            "leaves_the_way_free",
+            "stands_in_the_way");
     public static final Rule TWO_ENVELOPES = rule(
             "prevails.two_envelopes",
             WORD,
-            "which of two provisional envelopes of one voter prevails",
+            "which of one voter's two provisional envelopes prevails",
             "first_cast",
             "last_cast",
             "person_decides");

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** What a pack has from memory or does not have, and somebody may need: the work list of rulings for an election. */
+/** Values a rule pack has from memory or does not have but may need: the work list of rulings for an election. */
 public final class UnsourcedValues {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
@@ -21,22 +21,23 @@ public final class UnsourcedValues {
         return pack.all().stream()
                 .filter(given -> !given.isFirm() && !unused.contains(given.rule()))
                 .filter(given -> given.rule().use() == Rule.Use.NEEDED
-                        || given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent())
+                        || (given.rule().use() == Rule.Use.OPTIONAL && !given.isAbsent()))
                 .toList();
     }
 
     /** What is asked of counsel about one of them. */
     public static String question(ResolvedRule given, LocalDate electionDate) {
         String rule = given.rule().meaning();
-        String election = " in the election of " + DAY.format(electionDate) + ": ";
+        String election = "For the election of " + DAY.format(electionDate) + ", ";
         if (given.isKnown()) {
-            return "Is it right" + election + rule + ", \"" + given.value().inWords()
-                    + "\"? The pack has it from memory, of " + given.reference().words() + ".";
+            return election + "please confirm " + rule + ": \"" + given.value().inWords()
+                    + "\". The rule pack has it from memory ("
+                    + given.reference().words() + ").";
         }
         String words = given.rule().words().isEmpty()
                 ? ""
                 : " (one of: " + String.join(", ", given.rule().words()).replace('_', ' ') + ")";
-        return "What is the law" + election + rule + words + "? Title, section and year, please.";
+        return election + "what is the law on " + rule + words + "? Please give the title, section and year.";
     }
 
     /** The deadlines of asks that no consequence of this pack makes. */

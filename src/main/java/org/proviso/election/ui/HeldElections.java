@@ -10,7 +10,7 @@ import org.proviso.ui.frame.OfficeElections;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
-/** The elections in the office's tables, as the top of every page names them. */
+/** The loaded elections, as the top of every page names them. */
 @Component
 class HeldElections implements OfficeElections {
 
@@ -34,7 +34,7 @@ class HeldElections implements OfficeElections {
 
     @Override
     public String demonstration() {
-        return demo ? "A demonstration: the county, its people and its signatures are invented." : "";
+        return demo ? "Demonstration. The county, its people and its signatures are invented." : "";
     }
 
     private ElectionLine line(Election election) {

@@ -17,6 +17,6 @@ class LoadUnderWay implements WorkUnderWay {
 
     @Override
     public Optional<Message> words() {
-        return watch.now().map(step -> new Message("Files are being loaded. " + step.words() + ".", step.figures()));
+        return watch.now().map(step -> new Message("Loading files. " + step.words() + ".", step.figures()));
     }
 }

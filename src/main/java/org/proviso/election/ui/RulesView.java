@@ -56,7 +56,7 @@ public final class RulesView extends Composite<Div> {
                 .add(new PageHead(
                                 "Rules in force",
                                 pack.name() + ", for " + UsDates.day(book.pack().electionDate()) + ".")
-                        .beside(Links.link("To Set-up", "set-up"), print));
+                        .beside(Links.link("Back to Setup", "set-up"), print));
         if (!pack.caution().isEmpty()) {
             Paragraph caution = new Paragraph(pack.caution());
             caution.addClassName("warn");
@@ -65,19 +65,19 @@ public final class RulesView extends Composite<Div> {
         putInForce(changes, workplace);
         byHeading().forEach(this::show);
         orders();
-        Paragraph hash = new Paragraph("These rules as one number: "
-                + book.pack().hash() + ". Every assessment names the number of the rules it was made under.");
+        Paragraph hash = new Paragraph("Rule pack fingerprint: " + book.pack().hash()
+                + ". Every assessment records the fingerprint of the rules it was made under.");
         hash.addClassNames("soft", "small", "hash");
         getContent()
                 .add(
                         new Paragraph(
-                                "A value that is only remembered or unknown waits for a county ruling; a pack of"
-                                        + " the office's own is proved when it is loaded. Both are the supervisor's, in Set-up."),
+                                "A value from memory, or an unknown value, needs a county ruling. The office's own rule pack"
+                                        + " is proved when it is loaded. The supervisor does both in Setup."),
                         hash,
                         new Caution());
     }
 
-    /** Who put a pack of the office's own in force, and that counsel overrode the proof where it was so. */
+    /** Who put the office's own rule pack in force, and whether counsel overrode the proof. */
     private void putInForce(RuleChangeService changes, WorkingElection workplace) {
         List<RuleChange> all = changes.changes(workplace.electionId());
         if (all.isEmpty()) {
@@ -89,29 +89,29 @@ public final class RulesView extends Composite<Div> {
                 + UsDates.moment(LocalDateTime.ofInstant(last.putAt(), election.zone()))
                 + (last.isOverride()
                         ? ", by counsel's override (" + last.counsel() + ": " + last.ground()
-                                + "), though the proof failed: " + last.counterexample()
-                        : "; it was proved."));
+                                + "), although the proof failed: " + last.counterexample()
+                        : "; the proof passed."));
         if (last.isOverride()) {
             line.addClassName("warn");
         }
         getContent().add(line);
     }
 
-    /** Court orders that the pack has, also those that change nothing for this election. */
+    /** The pack's court orders, including those that change nothing for this election. */
     private void orders() {
         List<PackCourtOrder> orders = book.pack().pack().orders();
         if (orders.isEmpty()) {
             return;
         }
-        PlainTable table =
-                new PlainTable("Court orders in the pack", "Court", "Changes", "To", "Elections", "Standing");
+        PlainTable table = new PlainTable(
+                "Court orders in the rule pack", "Court", "Rule changed", "New value", "Elections", "Status");
         orders.forEach(order -> table.row(
                 order.court() + ", " + UsDates.digits(order.on()),
                 order.rule().meaning(),
                 order.value().value().inWords(),
                 UsDates.digits(order.value().from()) + " to " + UsDates.digits(order.to()),
                 order.standing().code().replace('_', ' ')));
-        getContent().add(new H2("Court orders in the pack"), table);
+        getContent().add(new H2("Court orders in the rule pack"), table);
     }
 
     private Map<String, Map<Rule, ResolvedRule>> byHeading() {
@@ -124,7 +124,7 @@ public final class RulesView extends Composite<Div> {
     }
 
     private void show(String heading, Map<Rule, ResolvedRule> rules) {
-        PlainTable table = new PlainTable(heading, "What", "Rule", "Since", "Where it is written", "How it is known");
+        PlainTable table = new PlainTable(heading, "Rule", "Value", "Applies to", "Source", "Basis");
         rules.forEach((rule, given) -> {
             if (!isSilent(rule, given)) {
                 table.row(row(rule, given));
@@ -159,7 +159,7 @@ public final class RulesView extends Composite<Div> {
     }
 
     private Component value(Rule rule, ResolvedRule given) {
-        Div value = new Div(new Span(given.isKnown() ? given.value().inWords() : "nobody knows yet"));
+        Div value = new Div(new Span(given.isKnown() ? given.value().inWords() : "not known yet"));
         if (rule.type() == RuleType.DEADLINE) {
             book.of(rule).ifPresent(deadline -> {
                 Div moment =
@@ -180,8 +180,8 @@ public final class RulesView extends Composite<Div> {
         String signed = given.signedBy() == null ? "" : " signed by " + given.signedBy();
         return switch (given.basis()) {
             case READ -> "read";
-            case MEMORY -> "from memory: nobody's vote may be cut on it until the office rules";
-            case UNKNOWN -> "unknown: its question stays open until the office rules";
+            case MEMORY -> "from memory: no ballot may be rejected or cut on it until the office signs a county ruling";
+            case UNKNOWN -> "unknown: the question stays open until the office signs a county ruling";
             case RULED -> "county ruling" + signed;
             case INVENTED -> Basis.INVENTED.code() + ", for the sample";
         };

@@ -1,4 +1,4 @@
-/** What the pages ask of the elections that the office holds. */
+/** What the pages ask about the loaded elections. */
 @NullMarked
 package org.proviso.election.ui;
 

@@ -2,6 +2,7 @@ package org.proviso.files.csv;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.proviso.files.InputException;
 
 /** Looks for further bad rows once one is found, so that an office mends its file once and not row by row. */
@@ -13,7 +14,7 @@ public final class BadRowFinder {
     private BadRowFinder() {}
 
     /** The exception that names all bad rows: the first itself where it is the only one. */
-    static InputException after(InputException first, CsvTable table, Runnable readRow) {
+    static InputException after(InputException first, CsvTable table, Supplier<?> readRow) {
         List<InputException> shown = new ArrayList<>();
         long more = 0;
         int last = first.line();
@@ -22,7 +23,7 @@ public final class BadRowFinder {
             try {
                 goesOn = table.next();
                 if (goesOn) {
-                    readRow.run();
+                    Object unused = readRow.get();
                 }
             } catch (InputException wrong) {
                 // A row that cannot be passed over (a quote never closed, bytes that are not UTF-8) ends the look.

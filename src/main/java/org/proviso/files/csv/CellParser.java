@@ -69,7 +69,7 @@ public final class CellParser {
         if (text.equals("no")) {
             return YesNo.NO;
         }
-        throw wrong(row, column, "is not yes or no (leave it empty where it is unknown)");
+        throw wrong(row, column, "is not yes or no (leave it empty if unknown)");
     }
 
     static <E extends Enum<E> & Code> E code(CsvRow row, int column, String text, Class<E> type) {
@@ -88,7 +88,9 @@ public final class CellParser {
         for (String word : row.text(column).split(";", -1)) {
             if (word.isBlank() || !word.equals(word.strip()) || !words.add(word)) {
                 throw wrong(
-                        row, column, "is not a list (words with ; between, none empty, none twice, no spaces around)");
+                        row,
+                        column,
+                        "is not a list (separate words with ;, with no empty words, repeats or extra spaces)");
             }
         }
         return Collections.unmodifiableSet(words);

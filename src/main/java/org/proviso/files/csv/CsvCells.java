@@ -76,7 +76,9 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
         if (known != null && known.length() == length && known.hashCode() == hash && equal(known, start)) {
             return known;
         }
-        return shared[slot] = new String(chars, start, length);
+        String text = new String(chars, start, length);
+        shared[slot] = text;
+        return text;
     }
 
     private boolean equal(String known, int start) {

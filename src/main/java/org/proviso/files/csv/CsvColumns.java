@@ -30,10 +30,6 @@ public record CsvColumns(List<String> required, List<String> optional, List<List
         return new CsvColumns(required, optional, List.copyOf(more));
     }
 
-    CsvColumns withoutKeys() {
-        return new CsvColumns(required, optional, List.of());
-    }
-
     boolean knows(String name) {
         return required.contains(name) || optional.contains(name);
     }

@@ -34,11 +34,11 @@ final class CsvHeader {
         return names.get(index);
     }
 
-    /** Where the column stands, or -1 for an optional one that this file does not have. */
+    /** The column's place, or -1 for an optional column this file does not have. */
     int index(String name) {
         Integer index = places.get(name);
         if (index == null) {
-            throw new IllegalArgumentException("no column " + name + " among those of " + file);
+            throw new IllegalArgumentException("no column " + name + " among the columns of " + file);
         }
         return index;
     }
@@ -51,7 +51,7 @@ final class CsvHeader {
         int first = names.indexOf(name);
         if (first >= 0) {
             throw new InputException(
-                    file, line, name, "is in the header twice (columns " + (first + 1) + " and " + place + ")");
+                    file, line, name, "appears twice in the header (columns " + (first + 1) + " and " + place + ")");
         }
         names.add(name);
         places.put(name, place - 1);
@@ -69,7 +69,7 @@ final class CsvHeader {
         List<String> unknown =
                 names.stream().filter(name -> !columns.knows(name)).toList();
         if (!unknown.isEmpty()) {
-            warn.accept(file + ": not read, as this file has no such column: " + String.join(", ", unknown));
+            warn.accept(file + ": unknown columns were ignored: " + String.join(", ", unknown));
         }
     }
 }

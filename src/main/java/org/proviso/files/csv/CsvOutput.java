@@ -57,7 +57,7 @@ public final class CsvOutput {
 
     public void row(List<String> cells) {
         if (cells.size() != width) {
-            throw new IllegalArgumentException(cells.size() + " cells where the header has " + width);
+            throw new IllegalArgumentException(cells.size() + " cells, but the header has " + width);
         }
         out.writeRecord(cells);
     }

@@ -117,10 +117,6 @@ public final class CsvRow {
         return isEmpty(column) ? null : CellParser.code(this, column, text(column), type);
     }
 
-    public <E extends Enum<E> & Code> @Nullable E code(String column, Class<E> type) {
-        return code(index(column), type);
-    }
-
     /** The code, or this one where the cell is empty. */
     public <E extends Enum<E> & Code> E code(String column, Class<E> type, E whereEmpty) {
         E code = code(index(column), type);

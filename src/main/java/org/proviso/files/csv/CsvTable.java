@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -25,7 +26,7 @@ import org.proviso.files.InputException;
 public final class CsvTable implements Closeable {
 
     static final String TOO_LONG =
-            "is longer than a row may be (1,000,000 characters); a quote that is opened and never closed can do this";
+            "is longer than the limit of 1,000,000 characters; check for an opening quote that is never closed";
 
     private final Path path;
     private final String file;
@@ -36,7 +37,7 @@ public final class CsvTable implements Closeable {
     private final CsvRow row;
     private final List<UniqueKey> keys;
 
-    /** After what is no row at all there is no telling where the next one begins. */
+    /** After an invalid row it is not known where the next one begins. */
     private boolean isBroken;
 
     private CsvTable(Path path, CsvColumns columns, Consumer<String> warn) throws IOException {
@@ -52,7 +53,7 @@ public final class CsvTable implements Closeable {
         this.rows = reader.iterator();
         try {
             if (!advance()) {
-                throw new InputException(file, 0, "", "is empty; it needs a header that names its columns");
+                throw new InputException(file, 0, "", "is empty; the first row must name the columns");
             }
             this.header = new CsvHeader(file, columns, cells, warn);
         } catch (RuntimeException e) {
@@ -108,7 +109,7 @@ public final class CsvTable implements Closeable {
                     each.accept(table.row.line(), row.get());
                 }
             } catch (InputException first) {
-                throw BadRowFinder.after(first, table, row::get);
+                throw BadRowFinder.after(first, table, row);
             }
         }
     }
@@ -120,7 +121,7 @@ public final class CsvTable implements Closeable {
         }
         if (cells.count() != header.size()) {
             String fields = cells.count() == 1 ? "1 field" : cells.count() + " fields";
-            throw row.wrong("has " + fields + " where the header has " + header.size());
+            throw row.wrong("has " + fields + " but the header has " + header.size());
         }
         for (UniqueKey key : keys) {
             key.check();
@@ -133,7 +134,7 @@ public final class CsvTable implements Closeable {
         return row;
     }
 
-    /** Where the column stands, to be asked once before the rows; -1 for an optional column that is not there. */
+    /** The column's place, read once before the rows; -1 for a missing optional column. */
     public int column(String name) {
         return header.index(name);
     }
@@ -164,17 +165,17 @@ public final class CsvTable implements Closeable {
             throw e.getCause() instanceof InputException cause ? cause : unparsable(e);
         } catch (UncheckedIOException e) {
             isBroken = true;
-            throw unreadable(file, e.getCause());
+            throw unreadable(file, Objects.requireNonNull(e.getCause(), "an unchecked one wraps one"));
         }
     }
 
     private InputException unparsable(CsvParseException e) {
         String message = String.valueOf(e.getMessage());
-        String reason = "is not a row of cells: " + message;
+        String reason = "is not a valid row: " + message;
         if (message.startsWith("Unclosed quoted")) {
-            reason = "a quote is opened in this row and never closed";
+            reason = "this row has an opening quote that is never closed";
         } else if (message.startsWith("Unexpected character after closing quote")) {
-            reason = "text follows a closing quote; a quote within a quoted cell is written twice";
+            reason = "text follows a closing quote; write a quote inside a quoted cell twice";
         } else if (message.startsWith("The maximum buffer size")) {
             reason = TOO_LONG;
         }
@@ -190,7 +191,7 @@ public final class CsvTable implements Closeable {
                 }
             }
         }
-        throw new InputException(file, line, "", "changed while it was read");
+        throw new InputException(file, line, "", "changed while it was being read");
     }
 
     private static InputException unreadable(String file, IOException cause) {

@@ -54,7 +54,7 @@ final class UniqueKey {
             String shown = InputException.quoted(String.join(" ", mine).strip());
             String both = "lines " + earlier + " and " + row.line();
             throw new InputException(
-                    file, row.line(), String.join(" + ", columns), shown + " is there twice, in " + both);
+                    file, row.line(), String.join(" + ", columns), shown + " appears twice, in " + both);
         }
     }
 

@@ -96,7 +96,7 @@ public final class Utf8Reader extends Reader {
             if (array[i] == 0) {
                 bytes.limit(i);
                 ended = true;
-                nul = "holds a NUL byte; this is not a text file, or it was cut off while it was written";
+                nul = "contains a NUL byte; this is not a text file, or it was cut off while being written";
                 return;
             }
         }
@@ -105,7 +105,7 @@ public final class Utf8Reader extends Reader {
     private void skipMark() {
         int first = bytes.hasRemaining() ? bytes.get(0) & 0xFF : 0;
         if (bytes.remaining() > 1 && first + (bytes.get(1) & 0xFF) == 0xFF + 0xFE && first >= 0xFE) {
-            throw refused("is written as UTF-16; save it as UTF-8");
+            throw refused("is in UTF-16; save it as UTF-8");
         }
         if (bytes.remaining() >= MARK.length
                 && first == MARK_FIRST
@@ -117,8 +117,8 @@ public final class Utf8Reader extends Reader {
 
     private String notUtf8() {
         int bad = bytes.get(bytes.position()) & 0xFF;
-        return "holds the byte " + Integer.toHexString(bad).toUpperCase(Locale.ROOT)
-                + ", which is not UTF-8; the file seems to be Latin-1 or Windows-1252: save it as UTF-8";
+        return "contains the byte " + Integer.toHexString(bad).toUpperCase(Locale.ROOT)
+                + ", which is not UTF-8; the file may be Latin-1 or Windows-1252. Save it as UTF-8";
     }
 
     private InputException refused(String reason) {

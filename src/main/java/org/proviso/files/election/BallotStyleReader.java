@@ -46,7 +46,7 @@ public final class BallotStyleReader {
             String party = parties.putIfAbsent(line.style(), line.party());
             if (party != null && !party.equals(line.party())) {
                 String reason = InputException.quoted(line.party()) + ", but style " + line.style() + " had ";
-                throw rows.wrong(i, "party", reason + InputException.quoted(party) + " before");
+                throw rows.wrong(i, "party", reason + InputException.quoted(party) + " earlier");
             }
         }
         List<BallotStyle> styles = new ArrayList<>();

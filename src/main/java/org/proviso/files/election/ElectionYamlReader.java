@@ -25,8 +25,12 @@ public final class ElectionYamlReader {
 
     /** The election in the file; its id is the name of the folder the file lies in. */
     public static Election read(Path file) {
-        return election(
-                file.toAbsolutePath().normalize().getParent().getFileName().toString(), YamlDocument.read(file));
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        Path id = folder == null ? null : folder.getFileName();
+        if (id == null) {
+            throw new InputException(file.toString(), 0, "", "must lie in a folder, whose name is the election's id");
+        }
+        return election(id.toString(), YamlDocument.read(file));
     }
 
     private static Election election(String id, YamlNode root) {
@@ -102,10 +106,10 @@ public final class ElectionYamlReader {
         for (String language : node.keys()) {
             YamlNode words = node.required(language);
             if (!language.matches("[a-z]{2,3}")) {
-                throw words.wrong(InputException.quoted(language) + " is not the code of a language (write it as en)");
+                throw words.wrong(InputException.quoted(language) + " is not a language code (write it as en)");
             }
             if (words.text().isBlank() || words.text().contains("\n")) {
-                throw words.wrong("must be one line of words");
+                throw words.wrong("must be one line of text");
             }
             hours.put(language, words.text());
         }

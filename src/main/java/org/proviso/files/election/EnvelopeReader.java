@@ -145,11 +145,12 @@ public final class EnvelopeReader {
         for (String pair : row.words("field_states")) {
             String[] sides = pair.split("=", -1);
             if (sides.length != 2) {
-                throw row.wrong("field_states", InputException.quoted(pair) + " is not a pair (write field=state)");
+                throw row.wrong(
+                        "field_states", InputException.quoted(pair) + " is not a pair (write it as field=state)");
             }
             Field field = row.codeIn("field_states", sides[0], Field.class);
             if (states.put(field, row.codeIn("field_states", sides[1], FieldState.class)) != null) {
-                throw row.wrong("field_states", field.code() + " is there twice");
+                throw row.wrong("field_states", field.code() + " appears twice");
             }
         }
         return Collections.unmodifiableMap(states);

@@ -62,7 +62,7 @@ final class FolderChecks {
         if (!lost.isEmpty()) {
             Voter.Residence first = lost.get(0).residence();
             warnings.add("roll: " + counted(lost.size(), "voter is", "voters are")
-                    + " in a precinct that precincts.csv does not have, the first in "
+                    + " in a precinct missing from precincts.csv, the first in "
                     + InputException.quoted(part(first.precinct(), first.split())));
         }
     }
@@ -79,7 +79,7 @@ final class FolderChecks {
         if (lost > 0) {
             String id = InputException.quoted(voterId.apply(rows.values().get(first)));
             warnings.add(rows.file() + ": " + counted(lost, "row names a voter", "rows name voters")
-                    + " not on the roll, the first in line " + rows.line(first) + " (" + id + ")");
+                    + " not on the roll, the first on line " + rows.line(first) + " (" + id + ")");
         }
     }
 
@@ -89,7 +89,7 @@ final class FolderChecks {
         for (int i = 0; i < envelopes.values().size(); i++) {
             String image = envelopes.values().get(i).handling().signatureImage();
             if (!image.isEmpty() && !Files.isRegularFile(inFolder(envelopes, i, image))) {
-                warnings.add(envelopes.file() + " line " + envelopes.line(i) + ": there is no signature image "
+                warnings.add(envelopes.file() + " line " + envelopes.line(i) + ": signature image not found: "
                         + InputException.quoted(image));
             }
         }
@@ -115,7 +115,7 @@ final class FolderChecks {
 
     private static String wrongWith(String number) {
         return ReceiptNumber.slip(number).map(ReceiptNumber.Problem::words).orElse("is not written as 4817-2206-5")
-                + " (election.yaml says that receipts have a check digit)";
+                + " (election.yaml says receipts have a check digit)";
     }
 
     private void ordered(NumberedRows<Envelope> envelopes, Election election) {
@@ -125,7 +125,7 @@ final class FolderChecks {
             for (String number : order.envelopeNos()) {
                 if (!numbers.contains(number)) {
                     warnings.add("election.yaml: an order names envelope " + InputException.quoted(number)
-                            + ", which envelopes.csv does not have");
+                            + ", which is not in envelopes.csv");
                 }
             }
         }

@@ -81,7 +81,7 @@ final class FolderReader {
         Map<String, Voter> voters = new LinkedHashMap<>();
         boolean json = Files.exists(file("roll.json"));
         if (json && Files.exists(file("roll.csv"))) {
-            throw new InputException("roll.json", 0, "", "is there beside roll.csv; an election has one roll");
+            throw new InputException("roll.json", 0, "", "found beside roll.csv; an election has only one roll");
         }
         Consumer<Voter> each = voter -> {
             voters.put(voter.voterId(), voter);

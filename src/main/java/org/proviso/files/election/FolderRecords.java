@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Address;
@@ -44,7 +45,9 @@ public final class FolderRecords implements Records {
         this.ballots = new BallotCatalog(folder.contests(), folder.styles(), folder.precincts());
         this.addresses = new AddressLocator(folder.streets());
         for (Envelope envelope : folder.envelopes()) {
-            String voterId = links.get(envelope.envelopeNo()).voterId();
+            String voterId = Objects.requireNonNull(
+                            links.get(envelope.envelopeNo()), "every envelope has a link, if only to nobody")
+                    .voterId();
             if (voterId != null) {
                 envelopesOf.computeIfAbsent(voterId, any -> new ArrayList<>()).add(envelope);
             }

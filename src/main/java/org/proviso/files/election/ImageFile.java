@@ -16,7 +16,7 @@ public record ImageFile(String name, Path file, String mediaType) {
 
     static final long LARGEST = 5_000_000;
 
-    static final String OUTSIDE = "is not a file name within the election's folder";
+    static final String OUTSIDE = "is not a file name inside the election folder";
 
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
     private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
@@ -29,7 +29,7 @@ public record ImageFile(String name, Path file, String mediaType) {
                 throw wrong(name, "is missing from " + folder.toAbsolutePath());
             }
             if (!file.toRealPath().startsWith(folder.toRealPath())) {
-                throw wrong(name, "is a link that leads out of the election's folder");
+                throw wrong(name, "is a link to a place outside the election folder");
             }
             if (Files.size(file) > LARGEST) {
                 throw wrong(name, "is larger than 5 MB");
@@ -45,7 +45,7 @@ public record ImageFile(String name, Path file, String mediaType) {
         try {
             byte[] bytes = Files.readAllBytes(file);
             if (bytes.length > LARGEST || !mediaType.equals(mediaType(name, bytes))) {
-                throw wrong(name, "changed while it was read");
+                throw wrong(name, "changed while it was being read");
             }
             return bytes;
         } catch (IOException e) {
@@ -53,7 +53,7 @@ public record ImageFile(String name, Path file, String mediaType) {
         }
     }
 
-    /** Where a file of that name lies in the folder; empty where the name leads out of it or is none at all. */
+    /** The file of that name in the folder; empty where the name leads outside it or is not a file name. */
     static Optional<Path> within(Path folder, String name) {
         try {
             Path file = folder.resolve(name).normalize();
@@ -86,7 +86,7 @@ public record ImageFile(String name, Path file, String mediaType) {
         if (startsWith(bytes, JPEG)) {
             return "image/jpeg";
         }
-        throw wrong(name, "is neither a PNG nor a JPEG picture");
+        throw wrong(name, "is not a PNG or JPEG image");
     }
 
     private static boolean startsWith(byte[] bytes, byte[] mark) {

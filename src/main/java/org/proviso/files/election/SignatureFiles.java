@@ -63,7 +63,7 @@ public record SignatureFiles(List<EnvelopeSignature> envelopes, List<RollSignatu
         String path = ROLL + "/" + name;
         Matcher parts = EXEMPLAR.matcher(name);
         if (!parts.matches()) {
-            throw new InputException(path, 0, "", "is not named for its voter (write it as T1010941-1.png)");
+            throw new InputException(path, 0, "", "does not carry its voter's ID (name it like T1010941-1.png)");
         }
         return new RollSignature(parts.group(1), Integer.parseInt(parts.group(2)), ImageFile.in(folder, path));
     }

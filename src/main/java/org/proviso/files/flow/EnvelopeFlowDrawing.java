@@ -3,6 +3,7 @@ package org.proviso.files.flow;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /** Draws a flow as SVG: reasons of issue to the left, outcomes to the right, a band for each pair as wide as its count. */
 public final class EnvelopeFlowDrawing {
@@ -52,13 +53,10 @@ public final class EnvelopeFlowDrawing {
     }
 
     private void open(double height, String title) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<svg viewBox=\"0 0 %d %.0f\" role=\"img\" aria-labelledby=\"flow-title\">\n"
-                        + "<title id=\"flow-title\">%s</title>\n",
-                WIDTH,
-                height,
-                escape(title)));
+        svg.append(String.format(Locale.ROOT, """
+                <svg viewBox="0 0 %d %.0f" role="img" aria-labelledby="flow-title">
+                <title id="flow-title">%s</title>
+                """, WIDTH, height, escape(title)));
     }
 
     private void bars(Map<String, Double> lefts, Map<EnvelopeFlowEnd, Double> rights) {
@@ -99,10 +97,10 @@ public final class EnvelopeFlowDrawing {
     private void bands(Map<String, Double> lefts, Map<EnvelopeFlowEnd, Double> rights) {
         Map<EnvelopeFlowEnd, Double> next = new LinkedHashMap<>(rights);
         flow.counts().forEach((reason, row) -> {
-            double from = lefts.get(reason);
+            double from = Objects.requireNonNull(lefts.get(reason), "every row begins at its bar");
             for (Map.Entry<EnvelopeFlowEnd, Integer> one : row.entrySet()) {
                 double height = one.getValue() * unit;
-                double to = next.get(one.getKey());
+                double to = Objects.requireNonNull(next.get(one.getKey()), "every band ends at a bar");
                 band(one.getKey().style(), from, to, height);
                 from += height;
                 next.put(one.getKey(), to + height);

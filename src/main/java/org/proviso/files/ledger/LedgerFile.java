@@ -56,7 +56,7 @@ public final class LedgerFile {
             }
         }
         if (line == 0) {
-            throw new InputException(file, 0, "", "is empty: a ledger has at least one entry");
+            throw new InputException(file, 0, "", "is empty; a ledger has at least one entry");
         }
         return new ChainVerdict(check.entries(), check.headHash(), Optional.empty());
     }
@@ -100,6 +100,6 @@ public final class LedgerFile {
     }
 
     private InputException notAnEntry(int line, String why) {
-        return new InputException(file, line, "", "is not an entry of a ledger" + why);
+        return new InputException(file, line, "", "is not a ledger entry" + why);
     }
 }

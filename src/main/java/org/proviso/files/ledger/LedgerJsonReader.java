@@ -27,7 +27,7 @@ public final class LedgerJsonReader {
             }
             Map<String, Object> fields = object(parser);
             if (parser.nextToken() != null) {
-                throw new IOException("something follows it");
+                throw new IOException("there is text after it");
             }
             return fields;
         }
@@ -50,7 +50,7 @@ public final class LedgerJsonReader {
         if (token == JsonToken.VALUE_TRUE || token == JsonToken.VALUE_FALSE) {
             return parser.getBooleanValue();
         }
-        throw new IOException("a ledger holds no " + token);
+        throw new IOException("a ledger cannot hold a " + token);
     }
 
     private static Map<String, Object> object(JsonParser parser) throws IOException {

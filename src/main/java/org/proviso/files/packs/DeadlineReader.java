@@ -61,7 +61,7 @@ final class DeadlineReader {
     private static Counted fixed(YamlNode node) {
         for (String other : List.of("days", "business_days", "weekday", "nth", "before", "after", "on")) {
             node.optional(other).ifPresent(value -> {
-                throw value.wrong("a named date is counted from nothing");
+                throw value.wrong("a fixed date has nothing to count from");
             });
         }
         return new Counted(
@@ -91,9 +91,9 @@ final class DeadlineReader {
 
     /** Certification may be what mail ballots are counted to, so it cannot itself be counted from them. */
     private static void refuseCircle(Rule rule, DeadlineAnchor anchor, YamlNode node) {
-        boolean circle = rule.equals(Rules.CERTIFICATION)
-                        && (anchor == DeadlineAnchor.CERTIFICATION || anchor == DeadlineAnchor.MAIL_RECEIPT)
-                || rule.equals(Rules.MAIL_RECEIPT) && anchor == DeadlineAnchor.MAIL_RECEIPT;
+        boolean circle = (rule.equals(Rules.CERTIFICATION)
+                        && (anchor == DeadlineAnchor.CERTIFICATION || anchor == DeadlineAnchor.MAIL_RECEIPT))
+                || (rule.equals(Rules.MAIL_RECEIPT) && anchor == DeadlineAnchor.MAIL_RECEIPT);
         if (circle) {
             throw node.wrong(rule.key() + " cannot be counted from " + anchor.code());
         }
@@ -101,14 +101,14 @@ final class DeadlineReader {
 
     private static void refuseHourOfADay(DeadlineAnchor anchor, TimeOfDay time, YamlNode node) {
         if (time.kind() == TimeOfDay.Kind.THAT_HOUR && anchor == DeadlineAnchor.ELECTION_DAY) {
-            throw node.required("time").wrong("election day has no hour of its own to count from");
+            throw node.required("time").wrong("election day has no time of day to count from");
         }
     }
 
     private static DeadlineOffset onTheDay(YamlNode node) {
         for (String distance : DISTANCES) {
             node.optional(distance).ifPresent(value -> {
-                throw value.wrong("a deadline on a day has no distance to it");
+                throw value.wrong("a deadline on a day cannot also have a distance");
             });
         }
         return new DeadlineOffset.Days(0);
@@ -125,7 +125,7 @@ final class DeadlineReader {
             throw node.wrong("a deadline needs exactly one of days, business_days and weekday");
         }
         if (weekday.isEmpty() && node.optional("nth").isPresent()) {
-            throw node.required("nth").wrong("nth goes with weekday only");
+            throw node.required("nth").wrong("nth can be used only with weekday");
         }
         if (days.isPresent()) {
             return new DeadlineOffset.Days(direction * days.get().whole());

@@ -80,7 +80,7 @@ public final class FactsYamlReader {
                         .forEach(key -> sent.put(
                                 Code.find(Ask.class, key)
                                         .orElseThrow(() ->
-                                                node.required(key).wrong("is not something a voter may be asked")),
+                                                node.required(key).wrong("is not something a voter may be asked for")),
                                 node.required(key).dateTime())));
         return sent;
     }
@@ -140,7 +140,7 @@ public final class FactsYamlReader {
                 node.optional("received_at").map(YamlNode::dateTime).orElse(null);
         LocalDateTime recorded =
                 node.optional("recorded_at").map(YamlNode::dateTime).orElse(null);
-        Evidence evidence = new Evidence(EvidenceSource.CURE, "as the file says", received, recorded);
+        Evidence evidence = new Evidence(EvidenceSource.CURE, "as stated in the file", received, recorded);
         StampedFact stamped = STAMPED.get(fact);
         if (stamped == null || !value.text().equals(stamped.word())) {
             return Finding.of(word(fact, value), evidence);
@@ -169,7 +169,7 @@ public final class FactsYamlReader {
         Set<String> ids = new LinkedHashSet<>();
         for (YamlNode item : node.items()) {
             if (!ids.add(item.text())) {
-                throw item.wrong(InputException.quoted(item.text()) + " is there twice");
+                throw item.wrong(InputException.quoted(item.text()) + " appears twice");
             }
         }
         return ids;

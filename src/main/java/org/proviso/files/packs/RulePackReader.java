@@ -26,7 +26,7 @@ import org.proviso.files.yaml.YamlNode;
  */
 final class RulePackReader {
 
-    /** A pack as its file has it, and the pack it lies over (empty for the floor itself). */
+    /** A rule pack as in its file, and the pack it is laid over (empty for the floor itself). */
     record LayeredPack(RulePack pack, String over) {}
 
     private final boolean illustrative;
@@ -64,7 +64,7 @@ final class RulePackReader {
         for (YamlNode item : node.items()) {
             DatedValue value = value(rule, item);
             if (!values.isEmpty() && !isAfter(values.get(values.size() - 1), value)) {
-                throw item.required("from").wrong("dates must ascend");
+                throw item.required("from").wrong("dates must be in ascending order");
             }
             values.add(value);
         }
@@ -74,7 +74,7 @@ final class RulePackReader {
     /** Two values may begin on the same day only where each is for other elections. */
     private static boolean isAfter(DatedValue before, DatedValue value) {
         return before.from().isBefore(value.from())
-                || before.from().equals(value.from()) && before.elections() != value.elections();
+                || (before.from().equals(value.from()) && before.elections() != value.elections());
     }
 
     /** Court orders, each a dated act that changes one rule for the elections it names. */
@@ -90,7 +90,7 @@ final class RulePackReader {
         node.rejectUnknownKeys(
                 "court", "on", "from", "to", "standing", "rule", "value", "reference", "basis", "checked");
         YamlNode key = node.required("rule");
-        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not in the vocabulary of rule packs"));
+        Rule rule = Rule.find(key.text()).orElseThrow(() -> key.wrong("is not a known rule"));
         PackCourtOrder order = new PackCourtOrder(
                 node.required("court").text(),
                 node.required("on").date(),
@@ -99,7 +99,7 @@ final class RulePackReader {
                 rule,
                 dated(rule, node));
         if (order.to().isBefore(order.value().from())) {
-            throw node.required("to").wrong("the last election of an order is before its first");
+            throw node.required("to").wrong("the order's last election date is before its first");
         }
         return order;
     }
@@ -127,19 +127,19 @@ final class RulePackReader {
 
     private static Rule rule(YamlNode rules, String key) {
         YamlNode values = rules.required(key);
-        return Rule.find(key).orElseThrow(() -> values.wrong("is not in the vocabulary of rule packs"));
+        return Rule.find(key).orElseThrow(() -> values.wrong("is not a known rule"));
     }
 
     private Basis basis(YamlNode node, RuleValue value) {
         Basis basis = node.code(Basis.class);
         if (basis == Basis.RULED) {
-            throw node.wrong("a ruling is the county's own act and does not stand in a pack");
+            throw node.wrong("a county ruling is the office's own act and cannot be part of a rule pack");
         }
         if (basis == Basis.INVENTED && !illustrative) {
-            throw node.wrong("invented law goes only into a pack marked illustrative");
+            throw node.wrong("invented law is allowed only in a rule pack marked illustrative");
         }
         if ((value instanceof RuleValue.Unknown) != (basis == Basis.UNKNOWN)) {
-            throw node.wrong("the value unknown and the basis unknown go together");
+            throw node.wrong("a value of unknown needs a basis of unknown, and the reverse");
         }
         return basis;
     }

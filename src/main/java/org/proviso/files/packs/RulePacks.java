@@ -38,10 +38,7 @@ public final class RulePacks {
         Path file = Path.of(nameOrPath);
         if (!Files.exists(file)) {
             throw new InputException(
-                    nameOrPath,
-                    0,
-                    "",
-                    "is neither a pack that comes with the program (" + String.join(", ", bundled()) + ") nor a file");
+                    nameOrPath, 0, "", "is not a bundled rule pack (" + String.join(", ", bundled()) + ") or a file");
         }
         return over(YamlDocument.read(file), List.of(nameOrPath));
     }
@@ -60,7 +57,7 @@ public final class RulePacks {
                             "election.yaml",
                             0,
                             "rulings",
-                            InputException.quoted(ruling.rule()) + " is not in the vocabulary of rule packs"));
+                            InputException.quoted(ruling.rule()) + " is not a known rule"));
             ruled.add(new PackResolver.ParsedRuling(
                     rule,
                     ruling.value().isEmpty()
@@ -77,7 +74,8 @@ public final class RulePacks {
             return read.pack();
         }
         if (seen.contains(read.over()) || !bundled().contains(read.over())) {
-            throw root.required("over").wrong(InputException.quoted(read.over()) + " is not a pack to lie over");
+            throw root.required("over")
+                    .wrong(InputException.quoted(read.over()) + " is not a rule pack that can be a base for another");
         }
         List<String> deeper = new ArrayList<>(seen);
         deeper.add(read.over());

@@ -74,10 +74,10 @@ final class RuleValueReader {
     private static Consequence checked(YamlNode node, Consequence consequence) {
         boolean part = consequence.does() == Consequence.Effect.IN_PART;
         if (part != (consequence.policy() != null)) {
-            throw node.wrong(part ? "in_part needs a policy" : "a policy goes with in_part only");
+            throw node.wrong(part ? "in_part needs a policy" : "a policy can be used only with in_part");
         }
         if (consequence.cure() != null && !consequence.costsTheVoter()) {
-            throw node.wrong("a cure goes with reject or in_part only");
+            throw node.wrong("a cure can be used only with reject or in_part");
         }
         return consequence;
     }

@@ -86,14 +86,14 @@ final class JsonRecords {
             } else if (others.contains(name)) {
                 parser.skipChildren();
             } else {
-                throw wrong(name, "is not a member of " + type);
+                throw wrong(name, "is not a known key of " + type);
             }
         }
         if (!typed) {
-            throw new InputException(file, 0, "", "does not say that it is a " + type);
+            throw new InputException(file, 0, "", "is not marked as a " + type);
         }
         if (parser.nextToken() != null) {
-            throw wrong("", "goes on after its end");
+            throw wrong("", "has text after its end");
         }
     }
 
@@ -117,14 +117,14 @@ final class JsonRecords {
     private JsonValue value(String key) throws IOException {
         int line = line();
         if (++values > MOST_VALUES) {
-            throw wrong(key, "is a record of more than 100,000 values");
+            throw wrong(key, "is a record with more than 100,000 values");
         }
         return switch (parser.currentToken()) {
             case START_OBJECT -> new JsonValue(file, line, key, members(key));
             case START_ARRAY -> new JsonValue(file, line, key, items(key));
             case VALUE_STRING -> new JsonValue(file, line, key, parser.getText());
             case VALUE_TRUE, VALUE_FALSE -> new JsonValue(file, line, key, parser.getBooleanValue());
-            case VALUE_NULL -> throw wrong(key, "is null; leave out what is not known");
+            case VALUE_NULL -> throw wrong(key, "is null; leave out unknown values");
             default -> new JsonValue(file, line, key, parser.getDecimalValue());
         };
     }

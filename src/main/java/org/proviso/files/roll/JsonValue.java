@@ -22,7 +22,7 @@ record JsonValue(String file, int line, String key, Object content) {
         }
         for (Map.Entry<String, JsonValue> member : map().entrySet()) {
             if (!member.getKey().equals("@type") && !List.of(members).contains(member.getKey())) {
-                throw member.getValue().wrong("is not a member of " + type);
+                throw member.getValue().wrong("is not a known key of " + type);
             }
         }
         return this;
@@ -54,7 +54,7 @@ record JsonValue(String file, int line, String key, Object content) {
         if (content instanceof String text) {
             return text.strip();
         }
-        throw wrong("is not a text");
+        throw wrong("is not text");
     }
 
     LocalDate date() {

@@ -97,7 +97,7 @@ public final class RollScan {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IOException("The reading was interrupted.", e);
+            throw new IOException("Reading the roll was interrupted.", e);
         } catch (ExecutionException e) {
             throw new IOException(e.getCause());
         } finally {

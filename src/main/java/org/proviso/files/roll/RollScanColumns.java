@@ -18,15 +18,16 @@ import org.proviso.files.csv.CsvTable;
  * @param cells for each column of the file the cell it is, or null
  * @param end the place in the file after the header's line
  */
-record RollScanColumns(RollLine.Cell @Nullable [] cells, long end) {
+@SuppressWarnings("ArrayRecordComponent") // Compared by what is in the array, see below.
+record RollScanColumns(RollLine.@Nullable Cell[] cells, long end) {
 
     private static final int LONGEST_HEADER = 1 << 16;
 
-    /** Reads the header as the careful reader does; null where it is no plain line. */
+    /** Reads the header as the careful reader does; null where it is not a plain line. */
     static @Nullable RollScanColumns of(Path file, CsvColumns columns, Consumer<String> warn) throws IOException {
-        RollLine.Cell[] cells;
+        RollLine.@Nullable Cell[] cells;
         try (CsvTable table = CsvTable.open(file, columns, warn)) {
-            cells = new RollLine.Cell[table.width()];
+            cells = new RollLine.@Nullable Cell[table.width()];
             for (RollLine.Cell cell : RollLine.Cell.values()) {
                 int column = table.column(cell.name().toLowerCase(Locale.ROOT));
                 if (column >= 0) {
@@ -42,7 +43,7 @@ record RollScanColumns(RollLine.Cell @Nullable [] cells, long end) {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] first = in.readNBytes(LONGEST_HEADER);
             for (int i = 0; i < first.length; i++) {
-                if (first[i] == '"' || first[i] == '\r' && (i + 1 == first.length || first[i + 1] != '\n')) {
+                if (first[i] == '"' || (first[i] == '\r' && (i + 1 == first.length || first[i + 1] != '\n'))) {
                     return -1;
                 }
                 if (first[i] == '\n') {
@@ -51,10 +52,6 @@ record RollScanColumns(RollLine.Cell @Nullable [] cells, long end) {
             }
             return -1;
         }
-    }
-
-    int width() {
-        return cells.length;
     }
 
     @Override

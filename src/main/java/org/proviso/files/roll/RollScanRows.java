@@ -18,7 +18,7 @@ final class RollScanRows {
     private static final int MANY = 1 << 20;
     private static final int REFUSED = -1;
 
-    private final RollLine.Cell @Nullable [] cells;
+    private final RollLine.@Nullable Cell[] cells;
     private final FileChannel channel;
     private final long size;
     private final RollPortion portion;
@@ -84,7 +84,7 @@ final class RollScanRows {
     }
 
     private boolean isBlank(int row) {
-        return bytes[row] == '\n' || bytes[row] == '\r' && row + 1 < filled && bytes[row + 1] == '\n';
+        return bytes[row] == '\n' || (bytes[row] == '\r' && row + 1 < filled && bytes[row + 1] == '\n');
     }
 
     private int afterBlank(int row) {
@@ -166,7 +166,7 @@ final class RollScanRows {
     /** The voter's number is there, with no space around it; what is not ASCII is UTF-8. */
     private boolean isGood(int start, int next) {
         boolean spaced = idEnd == idStart || isSpace(bytes[idStart]) || isSpace(bytes[idEnd - 1]);
-        if (spaced || foreign && !isUtf8(start, next) || next - start > MANY) {
+        if (spaced || (foreign && !isUtf8(start, next)) || next - start > MANY) {
             return false;
         }
         long hash = 0;

@@ -58,7 +58,7 @@ record VriAddress(String houseNumber, String street, String unit, String city, S
                 .flatMap(part -> Stream.of(part.text("SubaddressType"), part.text("SubaddressIdentifier"))));
     }
 
-    /** The municipality or post office place; a county's name is no city. */
+    /** The municipality or post office place; a county's name is not a city. */
     private static String city(JsonValue address) {
         return Stream.of("CompletePlaceName1", "CompletePlaceName")
                 .flatMap(name -> address.optional(name).stream())

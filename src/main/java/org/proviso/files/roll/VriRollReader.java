@@ -51,8 +51,8 @@ public final class VriRollReader {
         Voter voter = source.voter();
         Integer earlier = lines.putIfAbsent(voter.voterId(), record.line());
         if (earlier != null) {
-            String both = "in the records of lines " + earlier + " and " + record.line();
-            throw record.wrong("voter id " + InputException.quoted(voter.voterId()) + " is there twice, " + both);
+            String both = "in the records on lines " + earlier + " and " + record.line();
+            throw record.wrong("voter id " + InputException.quoted(voter.voterId()) + " appears twice, " + both);
         }
         if (voter.residence().street().isEmpty() && withoutStreet++ == 0) {
             firstWithoutStreet = record.line();
@@ -62,11 +62,10 @@ public final class VriRollReader {
 
     private void warn(Consumer<String> warn) {
         if (!lines.isEmpty()) {
-            warn.accept(
-                    file + ": this format carries no registration date or channel; both are unknown for every voter");
+            warn.accept(file + ": this format has no registration date or channel; both are unknown for every voter");
         }
         if (withoutStreet > 0) {
-            String first = ", the first in the record of line " + firstWithoutStreet;
+            String first = ", the first in the record on line " + firstWithoutStreet;
             warn.accept(file + ": " + withoutStreet + " residence addresses have no street" + first);
         }
     }

@@ -61,7 +61,7 @@ public final class YamlDocument {
         check(node, "");
         YamlNode root = new YamlNode(file, "", node);
         if (!root.isMap()) {
-            throw root.wrong("the file must be keys with values");
+            throw root.wrong("the file must contain keys with values");
         }
         return root;
     }
@@ -76,18 +76,18 @@ public final class YamlDocument {
             int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
             throw new InputException(file, line, "", "is not YAML: " + oneLine(e.getProblem()));
         } catch (YAMLException e) {
-            throw new InputException(file, 0, "", "is not YAML: " + oneLine(e.getMessage()));
+            throw new InputException(file, 0, "", "is not YAML: " + oneLine(String.valueOf(e.getMessage())));
         }
     }
 
     private void check(Node node, String key) {
         YamlNode here = new YamlNode(file, key, node);
         if (node.getAnchor() != null) {
-            throw here.wrong("anchors and aliases (& and *) are not used in this file");
+            throw here.wrong("anchors and aliases (& and *) are not allowed in this file");
         }
         if (!node.getTag().getValue().startsWith("tag:yaml.org,2002:")
                 || node.getTag().getValue().contains("java")) {
-            throw here.wrong("tags (!) are not used in this file");
+            throw here.wrong("tags (!) are not allowed in this file");
         }
         if (node instanceof MappingNode mapping) {
             checkKeys(mapping, here);
@@ -101,12 +101,12 @@ public final class YamlDocument {
         for (NodeTuple entry : mapping.getValue()) {
             int line = entry.getKeyNode().getStartMark().getLine() + 1;
             if (!(entry.getKeyNode() instanceof ScalarNode name)) {
-                throw InputException.atKey(file, line, here.key(), "holds a key that is not a word");
+                throw InputException.atKey(file, line, here.key(), "contains a key that is not a word");
             }
             Integer first = lines.putIfAbsent(name.getValue(), line);
             String key = here.childKey(name.getValue());
             if (first != null) {
-                throw InputException.atKey(file, line, key, "is there twice, in lines " + first + " and " + line);
+                throw InputException.atKey(file, line, key, "appears twice, in lines " + first + " and " + line);
             }
             check(entry.getValueNode(), key);
         }

@@ -39,7 +39,7 @@ public final class YamlNode {
         return node.getStartMark().getLine() + 1;
     }
 
-    /** Where the value stands, from the root; the root's own is empty. */
+    /** The path of the value from the root; empty for the root. */
     public String key() {
         return key;
     }
@@ -107,7 +107,8 @@ public final class YamlNode {
     /** The word or sentence, as written and without spaces around it. */
     public String text() {
         if (!(node instanceof ScalarNode scalar)) {
-            throw wrong(isMap() ? "must be one value, not keys with values" : "must be one value, not a list");
+            throw wrong(
+                    isMap() ? "must be a single value, not keys with values" : "must be a single value, not a list");
         }
         if (isEmpty()) {
             throw wrong("has no value");

@@ -3,6 +3,7 @@ package org.proviso.intake.cure;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.chain.Salt;
@@ -72,7 +73,7 @@ public class CureReplay {
     }
 
     /** The start of the hash is enough to tell two texts apart in a sentence. */
-    private static String text(Object ask, Object receivedAt, String by, String words) {
+    private static String text(@Nullable Object ask, @Nullable Object receivedAt, String by, String words) {
         return ask + " stamped " + receivedAt + " by " + by + ", words "
                 + words.substring(0, Math.min(SHOWN, words.length()));
     }

@@ -19,7 +19,7 @@ import org.proviso.intake.IntakeService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What is read where a voter brings something: whose envelope it is, what came before, and until when it is in time. */
+/** What the cure page reads: the envelope, earlier evidence, and the deadline. */
 @Service
 @Transactional(readOnly = true)
 public class CureLookupService {
@@ -46,39 +46,38 @@ public class CureLookupService {
         this.access = access;
     }
 
-    /** The envelopes of that number or receipt, or whose voter's last name begins so. */
+    /** Envelopes with that envelope or receipt number, or whose voter's last name begins with it. */
     public List<FoundEnvelope> find(String electionId, String sought, int limit) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         return envelopes.find(electionId, sought, limit);
     }
 
-    /** What came in before, a sentence each. */
+    /** Earlier evidence, a sentence each. */
     public List<String> brought(String electionId, String envelopeNo) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
-                .map(one -> "To " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": " + one.words())
+                .map(one -> "Evidence to " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": "
+                        + one.words())
                 .toList();
     }
 
-    /** Until when it is in time, and whether this stamp is. */
+    /** The deadline, and whether this stamp is on time. */
     public String inTime(String electionId, Ask ask, @Nullable LocalDateTime stamp) {
         DeadlineBook book = rules.book(electionId);
         ResolvedRule given = book.pack().of(Rule.cure(ask));
         Optional<Deadline> deadline = book.cure(ask, null);
         if (deadline.isEmpty()) {
             return given.isKnown()
-                    ? "In time until: " + given.value().inWords() + " ("
+                    ? "Due by: " + given.value().inWords() + " ("
                             + given.reference().words() + ")."
-                    : "The rules do not say until when this is in time: ask counsel.";
+                    : "The rules give no deadline for this. Ask counsel.";
         }
-        String until = "In time until " + words(deadline.get().lastMoment()) + " ("
+        String until = "Deadline: " + words(deadline.get().lastMoment()) + " ("
                 + given.reference().words() + ").";
         if (stamp == null) {
             return until;
         }
-        return deadline.get().hasPassed(stamp)
-                ? "This stamp is too late. " + until.replaceFirst("In time", "It was in time")
-                : "This stamp is in time. " + until;
+        return deadline.get().hasPassed(stamp) ? "Stamped too late. " + until : "Stamped on time. " + until;
     }
 
     private static String words(LocalDateTime moment) {

@@ -4,7 +4,7 @@ package org.proviso.intake.desk;
 public enum EnvelopeFilter {
     NOT_KEYED("Not keyed"),
     KEYED_ONCE("Keyed once"),
-    DIFFERING("Two keyings differ"),
+    DIFFERING("Keyings differ"),
     ALL("All");
 
     private final String words;

@@ -39,7 +39,7 @@ public class EnvelopeListService {
         return envelopes.line(electionId, envelopeNo);
     }
 
-    /** The envelopes that were received by hand, the last one first. */
+    /** Envelopes received by hand, newest first. */
     public List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
         access.demand(Permission.RECEIVE_BAGS);
         return envelopes.lastReceived(electionId, limit);

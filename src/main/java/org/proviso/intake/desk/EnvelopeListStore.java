@@ -19,7 +19,7 @@ class EnvelopeListStore {
             exists (select 1 from affirmation_field f where f.election_id = e.election_id
                 and f.envelope_no = e.envelope_no and f.state = 'not_yet_keyed')""";
 
-    /** Handed in by hand, and once more where the files that brought the envelope had it keyed. */
+    /** Keyings by hand, plus one if the envelope was loaded with its keying. */
     private static final String KEYINGS = """
             ((select count(*) from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.finished = true)
@@ -66,7 +66,7 @@ class EnvelopeListStore {
                 .optional();
     }
 
-    /** Those received by hand, the last first. */
+    /** Envelopes received by hand, newest first. */
     List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
         String sql = LINE + " and e.received_at is not null order by e.place desc fetch first :limit rows only";
         return jdbc.sql(sql)

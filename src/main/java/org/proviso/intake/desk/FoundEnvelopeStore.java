@@ -16,7 +16,7 @@ class FoundEnvelopeStore {
         this.jdbc = jdbc;
     }
 
-    /** Those whose number or receipt is this, or whose voter's last name begins so. */
+    /** Envelopes with this envelope or receipt number, or whose voter's last name begins with it. */
     List<FoundEnvelope> find(String electionId, String sought, int limit) {
         String typed = sought.strip().toLowerCase(Locale.ROOT);
         String receipt = ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed);

@@ -17,13 +17,13 @@ public record IntakeEnvelopeRow(
         int keyings,
         int differing) {
 
-    /** How far its keying is, in words. */
+    /** Its keying state, in words. */
     public String keyed() {
         if (waits) {
             return "not keyed";
         }
         if (differing > 0) {
-            return "two keyings differ in " + differing + (differing == 1 ? " box" : " boxes");
+            return "keyings differ in " + differing + (differing == 1 ? " field" : " fields");
         }
         return keyings < 2 ? "keyed once" : "keyed twice";
     }

@@ -10,12 +10,12 @@ import org.proviso.intake.RecordedTransmittal;
 /** What one voting location sent back by all its transmittals, and how many of its envelopes are here. */
 public record LocationReturn(String votingLocation, List<RecordedTransmittal> transmittals, int here) {
 
-    /** Whether nothing has to be found or explained. */
+    /** Whether the return is in balance. */
     public boolean addsUp() {
         return differences().isEmpty();
     }
 
-    /** What does not add up, a clause each; empty where everything does. */
+    /** What is out of balance, a clause each; empty if nothing is. */
     public List<String> differences() {
         List<String> differences = new ArrayList<>();
         if (transmittals.isEmpty()) {
@@ -51,8 +51,8 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
             }
         }
         if (!one.sealOut().equals(one.sealIn())) {
-            differences.add("bag " + one.bag() + " left with seal " + given(one.sealOut()) + " and came with seal "
-                    + given(one.sealIn()));
+            differences.add("bag " + one.bag() + " went out with seal " + given(one.sealOut())
+                    + " and came back with seal " + given(one.sealIn()));
         }
         if (Objects.requireNonNullElse(one.scannedInError(), 0) > 0) {
             differences.add("scanned " + one.scannedInError() + " in error");

@@ -10,7 +10,7 @@ import org.proviso.intake.TransmittalService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What the voting locations sent back beside what is here. */
+/** Returns from voting locations compared with the envelopes received. */
 @Service
 public class LocationReturnService {
 
@@ -22,7 +22,7 @@ public class LocationReturnService {
         this.envelopes = envelopes;
     }
 
-    /** Every voting location, those that do not add up first; envelopes that came by mail have none. */
+    /** Every voting location, those out of balance first. Envelopes received by mail have none. */
     @Transactional(readOnly = true)
     public List<LocationReturn> all(String electionId) {
         Map<String, List<RecordedTransmittal>> byLocation = new LinkedHashMap<>();

@@ -30,12 +30,12 @@ public class NextEnvelopeService {
         this.clock = clock;
     }
 
-    /** The next one of which something is not yet keyed. */
+    /** The next envelope that is not fully keyed. */
     public Optional<String> first(String electionId) {
         return next.first(electionId, me(), since());
     }
 
-    /** The next one that was keyed once, by somebody else. */
+    /** The next envelope that someone else keyed once. */
     public Optional<String> second(String electionId) {
         return next.second(electionId, me(), since());
     }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Which envelope comes next for whoever keys, by the tables of envelopes and drafts. */
+/** Which envelope to key next, from the tables of envelopes and drafts. */
 @Repository
 class NextEnvelopeStore {
 
@@ -13,7 +13,7 @@ class NextEnvelopeStore {
              and not exists (select 1 from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.user_name = :me and d.finished = true)""";
 
-    /** Nobody else had it in hand a moment ago. */
+    /** No one else is keying it now. */
     private static final String FREE = """
              and not exists (select 1 from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.user_name <> :me and d.finished = false

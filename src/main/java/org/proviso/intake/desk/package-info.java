@@ -1,4 +1,4 @@
-/** What the pages of intake read: lists of envelopes by the page, what each voting location sent back, the next to key. */
+/** What the Intake pages read: lists of envelopes by page, returns by voting location, the next envelope to key. */
 @NullMarked
 package org.proviso.intake.desk;
 

@@ -48,7 +48,7 @@ public record KeyedAffirmation(
         }
         for (Field field : Field.values()) {
             FieldState state = fieldStates.getOrDefault(field, FieldState.KEYED);
-            if (state == FieldState.NOT_YET_KEYED || state == FieldState.KEYED && isEmpty(field)) {
+            if (state == FieldState.NOT_YET_KEYED || (state == FieldState.KEYED && isEmpty(field))) {
                 return false;
             }
         }

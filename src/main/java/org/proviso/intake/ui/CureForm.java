@@ -27,18 +27,19 @@ import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What came in for one envelope: what it is, its stamp, and how it came; says until when it is in time. */
+/** Cure evidence for one envelope: what it is, its stamp and how it arrived. It shows the deadline. */
 final class CureForm extends Div {
 
     private final transient CureService cures;
     private final transient CureLookupService desk;
     private final transient WorkingElection workplace;
-    private final H2 title = new H2("What came in");
+    private final H2 title = new H2("Cure evidence");
     private final Div brought = new Div();
-    private final ChoiceField kind = new ChoiceField("kind", "It is to", asks());
-    private final TypedField day = new TypedField("stamp-day", "Stamp, day");
-    private final TypedField time = new TypedField("stamp-time", "Stamp, time").like("9:15 am");
-    private final TypedField words = new TypedField("words", "What and how").like("passport, shown at the counter");
+    private final ChoiceField kind = new ChoiceField("kind", "Evidence to", asks());
+    private final TypedField day = new TypedField("stamp-day", "Date stamped");
+    private final TypedField time = new TypedField("stamp-time", "Time stamped").like("9:15 am");
+    private final TypedField words =
+            new TypedField("words", "What was brought, and how").like("passport, shown at the counter");
     private final Paragraph inTime = new Paragraph();
     private final Div fields;
     private @Nullable FoundEnvelope envelope;
@@ -51,12 +52,12 @@ final class CureForm extends Div {
         day.onTyped(text -> say());
         time.onTyped(text -> say());
         inTime.getElement().setAttribute("role", "status");
-        ActButton record = new ActButton("Record it").first().does(this::record);
+        ActButton record = new ActButton("Record evidence").first().does(this::record);
         record.getElement().setAttribute("data-finish", true);
         fields = new Div(kind, day, time, words, inTime, record, new Caution());
         fields.getElement().setAttribute("data-typing", "go-on");
         fields.setVisible(false);
-        brought.add(new Paragraph("Find the envelope first."));
+        brought.add(new Paragraph("Find and select an envelope first."));
         add(title, brought, fields);
     }
 
@@ -80,7 +81,7 @@ final class CureForm extends Div {
         say();
     }
 
-    /** Leads the keyboard to what came in. */
+    /** Moves the focus to the first field. */
     void begin() {
         kind.focus();
     }
@@ -90,7 +91,7 @@ final class CureForm extends Div {
         List<String> before = desk.brought(workplace.electionId(), found.envelopeNo());
         before.forEach(line -> brought.add(new Paragraph(line)));
         if (before.isEmpty()) {
-            brought.add(new Paragraph("Nothing came in for this envelope yet."));
+            brought.add(new Paragraph("No cure evidence received for this envelope yet."));
         }
     }
 
@@ -111,21 +112,24 @@ final class CureForm extends Div {
     private void record() {
         day.problem(TypedDates.day(day.text()).isEmpty() ? TypedDates.LIKE_A_DAY : "");
         time.problem(TypedDates.time(time.text()).isEmpty() ? TypedDates.LIKE_A_TIME : "");
-        words.problem(words.text().isEmpty() ? "Say what came in, and how: at the counter, by mail, by email." : "");
+        words.problem(
+                words.text().isEmpty()
+                        ? "Required. Enter what the voter brought, and how: at the counter, by mail or by email."
+                        : "");
         if (stamp().isEmpty() || words.hasProblem() || envelope == null) {
-            MessageLine.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
         try {
             String number = envelope.envelopeNo();
             cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
-            MessageLine.done("Recorded for " + number + ".");
+            MessageLine.done("Evidence recorded for envelope " + number + ".");
             words.text("");
             showBrought(envelope);
         } catch (IntakeRefusedException e) {
             day.problem(String.valueOf(e.getMessage()));
             day.focus();
-            MessageLine.refused("Not recorded: " + e.getMessage());
+            MessageLine.refused("Not saved. " + e.getMessage());
         }
     }
 }

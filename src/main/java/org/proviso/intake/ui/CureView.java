@@ -22,7 +22,7 @@ import org.proviso.ui.frame.WorkingElection;
 
 /** What a voter brought after casting a ballot: the envelope is found, then what came in is recorded with its stamp. */
 @Route(value = "intake/cure", layout = OfficeFrame.class)
-@PageTitle("What a voter brought · Proviso")
+@PageTitle("Cure evidence · Proviso")
 @PermitAll
 public final class CureView extends Composite<Div> {
 
@@ -37,9 +37,9 @@ public final class CureView extends Composite<Div> {
         this.desk = desk;
         this.election = workplace.electionId();
         form = new CureForm(cures, desk, workplace);
-        TypedField sought = new TypedField("sought", "Find the envelope");
+        TypedField sought = new TypedField("sought", "Envelope, receipt or last name");
         sought.onTyped(this::find);
-        Div left = new Div(new H2("Whose envelope"), sought, found);
+        Div left = new Div(new H2("Find the envelope"), sought, found);
         Div bench = new Div(left, form);
         form.addClassName("side");
         bench.addClassName("bench");
@@ -47,10 +47,10 @@ public final class CureView extends Composite<Div> {
         getContent()
                 .add(
                         new PageHead(
-                                        "What a voter brought",
-                                        "The stamp of its arrival decides whether it is in time, never the day it is"
-                                                + " keyed.")
-                                .beside(Links.link("To Intake", "intake")),
+                                        "Record cure evidence",
+                                        "The date and time stamped on arrival decide whether evidence is on time, not the day it"
+                                                + " is keyed.")
+                                .beside(Links.link("Back to Intake", "intake")),
                         bench);
         find("");
         sought.focus();
@@ -60,18 +60,18 @@ public final class CureView extends Composite<Div> {
         found.removeAll();
         if (text.isEmpty()) {
             found.add(new Paragraph(
-                    "Type the envelope number, the voter's receipt number, or how the last name begins."));
+                    "Enter the envelope number, the receipt number or the beginning of the voter's last name."));
             return;
         }
         List<FoundEnvelope> all = desk.find(election, text, SHOWN);
         if (all.isEmpty()) {
-            found.add(new Paragraph("No envelope of this election has such a number, and no voter such a name."));
+            found.add(new Paragraph("No envelope in this election matches that number or name."));
             return;
         }
-        PlainTable table = new PlainTable("Envelopes found", "Envelope", "Receipt", "Voter", "Cast at", "");
+        PlainTable table = new PlainTable("Envelopes found", "Envelope", "Receipt", "Voter", "Voting location", "");
         for (FoundEnvelope one : all) {
-            ActButton take = new ActButton("This one").quiet().does(() -> take(one));
-            take.setAriaLabel("This one: " + one.envelopeNo());
+            ActButton take = new ActButton("Select").quiet().does(() -> take(one));
+            take.setAriaLabel("Select envelope " + one.envelopeNo());
             table.row(List.of(
                     number(one.envelopeNo()),
                     number(one.receiptNo()),

@@ -21,9 +21,9 @@ final class EnvelopesPart extends Div {
     private final String election;
     private final RowGrid<IntakeEnvelopeRow> rows = new RowGrid<>(
             "Envelopes",
-            "No envelope is in this list. Envelopes come with the election's files, or one by one under Receive"
+            "No envelopes match. Envelopes are loaded with the election's files or entered one at a time under Receive"
                     + " envelopes.");
-    private final TypedField sought = new TypedField("sought", "Envelope or receipt begins with").like("G-1001");
+    private final TypedField sought = new TypedField("sought", "Envelope or receipt number").like("G-1001");
     private final ChoiceField filter;
     private final Span shown = new Span();
 
@@ -62,12 +62,12 @@ final class EnvelopesPart extends Div {
                 .words(
                         "Received",
                         "7rem",
-                        line -> line.receivedAt() == null ? "with the files" : UsDates.near(line.receivedAt()))
+                        line -> line.receivedAt() == null ? "loaded from files" : UsDates.near(line.receivedAt()))
                 .words("Keying", "7rem", IntakeEnvelopeRow::keyed);
     }
 
     private static String place(String votingLocation) {
-        return votingLocation.isEmpty() ? "none: by mail or another county" : votingLocation;
+        return votingLocation.isEmpty() ? "none (by mail or another county)" : votingLocation;
     }
 
     private void show() {

@@ -18,7 +18,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What came in: what the voting locations sent back, and every envelope with how far its keying is. */
+/** The Intake page: returns from the voting locations, and every envelope with its keying state. */
 @Route(value = "intake", layout = OfficeFrame.class)
 @PageTitle("Intake · Proviso")
 @PermitAll
@@ -40,9 +40,9 @@ public final class IntakeView extends Composite<Div> {
         head.beside(
                 Links.link("Receive envelopes", "intake/receive", "R"),
                 Links.link("Transmittals", "intake/transmittals", "T"),
-                Links.link("What a voter brought", "intake/cure", "C"),
-                new ActButton("Key one a second time", "S").does(this::second),
-                new ActButton("Key the next", "N").first().does(this::first));
+                Links.link("Cure evidence", "intake/cure", "C"),
+                new ActButton("Start second keying", "S").does(this::second),
+                new ActButton("Key next envelope", "N").first().does(this::first));
         Div parts = new Div(new EnvelopesPart(lists, election, waiting > 0), new ReturnsPart(returns.all(election)));
         parts.addClassName("came-in");
         getContent().addClassNames("sheet", "intake");
@@ -52,14 +52,12 @@ public final class IntakeView extends Composite<Div> {
     private void first() {
         next.first(election)
                 .ifPresentOrElse(
-                        IntakeView::key,
-                        () -> MessageLine.done("Nothing waits for you to key. Receive an envelope first."));
+                        IntakeView::key, () -> MessageLine.done("No envelopes to key. Receive envelopes first."));
     }
 
     private void second() {
         next.second(election)
-                .ifPresentOrElse(
-                        IntakeView::key, () -> MessageLine.done("No envelope waits for a second keying by you."));
+                .ifPresentOrElse(IntakeView::key, () -> MessageLine.done("No envelopes need a second keying by you."));
     }
 
     private static void key(String number) {

@@ -6,9 +6,9 @@ import org.proviso.core.Code;
 
 /** The boxes of an envelope in which one of a few words is chosen, in the order of its paper. */
 enum KeyingChoice implements Code {
-    ID_SHOWN("ID shown", "unknown=not said", "yes=yes", "no=no"),
+    ID_SHOWN("ID shown", "unknown=not stated", "yes=yes", "no=no"),
     ID_KIND(
-            "Kind of ID",
+            "Type of ID",
             "=none",
             "drivers_license=driver's license",
             "state_id=state ID",
@@ -19,14 +19,14 @@ enum KeyingChoice implements Code {
             "tribal_id=tribal ID",
             "other=other"),
     DECLARATION("Declaration", "=none", "impediment=impediment", "religious=religious objection", "other=other"),
-    MAIL_BALLOT_SURRENDERED("Mail ballot given up", "unknown=not said", "yes=yes", "no=no"),
-    SENT_HERE_BY_OFFICIAL("Sent here by official", "unknown=not said", "yes=yes", "no=no"),
-    VOTER_SIGNED("Voter signed", "unknown=not said", "yes=yes", "no=no", "mark=made a mark"),
-    MARK_WITNESS("Mark witnessed", "unknown=not said", "yes=yes", "no=no"),
-    OFFICIAL_SIGNED("Official signed", "unknown=not said", "yes=yes", "no=no"),
+    MAIL_BALLOT_SURRENDERED("Mail ballot surrendered", "unknown=not stated", "yes=yes", "no=no"),
+    SENT_HERE_BY_OFFICIAL("Sent here by poll worker", "unknown=not stated", "yes=yes", "no=no"),
+    VOTER_SIGNED("Voter signed", "unknown=not stated", "yes=yes", "no=no", "mark=made a mark"),
+    MARK_WITNESS("Mark witnessed", "unknown=not stated", "yes=yes", "no=no"),
+    OFFICIAL_SIGNED("Poll worker signed", "unknown=not stated", "yes=yes", "no=no"),
     ENVELOPE_CONDITION(
-            "Envelope",
-            "unknown=not said",
+            "Envelope condition",
+            "unknown=not stated",
             "sealed=sealed",
             "unsealed=unsealed",
             "torn=torn",

@@ -16,7 +16,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.field.Choice;
 import org.proviso.ui.field.TypedDates;
 
-/** Where two keyings differ, side by side; each is settled by choosing, with the paper in hand. */
+/** The differences between two keyings, side by side. Each is resolved from the paper envelope. */
 final class KeyingDifferences extends Div {
 
     private static final Pattern STATED = Pattern.compile("(.*?) ?\\((left blank|illegible|refused)\\)");
@@ -26,10 +26,10 @@ final class KeyingDifferences extends Div {
     KeyingDifferences(List<BoxDifference> differences) {
         addClassName("differences");
         getElement().setAttribute("data-typing", "settle");
-        add(new H2("Two keyings differ"));
-        add(new Paragraph("Look at the paper again, choose for each box what it says, and settle it."));
-        PlainTable table =
-                new PlainTable("Boxes keyed differently", "Box", "You keyed", "Keyed before", "What it says");
+        add(new H2("The two keyings differ"));
+        add(new Paragraph("Check the envelope again. For each field, choose what it says."));
+        PlainTable table = new PlainTable(
+                "Fields keyed differently", "Field", "You keyed", "First keying", "What the envelope says");
         for (BoxDifference one : differences) {
             Choice choice = choice(one);
             choices.put(one, choice);
@@ -42,10 +42,10 @@ final class KeyingDifferences extends Div {
     private static Choice choice(BoxDifference one) {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("", "choose");
-        words.put("now", "as I keyed it");
-        words.put("before", "as it was keyed before");
+        words.put("now", "what I keyed");
+        words.put("before", "the first keying");
         Choice choice = new Choice(words);
-        choice.getElement().setAttribute("aria-label", "What the paper says: " + label(one.box()));
+        choice.getElement().setAttribute("aria-label", "What the envelope says: " + label(one.box()));
         return choice;
     }
 
@@ -62,14 +62,14 @@ final class KeyingDifferences extends Div {
         return Code.find(KeyingBox.class, box)
                 .map(KeyingBox::label)
                 .or(() -> Code.find(KeyingChoice.class, box).map(KeyingChoice::label))
-                .orElse("Statements ticked");
+                .orElse("Statements checked");
     }
 
     boolean isSettled() {
         return choices.values().stream().noneMatch(choice -> choice.getValue().isEmpty());
     }
 
-    /** Puts what was chosen from the earlier keying among the boxes. */
+    /** Copies what was chosen from the first keying into the fields. */
     void into(Map<String, String> boxes) {
         choices.forEach((one, choice) -> {
             if (choice.getValue().equals("before")) {

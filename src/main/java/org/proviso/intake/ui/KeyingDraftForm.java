@@ -17,7 +17,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** The form of one envelope with the own draft behind it: saved while it is typed, handed in at the end. */
+/** The keying form of one envelope with one's own draft: saved while typing, finished at the end. */
 final class KeyingDraftForm extends Div {
 
     private final transient KeyingService keying;
@@ -26,7 +26,7 @@ final class KeyingDraftForm extends Div {
     private final Runnable done;
     private final KeyingForm form = new KeyingForm(this::save);
     private final Span saved = new Span();
-    private final ActButton finish = new ActButton("Finish").first().does(this::finish);
+    private final ActButton finish = new ActButton("Finish keying").first().does(this::finish);
     private int version;
     private boolean handedIn;
     private @Nullable KeyingDifferences differences;
@@ -51,17 +51,17 @@ final class KeyingDraftForm extends Div {
         return finish;
     }
 
-    /** Shows the own draft where there is one. */
+    /** Shows one's own draft, if there is one. */
     void open() {
         Optional<KeyingDraft> draft = keying.draft(workplace.electionId(), envelopeNo);
         draft.ifPresent(found -> {
             version = found.version();
             handedIn = found.finished();
             form.fill(found.boxes());
-            saved.setText("Your draft, as you left it");
+            saved.setText("Your saved draft");
         });
         if (handedIn) {
-            saved.setText("You handed this one in. A second keying is somebody else's.");
+            saved.setText("You finished keying this envelope. A different person does the second keying.");
             finish.setEnabled(false);
         }
         form.focusFirst();
@@ -87,7 +87,7 @@ final class KeyingDraftForm extends Div {
         Map<String, String> boxes = form.boxes();
         if (differences != null) {
             if (!differences.isSettled()) {
-                MessageLine.refused("Choose what the paper says in each box that differs.");
+                MessageLine.refused("For each field that differs, choose what the envelope says.");
                 differences.focus();
                 return;
             }
@@ -97,14 +97,15 @@ final class KeyingDraftForm extends Div {
         KeyingFormReader read = new KeyingFormReader(boxes, workplace.now().toLocalDate());
         form.problems(read.problems());
         if (!read.problems().isEmpty()) {
-            MessageLine.refused("Not handed in: " + count(read.problems().size()) + " to look at again.");
+            MessageLine.refused("Not saved. Check the highlighted fields ("
+                    + count(read.problems().size()) + ").");
             return;
         }
         handIn(read);
     }
 
     private static String count(int boxes) {
-        return boxes == 1 ? "one box" : boxes + " boxes";
+        return boxes == 1 ? "one field" : boxes + " fields";
     }
 
     private void handIn(KeyingFormReader read) {
@@ -130,9 +131,9 @@ final class KeyingDraftForm extends Div {
         }
         differences = new KeyingDifferences(twice.differences());
         addComponentAsFirst(differences);
-        finish.setText("Settle and finish");
+        finish.setText("Resolve and finish");
         MessageLine.refused(
-                "Keyed before, and " + count(twice.differences().size()) + " read otherwise. Nothing was changed.");
+                "The first keying differs in " + count(twice.differences().size()) + ". Nothing was changed.");
         differences.focus();
     }
 }

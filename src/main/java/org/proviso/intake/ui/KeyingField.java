@@ -36,7 +36,7 @@ final class KeyingField {
         state.onChosen(code -> changed.run());
     }
 
-    /** The list that says why a box holds nothing. */
+    /** The list that says why a field is empty. */
     static Choice states(String label) {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("keyed", "keyed");
@@ -46,7 +46,7 @@ final class KeyingField {
         Choice state = new Choice(words);
         state.addClassName("state");
         state.getElement().setAttribute("data-aside", true);
-        state.getElement().setAttribute("aria-label", "State of " + label);
+        state.getElement().setAttribute("aria-label", "Status of " + label);
         return state;
     }
 
@@ -67,7 +67,7 @@ final class KeyingField {
         }
     }
 
-    /** Shows a day as days are shown, and says at once where it is none. */
+    /** Shows a date in the usual form, or says at once that it is not a date. */
     private void tidy() {
         if (!box.isDate() || field.text().isEmpty()) {
             field.problem("");

@@ -5,7 +5,9 @@ import com.vaadin.flow.component.html.H2;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.TypedField;
 
 /** The boxes of an envelope in the order of its paper, in two columns. Enter goes on to the next box. */
 final class KeyingForm extends Div {
@@ -30,26 +32,30 @@ final class KeyingForm extends Div {
     }
 
     private Div voter() {
-        Div column = new Div(new H2("The voter wrote"));
+        Div column = new Div(new H2("Voter's statement"));
         for (KeyingBox box : KeyingBox.values()) {
             if (box.compareTo(KeyingBox.DRIVERS_LICENSE) < 0) {
-                column.add(typed.get(box).field());
+                column.add(field(box));
             }
         }
         return column;
     }
 
     private Div rest() {
-        Div column = new Div(new H2("The voter wrote, further down"));
+        Div column = new Div(new H2("Voter's statement, continued"));
         for (KeyingBox box : KeyingBox.values()) {
             if (box.compareTo(KeyingBox.DRIVERS_LICENSE) >= 0 && box != KeyingBox.OFFICIAL_NOTE) {
-                column.add(typed.get(box).field());
+                column.add(field(box));
             }
         }
-        column.add(statements, new H2("At the table, and the envelope"));
+        column.add(statements, new H2("Poll worker's part and envelope"));
         chosen.values().forEach(column::add);
-        column.add(typed.get(KeyingBox.OFFICIAL_NOTE).field());
+        column.add(field(KeyingBox.OFFICIAL_NOTE));
         return column;
+    }
+
+    private TypedField field(KeyingBox box) {
+        return Objects.requireNonNull(typed.get(box), "the form has every box").field();
     }
 
     /** What stands in every box, right or not. */
@@ -79,6 +85,6 @@ final class KeyingForm extends Div {
     }
 
     void focusFirst() {
-        typed.get(KeyingBox.LAST_NAME).field().focus();
+        field(KeyingBox.LAST_NAME).focus();
     }
 }

@@ -36,7 +36,7 @@ final class KeyingFormReader {
             check(box);
         }
         if (text(STATEMENTS).isEmpty() && state(Field.STATEMENTS_TICKED) == FieldState.KEYED) {
-            problems.put(STATEMENTS, "Tick what is ticked, or say that it was left blank.");
+            problems.put(STATEMENTS, "Check the statements the voter checked, or mark left blank.");
         }
     }
 
@@ -52,7 +52,7 @@ final class KeyingFormReader {
                     .filter(field -> state(field) == FieldState.KEYED)
                     .isPresent();
             if (unexplained) {
-                problems.put(box.code(), "Empty: key it, or mark it blank, illegible or refused.");
+                problems.put(box.code(), "Required. Key it, or mark it left blank, illegible or refused.");
             }
         } else if (text.length() > box.most()) {
             problems.put(box.code(), "At most " + box.most() + " characters.");
@@ -68,7 +68,7 @@ final class KeyingFormReader {
         if (day.isEmpty()) {
             problems.put(box.code(), TypedDates.LIKE_A_DAY);
         } else if (day.get().isAfter(today)) {
-            problems.put(box.code(), "This day is still to come.");
+            problems.put(box.code(), "This date is in the future.");
         }
     }
 
@@ -111,7 +111,7 @@ final class KeyingFormReader {
 
     private Set<String> statements() {
         Set<String> ticked = new LinkedHashSet<>();
-        for (String code : text(STATEMENTS).split(";")) {
+        for (String code : text(STATEMENTS).split(";", 0)) {
             if (!code.isBlank()) {
                 ticked.add(code);
             }

@@ -57,7 +57,7 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
     public void setParameter(BeforeEvent event, String envelopeNo) {
         String election = workplace.electionId();
         boolean first = lists.line(election, envelopeNo)
-                .orElseThrow(() -> new NotFoundException("The office has no envelope \"" + envelopeNo + "\"."))
+                .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
                 .waits();
         Envelope envelope = intake.envelope(election, envelopeNo).orElseThrow();
         KeyingDraftForm desk = new KeyingDraftForm(keying, workplace, envelopeNo, () -> goOn(envelopeNo, first));
@@ -70,7 +70,7 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         getContent()
                 .add(
                         new PageHead("Key " + envelopeNo, lead(first))
-                                .beside(desk.saved(), Links.link("To the list", "intake"), desk.finishing()),
+                                .beside(desk.saved(), Links.link("Back to Intake", "intake"), desk.finishing()),
                         bench);
         desk.open();
     }
@@ -80,23 +80,23 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         side.removeAll();
         side.add(facts(envelope), new SignaturePicture(images.whileKeying(election, number), (name, content) -> {
             images.keepScan(election, number, name, content);
-            MessageLine.done("The scan of " + number + " is kept.");
+            MessageLine.done("Scan saved for envelope " + number + ".");
             beside(side, election, envelope);
         }));
     }
 
     private static String lead(boolean first) {
-        String keys = "Enter goes on, Ctrl+Enter finishes. Type - for left blank, ? for illegible, ! for refused.";
-        return first ? keys : "Second keying: key it as if nobody had. " + keys;
+        String keys = "Enter: next field. Ctrl+Enter: finish. Type - for left blank, ? for illegible, ! for refused.";
+        return first ? keys : "Second keying: key every field from the envelope yourself. " + keys;
     }
 
     private static LabeledValues facts(Envelope envelope) {
         Envelope.Cast cast = envelope.cast();
         return new LabeledValues()
                 .number("Receipt", envelope.receiptNo())
-                .add("Cast at", cast.votingLocation().isEmpty() ? "not at a voting location" : cast.votingLocation())
-                .add("When", UsDates.moment(cast.at()))
-                .number("Style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
+                .add("Voting location", cast.votingLocation().isEmpty() ? "none" : cast.votingLocation())
+                .add("Cast", UsDates.moment(cast.at()))
+                .number("Ballot style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
     }
 
     private void goOn(String envelopeNo, boolean first) {
@@ -105,11 +105,11 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         following.ifPresentOrElse(
                 number -> {
                     UI.getCurrent().navigate(KeyingView.class, number);
-                    MessageLine.done(envelopeNo + " is keyed. Next: " + number + ".");
+                    MessageLine.done(envelopeNo + " keyed. Next: " + number + ".");
                 },
                 () -> {
                     UI.getCurrent().navigate("intake");
-                    MessageLine.done(envelopeNo + " is keyed. Nothing else waits for you to key.");
+                    MessageLine.done(envelopeNo + " keyed. No more envelopes to key.");
                 });
     }
 }

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,7 @@ import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What is printed and stamped on an envelope. The bag's own fields stay from one envelope to the next. */
+/** What is printed and stamped on an envelope. The bag's fields stay filled in from one envelope to the next. */
 final class ReceiveForm extends Div {
 
     private final transient ReceivingService receiving;
@@ -40,10 +41,10 @@ final class ReceiveForm extends Div {
     private final TypedField place = new TypedField("place", "Voting location");
     private final TypedField style = new TypedField("style", "Ballot style");
     private final TypedField precinct = new TypedField("precinct", "Precinct");
-    private final TypedField castDay = new TypedField("cast-day", "Cast on");
-    private final TypedField castTime = new TypedField("cast-time", "Cast at").like("6:52 pm");
-    private final TypedField stampDay = new TypedField("stamp-day", "Stamp, day");
-    private final TypedField stampTime = new TypedField("stamp-time", "Stamp, time").like("9:15 pm");
+    private final TypedField castDay = new TypedField("cast-day", "Date cast");
+    private final TypedField castTime = new TypedField("cast-time", "Time cast").like("6:52 pm");
+    private final TypedField stampDay = new TypedField("stamp-day", "Date stamped");
+    private final TypedField stampTime = new TypedField("stamp-time", "Time stamped").like("9:15 pm");
     private final boolean checkDigit;
     private Runnable after = () -> {};
 
@@ -64,11 +65,11 @@ final class ReceiveForm extends Div {
     }
 
     private void choices() {
-        choose("source", "Came from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
+        choose("source", "Received from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
         choose(
                 "reason",
-                "Why provisional",
-                Map.of("", "not said"),
+                "Reason issued",
+                Map.of("", "not stated"),
                 "not_on_list",
                 "name_mismatch",
                 "mail_ballot_issued",
@@ -82,12 +83,12 @@ final class ReceiveForm extends Div {
                 "party",
                 "court_hours");
         choose("extended", "Extended hours", Map.of("no", "no"), "yes", "unknown");
-        choose("in-line", "In line at close", Map.of("unknown", "not said"), "yes", "no");
+        choose("in-line", "In line when polls closed", Map.of("unknown", "not stated"), "yes", "no");
     }
 
     private Div bag() {
         Div bag = new Div(
-                new H2("The same for the bag"),
+                new H2("For the whole bag"),
                 place,
                 choices.get("source"),
                 stampDay,
@@ -99,7 +100,7 @@ final class ReceiveForm extends Div {
     }
 
     private Div one() {
-        ActButton take = new ActButton("Take it in").first().does(this::take);
+        ActButton take = new ActButton("Receive envelope").first().does(this::take);
         take.getElement().setAttribute("data-finish", true);
         Div acts = new Div(take);
         acts.addClassName("acts");
@@ -136,7 +137,7 @@ final class ReceiveForm extends Div {
     private void checkNumber() {
         boolean taken = !number.text().isEmpty()
                 && lists.line(workplace.electionId(), number.text()).isPresent();
-        number.problem(taken ? "The office has an envelope " + number.text() + " already." : "");
+        number.problem(taken ? "Envelope " + number.text() + " has already been received." : "");
     }
 
     /** The office's own numbers are not checked. */
@@ -154,13 +155,13 @@ final class ReceiveForm extends Div {
         Optional<LocalDateTime> stamp = moment(stampDay, stampTime);
         Optional<LocalDateTime> cast = castTime.text().isEmpty() ? Optional.empty() : moment(castDay, castTime);
         checkNumber();
-        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Letters, digits and - only.");
+        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Use letters, digits and hyphens only.");
         checkReceipt();
-        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Letters, digits and - only.");
+        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Use letters, digits and hyphens only.");
         style.problem("");
         boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());
         if (!right || number.hasProblem() || receipt.hasProblem()) {
-            MessageLine.refused("Not taken in: look at the fields marked.");
+            MessageLine.refused("Not saved. Check the highlighted fields.");
             (number.hasProblem() ? number : receipt.hasProblem() ? receipt : stampDay).focus();
             return;
         }
@@ -169,7 +170,7 @@ final class ReceiveForm extends Div {
 
     private static void demand(TypedField field, String pattern, String otherwise) {
         if (field.text().isEmpty()) {
-            field.problem("Has to be given.");
+            field.problem("Required.");
         } else if (!field.text().matches(pattern)) {
             field.problem(otherwise);
         }
@@ -184,12 +185,12 @@ final class ReceiveForm extends Div {
     }
 
     private ReceiveEnvelope command(LocalDateTime stamp, @Nullable LocalDateTime cast) {
-        String reason = choices.get("reason").code();
+        String reason = choice("reason");
         return new ReceiveEnvelope(
                 workplace.electionId(),
                 number.text(),
                 receipt.text(),
-                Code.find(Source.class, choices.get("source").code()).orElseThrow(),
+                Code.find(Source.class, choice("source")).orElseThrow(),
                 place.text(),
                 precinct.text(),
                 style.text(),
@@ -201,14 +202,19 @@ final class ReceiveForm extends Div {
                 stamp);
     }
 
+    private String choice(String name) {
+        return Objects.requireNonNull(choices.get(name), "the form has this choice")
+                .code();
+    }
+
     private YesNo yesNo(String choice) {
-        return YesNo.valueOf(choices.get(choice).code().toUpperCase(Locale.ROOT));
+        return YesNo.valueOf(choice(choice).toUpperCase(Locale.ROOT));
     }
 
     private void receive(ReceiveEnvelope command) {
         try {
             receiving.receive(command);
-            MessageLine.done(command.envelopeNo() + " is taken in.");
+            MessageLine.done(command.envelopeNo() + " received.");
             number.text("");
             receipt.text("");
             castTime.text("");
@@ -230,6 +236,6 @@ final class ReceiveForm extends Div {
         }
         where.problem(why);
         where.focus();
-        MessageLine.refused("Not taken in: " + why);
+        MessageLine.refused("Not saved. " + why);
     }
 }

@@ -49,9 +49,9 @@ public final class ReceiveView extends Composite<Div> {
                 .add(
                         new PageHead(
                                         "Receive envelopes",
-                                        "Scan or type: Enter goes on, and from the receipt number it takes the envelope"
-                                                + " in. What is the same for the whole bag stays.")
-                                .beside(Links.link("To Intake", "intake")),
+                                        "Scan or type. Enter moves to the next field; after the receipt number it receives the envelope."
+                                                + " The bag's fields stay filled in.")
+                                .beside(Links.link("Back to Intake", "intake")),
                         bench);
         showLast();
         form.focusFirst();
@@ -59,13 +59,13 @@ public final class ReceiveView extends Composite<Div> {
 
     private void showLast() {
         last.removeAll();
-        last.add(new H2("Taken in last"));
+        last.add(new H2("Last received"));
         List<IntakeEnvelopeRow> lines = lists.lastReceived(election, SHOWN);
         if (lines.isEmpty()) {
-            last.add(new Paragraph("None was taken in by hand yet."));
+            last.add(new Paragraph("No envelopes entered by hand yet."));
             return;
         }
-        PlainTable table = new PlainTable("Envelopes taken in last", "Envelope", "Stamp", "Keying");
+        PlainTable table = new PlainTable("Envelopes last received", "Envelope", "Stamped", "Keying");
         lines.forEach(line -> table.row(List.of(
                 Links.link(line.envelopeNo(), "intake/key/" + line.envelopeNo()),
                 new com.vaadin.flow.component.html.Span(

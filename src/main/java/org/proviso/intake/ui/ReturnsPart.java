@@ -14,15 +14,15 @@ final class ReturnsPart extends Div {
 
     ReturnsPart(List<LocationReturn> returns) {
         addClassName("returns");
-        add(new H2("What the voting locations sent back"));
+        add(new H2("Returns from voting locations"));
         if (returns.isEmpty()) {
-            add(new Paragraph("No transmittal is here yet. They come with the election's files, or are recorded by hand"
+            add(new Paragraph("No transmittals yet. They are loaded with the election's files or entered by hand"
                     + " under Transmittals."));
         }
         long off = returns.stream().filter(one -> !one.addsUp()).count();
         if (!returns.isEmpty()) {
-            String rest = (returns.size() - off) + " of " + returns.size() + " add up.";
-            add(new Paragraph(off == 0 ? "All " + returns.size() + " add up." : rest));
+            String rest = (returns.size() - off) + " of " + returns.size() + " are in balance.";
+            add(new Paragraph(off == 0 ? "All " + returns.size() + " are in balance." : rest));
         }
         returns.forEach(this::show);
     }
@@ -33,7 +33,7 @@ final class ReturnsPart extends Div {
         sentence.setClassName("small", one.addsUp());
         if (!one.addsUp()) {
             sentence.add(" ");
-            sentence.add(Links.link("Look at it", "intake/transmittals"));
+            sentence.add(Links.link("View transmittals", "intake/transmittals"));
         }
         Paragraph bags = new Paragraph(bags(one));
         bags.addClassNames("soft", "small");

@@ -18,17 +18,17 @@ import org.proviso.intake.StoredImage;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 
-/** The picture of an envelope's signature, larger or smaller; only the page it stands on can fetch it. */
+/** The scan of an envelope's signature, with zoom. Only this page can fetch it. */
 final class SignaturePicture extends Div {
 
     private static final int[] WIDTHS = {100, 150, 225, 340};
 
     private int width;
 
-    /** {@code keep} takes the name and the content of a scan that is added; what it refuses is said on the page. */
+    /** {@code keep} takes the name and content of an added scan. A refusal is shown on the page. */
     SignaturePicture(Optional<StoredImage> image, BiConsumer<String, byte[]> keep) {
         addClassName("scan");
-        add(new H2("The scan"));
+        add(new H2("Scan"));
         image.ifPresentOrElse(this::show, () -> showNone(keep));
     }
 
@@ -36,11 +36,11 @@ final class SignaturePicture extends Div {
         Upload upload = new Upload(UploadHandler.inMemory((file, content) -> keep(keep, file.fileName(), content)));
         upload.setAcceptedFileTypes("image/png", "image/jpeg");
         upload.setMaxFiles(1);
-        upload.setUploadButton(new ActButton("Add a scan of the signature"));
+        upload.setUploadButton(new ActButton("Add signature scan"));
         upload.setDropLabel(new Span("or drop it here"));
         add(
-                new Paragraph("There is no scan of this envelope: key it from the paper. A scan of the signature serves"
-                        + " whoever compares it; PNG or JPEG."),
+                new Paragraph("No scan of this envelope: key it from the paper. A signature scan helps the reviewer who"
+                        + " compares signatures. PNG or JPEG."),
                 upload);
     }
 
@@ -48,7 +48,7 @@ final class SignaturePicture extends Div {
         try {
             keep.accept(name, content);
         } catch (InputException | IntakeRefusedException e) {
-            MessageLine.refused("The scan was not kept. " + e.getMessage());
+            MessageLine.refused("Scan not saved. " + e.getMessage());
         }
     }
 
@@ -65,10 +65,10 @@ final class SignaturePicture extends Div {
         frame.addClassName("frame");
         frame.getElement().setAttribute("tabindex", "0");
         frame.getElement().setAttribute("role", "region");
-        frame.getElement().setAttribute("aria-label", "The scan");
+        frame.getElement().setAttribute("aria-label", "Scan");
         Div acts = new Div(
-                new ActButton("Larger", "+").quiet().does(() -> zoom(picture, 1)),
-                new ActButton("Smaller", "-").quiet().does(() -> zoom(picture, -1)));
+                new ActButton("Zoom in", "+").quiet().does(() -> zoom(picture, 1)),
+                new ActButton("Zoom out", "-").quiet().does(() -> zoom(picture, -1)));
         acts.addClassName("acts");
         zoom(picture, 0);
         add(frame, acts);

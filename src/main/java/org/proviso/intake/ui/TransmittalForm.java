@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordTransmittal;
@@ -25,10 +26,10 @@ final class TransmittalForm extends Div {
 
     private static final String[][] FIELDS = {
         {"place", "Voting location", ""},
-        {"day", "Day", "11/3/2026"},
-        {"bag", "Bag", ""},
-        {"seal-out", "Seal going out", ""},
-        {"seal-in", "Seal coming in", ""},
+        {"day", "Date", "11/3/2026"},
+        {"bag", "Bag number", ""},
+        {"seal-out", "Outgoing seal", ""},
+        {"seal-in", "Return seal", ""},
         {"supplied", "Supplied", ""},
         {"issued", "Issued", ""},
         {"spoiled", "Spoiled", ""},
@@ -59,9 +60,9 @@ final class TransmittalForm extends Div {
             add(typed);
         }
         sentence.getElement().setAttribute("role", "status");
-        ActButton record = new ActButton("Record it").first().does(this::record);
+        ActButton record = new ActButton("Record transmittal").first().does(this::record);
         record.getElement().setAttribute("data-finish", true);
-        Div acts = new Div(new ActButton("Clear").does(this::clear), record);
+        Div acts = new Div(new ActButton("Clear form").does(this::clear), record);
         acts.addClassName("acts");
         add(sentence, acts);
     }
@@ -88,7 +89,7 @@ final class TransmittalForm extends Div {
         text("in-error", text(one.scannedInError()));
         text("loose", text(one.looseBallots()));
         say();
-        fields.get("place").focus();
+        field("place").focus();
     }
 
     private void clear() {
@@ -106,12 +107,16 @@ final class TransmittalForm extends Div {
         return number == null ? "" : String.valueOf(number);
     }
 
+    private TypedField field(String name) {
+        return Objects.requireNonNull(fields.get(name), "the form has this field");
+    }
+
     private void text(String field, String text) {
-        fields.get(field).text(text);
+        field(field).text(text);
     }
 
     private String text(String field) {
-        return fields.get(field).text();
+        return field(field).text();
     }
 
     /** What the numbers say so far, as the list would say it. */
@@ -150,11 +155,11 @@ final class TransmittalForm extends Div {
         boolean right = true;
         for (String name : List.of("supplied", "issued", "spoiled", "unused", "returned", "in-error", "loose")) {
             boolean wrong = !text(name).matches("\\d{0,6}");
-            fields.get(name).problem(wrong ? "A whole number." : "");
+            field(name).problem(wrong ? "Enter a whole number." : "");
             right &= !wrong;
         }
         boolean noDay = !text("day").isEmpty() && TypedDates.day(text("day")).isEmpty();
-        fields.get("day").problem(noDay ? TypedDates.LIKE_A_DAY : "");
+        field("day").problem(noDay ? TypedDates.LIKE_A_DAY : "");
         return right && !noDay;
     }
 
@@ -188,12 +193,12 @@ final class TransmittalForm extends Div {
         boolean complete = check();
         for (String name : List.of("place", "issued", "returned")) {
             if (text(name).isEmpty()) {
-                fields.get(name).problem("Has to be given.");
+                field(name).problem("Required.");
                 complete = false;
             }
         }
         if (!complete) {
-            MessageLine.refused("Not recorded: look at the fields marked.");
+            MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
         try {
@@ -209,9 +214,10 @@ final class TransmittalForm extends Div {
         } else {
             transmittals.correct(corrected.lineNo(), corrected.version(), command);
         }
-        MessageLine.done(command.votingLocation() + (corrected == null ? " is recorded." : " is corrected."));
+        MessageLine.done(command.votingLocation()
+                + (corrected == null ? ": transmittal recorded." : ": transmittal corrected."));
         clear();
         after.run();
-        fields.get("place").focus();
+        field("place").focus();
     }
 }

@@ -21,20 +21,18 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** The transmittals: recorded as a bag is opened, and corrected where one was recorded wrong. */
+/** Transmittals: recorded when a bag is opened, and corrected here. */
 @Route(value = "intake/transmittals", layout = OfficeFrame.class)
 @PageTitle("Transmittals · Proviso")
 @PermitAll
 public final class TransmittalsView extends Composite<Div> {
 
-    private final transient TransmittalService transmittals;
     private final transient LocationReturnService returns;
     private final String election;
     private final Div list = new Div();
     private final TransmittalForm form;
 
     TransmittalsView(TransmittalService transmittals, LocationReturnService returns, WorkingElection workplace) {
-        this.transmittals = transmittals;
         this.returns = returns;
         this.election = workplace.electionId();
         form = new TransmittalForm(transmittals, election, this::show);
@@ -45,8 +43,10 @@ public final class TransmittalsView extends Composite<Div> {
         getContent().addClassNames("sheet", "intake", "transmittals");
         getContent()
                 .add(
-                        new PageHead("Transmittals", "What each bag says, beside the envelopes that are here.")
-                                .beside(Links.link("To Intake", "intake")),
+                        new PageHead(
+                                        "Transmittals",
+                                        "What each location's return says, next to the envelopes received.")
+                                .beside(Links.link("Back to Intake", "intake")),
                         bench);
         show();
     }
@@ -60,17 +60,17 @@ public final class TransmittalsView extends Composite<Div> {
                 "Transmittals",
                 "Voting location",
                 "Bag",
-                "Seals out, in",
+                "Outgoing, return seal",
                 "Issued",
                 "Spoiled",
                 "Unused",
                 "Sent back",
-                "Here",
+                "Received",
                 "");
         List<LocationReturn> known =
                 all.stream().filter(one -> !one.transmittals().isEmpty()).toList();
         known.forEach(one -> one.transmittals().forEach(sent -> row(table, one, sent)));
-        list.add(known.isEmpty() ? new Span("None is recorded yet: record the first one here.") : table);
+        list.add(known.isEmpty() ? new Span("No transmittals recorded yet. Enter the first one here.") : table);
     }
 
     private void row(PlainTable table, LocationReturn place, RecordedTransmittal sent) {

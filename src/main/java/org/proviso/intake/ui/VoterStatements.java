@@ -10,7 +10,7 @@ import java.util.Map;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.ui.field.Choice;
 
-/** The statements that the voter ticked, with the state of the whole row. */
+/** The statements the voter checked, with the state of the whole row. */
 final class VoterStatements extends Div {
 
     private static final Map<String, String> WORDS = new LinkedHashMap<>();
@@ -23,13 +23,13 @@ final class VoterStatements extends Div {
 
     private final Map<String, Checkbox> ticks = new LinkedHashMap<>();
     private final List<String> others = new ArrayList<>();
-    private final Choice state = KeyingField.states("statements ticked");
+    private final Choice state = KeyingField.states("statements checked");
     private final Span problem = new Span();
 
     VoterStatements(Runnable changed) {
         addClassName("typed");
         getElement().setAttribute("role", "group");
-        getElement().setAttribute("aria-label", "Statements ticked");
+        getElement().setAttribute("aria-label", "Statements checked");
         Span row = new Span();
         row.addClassName("entry");
         WORDS.forEach((code, words) -> {
@@ -45,7 +45,7 @@ final class VoterStatements extends Div {
         row.add(state);
         state.onChosen(code -> changed.run());
         problem.addClassName("wrong");
-        Span label = new Span("Ticked");
+        Span label = new Span("Checked");
         label.addClassName("label");
         add(label, row, problem);
     }

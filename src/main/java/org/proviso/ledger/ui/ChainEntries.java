@@ -16,7 +16,7 @@ import org.proviso.ledger.LedgerService;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 
-/** The entries of a chain, the newest first, a screen of them at a time. */
+/** The entries of a chain, newest first, a screen at a time. */
 final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
 
     private static final int SHORT = 8;
@@ -34,13 +34,12 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
     @Override
     protected RowGrid<LedgerEntry> initContent() {
         RowGrid<LedgerEntry> grid = new RowGrid<>(
-                "Acts in the ledger",
-                "Nothing is recorded yet. Every act of the office is written here as it is done.");
+                "Ledger entries", "No entries yet. Every act of the office is recorded here as it is done.");
         grid.number("No.", "4rem", entry -> String.valueOf(entry.sequence()))
                 .number("When", "12.5rem", this::when)
                 .words("Act", "9rem", entry -> DateWords.code(entry.act()))
                 .words("On", "9rem", LedgerEntry::subject)
-                .words("With", "20rem", entry -> with(entry.payload()))
+                .words("Details", "20rem", entry -> with(entry.payload()))
                 .number("By", "8rem", LedgerEntry::actor)
                 .number("Hash", "6rem", entry -> entry.hash().substring(0, SHORT));
         long last = ledger.head(chain).sequence();
@@ -66,7 +65,7 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
                 .collect(Collectors.joining("; "));
     }
 
-    /** A hash is told apart by its beginning; the whole is in the exported file. */
+    /** The first characters tell a hash apart; the whole hash is in the exported file. */
     private static String shortened(String value) {
         return value.matches("[0-9a-f]{64}") ? value.substring(0, SHORT) + "…" : value;
     }

@@ -12,6 +12,6 @@ final class ChainHeadLine extends Paragraph {
         Span hash = new Span(head.hash());
         hash.addClassNames("num", "hash");
         String entries = head.sequence() == 1 ? "1 entry" : UsDates.count(head.sequence(), "act");
-        add(new Span(entries + ". Head of the chain: "), hash);
+        add(new Span(entries + ". Chain head: "), hash);
     }
 }

@@ -29,7 +29,7 @@ import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** The ledger: every act in its order, the newest first, without a name; checked and handed out from here. */
+/** The ledger: every act, newest first, without names. It is verified and exported here. */
 @Route(value = "ledger", layout = OfficeFrame.class)
 @PageTitle("Ledger · Proviso")
 @PermitAll
@@ -49,8 +49,8 @@ public final class LedgerView extends Composite<Div> {
                 .add(
                         new PageHead(
                                 "Ledger",
-                                "Every act, tied to the one before it. No names: people are pseudonyms, and what is"
-                                        + " personal stands as a salted hash."),
+                                "Every act, chained to the one before it. People appear as pseudonyms, and personal"
+                                        + " data as salted hashes."),
                         choice(),
                         chainPart);
         show(
@@ -60,14 +60,14 @@ public final class LedgerView extends Composite<Div> {
     }
 
     private RadioButtonGroup<String> choice() {
-        RadioButtonGroup<String> choice = new RadioButtonGroup<>("Which chain");
-        String ofOffice = "The office: users, roles, passwords";
+        RadioButtonGroup<String> choice = new RadioButtonGroup<>("Ledger");
+        String ofOffice = "Office: accounts, roles, passwords";
         if (elections.isEmpty()) {
             choice.setItems(ofOffice);
             choice.setValue(ofOffice);
             return choice;
         }
-        String ofElection = "The election of " + UsDates.day(elections.get(0).date());
+        String ofElection = "Election of " + UsDates.day(elections.get(0).date());
         choice.setItems(ofElection, ofOffice);
         choice.setValue(ofElection);
         choice.addValueChangeListener(event -> show(
@@ -84,7 +84,7 @@ public final class LedgerView extends Composite<Div> {
     private void show(LedgerChain chain) {
         ChainHead head = ledger.head(chain);
         chainPart.removeAll();
-        Div acts = new Div(new ActButton("Check the whole chain").does(() -> check(chain)), export(chain));
+        Div acts = new Div(new ActButton("Verify chain").does(() -> check(chain)), export(chain));
         acts.addClassName("acts");
         chainPart.add(acts, new ChainHeadLine(head), new ChainEntries(ledger, chain, zone()));
     }
@@ -92,7 +92,7 @@ public final class LedgerView extends Composite<Div> {
     private void check(LedgerChain chain) {
         LedgerVerdict verdict = ledger.verify(chain);
         if (verdict.isWhole()) {
-            MessageLine.done("The chain is whole: " + verdict.entries() + " entries fit, each to the one before it.");
+            MessageLine.done("The chain is intact: " + verdict.entries() + " entries verified.");
         } else {
             MessageLine.refused("The chain is broken after " + verdict.entries() + " entries: "
                     + verdict.fault().orElseThrow());
@@ -109,7 +109,7 @@ public final class LedgerView extends Composite<Div> {
                     return new DownloadResponse(
                             new ByteArrayInputStream(bytes), name, "application/jsonl", bytes.length);
                 }),
-                "Export it as a file anybody can check");
+                "Export ledger file");
         export.getElement().setAttribute("download", true);
         return export;
     }

@@ -17,7 +17,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 
-/** Letters to be printed: one, or all that are due. Printing logs nothing; that a letter went out is logged apart. */
+/** Letters to print: one, or all that are due. Printing logs nothing; sending is logged separately. */
 @Controller
 class LetterPdfController {
 
@@ -42,7 +42,7 @@ class LetterPdfController {
         return answer("letter-" + envelope + "-" + notice, List.of(letter(new CaseKey(election, envelope), notice)));
     }
 
-    /** Every letter that is due and that whoever asks may print, the one due first at the head. */
+    /** Every due letter the signed-in person may print, first due first. */
     @GetMapping(ALL)
     ResponseEntity<byte[]> all(@RequestParam String election) {
         List<Letter> letters = notices.due(election).stream()

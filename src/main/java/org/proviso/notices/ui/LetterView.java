@@ -24,7 +24,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** One letter as it would go out now, beside it the log of how the voter was told. */
+/** One letter as it would go out now, next to the log of how the voter was notified. */
 @Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
 @PageTitle("Letter · Proviso")
 @PermitAll
@@ -63,7 +63,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         Anchor pdf = new Anchor(
                 "/notices/letter.pdf?election=" + key.electionId() + "&envelope=" + key.envelopeNo() + "&notice="
                         + number,
-                "As PDF");
+                "Open PDF");
         pdf.setRouterIgnore(true);
         return pdf;
     }
@@ -80,7 +80,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         letter.paragraphs().forEach(words -> paper.add(new Paragraph(words)));
         if (letter.needsTranslation()) {
             Paragraph enclose = new Paragraph("The voter asked for another language (" + letter.language()
-                    + "): enclose a translation. The program has the text in English only.");
+                    + "). Enclose a translation; this letter is available in English only.");
             enclose.addClassName("warn");
             return new Div(enclose, paper);
         }
@@ -88,16 +88,16 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     }
 
     private Div log(Notice notice) {
-        Div log = new Div(new H2("How the voter was told"));
+        Div log = new Div(new H2("Notice log"));
         if (notice.isWithdrawn()) {
-            log.add(new Paragraph("Withdrawn: the voter no longer has to be told this."));
+            log.add(new Paragraph("Withdrawn. This notice is no longer due."));
             return log;
         }
         var attempts = notices.attempts(notice.key(), notice.number());
         if (attempts.isEmpty()) {
-            log.add(new Paragraph("Nobody told the voter yet. Due " + UsDates.near(notice.dueAt()) + "."));
+            log.add(new Paragraph("The voter has not been notified yet. Due " + UsDates.near(notice.dueAt()) + "."));
         } else {
-            PlainTable table = new PlainTable("Attempts to tell the voter", "No.", "How", "When", "Came back");
+            PlainTable table = new PlainTable("Attempts to notify the voter", "No.", "How", "When", "Came back");
             attempts.forEach(attempt -> row(table, notice, attempt));
             log.add(table);
         }

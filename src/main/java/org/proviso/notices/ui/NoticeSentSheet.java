@@ -13,7 +13,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Logs that a voter was told: how, and when on the county's clock. */
+/** Logs that a voter was notified: how, and when (county time). */
 final class NoticeSentSheet {
 
     private final NoticeService notices;
@@ -29,7 +29,7 @@ final class NoticeSentSheet {
     }
 
     ActButton button() {
-        return new ActButton("Log that the voter was told", "L").first().does(this::ask);
+        return new ActButton("Log notice", "L").first().does(this::ask);
     }
 
     private void ask() {
@@ -37,13 +37,13 @@ final class NoticeSentSheet {
         channel.setItems(NoticeChannel.values());
         channel.setItemLabelGenerator(one -> DateWords.code(one.code()));
         channel.setValue(NoticeChannel.MAIL);
-        DateTimePicker at = new DateTimePicker("When it was sent, or the voter was reached");
+        DateTimePicker at = new DateTimePicker("Date and time sent, or voter reached");
         at.setLocale(java.util.Locale.US);
         at.setValue(workplace.now().withSecond(0).withNano(0));
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Log that the voter was told", "Log it", () -> {
+        sheet[0] = new ActDialog("Log notice", "Log notice", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Give the day and the time.");
+                return sheet[0].refuse("Enter the date and time.");
             }
             NoticeLogResult logged = notices.logSent(new LogNoticeSent(
                     notice.key(), notice.number(), notice.version(), channel.getValue(), at.getValue()));
@@ -51,10 +51,10 @@ final class NoticeSentSheet {
                 return sheet[0].refuse(refused.refusal().words());
             }
             after.run();
-            MessageLine.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was told.");
+            MessageLine.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was notified.");
             return true;
         });
-        sheet[0].with("Of several attempts the earliest decides. What is logged is recorded for good.")
+        sheet[0].with("The earliest attempt sets the notice date. A log entry cannot be removed.")
                 .with(channel, at)
                 .open();
     }

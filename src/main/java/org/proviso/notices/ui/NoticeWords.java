@@ -12,6 +12,6 @@ final class NoticeWords {
     static String about(Notice notice) {
         return notice.kind() == NoticeKind.ASK
                 ? "The voter may " + Objects.requireNonNull(notice.ask()).words() + "."
-                : "How the ballot was decided, and why.";
+                : "The decision and the reasons.";
     }
 }

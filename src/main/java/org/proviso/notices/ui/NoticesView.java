@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
@@ -17,17 +16,14 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Whom the office must still tell, with each one's clock: the one due first at the head. */
+/** Voters still to notify, each with the deadline; the first due comes first. */
 @Route(value = "notices", layout = OfficeFrame.class)
 @PageTitle("Notices · Proviso")
 @PermitAll
 public final class NoticesView extends Composite<Div> {
 
-    private final LocalDateTime now;
-
     NoticesView(NoticeService notices, WorkingElection workplace) {
         String election = workplace.electionId();
-        now = workplace.now();
         List<DueNotice> due = notices.due(election);
         getContent().addClassNames("sheet", "notices");
         PageHead head = new PageHead("Notices", lead(due));
@@ -41,12 +37,12 @@ public final class NoticesView extends Composite<Div> {
         long overdue = due.stream().filter(DueNotice::overdue).count();
         long noAddress = due.stream().filter(one -> !one.to().hasAddress()).count();
         String late = overdue == 0 ? "none overdue" : overdue + " overdue";
-        String where = noAddress == 0 ? "" : "; " + noAddress + " without an address, to be told another way";
+        String where = noAddress == 0 ? "" : "; " + noAddress + " without an address, to be notified another way";
         return UsDates.count(due.size(), "letter") + " to send: " + late + where + ".";
     }
 
     private static Anchor allLetters(String election) {
-        Anchor all = new Anchor("/notices/letters.pdf?election=" + election, "All of them as one PDF");
+        Anchor all = new Anchor("/notices/letters.pdf?election=" + election, "Open all letters as one PDF");
         all.setRouterIgnore(true);
         return all;
     }
@@ -54,13 +50,13 @@ public final class NoticesView extends Composite<Div> {
     private RowGrid<DueNotice> list(List<DueNotice> due) {
         RowGrid<DueNotice> grid = new RowGrid<>(
                 "Notices to send",
-                "Nobody has to be told anything now. A notice appears here as soon as a voter may bring something, or a"
-                        + " ballot was not counted or counted in part.");
+                "No notices to send. A notice appears here when a voter may cure a defect, or a"
+                        + " ballot is rejected or counted in part.");
         grid.number("Envelope", "8rem", one -> one.notice().key().envelopeNo())
                 .words("To", "12rem", one -> one.to().name())
                 .words("About", "20rem", one -> NoticeWords.about(one.notice()))
                 .words("Due", "10rem", this::due)
-                .words("The voter has until", "13rem", this::until)
+                .words("Voter's deadline", "13rem", this::until)
                 .words("How", "9rem", NoticesView::how);
         grid.addComponentColumn(one -> Links.link(
                         "Letter",

@@ -11,7 +11,7 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Logs that a letter came back. */
+/** Logs returned mail. */
 final class ReturnedMailSheet {
 
     private final NoticeService notices;
@@ -30,17 +30,17 @@ final class ReturnedMailSheet {
     }
 
     ActButton button() {
-        return new ActButton("It came back").quiet().does(this::ask);
+        return new ActButton("Log returned mail").quiet().does(this::ask);
     }
 
     private void ask() {
-        DateTimePicker at = new DateTimePicker("When it came back");
+        DateTimePicker at = new DateTimePicker("Date and time it came back");
         at.setLocale(java.util.Locale.US);
         at.setValue(workplace.now().withSecond(0).withNano(0));
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("The letter came back", "Log it", () -> {
+        sheet[0] = new ActDialog("Log returned mail", "Log returned mail", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Give the day and the time.");
+                return sheet[0].refuse("Enter the date and time.");
             }
             NoticeLogResult logged = notices.logCameBack(new LogReturnedMail(
                     notice.key(), notice.number(), notice.version(), attempt.number(), at.getValue()));
@@ -48,10 +48,10 @@ final class ReturnedMailSheet {
                 return sheet[0].refuse(refused.refusal().words());
             }
             after.run();
-            MessageLine.done("Logged: the letter came back. The voter still counts as told; try another way.");
+            MessageLine.done("Returned mail logged. The voter still counts as notified. Try another way.");
             return true;
         });
-        sheet[0].with("The voter still counts as told. Try to reach them another way, and log that too.")
+        sheet[0].with("The voter still counts as notified. Try to reach the voter another way, and log that too.")
                 .with(at)
                 .open();
     }

@@ -1,4 +1,4 @@
-/** The notices in the browser: whom the office must still tell, the letters, and what became of them. */
+/** Notices in the browser: voters still to notify, the letters, and their log. */
 @NullMarked
 package org.proviso.notices.ui;
 

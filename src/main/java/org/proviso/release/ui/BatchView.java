@@ -33,7 +33,7 @@ import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** One batch: opened by two, remade by two, handed off by number. No envelope number stands on this page. */
+/** One batch: opened by two people, remade by two, handed off by count. No envelope number appears on this page. */
 @Route(value = "release/batch", layout = OfficeFrame.class)
 @PageTitle("Batch · Proviso")
 @PermitAll
@@ -77,35 +77,37 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         Batch batch = releases.batch(election, number);
         List<RemakeSheet> sheets = remakes.sheets(election, number);
         getContent().removeAll();
-        String apart = batch.heldApart() ? " Its ballots are of court-extended hours and stay apart." : "";
+        String apart = batch.heldApart() ? " Its ballots were cast in court-extended hours and are kept apart." : "";
         PageHead head = new PageHead(
                 "Batch " + number,
                 UsDates.count(batch.envelopes(), "envelope")
-                        + ", opened together so that no ballot can be told from the others." + apart);
+                        + ", opened together so that no ballot can be traced to its envelope." + apart);
         getContent().add(head, opening(batch), remaking(batch, sheets), handOff(batch, sheets));
     }
 
     private Component opening(Batch batch) {
         Div part = part("Opening");
         if (batch.firstOpener() == null) {
-            part.add(new Paragraph("Sealed. The first of two begins; the other says when it is open."));
+            part.add(new Paragraph(
+                    "Sealed. One team member begins opening. A second team member records when it is open."));
             act(
                     part,
                     Permission.OPEN_ENVELOPES,
-                    new ActButton("Begin to open")
+                    new ActButton("Begin opening")
                             .first()
                             .does(() -> take(
                                     () -> releases.beginOpening(election, number, batch.version()),
-                                    "You began to open the batch.")));
+                                    "You began opening the batch.")));
         } else if (batch.openedAt() == null) {
-            part.add(new Paragraph(name(batch.firstOpener()) + " began to open it. Another of the team says when it is"
-                    + " open, and how many envelopes were empty."));
+            part.add(new Paragraph(
+                    name(batch.firstOpener()) + " began opening it. Another team member records when it is"
+                            + " open, and how many envelopes were empty."));
             CountField empty = new CountField("Empty envelopes");
             act(
                     part,
                     Permission.OPEN_ENVELOPES,
                     empty,
-                    new ActButton("It is open")
+                    new ActButton("Record batch as open")
                             .first()
                             .does(() -> empty.with(count -> take(
                                     () -> releases.recordOpening(election, number, batch.version(), count),
@@ -120,22 +122,24 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     private Component remaking(Batch batch, List<RemakeSheet> sheets) {
         Div part = new Div(new H2("Remaking"));
         if (sheets.isEmpty()) {
-            part.add(new Paragraph("Every ballot of this batch counts in full; nothing is remade."));
+            part.add(new Paragraph("Every ballot in this batch counts in full. No ballots to remake."));
             return part;
         }
-        part.add(new Paragraph(UsDates.count(sheets.size(), "sheet")
-                + ", one for each pair of styles. Print them with the browser; no voter or envelope is on them."));
+        part.add(
+                new Paragraph(
+                        UsDates.count(sheets.size(), "sheet")
+                                + ", one for each pair of ballot styles. Print them from the browser. They show no voter or envelope."));
         sheets.forEach(sheet -> part.add(new RemakeSheetPart(sheet, ballots, who(sheet), acts(batch, sheet))));
         return part;
     }
 
     private String who(RemakeSheet sheet) {
         if (sheet.firstCopier() == null) {
-            return "Nobody has begun to copy.";
+            return "Not started.";
         }
         return sheet.remadeAt() == null
-                ? name(sheet.firstCopier()) + " copies. Another reads every mark back."
-                : "Copied by " + name(sheet.firstCopier()) + ", read back by " + name(sheet.secondCopier()) + ".";
+                ? name(sheet.firstCopier()) + " is copying. Another team member verifies every mark."
+                : "Copied by " + name(sheet.firstCopier()) + ", verified by " + name(sheet.secondCopier()) + ".";
     }
 
     private List<Component> acts(Batch batch, RemakeSheet sheet) {
@@ -143,7 +147,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
             return List.of();
         }
         boolean begun = sheet.firstCopier() != null;
-        ActButton button = new ActButton(begun ? "Every mark is read back" : "Begin to copy")
+        ActButton button = new ActButton(begun ? "Remake verified" : "Begin copying")
                 .does(() -> take(
                         () -> {
                             if (begun) {
@@ -154,30 +158,31 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                             return null;
                         },
                         begun
-                                ? "Sheet " + sheet.number() + " is remade."
-                                : "You began to copy sheet " + sheet.number() + "."));
+                                ? "Sheet " + sheet.number() + " remade."
+                                : "You began copying sheet " + sheet.number() + "."));
         return List.of(button);
     }
 
     private Component handOff(Batch batch, List<RemakeSheet> sheets) {
-        Div part = part("Handing off");
+        Div part = part("Hand-off");
         boolean ready = sheets.stream().allMatch(sheet -> sheet.remadeAt() != null);
         if (batch.handedOffAt() != null) {
-            part.add(new Paragraph(UsDates.count(batch.ballots(), "ballot") + " went to tabulation."));
+            part.add(new Paragraph(UsDates.count(batch.ballots(), "ballot") + " handed off to tabulation."));
         } else if (batch.openedAt() == null || !ready) {
-            part.add(new Paragraph("Once it is open and every sheet is remade, the ballots are counted again and handed"
-                    + " to tabulation."));
+            part.add(new Paragraph(
+                    "After the batch is open and every sheet is remade, count the ballots again and hand them off"
+                            + " to tabulation."));
         } else {
             CountField counted = new CountField("Ballots counted");
             act(
                     part,
                     Permission.HAND_OFF,
                     counted,
-                    new ActButton("Hand off")
+                    new ActButton("Hand off ballots")
                             .first()
                             .does(() -> counted.with(count -> take(
                                     () -> remakes.handOff(election, number, batch.version(), count),
-                                    "Handed to tabulation."))));
+                                    "Ballots handed off to tabulation."))));
         }
         return part;
     }
@@ -203,9 +208,9 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                     ? no.refusal().words()
                     : "";
         } catch (NotPermittedException | IllegalStateException e) {
-            refused = Objects.requireNonNullElse(e.getMessage(), "It cannot be done now.");
+            refused = Objects.requireNonNullElse(e.getMessage(), "This cannot be done now.");
         } catch (OptimisticLockingFailureException e) {
-            refused = "Nothing was recorded: somebody changed this while you looked. The page shows it as it is now.";
+            refused = "Not saved. Someone else changed this just now. The page shows the current version.";
         }
         show();
         if (refused.isEmpty()) {

@@ -3,7 +3,7 @@ package org.proviso.release.ui;
 import com.vaadin.flow.component.textfield.IntegerField;
 import java.util.function.IntConsumer;
 
-/** A number that has to be given before an act. */
+/** A number that is required before an act. */
 final class CountField extends IntegerField {
 
     CountField(String label) {
@@ -15,7 +15,7 @@ final class CountField extends IntegerField {
     void with(IntConsumer act) {
         Integer given = getValue();
         if (given == null) {
-            setErrorMessage("Count, and give the number; 0 where there is none.");
+            setErrorMessage("Required. Enter the number counted, or 0 for none.");
             setInvalid(true);
             focus();
             return;

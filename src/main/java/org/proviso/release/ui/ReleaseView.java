@@ -33,7 +33,7 @@ import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What waits to be opened, whether it may be, and the batches made so far. */
+/** Envelopes to open, whether they may be opened yet, and the batches so far. */
 @Route(value = "release", layout = OfficeFrame.class)
 @PageTitle("Release · Proviso")
 @PermitAll
@@ -59,41 +59,43 @@ public final class ReleaseView extends Composite<Div> {
         String gate = releases.gate(election).map(Refusal::words).orElse("Envelopes that count may be opened.");
         PageHead head = new PageHead("Release", gate);
         if (access.isPermitted(Permission.SET_GATES) && !releases.areOtherBallotsComplete(election)) {
-            head.beside(new ActButton("Other ballots are done…").does(this::askOthers));
+            head.beside(new ActButton("Mail and in-person counting complete…").does(this::askOthers));
         }
         getContent().add(head, waiting(), batches());
     }
 
     private void askOthers() {
-        ActDialog sheet = new ActDialog("Mail and in-person ballots are done?", "Record it", () -> {
+        ActDialog sheet = new ActDialog("Mail and in-person counting complete?", "Record as complete", () -> {
             releases.recordOtherBallotsComplete(election);
             show();
-            MessageLine.done("Recorded: all mail and in-person ballots are done.");
+            MessageLine.done("Recorded: mail and in-person counting is complete.");
             return true;
         });
-        sheet.with("Your word that all mail and in-person ballots are done is recorded with your name. It cannot be"
-                        + " taken back.")
+        sheet.with(
+                        "Your statement that mail and in-person counting is complete is recorded with your name. This cannot be"
+                                + " undone.")
                 .open();
     }
 
     private Component waiting() {
         List<EnvelopeToOpen> waiting = releases.waiting(election);
-        Div part = new Div(new H2("Waiting to be opened"));
+        Div part = new Div(new H2("Envelopes to open"));
         if (waiting.isEmpty()) {
-            part.add(new Paragraph(
-                    "No envelope waits. One comes here when it was decided that it counts, in full or in part."));
+            part.add(
+                    new Paragraph(
+                            "No envelopes to open. An envelope appears here after the decision that it counts, in full or in part."));
             return part;
         }
         RowGrid<EnvelopeToOpen> grid = grid(waiting);
         boolean team = access.isPermitted(Permission.OPEN_ENVELOPES);
         grid.setSelectionMode(team ? Grid.SelectionMode.MULTI : Grid.SelectionMode.NONE);
-        part.add(new Paragraph(UsDates.count(waiting.size(), "envelope")
-                + " counted and not in a batch. Put many together: a ballot opened among few can be told."));
+        part.add(
+                new Paragraph(
+                        UsDates.count(waiting.size(), "envelope")
+                                + " decided to count and not in a batch. Put many in one batch: in a small batch a ballot might be traced to its voter."));
         if (team) {
             grid.asMultiSelect().select(regular(waiting));
-            part.add(new ActButton("Make a batch of the chosen ones…")
-                    .first()
-                    .does(() -> askBatch(grid.getSelectedItems())));
+            part.add(new ActButton("Make a batch…").first().does(() -> askBatch(grid.getSelectedItems())));
         }
         part.add(grid);
         return part;
@@ -106,7 +108,7 @@ public final class ReleaseView extends Composite<Div> {
     }
 
     private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {
-        RowGrid<EnvelopeToOpen> grid = new RowGrid<>("Envelopes that wait to be opened", "No envelope waits.");
+        RowGrid<EnvelopeToOpen> grid = new RowGrid<>("Envelopes to open", "No envelopes to open.");
         grid.number("Envelope", "9rem", one -> one.key().envelopeNo());
         grid.addComponentColumn(one -> new OutcomeMark(
                         OutcomeMark.Shape.valueOf(one.decision().as().name()),
@@ -125,17 +127,17 @@ public final class ReleaseView extends Composite<Div> {
 
     private void askBatch(Set<EnvelopeToOpen> chosen) {
         if (chosen.isEmpty()) {
-            MessageLine.refused("Choose the envelopes first that are to be opened together.");
+            MessageLine.refused("Select the envelopes to open together.");
             return;
         }
-        TextField alone = new TextField("Why it cannot wait for others");
+        TextField alone = new TextField("Why this envelope cannot wait for others");
         alone.setWidthFull();
         alone.setMaxLength(1000);
         alone.setVisible(chosen.size() == 1);
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Make a batch", "Make it", () -> make(sheet[0], chosen, alone.getValue()));
+        sheet[0] = new ActDialog("Make a batch", "Make batch", () -> make(sheet[0], chosen, alone.getValue()));
         sheet[0].with(UsDates.count(chosen.size(), "envelope")
-                        + " will be opened together. Which ballot came from which envelope is recorded nowhere.")
+                        + " will be opened together. No record is kept of which ballot came from which envelope.")
                 .with(alone)
                 .open();
     }
@@ -147,7 +149,7 @@ public final class ReleaseView extends Composite<Div> {
             return sheet.refuse(refused.refusal().words());
         }
         show();
-        MessageLine.done("Batch " + ((ReleaseActResult.Done) made).batch().number() + " is made.");
+        MessageLine.done("Batch " + ((ReleaseActResult.Done) made).batch().number() + " made.");
         return true;
     }
 
@@ -155,7 +157,7 @@ public final class ReleaseView extends Composite<Div> {
         List<Batch> all = releases.batches(election);
         Div part = new Div(new H2("Batches"));
         if (all.isEmpty()) {
-            part.add(new Paragraph("No batch was made yet."));
+            part.add(new Paragraph("No batches yet."));
             return part;
         }
         PlainTable table = new PlainTable("Batches", "Batch", "Envelopes", "State");

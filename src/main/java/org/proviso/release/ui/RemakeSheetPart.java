@@ -13,7 +13,7 @@ import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.release.RemakeSheet;
 import org.proviso.ui.UsDates;
 
-/** A remake sheet: from which style to which, and the contests to copy; nobody's name and no envelope is on it. */
+/** A remake sheet: from which ballot style to which, and the contests to copy. It shows no name and no envelope. */
 @Tag("section")
 final class RemakeSheetPart extends HtmlContainer {
 
@@ -22,13 +22,13 @@ final class RemakeSheetPart extends HtmlContainer {
         add(new H3("Sheet " + sheet.number() + " of batch " + sheet.batchNo() + ": "
                 + UsDates.count(sheet.ballots(), "ballot") + " of style " + sheet.styleCast() + " to "
                 + (sheet.styleRight().isEmpty() ? "the voter's own style" : "style " + sheet.styleRight())));
-        add(new Paragraph("Copy these contests, and no other:"));
+        add(new Paragraph("Copy only these contests:"));
         UnorderedList contests = new UnorderedList();
         sheet.contests().stream()
                 .map(ballots::contestTitle)
                 .sorted()
                 .forEach(title -> contests.add(new ListItem(title)));
-        Paragraph signing = new Paragraph("Copied by ____________________   Read back by ____________________");
+        Paragraph signing = new Paragraph("Copied by ____________________   Verified by ____________________");
         signing.addClassName("signing");
         Div row = new Div(acts.toArray(Component[]::new));
         row.addClassName("acts");

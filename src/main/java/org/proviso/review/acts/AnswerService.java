@@ -122,8 +122,8 @@ public class AnswerService {
         Optional<RecordedAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
         Optional<Refusal> refusal = first.isPresent() ? notSecond(one, user, first.get()) : workedOn(one, user);
         if (refusal.isPresent()
-                || command.seen() == SignatureComparison.Finding.DIFFERS
-                        && command.note().isBlank()) {
+                || (command.seen() == SignatureComparison.Finding.DIFFERS
+                        && command.note().isBlank())) {
             return CaseActResult.Refused.because(refusal.orElseGet(
                     () -> Refusal.of(Why.NO_REASON, "Note what differs before the signature is said to differ.")));
         }

@@ -1,8 +1,10 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -71,6 +73,12 @@ public class LinkService {
         return links.newest(key);
     }
 
+    /** The newest links of several envelopes, by envelope number. */
+    @Transactional(readOnly = true)
+    public Map<String, Link> links(String electionId, Collection<String> envelopeNos) {
+        return links.newest(electionId, envelopeNos);
+    }
+
     /** The voter is this record of the roll: the one the match names, or with a ground another one. */
     @Transactional
     public CaseActResult confirm(@Valid ConfirmLink command) {
@@ -135,8 +143,9 @@ public class LinkService {
 
     private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
         CaseKey key = one.key();
+        String voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
-        return cases.save(one.of(persons.ofVoter(key.electionId(), link.voterId())));
+        return cases.save(one.of(persons.ofVoter(key.electionId(), voterId)));
     }
 
     private CaseActResult told(

@@ -1,6 +1,7 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.ProposeOutcome;
+import org.proviso.review.ReadProposal;
 import org.proviso.review.ReadyCase;
 import org.proviso.review.assess.AssessmentService;
 import org.springframework.stereotype.Service;
@@ -65,16 +67,16 @@ public class ProposalService {
         return proposals.newest(key);
     }
 
+    /** The newest proposals of several envelopes with who read them again, by envelope number. */
+    @Transactional(readOnly = true)
+    public Map<String, ReadProposal> newest(String electionId, Collection<String> envelopeNos) {
+        return proposals.newest(electionId, envelopeNos);
+    }
+
     /** Every case of an election that waits for the decider, with what is proposed, by envelope number. */
     @Transactional(readOnly = true)
     public List<ReadyCase> ready(String electionId) {
         return proposals.ready(electionId);
-    }
-
-    /** Who read it a second time and agreed. */
-    @Transactional(readOnly = true)
-    public Optional<String> agreedBy(Proposal proposal) {
-        return proposals.agreedBy(proposal);
     }
 
     /** Proposes; to count in full goes to the decider, anything less to a second reader first. */

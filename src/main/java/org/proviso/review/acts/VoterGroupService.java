@@ -1,6 +1,7 @@
 package org.proviso.review.acts;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
@@ -64,7 +65,8 @@ public class VoterGroupService {
         if (refusal.isPresent()) {
             return CaseActResult.Refused.because(refusal.get());
         }
-        choices.choose(key, one.personId(), reason, user.userName());
+        String person = Objects.requireNonNull(one.personId(), "only an envelope of a known voter is put forward");
+        choices.choose(key, person, reason, user.userName());
         return closing.done(cases.save(one), others, user, "put_forward", Map.of("reason", desk.hidden(key, reason)));
     }
 

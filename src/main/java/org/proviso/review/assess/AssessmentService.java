@@ -1,11 +1,16 @@
 package org.proviso.review.assess;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
@@ -23,6 +28,7 @@ import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.Decision;
 import org.proviso.review.DecisionStore;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.CaseRecordsService;
 import org.proviso.review.facts.LinkStore;
 import org.springframework.context.ApplicationEventPublisher;
@@ -39,6 +45,9 @@ public class AssessmentService {
 
     /** What the rules say of a case, and the same as it is kept. */
     public record AssessedCase(CaseReport report, List<KeptAssessment> kept, Decision.DecidedBallot ballot) {}
+
+    /** So many are held in memory with what they were assessed from. */
+    private static final int TOGETHER = 500;
 
     private final CaseRecordsService records;
     private final AssessmentStore assessments;
@@ -97,43 +106,113 @@ public class AssessmentService {
 
     /** Assesses a case, without writing it down yet. */
     public AssessedCase assess(CaseKey key) {
-        DeadlineBook book = desk.book(key.electionId());
-        LocalDateTime asOf = desk.now(key.electionId());
-        Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
-        Link link = links.newest(key).orElseThrow();
-        Records all = records.of(key.electionId());
-        CaseReport report = new Adjudicator(all, book, asOf).report(envelope, link);
-        return new AssessedCase(
-                report,
-                KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf),
-                ballot(report, elections.ballots(key.electionId())));
+        return assess(List.of(key)).get(key);
+    }
+
+    /** Assesses cases of one election, some at a time, each lot at one moment and read together. */
+    public SortedMap<CaseKey, AssessedCase> assess(Collection<CaseKey> keys) {
+        SortedMap<CaseKey, AssessedCase> assessed = new TreeMap<>();
+        lots(keys).forEach(lot -> assessed.putAll(together(lot)));
+        return assessed;
+    }
+
+    /** Cases in their order, so many together as are read and held at once. */
+    static List<List<CaseKey>> lots(Collection<CaseKey> keys) {
+        List<CaseKey> all = keys.stream().sorted().toList();
+        List<List<CaseKey>> lots = new ArrayList<>();
+        for (int start = 0; start < all.size(); start += TOGETHER) {
+            lots.add(all.subList(start, Math.min(all.size(), start + TOGETHER)));
+        }
+        return lots;
+    }
+
+    private SortedMap<CaseKey, AssessedCase> together(List<CaseKey> keys) {
+        String electionId = keys.get(0).electionId();
+        DeadlineBook book = desk.book(electionId);
+        LocalDateTime asOf = desk.now(electionId);
+        Set<String> numbers = keys.stream().map(CaseKey::envelopeNo).collect(Collectors.toSet());
+        Map<String, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
+                .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        Map<String, Link> newest = links.newest(electionId, numbers);
+        Records all = records.together(electionId, envelopes.values(), newest);
+        Adjudicator adjudicator = new Adjudicator(all, book, asOf);
+        BallotCatalog ballots = elections.ballots(electionId);
+        SortedMap<CaseKey, AssessedCase> assessed = new TreeMap<>();
+        for (CaseKey key : keys) {
+            CaseReport report = adjudicator.report(
+                    Optional.ofNullable(envelopes.get(key.envelopeNo())).orElseThrow(),
+                    Optional.ofNullable(newest.get(key.envelopeNo())).orElseThrow());
+            assessed.put(
+                    key,
+                    new AssessedCase(
+                            report,
+                            KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf),
+                            ballot(report, ballots)));
+        }
+        return assessed;
     }
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
     @Transactional(propagation = Propagation.MANDATORY)
     public int write(CaseKey key, AssessedCase assessed) {
-        return assessments.insert(key, assessed.kept());
+        return write(Map.of(key, assessed)).get(key);
     }
 
-    /** Assesses locked cases anew, and writes down what says something new. */
+    /** The same of several cases of one election. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Map<CaseKey, Integer> write(Map<CaseKey, AssessedCase> assessed) {
+        return assessed.isEmpty() ? Map.of() : assessments.insert(electionOf(assessed), kept(assessed));
+    }
+
+    /** Assesses locked cases of one election anew, and writes down what says something new. */
     @Transactional(propagation = Propagation.MANDATORY)
     public SortedMap<CaseKey, CaseReport> renew(Collection<CaseKey> keys) {
         SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
-        for (CaseKey key : keys) {
-            AssessedCase assessed = assess(key);
-            if (!assessments.saysTheSame(key, assessed.kept())) {
-                write(key, assessed);
-            }
-            reports.put(key, assessed.report());
+        for (List<CaseKey> lot : lots(keys)) {
+            SortedMap<CaseKey, AssessedCase> assessed = together(lot);
+            assessed.forEach((key, one) -> reports.put(key, one.report()));
+            assessed.keySet().removeAll(assessments.sayingTheSame(electionOf(assessed), kept(assessed)));
+            write(assessed);
         }
         return reports;
     }
 
-    /** Tells the later rooms how cases stand; the last step of an act, after the ledger. */
+    /** Tells the later rooms how held cases of one election stand, as the rules see them now; nothing is written. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void announceAnew(Collection<CaseKey> keys) {
+        for (List<CaseKey> lot : lots(keys)) {
+            SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
+            together(lot).forEach((key, one) -> reports.put(key, one.report()));
+            announce(reports);
+        }
+    }
+
+    private static String electionOf(Map<CaseKey, AssessedCase> assessed) {
+        return assessed.keySet().iterator().next().electionId();
+    }
+
+    private static Map<CaseKey, List<KeptAssessment>> kept(Map<CaseKey, AssessedCase> assessed) {
+        Map<CaseKey, List<KeptAssessment>> kept = new TreeMap<>();
+        assessed.forEach((key, one) -> kept.put(key, one.kept()));
+        return kept;
+    }
+
+    /** Tells the later rooms how cases of one election stand; the last step of an act, after the ledger. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void announce(SortedMap<CaseKey, CaseReport> reports) {
-        reports.forEach((key, report) -> rooms.publishEvent(
-                new CaseChanged(key, cases.find(key).orElseThrow().state(), report, decisions.standing(key))));
+        if (reports.isEmpty()) {
+            return;
+        }
+        String electionId = reports.firstKey().electionId();
+        List<String> numbers =
+                reports.keySet().stream().map(CaseKey::envelopeNo).toList();
+        Map<String, EnvelopeCase> now = cases.find(electionId, numbers);
+        Map<String, Decision> standing = decisions.standing(electionId, numbers);
+        reports.forEach((key, report) -> {
+            EnvelopeCase one = Optional.ofNullable(now.get(key.envelopeNo())).orElseThrow();
+            Optional<Decision> decision = Optional.ofNullable(standing.get(key.envelopeNo()));
+            rooms.publishEvent(new CaseChanged(key, one.state(), report, decision));
+        });
     }
 
     private static Decision.DecidedBallot ballot(CaseReport report, BallotCatalog ballots) {

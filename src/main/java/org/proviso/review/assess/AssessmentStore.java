@@ -8,9 +8,14 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.kept.AssessmentKind;
@@ -37,7 +42,7 @@ public class AssessmentStore {
                 max(case when way = 'outlook' then reasons end) as outlook_reasons
             from (select envelope_no, assessment_no, way, as_of, recommendation, reasons, held_apart,
                     rank() over (partition by envelope_no order by assessment_no desc) as place
-                from assessment where election_id = ? %s) newest
+                from %s) newest
             where place = 1 group by envelope_no, assessment_no order by envelope_no
             """;
 
@@ -53,11 +58,18 @@ public class AssessmentStore {
         this.clock = clock;
     }
 
-    /** Writes the three ways of a case under its next number, and gives that. */
-    public int insert(CaseKey key, List<KeptAssessment> ways) {
-        int number = next(key);
-        insert(ways.stream().map(kept -> new Line(key, number, kept)).toList());
-        return number;
+    /** Writes the three ways of each case under its next number, and gives those. */
+    public Map<CaseKey, Integer> insert(String electionId, Map<CaseKey, List<KeptAssessment>> assessed) {
+        Map<String, Integer> last = last(electionId, assessed.keySet());
+        Map<CaseKey, Integer> numbers = new LinkedHashMap<>();
+        List<Line> lines = new ArrayList<>();
+        assessed.forEach((key, ways) -> {
+            int number = last.getOrDefault(key.envelopeNo(), 0) + 1;
+            numbers.put(key, number);
+            ways.forEach(kept -> lines.add(new Line(key, number, kept)));
+        });
+        insert(lines);
+        return numbers;
     }
 
     /** Writes the first assessments of many cases. */
@@ -73,14 +85,31 @@ public class AssessmentStore {
         insert(lines);
     }
 
-    /** Whether what was written last was made from the same and came out the same, whenever that was. */
-    boolean saysTheSame(CaseKey key, List<KeptAssessment> ways) {
-        List<KeptAssessment> last = jdbc.sql("""
-                        select * from assessment where election_id = ? and envelope_no = ? and assessment_no = (
-                            select max(assessment_no) from assessment where election_id = ? and envelope_no = ?)""")
-                .params(key.electionId(), key.envelopeNo(), key.electionId(), key.envelopeNo())
-                .query(AssessmentStore::kept)
-                .list();
+    /** Those of these cases of which what was written last was made from the same and came out the same, whenever. */
+    Set<CaseKey> sayingTheSame(String electionId, Map<CaseKey, List<KeptAssessment>> assessed) {
+        Map<String, List<KeptAssessment>> last = new HashMap<>();
+        jdbc.sql("""
+                        select a.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join assessment a on a.election_id = ? and a.envelope_no = wanted.id
+                        where a.assessment_no = (select max(n.assessment_no) from assessment n
+                            where n.election_id = a.election_id and n.envelope_no = a.envelope_no)""").param(numbers(assessed.keySet())).param(electionId).query((ResultSet row) -> {
+            last.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                    .add(kept(row, 0));
+        });
+        Set<CaseKey> same = new HashSet<>();
+        assessed.forEach((key, ways) -> {
+            if (areSame(last.getOrDefault(key.envelopeNo(), List.of()), ways)) {
+                same.add(key);
+            }
+        });
+        return same;
+    }
+
+    private static String[] numbers(Collection<CaseKey> keys) {
+        return keys.stream().map(CaseKey::envelopeNo).toArray(String[]::new);
+    }
+
+    private static boolean areSame(List<KeptAssessment> last, List<KeptAssessment> ways) {
         return last.size() == ways.size()
                 && ways.stream().allMatch(now -> last.stream().anyMatch(was -> isSame(was, now)));
     }
@@ -95,16 +124,26 @@ public class AssessmentStore {
                 && was.heldApart() == now.heldApart();
     }
 
-    public Optional<AssessmentRow> latest(CaseKey key) {
-        return jdbc.sql(ROWS.formatted("and envelope_no = ?"))
+    Optional<AssessmentRow> latest(CaseKey key) {
+        return jdbc.sql(ROWS.formatted("assessment where election_id = ? and envelope_no = ?"))
                 .params(key.electionId(), key.envelopeNo())
                 .query((row, number) -> row(row, key.electionId()))
                 .optional();
     }
 
+    /** What was assessed last of each of these cases. */
+    public List<AssessmentRow> latest(String electionId, Collection<CaseKey> keys) {
+        return jdbc.sql(ROWS.formatted("unnest(cast(? as varchar array)) as wanted (id)"
+                        + " join assessment on election_id = ? and envelope_no = wanted.id"))
+                .param(numbers(keys))
+                .param(electionId)
+                .query((row, number) -> row(row, electionId))
+                .list();
+    }
+
     /** What was assessed last of every case of an election, by envelope number. */
     public List<AssessmentRow> latest(String electionId) {
-        return jdbc.sql(ROWS.formatted(""))
+        return jdbc.sql(ROWS.formatted("assessment where election_id = ?"))
                 .param(electionId)
                 .query((row, number) -> row(row, electionId))
                 .list();
@@ -130,13 +169,17 @@ public class AssessmentStore {
                 .list();
     }
 
-    private int next(CaseKey key) {
-        return jdbc.sql("""
-                        select coalesce(max(assessment_no), 0) + 1 from assessment
-                        where election_id = ? and envelope_no = ?""")
-                .params(key.electionId(), key.envelopeNo())
-                .query(Integer.class)
-                .single();
+    /** The number of what was written last, by envelope number. */
+    private Map<String, Integer> last(String electionId, Collection<CaseKey> keys) {
+        Map<String, Integer> last = new HashMap<>();
+        jdbc.sql("""
+                        select a.envelope_no, max(a.assessment_no) as number
+                        from unnest(cast(? as varchar array)) as wanted (id)
+                        join assessment a on a.election_id = ? and a.envelope_no = wanted.id
+                        group by a.envelope_no""").param(numbers(keys)).param(electionId).query((ResultSet row) -> {
+            last.put(row.getString("envelope_no"), row.getInt("number"));
+        });
+        return last;
     }
 
     private void insert(List<Line> lines) {

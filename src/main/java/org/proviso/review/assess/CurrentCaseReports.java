@@ -2,13 +2,15 @@ package org.proviso.review.assess;
 
 import java.time.LocalDateTime;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseActSteps;
@@ -62,16 +64,19 @@ class CurrentCaseReports {
 
     private SortedMap<CaseKey, CaseReport> reports(
             String electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
-        Records all = records.of(electionId);
-        Adjudicator adjudicator = new Adjudicator(all, book, asOf);
+        List<CaseKey> wanted = cases.all(electionId).stream()
+                .filter(one -> settledToo ? one.state() != CaseState.RECEIVED : !OVER.contains(one.state()))
+                .map(EnvelopeCase::key)
+                .toList();
         SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
-        for (EnvelopeCase one : cases.all(electionId)) {
-            boolean wanted = settledToo ? one.state() != CaseState.RECEIVED : !OVER.contains(one.state());
-            Link link = wanted ? links.newest(one.key()).orElse(null) : null;
-            if (link != null) {
-                intake.envelope(electionId, one.key().envelopeNo())
-                        .ifPresent(envelope -> reports.put(one.key(), adjudicator.report(envelope, link)));
-            }
+        for (List<CaseKey> lot : AssessmentService.lots(wanted)) {
+            List<String> numbers = lot.stream().map(CaseKey::envelopeNo).toList();
+            Map<String, Link> newest = links.newest(electionId, numbers);
+            List<Envelope> envelopes = intake.envelopes(electionId, newest.keySet());
+            Adjudicator adjudicator = new Adjudicator(records.together(electionId, envelopes, newest), book, asOf);
+            envelopes.forEach(envelope -> reports.put(
+                    new CaseKey(electionId, envelope.envelopeNo()),
+                    adjudicator.report(envelope, newest.get(envelope.envelopeNo()))));
         }
         return reports;
     }

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.adjudication.CaseReport;
@@ -49,7 +50,9 @@ public class WhatIfService {
         Map<CaseKey, CaseReport> before = reports.all(electionId, reports.book(electionId), asOf);
         Map<CaseKey, CaseReport> after = reports.all(electionId, other, asOf);
         List<WhatIf> differences = new ArrayList<>();
-        before.forEach((key, report) -> WhatIf.between(report, after.get(key)).ifPresent(differences::add));
+        before.forEach((key, report) -> WhatIf.between(
+                        report, Objects.requireNonNull(after.get(key), "the same cases stand under both rules"))
+                .ifPresent(differences::add));
         return new WhatIfResult(before.size(), differences);
     }
 }

@@ -42,7 +42,6 @@ public class CourtOrderSettlementService {
     private final CaseActSteps desk;
     private final CaseStore cases;
     private final DecisionStore decisions;
-    private final SettlementChecks checks;
     private final DecisionLedgerEntry entries;
     private final VoterGroups groups;
     private final AssessmentService assessments;
@@ -52,7 +51,6 @@ public class CourtOrderSettlementService {
             CaseActSteps desk,
             CaseStore cases,
             DecisionStore decisions,
-            SettlementChecks checks,
             DecisionLedgerEntry entries,
             VoterGroups groups,
             AssessmentService assessments,
@@ -60,7 +58,6 @@ public class CourtOrderSettlementService {
         this.desk = desk;
         this.cases = cases;
         this.decisions = decisions;
-        this.checks = checks;
         this.entries = entries;
         this.groups = groups;
         this.assessments = assessments;
@@ -82,15 +79,14 @@ public class CourtOrderSettlementService {
                     Refusal.of(Why.NO_SUCH_ORDER, "No order in force says how to settle this envelope."));
         }
         Settlement settlement = settlement(key, version, order.get());
-        Optional<Refusal> refusal =
-                desk.closed(key).or(() -> step(one)).or(() -> checks.onlyOne(one, settlement, Set.of()));
+        Optional<Refusal> refusal = desk.closed(key).or(() -> step(one)).or(() -> onlyOne(one, settlement));
         if (refusal.isPresent()) {
             return CaseActResult.Refused.because(refusal.get());
         }
         AssessmentService.AssessedCase assessed = assessments.assess(key);
         int number = assessments.write(key, assessed);
         DecidedBy court = new DecidedBy(DeciderKind.OFFICIAL, null, null, Set.of(), user.actor());
-        decisions.insert(settlement, Set.of(), assessed.ballot(), number, court, "court");
+        decisions.insert(new DecisionStore.New(settlement, Set.of(), assessed.ballot(), number), court, "court");
         EnvelopeCase now = cases.save(one.to(CaseState.DECIDED).counted(settlement.as() == DecisionOutcome.COUNT));
         touched.add(key);
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
@@ -99,8 +95,14 @@ public class CourtOrderSettlementService {
         return new CaseActResult.Accepted(now);
     }
 
+    private Optional<Refusal> onlyOne(EnvelopeCase one, Settlement settlement) {
+        List<EnvelopeCase> others = groups.of(List.of(one.key())).otherCases(one.key());
+        return SettlementChecks.onlyOne(one, settlement, others, Set.of());
+    }
+
     private Map<String, Object> entry(CaseKey key, int orderNo) {
-        Map<String, Object> entry = entries.of(key, decisions.standing(key).orElseThrow());
+        Map<String, Object> entry =
+                entries.of(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo());
         entry.put("order", orderNo);
         return entry;
     }

@@ -1,12 +1,15 @@
 package org.proviso.review.decide;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.Decision;
+import org.proviso.review.DecisionStore;
 import org.springframework.stereotype.Component;
 
 /**
@@ -17,12 +20,24 @@ import org.springframework.stereotype.Component;
 class DecisionLedgerEntry {
 
     private final CaseActSteps desk;
+    private final DecisionStore decisions;
 
-    DecisionLedgerEntry(CaseActSteps desk) {
+    DecisionLedgerEntry(CaseActSteps desk, DecisionStore decisions) {
         this.desk = desk;
+        this.decisions = decisions;
     }
 
-    Map<String, Object> of(CaseKey key, Decision decision) {
+    /** The entries of the decisions that stand on these envelopes, by envelope number in the order given. */
+    Map<String, Map<String, Object>> of(String electionId, Collection<String> envelopeNos) {
+        Map<String, Decision> standing = decisions.standing(electionId, envelopeNos);
+        Map<String, UnaryOperator<String>> hiding = desk.hiding(electionId, envelopeNos);
+        Map<String, Map<String, Object>> entries = new LinkedHashMap<>();
+        envelopeNos.forEach(number ->
+                entries.put(number, of(Optional.ofNullable(standing.get(number)).orElseThrow(), hiding.get(number))));
+        return entries;
+    }
+
+    private static Map<String, Object> of(Decision decision, UnaryOperator<String> hidden) {
         Map<String, Object> entry = new LinkedHashMap<>();
         entry.put("as", decision.as().code());
         entry.put("decider", decision.decider());
@@ -30,16 +45,16 @@ class DecisionLedgerEntry {
         entry.put("contests", decision.contests().stream().sorted().toList());
         entry.put("assessment", decision.assessment());
         entry.put("style_cast", decision.ballot().styleCast());
-        entry.put("style_right", desk.hidden(key, decision.ballot().styleRight()));
+        entry.put("style_right", hidden.apply(decision.ballot().styleRight()));
         entry.put("held_apart", decision.ballot().heldApart());
         boolean court = decision.decider().equals("court");
         entry.put(
                 court ? "order_reference" : "reference",
-                court ? desk.hidden(key, decision.legalReference()) : decision.legalReference());
+                court ? hidden.apply(decision.legalReference()) : decision.legalReference());
         put(entry, "session", decision.sessionNo());
         put(entry, "motion", decision.motionNo());
         if (decision.departsBecause() != null) {
-            entry.put("departs_because", desk.hidden(key, decision.departsBecause()));
+            entry.put("departs_because", hidden.apply(decision.departsBecause()));
         }
         return entry;
     }

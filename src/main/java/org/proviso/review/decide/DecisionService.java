@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -113,34 +114,31 @@ public class DecisionService {
     @Transactional(propagation = Propagation.MANDATORY)
     public void hold(Collection<CaseKey> keys) {
         SortedSet<CaseKey> together = new TreeSet<>(keys);
-        keys.forEach(key -> together.addAll(groups.others(key)));
+        together.addAll(groups.others(keys));
         together.forEach(desk::lock);
     }
 
-    /** Settles cases together, all or none, each judged by what the rules say of it at this moment. */
+    /** Settles cases of one election together, all or none, each judged by what the rules say of it at this moment. */
     @Transactional(propagation = Propagation.MANDATORY)
     public SettlementResult settle(Collection<Settlement> settlements, DecidedBy by) {
+        if (settlements.isEmpty()) {
+            return new SettlementResult.All(List.of());
+        }
         SortedMap<CaseKey, Settlement> wanted = new TreeMap<>();
         settlements.forEach(one -> wanted.put(one.key(), one));
-        SortedSet<CaseKey> touched = new TreeSet<>();
-        wanted.keySet().forEach(key -> touched.addAll(groups.others(key)));
+        SortedSet<CaseKey> touched = groups.others(wanted.keySet());
         SortedMap<CaseKey, EnvelopeCase> locked = lock(wanted, touched);
-        Map<CaseKey, AssessmentService.AssessedCase> assessed = new LinkedHashMap<>();
-        wanted.keySet().forEach(key -> assessed.put(key, assessments.assess(key)));
+        SortedMap<CaseKey, AssessmentService.AssessedCase> assessed = assessments.assess(wanted.keySet());
         Map<CaseKey, List<Refusal>> refusals = refusals(wanted, locked, assessed, by);
         if (!refusals.isEmpty()) {
             return new SettlementResult.None(refusals);
         }
-        List<EnvelopeCase> now = new ArrayList<>();
-        wanted.forEach((key, settlement) -> now.add(write(locked.get(key), settlement, assessed.get(key), by)));
+        List<EnvelopeCase> now = write(wanted, locked, assessed, by);
         touched.addAll(wanted.keySet());
         SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
-        wanted.keySet()
-                .forEach(key -> desk.record(
-                        key,
-                        by.recordedBy(),
-                        "decided",
-                        entries.of(key, decisions.standing(key).orElseThrow())));
+        String electionId = wanted.firstKey().electionId();
+        List<String> numbers = wanted.keySet().stream().map(CaseKey::envelopeNo).toList();
+        desk.record(electionId, by.recordedBy(), "decided", entries.of(electionId, numbers));
         assessments.announce(reports);
         return new SettlementResult.All(now);
     }
@@ -163,18 +161,13 @@ public class DecisionService {
             DecidedBy by) {
         Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
         Set<String> counted = new LinkedHashSet<>();
+        Optional<Refusal> closed = desk.closed(wanted.firstKey());
+        SettlementChecks.Judging judging = checks.judging(wanted.firstKey().electionId(), wanted.keySet(), by);
         wanted.forEach((key, settlement) -> {
-            EnvelopeCase one = locked.get(key);
-            List<Refusal> against = desk.closed(key)
-                    .map(List::of)
-                    .orElseGet(() -> checks.refusals(
-                            one,
-                            settlement,
-                            assessed.get(key).report().settled(),
-                            by,
-                            desk.book(key.electionId()),
-                            desk.now(key.electionId()),
-                            counted));
+            EnvelopeCase one = of(locked, key);
+            List<Refusal> against = closed.map(List::of)
+                    .orElseGet(() -> SettlementChecks.refusals(
+                            one, settlement, of(assessed, key).report().settled(), judging, counted));
             if (!against.isEmpty()) {
                 refusals.put(key, against);
             }
@@ -185,14 +178,27 @@ public class DecisionService {
         return refusals;
     }
 
-    private EnvelopeCase write(
-            EnvelopeCase one, Settlement settlement, AssessmentService.AssessedCase assessed, DecidedBy by) {
-        int number = assessments.write(one.key(), assessed);
-        Set<String> contests =
-                SettlementChecks.contests(settlement, assessed.report().settled());
-        decisions.insert(
-                settlement, contests, assessed.ballot(), number, by, by.kind().code());
-        return cases.save(one.to(CaseState.DECIDED).counted(settlement.as() != DecisionOutcome.REJECT));
+    private static <T> T of(Map<CaseKey, T> settled, CaseKey key) {
+        return Objects.requireNonNull(settled.get(key), "a case is locked and assessed before it is settled");
+    }
+
+    private List<EnvelopeCase> write(
+            SortedMap<CaseKey, Settlement> wanted,
+            SortedMap<CaseKey, EnvelopeCase> locked,
+            SortedMap<CaseKey, AssessmentService.AssessedCase> assessed,
+            DecidedBy by) {
+        Map<CaseKey, Integer> numbers = assessments.write(assessed);
+        List<DecisionStore.New> made = new ArrayList<>();
+        List<EnvelopeCase> changed = new ArrayList<>();
+        wanted.forEach((key, settlement) -> {
+            AssessmentService.AssessedCase on = of(assessed, key);
+            Set<String> contests =
+                    SettlementChecks.contests(settlement, on.report().settled());
+            made.add(new DecisionStore.New(settlement, contests, on.ballot(), of(numbers, key)));
+            changed.add(of(locked, key).to(CaseState.DECIDED).counted(settlement.as() != DecisionOutcome.REJECT));
+        });
+        decisions.insert(wanted.firstKey().electionId(), made, by, by.kind().code());
+        return cases.save(changed);
     }
 
     /** Opens a settled case again, with the reason, until the election is closed; the decision is set aside. */
@@ -254,13 +260,19 @@ public class DecisionService {
     public void recordRelease(Collection<CaseKey> keys, Actor by) {
         SortedSet<CaseKey> inOrder = new TreeSet<>(keys);
         List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
+        List<EnvelopeCase> opened = new ArrayList<>();
+        Map<String, Map<String, Object>> entries = new LinkedHashMap<>();
         for (EnvelopeCase one : locked) {
             if (one.countedPerson() == null || step(one, CaseAct.RELEASE).isPresent()) {
                 throw new IllegalArgumentException("The envelope " + one.key().envelopeNo() + " is not to be opened.");
             }
-            cases.save(one.to(CaseState.RELEASED));
+            opened.add(one.to(CaseState.RELEASED));
+            entries.put(one.key().envelopeNo(), Map.of());
         }
-        locked.forEach(one -> desk.record(one.key(), by, "released", Map.of()));
+        if (!opened.isEmpty()) {
+            cases.save(opened);
+            desk.record(inOrder.first().electionId(), by, "released", entries);
+        }
     }
 
     private static Optional<Refusal> reasonMissing(String text, String words) {

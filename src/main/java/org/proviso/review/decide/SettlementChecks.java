@@ -2,8 +2,10 @@ package org.proviso.review.decide;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -22,13 +24,14 @@ import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
+import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
+import org.proviso.review.ReadProposal;
 import org.proviso.review.Settlement;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Component;
@@ -37,32 +40,61 @@ import org.springframework.stereotype.Component;
 @Component
 class SettlementChecks {
 
+    /** What the decisions of one act are judged by, read together: the law, the moment, and what the cases rest on. */
+    record Judging(
+            DeadlineBook book,
+            LocalDateTime at,
+            DecidedBy by,
+            VoterGroups.Found groups,
+            Map<String, ReadProposal> proposals) {
+
+        private DecisionParticipants acts(CaseKey key) {
+            Optional<ReadProposal> standing = Optional.ofNullable(proposals.get(key.envelopeNo()))
+                    .filter(read -> read.proposal().stands());
+            return new DecisionParticipants(
+                    standing.map(read -> read.proposal().proposedBy()).orElse(null),
+                    standing.map(ReadProposal::secondReadBy).orElse(null),
+                    by.voters());
+        }
+    }
+
+    private final CaseActSteps desk;
     private final ProposalStore proposals;
     private final VoterGroups groups;
 
-    SettlementChecks(ProposalStore proposals, VoterGroups groups) {
+    SettlementChecks(CaseActSteps desk, ProposalStore proposals, VoterGroups groups) {
+        this.desk = desk;
         this.proposals = proposals;
         this.groups = groups;
     }
 
+    /** Reads what decisions on these locked cases of one election are judged by. */
+    Judging judging(String electionId, Collection<CaseKey> keys, DecidedBy by) {
+        List<String> numbers = keys.stream().map(CaseKey::envelopeNo).toList();
+        return new Judging(
+                desk.book(electionId),
+                desk.now(electionId),
+                by,
+                groups.of(keys),
+                proposals.newest(electionId, numbers));
+    }
+
     /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
-    List<Refusal> refusals(
-            EnvelopeCase one,
-            Settlement settlement,
-            Assessment settled,
-            DecidedBy by,
-            DeadlineBook book,
-            LocalDateTime at,
-            Set<String> countedBeside) {
+    static List<Refusal> refusals(
+            EnvelopeCase one, Settlement settlement, Assessment settled, Judging by, Set<String> countedBeside) {
         if (CaseGraph.step(one.state(), CaseAct.DECIDE) instanceof CaseTransition.Refused refused) {
             return List.of(refused.refusal());
         }
         List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
-                settlement.as(), new CaseToDecide(settled, settlement.grounds(), acts(one.key(), by)), book, at));
+                settlement.as(),
+                new CaseToDecide(settled, settlement.grounds(), by.acts(one.key())),
+                by.book(),
+                by.at()));
+        List<EnvelopeCase> others = by.groups().otherCases(one.key());
         Stream.of(
                         held(settled),
-                        onlyOne(one, settlement, countedBeside),
-                        otherCounts(one, settlement),
+                        onlyOne(one, settlement, others, countedBeside),
+                        otherCounts(settlement, others),
                         contestsNamed(settlement, settled))
                 .flatMap(Optional::stream)
                 .forEach(refusals::add);
@@ -78,7 +110,8 @@ class SettlementChecks {
     }
 
     /** Nobody's second envelope counts. */
-    Optional<Refusal> onlyOne(EnvelopeCase one, Settlement settlement, Set<String> countedBeside) {
+    static Optional<Refusal> onlyOne(
+            EnvelopeCase one, Settlement settlement, List<EnvelopeCase> others, Set<String> countedBeside) {
         if (settlement.as() == DecisionOutcome.REJECT) {
             return Optional.empty();
         }
@@ -86,7 +119,7 @@ class SettlementChecks {
             return Optional.of(
                     Refusal.of(Why.LINK_NOT_SETTLED, "Nothing counts before it is settled who the voter is."));
         }
-        Optional<String> counted = groups.otherCases(one.key()).stream()
+        Optional<String> counted = others.stream()
                 .filter(other -> other.countedPerson() != null)
                 .map(other -> other.key().envelopeNo())
                 .findFirst();
@@ -101,12 +134,10 @@ class SettlementChecks {
     }
 
     /** An envelope is not rejected for another one of the voter's before that one counts. */
-    private Optional<Refusal> otherCounts(EnvelopeCase one, Settlement settlement) {
+    private static Optional<Refusal> otherCounts(Settlement settlement, List<EnvelopeCase> others) {
         boolean forAnother = settlement.as() == DecisionOutcome.REJECT
                 && settlement.grounds().reasons().contains(Reason.OTHER_ENVELOPE_COUNTED);
-        boolean counts = groups.otherCases(one.key()).stream()
-                .map(EnvelopeCase::countedPerson)
-                .anyMatch(Objects::nonNull);
+        boolean counts = others.stream().map(EnvelopeCase::countedPerson).anyMatch(Objects::nonNull);
         return forAnother && !counts
                 ? Optional.of(Refusal.of(
                         Why.ANOTHER_ENVELOPE, "No other envelope of this voter counts yet; decide that one first."))
@@ -136,13 +167,5 @@ class SettlementChecks {
                 ? Optional.empty()
                 : Optional.of(
                         Refusal.of(Why.NO_CONTESTS, "Not on the ballot cast: " + String.join(", ", strange) + "."));
-    }
-
-    private DecisionParticipants acts(CaseKey key, DecidedBy by) {
-        Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
-        return new DecisionParticipants(
-                standing.map(Proposal::proposedBy).orElse(null),
-                standing.flatMap(proposals::agreedBy).orElse(null),
-                by.voters());
     }
 }

@@ -36,7 +36,7 @@ public final class AnswerRules {
     /** The words must be the fact's own; a fact that takes one word takes one. */
     public static void check(Fact<?> fact, Set<? extends FactWord> words) {
         boolean own = words.stream().allMatch(word -> fact.type().isInstance(word));
-        if (!own || !fact.severalMayHold() && words.size() != 1) {
+        if (!own || (!fact.severalMayHold() && words.size() != 1)) {
             throw new IllegalArgumentException("The fact " + fact.key() + " cannot be " + words + ".");
         }
     }

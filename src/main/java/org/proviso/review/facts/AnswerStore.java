@@ -6,9 +6,13 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
@@ -58,6 +62,22 @@ public class AnswerStore {
                 .params(key.electionId(), key.envelopeNo())
                 .query(AnswerStore::row)
                 .list();
+    }
+
+    /** The same of several envelopes, by envelope number. */
+    Map<String, List<RecordedAnswer>> standing(String electionId, Collection<String> envelopeNos) {
+        Map<String, List<RecordedAnswer>> found = new HashMap<>();
+        jdbc.sql("""
+                        select a.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join answer_given a on a.election_id = ? and a.envelope_no = wanted.id
+                        where a.withdrawn_at is null order by a.answer_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                            .add(row(row, 0));
+                });
+        return found;
     }
 
     /** Takes back every standing answer on a fact; it stays readable. */

@@ -1,9 +1,20 @@
 package org.proviso.review.facts;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proviso.core.Election;
+import org.proviso.core.Envelope;
+import org.proviso.core.VotedElsewhere;
+import org.proviso.core.Voter;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
@@ -11,6 +22,7 @@ import org.proviso.core.rules.Ask;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseKey;
+import org.proviso.review.RecordsTogether;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -57,6 +69,59 @@ public class CaseRecordsService {
         return records(electionId, LinkedEnvelopes.of(given));
     }
 
+    /** The same for several cases, which are read together: their envelopes, with the link of each by envelope number. */
+    @Transactional(readOnly = true)
+    public Records together(String electionId, Collection<Envelope> envelopes, Map<String, Link> given) {
+        Records each = of(electionId);
+        Set<String> numbers = envelopes.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
+        ZoneId county = each.election().zone();
+        return new RecordsTogether(
+                each,
+                new RecordsTogether.OfEnvelopes(
+                        numbers,
+                        intake.cureEvidence(electionId, numbers, county),
+                        recorded.of(electionId, numbers, county),
+                        told.first(electionId, numbers)),
+                voters(electionId, envelopes, given.values()));
+    }
+
+    private RecordsTogether.OfVoters voters(String electionId, Collection<Envelope> envelopes, Collection<Link> links) {
+        Set<String> ids = new HashSet<>();
+        links.forEach(link -> Stream.ofNullable(link.voterId()).forEach(ids::add));
+        Map<String, Voter> voters = roll.voters(electionId, ids);
+        return new RecordsTogether.OfVoters(
+                ids,
+                voters,
+                roll.mailBallots(electionId, ids),
+                roll.checkIns(electionId, ids),
+                envelopesOf(electionId, ids),
+                elsewhere(electionId, envelopes, voters.values()));
+    }
+
+    private Map<String, List<Envelope>> envelopesOf(String electionId, Set<String> voterIds) {
+        Map<String, String> voterOf = new HashMap<>();
+        links.envelopesOf(electionId, voterIds)
+                .forEach((voter, numbers) -> numbers.forEach(number -> voterOf.put(number, voter)));
+        return intake.envelopes(electionId, voterOf.keySet()).stream()
+                .collect(Collectors.groupingBy(envelope -> voterOf.get(envelope.envelopeNo())));
+    }
+
+    private List<VotedElsewhere> elsewhere(
+            String electionId, Collection<Envelope> envelopes, Collection<Voter> voters) {
+        Set<LocalDate> births = new HashSet<>();
+        Set<String> licenses = new HashSet<>();
+        envelopes.forEach(envelope -> {
+            Stream.ofNullable(envelope.affirmation().birthDate()).forEach(births::add);
+            licenses.add(envelope.affirmation().driversLicense());
+        });
+        voters.forEach(voter -> {
+            Stream.ofNullable(voter.birthDate()).forEach(births::add);
+            licenses.add(voter.driversLicense());
+        });
+        licenses.remove("");
+        return roll.votedElsewhere(electionId, births, licenses);
+    }
+
     private Records records(String electionId, LinkedEnvelopes linked) {
         Election election = elections
                 .find(electionId)
@@ -75,12 +140,13 @@ public class CaseRecordsService {
         return new DatabaseRecords.PersonsActs() {
             @Override
             public List<RecordedFact> recorded(CaseKey key) {
-                return recorded.of(key, election.zone());
+                return recorded.of(key.electionId(), Set.of(key.envelopeNo()), election.zone())
+                        .getOrDefault(key.envelopeNo(), List.of());
             }
 
             @Override
             public Map<Ask, LocalDateTime> told(CaseKey key) {
-                return told.first(key);
+                return told.first(key.electionId(), Set.of(key.envelopeNo())).getOrDefault(key.envelopeNo(), Map.of());
             }
         };
     }

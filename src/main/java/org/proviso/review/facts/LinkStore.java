@@ -5,6 +5,8 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -89,6 +91,21 @@ public class LinkStore {
                 .optional();
     }
 
+    /** The newest link of each of these envelopes, by envelope number. */
+    public Map<String, Link> newest(String electionId, Collection<String> envelopeNos) {
+        Map<String, Link> found = new HashMap<>();
+        jdbc.sql("""
+                        select link.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join link on link.election_id = ? and link.envelope_no = wanted.id
+                        where\s""" + NEWEST)
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.put(row.getString("envelope_no"), link(row, 0));
+                });
+        return found;
+    }
+
     /** The link that the match presumed last, whatever a person said since. */
     public Optional<Link> presumed(CaseKey key) {
         return jdbc.sql("""
@@ -117,6 +134,22 @@ public class LinkStore {
                         .params(electionId, voterId)
                         .query(String.class)
                         .list());
+    }
+
+    /** The same of several voters, by voter. */
+    Map<String, Set<String>> envelopesOf(String electionId, Collection<String> voterIds) {
+        Map<String, Set<String>> found = new HashMap<>();
+        jdbc.sql("""
+                        select link.voter_id, link.envelope_no from unnest(cast(? as varchar array)) as wanted (id)
+                        join link on link.election_id = ? and link.voter_id = wanted.id
+                        where\s""" + NEWEST)
+                .param(voterIds.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.computeIfAbsent(row.getString("voter_id"), any -> new LinkedHashSet<>())
+                            .add(row.getString("envelope_no"));
+                });
+        return found;
     }
 
     private static Link link(ResultSet row, int number) throws SQLException {

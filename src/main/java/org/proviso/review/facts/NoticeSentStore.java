@@ -1,10 +1,13 @@
 package org.proviso.review.facts;
 
+import java.sql.ResultSet;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Ask;
@@ -44,16 +47,22 @@ public class NoticeSentStore {
                 .update();
     }
 
-    /** When the voter was first told of each ask. */
-    Map<Ask, LocalDateTime> first(CaseKey key) {
-        Map<Ask, LocalDateTime> first = new EnumMap<>(Ask.class);
+    /** When the voters of several envelopes were first told of each ask, by envelope number. */
+    Map<String, Map<Ask, LocalDateTime>> first(String electionId, Collection<String> envelopeNos) {
+        Map<String, Map<Ask, LocalDateTime>> first = new HashMap<>();
         jdbc.sql("""
-                        select ask, min(sent_at) as sent_at from ask_told
-                        where election_id = ? and envelope_no = ? group by ask""").params(key.electionId(), key.envelopeNo()).query(row -> {
-            first.put(
-                    Code.find(Ask.class, row.getString("ask")).orElseThrow(),
-                    row.getObject("sent_at", LocalDateTime.class));
-        });
+                        select t.envelope_no, t.ask, min(t.sent_at) as sent_at
+                        from unnest(cast(? as varchar array)) as wanted (id)
+                        join ask_told t on t.election_id = ? and t.envelope_no = wanted.id
+                        group by t.envelope_no, t.ask""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    first.computeIfAbsent(row.getString("envelope_no"), any -> new EnumMap<>(Ask.class))
+                            .put(
+                                    Code.find(Ask.class, row.getString("ask")).orElseThrow(),
+                                    row.getObject("sent_at", LocalDateTime.class));
+                });
         return first;
     }
 }

@@ -3,9 +3,13 @@ package org.proviso.review.facts;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
@@ -37,18 +41,25 @@ class RecordedFacts {
         this.group = group;
     }
 
-    /** Everything recorded of a case, the newest last; moments are local to the county. */
-    List<RecordedFact> of(CaseKey key, ZoneId county) {
-        List<RecordedFact> recorded = new ArrayList<>();
-        for (SearchStore.RecordedSearch search : searches.of(key)) {
-            if (search.found().registration() != null) {
-                recorded.add(new RecordedFact(
-                        Fact.REGISTRATION, Set.of(search.found().registration()), searched(search, county)));
+    /** Everything recorded of each of these cases, by envelope number, the newest last; moments are local to the county. */
+    Map<String, List<RecordedFact>> of(String electionId, Collection<String> envelopeNos, ZoneId county) {
+        Map<String, List<SearchStore.RecordedSearch>> searched = searches.of(electionId, envelopeNos);
+        Map<String, List<RecordedAnswer>> answered = answers.standing(electionId, envelopeNos);
+        Map<String, RecordedFact> others = otherEnvelopes(electionId, envelopeNos);
+        Map<String, List<RecordedFact>> all = new HashMap<>();
+        for (String number : envelopeNos) {
+            List<RecordedFact> recorded = new ArrayList<>();
+            for (SearchStore.RecordedSearch search : searched.getOrDefault(number, List.of())) {
+                if (search.found().registration() != null) {
+                    recorded.add(new RecordedFact(
+                            Fact.REGISTRATION, Set.of(search.found().registration()), searched(search, county)));
+                }
             }
+            answered.getOrDefault(number, List.of()).forEach(answer -> recorded.add(answered(answer, county)));
+            Stream.ofNullable(others.get(number)).forEach(recorded::add);
+            all.put(number, recorded);
         }
-        answers.standing(key).forEach(answer -> recorded.add(answered(answer, county)));
-        otherEnvelope(key).ifPresent(recorded::add);
-        return recorded;
+        return all;
     }
 
     private static Evidence searched(SearchStore.RecordedSearch search, ZoneId county) {
@@ -85,8 +96,24 @@ class RecordedFacts {
     }
 
     /** What became of the voter's other envelopes, once that is known; while none is decided the files tell. */
-    private Optional<RecordedFact> otherEnvelope(CaseKey key) {
-        List<EnvelopeCase> others = group.otherCases(key);
+    private Map<String, RecordedFact> otherEnvelopes(String electionId, Collection<String> envelopeNos) {
+        List<CaseKey> keys = envelopeNos.stream()
+                .map(number -> new CaseKey(electionId, number))
+                .toList();
+        VoterGroups.Found groups = group.of(keys);
+        Map<String, String> chosen = choices.chosen(electionId, groups.persons());
+        Map<String, RecordedFact> recorded = new HashMap<>();
+        for (CaseKey key : keys) {
+            boolean isChosen = groups.person(key)
+                    .map(chosen::get)
+                    .filter(key.envelopeNo()::equals)
+                    .isPresent();
+            otherEnvelope(groups.otherCases(key), isChosen).ifPresent(found -> recorded.put(key.envelopeNo(), found));
+        }
+        return recorded;
+    }
+
+    private static Optional<RecordedFact> otherEnvelope(List<EnvelopeCase> others, boolean chosen) {
         Optional<EnvelopeCase> counted =
                 others.stream().filter(other -> other.countedPerson() != null).findFirst();
         if (counted.isPresent()) {
@@ -100,18 +127,11 @@ class RecordedFacts {
                     "Envelope " + others.get(0).key().envelopeNo()
                             + " of the same voter was decided and does not count."));
         }
-        return chosen(key)
+        return chosen
                 ? Optional.of(other(
                         OtherEnvelopeFact.NOT_COUNTED,
                         "A person put this one of the voter's envelopes forward as the one to count."))
                 : Optional.empty();
-    }
-
-    private boolean chosen(CaseKey key) {
-        return group.person(key)
-                .flatMap(person -> choices.chosen(key.electionId(), person))
-                .filter(key.envelopeNo()::equals)
-                .isPresent();
     }
 
     private static boolean isOver(EnvelopeCase other) {

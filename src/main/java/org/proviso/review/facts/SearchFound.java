@@ -6,10 +6,10 @@ import org.proviso.core.adjudication.facts.RegistrationFact;
 
 /** What a search for a voter came to. */
 public enum SearchFound implements Code {
-    NOTHING("no record anywhere", RegistrationFact.NOT_FOUND_AFTER_SEARCH),
-    RECORD("a record of the roll; link the envelope to it", null),
-    OTHER_COUNTY("a registration in another county of the state", RegistrationFact.ELSEWHERE),
-    PENDING("an application that is not finished", RegistrationFact.PENDING),
+    NOTHING("no record found", RegistrationFact.NOT_FOUND_AFTER_SEARCH),
+    RECORD("a record on the roll; link the envelope to it", null),
+    OTHER_COUNTY("a registration in another county in the state", RegistrationFact.ELSEWHERE),
+    PENDING("an unfinished application", RegistrationFact.PENDING),
     CANCELLED("a registration cancelled before the election", RegistrationFact.CANCELLED);
 
     private final String words;

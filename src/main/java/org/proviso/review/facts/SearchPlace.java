@@ -5,8 +5,8 @@ import org.proviso.core.Code;
 /** The check list of a search: every place is looked in before anybody is said not to be registered. */
 public enum SearchPlace implements Code {
     CANCELLED("cancelled registrations"),
-    PENDING("applications not finished"),
-    AGENCY("what motor-vehicle and other agencies sent"),
+    PENDING("unfinished applications"),
+    AGENCY("motor-vehicle and other agency records"),
     OTHER_COUNTY("the state's list of other counties"),
     FORMER_NAME("former names");
 

@@ -1,10 +1,16 @@
 package org.proviso.review.facts;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
@@ -50,14 +56,26 @@ public class SearchStore {
                 .update();
     }
 
-    List<RecordedSearch> of(CaseKey key) {
-        return jdbc.sql("select * from voter_search where election_id = ? and envelope_no = ? order by search_no")
-                .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> new RecordedSearch(
-                        Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
-                        row.getString("note"),
-                        row.getString("searched_by"),
-                        row.getObject("searched_at", OffsetDateTime.class).toInstant()))
-                .list();
+    /** The searches for the voters of several envelopes, by envelope number, each in the order recorded. */
+    Map<String, List<RecordedSearch>> of(String electionId, Collection<String> envelopeNos) {
+        Map<String, List<RecordedSearch>> found = new HashMap<>();
+        jdbc.sql("""
+                        select s.* from unnest(cast(? as varchar array)) as wanted (id)
+                        join voter_search s on s.election_id = ? and s.envelope_no = wanted.id order by s.search_no""")
+                .param(envelopeNos.toArray(String[]::new))
+                .param(electionId)
+                .query((ResultSet row) -> {
+                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                            .add(search(row));
+                });
+        return found;
+    }
+
+    private static RecordedSearch search(ResultSet row) throws SQLException {
+        return new RecordedSearch(
+                Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
+                row.getString("note"),
+                row.getString("searched_by"),
+                row.getObject("searched_at", OffsetDateTime.class).toInstant());
     }
 }

@@ -1,9 +1,12 @@
 package org.proviso.review.facts;
 
+import java.sql.ResultSet;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Optional;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import org.proviso.review.CaseKey;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -42,10 +45,14 @@ public class VoterGroupStore {
                 .update();
     }
 
-    /** The envelope put forward last. */
-    Optional<String> chosen(String electionId, String personId) {
-        return jdbc.sql("""
-                        select envelope_no from group_choice where election_id = ? and person_id = ?
-                        order by choice_no desc limit 1""").params(electionId, personId).query(String.class).optional();
+    /** The envelopes that were put forward last for several persons, by person. */
+    Map<String, String> chosen(String electionId, Collection<String> personIds) {
+        Map<String, String> chosen = new HashMap<>();
+        jdbc.sql("""
+                        select g.person_id, g.envelope_no from unnest(cast(? as varchar array)) as wanted (id)
+                        join group_choice g on g.election_id = ? and g.person_id = wanted.id order by g.choice_no""").param(personIds.toArray(String[]::new)).param(electionId).query((ResultSet row) -> {
+            chosen.put(row.getString("person_id"), row.getString("envelope_no"));
+        });
+        return chosen;
     }
 }

@@ -11,7 +11,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.ResearchRequest;
 
-/** Everything about one case as a page shows it, as it was in one moment. */
+/** Everything about one case as a page shows it, at one moment. */
 public record CaseFile(
         EnvelopeCase now,
         Assignment holding,
@@ -26,7 +26,7 @@ public record CaseFile(
         return report.voter().map(Voter::confidential).orElse(false);
     }
 
-    /** A protected address is written out once a person has settled whose the envelope is. */
+    /** A protected address is shown once a person has settled whose envelope it is. */
     public boolean showsProtectedAddress() {
         return isProtected() && report.link().isSettled();
     }

@@ -42,7 +42,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class CaseFileService {
 
-    /** Below one in a hundred a candidate is no help to who must choose. */
+    /** A candidate below one percent does not help the reviewer choose. */
     private static final double WORTH_A_LOOK = 0.01;
 
     private final CaseService cases;
@@ -150,10 +150,10 @@ public class CaseFileService {
     }
 
     private CaseFile.SurroundingRecords around(CaseKey key, CaseReport report, Records all, ZoneId county) {
-        List<EnvelopeCase> others = groups.others(key).stream()
-                .map(cases::find)
-                .flatMap(Optional::stream)
-                .toList();
+        List<EnvelopeCase> others = List.copyOf(cases.find(
+                        key.electionId(),
+                        groups.others(key).stream().map(CaseKey::envelopeNo).toList())
+                .values());
         DeadlineBook book = rules.book(key.electionId());
         return new CaseFile.SurroundingRecords(
                 voters(report, all),
@@ -223,6 +223,6 @@ public class CaseFileService {
         boolean all = order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE;
         return order.kind() != CourtOrder.Kind.EXTEND
                 && (order.envelopeNos().contains(envelopeNo)
-                        || all && order.envelopeNos().isEmpty());
+                        || (all && order.envelopeNos().isEmpty()));
     }
 }

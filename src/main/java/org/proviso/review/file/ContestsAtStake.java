@@ -18,8 +18,8 @@ public record ContestsAtStake(List<String> count, List<String> dropped, List<Str
     static Optional<ContestsAtStake> of(CaseReport report, Records records) {
         BallotContests contests = report.presumed().facts().contests();
         if (contests == null
-                || contests.cast().equals(contests.right())
-                        && report.outlook().outcome().contests().isEmpty()) {
+                || (contests.cast().equals(contests.right())
+                        && report.outlook().outcome().contests().isEmpty())) {
             return Optional.empty();
         }
         Set<String> counted = report.outlook().outcome().contests();

@@ -5,6 +5,6 @@ import java.util.List;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
-/** The decision that stands: the outcome, its reasons, its place in the law, when on the county's clock, and who decided. */
+/** The decision in force: outcome, reasons, legal reference, when (county time), and who decided. */
 public record DecisionSummary(
         DecisionOutcome as, List<Reason> reasons, String legalReference, String decider, LocalDateTime at) {}

@@ -5,7 +5,7 @@ import java.time.LocalDateTime;
 /** One act on a case as the ledger has it: when on the county's clock, by whom (full name), and what. */
 public record HistoryEntry(LocalDateTime at, String by, String act) {
 
-    /** As it is read: {@code link confirmed}. */
+    /** For reading: {@code link confirmed}. */
     public String words() {
         return act.replace('_', ' ');
     }

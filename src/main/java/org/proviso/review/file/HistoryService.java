@@ -2,6 +2,7 @@ package org.proviso.review.file;
 
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -15,7 +16,7 @@ import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Who did what to a case and when, out of the ledger, for those who may see the case. */
+/** Who did what on a case and when, from the ledger, for people who may see the case. */
 @Service
 public class HistoryService {
 
@@ -29,7 +30,7 @@ public class HistoryService {
         this.access = access;
     }
 
-    /** Every act on the case, the first one first. An account that can no longer act stands by its pseudonym. */
+    /** Every act on the case, oldest first. A closed account appears by its pseudonym. */
     @Transactional(readOnly = true)
     public List<HistoryEntry> of(CaseKey key) {
         if (!access.isPermitted(Permission.PROPOSE)) {
@@ -37,9 +38,10 @@ public class HistoryService {
         }
         Map<String, String> names = access.usersWith(Permission.READ_FIGURES).stream()
                 .collect(Collectors.toMap(user -> user.actor().pseudonym(), OfficeUser::fullName));
+        ZoneId county = elections.zone(key.electionId());
         return ledger.about(LedgerChain.of(key.electionId()), key.envelopeNo()).stream()
                 .map(entry -> new HistoryEntry(
-                        LocalDateTime.ofInstant(Instant.parse(entry.at()), elections.zone(key.electionId())),
+                        LocalDateTime.ofInstant(Instant.parse(entry.at()), county),
                         names.getOrDefault(entry.actor(), entry.actor()),
                         entry.act()))
                 .toList();

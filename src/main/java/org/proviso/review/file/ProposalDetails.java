@@ -4,7 +4,7 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import org.proviso.review.Proposal;
 
-/** The newest proposal with its proposer by name, when it was made (county's clock), and the second reader's word. */
+/** The newest proposal with its proposer's name, when it was made (county time), and the second reviewer's answer. */
 public record ProposalDetails(
         Proposal proposal, String by, LocalDateTime at, boolean yours, Optional<SecondReview> second) {
 

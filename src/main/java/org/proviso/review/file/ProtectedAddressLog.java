@@ -9,7 +9,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Writes down that somebody had a protected address before them, each time they did. */
+/** Records each time someone was shown a protected address. */
 @Service
 class ProtectedAddressLog {
 
@@ -21,7 +21,7 @@ class ProtectedAddressLog {
         this.access = access;
     }
 
-    /** In a transaction of its own: the one that reads the case writes nothing. */
+    /** In its own transaction: the one that reads the case writes nothing. */
     @Transactional(propagation = Propagation.REQUIRES_NEW)
     public void note(CaseKey key) {
         ledger.record(

@@ -67,10 +67,10 @@ final class TimeLine {
         String serial = ballot.serial().isEmpty() ? "" : " " + ballot.serial();
         moments.add(TimeLineEvent.on(ballot.issuedOn(), "mail ballot" + serial + " sent"));
         String now = switch (ballot.state()) {
-            case OUTSTANDING -> "not back";
-            case SURRENDERED -> "given up";
-            case CURE_PENDING -> "back, waits for a cure";
-            case UNDELIVERABLE -> "came back undelivered";
+            case OUTSTANDING -> "not returned";
+            case SURRENDERED -> "surrendered";
+            case CURE_PENDING -> "returned, waiting for cure";
+            case UNDELIVERABLE -> "returned undeliverable";
             default -> ballot.state().code();
         };
         moments.add(TimeLineEvent.on(ballot.stateOn(), "mail ballot" + serial + " " + now));
@@ -93,14 +93,14 @@ final class TimeLine {
     private void elsewhere(VotedElsewhere line) {
         moments.add(TimeLineEvent.on(
                 line.on(),
-                "the state's list: somebody alike voted in " + line.county() + ", " + DateWords.code(line.how())));
+                "state list: a similar voter voted in " + line.county() + ", " + DateWords.code(line.how())));
     }
 
     private void paper() {
         String number = report.envelope().envelopeNo();
         records.cureEvidence(number)
-                .forEach(
-                        cure -> moments.add(TimeLineEvent.at(cure.receivedAt(), "the voter brought: " + cure.words())));
+                .forEach(cure ->
+                        moments.add(TimeLineEvent.at(cure.receivedAt(), "cure evidence received: " + cure.words())));
         records.noticesSent(number)
                 .forEach((ask, at) -> moments.add(TimeLineEvent.at(at, "notice sent: the voter may " + ask.words())));
     }
@@ -112,7 +112,7 @@ final class TimeLine {
         if (mail) {
             book.of(Rules.MAIL_RECEIPT)
                     .ifPresent(by -> moments.add(
-                            TimeLineEvent.deadline(by.lastMoment(), "last moment for a mail ballot to arrive")));
+                            TimeLineEvent.deadline(by.lastMoment(), "deadline for mail ballots to arrive")));
         }
         report.asks().forEach(this::ask);
     }
@@ -121,6 +121,6 @@ final class TimeLine {
         ask.deadline()
                 .ifPresent(by -> moments.add(TimeLineEvent.deadline(
                         by.lastMoment(),
-                        "last moment for the voter to " + ask.ask().words())));
+                        "deadline for the voter to " + ask.ask().words())));
     }
 }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 public record TimeLineEvent(
         @Nullable LocalDate day, @Nullable LocalDateTime at, String words, Kind kind) {
 
-    /** How it stands in the time line. */
+    /** How it appears in the time line. */
     public enum Kind {
         HAPPENED,
         THIS_ENVELOPE,
@@ -31,7 +31,7 @@ public record TimeLineEvent(
         return new TimeLineEvent(at == null ? null : at.toLocalDate(), at, words, Kind.THIS_ENVELOPE);
     }
 
-    /** For the order of the line: what has no day comes first. */
+    /** Sort order: moments without a day come first. */
     LocalDateTime order() {
         return at != null ? at : day == null ? LocalDateTime.MIN : day.atStartOfDay();
     }

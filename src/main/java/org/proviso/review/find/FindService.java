@@ -17,7 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class FindService {
 
-    /** More than these are no find: the page asks for more words. */
+    /** The most matches shown; beyond that the page asks for more words. */
     public static final int MOST = 25;
 
     private final FindStore store;
@@ -30,7 +30,7 @@ public class FindService {
         this.access = access;
     }
 
-    /** Envelopes and voters that fit what was typed. */
+    /** Envelopes and voters that match what was typed. */
     @Transactional(readOnly = true)
     public FindResult find(String electionId, String typed) {
         demand();
@@ -41,14 +41,14 @@ public class FindService {
         return new FindResult(envelopes(electionId, sought), voters);
     }
 
-    /** Records of the roll that fit what was typed. */
+    /** Records on the roll that match what was typed. */
     @Transactional(readOnly = true)
     public List<Voter> voters(String electionId, String typed) {
         demand();
         return voters(electionId, FindQuery.of(typed));
     }
 
-    /** Whether the roll is being read just now, as after a start: until it is, a look-up for voters waits. */
+    /** Whether the roll is being loaded, as after startup. Voter look-ups wait until it is done. */
     public boolean isReadingRoll() {
         return lookup.isReading();
     }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
@@ -129,7 +130,9 @@ class CaseEventListener {
 
     private void match(CaseKey key) {
         Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
-        Link link = matches.presumed(key.electionId(), List.of(envelope)).get(key.envelopeNo());
+        Link link = Objects.requireNonNull(
+                matches.presumed(key.electionId(), List.of(envelope)).get(key.envelopeNo()),
+                "an envelope that is matched has a link");
         links.insert(key, link, roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL), null, "");
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import org.proviso.core.Envelope;
@@ -85,7 +86,11 @@ class CaseOpening {
             progress.accept(reports.size() + 1L);
             reports.put(
                     new CaseKey(id, envelope.envelopeNo()),
-                    adjudicator.report(envelope, presumed.get(envelope.envelopeNo())));
+                    adjudicator.report(
+                            envelope,
+                            Objects.requireNonNull(
+                                    presumed.get(envelope.envelopeNo()),
+                                    "every envelope has a link, if only to nobody")));
         }
         Map<CaseKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
         reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));

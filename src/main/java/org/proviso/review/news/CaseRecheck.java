@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -68,12 +69,14 @@ public class CaseRecheck {
         List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
         List<CaseDifference> differences = new ArrayList<>();
         SortedMap<CaseKey, AssessmentRow> before = new TreeMap<>();
-        locked.forEach(one -> assessments.latest(one.key()).ifPresent(row -> before.put(one.key(), row)));
+        if (!inOrder.isEmpty()) {
+            assessments.latest(inOrder.first().electionId(), inOrder).forEach(row -> before.put(row.key(), row));
+        }
         SortedMap<CaseKey, CaseReport> reports = service.renew(inOrder);
         List<EnvelopeCase> recalled = new ArrayList<>();
         for (EnvelopeCase one : locked) {
             AssessmentRow was = before.get(one.key());
-            CaseReport now = reports.get(one.key());
+            CaseReport now = Objects.requireNonNull(reports.get(one.key()), "every locked case is assessed anew");
             if (was != null && differs(was, now)) {
                 differences.add(difference(one, was, now, because.getOrDefault(one.key(), List.of())));
                 if (one.state() == CaseState.PROPOSED || one.state() == CaseState.READY) {

@@ -1,8 +1,6 @@
 package org.proviso.review.news;
 
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
@@ -36,10 +34,7 @@ public class CaseRepublishService {
                 cases.all(electionId).stream().map(EnvelopeCase::key).sorted().toList();
         keys.forEach(desk::lock);
         onceHeld.run();
-        for (CaseKey key : keys) {
-            assessments.announce(
-                    new TreeMap<>(Map.of(key, assessments.assess(key).report())));
-        }
+        assessments.announceAnew(keys);
         return keys.size();
     }
 }

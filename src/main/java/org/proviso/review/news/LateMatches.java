@@ -3,6 +3,7 @@ package org.proviso.review.news;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.MatchQuery;
@@ -41,7 +42,9 @@ class LateMatches {
         Map<String, Link> links = new TreeMap<>();
         matches.matchedNear(electionId, open, claims, changed).forEach(match -> {
             Link now = Link.presumed(match);
-            if (!now.saysTheSame(before.get(match.envelopeNo()))) {
+            Link was = Objects.requireNonNull(
+                    before.get(match.envelopeNo()), "only envelopes with a link are matched again");
+            if (!now.saysTheSame(was)) {
                 links.put(match.envelopeNo(), now);
             }
         });

@@ -97,7 +97,7 @@ public class NewerFileService {
         if (staged.snapshotNo() == staged.inUseNo()) {
             return new NewListResult.NothingNew(staged.snapshotNo());
         }
-        NewListResult brought = tried.execute(attempt -> {
+        NewListResult brought = Objects.requireNonNull(tried.<NewListResult>execute(attempt -> {
             List<CaseDifference> changed = use(electionId, staged, user);
             if (!confirmed && changed.stream().anyMatch(CaseDifference::touchesDecided)) {
                 attempt.setRollbackOnly();
@@ -105,7 +105,7 @@ public class NewerFileService {
             }
             record(electionId, staged, user, changed);
             return new NewListResult.InUse(staged.snapshotNo(), changed);
-        });
+        }));
         if (brought instanceof NewListResult.WaitsForSecond) {
             waiting.add(electionId, staged.snapshotNo(), user.userName());
             ledger.record(

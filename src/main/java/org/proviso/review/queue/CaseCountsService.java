@@ -6,7 +6,7 @@ import org.proviso.access.Permission;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Counts the cases of an election for whoever may read figures. */
+/** Counts the cases of an election for people who may read figures. */
 @Service
 public class CaseCountsService {
 

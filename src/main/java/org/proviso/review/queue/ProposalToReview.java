@@ -5,6 +5,6 @@ import java.util.List;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
-/** A proposal that waits for a second reader: what was proposed with which reasons, by whom (full name), and when. */
+/** A proposal waiting for second review: what was proposed, with which reasons, by whom (full name), and when. */
 public record ProposalToReview(
         String envelopeNo, DecisionOutcome as, List<Reason> reasons, String proposedBy, Instant at) {}

@@ -10,10 +10,4 @@ public record QueueFilter(
         @Nullable CaseState state,
         @Nullable Recommendation outlook,
         @Nullable String votingLocation,
-        @Nullable String with) {
-
-    /** Every case that waits for a reviewer or is with one. */
-    public static QueueFilter everything(String electionId) {
-        return new QueueFilter(electionId, null, null, null, null);
-    }
-}
+        @Nullable String with) {}

@@ -17,7 +17,7 @@ import org.proviso.core.calendar.Deadline;
 /** Where a case stands in the queue: why, and the moment that counts there (null where nobody noted one). */
 record QueuePlace(QueueReason turn, @Nullable LocalDateTime at) {
 
-    /** The voter's clock before all others; among the rest, whoever voted first comes first. */
+    /** Voter deadlines come first; after that, the earliest vote. */
     static QueuePlace of(CaseReport report) {
         Optional<LocalDateTime> until = until(report);
         if (report.recommendation() == Recommendation.WAIT_FOR_THE_VOTER) {

@@ -1,12 +1,12 @@
 package org.proviso.review.queue;
 
-/** Why a case comes when it comes. The first three are given to whoever takes the next one; the others wait for somebody. */
+/** Why a case has its place in the queue. The first three are handed out as the next case; the others wait for someone. */
 public enum QueueReason {
-    CURE(1, "the voter's time is running"),
-    CHANGED(2, "something new came in"),
-    IN_TURN(5, "in its turn"),
-    SECOND_LOOK(7, "waits for a second look at the signature"),
-    VOTER(8, "waits for the voter");
+    CURE(1, "voter deadline running"),
+    CHANGED(2, "new information"),
+    IN_TURN(5, "in order received"),
+    SECOND_LOOK(7, "second signature comparison needed"),
+    VOTER(8, "waiting for the voter");
 
     private final int rank;
     private final String words;

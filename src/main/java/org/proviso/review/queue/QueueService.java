@@ -37,14 +37,14 @@ public class QueueService {
         return queue.page(filter, offset, limit);
     }
 
-    /** How many cases a filter leaves. */
+    /** How many cases match a filter. */
     @Transactional(readOnly = true)
     public int count(QueueFilter filter) {
         access.demand(Permission.SEARCH);
         return queue.count(filter);
     }
 
-    /** Every voting location that envelopes came from. */
+    /** Every voting location with envelopes. */
     @Transactional(readOnly = true)
     public List<String> locations(String electionId) {
         access.demand(Permission.SEARCH);

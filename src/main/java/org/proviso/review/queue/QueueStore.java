@@ -106,7 +106,7 @@ class QueueStore {
                 .update();
     }
 
-    /** Brings a case forward that would only have come in its turn. */
+    /** Moves a case ahead in the queue. */
     void changed(CaseKey key) {
         jdbc.sql("""
                         update envelope_case set queue_rank = ?

@@ -7,7 +7,7 @@ import org.proviso.access.Permission;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What waits for another pair of eyes, for whoever is signed in: never one's own act. */
+/** What waits for the signed-in person's second look: never their own act. */
 @Service
 public class SecondReviewQueueService {
 
@@ -19,7 +19,7 @@ public class SecondReviewQueueService {
         this.access = access;
     }
 
-    /** A page of the proposals of others that wait for a second reader, the oldest first. */
+    /** A page of other people's proposals waiting for second review, oldest first. */
     @Transactional(readOnly = true)
     public List<ProposalToReview> toRead(String electionId, int offset, int limit) {
         return waiting.toRead(

@@ -16,7 +16,7 @@ import org.proviso.review.CaseVersion;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** What waits for another pair of eyes: proposals to read a second time, signatures to look at, links to confirm. */
+/** What waits for a second person: proposals to review, signatures to compare, links to confirm. */
 @Repository
 class SecondReviewQueueStore {
 

@@ -2,5 +2,5 @@ package org.proviso.review.queue;
 
 import org.proviso.review.CaseVersion;
 
-/** A signature to look at next; whether the case has to be taken for it is no word about who looked before. */
+/** The next signature to compare. Whether its case must be taken says nothing about who compared it before. */
 public record SignatureToCompare(CaseVersion seen, boolean toTake) {}

@@ -4,5 +4,5 @@ import java.util.List;
 import org.proviso.core.PersonName;
 import org.proviso.review.CaseVersion;
 
-/** A link that the match is sure of and nobody confirmed: the name on the envelope, the record's id, the evidence. */
+/** An almost certain link that nobody has confirmed yet: the name on the envelope, the record's id, the evidence. */
 public record SureLink(CaseVersion seen, PersonName name, String voterId, double probability, List<String> evidence) {}

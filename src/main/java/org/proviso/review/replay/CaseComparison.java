@@ -65,7 +65,7 @@ record CaseComparison(SaltedTextCheck words, DifferenceCounter differences) {
         for (int i = 0; i < said.size(); i++) {
             for (CaseColumn column : table.columns()) {
                 ExpectedRow row = said.get(i);
-                if (!words.fits(envelope, column, row.in(column), there.get(i).get(column.name()))) {
+                if (!words.fits(envelope, column, row.in(column), there.get(i).getOrDefault(column.name(), ""))) {
                     differ(
                             envelope,
                             table.spoken() + " " + (i + 1) + " has another " + column.spoken() + " than entry "

@@ -45,7 +45,9 @@ final class CaseTrails {
 
     void follow(LedgerEntry entry) {
         if (entry.act().equals("election_loaded")) {
-            loaded = ((Number) entry.payload().get("envelopes")).longValue();
+            if (entry.payload().get("envelopes") instanceof Number envelopes) {
+                loaded = envelopes.longValue();
+            }
             if (entry.payload().get("not_yet_keyed") instanceof Collection<?> numbers) {
                 numbers.forEach(number -> waitedForKeying.add(number.toString()));
             }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.chain.Salt;
@@ -29,7 +30,7 @@ final class SaltedTextCheck {
     boolean fits(String envelopeNo, CaseColumn column, String said, String there) {
         return switch (column.kind()) {
             case HIDDEN -> hides(envelopeNo, said, there);
-            case REFERENCE -> said.equals(there) || isHash(said) && hides(envelopeNo, said, there);
+            case REFERENCE -> said.equals(there) || (isHash(said) && hides(envelopeNo, said, there));
             case PERSON -> said.equals(pseudonym(there));
             case WORDS -> set(said).equals(set(there));
             case STAMP -> stamp(said).equals(there);
@@ -56,7 +57,7 @@ final class SaltedTextCheck {
         return said.matches("[0-9a-f]{64}");
     }
 
-    private static HashSet<String> set(String codes) {
+    private static Set<String> set(String codes) {
         return new HashSet<>(Arrays.asList(codes.split(";")));
     }
 

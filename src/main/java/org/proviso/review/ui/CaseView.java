@@ -71,10 +71,10 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     }
 
     private static String stays(CaseFile file) {
-        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays with you." : "";
+        return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays assigned to you." : "";
     }
 
-    /** A decider came from a session or a list and goes back there. */
+    /** A decider came from a session or a list and returns there. */
     private static ActButton back() {
         return new ActButton("Back", "B")
                 .does(() -> UI.getCurrent().getPage().getHistory().back());

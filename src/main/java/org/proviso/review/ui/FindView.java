@@ -22,7 +22,7 @@ import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What was found for what somebody typed: envelopes, and voters with their envelopes. */
+/** The results of a search: envelopes, and voters with their envelopes. */
 @Route(value = "find", layout = OfficeFrame.class)
 @PageTitle("Find \u00B7 Proviso")
 @PermitAll
@@ -47,9 +47,10 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         if (find.isReadingRoll()) {
             getContent()
                     .add(
-                            new PageHead("Find", "The roll is being read."),
-                            new Paragraph("Voters can be looked up when it is; for a million this takes some seconds."
-                                    + " Open this page again then."));
+                            new PageHead("Find", "Loading the roll."),
+                            new Paragraph(
+                                    "Voters can be looked up once it is loaded. A million voters take a few seconds."
+                                            + " Then reload this page."));
             return;
         }
         FindResult found = find.find(workplace.electionId(), typed);
@@ -62,22 +63,23 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         }
         if (found.isNothing()) {
             getContent()
-                    .add(new Paragraph("You can find an envelope by its number, its receipt or the name on it, and a"
-                            + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984), address (1204 Quarry)"
-                            + " or the beginning of an id."));
+                    .add(new Paragraph(
+                            "Find an envelope by its envelope number, receipt number or the name on it. Find a"
+                                    + " voter by name (\u201CVoss, Katherine\u201D), birth date (03/12/1984), address (1204 Quarry)"
+                                    + " or the beginning of a voter ID."));
         }
     }
 
     private static String lead(String typed, FindResult found) {
         if (found.isNothing()) {
-            return typed.isBlank() ? "" : "Nothing fits \u201C" + typed + "\u201D.";
+            return typed.isBlank() ? "" : "No matches for \u201C" + typed + "\u201D.";
         }
         boolean many =
                 found.envelopes().size() == FindService.MOST || found.voters().size() == FindService.MOST;
         return "For \u201C" + typed + "\u201D: "
                 + UsDates.count(found.envelopes().size(), "envelope") + ", "
                 + UsDates.count(found.voters().size(), "voter") + "."
-                + (many ? " These are the first ones: add the given name." : "");
+                + (many ? " Only the first matches are shown. Add the first name to narrow the search." : "");
     }
 
     private static PlainTable envelopes(List<FindResult.EnvelopeHit> envelopes) {
@@ -94,7 +96,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
     }
 
     private static PlainTable voters(List<FindResult.VoterHit> voters) {
-        PlainTable table = new PlainTable("Voters", "Voter", "Id", "Born", "Lives at", "Envelopes");
+        PlainTable table = new PlainTable("Voters", "Voter", "Voter ID", "Date of birth", "Address", "Envelopes");
         for (FindResult.VoterHit one : voters) {
             Voter voter = one.voter();
             Div numbers = new Div();

@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
-/** Pictures of signatures, for whoever may see the case; nothing keeps a copy on the way. */
+/** Pictures of signatures, for people who may see the case. They are never cached. */
 @Controller
 class ImageController {
 

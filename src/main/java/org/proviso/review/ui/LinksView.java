@@ -24,13 +24,13 @@ import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** Links that the match is sure of, in a list with their evidence, to be confirmed together; each is recorded. */
+/** Almost certain links, in a list with their evidence, confirmed together; each is recorded separately. */
 @Route(value = "review/links", layout = OfficeFrame.class)
 @PageTitle("Links to confirm \u00B7 Proviso")
 @PermitAll
 class LinksView extends Composite<Div> {
 
-    /** As many as can be read through with care at one sitting. */
+    /** As many as a person can read carefully at one time. */
     private static final int TOGETHER = 20;
 
     private final SecondReviewQueueService waiting;
@@ -50,16 +50,17 @@ class LinksView extends Composite<Div> {
     private void show() {
         List<SureLink> sure = waiting.sureLinks(electionId, TOGETHER);
         PageHead head = new PageHead(
-                "Links to confirm together",
-                "The match is almost sure of these, and no voter among them has a second envelope. Read them through;"
-                        + " each is recorded by itself.");
+                "Confirm sure links",
+                "These matches are almost certain, and none of these voters has a second envelope. Read them all;"
+                        + " each link is recorded separately.");
         head.beside(shift.button());
         getContent().removeAll();
         getContent().add(head, new ReviewNavigation());
         if (sure.isEmpty()) {
             getContent()
-                    .add(new Paragraph("No link waits here. Links that the match is sure of come with a newly loaded"
-                            + " roll or newly keyed envelopes; all others are confirmed case by case."));
+                    .add(new Paragraph(
+                            "No links to confirm. Almost certain matches appear here after a roll is loaded or"
+                                    + " envelopes are keyed. All others are confirmed case by case."));
             return;
         }
         ActButton all = new ActButton("Confirm these " + UsDates.count(sure.size(), "link"))
@@ -70,7 +71,7 @@ class LinksView extends Composite<Div> {
 
     private static PlainTable table(List<SureLink> sure) {
         PlainTable table = new PlainTable(
-                "Links to confirm", "Envelope", "Name on the envelope", "Record", "How likely", "Evidence");
+                "Links to confirm", "Envelope", "Name on envelope", "Voter ID", "Likelihood", "Evidence");
         for (SureLink one : sure) {
             String number = one.seen().key().envelopeNo();
             table.row(List.<Component>of(
@@ -85,16 +86,17 @@ class LinksView extends Composite<Div> {
 
     private ActDialog ask(List<SureLink> sure) {
         ActDialog[] asking = new ActDialog[1];
-        asking[0] = new ActDialog("Confirm " + UsDates.count(sure.size(), "link"), "Confirm them", () -> {
+        asking[0] = new ActDialog("Confirm " + UsDates.count(sure.size(), "link"), "Confirm links", () -> {
             try {
                 links.confirmTogether(sure.stream().map(SureLink::seen).toList());
             } catch (OptimisticLockingFailureException | IllegalArgumentException e) {
-                return asking[0].refuse("None was confirmed. " + e.getMessage());
+                return asking[0].refuse("No links confirmed. " + e.getMessage());
             }
-            MessageLine.done(UsDates.count(sure.size(), "link") + " confirmed, each recorded by itself.");
+            MessageLine.done(UsDates.count(sure.size(), "link") + " confirmed. Each was recorded separately.");
             show();
             return true;
         });
-        return asking[0].with("You have read the list: each of these envelopes is the named voter's.");
+        return asking[0].with(
+                "Confirm that you read the whole list and that each envelope belongs to the voter named.");
     }
 }

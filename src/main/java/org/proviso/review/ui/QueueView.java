@@ -29,7 +29,7 @@ import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What waits for a reviewer, in the order of urgency. */
+/** The queue of cases waiting for a reviewer, most urgent first. */
 @Route(value = "review", layout = OfficeFrame.class)
 @PageTitle("Review \u00B7 Proviso")
 @PermitAll
@@ -41,7 +41,7 @@ class QueueView extends Composite<Div> {
     private final Select<CaseState> state = new Select<>();
     private final Select<Recommendation> outlook = new Select<>();
     private final Select<String> location = new Select<>();
-    private final Checkbox mine = new Checkbox("with you");
+    private final Checkbox mine = new Checkbox("Assigned to me");
     private final RowGrid<QueueRow> rows;
     private final PageHead head = new PageHead("Review", "");
 
@@ -50,9 +50,9 @@ class QueueView extends Composite<Div> {
         this.election = workplace.election().orElseThrow(org.proviso.ui.frame.NoElectionException::new);
         this.userName = access.signedIn().userName();
         rows = new RowGrid<>(
-                "Cases that wait for a reviewer",
-                "No case fits. Envelopes come here when intake has keyed them; what is proposed goes on to a second"
-                        + " reader or the decider.");
+                "Cases waiting for a reviewer",
+                "No cases match. Envelopes appear here after intake keys them. Proposals go on to second review"
+                        + " or to the decider.");
         columns();
         getContent().addClassNames("sheet", "queue");
         getContent().add(head.beside(shift.button().first()), new ReviewNavigation(), filters(), rows);
@@ -74,8 +74,8 @@ class QueueView extends Composite<Div> {
         select.setLabel(label);
         select.setItems(items);
         select.setEmptySelectionAllowed(true);
-        select.setEmptySelectionCaption("any");
-        select.setItemLabelGenerator(item -> item == null ? "any" : words.apply(item));
+        select.setEmptySelectionCaption("Any");
+        select.setItemLabelGenerator(item -> item == null ? "Any" : words.apply(item));
         select.addValueChangeListener(event -> show());
     }
 
@@ -89,12 +89,12 @@ class QueueView extends Composite<Div> {
                 .setWidth("7rem")
                 .setFlexGrow(0);
         rows.addComponentColumn(QueueView::turn)
-                .setHeader("Why now")
+                .setHeader("Priority")
                 .setWidth("15rem")
                 .setFlexGrow(1);
         rows.words("Outlook", "9rem", row -> row.outlook().words());
         rows.words(
-                "Issued because",
+                "Reason issued",
                 "12rem",
                 row -> row.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", ")));
         rows.words(
@@ -114,7 +114,10 @@ class QueueView extends Composite<Div> {
     private String stands(QueueRow row) {
         ZoneId county = election.zone();
         String since = UsDates.near(row.since().atZone(county).toLocalDateTime());
-        return row.with() == null ? row.state().spoken() + " since " + since : "with " + row.with() + " since " + since;
+        if (row.with() != null) {
+            return "Assigned to " + row.with() + " since " + since;
+        }
+        return (row.state() == CaseState.PROPOSED ? "Proposed, in queue since " : "In queue since ") + since;
     }
 
     private void show() {
@@ -125,8 +128,7 @@ class QueueView extends Composite<Div> {
                 location.getValue(),
                 mine.getValue() ? userName : null);
         int count = queue.count(filter);
-        head.say(UsDates.count(count, "case") + (count == 1 ? " fits" : " fit")
-                + " below: those whose voters have little time first, then what changed, then the oldest.");
+        head.say(UsDates.count(count, "case") + ". Shortest voter deadline first, then changed cases, then oldest.");
         rows.show((offset, limit) -> queue.page(filter, offset, limit), () -> count);
     }
 }

@@ -3,16 +3,16 @@ package org.proviso.review.ui;
 import com.vaadin.flow.component.html.Nav;
 import org.proviso.ui.Links;
 
-/** The ways within Review. */
+/** The menu of Review. */
 final class ReviewNavigation extends Nav {
 
     ReviewNavigation() {
         addClassName("ways");
-        getElement().setAttribute("aria-label", "In Review");
+        getElement().setAttribute("aria-label", "Review menu");
         add(
                 Links.link("Queue", "review"),
                 Links.link("Second review", "review/second"),
                 Links.link("Signatures", "review/signatures"),
-                Links.link("Links to confirm together", "review/links"));
+                Links.link("Confirm sure links", "review/links"));
     }
 }

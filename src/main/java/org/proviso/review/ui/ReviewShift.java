@@ -15,7 +15,7 @@ import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.WorkingElection;
 
-/** One reviewer at work: takes the next case, and remembers which were put aside, so that they do not come at once again. */
+/** One reviewer's session: takes the next case, and remembers skipped cases so that they do not come right back. */
 @SpringComponent
 @VaadinSessionScope
 class ReviewShift {
@@ -33,14 +33,14 @@ class ReviewShift {
         this.workplace = workplace;
     }
 
-    /** The button that takes the next case, with its key, the same on every page of Review. */
+    /** The button that takes the next case, the same on every page of Review. */
     ActButton button() {
         return button("");
     }
 
-    /** The same from a page on which something stays behind, which is said. */
+    /** The same, from a page whose case stays assigned; a message says so. */
     ActButton button(String staysBehind) {
-        return new ActButton("Take the next", "N").does(() -> {
+        return new ActButton("Take next case", "N").does(() -> {
             MessageLine.done(staysBehind);
             goOn();
         });
@@ -52,11 +52,11 @@ class ReviewShift {
         MessageLine.after(said);
     }
 
-    /** Takes the next case and opens it; where none waits, the queue says so. */
+    /** Takes the next case and opens it; if none is waiting, the queue says so. */
     void takeNext() {
         Optional<CaseActResult> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
         if (taken.isEmpty()) {
-            MessageLine.done("Nothing waits for a reviewer now.");
+            MessageLine.done("No cases are waiting for a reviewer.");
             UI.getCurrent().navigate(QueueView.class);
         } else if (taken.get() instanceof CaseActResult.Refused refused) {
             MessageLine.refused(refused.words());
@@ -65,7 +65,7 @@ class ReviewShift {
         }
     }
 
-    /** Where the first look is to be blind it comes first: who has seen the case knows whose signature it is. */
+    /** A blind comparison comes before the case, because the case shows whose signature it is. */
     void open(CaseKey key) {
         if (files.signatureComesFirst(key)) {
             UI.getCurrent().navigate(SignatureView.class, key.envelopeNo());
@@ -74,7 +74,7 @@ class ReviewShift {
         }
     }
 
-    /** After a case is settled or given back: not the same one again. */
+    /** After a case is finished or returned: do not offer the same one again. */
     void goOnFrom(String envelopeNo) {
         putAside.remove(envelopeNo);
         putAside.addLast(envelopeNo);

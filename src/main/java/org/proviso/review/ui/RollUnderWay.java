@@ -5,7 +5,7 @@ import org.proviso.roll.LookupService;
 import org.proviso.ui.frame.WorkUnderWay;
 import org.springframework.stereotype.Component;
 
-/** After a start the roll is read into its index: until it is, matches and look-ups wait. */
+/** After startup the roll is indexed; matches and look-ups wait until that is done. */
 @Component
 class RollUnderWay implements WorkUnderWay {
 
@@ -18,7 +18,7 @@ class RollUnderWay implements WorkUnderWay {
     @Override
     public Optional<Message> words() {
         return lookup.isReading()
-                ? Optional.of(new Message("The roll is being indexed; candidates follow.", ""))
+                ? Optional.of(new Message("Indexing the roll. Possible voters will appear when it is done.", ""))
                 : Optional.empty();
     }
 }

@@ -33,7 +33,7 @@ import org.proviso.ui.frame.NoElectionException;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
-/** Proposals of others that wait for a second reader, and one of them with its case. */
+/** Other people's proposals waiting for second review, and one of them with its case. */
 @Route(value = "review/second", layout = OfficeFrame.class)
 @PermitAll
 class SecondReviewView extends Composite<Div>
@@ -89,7 +89,7 @@ class SecondReviewView extends Composite<Div>
         CaseFile file = files.open(new CaseKey(election.id(), envelopeNo))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, true);
-        CasePage page = CasePage.forSecondReader(desk, Links.link("All to read", "review/second"));
+        CasePage page = CasePage.forSecondReader(desk, Links.link("All proposals", "review/second"));
         getContent().add(page);
         page.focusTitle();
     }
@@ -100,16 +100,16 @@ class SecondReviewView extends Composite<Div>
         PageHead head = new PageHead(
                 "Second review",
                 count == 0
-                        ? "Nothing of others waits for you to read."
-                        : UsDates.count(count, "proposal") + (count == 1 ? " waits" : " wait")
-                                + " for a second reader. Your own are not among them.");
+                        ? "No proposals are waiting for your second review."
+                        : UsDates.count(count, "proposal") + (count == 1 ? " is" : " are")
+                                + " waiting for second review, not counting your own.");
         if (count > 0) {
-            head.beside(new ActButton("Read the next", "N").first().does(this::next));
+            head.beside(new ActButton("Review next proposal", "N").first().does(this::next));
         }
         RowGrid<ProposalToReview> rows = new RowGrid<>(
-                "Proposals to read",
-                "Nothing waits. What a colleague proposes to reject or to count in part comes here before it goes to"
-                        + " the decider.");
+                "Proposals waiting for second review",
+                "No proposals are waiting. When a colleague proposes to reject or to count in part, the proposal comes here"
+                        + " before it goes to the decider.");
         columns(rows);
         rows.show((offset, limit) -> waiting.toRead(election.id(), offset, limit), () -> count);
         getContent().add(head, new ReviewNavigation(), rows);
@@ -126,10 +126,10 @@ class SecondReviewView extends Composite<Div>
                 .setFlexGrow(0);
         rows.words("Proposed", "9rem", row -> row.as().words());
         rows.words(
-                "Because",
+                "Reasons",
                 "24rem",
                 row -> row.reasons().stream().map(Reason::words).collect(Collectors.joining("; ")));
-        rows.words("By", "11rem", ProposalToReview::proposedBy);
+        rows.words("Proposed by", "11rem", ProposalToReview::proposedBy);
         rows.words(
                 "When",
                 "11rem",

@@ -15,17 +15,17 @@ import org.proviso.ui.PageSection;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.CaseVersionMark;
 
-/** One signature beside every one on file, at full size, with the three words a reviewer may say of it. */
+/** One signature next to all those on file, at full size, with the reviewer's three answers. */
 final class SignatureComparisonPart extends Div {
 
-    /** What may be looked at; several that are plain and have no other explanation make a difference. */
+    /** What to compare. Several plain differences without another explanation make a signature differ. */
     private static final List<String> FEATURES = List.of(
             "slant",
-            "printed against cursive",
+            "printed or cursive",
             "size and proportion",
             "spacing",
-            "direction of the line",
-            "shape of single letters",
+            "slope of the line",
+            "shape of letters",
             "loops, crossings and dots",
             "beginning and ending strokes",
             "spelling of the name");
@@ -33,7 +33,7 @@ final class SignatureComparisonPart extends Div {
     private final CheckboxGroup<String> features = new CheckboxGroup<>("What differs");
     private final TextArea note = new TextArea("Note");
 
-    /** {@code says} takes the mark that was on the screen and the look; empty where whoever looks has no word on it. */
+    /** {@code says} takes the mark on the screen and the comparison; empty for a person who may only view. */
     SignatureComparisonPart(
             CaseVersion seen, CaseFile.Pictures pictures, Optional<BiConsumer<String, SignatureComparison>> says) {
         addClassName("signatures");
@@ -43,7 +43,7 @@ final class SignatureComparisonPart extends Div {
         Div pair = new Div(
                 pictures.ofEnvelope()
                         ? picture(images + "/signature", "on the envelope", "The signature on the envelope")
-                        : new Span("There is no scan of this envelope's signature: look at the envelope itself."));
+                        : new Span("No scan of this envelope's signature. Look at the envelope itself."));
         pair.addClassName("full-size");
         Div files = new Div();
         files.addClassName("on-file");
@@ -52,8 +52,8 @@ final class SignatureComparisonPart extends Div {
             files.add(picture(images + "/on-file/" + i, words, "A signature on file"));
         }
         if (pictures.onFile() == 0) {
-            files.add(new Span("There is no picture of a signature on file: look at the voter's card, or say that there"
-                    + " is nothing to compare with."));
+            files.add(new Span("No picture of a signature on file. Look at the voter's card, or choose"
+                    + " \u201CNo signature on file\u201D."));
         }
         pair.add(files);
         add(pair);
@@ -67,8 +67,8 @@ final class SignatureComparisonPart extends Div {
         frame.getElement().setAttribute("tabindex", "0");
         frame.getElement().setAttribute("role", "group");
         frame.getElement().setAttribute("aria-label", heard);
-        ActButton larger = new ActButton("larger").quiet().does(() -> frame.addClassName("larger"));
-        ActButton smaller = new ActButton("as it was").quiet().does(() -> frame.removeClassName("larger"));
+        ActButton larger = new ActButton("Zoom in").quiet().does(() -> frame.addClassName("larger"));
+        ActButton smaller = new ActButton("Zoom out").quiet().does(() -> frame.removeClassName("larger"));
         Div under = new Div(new Span(caption), larger, smaller);
         under.addClassNames("caption", "acts");
         return new Div(frame, under);
@@ -80,17 +80,17 @@ final class SignatureComparisonPart extends Div {
         note.setMaxLength(2_000);
         note.setWidthFull();
         note.setHelperText(
-                "Age, illness, haste, the pen, the surface, a nickname or a change over the years explain much.");
+                "Age, illness, haste, the pen, the writing surface, a nickname or changes over the years can explain differences.");
         Div acts = new Div(
-                new ActButton("It agrees", "A")
+                new ActButton("Signature agrees", "A")
                         .first()
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.AGREES))),
-                new ActButton("It differs")
+                new ActButton("Signature differs")
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.DIFFERS))),
-                new ActButton("Nothing on file to compare with")
+                new ActButton("No signature on file")
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.NO_EXEMPLAR))));
         acts.addClassName("acts");
-        return new PageSection("look", "What you see", features, note, acts);
+        return new PageSection("look", "Your comparison", features, note, acts);
     }
 
     private SignatureComparison look(CaseVersion seen, SignatureComparison.Finding what) {

@@ -28,7 +28,7 @@ import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** The signature of one case at full size, beside all those on file. */
+/** The signature of one case at full size, next to all those on file. */
 @Route(value = "review/signature", layout = OfficeFrame.class)
 @PermitAll
 class SignatureView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
@@ -58,10 +58,10 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         boolean blind = file.work().signatureHidden();
         PageHead head = new PageHead(
-                blind ? "A signature to look at" : "Signature of envelope " + number,
-                (blind ? "Whose it is comes after the look. " : "")
-                        + "It need not be the same in every stroke: like characteristics with any one on file are enough.");
-        head.beside(Links.link(blind ? "Leave it for now" : "Back to the case", "review/case/" + number, "B"));
+                blind ? "Compare signature" : "Signature of envelope " + number,
+                (blind ? "You will see the voter's name after you compare. " : "")
+                        + "The signatures need not be identical. Similar characteristics with any one on file are enough.");
+        head.beside(Links.link(blind ? "Skip for now" : "Back to the case", "review/case/" + number, "B"));
         getContent().removeAll();
         getContent()
                 .add(
@@ -76,17 +76,15 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
 
     private static String standing(CaseFile file) {
         if (!file.holding().yours()) {
-            return "You look only: a word on it is for whoever has the case.";
+            return "View only. The assigned reviewer records the result.";
         }
         SignatureComparisonFact seen = file.report().presumed().facts().one(Fact.SIGNATURE_COMPARISON);
-        return seen == null || seen == SignatureComparisonFact.NOT_YET
-                ? "Nobody has compared it yet."
-                : "It was looked at before.";
+        return seen == null || seen == SignatureComparisonFact.NOT_YET ? "Not compared yet." : "Compared before.";
     }
 
     private void say(String pressed, SignatureComparison look) {
         if (!new CaseVersionMark(number, look.version()).is(pressed)) {
-            MessageLine.refused("The case changed as you pressed. Nothing was done; look at it and press again.");
+            MessageLine.refused("Not saved. The case changed just now. Check it and try again.");
             return;
         }
         try {
@@ -96,10 +94,10 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 return;
             }
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused("Nothing was recorded. " + e.getMessage());
+            MessageLine.refused("Not saved. " + e.getMessage());
             return;
         }
-        MessageLine.done("Envelope " + number + ": what you saw is recorded.");
+        MessageLine.done("Envelope " + number + ": signature comparison recorded.");
         UI.getCurrent().navigate(CaseView.class, number);
     }
 }

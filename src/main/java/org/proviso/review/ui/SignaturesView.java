@@ -62,7 +62,8 @@ class SignaturesView extends Composite<Div> {
 
     private void show() {
         PageHead head = new PageHead(
-                "Signatures", "Whose they are is not shown. Like characteristics with any one on file are enough.");
+                "Signatures",
+                "Voters' names are hidden. Similar characteristics with any one signature on file are enough.");
         Optional<SignatureToCompare> turn = waiting.signature(electionId, after);
         getContent().removeAll();
         getContent().add(head);
@@ -72,9 +73,9 @@ class SignaturesView extends Composite<Div> {
                             new ReviewNavigation(),
                             new Paragraph(
                                     after.isEmpty()
-                                            ? "No signature waits for you. They come here when envelopes with a picture of"
+                                            ? "No signatures are waiting for you. They appear here when envelopes with a scan of"
                                                     + " the signature are ready for review."
-                                            : "That was the last one that waits for you."));
+                                            : "No more signatures are waiting for you."));
             return;
         }
         CaseVersion seen = turn.get().seen();
@@ -82,7 +83,7 @@ class SignaturesView extends Composite<Div> {
                 .flatMap(link -> Optional.ofNullable(link.voterId()))
                 .map(voter -> images.exemplars(electionId, voter).size())
                 .orElse(0);
-        head.beside(new ActButton("Leave this one").does(() -> goOn(seen)));
+        head.beside(new ActButton("Skip this signature").does(() -> goOn(seen)));
         getContent()
                 .add(new SignatureComparisonPart(
                         seen,
@@ -99,7 +100,7 @@ class SignaturesView extends Composite<Div> {
     private void say(String pressed, SignatureComparison look, SignatureToCompare turn) {
         CaseVersion seen = turn.seen();
         if (!new CaseVersionMark(seen.key().envelopeNo(), seen.version()).is(pressed)) {
-            MessageLine.refused("Another signature came. Nothing was done; look at it and press again.");
+            MessageLine.refused("Not saved. Another signature is on the screen now. Check it and try again.");
             return;
         }
         try {
@@ -108,14 +109,14 @@ class SignaturesView extends Composite<Div> {
                 MessageLine.refused(refused.words());
                 return;
             }
-            MessageLine.done("What you saw is recorded.");
+            MessageLine.done("Signature comparison recorded.");
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused("Nothing was recorded: somebody else took it meanwhile. Here is the next one.");
+            MessageLine.refused("Not saved. Someone else took this one. Here is the next signature.");
         }
         goOn(seen);
     }
 
-    /** A first look is part of a case: it is taken for the look, and given back for whoever reviews it. */
+    /** A first comparison needs the case: it is taken for the comparison and returned for its reviewer. */
     private CaseActResult takenAndBack(SignatureComparison look) {
         CaseActResult taken = cases.take(look.key(), look.version());
         if (!(taken instanceof CaseActResult.Accepted accepted)) {

@@ -1,4 +1,4 @@
-/** The pages of Review: the queue, the case, the signature, the second reader. */
+/** The pages of Review: queue, case, signatures, second review. */
 @NullMarked
 package org.proviso.review.ui;
 

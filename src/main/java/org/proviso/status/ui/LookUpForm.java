@@ -22,7 +22,7 @@ record LookUpForm(String receipt, String month, String day, String year) {
         return receipt.codePoints().anyMatch(Character::isLetterOrDigit) && receipt.length() <= LONGEST_RECEIPT;
     }
 
-    /** Empty where the three numbers are no day of the calendar. */
+    /** Empty if the three numbers are not a date. */
     Optional<LocalDate> birthDate() {
         try {
             return Optional.of(LocalDate.of(number(year, 4), number(month, 2), number(day, 2)));

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.proviso.access.Throttle;
 
-/** Slows down whoever tries out receipt numbers or birth dates: so many look-ups from an address and for a receipt in fifteen minutes. */
+/** Slows down guessing of receipt numbers or birth dates: limits look-ups per address and per receipt in fifteen minutes. */
 final class LookUpGuard {
 
     private static final Duration SPAN = Duration.ofMinutes(15);
@@ -23,7 +23,7 @@ final class LookUpGuard {
         receipts = new Throttle(clock, forAReceipt, SPAN);
     }
 
-    /** In how many minutes to try again, or empty where this look-up may go on; it is counted then. */
+    /** Minutes until the next try, or empty if this look-up may go on (it is then counted). */
     OptionalLong minutesToWait(String address, String receiptNo) {
         Optional<Instant> from = addresses.refuses(address).or(() -> receipts.refuses(key(receiptNo)));
         return from.map(this::minutesUntil).map(OptionalLong::of).orElseGet(OptionalLong::empty);

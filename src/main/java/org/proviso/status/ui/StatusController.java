@@ -68,7 +68,7 @@ class StatusController {
                 : form(form).addObject("nothing", true).addObject("slip", slip((LookupResult.NothingFits) own));
     }
 
-    /** The ending of the key under which the page says what is wrong with the number itself; empty where nothing is. */
+    /** The end of the message key that says what is wrong with the number itself; empty if nothing is. */
     private String slip(LookupResult.NothingFits nothing) {
         boolean always = status.office().map(LookupPageInfo::always).orElse(false);
         return nothing.slip() == null ? "" : nothing.slip().code() + (always ? "" : ".newest");

@@ -18,7 +18,7 @@ record VoterAnswer(
         Reading hours,
         Election.Office office) {
 
-    /** A sentence, and whether it stands in English on a page of another language. */
+    /** A sentence, and whether it is in English on a page in another language. */
     record Reading(String words, boolean onlyEnglish) {}
 
     /** What is missing, in short, until when, and what to do about it. */

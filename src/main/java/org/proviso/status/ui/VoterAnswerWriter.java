@@ -8,6 +8,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.status.LaterIdentification;
 import org.proviso.status.LookupResult;
+import org.proviso.status.OwnReason;
 import org.proviso.status.VoterAsk;
 import org.proviso.status.VoterCaseState;
 import org.proviso.status.ui.VoterAnswer.Reading;
@@ -65,17 +66,15 @@ class VoterAnswerWriter {
         };
     }
 
-    /** A pack may say a reason in its own words; the translation is of the usual ones. */
-    private List<Reading> reasons(LookupResult.Found found, PageWords words) {
-        PageWords english = new PageWords(messages, Locale.US);
-        List<Reading> readings = new ArrayList<>();
-        for (int i = 0; i < found.grounds().size(); i++) {
-            String notice = found.reasons().get(i);
-            String key = "reason." + found.grounds().get(i).code();
-            boolean usual = notice.equals(english.say(key));
-            readings.add(new Reading(usual ? words.say(key) : notice, !words.isEnglish() && !usual));
-        }
-        return readings;
+    /** English is the rule pack's own sentence. Other languages translate the usual sentences only. */
+    private static List<Reading> reasons(LookupResult.Found found, PageWords words) {
+        return found.reasons().stream().map(reason -> reading(reason, words)).toList();
+    }
+
+    private static Reading reading(OwnReason reason, PageWords words) {
+        return reason.usual() && !words.isEnglish()
+                ? new Reading(words.say("reason." + reason.reason().code()), false)
+                : new Reading(reason.words(), !words.isEnglish());
     }
 
     private static ToDo toDo(VoterAsk ask, LaterIdentification papers, PageWords words) {
@@ -89,7 +88,7 @@ class VoterAnswerWriter {
                 : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
     }
 
-    /** By the federal list where it holds; which papers a state accepts no rule says, so that the voter is told to call. */
+    /** The federal list where it applies. No rule says which papers a state accepts, so the voter is told to call. */
     private static List<String> papers(LaterIdentification papers, PageWords words) {
         List<String> lines = new ArrayList<>();
         lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));

@@ -3,6 +3,7 @@ package org.proviso.status.ui;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Envelope.Source;
 import org.proviso.status.Arrival;
 import org.proviso.status.LookupResult;
@@ -25,7 +26,7 @@ record VoterStory(LookupResult.Found found, PageWords words) {
         return lines;
     }
 
-    /** How it came and, while nobody opens it, that it is safe. */
+    /** How it arrived and, until it is opened, that it is safe. */
     private String came(Arrival arrival) {
         String came = words.say(cameKey(arrival), arrival.votingLocation(), castOn(arrival.castOn()));
         return found.state().isOpen() ? came + " " + words.say(arrival.sealed() ? "safe.sealed" : "safe") : came;
@@ -39,7 +40,7 @@ record VoterStory(LookupResult.Found found, PageWords words) {
                 + (arrival.castOn() == null ? "" : ".day");
     }
 
-    private String castOn(LocalDate day) {
+    private String castOn(@Nullable LocalDate day) {
         return day == null ? "" : words.weekday(day);
     }
 
@@ -67,7 +68,7 @@ record VoterStory(LookupResult.Found found, PageWords words) {
         return lines;
     }
 
-    private String planned(PlannedDecision planned) {
+    private String planned(@Nullable PlannedDecision planned) {
         if (planned == null) {
             return words.say("planned.unknown");
         }

@@ -40,16 +40,16 @@ public final class CalendarView extends Composite<Div> {
         LocalDateTime now = workplace.now();
         List<DeadlineList.Line> dated = DeadlineList.inOrder(book);
         getContent().addClassNames("sheet", "rules", "dates");
-        getContent().add(head(book, election, now), new H2("In the order of their days"), new DatesTable(dated, now));
+        getContent().add(head(book, election, now), new H2("Dated deadlines"), new DatesTable(dated, now));
         dates.meeting(election.id())
                 .ifPresent(meeting -> getContent()
-                        .add(note("What counts from the board's meeting counts from its first session, "
+                        .add(note("Deadlines that run from the board's meeting run from its first session, "
                                 + UsDates.near(meeting) + ".")));
         List<DeadlineList.Line> undated = DeadlineList.of(book).stream()
                 .filter(line -> line.waitsForAnAct() || !line.given().isKnown())
                 .toList();
         if (!undated.isEmpty()) {
-            getContent().add(new H2("Without a day yet"), new UndatedTable(undated));
+            getContent().add(new H2("Undated deadlines"), new UndatedTable(undated));
         }
         getContent().add(new Caution());
     }
@@ -73,7 +73,7 @@ public final class CalendarView extends Composite<Div> {
                             "text/calendar",
                             bytes.length);
                 }),
-                "Calendar file (.ics)");
+                "Download calendar file (.ics)");
         file.getElement().setAttribute("download", true);
         return file;
     }

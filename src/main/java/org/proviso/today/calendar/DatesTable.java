@@ -12,7 +12,7 @@ import org.proviso.core.rules.ResolvedRule;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** Deadlines that have a day, the earliest first, each with what is left of it by the office's clock. */
+/** Dated deadlines, earliest first, each with the time left on the office's clock. */
 final class DatesTable extends Composite<PlainTable> {
 
     private final List<DeadlineList.Line> lines;
@@ -25,8 +25,7 @@ final class DatesTable extends Composite<PlainTable> {
 
     @Override
     protected PlainTable initContent() {
-        PlainTable table = new PlainTable(
-                "Deadlines in the order of their days", "When", "What", "By rule", "Where it is written", "By now");
+        PlainTable table = new PlainTable("Dated deadlines", "When", "Deadline", "Rule", "Source", "Time left");
         lines.forEach(line -> table.row(row(line)));
         return table;
     }
@@ -51,7 +50,7 @@ final class DatesTable extends Composite<PlainTable> {
 
     private static String hour(Deadline deadline, DeadlineList.Line line) {
         return line.hour().equals("end of day")
-                ? "until the day ends"
+                ? "by end of day"
                 : UsDates.hour(deadline.lastMoment().toLocalTime());
     }
 
@@ -68,9 +67,9 @@ final class DatesTable extends Composite<PlainTable> {
         return new Span(line.given().value().inWords() + moved);
     }
 
-    /** Where the rule is written; what nobody has read is marked, since no vote may fall on it. */
+    /** The rule's source. A source nobody has read is marked, since no ballot may be rejected on it. */
     static Component source(ResolvedRule given) {
-        Span source = new Span(given.isKnown() ? given.reference().words() : "Nobody could source it.");
+        Span source = new Span(given.isKnown() ? given.reference().words() : "No source found.");
         source.setClassName("waits", !given.isFirm());
         return source;
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import org.proviso.core.rules.DeadlineList;
 import org.proviso.ui.PlainTable;
 
-/** Deadlines without a day: they count from an act that is still to come, or nobody knows them. */
+/** Deadlines without a date: they run from an act still to come, or the rule is unknown. */
 final class UndatedTable extends Composite<PlainTable> {
 
     private final List<DeadlineList.Line> lines;
@@ -17,10 +17,10 @@ final class UndatedTable extends Composite<PlainTable> {
 
     @Override
     protected PlainTable initContent() {
-        PlainTable table = new PlainTable("Deadlines without a day", "What", "By rule", "Where it is written");
+        PlainTable table = new PlainTable("Undated deadlines", "Deadline", "Rule", "Source");
         lines.forEach(line -> table.row(List.of(
                 new Span(line.words()),
-                new Span(line.given().isKnown() ? line.given().value().inWords() : "the office must rule on it"),
+                new Span(line.given().isKnown() ? line.given().value().inWords() : "county ruling needed"),
                 DatesTable.source(line.given()))));
         return table;
     }

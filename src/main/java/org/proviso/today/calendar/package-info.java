@@ -1,4 +1,4 @@
-/** The election's deadlines in the order of their days, as a page and as a calendar file. */
+/** The election's deadlines by date, as a page and as a calendar file. */
 @NullMarked
 package org.proviso.today.calendar;
 

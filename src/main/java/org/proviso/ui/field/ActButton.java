@@ -20,7 +20,7 @@ public final class ActButton extends NativeButton {
         this(words, null);
     }
 
-    /** With the key of the keyboard that presses it. */
+    /** With its keyboard shortcut. */
     public ActButton(String words, @Nullable String key) {
         add(new Span(words));
         addClassName("act");
@@ -32,13 +32,13 @@ public final class ActButton extends NativeButton {
         }
     }
 
-    /** The one act that the page leads to. */
+    /** The page's main act. */
     public ActButton first() {
         addClassName("first");
         return this;
     }
 
-    /** A quiet one among words, drawn as a link. */
+    /** A quiet button, drawn as a link. */
     public ActButton quiet() {
         addClassName("quiet");
         return this;
@@ -54,7 +54,7 @@ public final class ActButton extends NativeButton {
         return this;
     }
 
-    /** Whatever else a button does. */
+    /** What a button does that is not an act on a case. */
     public ActButton does(Runnable act) {
         addClickListener(event -> act.run());
         return this;

@@ -6,7 +6,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.function.BooleanSupplier;
 
-/** A sheet over the page that asks for something before an act; Escape leaves it, and nothing is done. */
+/** A dialog that asks for something before an act. Escape closes it without saving. */
 public final class ActDialog extends Dialog {
 
     private final Div problem = new Div();
@@ -25,7 +25,7 @@ public final class ActDialog extends Dialog {
                 close();
             }
         });
-        getFooter().add(new ActButton("Leave it").does(this::close), this.act);
+        getFooter().add(new ActButton("Cancel").does(this::close), this.act);
         add(problem);
     }
 
@@ -40,7 +40,7 @@ public final class ActDialog extends Dialog {
         return this;
     }
 
-    /** Says why it cannot be done; always false, for the act to return. */
+    /** Shows why the act was refused. Always false, for the act to return. */
     public boolean refuse(String words) {
         problem.setText(words);
         return false;

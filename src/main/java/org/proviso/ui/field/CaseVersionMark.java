@@ -5,7 +5,7 @@ import com.vaadin.flow.component.Component;
 /** Which case, in which version, stands on the screen: {@code 000417@5}. */
 public record CaseVersionMark(String envelopeNo, int version) {
 
-    /** As the page carries it. */
+    /** The mark as the page carries it. */
     public String text() {
         return envelopeNo + "@" + version;
     }
@@ -15,7 +15,7 @@ public record CaseVersionMark(String envelopeNo, int version) {
         part.getElement().setAttribute("data-case", text());
     }
 
-    /** Whether what was pressed is what is shown. */
+    /** Whether the case that was pressed is the case shown. */
     public boolean is(String pressed) {
         return text().equals(pressed);
     }

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** The browser's own list of a few words, each with the code that stands for it. */
+/** The browser's own select list: a few words, each with its code. */
 @Tag("select")
 public final class Choice extends AbstractSinglePropertyField<Choice, String> implements HasStyle {
 
@@ -26,7 +26,7 @@ public final class Choice extends AbstractSinglePropertyField<Choice, String> im
         });
     }
 
-    /** A code that is not among the choices is added as it stands, so that nothing that was keyed is lost. */
+    /** A code that is not among the choices is added as is, so that nothing keyed is lost. */
     @Override
     public void setValue(String code) {
         if (!options.containsKey(code)) {
@@ -40,7 +40,7 @@ public final class Choice extends AbstractSinglePropertyField<Choice, String> im
         super.setValue(code);
     }
 
-    /** When the person at the page chose. */
+    /** Called when the person at the page chooses. */
     public void onChosen(Consumer<String> act) {
         addValueChangeListener(event -> {
             if (event.isFromClient()) {

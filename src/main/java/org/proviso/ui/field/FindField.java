@@ -5,15 +5,15 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.router.QueryParameters;
 
-/** The field that finds an envelope or a voter from any page; a slash leads to it, Enter asks. */
+/** The field that finds an envelope or voter from any page. A slash focuses it; Enter searches. */
 public final class FindField extends Div {
 
     private final Input field = new Input();
 
     public FindField() {
         addClassName("finder");
-        field.setPlaceholder("Find an envelope or a voter");
-        field.getElement().setAttribute("aria-label", "Find an envelope or a voter");
+        field.setPlaceholder("Find an envelope or voter");
+        field.getElement().setAttribute("aria-label", "Find an envelope or voter");
         field.getElement().setAttribute("data-key", "/");
         field.getElement().setAttribute("autocomplete", "off");
         field.getElement()

@@ -2,7 +2,7 @@ package org.proviso.ui.field;
 
 import com.vaadin.flow.component.html.Span;
 
-/** A key of the keyboard as it is drawn beside what it does. Screen readers hear it from the thing itself. */
+/** A keyboard shortcut as drawn next to its button. Screen readers get it from the button itself. */
 public final class KeyCap extends Span {
 
     public KeyCap(String key) {

@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 public final class TypedDates {
 
     /** What to say where a day cannot be read. */
-    public static final String LIKE_A_DAY = "Type month, day and year: 3/12/1984 or 03121984.";
+    public static final String LIKE_A_DAY = "Enter the month, day and year: 3/12/1984 or 03121984.";
 
     /** What to say where a time cannot be read. */
-    public static final String LIKE_A_TIME = "Type hour and minute: 6:52 pm, 652p or 18:52.";
+    public static final String LIKE_A_TIME = "Enter the hour and minute: 6:52 pm, 652p or 18:52.";
 
     private static final Pattern PARTS = Pattern.compile("(\\d{1,2})[/.\\- ](\\d{1,2})[/.\\- ](\\d{4})");
     private static final Pattern RUN = Pattern.compile("(\\d{2})(\\d{2})(\\d{4})");
@@ -24,7 +24,7 @@ public final class TypedDates {
 
     private TypedDates() {}
 
-    /** The day, or empty where it is none; a year has four digits, so that 84 is never guessed at. */
+    /** The day, or empty if it is not a date. A year needs four digits, so 84 is never guessed. */
     public static Optional<LocalDate> day(String typed) {
         String text = typed.strip();
         Matcher iso = ISO.matcher(text);
@@ -48,7 +48,7 @@ public final class TypedDates {
         }
     }
 
-    /** The time, or empty where it is none: without am or pm the clock has twenty-four hours. */
+    /** The time, or empty if it is not a time. Without am or pm it is read as 24-hour time. */
     public static Optional<LocalTime> time(String typed) {
         Matcher matcher = TIME.matcher(typed.strip().toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {

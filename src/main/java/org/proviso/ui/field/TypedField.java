@@ -38,7 +38,7 @@ public final class TypedField extends Div {
         add(words, row, problem);
     }
 
-    /** What stands in the field, without blanks around it. */
+    /** The field's text, trimmed. */
     public String text() {
         return input.getValue().strip();
     }
@@ -50,11 +50,11 @@ public final class TypedField extends Div {
 
     /** A short example of what is typed. */
     public TypedField like(String example) {
-        input.setPlaceholder(example.isEmpty() ? "" : "like " + example);
+        input.setPlaceholder(example.isEmpty() ? "" : "e.g., " + example);
         return this;
     }
 
-    /** Does something with what was typed, once it was handed over; not when a page sets the text. */
+    /** Called with the text a person typed; not called when the page sets the text. */
     public TypedField onTyped(Consumer<String> act) {
         input.addValueChangeListener(event -> {
             if (event.isFromClient()) {
@@ -64,19 +64,19 @@ public final class TypedField extends Div {
         return this;
     }
 
-    /** When the field is left. */
+    /** Called when the field loses focus. */
     public TypedField onLeave(Runnable act) {
         input.getElement().addEventListener("blur", event -> act.run());
         return this;
     }
 
-    /** Puts something behind the field, in its line. */
+    /** Adds a component after the field, in its row. */
     public TypedField beside(com.vaadin.flow.component.Component part) {
         row.add(part);
         return this;
     }
 
-    /** Says in words what is wrong; empty for nothing. */
+    /** Shows what is wrong; empty clears it. */
     public void problem(String words) {
         if (!words.equals(problemBefore)) {
             problemBefore = words;
@@ -89,7 +89,7 @@ public final class TypedField extends Div {
         return !problemBefore.isEmpty();
     }
 
-    /** Leads the keyboard here. */
+    /** Focuses the field. */
     public void focus() {
         input.getElement().executeJs("setTimeout(() => { this.focus(); this.select?.(); })");
     }

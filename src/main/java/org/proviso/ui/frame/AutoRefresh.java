@@ -4,14 +4,14 @@ import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.shared.Registration;
 
-/** A page that asks again from time to time while somebody on it waits for something; at rest it asks nothing. */
+/** A page that polls while someone on it is waiting for something, and does not poll otherwise. */
 public final class AutoRefresh {
 
     private static final String WAITING = "proviso.polling";
 
     private AutoRefresh() {}
 
-    /** Does something at each asking, until what is given back is removed. */
+    /** Runs at each poll until the returned registration is removed. */
     public static Registration begin(UI ui, int millis, Runnable look) {
         Registration listener = ui.addPollListener(event -> look.run());
         count(ui, 1);

@@ -7,22 +7,22 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import java.util.List;
 
-/** The thin line under the rooms: the election worked on, and in a demonstration that everything is invented. */
+/** The thin line under the menu: the current election, and in a demonstration a note that everything is invented. */
 final class ElectionBar extends Div {
 
     ElectionBar(WorkingElection workplace) {
         addClassName("election");
-        getElement().setAttribute("role", "region").setAttribute("aria-label", "The election worked on");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "Current election");
         add(election(workplace), new Span(workplace.demonstration()));
     }
 
     private static Component election(WorkingElection workplace) {
         List<ElectionLine> all = workplace.all();
         if (all.size() < 2) {
-            return new Span(workplace.election().map(ElectionLine::words).orElse("No election yet"));
+            return new Span(workplace.election().map(ElectionLine::words).orElse("No election loaded"));
         }
         Select<ElectionLine> choice = new Select<>();
-        choice.setAriaLabel("The election worked on");
+        choice.setAriaLabel("Current election");
         choice.setItems(all);
         choice.setItemLabelGenerator(ElectionLine::words);
         workplace.election().ifPresent(choice::setValue);

@@ -5,7 +5,7 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import org.proviso.ui.Links;
 
-/** What a page that cannot be shown says: what is wrong, and the way on. */
+/** The content of an error page: what is wrong, and where to go. */
 public final class ErrorPage extends Div {
 
     public ErrorPage() {
@@ -14,6 +14,6 @@ public final class ErrorPage extends Div {
 
     void say(String title, String why) {
         removeAll();
-        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("To Today", "")));
+        add(new H1(title), new Paragraph(why), new Paragraph(Links.link("Go to Today", "")));
     }
 }

@@ -10,15 +10,18 @@ import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 import org.proviso.access.NotPermittedException;
 
-/** A page that is not for whoever is signed in, with the reason. */
-@PageTitle("Not yours · Proviso")
+/** Shown when the signed-in person may not see a page, with the reason. */
+@PageTitle("No access · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NoAccessPage extends Composite<ErrorPage> implements HasErrorParameter<NotPermittedException> {
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotPermittedException> parameter) {
-        getContent().say("Not yours to open", parameter.getException().getMessage());
+        getContent()
+                .say(
+                        "You do not have access to this page",
+                        String.valueOf(parameter.getException().getMessage()));
         return HttpServletResponse.SC_FORBIDDEN;
     }
 }

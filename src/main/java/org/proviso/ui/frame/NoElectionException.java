@@ -1,12 +1,12 @@
 package org.proviso.ui.frame;
 
-/** A page about an election was opened in an office that holds none. */
+/** A page about an election was opened, but no election is loaded. */
 public final class NoElectionException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
     public NoElectionException() {
-        super("There is no election here yet. The supervisor loads one in Set-up; in a demonstration the"
-                + " sample is being loaded, so look again in a minute.");
+        super("No election has been loaded. A supervisor loads one in Setup. In a demonstration, the sample is"
+                + " still loading. Check again in a minute.");
     }
 }

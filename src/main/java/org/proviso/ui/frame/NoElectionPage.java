@@ -9,15 +9,18 @@ import com.vaadin.flow.router.ParentLayout;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
-/** A page about an election in an office that holds none. */
-@PageTitle("No election yet · Proviso")
+/** Shown for a page about an election when no election is loaded. */
+@PageTitle("No election loaded · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NoElectionPage extends Composite<ErrorPage> implements HasErrorParameter<NoElectionException> {
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NoElectionException> parameter) {
-        getContent().say("No election yet", parameter.getException().getMessage());
+        getContent()
+                .say(
+                        "No election loaded",
+                        String.valueOf(parameter.getException().getMessage()));
         return HttpServletResponse.SC_NOT_FOUND;
     }
 }

@@ -9,16 +9,16 @@ import com.vaadin.flow.router.ParentLayout;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import jakarta.servlet.http.HttpServletResponse;
 
-/** An address that leads nowhere. */
-@PageTitle("Not here · Proviso")
+/** An address that matches no page. */
+@PageTitle("Page not found · Proviso")
 @AnonymousAllowed
 @ParentLayout(OfficeFrame.class)
 class NotFoundPage extends Composite<ErrorPage> implements com.vaadin.flow.router.HasErrorParameter<NotFoundException> {
 
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotFoundException> parameter) {
-        String why = parameter.hasCustomMessage() ? parameter.getCustomMessage() : "There is no such page here.";
-        getContent().say("Not here", why);
+        String why = parameter.hasCustomMessage() ? parameter.getCustomMessage() : "There is no page at this address.";
+        getContent().say("Page not found", why);
         return HttpServletResponse.SC_NOT_FOUND;
     }
 }

@@ -2,11 +2,11 @@ package org.proviso.ui.frame;
 
 import java.util.List;
 
-/** The elections that the office holds, the newest first; the room of elections answers. */
+/** The loaded elections, newest first. The election room supplies them. */
 public interface OfficeElections {
 
     List<ElectionLine> all();
 
-    /** A line for the top of every page of a demonstration, empty in an office. */
+    /** A line for the top of every page in a demonstration; empty otherwise. */
     String demonstration();
 }

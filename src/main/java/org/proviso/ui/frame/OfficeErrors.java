@@ -7,6 +7,7 @@ import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ConstraintViolationException;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.proviso.access.NotPermittedException;
 import org.proviso.ui.MessageLine;
@@ -16,7 +17,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Component;
 
-/** What went wrong during an act, in a line on the page; what nobody foresaw goes to the log as well. */
+/** Shows in a line on the page what went wrong during an act. Unexpected errors also go to the log. */
 @Component
 class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
 
@@ -33,7 +34,8 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
         String words = words(event.getThrowable());
         UI ui = UI.getCurrent();
         if (ui != null) {
-            ui.access(() -> MessageLine.refused(words));
+            // Nobody waits for the page to have shown it.
+            Future<Void> unused = ui.access(() -> MessageLine.refused(words));
         }
     }
 
@@ -42,16 +44,16 @@ class OfficeErrors implements VaadinServiceInitListener, ErrorHandler {
             return String.valueOf(wrong.getMessage());
         }
         if (wrong instanceof OptimisticLockingFailureException) {
-            return "Nothing was recorded: somebody changed this since you opened it. Open it again to see it as it is.";
+            return "Not saved. Someone else changed this after you opened it. Reopen it to see the current version.";
         }
         if (wrong instanceof TransientDataAccessException) {
-            return "Nothing was recorded: somebody else held this at that moment. Try again.";
+            return "Not saved. Someone else was saving this at the same moment. Try again.";
         }
         if (wrong instanceof ConstraintViolationException invalid) {
-            return "Nothing was recorded: " + fields(invalid) + ".";
+            return "Not saved: " + fields(invalid) + ".";
         }
         LOG.error("An act failed", wrong);
-        return "Nothing was recorded: something went wrong here. Try again; if it happens again, the log says what.";
+        return "Not saved. Something went wrong. Try again. If it happens again, ask your administrator to check the log.";
     }
 
     private static String fields(ConstraintViolationException invalid) {

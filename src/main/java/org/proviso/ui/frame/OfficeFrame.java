@@ -18,7 +18,7 @@ import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.FindField;
 
-/** What stands around every page of the office: the rooms, the finder, the election, who works here, what was said. */
+/** The frame around every page: main menu, finder, election, who is signed in, last message. */
 @PermitAll
 public final class OfficeFrame extends Div implements RouterLayout, AfterNavigationObserver {
 
@@ -38,7 +38,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     }
 
     private static Anchor skip() {
-        Anchor skip = new Anchor("#main", "Skip to the work");
+        Anchor skip = new Anchor("#main", "Skip to main content");
         skip.addClassName("skip");
         skip.setRouterIgnore(true);
         return skip;

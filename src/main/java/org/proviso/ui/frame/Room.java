@@ -3,7 +3,7 @@ package org.proviso.ui.frame;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 
-/** The rooms of the house in the order of the work, as the top line shows them; each with who has work there. */
+/** The rooms in the order of the work, as the main menu shows them, each with the acts done there. */
 public enum Room {
     TODAY("", "Today", Permission.READ_FIGURES),
     INTAKE("intake", "Intake", Permission.RECEIVE_BAGS),
@@ -13,7 +13,7 @@ public enum Room {
     NOTICES("notices", "Notices", Permission.PRINT_CURE_LETTERS),
     CANVASS("canvass", "Canvass", Permission.READ_FIGURES),
     LEDGER("ledger", "Ledger", Permission.READ_LEDGER),
-    SET_UP("set-up", "Set-up", Permission.LOAD_FILES, Permission.MANAGE_USERS);
+    SET_UP("set-up", "Setup", Permission.LOAD_FILES, Permission.MANAGE_USERS);
 
     private final String path;
     private final String words;
@@ -25,7 +25,7 @@ public enum Room {
         this.acts = acts;
     }
 
-    /** The address of its first page, without a slash. */
+    /** The path of its first page, without a slash. */
     public String path() {
         return path;
     }
@@ -34,7 +34,7 @@ public enum Room {
         return words;
     }
 
-    /** Whether whoever is signed in has anything to do or read there. */
+    /** Whether the signed-in person has anything to do or read there. */
     boolean isOpen(AccessService access) {
         for (Permission act : acts) {
             if (access.isPermitted(act)) {
@@ -44,8 +44,8 @@ public enum Room {
         return false;
     }
 
-    /** Whether an address lies in this room. */
+    /** Whether a path belongs to this room. */
     boolean holds(String address) {
-        return address.equals(path) || !path.isEmpty() && address.startsWith(path + "/");
+        return address.equals(path) || (!path.isEmpty() && address.startsWith(path + "/"));
     }
 }

@@ -6,14 +6,14 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.proviso.access.AccessService;
 
-/** The rooms in which whoever is signed in has something to do. */
+/** The main menu: the rooms in which the signed-in person has work. */
 final class RoomLinks extends Nav {
 
     private final Map<Room, Anchor> links = new EnumMap<>(Room.class);
 
     RoomLinks(AccessService access) {
         addClassName("rooms");
-        getElement().setAttribute("aria-label", "Rooms");
+        getElement().setAttribute("aria-label", "Main menu");
         for (Room room : Room.values()) {
             if (room.isOpen(access)) {
                 Anchor link = new Anchor("/" + room.path(), room.words());
@@ -23,7 +23,7 @@ final class RoomLinks extends Nav {
         }
     }
 
-    /** Marks the room that the page lies in. */
+    /** Marks the room of the current page. */
     void at(String address) {
         links.forEach((room, link) -> {
             if (room.holds(address)) {

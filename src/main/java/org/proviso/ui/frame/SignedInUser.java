@@ -7,7 +7,7 @@ import com.vaadin.flow.spring.security.AuthenticationContext;
 import org.proviso.access.AccessService;
 import org.proviso.ui.Links;
 
-/** The right end of the top line: who is signed in, and the way out. */
+/** The right end of the top line: who is signed in, and the sign-out button. */
 final class SignedInUser extends Div {
 
     SignedInUser(AccessService access, AuthenticationContext signedIn) {

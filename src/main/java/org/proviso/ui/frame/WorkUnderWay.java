@@ -2,12 +2,12 @@ package org.proviso.ui.frame;
 
 import java.util.Optional;
 
-/** Something long that the office does beside its pages, said on each until it is done; the rooms answer. */
+/** Long-running work, shown on every page until it is done. The rooms supply it. */
 public interface WorkUnderWay {
 
-    /** What is done, in a sentence that stays the same while it is, and how far it is, in figures or empty. */
+    /** What is being done, in a sentence that does not change, and the progress in figures (or empty). */
     record Message(String what, String howFar) {}
 
-    /** Empty when nothing is under way. */
+    /** Empty when nothing is in progress. */
     Optional<Message> words();
 }

@@ -27,7 +27,7 @@ public final class WorkUnderWayLine extends Div {
     WorkUnderWayLine(List<WorkUnderWay> works) {
         this.works = works;
         addClassName("under-way");
-        getElement().setAttribute("role", "region").setAttribute("aria-label", "Under way");
+        getElement().setAttribute("role", "region").setAttribute("aria-label", "In progress");
         Span mark = new Span("\u00B7\u00B7\u00B7");
         mark.addClassName("dots");
         mark.getElement().setAttribute("aria-hidden", "true");
@@ -36,7 +36,7 @@ public final class WorkUnderWayLine extends Div {
         setClassName("idle", true);
     }
 
-    /** Looks whether something is under way; asked when a page opens, and by an act that begins something long. */
+    /** Checks whether something is in progress: when a page opens and after an act that starts something long. */
     public static void look() {
         WorkUnderWayLine line = ComponentUtil.getData(UI.getCurrent(), WorkUnderWayLine.class);
         if (line != null) {
@@ -51,7 +51,7 @@ public final class WorkUnderWayLine extends Div {
 
     @Override
     protected void onDetach(DetachEvent event) {
-        rest(event.getUI());
+        rest();
     }
 
     void show() {
@@ -64,13 +64,13 @@ public final class WorkUnderWayLine extends Div {
         setClassName("idle", words.isEmpty());
         UI ui = UI.getCurrent();
         if (words.isEmpty()) {
-            rest(ui);
+            rest();
         } else if (polls == null) {
             polls = AutoRefresh.begin(ui, MILLIS, this::show);
         }
     }
 
-    private void rest(UI ui) {
+    private void rest() {
         Registration last = polls;
         polls = null;
         if (last != null) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** What a person at work has in front of them: the election they work on, and the county's time. */
+/** What the signed-in person works with: the current election and the county's time. */
 @SpringComponent
 @VaadinSessionScope
 public class WorkingElection {
@@ -22,7 +22,7 @@ public class WorkingElection {
         this.clock = clock;
     }
 
-    /** The election worked on: the one chosen, else the newest; empty while the office holds none. */
+    /** The current election: the one chosen, or else the newest. Empty when none is loaded. */
     public Optional<ElectionLine> election() {
         List<ElectionLine> all = elections.all();
         return all.stream()
@@ -31,7 +31,7 @@ public class WorkingElection {
                 .or(() -> all.stream().findFirst());
     }
 
-    /** The id of the election worked on, where there is one: pages ask {@link #election()} first. */
+    /** The id of the current election. Pages check {@link #election()} first. */
     public String electionId() {
         return election().orElseThrow(NoElectionException::new).id();
     }
@@ -43,7 +43,7 @@ public class WorkingElection {
                 election().orElseThrow(NoElectionException::new).zone());
     }
 
-    /** Works on another election from now on. */
+    /** Switches to another election. */
     public void choose(String electionId) {
         chosen = electionId;
     }

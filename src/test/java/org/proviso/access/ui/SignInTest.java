@@ -52,7 +52,7 @@ class SignInTest {
     void whoever_signs_in_gets_to_the_page_they_asked_for() {
         assertThat(target(browser.get("/password"))).isEqualTo("/sign-in");
         assertThat(target(browser.signIn("signs-in", WebStaff.PASSWORD))).startsWith("/password");
-        assertThat(browser.get("/password").body()).contains("<h1>Your password</h1>");
+        assertThat(browser.get("/password").body()).contains("<h1>Change your password</h1>");
         assertThat(target(browser.get("/sign-in"))).isEqualTo("/");
     }
 
@@ -61,7 +61,7 @@ class SignInTest {
         HttpResponse<String> wrongPassword = browser.signIn("signs-in", "another password");
         HttpResponse<String> wrongName = new PlainBrowser(port).signIn("no-such-person", WebStaff.PASSWORD);
         assertThat(target(wrongPassword)).isEqualTo("/sign-in?wrong").isEqualTo(target(wrongName));
-        assertThat(browser.get("/sign-in?wrong").body()).contains("Check the user name and the password");
+        assertThat(browser.get("/sign-in?wrong").body()).contains("The user name or password is wrong.");
     }
 
     @Test
@@ -101,7 +101,7 @@ class SignInTest {
         assertThat(browser.get("/password").body()).contains("one-time password");
         HttpResponse<String> typo = change(WebStaff.PASSWORD, "quiet mill river", "quiet mill rivers");
         assertThat(typo.statusCode()).isEqualTo(422);
-        assertThat(typo.body()).contains("was not typed the same way twice");
+        assertThat(typo.body()).contains("The two new passwords do not match.");
         assertThat(change("not the old one", "quiet mill river", "quiet mill river")
                         .body())
                 .contains("The old password is not right.");

@@ -22,7 +22,7 @@ import org.proviso.board.Sitting;
 import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -38,7 +38,7 @@ class AgendaServiceTest {
                 .orElseThrow();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void all_that_is_ready_is_put_in_consent_groups(TestOffice office) {
         CasesReady cases =
                 CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT).toReject(LATE);
@@ -62,7 +62,7 @@ class AgendaServiceTest {
                 .returns("ben", ProposalForDecision::secondReadBy);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_comes_later_joins_its_group_or_opens_the_next(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1028"));
@@ -75,7 +75,7 @@ class AgendaServiceTest {
                 .returns(3, AgendaItem::place);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_envelope_is_on_one_agenda_of_a_body_at_a_time_and_all_are_put_or_none(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1012"));
@@ -94,7 +94,7 @@ class AgendaServiceTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void one_member_pulls_an_envelope_out_of_its_group(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -114,7 +114,7 @@ class AgendaServiceTest {
                 .isInstanceOf(VoteClosingResult.Settled.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_was_proposed_otherwise_meanwhile_is_placed_anew_before_its_group_is_moved(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay").put(LATE);

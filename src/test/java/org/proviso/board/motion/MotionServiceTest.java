@@ -34,7 +34,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -56,7 +56,7 @@ class MotionServiceTest {
                 .toList();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_carried_motion_rejects_the_whole_group_at_once(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(WRONG_PARTY);
@@ -77,7 +77,7 @@ class MotionServiceTest {
         }
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_tells_how_each_voted_by_pseudonym_and_shows_no_text(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -112,7 +112,7 @@ class MotionServiceTest {
                 .isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void without_a_quorum_nothing_is_written_and_the_votes_stay(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve").put(COUNT);
@@ -131,7 +131,7 @@ class MotionServiceTest {
         assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosingResult.Settled.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_tie_counts_where_the_pack_says_so_and_the_decision_names_the_rule(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
@@ -147,7 +147,7 @@ class MotionServiceTest {
                         Decision::departsBecause);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_failed_motion_leaves_the_envelopes_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
@@ -162,7 +162,7 @@ class MotionServiceTest {
                 .isEqualTo(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_rejection_that_must_be_unanimous_fails_by_one_vote_against_it(TestOffice office) {
         CasesReady cases = CasesReady.in(office)
                 .ruled("decider.vote_to_reject", "unanimous")
@@ -178,7 +178,7 @@ class MotionServiceTest {
         assertThat(decision(cases, "P-1058").as()).isEqualTo(DecisionOutcome.REJECT);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_tied_motion_to_count_rejects_only_what_was_proposed_to_be_rejected(TestOffice office) {
         CasesReady cases = CasesReady.in(office)
                 .ruled("decider.tie_means", "reject")
@@ -194,7 +194,7 @@ class MotionServiceTest {
                 .isEqualTo("P-1012 no_reason, not_read_twice");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_recusal_can_break_the_quorum_and_a_recused_member_neither_moves_nor_votes(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -222,7 +222,7 @@ class MotionServiceTest {
         assertThat(entries(cases, "member_recused").get(0).line()).doesNotContain("brother");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whoever_proposed_a_rejection_or_read_it_again_may_not_vote_on_it(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "ben").put(LATE).put(COUNT);
@@ -237,7 +237,7 @@ class MotionServiceTest {
                 .isInstanceOf(VoteClosingResult.Settled.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void before_the_gate_the_refusal_says_until_when(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -245,13 +245,13 @@ class MotionServiceTest {
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 8, 59));
         VoteClosingResult.Refused refused = (VoteClosingResult.Refused) board.close(motion);
         assertThat(refused(refused)).isEqualTo("gate_not_open");
-        assertThat(refused.words()).isEqualTo("Not yet: not before 08/06/2026 9:00 am.");
+        assertThat(refused.words()).isEqualTo("Not before 08/06/2026 9:00 am.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 9, 0));
         assertThat(board.close(motion)).isInstanceOf(VoteClosingResult.Settled.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_decided_envelope_is_opened_again_by_a_vote_with_its_reason(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -266,7 +266,7 @@ class MotionServiceTest {
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.DECIDED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void tabling_leaves_it_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -277,7 +277,7 @@ class MotionServiceTest {
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_case_that_changed_after_the_motion_was_made_is_not_decided_on_it(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -296,7 +296,7 @@ class MotionServiceTest {
                 .isInstanceOf(OptimisticLockingFailureException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void where_one_envelope_of_a_group_may_not_be_decided_none_is(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -320,7 +320,7 @@ class MotionServiceTest {
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.READY);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void one_motion_is_before_the_session_at_a_time(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -341,7 +341,7 @@ class MotionServiceTest {
                 .isEqualTo(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_part_counts_otherwise_than_recommended_in_the_contests_that_the_motion_names(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
@@ -371,7 +371,7 @@ class MotionServiceTest {
                                 "The house is split.")));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_is_not_one_group_is_not_moved_together(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(LATE).put(COUNT);

@@ -20,7 +20,7 @@ import org.proviso.board.MotionKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
@@ -52,7 +52,7 @@ class OfficialServiceTest {
         return as("eve", () -> cases.office().the(BoardService.class).sessions(CasesReady.ID));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void decides_in_a_session_of_one_that_lasts_the_day(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT).toReject(LATE);
         assertThat(decide(cases, "eve", MotionKind.COUNT, COUNT)).isInstanceOf(VoteClosingResult.Settled.class);
@@ -73,7 +73,7 @@ class OfficialServiceTest {
         assertThat(sessions(cases).get(0).closedAt()).isNotNull();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_refused_decision_leaves_no_trace_not_even_the_session(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
         assertThat(refused(decide(cases, "ben", MotionKind.REJECT, LATE))).isEqualTo("P-1050 own_act, P-1058 own_act");
@@ -85,7 +85,7 @@ class OfficialServiceTest {
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void another_official_decides_in_a_session_of_the_own(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT);
         assertThat(decide(cases, "eve", MotionKind.COUNT, List.of("P-1012")))
@@ -95,7 +95,7 @@ class OfficialServiceTest {
         assertThat(sessions(cases)).hasSize(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void where_a_board_decides_no_official_does(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         assertThat(refused(decide(cases, "eve", MotionKind.COUNT, COUNT))).isEqualTo("no_such_body");

@@ -15,7 +15,7 @@ import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OfficeTime;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -23,7 +23,7 @@ import org.proviso.ledger.LedgerService;
 /** The record of a session. */
 class MinutesServiceTest {
 
-    @OnBothDatabases
+    @OnADatabase
     void has_who_was_there_who_stood_aside_what_was_moved_and_how_each_voted(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -62,7 +62,7 @@ class MinutesServiceTest {
         assertThat(minutes.motions().get(1).because()).isEqualTo("The voter comes tomorrow.");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_was_written_about_a_voter_is_for_those_who_may_see_whole_cases(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);

@@ -12,7 +12,7 @@ import org.proviso.access.Staff;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
 import org.proviso.board.Sitting;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
 
@@ -25,7 +25,7 @@ class PublicDisplayServiceTest {
         return office.the(PublicDisplayService.class).show(token).orElseThrow();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void votes_are_told_once_the_vote_is_closed_and_not_before(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -47,7 +47,7 @@ class PublicDisplayServiceTest {
         assertThat(view.agenda()).flatExtracting(PublicDisplay.Group::envelopes).containsAll(COUNT);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nobodys_name_and_nothing_written_is_shown(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
@@ -67,7 +67,7 @@ class PublicDisplayServiceTest {
         }
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_link_is_made_by_a_decider_or_a_supervisor_and_nothing_else_opens_the_display(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil");

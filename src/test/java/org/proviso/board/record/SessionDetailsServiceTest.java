@@ -18,7 +18,7 @@ import org.proviso.board.agenda.ReadyService;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
@@ -39,7 +39,7 @@ class SessionDetailsServiceTest {
                 () -> sitting.cases().office().the(SessionDetailsService.class).mark(sitting.key()));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whose_votes_are_in_is_seen_and_how_they_voted_is_not(TestOffice office) {
         Sitting sitting = Sitting.of(CasesReady.in(office).toReject(LATE), "eve", "fay", "gil")
                 .put(LATE);
@@ -59,7 +59,7 @@ class SessionDetailsServiceTest {
         assertThat(after.agenda()).extracting(SessionDetails.Item::state).containsOnly(CaseState.DECIDED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_mark_changes_with_a_vote_and_stays_where_nothing_happens(TestOffice office) {
         Sitting sitting =
                 Sitting.of(CasesReady.in(office).toCount(COUNT), "eve", "fay").put(COUNT);
@@ -70,7 +70,7 @@ class SessionDetailsServiceTest {
         assertThat(mark(sitting)).isNotEqualTo(before);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_is_ready_stands_in_groups_with_its_place_in_the_law(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT).toReject(LATE);
         ReadyService ready = office.the(ReadyService.class);
@@ -89,7 +89,7 @@ class SessionDetailsServiceTest {
                 .isInstanceOf(NotPermittedException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_stands_is_counted_and_read_a_page_at_a_time(TestOffice office) {
         Sitting sitting = Sitting.of(CasesReady.in(office).toCount(COUNT).toReject(LATE), "eve", "fay")
                 .put(COUNT)

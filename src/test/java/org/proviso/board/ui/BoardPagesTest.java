@@ -75,7 +75,7 @@ class BoardPagesTest {
     void the_display_holds_still_where_somebody_wants_to_read() {
         HttpResponse<String> page = browser.get("/room/" + token + "?hold");
         assertThat(page.headers().firstValue("Refresh")).isEmpty();
-        assertThat(page.body()).contains("Load anew by itself");
+        assertThat(page.body()).contains("Auto-refresh");
     }
 
     @Test
@@ -93,7 +93,7 @@ class BoardPagesTest {
         browser.signIn("the-chair", WebStaff.PASSWORD);
         HttpResponse<String> page = browser.get(address);
         assertThat(page.body())
-                .contains("Minutes of session " + session.sessionNo() + "</h1>", "Nothing was moved.")
+                .contains("Minutes of session " + session.sessionNo() + "</h1>", "No motions were made.")
                 .contains(server.getBean(LedgerService.class)
                         .head(LedgerChain.of(session.electionId()))
                         .hash());

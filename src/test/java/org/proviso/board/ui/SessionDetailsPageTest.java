@@ -29,7 +29,7 @@ import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.core.deciding.Vote;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
@@ -111,15 +111,15 @@ class SessionDetailsPageTest {
 
     private static void moved(Sitting sitting) {
         as("eve", () -> press(agenda(sitting, "eve"), "Move to reject: the voter registered after the deadline"));
-        as("eve", () -> onTheSheet("Move it"));
+        as("eve", () -> onTheSheet("Make motion"));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_motion_is_moved_put_to_the_vote_voted_on_by_each_and_closed(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
-        as("fay", () -> press(floor(sitting, "fay"), "Second it"));
-        as("fay", () -> press(floor(sitting, "fay"), "Put it to the vote"));
+        as("fay", () -> press(floor(sitting, "fay"), "Second the motion"));
+        as("fay", () -> press(floor(sitting, "fay"), "Open the vote"));
         as("eve", () -> press(floor(sitting, "eve"), "Yes"));
         assertThat(as("eve", () -> called(floor(sitting, "eve"))))
                 .as("not before every vote is in")
@@ -138,11 +138,11 @@ class SessionDetailsPageTest {
                 .contains("The motion to reject carried, 2 to 0: reject.", "eve: yes; fay: yes");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whoever_votes_votes_for_nobody_else_and_who_is_not_here_not_at_all(TestOffice office) {
         Sitting sitting = sitting(office);
         moved(sitting);
-        as("fay", () -> press(floor(sitting, "fay"), "Put it to the vote"));
+        as("fay", () -> press(floor(sitting, "fay"), "Open the vote"));
         as("fay", () -> press(floor(sitting, "fay"), "No"));
         List<BoardVote> votes = as(
                 "eve",
@@ -152,11 +152,13 @@ class SessionDetailsPageTest {
         assertThat(votes).extracting(BoardVote::vote).containsExactly(Vote.NO);
         FloorPart seen = as("eve", () -> floor(sitting, "eve"));
         assertThat(called(seen)).containsExactly("Yes", "No", "Abstain", "Withdraw the motion");
-        assertThat(seen.getElement().getTextRecursively()).contains("In: fay.").doesNotContain("voted no");
+        assertThat(seen.getElement().getTextRecursively())
+                .contains("Voted: fay.")
+                .doesNotContain("voted no");
         assertThat(as("gil", () -> called(floor(sitting, "gil")))).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void one_that_is_pulled_out_leaves_its_group_and_stands_by_itself(TestOffice office) {
         Sitting sitting = sitting(office);
         as("fay", () -> press(agenda(sitting, "fay"), "Pull out P-1050"));

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.Proviso;
 import org.proviso.access.Staff;
-import org.proviso.cli.sample.Samples;
 import org.proviso.election.ElectionService;
 import org.proviso.election.clock.OfficeClockService;
 import org.proviso.intake.IntakeService;
@@ -57,7 +56,7 @@ class DemoElectionLoaderTest {
 
     private static void aMovedClockLetsDeadlinesPass(ConfigurableApplicationContext office) {
         OfficeClockService clock = office.getBean(OfficeClockService.class);
-        assertThat(clock.now()).isBetween(Samples.WORK_BEGINS, Samples.WORK_BEGINS.plusSeconds(3_600));
+        assertThat(clock.now()).isBetween(CarriedSample.WORK_BEGINS, CarriedSample.WORK_BEGINS.plusSeconds(3_600));
         assertThat(passed(office)).isZero();
         Staff.signIn("supervisor");
         clock.moveTo(LocalDateTime.of(2026, 11, 14, 9, 0));

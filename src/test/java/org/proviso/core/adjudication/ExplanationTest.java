@@ -32,17 +32,17 @@ class ExplanationTest {
         agrees();
         small.envelope.style = "B";
         assertThat(page())
-                .contains("As things stand \u25D0 count in part", "Because", "own voting location")
+                .contains("Now \u25D0 count in part", "Reason", "own voting location")
                 .contains("WHAT THE ENVELOPE SAYS", "WHAT THE RECORDS SAY", "WHAT THE LAW ASKS", "CONTESTS")
-                .contains("To count PRES \u00B7 HOUSE \u00B7 SHERIFF", "Not counted SENATE-8")
-                .contains("Not on it SENATE-7", "Rule: Example Election Code (invented) 5.3 (2020)");
+                .contains("Count PRES \u00B7 HOUSE \u00B7 SHERIFF", "Do not count SENATE-8")
+                .contains("Not on ballot SENATE-7", "Rule: Example Election Code (invented) 5.3 (2020)");
     }
 
     @Test
     void says_that_nothing_stands_in_the_way() {
         agrees();
         assertThat(page())
-                .contains("\u25CF count", "nothing stands in the way", "linked by a person")
+                .contains("\u25CF count", "nothing stands in the way", "linked by a reviewer")
                 .doesNotContain("CONTESTS");
     }
 
@@ -51,7 +51,7 @@ class ExplanationTest {
         small.envelope.idShown = YesNo.NO;
         assertThat(page())
                 .contains("The voter may bring or send identification until Tuesday, November 10, 2026, 5:00 pm")
-                .contains("tell the voter at once");
+                .contains("notify the voter now");
     }
 
     @Test
@@ -65,9 +65,9 @@ class ExplanationTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "NONE_FITS | That is not an answer yet: search and record the search.",
-                "NOT_ON_ROLL | A person searched and found no record of this voter.",
-                "SEVERAL_FIT | Records of the roll may be this voter. A person must choose."
+                "NONE_FITS | No roll record matches. Search the other records and enter the result.",
+                "NOT_ON_ROLL | A reviewer searched and found no record of this voter.",
+                "SEVERAL_FIT | More than one roll record may be this voter. A reviewer must choose."
             })
     void says_where_there_is_no_voter_yet(VoterIdentityFact identity, String words) {
         small.link = new Link(identity, null, 0, List.of());
@@ -76,22 +76,23 @@ class ExplanationTest {
 
     @Test
     void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
-        String why = "One voter may fit, but the birth dates differ, as those of a parent, a child or a namesake do.";
-        Candidate one = new Candidate("V1", 0.6, List.of("Same surname."));
-        small.link = new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same surname."), List.of(one));
+        String why =
+                "One voter may match, but the dates of birth differ, as those of a parent, a child or a namesake would.";
+        Candidate one = new Candidate("V1", 0.6, List.of("Same last name."));
+        small.link = new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same last name."), List.of(one));
         assertThat(page().replaceAll("\\s+", " "))
-                .contains(why + " A person must choose.")
-                .contains("one or more records may be this voter; a person must look")
+                .contains(why + " A reviewer must choose.")
+                .contains("one or more records may be this voter; a reviewer must check")
                 .doesNotContainIgnoringCase("more than one record");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "0.9999, almost surely (99.9 %)",
+        "0.9999, almost certainly (99.9 %)",
         "0.95, likely (95.0 %)",
-        "0.5, perhaps (50.0 %)",
-        "0.4957, perhaps (49.5 %)",
-        "0.1, hardly (10.0 %)"
+        "0.5, possibly (50.0 %)",
+        "0.4957, possibly (49.5 %)",
+        "0.1, unlikely (10.0 %)"
     })
     void puts_a_word_before_the_figure(double probability, String words) {
         assertThat(MatchWords.words(probability)).isEqualTo(words);

@@ -33,7 +33,7 @@ class FactFinderBallotTest {
         small.envelope.style = "C";
         assertThat(small.word(Fact.BALLOT)).isEqualTo("other_style");
         assertThat(small.evidence(Fact.BALLOT))
-                .contains("style C; the voter's own is style A. 3 of the 5 contests on it are the voter's own.");
+                .contains("style C; the voter's own is style A. The voter may vote 3 of the 5 contests on it.");
         assertThat(small.presumed().contests().notTheirs()).containsExactlyInAnyOrder("SENATE-8", "SCHOOL");
     }
 
@@ -84,7 +84,8 @@ class FactFinderBallotTest {
         moved("2 Oak St");
         small.pack.without(Rules.MOVES);
         assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
-        assertThat(small.evidence(Fact.BALLOT)).contains("Nobody has read or ruled which of the two decides");
+        assertThat(small.evidence(Fact.BALLOT))
+                .contains("No source read and no county ruling says which address decides");
         assertThat(small.presumed().contests()).isNull();
     }
 
@@ -116,7 +117,8 @@ class FactFinderBallotTest {
         small.envelope.address = "";
         assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
         assertThat(small.word(Fact.RESIDENCE)).isEqualTo("unknown");
-        assertThat(small.evidence(Fact.BALLOT)).contains("the roll's decides: 1 Elm St, Millbrook 49871, precinct 1");
+        assertThat(small.evidence(Fact.BALLOT))
+                .contains("the registered address decides: 1 Elm St, Millbrook 49871, precinct 1");
     }
 
     @Test

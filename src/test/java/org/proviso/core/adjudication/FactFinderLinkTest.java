@@ -109,7 +109,9 @@ class FactFinderLinkTest {
 
         assertThat(report.recommendation()).isEqualTo(Recommendation.RESEARCH);
         assertThat(report.outlook().outcome().recommendation()).isEqualTo(Recommendation.REJECT);
-        assertThat(report.stillOpen()).startsWith("the link is to be confirmed").doesNotHaveDuplicates();
+        assertThat(report.stillOpen())
+                .startsWith("the link has not been confirmed yet")
+                .doesNotHaveDuplicates();
     }
 
     @Test

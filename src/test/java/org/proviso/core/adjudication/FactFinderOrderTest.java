@@ -45,7 +45,7 @@ class FactFinderOrderTest {
         ordered(order(Kind.REJECT, Status.SET_ASIDE, "E-1"), order(Kind.PRESERVE, Status.IN_FORCE, "E-1"));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("preserve");
         assertThat(small.evidence(Fact.COURT_ORDER))
-                .isEqualTo("District Court, 11/05/2026: Ward 2 (set aside, so it does not bind)"
+                .isEqualTo("District Court, 11/05/2026: Ward 2 (set aside, so it is not binding)"
                         + " District Court, 11/05/2026: Ward 2");
     }
 

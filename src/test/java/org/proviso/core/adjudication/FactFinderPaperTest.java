@@ -80,7 +80,7 @@ class FactFinderPaperTest {
 
     @ParameterizedTest
     @CsvSource({
-        "YES, '', noted, An official sent the voter here.",
+        "YES, '', noted, A poll worker sent the voter here.",
         "YES, Wrong line, noted, 'The official noted: \"Wrong line\"'",
         "NO, Rainy day, not_noted, 'The official noted: \"Rainy day\"'",
         "UNKNOWN, '', not_noted, ''"

@@ -39,8 +39,8 @@ class FactFinderPrimaryTest {
         small.voter.party = party;
         assertThat(small.word(Fact.PARTY_BALLOT)).isEqualTo(word);
         assertThat(small.evidence(Fact.PARTY_BALLOT))
-                .startsWith("A Red ballot was cast; the roll has the voter as "
-                        + (party.isEmpty() ? "having no party" : party));
+                .startsWith("A Red ballot was cast; the roll lists the voter "
+                        + (party.isEmpty() ? "with no party" : "as " + party));
     }
 
     @Test

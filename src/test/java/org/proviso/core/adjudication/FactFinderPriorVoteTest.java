@@ -58,8 +58,8 @@ class FactFinderPriorVoteTest {
         mail("S1", MailBallot.State.OUTSTANDING);
         small.records.mailBallots.add(new MailBallot("V1", "S2", null, MailBallot.State.LATE, null));
         assertThat(small.evidence(Fact.MAIL_BALLOTS))
-                .isEqualTo("Mail ballot S1 sent 10/09/2026: sent, and not back."
-                        + " Mail ballot S2 sent not given: came back after the deadline.");
+                .isEqualTo("Mail ballot S1 sent 10/09/2026: not returned."
+                        + " Mail ballot S2 sent: returned after the deadline.");
     }
 
     @ParameterizedTest
@@ -91,7 +91,7 @@ class FactFinderPriorVoteTest {
                 new PersonName("Kell", "Ada", "", ""), LocalDate.of(1984, 3, 12), "", "", "Alder", "in person", null));
         assertThat(small.word(Fact.OTHER_COUNTY)).isEqualTo("listed");
         assertThat(small.evidence(Fact.OTHER_COUNTY))
-                .isEqualTo("The state lists Kell, Ada, born 03/12/1984, as having voted in Alder on not given.");
+                .isEqualTo("The state lists Kell, Ada, born 03/12/1984, as having voted in Alder.");
         small.noVoter();
         assertThat(small.word(Fact.OTHER_COUNTY)).isEqualTo("listed");
     }
@@ -123,7 +123,7 @@ class FactFinderPriorVoteTest {
         other("E-3", LocalDateTime.of(2026, 11, 3, 18, 0), Envelope.Condition.SEALED);
         other("E-2", LocalDateTime.of(2026, 11, 3, 9, 0), Envelope.Condition.SEALED);
         assertThat(small.word(Fact.OTHER_ENVELOPE)).isEqualTo("earlier_pending");
-        assertThat(small.evidence(Fact.OTHER_ENVELOPE)).contains("Envelope E-2", "11/03/2026 9:00 am");
+        assertThat(small.evidence(Fact.OTHER_ENVELOPE)).contains("envelope E-2", "11/03/2026 9:00 am");
     }
 
     @ParameterizedTest

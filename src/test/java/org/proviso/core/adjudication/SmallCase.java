@@ -21,7 +21,7 @@ final class SmallCase {
     final VoterMaker voter = new VoterMaker();
     final EnvelopeMaker envelope = new EnvelopeMaker();
     ChangedPack pack = ChangedPack.of("example");
-    Link link = new Link(VoterIdentityFact.CONFIRMED, "V1", 0.999, List.of("Same name and birth date."));
+    Link link = new Link(VoterIdentityFact.CONFIRMED, "V1", 0.999, List.of("Same name and date of birth."));
 
     /** The words of the fact over the presumed link, or {@code unknown}. */
     String word(Fact<?> fact) {
@@ -30,7 +30,7 @@ final class SmallCase {
 
     /** The same as things stand, with what is nobody's until the link is settled left out. */
     String settledWord(Fact<?> fact) {
-        return spelled(finder().settled(envelope.make(), link).finding(fact));
+        return spelled(finder().settled(envelope.make(), link, presumed()).finding(fact));
     }
 
     String evidence(Fact<?> fact) {

@@ -102,7 +102,7 @@ class DeadlineFormsTest {
 
         assertThat(rule.from(act, FEDERAL, CLOSES).day()).isEqualTo(day);
         assertThat(rule.words())
-                .isEqualTo("3 days after notice sent, end of day; what is done after 5:00 pm counts as done on the next"
+                .isEqualTo("3 days after notice sent, end of day; an act after 5:00 pm counts as done on the next"
                         + " open day");
     }
 

@@ -33,7 +33,7 @@ class ChainTest {
     void finds_a_changed_payload() {
         LedgerEntry was = entries.get(1);
         entries.set(1, with(was, Map.of("recommendation", "count"), was.previousHash(), was.hash()));
-        assertThat(fault()).hasValue("entry 2 was changed: its hash does not fit its content");
+        assertThat(fault()).hasValue("entry 2 was changed: its hash does not match its content");
     }
 
     @Test
@@ -41,20 +41,20 @@ class ChainTest {
         LedgerEntry was = entries.get(1);
         LedgerEntry open = with(was, Map.of("recommendation", "count"), was.previousHash(), "");
         entries.set(1, with(was, Map.of("recommendation", "count"), was.previousHash(), open.computedHash()));
-        assertThat(fault()).hasValue("entry 3 is not tied to the one before it");
+        assertThat(fault()).hasValue("entry 3 does not link to the entry before it");
     }
 
     @Test
     void finds_a_removed_a_swapped_and_a_doubled_entry() {
         LedgerEntry removed = entries.remove(1);
-        assertThat(fault()).hasValue("entry 3 follows entry 1: an entry is missing, doubled or out of order");
+        assertThat(fault()).hasValue("entry 3 follows entry 1: an entry is missing, duplicated or out of order");
         entries.add(2, removed);
-        assertThat(fault()).hasValue("entry 3 follows entry 1: an entry is missing, doubled or out of order");
+        assertThat(fault()).hasValue("entry 3 follows entry 1: an entry is missing, duplicated or out of order");
         entries.remove(removed);
         entries.add(1, removed);
         assertThat(fault()).isEmpty();
         entries.add(2, removed);
-        assertThat(fault()).hasValue("entry 2 follows entry 2: an entry is missing, doubled or out of order");
+        assertThat(fault()).hasValue("entry 2 follows entry 2: an entry is missing, duplicated or out of order");
     }
 
     /** Nothing in the chain tells that it went on: only the head hash on minutes and reports does. */

@@ -49,8 +49,8 @@ class DecisionChecksTest {
     void names_the_question_that_is_open() {
         assertThat(DecisionChecks.stillOpen(
                         DecisionOutcome.COUNT, assessed("check_in=unknown").answered()))
-                .hasValueSatisfying(refusal ->
-                        assertThat(refusal.words()).isEqualTo("Nothing counts while this is open: Already voted?"));
+                .hasValueSatisfying(refusal -> assertThat(refusal.words())
+                        .isEqualTo("A ballot cannot count while this question is open: Already voted?"));
     }
 
     @Test
@@ -134,7 +134,7 @@ class DecisionChecksTest {
     void names_whose_hands_it_passed_twice() {
         assertThat(DecisionChecks.ownActs(
                         DecisionOutcome.REJECT, new DecisionParticipants("rita", "ben", Set.of("ana", "ben"))))
-                .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("only once: ben."));
+                .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("ben acted more than once."));
     }
 
     private static List<Refusal> all(String as, String facts, Grounds grounds, DecisionParticipants acts) {

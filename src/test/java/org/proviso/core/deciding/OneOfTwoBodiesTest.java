@@ -22,10 +22,10 @@ class OneOfTwoBodiesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "reject, majority, yes yes no, 'The motion to reject carried, 2 to 1: waits for the other body.'",
-        "reject, unanimous, yes yes no, 'The motion to reject failed, 2 to 1: waits for the other body.'",
-        "reject, majority, yes no abstains, 'The motion to reject was tied, 1 to 1: waits for the other body.'",
-        "count, unanimous, yes yes no, 'The motion to count carried, 2 to 1: waits for the other body.'"
+        "reject, majority, yes yes no, 'The motion to reject carried, 2 to 1: waiting for the other body.'",
+        "reject, unanimous, yes yes no, 'The motion to reject failed, 2 to 1: waiting for the other body.'",
+        "reject, majority, yes no abstains, 'The motion to reject was tied, 1 to 1: waiting for the other body.'",
+        "count, unanimous, yes yes no, 'The motion to count carried, 2 to 1: waiting for the other body.'"
     })
     void ends_as_its_votes_say_and_settles_nothing(String asks, String toReject, String votes, String words) {
         board.asks(asks).rules("two_bodies", toReject, "count", "count");

@@ -45,7 +45,8 @@ class ProceduralVoteTest {
     @Test
     void a_vote_that_does_not_stand_is_refused_as_any_other() {
         assertThat(votes(Set.of("1"), "yes yes -"))
-                .isEqualTo(new VoteResult.Refused(Refusal.of(Refusal.Why.VOTE_MISSING, "No vote is recorded of cal.")));
+                .isEqualTo(
+                        new VoteResult.Refused(Refusal.of(Refusal.Why.VOTE_MISSING, "No vote is recorded for cal.")));
         assertThat(votes(Set.of(), "yes yes yes")).isInstanceOf(VoteResult.Refused.class);
     }
 }

@@ -34,7 +34,7 @@ final class SmallBoard {
         return this;
     }
 
-    /** Who decides, the vote a rejection needs, what a tie and what a failed motion means. */
+    /** Who decides, the vote needed to reject, what a tie and what a failed motion means. */
     SmallBoard rules(String kind, String toReject, String tie, String failed) {
         pack.word(Rules.DECIDER, kind)
                 .word(Rules.VOTE_TO_REJECT, toReject)

@@ -29,7 +29,7 @@ class VoteRefusedTest {
     void refuses_a_vote_without_a_quorum() {
         board.present.retainAll(Set.of("ana"));
         assertThat(board.comesTo("yes")).isEqualTo("no_quorum");
-        assertThat(board.refusal("yes").words()).isEqualTo("No quorum: 1 take part, and 2 are needed.");
+        assertThat(board.refusal("yes").words()).isEqualTo("No quorum: 1 taking part, 2 needed.");
     }
 
     @ParameterizedTest
@@ -42,14 +42,14 @@ class VoteRefusedTest {
     void refuses_the_vote_of_a_member_who_is_not_there() {
         board.present.remove("cal");
         assertThat(board.comesTo("yes yes no")).isEqualTo("not_present");
-        assertThat(board.refusal("yes yes no").words()).isEqualTo("Voted without being present: cal.");
+        assertThat(board.refusal("yes yes no").words()).isEqualTo("Not present, but a vote is recorded: cal.");
     }
 
     @Test
     void refuses_the_vote_of_a_member_recused_from_one_envelope_of_the_group() {
         board.recusals.put("ben", Set.of("2", "99"));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("recused_member_voted");
-        assertThat(board.refusal("yes yes yes").words()).startsWith("Voted although recused: ben.");
+        assertThat(board.refusal("yes yes yes").words()).startsWith("Recused, but a vote is recorded: ben.");
         assertThat(board.comesTo("yes recused yes")).isEqualTo("carried: reject");
         assertThat(board.comesTo("yes - yes")).isEqualTo("carried: reject");
     }
@@ -64,7 +64,7 @@ class VoteRefusedTest {
     @Test
     void refuses_a_vote_that_lacks_one_of_a_member_present() {
         assertThat(board.comesTo("yes yes -")).isEqualTo("vote_missing");
-        assertThat(board.refusal("- yes -").words()).isEqualTo("No vote is recorded of ana, cal.");
+        assertThat(board.refusal("- yes -").words()).isEqualTo("No vote is recorded for ana, cal.");
     }
 
     @Test
@@ -115,7 +115,7 @@ class VoteRefusedTest {
     void says_when_the_gate_opens_and_where_that_is_written() {
         board.at = LocalDateTime.of(2026, 11, 4, 8, 0);
         Refusal refusal = board.refusal("yes yes yes");
-        assertThat(refusal.words()).isEqualTo("Not yet: not before 11/05/2026 9:00 am.");
+        assertThat(refusal.words()).isEqualTo("Not before 11/05/2026 9:00 am.");
         assertThat(refusal.reference().section()).isEqualTo("9.1");
     }
 
@@ -129,7 +129,8 @@ class VoteRefusedTest {
                         TimeOfDay.parse("09:00").orElseThrow(),
                         ClosedDayRule.SAME_DAY)));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("gate_not_open");
-        assertThat(board.refusal("yes yes yes").words()).contains("before when none is decided", "not known");
+        assertThat(board.refusal("yes yes yes").words())
+                .contains("the earliest time an envelope may be decided", "not known");
     }
 
     @ParameterizedTest
@@ -149,7 +150,7 @@ class VoteRefusedTest {
         assertThat(remembered.words()).contains(key, "county ruling", "from memory");
 
         board.pack.without(rule);
-        assertThat(board.refusal(votes).words()).contains(key, "no source says");
+        assertThat(board.refusal(votes).words()).contains(key, "no source settles it");
 
         ResolvedPack ruled = new SmallBoard().pack.resolved();
         board.pack.with(rule, ruled.of(rule).value(), Basis.RULED);

@@ -31,25 +31,32 @@ class ComparatorTablesTest {
         });
     }
 
+    /**
+     * The program's own measure lies between two others: Levenshtein's counts an exchange as two slips, and
+     * Damerau-Levenshtein's also takes for one an exchange with other slips between.
+     */
     @TestFactory
-    Stream<DynamicTest> edit_distances_give_the_published_values() throws IOException {
+    Stream<DynamicTest> edit_distances_lie_where_the_published_values_put_them() throws IOException {
         return rows("edit-distance.csv", row -> {
             String a = row.get("a");
             String b = row.get("b");
-            int actual = switch (row.get("measure")) {
-                case "levenshtein" -> EditDistance.levenshtein(a, b);
-                case "damerau_levenshtein" -> EditDistance.damerauLevenshtein(a, b);
-                case "optimal_string_alignment" -> EditDistance.optimalStringAlignment(a, b);
+            int published = Integer.parseInt(row.get("expected"));
+            var distance = assertThat(EditDistance.optimalStringAlignment(a, b));
+            switch (row.get("measure")) {
+                case "levenshtein" -> distance.isLessThanOrEqualTo(published);
+                case "damerau_levenshtein" -> distance.isGreaterThanOrEqualTo(published);
+                case "optimal_string_alignment" -> distance.isEqualTo(published);
                 default -> throw new IllegalStateException("no such measure: " + row.get("measure"));
-            };
-            assertThat(actual).isEqualTo(Integer.parseInt(row.get("expected")));
+            }
         });
     }
 
     @TestFactory
     Stream<DynamicTest> soundex_gives_the_published_codes() throws IOException {
-        return rows(
-                "soundex.csv", row -> assertThat(Soundex.code(row.get("name"))).isEqualTo(row.get("expected")));
+        return rows("soundex.csv", row -> {
+            assertThat(SoundexCode.of(row.get("name"))).isEqualTo(row.get("expected"));
+            assertThat(Soundex.number(row.get("name"))).isEqualTo(SoundexCode.number(row.get("expected")));
+        });
     }
 
     private interface RowCheck {

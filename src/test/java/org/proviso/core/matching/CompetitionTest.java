@@ -21,7 +21,7 @@ class CompetitionTest {
     void an_open_envelope_leans_to_the_voter_whom_no_other_envelope_holds() {
         MatchQuery open = query("E1", null, "");
         MatchQuery certain = query("E2", SENIOR, "1111");
-        assertThat(matcher.match(open).verdict()).isEqualTo(MatchVerdict.AMBIGUOUS);
+        assertThat(SmallRoll.match(matcher, open).verdict()).isEqualTo(MatchVerdict.AMBIGUOUS);
         Match weighed = matcher.matchAll(List.of(open, certain), 1).get(0);
         assertThat(weighed.best().orElseThrow().voterId()).isEqualTo("V3");
         assertThat(weighed.verdict()).isNotEqualTo(MatchVerdict.SURE);

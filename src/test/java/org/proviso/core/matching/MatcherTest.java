@@ -73,13 +73,15 @@ class MatcherTest {
     @Test
     void junior_and_senior_are_told_apart_by_the_date_and_left_open_without_it() {
         assertBest(query("Thackeray", "Owen", "", LocalDate.of(1979, 11, 30), "88", ""), "V3", null);
-        assertThat(matcher.match(query("Thackeray", "Owen", "", null, "88", "")).verdict())
+        assertThat(SmallRoll.match(matcher, query("Thackeray", "Owen", "", null, "88", ""))
+                        .verdict())
                 .isEqualTo(MatchVerdict.AMBIGUOUS);
     }
 
     @Test
     void a_namesake_with_another_birth_date_is_nobody() {
-        Match match = matcher.match(query("Quintanilla", "Luz", "", LocalDate.of(1961, 12, 24), "402", "7070"));
+        Match match =
+                SmallRoll.match(matcher, query("Quintanilla", "Luz", "", LocalDate.of(1961, 12, 24), "402", "7070"));
         assertThat(match.verdict()).isEqualTo(MatchVerdict.NONE);
     }
 
@@ -87,12 +89,13 @@ class MatcherTest {
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
         MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
         assertBest(query, "V5", MatchVerdict.SURE);
-        assertThat(matcher.match(query).best().orElseThrow().evidence()).doesNotContain("Other birth date.");
+        assertThat(SmallRoll.match(matcher, query).best().orElseThrow().evidence())
+                .doesNotContain("Different date of birth.");
     }
 
     @Test
     void a_stranger_is_nobody() {
-        assertThat(matcher.match(query("Zabriskie", "Tor", "", LocalDate.of(1988, 8, 8), "9", "8080"))
+        assertThat(SmallRoll.match(matcher, query("Zabriskie", "Tor", "", LocalDate.of(1988, 8, 8), "9", "8080"))
                         .verdict())
                 .isEqualTo(MatchVerdict.NONE);
     }
@@ -106,18 +109,18 @@ class MatcherTest {
 
     @Test
     void the_evidence_names_each_field_in_words() {
-        assertThat(matcher.match(query("Oyelaran", "Kate", "", BORN, "1204", "4821"))
+        assertThat(SmallRoll.match(matcher, query("Oyelaran", "Kate", "", BORN, "1204", "4821"))
                         .best()
                         .orElseThrow()
                         .evidence())
                 .contains(
-                        "Same birth date and last four.",
-                        "Given name is a known short form of the other: KATE / CATHERINE.",
-                        "No other voter on the roll has this surname.");
+                        "Same date of birth and last 4 of SSN.",
+                        "First name is a known short form of the other: KATE / CATHERINE.",
+                        "No other voter on the roll has this last name.");
     }
 
     private void assertBest(MatchQuery query, String voterId, MatchVerdict verdict) {
-        Match match = matcher.match(query);
+        Match match = SmallRoll.match(matcher, query);
         assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
         assertThat(match.verdict())
                 .as(match.toString())
@@ -126,13 +129,13 @@ class MatcherTest {
     }
 
     private void assertFound(MatchQuery query, String voterId) {
-        Match match = matcher.match(query);
+        Match match = SmallRoll.match(matcher, query);
         assertThat(match.verdict()).as(match.toString()).isIn(MatchVerdict.SURE, MatchVerdict.LIKELY);
         assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
     }
 
     private void assertNotSure(MatchQuery query) {
-        Match match = matcher.match(query);
+        Match match = SmallRoll.match(matcher, query);
         assertThat(match.verdict()).as(match.toString()).isNotEqualTo(MatchVerdict.SURE);
     }
 

@@ -53,7 +53,6 @@ class MatchingPropertyTest {
     void names_compare_alike_both_ways(@ForAll("names") String a, @ForAll("names") String b, @ForAll boolean common) {
         assertThat(JaroWinkler.similarity(a, b)).isEqualTo(JaroWinkler.similarity(b, a));
         assertThat(EditDistance.optimalStringAlignment(a, b)).isEqualTo(EditDistance.optimalStringAlignment(b, a));
-        assertThat(EditDistance.damerauLevenshtein(a, b)).isEqualTo(EditDistance.damerauLevenshtein(b, a));
         assertThat(SpellingDifference.of(a, b)).isEqualTo(SpellingDifference.of(b, a));
         assertThat(SurnameGrade.of(a, b, common)).isEqualTo(SurnameGrade.of(b, a, common));
         assertThat(GivenGrade.of(a, b, common)).isEqualTo(GivenGrade.of(b, a, common));
@@ -105,7 +104,7 @@ class MatchingPropertyTest {
     void probabilities_are_shares_of_one_whole(@ForAll("queries") MatchQuery query) {
         double sum = 0;
         double before = 1;
-        for (Candidate candidate : MATCHER.match(query).candidates()) {
+        for (Candidate candidate : SmallRoll.match(MATCHER, query).candidates()) {
             assertThat(candidate.probability()).isBetween(0.0, before);
             before = candidate.probability();
             sum += candidate.probability();
@@ -156,7 +155,7 @@ class MatchingPropertyTest {
     }
 
     private static double probability(String voter, MatchQuery query) {
-        return MATCHER.match(query).candidates().stream()
+        return SmallRoll.match(MATCHER, query).candidates().stream()
                 .filter(candidate -> candidate.voterId().equals(voter))
                 .mapToDouble(Candidate::probability)
                 .findFirst()
@@ -257,9 +256,8 @@ class MatchingPropertyTest {
     /** The number of a sound: letters that code alike are one as first letters too, vowels are 7, H, W and Y are 8. */
     @Property(tries = 1000)
     void a_sound_has_the_number_of_its_code(@ForAll @CharRange(from = 'A', to = 'Z') @NotEmpty String name) {
-        String code = Soundex.code(name);
-        char group = "71237128722455712623718282".charAt(code.charAt(0) - 'A');
-        assertThat(Soundex.number(name)).isEqualTo(Integer.parseInt(group + code.substring(1)));
+        String code = SoundexCode.of(name);
+        assertThat(Soundex.number(name)).isEqualTo(SoundexCode.number(code));
         assertThat(Soundex.number("")).isZero();
     }
 }

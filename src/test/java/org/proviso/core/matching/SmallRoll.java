@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Random;
 import org.proviso.core.PersonName;
 import org.proviso.core.matching.index.RollEntry;
@@ -34,6 +35,11 @@ public final class SmallRoll {
             builder.add(entry);
         }
         return builder.build();
+    }
+
+    /** What is found for one envelope by itself. */
+    public static Match match(Matcher matcher, MatchQuery query) {
+        return matcher.matchAll(List.of(query), 1).get(0);
     }
 
     public static RollEntry entry(

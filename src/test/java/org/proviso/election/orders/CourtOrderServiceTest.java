@@ -18,7 +18,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RecordedCourtOrder;
@@ -54,7 +54,7 @@ class CourtOrderServiceTest {
         return office.the(ElectionService.class).find(ID).orElseThrow().orders();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_gets_the_next_number_and_is_one_of_the_elections_orders(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         RecordCourtOrder hold = order(Kind.HOLD, null, "P-1001", "P-1002");
@@ -64,7 +64,7 @@ class CourtOrderServiceTest {
         assertThat(service.all(ID)).extracting(RecordedCourtOrder::orderNo).containsExactly(1, 2, 3);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_is_set_aside_later_but_not_by_somebody_with_an_old_page(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         int number = service.record(order(Kind.COUNT, null, "P-1001"));
@@ -77,7 +77,7 @@ class CourtOrderServiceTest {
         assertThat(orders(office).get(1).standing()).isEqualTo(Status.SET_ASIDE);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_what_was_ordered_and_no_name(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         service.record(order(Kind.HOLD, null, "P-1002", "P-1001"));
@@ -98,7 +98,7 @@ class CourtOrderServiceTest {
                 .isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_order_about_an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         assertThatThrownBy(() -> service.record(order(Kind.COUNT, null, "P-1001", "P-7777", "P-6666")))
@@ -108,7 +108,7 @@ class CourtOrderServiceTest {
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("election_loaded");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_an_order_of_its_kind_cannot_say_is_named(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         assertThatThrownBy(() -> service.record(order(Kind.COUNT, NINE, "P-1001")))
@@ -122,7 +122,7 @@ class CourtOrderServiceTest {
         assertThat(orders(office)).hasSize(2);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void only_a_supervisor_records_orders(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE, Role.DECIDER);

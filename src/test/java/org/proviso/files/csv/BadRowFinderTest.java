@@ -28,17 +28,17 @@ class BadRowFinderTest {
         assertThat(refused.line()).isEqualTo(3);
         assertThat(refused.column()).isEqualTo("date_of_birth");
         assertThat(refused)
-                .hasMessageContaining("4 rows are bad in all")
-                .hasMessageContaining("line 4: has 2 fields where the header has 18")
+                .hasMessageContaining("4 rows have errors in all")
+                .hasMessageContaining("line 4: has 2 fields but the header has 18")
                 .hasMessageContaining("line 5, column status: \"gone\" is not one of")
-                .hasMessageContaining("line 6, column voter_id: \"V1\" is there twice");
+                .hasMessageContaining("line 6, column voter_id: \"V1\" appears twice");
     }
 
     @Test
     void a_quote_that_is_never_closed_ends_the_look() throws IOException {
         InputException refused =
                 refused(row("V2", "1974-02-30", "active") + "\"V3" + row("V4", "", "gone") + row("V5", "", "x"));
-        assertThat(refused).hasMessageContaining("2 rows are bad in all").hasMessageContaining("never closed");
+        assertThat(refused).hasMessageContaining("2 rows have errors in all").hasMessageContaining("never closed");
     }
 
     @Test
@@ -48,7 +48,7 @@ class BadRowFinderTest {
             rows.append(row("V" + i, "bad", "active"));
         }
         assertThat(refused(rows.toString()))
-                .hasMessageContaining("200 rows are bad in all")
+                .hasMessageContaining("200 rows have errors in all")
                 .hasMessageEndingWith("; and 100 more");
     }
 
@@ -70,7 +70,7 @@ class BadRowFinderTest {
         InputException refused =
                 refused(row("V2", "1974-02-30", "active") + "x".repeat(3_000_000) + "\n" + row("V4", "", "gone"));
         assertThat(refused.all()).extracting(InputException::line).containsExactly(2, 3);
-        assertThat(refused.all().get(1).reason()).contains("longer than a row may be");
+        assertThat(refused.all().get(1).reason()).contains("longer than the limit");
     }
 
     @Test

@@ -53,7 +53,7 @@ class CsvTableTest {
     void names_unknown_columns_in_one_warning() throws IOException {
         read("id,shoe,name,hat\n1,,Ada,\n2,,Bo,\n");
 
-        assertThat(warnings).containsExactly("t.csv: not read, as this file has no such column: shoe, hat");
+        assertThat(warnings).containsExactly("t.csv: unknown columns were ignored: shoe, hat");
     }
 
     @Test
@@ -80,7 +80,7 @@ class CsvTableTest {
 
     @Test
     void refuses_a_doubled_column() {
-        fails("id,name,id\n1,x,2\n", 1, "id", "is in the header twice (columns 1 and 3)");
+        fails("id,name,id\n1,x,2\n", 1, "id", "appears twice in the header (columns 1 and 3)");
     }
 
     @Test
@@ -90,8 +90,8 @@ class CsvTableTest {
 
     @Test
     void refuses_a_short_and_a_long_row() {
-        fails("id,name\n1,Ada\n2\n", 3, "", "has 1 field where the header has 2");
-        fails("id,name\n1,Ada\n2,Bo,x\n", 3, "", "has 3 fields where the header has 2");
+        fails("id,name\n1,Ada\n2\n", 3, "", "has 1 field but the header has 2");
+        fails("id,name\n1,Ada\n2,Bo,x\n", 3, "", "has 3 fields but the header has 2");
     }
 
     @Test
@@ -101,32 +101,32 @@ class CsvTableTest {
                 text.getBytes(StandardCharsets.ISO_8859_1),
                 3,
                 "",
-                "holds the byte EB, which is not UTF-8; the file seems to be Latin-1");
-        failsAs("id,n\u00e4me\n".getBytes(Charset.forName("windows-1252")), 1, "", "holds the byte E4");
+                "contains the byte EB, which is not UTF-8; the file may be Latin-1");
+        failsAs("id,n\u00e4me\n".getBytes(Charset.forName("windows-1252")), 1, "", "contains the byte E4");
     }
 
     @Test
     void refuses_utf_16_by_name() {
-        failsAs("\uFEFFid,name\n".getBytes(StandardCharsets.UTF_16LE), 1, "", "is written as UTF-16");
-        failsAs("id,name\n".getBytes(StandardCharsets.UTF_16), 1, "", "is written as UTF-16");
+        failsAs("\uFEFFid,name\n".getBytes(StandardCharsets.UTF_16LE), 1, "", "is in UTF-16");
+        failsAs("id,name\n".getBytes(StandardCharsets.UTF_16), 1, "", "is in UTF-16");
     }
 
     @Test
     void refuses_text_cut_off_within_a_character() {
         byte[] whole = "id,name\n1,Zo\u00eb".getBytes(StandardCharsets.UTF_8);
-        failsAs(java.util.Arrays.copyOf(whole, whole.length - 1), 2, "", "holds the byte C3, which is not UTF-8");
+        failsAs(java.util.Arrays.copyOf(whole, whole.length - 1), 2, "", "contains the byte C3, which is not UTF-8");
     }
 
     @Test
     void refuses_a_nul_byte_with_its_line() {
-        fails("id,name\n1,Ada\n2,B\0o\n", 3, "", "holds a NUL byte");
+        fails("id,name\n1,Ada\n2,B\0o\n", 3, "", "contains a NUL byte");
     }
 
     @Test
     void finds_a_bad_byte_beyond_the_first_buffer() {
         String rows = "id,name\n" + numbered(20_000, "Ada") + "x,";
         byte[] bytes = (rows + "\u00eb\n").getBytes(StandardCharsets.ISO_8859_1);
-        failsAs(bytes, 20_002, "", "holds the byte EB");
+        failsAs(bytes, 20_002, "", "contains the byte EB");
     }
 
     @Test
@@ -136,7 +136,7 @@ class CsvTableTest {
 
     @Test
     void refuses_a_quote_that_is_never_closed() {
-        fails("id,name\n1,Ada\n2,\"Bo\n3,Cy\n", 3, "", "a quote is opened in this row and never closed");
+        fails("id,name\n1,Ada\n2,\"Bo\n3,Cy\n", 3, "", "this row has an opening quote that is never closed");
     }
 
     @Test
@@ -146,7 +146,7 @@ class CsvTableTest {
 
     @Test
     void refuses_a_doubled_key_and_names_both_lines() {
-        fails("id,name\n7,Ada\n8,Bo\n7,Cy\n", 4, "id", "\"7\" is there twice, in lines 2 and 4");
+        fails("id,name\n7,Ada\n8,Bo\n7,Cy\n", 4, "id", "\"7\" appears twice, in lines 2 and 4");
     }
 
     @Test
@@ -166,7 +166,7 @@ class CsvTableTest {
             other.check();
             UniqueKey same = new UniqueKey("t.csv", List.of("id"), table.row(), (line, key) -> List.of("7"));
             same.check();
-            refused(same::check, "t.csv", 2, "id", "\"7\" is there twice");
+            refused(same::check, "t.csv", 2, "id", "\"7\" appears twice");
         }
     }
 
@@ -193,7 +193,7 @@ class CsvTableTest {
             assertThat(row.dateTime("t")).isEqualTo(LocalDateTime.of(2026, 11, 3, 18, 52));
             assertThat(row.whole("n")).isEqualTo(12);
             assertThat(row.yesNo("y")).isEqualTo(YesNo.YES);
-            assertThat(row.code("c", RollStatus.class)).isEqualTo(RollStatus.ACTIVE);
+            assertThat(row.code(4, RollStatus.class)).isEqualTo(RollStatus.ACTIVE);
             assertThat(row.words("w")).containsExactly("a", "b");
             table.next();
             assertThat(row.date("d")).isNull();

@@ -122,7 +122,7 @@ class ElectionFolderTest {
                         Map.of("envelope_no", "E-3", "receipt_no", "4817-2260-5")));
         assertThat(ElectionFolder.read(folder).envelopes()).hasSize(3);
         write("election.yaml", ElectionYamlReaderTest.GOOD + "receipts: check_digit\n");
-        fails("envelopes.csv", 4, "receipt_no", "\"4817-2260-5\" has a slip: one digit is wrong, or two are swapped");
+        fails("envelopes.csv", 4, "receipt_no", "\"4817-2260-5\" has a wrong digit or two swapped digits");
         write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "receipt_no", "481722065")));
         fails("envelopes.csv", 2, "receipt_no", "is not written as 4817-2206-5");
     }
@@ -134,8 +134,8 @@ class ElectionFolderTest {
 
         assertThat(warnings())
                 .containsExactly(
-                        "mail-ballots.csv: 2 rows name voters not on the roll, the first in line 3 (\"V8\")",
-                        "check-ins.csv: 1 row names a voter not on the roll, the first in line 2 (\"V9\")");
+                        "mail-ballots.csv: 2 rows name voters not on the roll, the first on line 3 (\"V8\")",
+                        "check-ins.csv: 1 row names a voter not on the roll, the first on line 2 (\"V9\")");
     }
 
     @Test
@@ -143,14 +143,13 @@ class ElectionFolderTest {
         write("roll.csv", RollReaderTest.HEADER + "\n" + RollReaderTest.ADA.replace(",12,", ",13,") + "\n");
 
         assertThat(warnings())
-                .containsExactly(
-                        "roll: 1 voter is in a precinct that precincts.csv does not have, the first in \"13\"");
+                .containsExactly("roll: 1 voter is in a precinct missing from precincts.csv, the first in \"13\"");
     }
 
     @Test
     void warns_of_a_signature_image_that_is_missing() {
         write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "signature_image", "e1.png")));
-        assertThat(warnings()).containsExactly("envelopes.csv line 2: there is no signature image \"e1.png\"");
+        assertThat(warnings()).containsExactly("envelopes.csv line 2: signature image not found: \"e1.png\"");
 
         write("e1.png", "an image");
         assertThat(warnings()).isEmpty();
@@ -160,7 +159,7 @@ class ElectionFolderTest {
     @ValueSource(strings = {"../election.yaml", "/etc/hostname", "a/../../x.png"})
     void refuses_a_signature_image_outside_the_folder(String image) {
         write("envelopes.csv", EnvelopeRows.text(Map.of("envelope_no", "E-1", "signature_image", image)));
-        fails("envelopes.csv", 2, "signature_image", "is not a file name within the election's folder");
+        fails("envelopes.csv", 2, "signature_image", "is not a file name inside the election folder");
     }
 
     @Test
@@ -170,7 +169,7 @@ class ElectionFolderTest {
                 ElectionYamlReaderTest.GOOD
                         + "orders:\n  - {kind: hold, court: C, standing: final, envelopes: [E-1, E-7]}\n");
         assertThat(warnings())
-                .containsExactly("election.yaml: an order names envelope \"E-7\", which envelopes.csv does not have");
+                .containsExactly("election.yaml: an order names envelope \"E-7\", which is not in envelopes.csv");
     }
 
     @Test
@@ -184,7 +183,7 @@ class ElectionFolderTest {
     @Test
     void reads_a_roll_of_the_other_format_but_never_two_rolls() throws IOException {
         write("roll.json", VriRollReaderTest.GOOD.replace("V-7", "V1"));
-        fails("roll.json", 0, "", "is there beside roll.csv");
+        fails("roll.json", 0, "", "found beside roll.csv");
 
         Files.delete(folder.resolve("roll.csv"));
         assertThat(ElectionFolder.read(folder).voters().get("V1").name().last()).isEqualTo("Kell");

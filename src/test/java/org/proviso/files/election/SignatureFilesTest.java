@@ -68,22 +68,22 @@ class SignatureFilesTest {
     @ValueSource(strings = {"../secret.png", "signatures/../../secret.png", "/etc/hostname"})
     void a_name_that_leads_out_of_the_folder_is_refused(String name) throws IOException {
         Files.write(temporary.resolve("secret.png"), PNG);
-        refused(() -> read(name), name, 0, "", "within the election's folder");
+        refused(() -> read(name), name, 0, "", "inside the election folder");
     }
 
     @Test
     void a_link_that_leads_out_of_the_folder_is_refused() throws IOException {
         Path secret = Files.write(temporary.resolve("secret.png"), PNG);
         Files.createSymbolicLink(folder.resolve("link.png"), secret);
-        refused(() -> read("link.png"), "link.png", 0, "", "leads out");
+        refused(() -> read("link.png"), "link.png", 0, "", "outside the election folder");
     }
 
     @Test
     void what_is_no_picture_is_refused_whatever_its_name() throws IOException {
         write("text.png", "no picture".getBytes());
         write("short.png", new byte[] {(byte) 0x89, 'P'});
-        refused(() -> read("text.png"), "text.png", 0, "", "neither a PNG nor a JPEG");
-        refused(() -> read("short.png"), "short.png", 0, "", "neither a PNG nor a JPEG");
+        refused(() -> read("text.png"), "text.png", 0, "", "not a PNG or JPEG image");
+        refused(() -> read("short.png"), "short.png", 0, "", "not a PNG or JPEG image");
     }
 
     @Test
@@ -98,14 +98,14 @@ class SignatureFilesTest {
     void a_picture_that_changes_before_it_is_loaded_is_refused() throws IOException {
         ImageFile image = read("envelope.png").envelopes().get(0).image();
         write("envelope.png", JPEG);
-        refused(image::content, "envelope.png", 0, "", "changed while it was read");
+        refused(image::content, "envelope.png", 0, "", "changed while it was being read");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"T1.png", "T1-a.png", "-1.png", "T1-1.gif"})
     void a_file_of_the_roll_that_names_no_voter_and_number_is_refused(String name) throws IOException {
         write("signatures/roll/" + name, PNG);
-        refused(() -> read("envelope.png"), "signatures/roll/" + name, 0, "", "not named for its voter");
+        refused(() -> read("envelope.png"), "signatures/roll/" + name, 0, "", "does not carry its voter's ID");
     }
 
     private SignatureFiles read(String image) {

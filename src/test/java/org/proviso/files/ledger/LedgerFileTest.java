@@ -36,7 +36,7 @@ class LedgerFileTest {
     void names_the_first_entry_that_does_not_fit() throws IOException {
         lines.set(1, lines.get(1).replace("reject", "count"));
         assertThat(verdict().fault())
-                .hasValue("ledger.jsonl line 2: entry 2 was changed: its hash does not fit its content");
+                .hasValue("ledger.jsonl line 2: entry 2 was changed: its hash does not match its content");
         assertThat(verdict().entries()).isEqualTo(1);
     }
 
@@ -73,13 +73,13 @@ class LedgerFileTest {
             })
     void refuses_a_line_that_is_no_entry(String line) {
         lines.set(1, line);
-        refused(this::verdict, "ledger.jsonl", 2, "", "is not an entry of a ledger");
+        refused(this::verdict, "ledger.jsonl", 2, "", "is not a ledger entry");
     }
 
     @Test
     void refuses_anything_after_the_entry_on_its_line() {
         lines.set(1, lines.get(1) + lines.get(2));
-        refused(this::verdict, "ledger.jsonl", 2, "", "is not an entry of a ledger");
+        refused(this::verdict, "ledger.jsonl", 2, "", "is not a ledger entry");
     }
 
     @Test

@@ -41,15 +41,15 @@ class RulePackReaderTest {
                 "from: .*| | .from | is missing",
                 "from: 2020-01-01 | from: 2020 | .from | is not a date",
                 "value: .* | value: nearest | .value | is not one of registered_address",
-                "value: .* | value: [either] | .value | must be one value, not a list",
+                "value: .* | value: [either] | .value | must be a single value, not a list",
                 "reference: .* | | .reference | is missing",
                 "reference: .* | reference: Code | .reference | must be keys with values",
                 "reference: .* | 'reference: {title: X, page: 3, year: 2020}' | .reference.page | is not a known key",
                 "reference: .* | 'reference: {title: X}' | .reference.year | is missing",
                 "basis: invented | basis: rumor | .basis | is not one of read, memory",
-                "basis: invented | basis: ruled | .basis | the county's own act",
-                "basis: invented | basis: unknown | .basis | go together",
-                "value: .* | value: unknown | .basis | go together"
+                "basis: invented | basis: ruled | .basis | the office's own act",
+                "basis: invented | basis: unknown | .basis | needs a basis of unknown",
+                "value: .* | value: unknown | .basis | needs a basis of unknown"
             })
     void names_file_line_and_key_of_a_wrong_value(String pattern, String changed, String key, String reason) {
         PackText pack = PackText.of("example").inRule(ITEM, pattern, changed == null ? "" : changed);
@@ -66,7 +66,7 @@ class RulePackReaderTest {
     @Test
     void refuses_a_rule_that_is_not_in_the_vocabulary() {
         PackText pack = PackText.of("example").replace("\n  moves.within_county:", "\n  moves.in_county:");
-        fails(pack, pack.line("moves.in_county", "- from"), "rules.moves.in_county", "is not in the vocabulary");
+        fails(pack, pack.line("moves.in_county", "- from"), "rules.moves.in_county", "is not a known rule");
     }
 
     @Test
@@ -74,7 +74,7 @@ class RulePackReaderTest {
         String again = "value: by_move_date\n      reference: {title: Code, year: 2020}\n      basis: invented\n"
                 + "      checked: 2026-11-25\n    - from: 2020-01-01\n      value: either";
         PackText pack = PackText.of("example").inRule(ITEM, "value: by_move_date", again);
-        fails(pack, pack.line(ITEM, "value: either") - 1, ITEM + "[2].from", "dates must ascend");
+        fails(pack, pack.line(ITEM, "value: either") - 1, ITEM + "[2].from", "dates must be in ascending order");
     }
 
     @Test
@@ -88,8 +88,8 @@ class RulePackReaderTest {
             delimiter = '|',
             value = {
                 "consequence.wrong_style | in_part | in_part needs a policy",
-                "consequence.wrong_style | '{does: reject, policy: shared_contests}' | goes with in_part only",
-                "consequence.wrong_style | '{does: none, cure: signature}' | a cure goes with reject or in_part only",
+                "consequence.wrong_style | '{does: reject, policy: shared_contests}' | only with in_part",
+                "consequence.wrong_style | '{does: none, cure: signature}' | a cure can be used only with reject or in_part",
                 "consequence.wrong_style | keep | is not one of none, in_part",
                 "registration.needed | perhaps | is not yes or no",
                 "signature.accepted_by | two | is not a whole number",
@@ -115,8 +115,8 @@ class RulePackReaderTest {
                 "'{days: 3, after: election_day, time: \"17:00\"}' | .if_closed | is missing",
                 "'{days: -3, after: election_day, time: \"17:00\", if_closed: same_day}' | .days | is not a whole number",
                 "'{weekday: fryday, after: election_day, time: \"17:00\", if_closed: same_day}' | .weekday | is not a weekday",
-                "'{days: 3, on: election_day, time: \"17:00\", if_closed: same_day}' | .days | has no distance to it",
-                "'{days: 3, nth: 2, after: election_day, time: \"17:00\", if_closed: same_day}' | .nth | goes with weekday only",
+                "'{days: 3, on: election_day, time: \"17:00\", if_closed: same_day}' | .days | cannot also have a distance",
+                "'{days: 3, nth: 2, after: election_day, time: \"17:00\", if_closed: same_day}' | .nth | only with weekday",
                 "'{days: 3, after: election_day, hour: 5, time: \"17:00\", if_closed: same_day}' | .hour | is not a known key"
             })
     void refuses_a_deadline_by_its_wrong_part(String value, String key, String reason) {
@@ -163,8 +163,12 @@ class RulePackReaderTest {
 
     @Test
     void refuses_a_pack_to_lie_over_that_there_is_not_and_a_name_that_is_neither_pack_nor_file() {
-        fails(PackText.of("example").replace("over: us", "over: mars"), 5, "over", "is not a pack to lie over");
-        refused(() -> RulePacks.load("mars"), "mars", 0, "", "is neither a pack that comes with the program");
+        fails(
+                PackText.of("example").replace("over: us", "over: mars"),
+                5,
+                "over",
+                "is not a rule pack that can be a base");
+        refused(() -> RulePacks.load("mars"), "mars", 0, "", "is not a bundled rule pack");
     }
 
     @Test
@@ -181,7 +185,7 @@ class RulePackReaderTest {
 
     @Test
     void refuses_a_ruling_on_no_rule_or_with_a_wrong_value() {
-        refused(() -> rule("moves.anywhere", ""), "election.yaml", 0, "rulings", "is not in the vocabulary");
+        refused(() -> rule("moves.anywhere", ""), "election.yaml", 0, "rulings", "is not a known rule");
         refused(
                 () -> rule("moves.within_county", "nearest"),
                 "ruling on moves.within_county",
@@ -221,7 +225,7 @@ class RulePackReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "rule: registration.online | rule: registration.telegram | orders[1].rule | not in the vocabulary",
+                "rule: registration.online | rule: registration.telegram | orders[1].rule | not a known rule",
                 "to: 2026-11-03 | to: 2026-11-02 | orders[1].to | before its first",
                 "standing: in_force | standing: doubtful | orders[1].standing | is not one of",
                 "court: Circuit Court | judge: X | orders[1].judge | is not a known key here"

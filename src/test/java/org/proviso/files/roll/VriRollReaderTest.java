@@ -84,7 +84,7 @@ public class VriRollReaderTest {
                         ""));
         assertThat(warnings)
                 .containsExactly(
-                        "roll.json: this format carries no registration date or channel; both are unknown for every voter");
+                        "roll.json: this format has no registration date or channel; both are unknown for every voter");
     }
 
     @Test
@@ -162,8 +162,8 @@ public class VriRollReaderTest {
                 "VoterRecord[1].HavaIdRequired",
                 "is not true or false");
         fails("[\"May\", \"Q\"]", "\"May\"", 4, "VoterRecord[1].Voter.Name.MiddleName", "is not a list");
-        fails("\"Kell\"", "7", 4, "VoterRecord[1].Voter.Name.LastName", "is not a text");
-        fails("\"Kell\"", "null", 4, "VoterRecord[1].Voter.Name.LastName", "is null; leave out what is not known");
+        fails("\"Kell\"", "7", 4, "VoterRecord[1].Voter.Name.LastName", "is not text");
+        fails("\"Kell\"", "null", 4, "VoterRecord[1].Voter.Name.LastName", "is null; leave out unknown values");
         fails(
                 "\"VRI.Name\", \"LastName\": \"Kell\"",
                 "\"VRI.Party\"",
@@ -175,16 +175,21 @@ public class VriRollReaderTest {
                 "\"DateOfbirth\"",
                 3,
                 "VoterRecord[1].Voter.DateOfbirth",
-                "is not a member of VRI.Voter");
-        fails("{\"VoterRecord\"", "{\"VoterRecords\"", 1, "VoterRecords", "is not a member of VRI.VoterRecordResults");
+                "is not a known key of VRI.Voter");
+        fails(
+                "{\"VoterRecord\"",
+                "{\"VoterRecords\"",
+                1,
+                "VoterRecords",
+                "is not a known key of VRI.VoterRecordResults");
     }
 
     @Test
     void refuses_a_file_that_is_not_one_json_object() throws IOException {
         failsAs("", 0, "", "is empty");
         failsAs("[]", 1, "", "is not a JSON object");
-        failsAs("{}", 0, "", "does not say that it is a VRI.VoterRecordResults");
-        failsAs(GOOD + "{}", 32, "", "goes on after its end");
+        failsAs("{}", 0, "", "is not marked as a VRI.VoterRecordResults");
+        failsAs(GOOD + "{}", 32, "", "has text after its end");
         failsAs(GOOD.substring(0, GOOD.indexOf("\"Party\"")), 6, "", "is not JSON: ");
         failsAs("{\"@type\": \"VRI.VoterRecordResults\",\n\"@type\": \"x\"}", 2, "", "is not JSON: Duplicate");
         failsAs("{\"@type\": \"VRI.VoterRecordResults\",\n\"VoterRecord\": " + "[".repeat(99), 2, "", "is not JSON: ");
@@ -192,14 +197,14 @@ public class VriRollReaderTest {
 
     @Test
     void refuses_latin_1_with_its_line() throws IOException {
-        failsAs(GOOD, StandardCharsets.ISO_8859_1, 4, "", "holds the byte EB, which is not UTF-8");
+        failsAs(GOOD, StandardCharsets.ISO_8859_1, 4, "", "contains the byte EB, which is not UTF-8");
     }
 
     @Test
     void refuses_a_doubled_voter_id_and_names_both_records() throws IOException {
         String record = GOOD.substring(GOOD.indexOf("[\n") + 2, GOOD.lastIndexOf("],\n"));
         String text = "{\"@type\": \"VRI.VoterRecordResults\", \"VoterRecord\": [\n" + record + ",\n" + record + "]}";
-        failsAs(text, 31, "VoterRecord[2]", "\"V-7\" is there twice, in the records of lines 2 and 31");
+        failsAs(text, 31, "VoterRecord[2]", "\"V-7\" appears twice, in the records on lines 2 and 31");
     }
 
     private void fails(String part, String other, int line, String key, String reason) {

@@ -59,8 +59,8 @@ class YamlDocumentTest {
 
     @Test
     void refuses_the_wrong_kind_of_value() {
-        fails("a: [1]\n", root -> root.required("a").text(), 1, "a", "must be one value, not a list");
-        fails("a: {b: 1}\n", root -> root.required("a").text(), 1, "a", "must be one value, not keys with values");
+        fails("a: [1]\n", root -> root.required("a").text(), 1, "a", "must be a single value, not a list");
+        fails("a: {b: 1}\n", root -> root.required("a").text(), 1, "a", "must be a single value, not keys with values");
         fails("a: 1\n", root -> root.required("a").items(), 1, "a", "must be a list");
         fails("a: 1\n", root -> root.required("a").keys(), 1, "a", "must be keys with values");
         fails("a: 2026-02-30\n", root -> root.required("a").date(), 1, "a", "\"2026-02-30\" is not a date");
@@ -79,19 +79,19 @@ class YamlDocumentTest {
     @Test
     void refuses_a_file_that_is_not_plain_keys_and_values() {
         fails("", root -> root, 0, "", "is empty");
-        fails("- a\n", root -> root, 1, "", "the file must be keys with values");
+        fails("- a\n", root -> root, 1, "", "the file must contain keys with values");
         fails("a: 1\nb: [\n", root -> root, 3, "", "is not YAML");
         fails("a: 1\n---\nb: 2\n", root -> root, 2, "", "is not YAML");
-        fails("a: 1\nb: 2\na: 3\n", root -> root, 3, "a", "is there twice, in lines 1 and 3");
-        fails("o:\n  a: 1\n  a: 3\n", root -> root, 3, "o.a", "is there twice, in lines 2 and 3");
-        fails("[a]: 1\n", root -> root, 1, "", "holds a key that is not a word");
+        fails("a: 1\nb: 2\na: 3\n", root -> root, 3, "a", "appears twice, in lines 1 and 3");
+        fails("o:\n  a: 1\n  a: 3\n", root -> root, 3, "o.a", "appears twice, in lines 2 and 3");
+        fails("[a]: 1\n", root -> root, 1, "", "contains a key that is not a word");
     }
 
     @Test
     void refuses_aliases_and_objects() {
         fails("a: 1\nb: &x [1]\nc: *x\n", root -> root, 2, "b", "anchors and aliases");
         fails("a: !!java.net.URL [x]\n", root -> root, 1, "", "Global tag is not allowed");
-        fails("a: !thing x\n", root -> root, 1, "a", "tags (!) are not used");
+        fails("a: !thing x\n", root -> root, 1, "a", "tags (!) are not allowed");
     }
 
     @Test
@@ -103,7 +103,7 @@ class YamlDocumentTest {
     @Test
     void refuses_a_file_that_is_not_utf_8(@TempDir Path folder) throws Exception {
         Path file = Files.write(folder.resolve("t.yaml"), "a: 1\nb: \u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
-        refused(() -> YamlDocument.read(file), "t.yaml", 2, "", "holds the byte E9");
+        refused(() -> YamlDocument.read(file), "t.yaml", 2, "", "contains the byte E9");
         refused(() -> YamlDocument.read(folder.resolve("no.yaml")), "no.yaml", 0, "", "is missing from");
     }
 

@@ -17,7 +17,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureStore;
@@ -57,7 +57,7 @@ class CureServiceTest {
         return office.the(IntakeService.class).cureEvidence(ID, ENVELOPE, COUNTY);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_was_brought_is_kept_in_its_order_with_stamp_and_keying(TestOffice office) {
         CureService cures = asClerk(office);
         cures.record(brought(ENVELOPE, STAMP));
@@ -69,7 +69,7 @@ class CureServiceTest {
                         new CureEvidence(Ask.IDENTIFICATION, CAST, now, "State ID of Craig Okafor"));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_stamp_in_time_that_is_keyed_months_later_stays_in_time(TestOffice office) {
         asClerk(office).record(brought(ENVELOPE, STAMP));
         assertThat(evidence(office)).singleElement().satisfies(cure -> {
@@ -78,7 +78,7 @@ class CureServiceTest {
         });
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_ask_and_stamp_and_nobody_in_it(TestOffice office) {
         asClerk(office).record(brought(ENVELOPE, STAMP));
         LedgerEntry entry = LoadedOffice.lastEntry(office);
@@ -93,7 +93,7 @@ class CureServiceTest {
                 .isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_other_rooms_hear_of_it_in_the_same_transaction(TestOffice office) {
         asClerk(office);
         List<Object> heard = new ArrayList<>();
@@ -117,7 +117,7 @@ class CureServiceTest {
         assertThat(evidence(office)).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_stamp_of_tomorrow_or_from_before_the_ballot_was_cast_is_refused(TestOffice office) {
         CureService cures = asClerk(office);
         assertThatThrownBy(() -> cures.record(brought(ENVELOPE, LocalDateTime.of(2026, 11, 3, 22, 1))))
@@ -130,7 +130,7 @@ class CureServiceTest {
         assertThat(evidence(office)).hasSize(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_envelope_that_is_not_in_the_office_is_refused_by_name(TestOffice office) {
         CureService cures = asClerk(office);
         assertThatThrownBy(() -> cures.record(brought("P-9999", STAMP)))
@@ -138,7 +138,7 @@ class CureServiceTest {
                 .hasMessageContaining("\"P-9999\"");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_is_left_out_is_named(TestOffice office) {
         CureService cures = asClerk(office);
         assertThatThrownBy(() -> cures.record(new RecordCure(ID, ENVELOPE, Ask.SIGNATURE, STAMP, " ")))
@@ -146,7 +146,7 @@ class CureServiceTest {
                 .hasMessageContaining("words");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_decider_records_nothing_that_a_voter_brings(TestOffice office) {
         CureService cures = asClerk(office);
         Staff.hire(office, "dora", Role.DECIDER, Role.OBSERVER);

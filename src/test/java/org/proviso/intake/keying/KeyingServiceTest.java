@@ -15,7 +15,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
@@ -57,7 +57,7 @@ class KeyingServiceTest {
         return new SaveKeyingDraft(ID, Keying.NUMBER, version, Map.of("last_name", lastName, "date_of_birth", "03/1"));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void what_was_typed_survives_half_a_date_and_all_and_is_the_own_persons_alone(TestOffice office) {
         KeyingService service = asInes(office);
         assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
@@ -71,7 +71,7 @@ class KeyingServiceTest {
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_save_from_an_old_page_is_refused(TestOffice office) {
         KeyingService service = asInes(office);
         service.saveDraft(typed(0, "Kell"));
@@ -84,7 +84,7 @@ class KeyingServiceTest {
         assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().boxes()).containsEntry("last_name", "Kelly");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_first_to_hand_in_fills_the_envelope(TestOffice office) {
         KeyingService service = asInes(office);
         keying.idLast4 = "";
@@ -101,7 +101,7 @@ class KeyingServiceTest {
         assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().finished()).isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_ledger_has_that_it_was_keyed_and_nobody_in_it(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -115,7 +115,7 @@ class KeyingServiceTest {
                 .isTrue();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void keyed_alike_a_second_time_it_stands(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -126,7 +126,7 @@ class KeyingServiceTest {
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed_alike");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void keyed_otherwise_a_second_time_the_differences_are_told_and_nothing_changes(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -146,7 +146,7 @@ class KeyingServiceTest {
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void whoever_has_seen_the_differences_settles_them(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -160,7 +160,7 @@ class KeyingServiceTest {
         assertThat(entry.payload()).containsEntry("boxes_changed", 1L);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void differences_seen_before_a_third_person_changed_the_envelope_settle_nothing(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -176,7 +176,7 @@ class KeyingServiceTest {
         assertThat(told.differences()).containsExactly(new BoxDifference("last_name", "Kelly", "Kellie"));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void nobody_keys_the_own_envelope_a_second_time(TestOffice office) {
         KeyingService service = asInes(office);
         service.handIn(keying.finish());
@@ -187,7 +187,7 @@ class KeyingServiceTest {
         assertThatThrownBy(() -> service.saveDraft(typed(1, "Moss"))).isInstanceOf(IntakeRefusedException.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_envelope_from_the_folder_is_completed_without_losing_what_it_says(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = "P-1001";
@@ -210,7 +210,7 @@ class KeyingServiceTest {
                 .isEqualTo("signatures/envelopes/P-1001.png");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_empty_box_says_why(TestOffice office) {
         KeyingService service = asInes(office);
         keying.lastName = " ";
@@ -223,7 +223,7 @@ class KeyingServiceTest {
         assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = "P-9999";
@@ -232,7 +232,7 @@ class KeyingServiceTest {
                 .hasMessageContaining("\"P-9999\"");
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_decider_keys_nothing(TestOffice office) {
         KeyingService service = asInes(office);
         Staff.hire(office, "dora", Role.DECIDER);

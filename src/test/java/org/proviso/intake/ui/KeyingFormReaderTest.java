@@ -69,8 +69,8 @@ class KeyingFormReaderTest {
         boxes.put("zip", "4".repeat(21));
         boxes.put("id_last4", "12-34");
         assertThat(read(boxes).problems())
-                .containsEntry("date_of_birth", "Type month, day and year: 3/12/1984 or 03121984.")
-                .containsEntry("moved_on", "This day is still to come.")
+                .containsEntry("date_of_birth", "Enter the month, day and year: 3/12/1984 or 03121984.")
+                .containsEntry("moved_on", "This date is in the future.")
                 .containsEntry("zip", "At most 20 characters.")
                 .containsEntry("id_last4", "Digits and letters only.");
     }

@@ -29,19 +29,19 @@ final class Letters {
                         "555-0100",
                         "elections@example.org"),
                 new MailTo(name, "340 W Osprey St, Birch Hall, 49874", false),
-                "Your ballot needs something from you",
+                "Action needed on your provisional ballot",
                 List.of(
                         "Tamarack County Primary, Tuesday, August 4, 2026. Your receipt number: EHY7-5BDD.",
                         "We have your provisional ballot. We cannot count it yet. You did not show identification when"
                                 + " you voted.",
                         "What to do: Bring us one kind of identification that the law accepts, or send us a copy. Call"
-                                + " us if you are not sure which kinds we can take.",
-                        "The last moment: it must reach us by Tuesday, August 11, 2026, at 5:00 pm. A postmark is not"
+                                + " us if you are not sure which kinds we can accept.",
+                        "Deadline: it must reach us by Tuesday, August 11, 2026, at 5:00 pm. A postmark is not"
                                 + " enough.",
                         "Where: Tamarack County Election Office, 100 Court St, Port Ansel. You may come in person or"
                                 + " write to us. Call us to ask how else you may send it.",
                         "If we do not hear from you in time, your ballot may not count.",
-                        "This is free. Do you need help, another language, or a form you can read better? Call us."),
+                        "This is free. Call us if you need help, another language, large print or another format."),
                 "en");
     }
 

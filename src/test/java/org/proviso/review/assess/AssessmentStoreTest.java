@@ -58,9 +58,9 @@ class AssessmentStoreTest {
         CaseReport one = later.reports().get(1);
         CaseKey key = key(one.envelope().envelopeNo());
         List<KeptAssessment> ways = KeptAssessment.of(one, Map.of(), later.book(), later.asOf());
-        assertThat(store.saysTheSame(key, ways)).isFalse();
-        assertThat(store.insert(key, ways)).isEqualTo(2);
-        assertThat(store.saysTheSame(key, ways)).isTrue();
+        assertThat(store.sayingTheSame(ID, Map.of(key, ways))).isEmpty();
+        assertThat(store.insert(ID, Map.of(key, ways))).isEqualTo(Map.of(key, 2));
+        assertThat(store.sayingTheSame(ID, Map.of(key, ways))).containsExactly(key);
         AssessmentRow newest = row(key, one, later);
         assertThat(store.latest(key)).contains(newest);
         List<AssessmentRow> expected = new ArrayList<>(first);
@@ -88,7 +88,8 @@ class AssessmentStoreTest {
         SampleCases general = SampleCases.presumed("tamarack-general");
         List<KeptAssessment> ofOtherRules =
                 KeptAssessment.of(general.reports().get(0), Map.of(), general.book(), general.asOf());
-        assertThatThrownBy(() -> office.inTransaction(() -> primary.store().insert(key("P-1001"), ofOtherRules)))
+        assertThatThrownBy(() ->
+                        office.inTransaction(() -> primary.store().insert(ID, Map.of(key("P-1001"), ofOtherRules))))
                 .isInstanceOf(DataIntegrityViolationException.class);
         assertThat(primary.store().latest(ID)).isEqualTo(before);
     }

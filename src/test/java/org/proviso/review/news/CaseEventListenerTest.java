@@ -20,7 +20,7 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Reason;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.orders.CourtOrderService;
 import org.proviso.election.orders.RecordCourtOrder;
@@ -48,7 +48,7 @@ public class CaseEventListenerTest {
     @TempDir
     private Path temporary;
 
-    @OnBothDatabases
+    @OnADatabase
     void a_newer_mail_ballot_list_recalls_the_proposal_it_touches_and_says_why(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -71,7 +71,7 @@ public class CaseEventListenerTest {
                 .isInstanceOf(NewListResult.NothingNew.class);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_list_that_changes_what_was_decided_waits_for_a_second_person(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("mail_surrendered");
@@ -114,7 +114,7 @@ public class CaseEventListenerTest {
         assertThat(primary.now(key).state()).as("people reopen it").isEqualTo(CaseState.DECIDED);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_bad_list_changes_nothing(TestOffice services) throws IOException {
         Primary.loaded(services);
         int before = services.the(RollService.class).snapshotInUse(Primary.ID, SnapshotKind.CHECK_INS);
@@ -127,7 +127,7 @@ public class CaseEventListenerTest {
                 .isEqualTo(before);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_newer_roll_matches_open_cases_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");
@@ -144,7 +144,7 @@ public class CaseEventListenerTest {
                 .isNotEqualTo(voter);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_court_settles_the_envelopes_it_names_and_holds_others(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("registered_late");
@@ -191,7 +191,7 @@ public class CaseEventListenerTest {
                 Set.of(key.envelopeNo()));
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_ask_that_ran_out_without_its_notice_is_for_a_person_to_look_at(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("no_id");
@@ -210,7 +210,7 @@ public class CaseEventListenerTest {
                 .isEqualTo(Recommendation.RESEARCH);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void ends_without_a_decision_are_only_where_the_rules_say_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");

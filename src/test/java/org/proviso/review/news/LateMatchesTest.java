@@ -18,7 +18,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.UpdatedRoll;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
 import org.proviso.journey.Primary;
@@ -38,7 +38,7 @@ class LateMatchesTest {
     @TempDir
     private Path temporary;
 
-    @OnBothDatabases
+    @OnADatabase
     void only_cases_that_the_newer_roll_may_concern_are_matched_and_assessed_anew(TestOffice services)
             throws IOException {
         Primary primary = Primary.loaded(services);
@@ -69,7 +69,7 @@ class LateMatchesTest {
                 .isSubsetOf(moved);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_newer_roll_with_other_statuses_only_matches_nobody_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         RollIndexCache holder = prepared(services);
@@ -83,7 +83,7 @@ class LateMatchesTest {
         assertThat(rows(services, "link", key.envelopeNo())).isEqualTo(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void cases_come_out_as_if_all_had_been_matched_to_an_index_made_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         RollIndexCache holder = prepared(services);
@@ -119,7 +119,7 @@ class LateMatchesTest {
         assertThat(holder.isReading()).isFalse();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_trial_that_is_taken_back_leaves_the_look_up_as_it_was(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         RollIndexCache holder = prepared(services);
@@ -140,7 +140,7 @@ class LateMatchesTest {
         assertThat(as("ada", () -> lookup.named(Primary.ID, "Quennell", "", 5))).isEmpty();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void the_look_up_finds_the_newer_record_and_not_the_older(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
         prepared(services);
@@ -153,7 +153,7 @@ class LateMatchesTest {
         assertThat(as("ada", () -> lookup.numbered(Primary.ID, voter, 5))).hasSize(1);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void where_many_voters_changed_a_new_index_is_made_beside_the_requests(TestOffice services) throws Exception {
         Primary.loaded(services);
         RollIndexCache holder = prepared(services);
@@ -175,7 +175,7 @@ class LateMatchesTest {
         assertThat(holder.roll(Primary.ID).changed()).isZero();
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void a_new_index_is_made_too_where_a_second_person_had_to_confirm(TestOffice services) throws Exception {
         Primary primary = Primary.loaded(services);
         RollIndexCache holder = prepared(services);
@@ -200,7 +200,7 @@ class LateMatchesTest {
         assertRenewed(holder);
     }
 
-    @OnBothDatabases
+    @OnADatabase
     void an_envelope_keyed_or_corrected_is_matched_by_itself_with_the_index_there_is(TestOffice services)
             throws IOException {
         Primary primary = Primary.loaded(services);

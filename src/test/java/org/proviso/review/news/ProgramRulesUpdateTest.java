@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.proviso.core.chain.LedgerEntry;
-import org.proviso.database.OnBothDatabases;
+import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.journey.Primary;
@@ -15,7 +15,7 @@ import org.proviso.review.CaseKey;
 /** The program comes back with other rules than those an election was assessed under. */
 class ProgramRulesUpdateTest {
 
-    @OnBothDatabases
+    @OnADatabase
     void newer_rules_are_kept_recorded_once_and_every_open_case_is_assessed_under_them(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseKey key = primary.envelope("in_order");

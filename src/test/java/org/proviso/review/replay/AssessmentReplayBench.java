@@ -56,8 +56,8 @@ public final class AssessmentReplayBench {
                 .sum();
         long start = System.nanoTime();
         office.inTransaction(() -> {
-            ways.forEach(
-                    (envelope, three) -> office.the(AssessmentStore.class).insert(new CaseKey(ID, envelope), three));
+            ways.forEach((envelope, three) ->
+                    office.the(AssessmentStore.class).insert(ID, Map.of(new CaseKey(ID, envelope), three)));
             return true;
         });
         System.out.printf(

@@ -48,9 +48,9 @@ class AssessmentReplayTest {
     @OnBothDatabases
     void every_column_that_was_changed_is_named_with_its_envelope(TestOffice office) {
         AssessmentReplay replay = replay(office);
-        String origins = "it was made from other facts, rules or another moment than stand beside it";
-        String words = "its recommendation, its reasons or whether it is held apart are not those of its content";
-        breakRow(office, "P-1002", "facts = replace(facts, 'Same birth date', 'Near birth date')");
+        String origins = "its content names facts, rules or a time other than those stored with it";
+        String words = "its recommendation, reasons or held-apart mark differ from its content";
+        breakRow(office, "P-1002", "facts = replace(facts, 'Same date of birth', 'Near date of birth')");
         breakRow(office, "P-1005", "as_of = timestamp '2026-08-08 09:00:00'");
         breakRow(office, "P-1010", "recommendation = 'reject', reasons = 'not_registered'");
         breakRow(office, "P-1020", "content = replace(content, '\"clear\"', '\"open\"')");
@@ -62,9 +62,9 @@ class AssessmentReplayTest {
                         difference("P-1002", origins),
                         difference("P-1005", origins),
                         difference("P-1010", words),
-                        difference("P-1020", "made again it has other answers"),
-                        difference("P-1030", "it cannot be made again: \"facts\" is missing or of another kind"),
-                        difference("P-1060", "it cannot be made again: at character 1: the text ends too early"));
+                        difference("P-1020", "recomputed, it differs in: answers"),
+                        difference("P-1030", "it cannot be made again: \"facts\" is missing or has the wrong type"),
+                        difference("P-1060", "it cannot be made again: at character 1: the text ends too soon"));
         assertThat(verdict.differing()).isEqualTo(6);
         assertThat(verdict.agreeing()).isEqualTo(WAYS - 6);
         assertThat(verdict.isWhole()).isFalse();

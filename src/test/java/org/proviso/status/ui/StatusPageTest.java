@@ -71,10 +71,10 @@ class StatusPageTest {
                         "Show identification</h2>",
                         "It must reach us by <span class=\"until\">Friday, August 14, 2026, 5:00\u00a0pm</span>",
                         "Tamarack County Election Office",
-                        "You voted at Library on Tuesday, August 4, 2026. Your ballot reached us from there. It is safe"
+                        "You voted at Library on Tuesday, August 4, 2026. We received your ballot from there. It is safe"
                                 + " and still sealed.",
                         "We found your registration. What is missing is identification.",
-                        "This page has said so since Thursday, August 6, 2026.",
+                        "Your status has not changed since Thursday, August 6, 2026.",
                         "It cannot say how you voted");
         assertThat(answer.body().split("<h1", -1)).hasSize(2);
     }
@@ -110,9 +110,9 @@ class StatusPageTest {
                         "We need something from you</h1>",
                         "Tuesday, August 11, 2026, 5:00\u00a0pm",
                         "Friday, August 14, 2026, 5:00\u00a0pm",
-                        "Call us to ask until when you have time.",
-                        "What is missing is your signature, identification and a step of your registration.",
-                        "<a href=\"#papers\">Which papers we can take, and the statement</a>",
+                        "Call us to ask for the deadline.",
+                        "What is missing is your signature, identification and part of your registration.",
+                        "<a href=\"#papers\">Which papers we accept, and the statement</a>",
                         "<a href=\"#where\">",
                         "1 Courthouse Sq, Millbrook 49871",
                         "Monday to Friday, 8 am to 5 pm");
@@ -120,7 +120,7 @@ class StatusPageTest {
 
     @Test
     void a_slip_of_the_number_is_said_whatever_is_in_the_table() {
-        String slip = "This number has a slip: one digit is wrong, or two are swapped.";
+        String slip = "This number has a mistake: one digit is wrong, or two are swapped.";
         assertThat(lookUp("1111-2222-3", "3", "12", "1984").body()).contains("We found nothing", slip);
         assertThat(lookUp("1111-2222", "3", "12", "1984").body())
                 .contains("The number on your receipt has nine digits")
@@ -130,7 +130,7 @@ class StatusPageTest {
                 .doesNotContain(slip);
         assertThat(lookUp("OLD-7", "3", "12", "1984").body())
                 .contains("We found nothing")
-                .doesNotContain(slip, "nine digits. Look");
+                .doesNotContain(slip, "nine digits. Check");
         line("1111-2222-3", VoterCaseState.COUNTED, List.of(), List.of());
         assertThat(lookUp("1111-2222-3", "3", "12", "1984").body())
                 .contains("Your ballot was counted")
@@ -195,8 +195,8 @@ class StatusPageTest {
     void an_unclear_field_is_named_in_words() {
         HttpResponse<String> page = lookUp(RECEIPT, "2", "30", "1984");
         assertThat(page.statusCode()).isEqualTo(422);
-        assertThat(page.body()).contains("This is no date of the calendar", "aria-invalid=\"true\"");
-        assertThat(lookUp(" - ", "2", "3", "84").body()).contains("Type the number that stands on your receipt");
+        assertThat(page.body()).contains("This date does not exist", "aria-invalid=\"true\"");
+        assertThat(lookUp(" - ", "2", "3", "84").body()).contains("Enter the number on your receipt");
         assertThat(lookUp("<b>\"x", "2", "30", "1984").body())
                 .contains("&lt;b&gt;&quot;x")
                 .doesNotContain("<b>\"x");

@@ -10,8 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.proviso.Shared;
+import org.proviso.core.rules.ReasonText;
+import org.proviso.files.packs.RulePacks;
 
 /** The voter's page is read at grade 8 or below, in sentences of about twenty words (common practice). */
 class StatusReadingTest {
@@ -26,6 +29,11 @@ class StatusReadingTest {
                 .replace("{1}", "Friday");
     }
 
+    /** The reasons stand in the rule pack, not among the words of the page. */
+    private static Stream<String> reasons() {
+        return RulePacks.load("us").reasons().values().stream().map(ReasonText::notice);
+    }
+
     private static boolean isSentence(String text) {
         return text.matches(".*\\s.*[.?!]");
     }
@@ -34,9 +42,7 @@ class StatusReadingTest {
     void the_whole_page_is_read_at_grade_8() throws IOException {
         Properties words = words("status.properties");
         StringBuilder page = new StringBuilder();
-        words.stringPropertyNames().stream()
-                .sorted()
-                .map(key -> english(words, key))
+        Stream.concat(words.stringPropertyNames().stream().sorted().map(key -> english(words, key)), reasons())
                 .filter(StatusReadingTest::isSentence)
                 .forEach(text -> page.append(text).append(' '));
         ReadingGrade read = ReadingGrade.of(page.toString());
@@ -48,14 +54,14 @@ class StatusReadingTest {
     void no_sentence_is_long() throws IOException {
         Properties words = words("status.properties");
         Map<String, Integer> tooLong = new TreeMap<>();
-        for (String key : words.stringPropertyNames()) {
-            for (String sentence : english(words, key).split("(?<=[.?!:])\\s")) {
-                int length = ReadingGrade.of(sentence).words();
-                if (length > LONGEST) {
-                    tooLong.put(key, length);
-                }
-            }
-        }
+        Stream.concat(words.stringPropertyNames().stream().map(key -> english(words, key)), reasons())
+                .flatMap(text -> Stream.of(text.split("(?<=[.?!:])\\s")))
+                .forEach(sentence -> {
+                    int length = ReadingGrade.of(sentence).words();
+                    if (length > LONGEST) {
+                        tooLong.put(sentence, length);
+                    }
+                });
         assertThat(tooLong).isEmpty();
     }
 

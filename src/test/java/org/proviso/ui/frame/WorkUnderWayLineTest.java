@@ -40,12 +40,14 @@ class WorkUnderWayLineTest {
 
     @Test
     void what_is_under_way_is_said_until_it_is_done() {
-        words = Optional.of(new WorkUnderWay.Message("The roll is being indexed; candidates follow.", "1 of 3"));
+        words = Optional.of(
+                new WorkUnderWay.Message("Indexing the roll. Possible voters will appear when it is done.", "1 of 3"));
         WorkUnderWayLine.look();
-        assertThat(said()).contains("The roll is being indexed; candidates follow.", "1 of 3");
+        assertThat(said()).contains("Indexing the roll. Possible voters will appear when it is done.", "1 of 3");
         assertThat(line.hasClassName("idle")).isFalse();
         assertThat(page.getPollInterval()).isPositive();
-        words = Optional.of(new WorkUnderWay.Message("The roll is being indexed; candidates follow.", "2 of 3"));
+        words = Optional.of(
+                new WorkUnderWay.Message("Indexing the roll. Possible voters will appear when it is done.", "2 of 3"));
         poll();
         assertThat(said()).contains("2 of 3");
         words = Optional.empty();

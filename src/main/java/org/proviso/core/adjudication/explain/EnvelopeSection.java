@@ -21,29 +21,31 @@ final class EnvelopeSection {
         page.labelled("Name", said.name().listed());
         page.labelled("Former name", said.formerName());
         page.labelled(
-                "Born",
+                "Date of birth",
                 said.birthDate() == null
                         ? state(said, Envelope.Field.DATE_OF_BIRTH)
                         : DateWords.date(said.birthDate()));
         page.labelled(
-                "Lives at",
+                "Address",
                 said.residence().isBlank()
                         ? state(said, Envelope.Field.RESIDENCE_ADDRESS_LINE)
                         : hide ? PROTECTED : said.residence().oneLine());
         page.labelled(
-                "Lived at",
+                "Former address",
                 said.former().isBlank() ? "" : hide ? PROTECTED : said.former().oneLine());
-        page.labelled("Moved on", said.movedOn() == null ? "" : DateWords.date(said.movedOn()));
-        page.labelled("ID, last four", said.idLast4());
+        page.labelled("Date moved", said.movedOn() == null ? "" : DateWords.date(said.movedOn()));
+        page.labelled("Last 4 of SSN", said.idLast4());
         page.labelled("Driver's license", said.driversLicense());
         handling(report.envelope().handling(), page);
     }
 
     private static void handling(Envelope.Handling handling, TextPage page) {
         page.labelled("ID shown", shown(handling));
-        page.labelled("Mail ballot", handling.mailBallotSurrendered().isYes() ? "given up at the table" : "");
         page.labelled(
-                "Signed", "voter " + spelled(handling.voterSigned()) + ", official " + word(handling.officialSigned()));
+                "Mail ballot", handling.mailBallotSurrendered().isYes() ? "surrendered at the voting location" : "");
+        page.labelled(
+                "Signed",
+                "voter " + spelled(handling.voterSigned()) + ", poll worker " + word(handling.officialSigned()));
         page.labelled("Envelope", spelled(handling.condition()));
         page.labelled("Official's note", handling.officialNote());
     }
@@ -61,10 +63,10 @@ final class EnvelopeSection {
     }
 
     private static String word(YesNo answer) {
-        return answer == YesNo.UNKNOWN ? "not noted" : answer.isYes() ? "yes" : "no";
+        return answer == YesNo.UNKNOWN ? "not stated" : answer.isYes() ? "yes" : "no";
     }
 
     private static String spelled(Code code) {
-        return code.code().equals("unknown") ? "not noted" : code.code().replace('_', ' ');
+        return code.code().equals("unknown") ? "not stated" : code.code().replace('_', ' ');
     }
 }

@@ -24,7 +24,7 @@ import org.proviso.core.rules.ResolvedPack;
  */
 public final class Explanation {
 
-    /** Below one in a hundred a candidate is no help to who must choose. */
+    /** A candidate below one in a hundred does not help the reviewer choose. */
     private static final double WORTH_A_LOOK = 0.01;
 
     private final CaseReport report;
@@ -69,7 +69,7 @@ public final class Explanation {
         String when = cast.at() == null ? "" : " at " + DateWords.hour(cast.at());
         String why = cast.issueReasons().isEmpty()
                 ? ""
-                : "; provisional because: "
+                : "; issued because: "
                         + cast.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", "));
         page.wrapped(
                 "",
@@ -79,21 +79,21 @@ public final class Explanation {
 
     private void whatTheRulesSay() {
         page.blank();
-        page.labelled("As things stand", OutcomeSymbol.beside(report.recommendation()));
+        page.labelled("Now", OutcomeSymbol.beside(report.recommendation()));
         Recommendation outlook = report.outlook().outcome().recommendation();
         page.labelled(
                 "Outlook",
                 outlook == Recommendation.RESEARCH
-                        ? "research: the records do not suggest how what is open will turn out"
-                        : OutcomeSymbol.beside(outlook) + ", if what is open turns out as the records suggest");
+                        ? "research: the records do not suggest how the open questions will be answered"
+                        : OutcomeSymbol.beside(outlook)
+                                + ", if the open questions are answered as the records suggest");
         String reasons = report.outlook().outcome().reasons().stream()
                 .map(reason -> reason.words())
                 .collect(Collectors.joining("; "));
         page.labelled(
-                "Because",
-                reasons.isEmpty() && outlook == Recommendation.COUNT ? "nothing stands in the way" : reasons);
+                "Reason", reasons.isEmpty() && outlook == Recommendation.COUNT ? "nothing stands in the way" : reasons);
         if (report.presumed().heldApart()) {
-            page.labelled("Held apart", "yes: cast in hours that a court extended");
+            page.labelled("Held apart", "yes: cast during hours extended by a court");
         }
     }
 
@@ -113,10 +113,11 @@ public final class Explanation {
                     .map(deadline -> "until " + DateWords.longDate(deadline.day()) + ", "
                             + DateWords.hour(deadline.lastMoment())
                             + (deadline.wasMoved()
-                                    ? " (moved from " + DateWords.date(deadline.counted()) + ", a closed day)"
+                                    ? " (moved from " + DateWords.date(deadline.counted())
+                                            + ", when the office is closed)"
                                     : ""))
-                    .orElse("until a day nobody could source");
-            page.labelled(label, ask.ask().words() + " " + until + "; tell the voter at once");
+                    .orElse("until a date that no source gives");
+            page.labelled(label, ask.ask().words() + " " + until + "; notify the voter now");
             label = "";
         }
     }
@@ -137,12 +138,12 @@ public final class Explanation {
 
     private static String nobody(Link link) {
         if (link.identity() == VoterIdentityFact.SEVERAL_FIT) {
-            String doubt = link.doubt().isEmpty() ? "Records of the roll may be this voter." : link.doubt();
-            return doubt + " A person must choose.";
+            String doubt = link.doubt().isEmpty() ? "More than one roll record may be this voter." : link.doubt();
+            return doubt + " A reviewer must choose.";
         }
         return link.identity() == VoterIdentityFact.NOT_ON_ROLL
-                ? "A person searched and found no record of this voter."
-                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+                ? "A reviewer searched and found no record of this voter."
+                : "No roll record matches. Search the other records and enter the result.";
     }
 
     private void contests() {
@@ -151,11 +152,11 @@ public final class Explanation {
             return;
         }
         page.title("Contests");
-        page.labelled("To count", titles(report.outlook().outcome().contests()));
+        page.labelled("Count", titles(report.outlook().outcome().contests()));
         Set<String> dropped = new LinkedHashSet<>(contests.cast());
         dropped.removeAll(report.outlook().outcome().contests());
-        page.labelled("Not counted", titles(dropped));
-        page.labelled("Not on it", titles(contests.missing()));
+        page.labelled("Do not count", titles(dropped));
+        page.labelled("Not on ballot", titles(contests.missing()));
     }
 
     private String titles(Iterable<String> contestIds) {

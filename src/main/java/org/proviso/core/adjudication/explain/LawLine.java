@@ -26,16 +26,16 @@ public record LawLine(
         List<String> evidence,
         List<String> references) {
 
-    /** Whether a heading needs anybody. */
+    /** Whether a heading needs a person. */
     public enum Status {
         CLEAR,
-        /** Nobody knows yet whose records to look at. */
+        /** It is not known yet whose records to check. */
         WAITS_FOR_VOTER,
         OPEN,
         DEFECT
     }
 
-    /** What the records part shows already, and fields simply filled in, are not said twice. */
+    /** What the records part already shows, and fields that are simply filled in, are not repeated. */
     private static final Set<EvidenceSource> SAID = Set.of(
             EvidenceSource.ROLL,
             EvidenceSource.STREET_FILE,
@@ -61,7 +61,7 @@ public record LawLine(
         return new LawLine(
                 heading,
                 waits ? Status.WAITS_FOR_VOTER : standing(unfolded),
-                waits ? "waits for who the voter is" : summary(answered, unfolded),
+                waits ? "waiting for a confirmed voter" : summary(answered, unfolded),
                 unfolded.stream().map(LawLine::detail).toList(),
                 evidence(answered),
                 answered.stream().flatMap(LawLine::references).distinct().toList());
@@ -85,7 +85,7 @@ public record LawLine(
         }
         boolean anyDefect = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Defect);
         boolean anyOpen = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Open);
-        return anyDefect ? (anyOpen ? "no, and something is open" : "no") : "open";
+        return anyDefect ? (anyOpen ? "defect, and some questions are open" : "defect") : "open";
     }
 
     /** Of several clear answers the one that says most. */

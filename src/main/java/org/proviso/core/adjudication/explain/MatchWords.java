@@ -7,11 +7,11 @@ public final class MatchWords {
 
     private MatchWords() {}
 
-    /** {@code almost surely (99.8 %)}. The words are ours; the figure is the match's probability. */
+    /** {@code almost certainly (99.8 %)}. The words are ours; the figure is the match's probability. */
     public static String words(double probability) {
         String word = probability >= 0.99
-                ? "almost surely"
-                : probability >= 0.9 ? "likely" : probability >= 0.2 ? "perhaps" : "hardly";
+                ? "almost certainly"
+                : probability >= 0.9 ? "likely" : probability >= 0.2 ? "possibly" : "unlikely";
         return word + " (" + percent(probability) + ")";
     }
 

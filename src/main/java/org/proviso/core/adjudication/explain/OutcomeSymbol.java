@@ -7,7 +7,7 @@ public final class OutcomeSymbol {
 
     private OutcomeSymbol() {}
 
-    /** {@code ● count}; outcomes that are no decision on the vote have no mark. */
+    /** {@code ● count}; outcomes that are not decisions on the vote have no mark. */
     public static String beside(Recommendation recommendation) {
         return switch (recommendation) {
             case COUNT -> "\u25CF count";

@@ -41,7 +41,7 @@ final class TextPage {
     TextPage wrapped(String lead, String words) {
         StringBuilder row = new StringBuilder(lead);
         int start = lead.length();
-        for (String word : words.split(" ")) {
+        for (String word : words.split(" ", 0)) {
             if (row.length() > start && row.length() + 1 + word.length() > WIDTH) {
                 line(row.toString());
                 row = new StringBuilder(" ".repeat(lead.length()));

@@ -25,7 +25,7 @@ final class VoterSection {
     static void write(Voter voter, Link link, TextPage page) {
         page.edges(
                 "  " + voter.name().listed() + "  " + voter.voterId(),
-                link.isSettled() ? "linked by a person" : MatchWords.words(link.probability()));
+                link.isSettled() ? "linked by a reviewer" : MatchWords.words(link.probability()));
         Voter.Residence home = voter.residence();
         String address = voter.confidential()
                 ? EnvelopeSection.PROTECTED

@@ -1,12 +1,12 @@
 package org.proviso.core.adjudication.facts;
 
-/** Whether somebody challenged the voter. */
+/** Whether the voter was challenged. */
 public enum ChallengeFact implements FactWord {
     NONE("no challenge"),
     PENDING("challenged, not yet decided"),
-    SUSTAINED("challenged, and sustained"),
-    OVERRULED("challenged, and overruled"),
-    UNDER_APPEAL("decided, and under appeal");
+    SUSTAINED("challenged; the challenge was sustained"),
+    OVERRULED("challenged; the challenge was overruled"),
+    UNDER_APPEAL("the ruling on the challenge is under appeal");
 
     private final String meaning;
 

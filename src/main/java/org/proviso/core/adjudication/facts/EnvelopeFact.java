@@ -8,7 +8,7 @@ public enum EnvelopeFact implements FactWord {
     FEELS_EMPTY("sealed, and feels empty"),
     WITHDRAWN("withdrawn by the voter"),
     SPOILED("spoiled and replaced"),
-    REGULAR_BALLOT_INSIDE("holds a regular ballot put in by mistake");
+    REGULAR_BALLOT_INSIDE("contains a regular ballot by mistake");
 
     private final String meaning;
 

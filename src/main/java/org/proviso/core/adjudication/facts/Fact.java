@@ -10,11 +10,11 @@ import java.util.Optional;
 public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, boolean severalMayHold, String meaning) {
 
     public static final Fact<EnvelopeFact> ENVELOPE =
-            one("envelope", EnvelopeFact.class, "in what condition the envelope came");
+            one("envelope", EnvelopeFact.class, "the condition of the envelope");
     public static final Fact<SignatureFact> VOTER_SIGNATURE =
             one("voter_signature", SignatureFact.class, "how the voter signed the affirmation");
     public static final Fact<OfficialSignatureFact> OFFICIAL_SIGNATURE =
-            one("official_signature", OfficialSignatureFact.class, "whether the poll official signed");
+            one("official_signature", OfficialSignatureFact.class, "whether the poll worker signed");
     public static final Fact<FieldFact> FIELD_LAST_NAME = field("last_name");
     public static final Fact<FieldFact> FIELD_FIRST_NAME = field("first_name");
     public static final Fact<FieldFact> FIELD_BIRTH_DATE = field("date_of_birth");
@@ -25,13 +25,13 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<FieldFact> FIELD_STATEMENTS = field("statements_ticked");
     public static final Fact<VoterIdentityFact> IDENTITY = one("identity", VoterIdentityFact.class, "who the voter is");
     public static final Fact<RegistrationFact> REGISTRATION =
-            one("registration", RegistrationFact.class, "where the registration stands");
+            one("registration", RegistrationFact.class, "the status of the registration");
     public static final Fact<ResidenceFact> RESIDENCE =
-            one("residence", ResidenceFact.class, "where the address on the affirmation lies");
+            one("residence", ResidenceFact.class, "the location of the address on the affirmation");
     public static final Fact<MailBallotFact> MAIL_BALLOTS =
-            new Fact<>("mail_ballots", MailBallotFact.class, true, "what became of each mail ballot sent to the voter");
+            new Fact<>("mail_ballots", MailBallotFact.class, true, "the status of each mail ballot sent to the voter");
     public static final Fact<CheckInFact> CHECK_IN =
-            one("check_in", CheckInFact.class, "what poll books elsewhere say");
+            one("check_in", CheckInFact.class, "what other locations' poll books show");
     public static final Fact<OtherCountyFact> OTHER_COUNTY =
             one("other_county", OtherCountyFact.class, "whether the voter voted in another county");
     public static final Fact<OtherEnvelopeFact> OTHER_ENVELOPE =
@@ -40,22 +40,22 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
             one("ballot", BallotFact.class, "whether the style cast is one the voter may vote");
     public static final Fact<PlaceFact> PLACE = one("place", PlaceFact.class, "where the ballot was cast");
     public static final Fact<OfficialErrorFact> OFFICIAL_ERROR =
-            one("official_error", OfficialErrorFact.class, "whether an official noted an error of their own");
+            one("official_error", OfficialErrorFact.class, "whether a poll worker noted an official error");
     public static final Fact<LateExcuseFact> LATE_EXCUSE =
-            one("late_excuse", LateExcuseFact.class, "whether a sworn reason excuses the ballot of another precinct");
+            one("late_excuse", LateExcuseFact.class, "whether a sworn reason excuses a ballot for another precinct");
     public static final Fact<EntitlementFact> ENTITLEMENT =
-            one("entitlement", EntitlementFact.class, "which contests the registration entitles to");
+            one("entitlement", EntitlementFact.class, "which contests the registration allows");
     public static final Fact<PartyBallotFact> PARTY_BALLOT =
-            one("party_ballot", PartyBallotFact.class, "whether the party ballot is the voter's to vote");
+            one("party_ballot", PartyBallotFact.class, "whether the voter may vote this party's ballot");
     public static final Fact<IdentificationFact> IDENTIFICATION =
             one("identification", IdentificationFact.class, "whether the identification rule is met");
     public static final Fact<SignatureComparisonFact> SIGNATURE_COMPARISON = one(
             "signature_comparison", SignatureComparisonFact.class, "whether the signature agrees with those on file");
     public static final Fact<VoteTimeFact> VOTE_TIME = one("vote_time", VoteTimeFact.class, "when the ballot was cast");
     public static final Fact<ChallengeFact> CHALLENGE =
-            one("challenge", ChallengeFact.class, "whether somebody challenged");
+            one("challenge", ChallengeFact.class, "whether the voter was challenged");
     public static final Fact<EligibilityFact> ELIGIBILITY =
-            one("eligibility", EligibilityFact.class, "what is known against the right to vote");
+            one("eligibility", EligibilityFact.class, "any evidence against the right to vote");
     public static final Fact<OrderFact> COURT_ORDER =
             one("court_order", OrderFact.class, "a court's order about this envelope");
 
@@ -94,7 +94,7 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     /** A fact is its key: there is one of each. */
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Fact<?> that && that.key.equals(key);
+        return this == other || (other instanceof Fact<?> that && that.key.equals(key));
     }
 
     @Override
@@ -121,6 +121,6 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     }
 
     private static Fact<FieldFact> field(String name) {
-        return one("field." + name, FieldFact.class, "the field " + name + " of the affirmation");
+        return one("field." + name, FieldFact.class, "the affirmation field " + name.replace('_', ' '));
     }
 }

@@ -3,9 +3,9 @@ package org.proviso.core.adjudication.facts;
 /** What became of a field of the affirmation. */
 public enum FieldFact implements FactWord {
     KEYED("keyed"),
-    LEFT_BLANK("the voter left it blank"),
-    ILLEGIBLE("nobody can read it"),
-    REFUSED("the voter refused to give it"),
+    LEFT_BLANK("left blank by the voter"),
+    ILLEGIBLE("illegible"),
+    REFUSED("the voter refused to provide it"),
     NOT_YET_KEYED("not keyed yet");
 
     private final String meaning;

@@ -2,8 +2,8 @@ package org.proviso.core.adjudication.facts;
 
 /** Whether the poll official attested the affirmation. */
 public enum OfficialSignatureFact implements FactWord {
-    SIGNED("signed by the official"),
-    MISSING("not signed by the official");
+    SIGNED("signed by the poll worker"),
+    MISSING("not signed by the poll worker");
 
     private final String meaning;
 

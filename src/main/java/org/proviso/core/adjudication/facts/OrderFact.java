@@ -3,11 +3,11 @@ package org.proviso.core.adjudication.facts;
 /** A court's order about this envelope. */
 public enum OrderFact implements FactWord {
     NONE("no order"),
-    COUNT("ordered counted"),
-    REJECT("ordered rejected"),
-    HOLD("ordered held"),
-    PRESERVE("ordered preserved"),
-    OPEN("ordered opened");
+    COUNT("ordered to be counted"),
+    REJECT("ordered to be rejected"),
+    HOLD("ordered to be held"),
+    PRESERVE("ordered to be preserved"),
+    OPEN("ordered to be opened");
 
     private final String meaning;
 

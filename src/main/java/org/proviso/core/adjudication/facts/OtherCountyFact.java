@@ -2,11 +2,11 @@ package org.proviso.core.adjudication.facts;
 
 /** Whether the state lists the voter as having voted in another county. */
 public enum OtherCountyFact implements FactWord {
-    NOT_LISTED("not on the list"),
-    LISTED("a line of the list resembles the voter; nobody has confirmed it yet"),
-    LISTED_IN_FULL("a line of the list agrees in name, birth date and number; nobody has confirmed it yet"),
-    VOTED("a person confirmed that the line is this voter"),
-    NOT_THEIRS("a person found that the line is somebody else");
+    NOT_LISTED("not on the state's list"),
+    LISTED("an entry on the state's list resembles the voter; not confirmed yet"),
+    LISTED_IN_FULL("an entry on the state's list has the same name, date of birth and number; not confirmed yet"),
+    VOTED("a reviewer confirmed that the entry is this voter"),
+    NOT_THEIRS("a reviewer found that the entry is another person");
 
     private final String meaning;
 

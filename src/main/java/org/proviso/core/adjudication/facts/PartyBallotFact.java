@@ -3,8 +3,8 @@ package org.proviso.core.adjudication.facts;
 /** Whether the party ballot is one the voter may vote. */
 public enum PartyBallotFact implements FactWord {
     NONE("no party ballots in this election, or a ballot open to all"),
-    OWN("of the voter's party, or open to the voter"),
-    OTHER("of a party not open to the voter");
+    OWN("a ballot of the voter's party, or one open to the voter"),
+    OTHER("a ballot of a party not open to the voter");
 
     private final String meaning;
 

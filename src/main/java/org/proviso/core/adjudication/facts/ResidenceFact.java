@@ -1,9 +1,9 @@
 package org.proviso.core.adjudication.facts;
 
-/** Where the address on the affirmation lies. */
+/** The location of the address on the affirmation. */
 public enum ResidenceFact implements FactWord {
     IN_COUNTY("the street file has the address"),
-    OUT_OF_COUNTY("the place is not one of this county's");
+    OUT_OF_COUNTY("the address is not in this county");
 
     private final String meaning;
 

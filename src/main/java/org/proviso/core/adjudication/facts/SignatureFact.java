@@ -4,11 +4,11 @@ package org.proviso.core.adjudication.facts;
 public enum SignatureFact implements FactWord {
     SIGNED("signed"),
     MISSING("not signed"),
-    MARK_WITNESSED("signed by a mark, with a witness"),
-    MARK_NOT_WITNESSED("signed by a mark, without a witness"),
-    POWER_OF_ATTORNEY("signed by somebody else under a power of attorney"),
-    SIGNED_LATER_IN_TIME("signed afterward, in time"),
-    SIGNED_LATER_LATE("signed afterward, too late");
+    MARK_WITNESSED("signed with a mark, witnessed"),
+    MARK_NOT_WITNESSED("signed with a mark, not witnessed"),
+    POWER_OF_ATTORNEY("signed by another person under a power of attorney"),
+    SIGNED_LATER_IN_TIME("signed after voting, in time"),
+    SIGNED_LATER_LATE("signed after voting, too late");
 
     private final String meaning;
 

@@ -29,13 +29,12 @@ public final class AddressLocator {
             case EXACT, PRESUMED ->
                 found(
                         found,
-                        "The street file puts the address in " + found.get(0).words() + ". ",
+                        "The street file places the address in " + found.get(0).words() + ". ",
                         finding);
             case SEVERAL ->
                 found(
                         found,
-                        "The street file does not tell in which of " + found.size()
-                                + " precinct parts the address lies. ",
+                        "The street file does not say which of " + found.size() + " precinct parts the address is in. ",
                         finding);
             case NONE -> nowhere(address, finding);
         };
@@ -55,7 +54,7 @@ public final class AddressLocator {
                 : new LocatedAddress(
                         LocatedAddress.Place.OUT_OF_COUNTY,
                         List.of(),
-                        "The street file of the county knows neither the city nor the ZIP code of the address.");
+                        "The county's street file has neither the city nor the ZIP code of this address.");
     }
 
     /** The same house number and street; {@link Records#sameAddress}. */
@@ -67,7 +66,7 @@ public final class AddressLocator {
                 && a.street().equals(b.street());
     }
 
-    /** The same house, a street one slip of the pen away; {@link Records#differsByASlip}. */
+    /** The same house, a street one spelling error away; {@link Records#differsByASlip}. */
     public static boolean differBySlip(Address written, Address other) {
         return AddressNormalizer.parse(written).isOneSlipFrom(AddressNormalizer.parse(other));
     }

@@ -58,7 +58,7 @@ public final class BallotCatalog {
         return Collections.unmodifiableSet(federal);
     }
 
-    /** The title as the ballot has it, or the id of a contest that nobody listed. */
+    /** The title on the ballot, or the ID of a contest that is not listed. */
     public String contestTitle(String contestId) {
         Contest contest = contests.get(contestId);
         return contest == null ? contestId : contest.title();

@@ -101,15 +101,16 @@ final class BallotFactFinder {
         List<Evidence> evidence = new ArrayList<>(partEvidence);
         String own = "style " + String.join(" or ", styles);
         if (styles.contains(castStyle)) {
-            evidence.add(Evidence.of(EvidenceSource.ENVELOPE, "The ballot cast is of " + own + ", the voter's own."));
+            evidence.add(
+                    Evidence.of(EvidenceSource.ENVELOPE, "The ballot cast is " + own + ", the voter's own style."));
             return new Finding(Set.of(BallotFact.RIGHT_STYLE), evidence);
         }
         Set<String> shared = new LinkedHashSet<>(contests.cast());
         shared.retainAll(contests.right());
         evidence.add(Evidence.of(
                 EvidenceSource.ENVELOPE,
-                "The ballot cast is of style " + castStyle + "; the voter's own is " + own + ". " + shared.size()
-                        + " of the " + contests.cast().size() + " contests on it are the voter's own."));
+                "The ballot cast is style " + castStyle + "; the voter's own is " + own + ". The voter may vote "
+                        + shared.size() + " of the " + contests.cast().size() + " contests on it."));
         return new Finding(Set.of(BallotFact.OTHER_STYLE), evidence);
     }
 
@@ -162,7 +163,7 @@ final class BallotFactFinder {
                     Fact.LATE_EXCUSE,
                     LateExcuseFact.NOT_SWORN,
                     EvidenceSource.ENVELOPE,
-                    "Cast at " + DateWords.hour(at) + ", before the hour from which a sworn reason excuses.");
+                    "Cast at " + DateWords.hour(at) + ", before the time from which a sworn reason excuses it.");
         }
     }
 
@@ -189,8 +190,8 @@ final class BallotFactFinder {
     }
 
     private Finding primary(String ballot, String party) {
-        String words = "A " + ballot + " ballot was cast; the roll has the voter as "
-                + (party.isEmpty() ? "having no party" : party) + ".";
+        String words = "A " + ballot + " ballot was cast; the roll lists the voter "
+                + (party.isEmpty() ? "with no party" : "as " + party) + ".";
         boolean open = switch (book.pack().word(Rules.PRIMARY)) {
             case "every_voter" -> true;
             case "own_party_or_unaffiliated" -> party.isEmpty();
@@ -198,13 +199,15 @@ final class BallotFactFinder {
         };
         if (book.pack().word(Rules.PRIMARY).equals("parties_decide") && !party.equals(ballot)) {
             return Finding.unknown(Evidence.of(
-                    EvidenceSource.ROLL, words + " Each party says who may vote its ballot; a person must look."));
+                    EvidenceSource.ROLL,
+                    words + " Each party decides who may vote its ballot; a reviewer must check."));
         }
         boolean own = party.equals(ballot) || open;
         boolean ruled = book.pack().of(Rules.PRIMARY).isFirm();
         return own || ruled
                 ? Finding.of(own ? PartyBallotFact.OWN : PartyBallotFact.OTHER, Evidence.of(EvidenceSource.ROLL, words))
                 : Finding.unknown(Evidence.of(
-                        EvidenceSource.ROLL, words + " No source says whether that is allowed; the office must rule."));
+                        EvidenceSource.ROLL,
+                        words + " No source says whether this is allowed; the office must sign a county ruling."));
     }
 }

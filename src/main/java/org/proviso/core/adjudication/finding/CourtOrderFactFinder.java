@@ -56,6 +56,6 @@ final class CourtOrderFactFinder {
         String words = order.court() + ", " + DateWords.date(order.date()) + ": " + order.scope();
         return binds(order)
                 ? words
-                : words + " (" + DateWords.code(order.standing().code()) + ", so it does not bind)";
+                : words + " (" + DateWords.code(order.standing().code()) + ", so it is not binding)";
     }
 }

@@ -19,7 +19,7 @@ record CuresByStamp(List<CureEvidence> brought, DeadlineBook book, Map<Ask, Loca
         Optional<Deadline> deadline = book.cure(ask, noticesSent.get(ask));
         Finding after = before;
         for (CureEvidence cure : brought) {
-            if (cure.ask() != ask || deadline.isEmpty() || after.words().contains(inTime)) {
+            if (cure.ask() != ask || deadline.isEmpty() || after.says(inTime)) {
                 continue;
             }
             List<Evidence> evidence = new ArrayList<>(after.evidence());

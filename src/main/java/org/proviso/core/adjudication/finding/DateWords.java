@@ -19,9 +19,9 @@ public final class DateWords {
 
     private DateWords() {}
 
-    /** {@code 03/12/1984}; {@code not given} for none. */
+    /** {@code 03/12/1984}; {@code not stated} for none. */
     public static String date(@Nullable LocalDate date) {
-        return date == null ? "not given" : SHORT.format(date);
+        return date == null ? "not stated" : SHORT.format(date);
     }
 
     /** {@code Tuesday, November 3, 2026}. */
@@ -29,9 +29,9 @@ public final class DateWords {
         return LONG.format(date);
     }
 
-    /** {@code 11/03/2026 6:52 pm}; {@code not given} for none. */
+    /** {@code 11/03/2026 6:52 pm}; {@code not stated} for none. */
     public static String moment(@Nullable LocalDateTime moment) {
-        return moment == null ? "not given" : SHORT.format(moment) + " " + hour(moment);
+        return moment == null ? "not stated" : SHORT.format(moment) + " " + hour(moment);
     }
 
     /** A code word as it reads: {@code driver's license}, {@code state ID}, {@code wait for its decision}. */

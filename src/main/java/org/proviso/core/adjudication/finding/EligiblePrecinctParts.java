@@ -41,21 +41,21 @@ record EligiblePrecinctParts(Set<PrecinctId> parts, List<Evidence> evidence) {
             if (located.place() == LocatedAddress.Place.NO_ADDRESS) {
                 return right(
                         Set.of(rolls),
-                        "The affirmation gives no address; the roll's decides: " + rollAddress() + ", " + rolls.words()
-                                + ".");
+                        "The affirmation gives no address, so the registered address decides: " + rollAddress() + ", "
+                                + rolls.words() + ".");
             }
             if (records.sameAddress(lives, voter.residence().address())
                     || located.parts().contains(rolls)) {
                 return right(
                         Set.of(rolls),
-                        "Lives at the registered address or in the same precinct part, " + rolls.words() + ".");
+                        "Lives at the registered address or in the same precinct part: " + rolls.words() + ".");
             }
             if (located.place() == LocatedAddress.Place.IN_COUNTY_NOT_FOUND
                     && records.differsByASlip(lives, voter.residence().address())) {
                 return right(
                         Set.of(rolls),
-                        "The street file does not have the address as written; it is one slip away from the registered"
-                                + " one, which is taken to be meant: " + rolls.words() + ".");
+                        "The street file does not have the address as written. It is one error away from the registered"
+                                + " address, which is used instead: " + rolls.words() + ".");
             }
             if (!located.isOnly()) {
                 return right(Set.of(), located.words());
@@ -68,15 +68,17 @@ record EligiblePrecinctParts(Set<PrecinctId> parts, List<Evidence> evidence) {
                     "Registered at " + rollAddress() + ", " + rolls.words() + "; now lives in " + now.words() + ". ";
             if (!book.pack().of(Rules.MOVES).isFirm()) {
                 return right(
-                        Set.of(), words + "Nobody has read or ruled which of the two decides; the office must rule.");
+                        Set.of(),
+                        words
+                                + "No source read and no county ruling says which address decides; the office must sign a county ruling.");
             }
             String rule = " (" + book.pack().of(Rules.MOVES).reference().words() + ").";
             return switch (book.pack().word(Rules.MOVES)) {
                 case "registered_address" -> right(Set.of(rolls), words + "The registered address decides" + rule);
                 case "new_address" -> right(Set.of(now), words + "The new address decides" + rule);
-                case "either" -> right(both(rolls, now), words + "The voter may vote under either" + rule);
+                case "either" -> right(both(rolls, now), words + "Either address may be used" + rule);
                 case "by_move_date" -> byDate(rolls, now, words, rule);
-                default -> right(Set.of(), words + "No source says which of the two decides.");
+                default -> right(Set.of(), words + "No source says which address decides.");
             };
         }
 
@@ -88,14 +90,17 @@ record EligiblePrecinctParts(Set<PrecinctId> parts, List<Evidence> evidence) {
             if (moved == null || deadline.isEmpty()) {
                 return right(
                         both(rolls, now),
-                        words + (moved == null ? "The day of the move is not given" : "Nobody has read the deadline")
-                                + ", so either ballot is right" + rule);
+                        words
+                                + (moved == null
+                                        ? "The date of the move is not stated"
+                                        : "No source was read for the deadline")
+                                + ", so either ballot is accepted" + rule);
             }
             boolean before = !moved.isAfter(deadline.get());
             return right(
                     Set.of(before ? now : rolls),
                     words + "Moved on " + DateWords.date(moved)
-                            + (before ? ", by" : ", after") + " the registration deadline of "
+                            + (before ? ", on or before" : ", after") + " the registration deadline of "
                             + DateWords.date(deadline.get())
                             + (before ? ": the new address decides" : ": the registered address decides") + rule);
         }

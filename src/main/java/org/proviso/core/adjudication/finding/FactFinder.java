@@ -24,7 +24,7 @@ import org.proviso.core.rules.Rules;
  */
 public final class FactFinder {
 
-    /** Facts that tell of the linked voter: without a settled link they are nobody's. */
+    /** Facts about the linked voter: without a settled link they belong to no one. */
     public static final Set<Fact<?>> OF_THE_VOTER = Set.of(
             Fact.REGISTRATION,
             Fact.MAIL_BALLOTS,
@@ -50,14 +50,9 @@ public final class FactFinder {
     }
 
     /**
-     * The facts as they stand: what the records say of a voter counts only once a person has settled the link, so
-     * that nobody's ballot falls on the record of somebody else.
+     * The facts as they stand, from those over the presumed link: what the records say of a voter counts only once a
+     * person has settled the link, so that nobody's ballot falls on the record of somebody else.
      */
-    public CaseFacts settled(Envelope envelope, Link link) {
-        return settled(envelope, link, presumed(envelope, link));
-    }
-
-    /** The same from the facts over the presumed link, where they are at hand. */
     public CaseFacts settled(Envelope envelope, Link link, CaseFacts all) {
         if (link.isSettled()) {
             return all;
@@ -101,7 +96,7 @@ public final class FactFinder {
             findings.put(one.fact(), new Finding(one.words(), List.of(one.evidence())));
         }
         Finding compared = findings.getOrDefault(Fact.SIGNATURE_COMPARISON, Finding.UNKNOWN);
-        if (compared.isKnown() && compared.words().contains(SignatureComparisonFact.DIFFERS_BY_TWO)) {
+        if (compared.says(SignatureComparisonFact.DIFFERS_BY_TWO)) {
             findings.put(Fact.SIGNATURE_COMPARISON, confirmedByVoter(envelope, compared));
         }
     }
@@ -141,7 +136,7 @@ public final class FactFinder {
             case NONE_FITS ->
                 Finding.of(
                         RegistrationFact.NOT_IN_FILE,
-                        Evidence.of(EvidenceSource.ROLL, "The roll has no record that fits."));
+                        Evidence.of(EvidenceSource.ROLL, "No record on the roll matches."));
             case NOT_ON_ROLL -> Finding.of(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
             default -> Finding.UNKNOWN;
         };

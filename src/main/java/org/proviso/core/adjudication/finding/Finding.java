@@ -5,7 +5,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.FactWord;
 
-/** What is known of one fact: the words that hold (null when nobody knows), and the evidence for it. */
+/** What is known about one fact: the values that hold (null when unknown), and the evidence for it. */
 public record Finding(@Nullable Set<? extends FactWord> words, List<Evidence> evidence) {
 
     public static final Finding UNKNOWN = new Finding(null, List.of());
@@ -21,5 +21,10 @@ public record Finding(@Nullable Set<? extends FactWord> words, List<Evidence> ev
 
     public boolean isKnown() {
         return words != null;
+    }
+
+    /** Known, with this word among those that hold. */
+    public boolean says(FactWord word) {
+        return words != null && words.contains(word);
     }
 }

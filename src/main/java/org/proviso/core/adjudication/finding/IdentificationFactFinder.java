@@ -42,26 +42,26 @@ final class IdentificationFactFinder {
                 found(
                         IdentificationFact.NOT_REQUIRED,
                         EvidenceSource.ROLL,
-                        "The law asks no identification of this voter.");
+                        "The law does not require identification from this voter.");
             case UNKNOWN ->
                 Finding.unknown(Evidence.of(
                         EvidenceSource.ROLL,
-                        "The records do not tell whether the law asks identification of this voter."));
+                        "The records do not show whether the law requires identification from this voter."));
             case YES -> required();
         };
     }
 
     private Finding required() {
         if (handling.idShown() == YesNo.UNKNOWN) {
-            return Finding.unknown(
-                    Evidence.of(EvidenceSource.ENVELOPE, "Nobody noted whether identification was shown."));
+            return Finding.unknown(Evidence.of(
+                    EvidenceSource.ENVELOPE, "The envelope does not say whether identification was shown."));
         }
         if (!handling.declaration().isEmpty()
                 && !book.pack().of(Rules.DECLARATION_EXCUSES).isFirm()) {
             return Finding.unknown(Evidence.of(
                     EvidenceSource.ENVELOPE,
-                    "No identification; the voter swore a declaration, and nobody has read or ruled whether it"
-                            + " excuses."));
+                    "No identification; the voter swore a declaration. No source read and no county ruling says whether it"
+                            + " excuses the voter."));
         }
         if (!handling.declaration().isEmpty() && book.pack().isYes(Rules.DECLARATION_EXCUSES)) {
             return found(

@@ -32,11 +32,16 @@ public record Link(
         double probability = best == null ? 0 : best.probability();
         List<String> likeness = best == null ? List.of() : likeness(match.reason(), best.evidence());
         return switch (match.verdict()) {
-            case SURE -> new Link(VoterIdentityFact.PRESUMED, best.voterId(), probability, likeness);
-            case LIKELY -> new Link(VoterIdentityFact.ONE_FITS_WELL, best.voterId(), probability, likeness);
+            case SURE -> new Link(VoterIdentityFact.PRESUMED, named(best), probability, likeness);
+            case LIKELY -> new Link(VoterIdentityFact.ONE_FITS_WELL, named(best), probability, likeness);
             case AMBIGUOUS -> new Link(VoterIdentityFact.SEVERAL_FIT, null, probability, likeness, match.candidates());
             case NONE -> new Link(VoterIdentityFact.NONE_FITS, null, probability, List.of());
         };
+    }
+
+    private static String named(@Nullable Candidate best) {
+        return Objects.requireNonNull(best, "a match with one voter names the candidate")
+                .voterId();
     }
 
     /** Why the match leaves open who it is, of one or several; empty where it does not, or says no ground. */

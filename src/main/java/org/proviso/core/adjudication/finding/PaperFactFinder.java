@@ -14,7 +14,7 @@ import org.proviso.core.adjudication.facts.OfficialSignatureFact;
 import org.proviso.core.adjudication.facts.SignatureFact;
 import org.proviso.core.rules.Ask;
 
-/** The facts that the envelope itself tells, whoever the voter is. */
+/** The facts the envelope itself shows, regardless of who the voter is. */
 final class PaperFactFinder {
 
     private static final Map<Fact<FieldFact>, Envelope.Field> FIELDS = Map.of(
@@ -28,18 +28,16 @@ final class PaperFactFinder {
             Fact.FIELD_STATEMENTS, Envelope.Field.STATEMENTS_TICKED);
 
     private final Envelope envelope;
-    private final Election election;
     private final CuresByStamp cures;
     private final FindingMap found = new FindingMap();
 
-    private PaperFactFinder(Envelope envelope, Election election, CuresByStamp cures) {
+    private PaperFactFinder(Envelope envelope, CuresByStamp cures) {
         this.envelope = envelope;
-        this.election = election;
         this.cures = cures;
     }
 
     static Map<Fact<?>, Finding> findFacts(Envelope envelope, Election election, CuresByStamp cures) {
-        PaperFactFinder facts = new PaperFactFinder(envelope, election, cures);
+        PaperFactFinder facts = new PaperFactFinder(envelope, cures);
         facts.condition();
         facts.voterSignature();
         facts.officialSignature();
@@ -55,9 +53,10 @@ final class PaperFactFinder {
         Envelope.Condition condition = envelope.handling().condition();
         EnvelopeFact word = Code.find(EnvelopeFact.class, condition.code()).orElse(null);
         if (word != null) {
-            found.put(Fact.ENVELOPE, word, EvidenceSource.ENVELOPE, "The envelope: " + word.meaning() + ".");
+            found.put(
+                    Fact.ENVELOPE, word, EvidenceSource.ENVELOPE, "Condition of the envelope: " + word.meaning() + ".");
         } else {
-            found.unknown(Fact.ENVELOPE, EvidenceSource.ENVELOPE, "Nobody noted the condition of the envelope.");
+            found.unknown(Fact.ENVELOPE, EvidenceSource.ENVELOPE, "The condition of the envelope was not recorded.");
         }
     }
 
@@ -66,9 +65,10 @@ final class PaperFactFinder {
         switch (envelope.handling().voterSigned()) {
             case YES ->
                 found.put(fact, SignatureFact.SIGNED, EvidenceSource.ENVELOPE, "The voter signed the affirmation.");
-            case NO -> found.put(fact, signedLater(SignatureFact.MISSING, "The place for the signature is empty."));
+            case NO -> found.put(fact, signedLater(SignatureFact.MISSING, "The signature line is blank."));
             case MARK -> mark();
-            case UNKNOWN -> found.unknown(fact, EvidenceSource.ENVELOPE, "Nobody noted whether the voter signed.");
+            case UNKNOWN ->
+                found.unknown(fact, EvidenceSource.ENVELOPE, "The record does not say whether the voter signed.");
         }
     }
 
@@ -88,7 +88,7 @@ final class PaperFactFinder {
             found.unknown(
                     Fact.VOTER_SIGNATURE,
                     EvidenceSource.ENVELOPE,
-                    "The voter made a mark; nobody noted whether a witness signed.");
+                    "The voter made a mark; the record does not say whether a witness signed.");
         }
     }
 
@@ -107,18 +107,18 @@ final class PaperFactFinder {
                         Fact.OFFICIAL_SIGNATURE,
                         OfficialSignatureFact.SIGNED,
                         EvidenceSource.ENVELOPE,
-                        "The poll official signed.");
+                        "The poll worker signed.");
             case NO ->
                 found.put(
                         Fact.OFFICIAL_SIGNATURE,
                         OfficialSignatureFact.MISSING,
                         EvidenceSource.ENVELOPE,
-                        "The poll official did not sign.");
+                        "The poll worker did not sign.");
             case UNKNOWN ->
                 found.unknown(
                         Fact.OFFICIAL_SIGNATURE,
                         EvidenceSource.ENVELOPE,
-                        "Nobody noted whether the poll official signed.");
+                        "The record does not say whether the poll worker signed.");
         }
     }
 
@@ -127,11 +127,11 @@ final class PaperFactFinder {
         String name = DateWords.code(field.code());
         if (state != null) {
             FieldFact word = FieldFact.valueOf(state.name());
-            found.put(fact, word, EvidenceSource.ENVELOPE, "The field " + name + ": " + word.meaning() + ".");
+            found.put(fact, word, EvidenceSource.ENVELOPE, "Field " + name + ": " + word.meaning() + ".");
         } else if (isFilled(field)) {
             found.put(fact, FieldFact.KEYED);
         } else {
-            found.unknown(fact, EvidenceSource.ENVELOPE, "The field " + name + " is empty; nobody noted why.");
+            found.unknown(fact, EvidenceSource.ENVELOPE, "Field " + name + " is empty; no reason was recorded.");
         }
     }
 
@@ -156,7 +156,7 @@ final class PaperFactFinder {
                     Fact.OFFICIAL_ERROR,
                     OfficialErrorFact.NOTED,
                     EvidenceSource.ENVELOPE,
-                    note.isBlank() ? "An official sent the voter here." : "The official noted: \"" + note + "\"");
+                    note.isBlank() ? "A poll worker sent the voter here." : "The poll worker noted: \"" + note + "\"");
         } else {
             found.put(
                     Fact.OFFICIAL_ERROR,
@@ -165,7 +165,7 @@ final class PaperFactFinder {
                             note.isBlank()
                                     ? new Evidence[0]
                                     : new Evidence[] {
-                                        Evidence.of(EvidenceSource.ENVELOPE, "The official noted: \"" + note + "\"")
+                                        Evidence.of(EvidenceSource.ENVELOPE, "The poll worker noted: \"" + note + "\"")
                                     }));
         }
     }
@@ -176,7 +176,7 @@ final class PaperFactFinder {
                     Fact.CHALLENGE,
                     ChallengeFact.PENDING,
                     EvidenceSource.ENVELOPE,
-                    "The envelope was issued because the voter was challenged; nothing tells how it ended.");
+                    "The envelope was issued because the voter was challenged; the outcome of the challenge is not on file.");
         } else {
             found.put(Fact.CHALLENGE, ChallengeFact.NONE);
         }

@@ -53,8 +53,9 @@ final class PriorVoteFactFinder {
             words.add(word);
             evidence.add(Evidence.of(
                     EvidenceSource.MAIL_BALLOT_RECORD,
-                    "Mail ballot" + (ballot.serial().isEmpty() ? "" : " " + ballot.serial()) + " sent "
-                            + DateWords.date(ballot.issuedOn()) + ": " + word.meaning()
+                    "Mail ballot" + (ballot.serial().isEmpty() ? "" : " " + ballot.serial()) + " sent"
+                            + (ballot.issuedOn() == null ? "" : " " + DateWords.date(ballot.issuedOn())) + ": "
+                            + word.meaning()
                             + (ballot.stateOn() == null || word == MailBallotFact.OUTSTANDING
                                     ? "."
                                     : " (" + DateWords.date(ballot.stateOn()) + ").")));
@@ -122,7 +123,7 @@ final class PriorVoteFactFinder {
                 Fact.OTHER_ENVELOPE,
                 earlier ? OtherEnvelopeFact.EARLIER_PENDING : OtherEnvelopeFact.LATER_PENDING,
                 EvidenceSource.OTHER_ENVELOPES,
-                "Envelope " + first.envelopeNo() + " of the same voter was cast at "
+                "The same voter cast envelope " + first.envelopeNo() + " at "
                         + first.cast().votingLocation() + ", "
                         + DateWords.moment(first.cast().at()) + ".");
     }
@@ -136,15 +137,16 @@ final class PriorVoteFactFinder {
                 .map(line -> Evidence.of(
                         EvidenceSource.STATE_LIST,
                         "The state lists " + line.name().listed() + ", born " + DateWords.date(line.birthDate())
-                                + ", as having voted in " + line.county() + " on " + DateWords.date(line.on()) + "."))
+                                + ", as having voted in " + line.county()
+                                + (line.on() == null ? "" : " on " + DateWords.date(line.on())) + "."))
                 .toArray(Evidence[]::new);
         boolean inFull = voter.isPresent() && lines.stream().anyMatch(line -> agreesInFull(line, voter.get()));
         return Finding.of(inFull ? OtherCountyFact.LISTED_IN_FULL : OtherCountyFact.LISTED, evidence);
     }
 
     private static boolean agreesInFull(VotedElsewhere line, Voter voter) {
-        boolean sameNumber = !line.idLast4().isEmpty() && line.idLast4().equals(voter.idLast4())
-                || !line.driversLicense().isEmpty() && line.driversLicense().equals(voter.driversLicense());
+        boolean sameNumber = (!line.idLast4().isEmpty() && line.idLast4().equals(voter.idLast4()))
+                || (!line.driversLicense().isEmpty() && line.driversLicense().equals(voter.driversLicense()));
         return sameNumber
                 && line.name().last().equalsIgnoreCase(voter.name().last())
                 && line.name().first().equalsIgnoreCase(voter.name().first())

@@ -48,7 +48,7 @@ public interface Records {
     /** Whether two addresses as written are the same house and street. */
     boolean sameAddress(Address one, Address other);
 
-    /** Whether an address as written can be a slip of the other: the same house, and a street one slip away. */
+    /** Whether an address as written may be a misspelling of the other: the same house, and a street one error away. */
     boolean differsByASlip(Address written, Address other);
 
     Set<String> federalContests();

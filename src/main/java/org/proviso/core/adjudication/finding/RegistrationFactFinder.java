@@ -39,9 +39,9 @@ final class RegistrationFactFinder {
             case PENDING ->
                 found(
                         onTheDay ? RegistrationFact.SAME_DAY_PENDING : RegistrationFact.PENDING,
-                        "The roll has the registration as pending" + because() + ".");
+                        "The roll lists the registration as pending" + because() + ".");
             case ACTIVE, INACTIVE ->
-                onTheDay ? found(RegistrationFact.SAME_DAY_ACCEPTED, "Registered on the day; accepted.") : byDate();
+                onTheDay ? found(RegistrationFact.SAME_DAY_ACCEPTED, "Same-day registration, accepted.") : byDate();
         };
     }
 
@@ -65,14 +65,14 @@ final class RegistrationFactFinder {
     private Finding byDate() {
         LocalDate on = registration.registeredOn();
         if (on == null) {
-            return Finding.unknown(Evidence.of(EvidenceSource.ROLL, "The roll gives no registration date."));
+            return Finding.unknown(Evidence.of(EvidenceSource.ROLL, "The roll shows no registration date."));
         }
         List<Rule> tests = tests();
         boolean allMet = true;
         boolean anySettled = false;
         for (Rule test : tests) {
             Optional<Deadline> deadline = book.of(test);
-            LocalDate event = test == Rules.REGISTER_MAIL_RECEIVED ? registration.receivedOn() : on;
+            LocalDate event = test.equals(Rules.REGISTER_MAIL_RECEIVED) ? registration.receivedOn() : on;
             if (deadline.isEmpty() || event == null) {
                 continue;
             }
@@ -85,7 +85,8 @@ final class RegistrationFactFinder {
             }
         }
         if (!anySettled) {
-            return Finding.unknown(Evidence.of(EvidenceSource.ROLL, "Nobody could source the registration deadline."));
+            return Finding.unknown(
+                    Evidence.of(EvidenceSource.ROLL, "No source was found for the registration deadline."));
         }
         return allMet ? inTime(on) : channelMatters(on);
     }
@@ -121,27 +122,27 @@ final class RegistrationFactFinder {
     private Finding inTime(LocalDate on) {
         String words = "Registered on " + DateWords.date(on) + how() + ", in time.";
         return registration.status() == RollStatus.INACTIVE
-                ? found(RegistrationFact.INACTIVE, words + " Inactive, which is still registered.")
+                ? found(RegistrationFact.INACTIVE, words + " Inactive voters are still registered.")
                 : found(RegistrationFact.IN_TIME, words);
     }
 
     /** A late date costs a vote: where the deadline itself is only remembered, a person must rule first. */
     private Finding late(Rule test, Deadline deadline, LocalDate event) {
-        String what = test == Rules.REGISTER_MAIL_RECEIVED ? "The application arrived on " : "Registered on ";
+        String what = test.equals(Rules.REGISTER_MAIL_RECEIVED) ? "The application arrived on " : "Registered on ";
         String words = what + DateWords.date(event) + how() + "; the last day was " + DateWords.date(deadline.day())
                 + " (" + deadline.rule().words() + ").";
         return book.pack().of(test).isFirm()
                 ? found(RegistrationFact.LATE, words)
                 : Finding.unknown(Evidence.of(
                         EvidenceSource.ROLL,
-                        words + " The deadline is from memory; the office must sign a county ruling."));
+                        words + " The rule pack has this deadline from memory; the office must sign a county ruling."));
     }
 
     private static Finding channelMatters(LocalDate on) {
         return Finding.unknown(Evidence.of(
                 EvidenceSource.ROLL,
                 "Registered on " + DateWords.date(on)
-                        + "; whether in time depends on how, which the roll does not say."));
+                        + ". Whether that was in time depends on the method, which the roll does not show."));
     }
 
     private String how() {

@@ -30,6 +30,6 @@ public final class StateListMatches {
         boolean sameName = line.name().last().equalsIgnoreCase(last)
                 && line.birthDate() != null
                 && line.birthDate().equals(birthDate);
-        return sameName || !license.isEmpty() && license.equals(line.driversLicense());
+        return sameName || (!license.isEmpty() && license.equals(line.driversLicense()));
     }
 }

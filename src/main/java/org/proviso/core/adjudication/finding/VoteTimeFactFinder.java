@@ -29,7 +29,7 @@ final class VoteTimeFactFinder {
 
     static Finding findFacts(Envelope envelope, Election election) {
         if (envelope.source() == Envelope.Source.MAIL_WITHOUT_ID) {
-            return found(VoteTimeFact.WITHIN_HOURS, "A mail ballot that came without identification.");
+            return found(VoteTimeFact.WITHIN_HOURS, "A mail ballot received without identification.");
         }
         return new VoteTimeFactFinder(envelope, election).find();
     }
@@ -42,24 +42,26 @@ final class VoteTimeFactFinder {
         if (cast.extendedHours().isYes()) {
             return extended();
         }
-        if (cast.at() == null) {
+        LocalDateTime at = cast.at();
+        if (at == null) {
             return Finding.unknown(Evidence.of(EvidenceSource.ENVELOPE, "The envelope does not say when it was cast."));
         }
-        if (!cast.at().isAfter(close)) {
-            return found(VoteTimeFact.WITHIN_HOURS, "Cast at " + DateWords.hour(cast.at()) + ".");
+        if (!at.isAfter(close)) {
+            return found(VoteTimeFact.WITHIN_HOURS, "Cast at " + DateWords.hour(at) + ".");
         }
-        return afterClose(close);
+        return afterClose(at, close);
     }
 
-    private Finding afterClose(LocalDateTime close) {
-        String when = "Cast at " + DateWords.hour(cast.at()) + ", after the close at " + DateWords.hour(close);
+    private Finding afterClose(LocalDateTime at, LocalDateTime close) {
+        String when = "Cast at " + DateWords.hour(at) + ", after polls closed at " + DateWords.hour(close);
         if (order().isPresent()) {
             return extended();
         }
         return cast.inLineAtClose().isNo()
-                ? found(VoteTimeFact.AFTER_CLOSE, when + ", by a voter not in line by then.")
+                ? found(VoteTimeFact.AFTER_CLOSE, when + "; the voter was not in line by then.")
                 : Finding.unknown(Evidence.of(
-                        EvidenceSource.ENVELOPE, when + "; nobody noted whether the voter was in line by then."));
+                        EvidenceSource.ENVELOPE,
+                        when + "; the record does not say whether the voter was in line by then."));
     }
 
     private Finding extended() {
@@ -67,10 +69,10 @@ final class VoteTimeFactFinder {
         if (order.isEmpty()) {
             return Finding.unknown(Evidence.of(
                     EvidenceSource.ENVELOPE,
-                    "Marked as cast in extended hours, but no order that extended them is on file."));
+                    "Marked as cast in extended hours, but no court order extending hours is on file."));
         }
         LocalDateTime until = order.get().until();
-        String words = order.get().court() + ", " + DateWords.date(order.get().date()) + ", extended the hours"
+        String words = order.get().court() + ", " + DateWords.date(order.get().date()) + ", extended voting hours"
                 + (until == null ? "" : " to " + DateWords.hour(until)) + ".";
         if (cast.at() != null && until != null && cast.at().isAfter(until)) {
             return found(

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoteTimeFact;
@@ -30,8 +31,8 @@ public record Assessment(
         List<DueAsk> asks,
         boolean heldApart) {
 
-    /** Raised when an answer may come out otherwise for the same facts; stored with every assessment. */
-    public static final int ENGINE_VERSION = 2;
+    /** Raised when an answer, or its words, may change for the same facts; stored with every assessment. */
+    public static final int ENGINE_VERSION = 3;
 
     /** Answers every question and folds the answers. */
     public static Assessment assess(CaseFacts facts, QuestionContext setting) {
@@ -42,7 +43,7 @@ public record Assessment(
         return assess(facts, answered, setting);
     }
 
-    /** The same case if everything open comes out as the records suggest; for triage, never for a decision. */
+    /** The same case if every open question is answered as the records suggest; for sorting, never for a decision. */
     public static Assessment outlook(CaseFacts facts, QuestionContext setting) {
         return assess(facts, setting).outlook(setting);
     }
@@ -71,7 +72,7 @@ public record Assessment(
             }
         }
         if (open.isEmpty() && outcome.recommendation() == Recommendation.RESEARCH) {
-            open.add("only a part may count, and the contests of the two ballots are not known yet");
+            open.add("only some contests may count, and the contests on the two ballots are not known yet");
         }
         return List.copyOf(open);
     }
@@ -84,7 +85,7 @@ public record Assessment(
         Map<Ask, DueAsk> asks = new LinkedHashMap<>();
         for (Answer answer : answers) {
             if (answer instanceof Answer.Defect defect && defect.ask() == AskStatus.RUNNING) {
-                Ask ask = defect.consequence().cure();
+                Ask ask = Objects.requireNonNull(defect.consequence().cure(), "time runs only where there is a cure");
                 asks.putIfAbsent(
                         ask,
                         new DueAsk(
@@ -108,7 +109,7 @@ public record Assessment(
 
     private static List<Evidence> evidence(Question question, CaseFacts facts) {
         List<Evidence> evidence = new ArrayList<>();
-        for (Fact<?> fact : QuestionReads.BY_QUESTION.get(question)) {
+        for (Fact<?> fact : QuestionReads.by(question)) {
             evidence.addAll(facts.evidence(fact));
         }
         return evidence;
@@ -116,7 +117,7 @@ public record Assessment(
 
     /** Holder of what each question reads, in the order of the facts; the questions are always the same. */
     private static final class QuestionReads {
-        static final Map<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
+        private static final IdentityHashMap<Question, List<Fact<?>>> BY_QUESTION = new IdentityHashMap<>();
 
         static {
             for (Question question : QuestionList.all()) {
@@ -124,6 +125,10 @@ public record Assessment(
                 BY_QUESTION.put(
                         question, Fact.all().stream().filter(reads::contains).toList());
             }
+        }
+
+        static List<Fact<?>> by(Question question) {
+            return Objects.requireNonNull(BY_QUESTION.get(question), "only questions of the list are asked");
         }
     }
 }

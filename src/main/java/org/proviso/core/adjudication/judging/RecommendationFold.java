@@ -34,8 +34,9 @@ public final class RecommendationFold {
         RecommendationFold fold = new RecommendationFold(answers, contests);
 
         Recommendation recommendation = fold.recommendation();
-        Set<String> counted =
-                recommendation == Recommendation.COUNT_IN_PART ? contests.countedUnder(fold.policies()) : Set.of();
+        Set<String> counted = contests != null && recommendation == Recommendation.COUNT_IN_PART
+                ? contests.countedUnder(fold.policies())
+                : Set.of();
         return new AssessmentOutcome(
                 recommendation,
                 fold.reasons().stream()
@@ -97,7 +98,7 @@ public final class RecommendationFold {
                 && contests.countedUnder(policies()).isEmpty();
     }
 
-    /** Only a part counts, but nobody knows yet which ballot was the right one. */
+    /** Only a part counts, but it is not known yet which ballot was the right one. */
     private boolean partOfUnknown() {
         return contests == null && !policies().isEmpty();
     }

@@ -29,7 +29,7 @@ public final class FactsJson {
 
     private FactsJson() {}
 
-    /** A fact that nobody knows but for which something was looked at has evidence and no words. */
+    /** A fact that is unknown although something was checked has evidence and no values. */
     public static String write(KeptFacts kept) {
         Map<String, Object> text = new HashMap<>();
         Map<String, Object> facts = new HashMap<>();
@@ -55,11 +55,11 @@ public final class FactsJson {
         KeptFields fields = new KeptFields(CanonicalJsonReader.object(text));
         Map<Fact<?>, Finding> findings = new LinkedHashMap<>();
         KeptFields facts = fields.object("facts");
-        for (Object key : facts.all().keySet()) {
-            Fact<?> fact = Fact.find((String) key)
+        for (String key : facts.names()) {
+            Fact<?> fact = Fact.find(key)
                     .orElseThrow(
-                            () -> new IllegalArgumentException("\"" + key + "\" is no fact that this version knows"));
-            findings.put(fact, finding(fact, facts.object((String) key)));
+                            () -> new IllegalArgumentException("\"" + key + "\" is not a fact this version knows"));
+            findings.put(fact, finding(fact, facts.object(key)));
         }
         CaseFacts found = new CaseFacts(findings, fields.has("contests") ? contests(fields.object("contests")) : null);
         Set<LocalDate> closed = new LinkedHashSet<>();
@@ -96,7 +96,7 @@ public final class FactsJson {
                     .filter(word -> word.code().equals(code))
                     .findFirst()
                     .orElseThrow(() ->
-                            new IllegalArgumentException("\"" + code + "\" is no word of the fact " + fact.key())));
+                            new IllegalArgumentException("\"" + code + "\" is not a value of the fact " + fact.key())));
         }
         return words;
     }
@@ -138,8 +138,8 @@ public final class FactsJson {
 
     private static Map<Ask, LocalDateTime> notices(KeptFields fields) {
         Map<Ask, LocalDateTime> notices = new EnumMap<>(Ask.class);
-        for (Object ask : fields.all().keySet()) {
-            notices.put(KeptFields.code(Ask.class, (String) ask), LocalDateTime.parse(fields.text((String) ask)));
+        for (String ask : fields.names()) {
+            notices.put(KeptFields.code(Ask.class, ask), LocalDateTime.parse(fields.text(ask)));
         }
         return notices;
     }

@@ -91,7 +91,7 @@ public record KeptAssessment(
             return "";
         }
         if (!origins().areSaidBy(content)) {
-            return "it was made from other facts, rules or another moment than stand beside it";
+            return "its content names facts, rules or a time other than those stored with it";
         }
         if (!content.equals(again.content)) {
             Map<String, Object> before = CanonicalJsonReader.object(content);
@@ -99,8 +99,8 @@ public record KeptAssessment(
             Set<String> parts = new TreeSet<>(before.keySet());
             parts.addAll(now.keySet());
             parts.removeIf(part -> Objects.equals(before.get(part), now.get(part)));
-            return "made again it has other " + String.join(", ", parts).replace('_', ' ');
+            return "recomputed, it differs in: " + String.join(", ", parts).replace('_', ' ');
         }
-        return "its recommendation, its reasons or whether it is held apart are not those of its content";
+        return "its recommendation, reasons or held-apart mark differ from its content";
     }
 }

@@ -9,21 +9,25 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 
-/** The fields of an object that was kept; one that is missing or of another kind is an {@link IllegalArgumentException}. */
+/** The fields of an object that was kept; one that is missing or has the wrong type is an {@link IllegalArgumentException}. */
 record KeptFields(Map<?, ?> all) {
 
     static KeptFields of(@Nullable Object object) {
         if (object instanceof Map<?, ?> map) {
             return new KeptFields(map);
         }
-        throw new IllegalArgumentException("there is no object where one is expected");
+        throw new IllegalArgumentException("an object is missing");
     }
 
     static String asText(@Nullable Object item) {
         if (item instanceof String text) {
             return text;
         }
-        throw new IllegalArgumentException("there is no text where one is expected");
+        throw new IllegalArgumentException("a text value is missing");
+    }
+
+    List<String> names() {
+        return all.keySet().stream().map(KeptFields::asText).toList();
     }
 
     boolean has(String name) {
@@ -58,7 +62,7 @@ record KeptFields(Map<?, ?> all) {
     static <E extends Enum<E> & Code> E code(Class<E> type, String word) {
         return Code.find(type, word)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "\"" + word + "\" is no " + type.getSimpleName() + " that this version knows"));
+                        "\"" + word + "\" is not a " + type.getSimpleName() + " this version knows"));
     }
 
     List<?> list(String name) {
@@ -88,6 +92,6 @@ record KeptFields(Map<?, ?> all) {
         if (type.isInstance(value)) {
             return type.cast(value);
         }
-        throw new IllegalArgumentException("\"" + name + "\" is missing or of another kind");
+        throw new IllegalArgumentException("\"" + name + "\" is missing or has the wrong type");
     }
 }

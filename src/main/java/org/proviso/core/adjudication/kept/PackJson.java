@@ -76,8 +76,8 @@ public final class PackJson {
         String key = fields.text("rule");
         return new ResolvedRule(
                 Rule.find(key)
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "\"" + key + "\" is not in this version's vocabulary of rules")),
+                        .orElseThrow(
+                                () -> new IllegalArgumentException("\"" + key + "\" is not a rule this version knows")),
                 RuleValueJson.read(fields.object("value")),
                 new Reference(fields.text("title"), fields.text("section"), (int) fields.number("year")),
                 fields.code("basis", Basis.class),
@@ -93,10 +93,10 @@ public final class PackJson {
 
     private static Map<Reason, ReasonText> reasons(KeptFields fields) {
         Map<Reason, ReasonText> reasons = new EnumMap<>(Reason.class);
-        for (Object code : fields.all().keySet()) {
-            KeptFields text = fields.object((String) code);
+        for (String code : fields.names()) {
+            KeptFields text = fields.object(code);
             reasons.put(
-                    KeptFields.code(Reason.class, (String) code),
+                    KeptFields.code(Reason.class, code),
                     new ReasonText(text.code("survey", SurveyHeading.class), text.text("notice")));
         }
         return reasons;

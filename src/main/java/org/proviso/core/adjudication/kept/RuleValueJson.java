@@ -59,7 +59,7 @@ final class RuleValueJson {
             case "no_deadline" -> new RuleValue.NoDeadline();
             case "follows" -> new RuleValue.Follows(follows(fields));
             case "unknown" -> new RuleValue.Unknown();
-            default -> throw new IllegalArgumentException("\"" + kind + "\" is no kind of value");
+            default -> throw new IllegalArgumentException("\"" + kind + "\" is not a kind of value");
         };
     }
 
@@ -80,7 +80,7 @@ final class RuleValueJson {
                 fields.code("anchor", DeadlineAnchor.class),
                 step(fields),
                 TimeOfDay.parse(fields.text("time"))
-                        .orElseThrow(() -> new IllegalArgumentException("\"time\" is no time of day")),
+                        .orElseThrow(() -> new IllegalArgumentException("\"time\" is not a time of day")),
                 fields.code("if_closed", ClosedDayRule.class),
                 fields.optional("acts_until", LocalTime::parse));
     }

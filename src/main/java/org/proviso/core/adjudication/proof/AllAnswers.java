@@ -18,6 +18,7 @@ final class AllAnswers {
     private final List<Table> tables = new ArrayList<>();
 
     /** The answers to one question: a row for each world, a column for each tuple. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
     record Table(TupleSpace space, Answer[][] answers, AnswerClass[][] classes) {}
 
     /** One question, one tuple of its facts, one state of the clocks. */
@@ -50,8 +51,8 @@ final class AllAnswers {
         }
 
         String sentence() {
-            return "\"" + table.space.question().asks() + "\" if " + tuple().sentence() + ", while " + clocks().words()
-                    + ": the answer is \"" + answer().words() + "\"";
+            return "\"" + table.space.question().asks() + "\" when " + tuple().sentence() + ", while "
+                    + clocks().words() + ": the answer is \"" + answer().words() + "\"";
         }
     }
 

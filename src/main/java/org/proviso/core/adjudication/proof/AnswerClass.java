@@ -28,7 +28,7 @@ record AnswerClass(String name, Answer sample) {
     boolean blocksCounting() {
         if (sample instanceof Answer.Defect defect) {
             Consequence.Effect does = defect.consequence().does();
-            return does != Consequence.Effect.NONE && does != Consequence.Effect.IN_PART || !isSettled(defect);
+            return (does != Consequence.Effect.NONE && does != Consequence.Effect.IN_PART) || !isSettled(defect);
         }
         return isOpen();
     }

@@ -12,11 +12,12 @@ import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 
-/** Nobody may be decided before the time to cure is over, nor certified before all are decided. */
+/** No envelope may be due before its time to cure is over, and certification may not be due before every decision. */
 final class DeadlineChecks {
 
-    private static final String CURE = "The time to cure ends before the decision, the decision before certification.";
-    private static final String GATE = "What may begin, begins before it is due.";
+    private static final String CURE =
+            "The time to cure ends by the decision deadline, and the decision deadline is no later than certification.";
+    private static final String GATE = "The earliest time for a step is never later than its deadline.";
 
     private final ResolvedPack pack;
     private final DeadlineBook book;
@@ -44,7 +45,7 @@ final class DeadlineChecks {
         return violations;
     }
 
-    /** What would break the promise, had a court not ordered it so. */
+    /** What would break the promise if a court had not ordered it. */
     List<String> warnings() {
         return warnings;
     }
@@ -62,7 +63,7 @@ final class DeadlineChecks {
                 + DateWords.moment(first.get().lastMoment()) + ", after " + secondRule.key() + " on "
                 + DateWords.moment(second.get().lastMoment());
         if (isOrdered(firstRule) || isOrdered(secondRule)) {
-            warnings.add(shown + ", as a court ordered");
+            warnings.add(shown + ", as ordered by a court");
         } else {
             violations.add(new Violation(promise, shown));
         }

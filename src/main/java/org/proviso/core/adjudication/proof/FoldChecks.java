@@ -78,7 +78,7 @@ final class FoldChecks {
     private void neverCountsBlocked(List<AnswerClass> set, Recommendation outcome) {
         boolean blocked = set.stream().anyMatch(AnswerClass::blocksCounting);
         if (blocked && outcome != Recommendation.REJECT) {
-            broken("No ballot counts while an answer rejects it, waits or is open.", set, outcome);
+            broken("No ballot counts while an answer rejects it, waits for the voter or is open.", set, outcome);
         }
     }
 
@@ -88,22 +88,22 @@ final class FoldChecks {
             if ((mask >> bit & 1) == 1 && classes.get(bit).isDefect()) {
                 Recommendation without = folded[mask & ~(1 << bit)];
                 if (without.isDecided() && rank(without) < rank(outcome)) {
-                    broken("A defect that turns out clear never makes the outcome worse.", chosen(mask), outcome);
+                    broken("Clearing a defect never makes the outcome worse.", chosen(mask), outcome);
                 }
             }
         }
     }
 
-    /** What is open may turn out any way; a decided outcome stands, unless there is no vote left to decide here. */
+    /** An open question may get any answer; a decided outcome stands, unless no vote is left to decide here. */
     private void neverOpensAgain(int mask, Recommendation outcome) {
         for (int bit = 0; bit < classes.size(); bit++) {
             if ((mask >> bit & 1) == 1 && classes.get(bit).isOpen()) {
                 for (int other = 0; other < classes.size(); other++) {
-                    Recommendation turned = folded[mask & ~(1 << bit) | 1 << other];
+                    Recommendation turned = folded[(mask & ~(1 << bit)) | 1 << other];
                     boolean noVoteLeft =
                             turned == Recommendation.ADMINISTRATIVE_END || turned == Recommendation.SENT_ON;
                     if (turned != outcome && !noVoteLeft) {
-                        broken("What is open never changes a decided outcome.", chosen(mask), outcome);
+                        broken("Answering an open question never changes a decided outcome.", chosen(mask), outcome);
                     }
                 }
             }
@@ -112,7 +112,7 @@ final class FoldChecks {
 
     private void broken(String promise, List<AnswerClass> set, Recommendation outcome) {
         String names = String.join("; ", set.stream().map(AnswerClass::name).toList());
-        violations.putIfAbsent(promise, new Violation(promise, "answers [" + names + "] fold to " + outcome.words()));
+        violations.putIfAbsent(promise, new Violation(promise, "answers [" + names + "] lead to " + outcome.words()));
     }
 
     private List<AnswerClass> chosen(int mask) {

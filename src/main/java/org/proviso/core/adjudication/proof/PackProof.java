@@ -124,13 +124,14 @@ public final class PackProof {
             }
             if (!reached.contains(reason)) {
                 violations.add(new Violation(
-                        "Every declared reason can come about.",
+                        "Every reason in the pack can occur.",
                         "no combination of facts leads to " + reason.code() + " for an election on "
                                 + resolved.electionDate()));
             }
             if (resolved.text(reason).isEmpty()) {
                 violations.add(new Violation(
-                        "Every declared reason has a notice text and a survey heading.", reason.code() + " has none"));
+                        "Every reason in the pack has a notice text and a survey heading.",
+                        reason.code() + " has none"));
             }
         }
     }

@@ -37,9 +37,9 @@ record ProofClocks(AskStatus asks, boolean mailReceiptPassed) implements CaseClo
         String cure = switch (asks) {
             case RUNNING -> "the voter still has time to cure";
             case OVER -> "the time to cure is over";
-            case OVER_WITHOUT_NOTICE -> "the time to cure is over, and no notice is logged";
-            case NOT_SETTLED -> "nobody knows until when the voter may cure";
+            case OVER_WITHOUT_NOTICE -> "the time to cure is over, and no notice was logged";
+            case NOT_SETTLED -> "the cure deadline is not known";
         };
-        return cure + "; mail ballots " + (mailReceiptPassed ? "may not arrive any more" : "may still arrive");
+        return cure + "; mail ballots " + (mailReceiptPassed ? "may no longer arrive" : "may still arrive");
     }
 }

@@ -46,13 +46,15 @@ final class TupleChecks {
         TupleChecks checks = new TupleChecks(answers);
         Map<String, Predicate<AllAnswers.QuestionAtTuple>> promises = new LinkedHashMap<>();
         promises.put(
-                "No decided outcome changes, however what is unknown turns out.", TupleChecks::changesWhenCompleted);
+                "No decided outcome changes when an unknown fact becomes known.", TupleChecks::changesWhenCompleted);
         promises.put(
-                "A ballot never counts, whole or in part, beside an accepted mail ballot, a vote at another location"
+                "A ballot never counts, in full or in part, alongside an accepted mail ballot, a vote at another location"
                         + " or in another county, or another envelope that counts.",
                 TupleChecks::countsTwice);
         promises.put("More time to cure never makes an outcome worse.", TupleChecks::worseWithMoreTime);
-        promises.put("What is brought in time is never worse than what is brought late.", checks::worseInTime);
+        promises.put(
+                "Evidence provided in time is never worse for the voter than evidence provided late.",
+                checks::worseInTime);
         checks.smallest(promises);
         return checks.violations;
     }
@@ -68,10 +70,12 @@ final class TupleChecks {
                         (one, other) -> other.tuple().known() < one.tuple().known() ? other : one);
             }
         }));
-        promises.keySet().stream()
-                .filter(found::containsKey)
-                .forEach(promise ->
-                        violations.add(new Violation(promise, found.get(promise).sentence())));
+        promises.keySet().forEach(promise -> {
+            AllAnswers.QuestionAtTuple broken = found.get(promise);
+            if (broken != null) {
+                violations.add(new Violation(promise, broken.sentence()));
+            }
+        });
     }
 
     /** Clear or final with something unknown must stay so under every completion; open may become anything. */
@@ -94,7 +98,7 @@ final class TupleChecks {
                 && !lawSaysSo(asked.answer());
     }
 
-    /** A pack may let it count only by a rule that somebody read or ruled on. */
+    /** A rule pack may let it count only by a rule that was read or ruled on. */
     private static boolean lawSaysSo(Answer answer) {
         return answer instanceof Answer.Defect defect
                 && defect.consequence().does() == Effect.NONE
@@ -116,6 +120,7 @@ final class TupleChecks {
     }
 
     /** How the case stands when the same comes late: the worst of this question and of others that look at it. */
+    @SuppressWarnings("ReferenceEquality") // Each question has one table, too large to compare by what is in it.
     private int rankWhenLate(AllAnswers.QuestionAtTuple asked, Later later) {
         Tuple late = asked.tuple().with(later.fact(), Set.of(later.late()));
         int here = rank(asked.about(asked.table().space().number(late)).kind());

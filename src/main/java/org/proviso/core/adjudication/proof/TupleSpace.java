@@ -3,6 +3,7 @@ package org.proviso.core.adjudication.proof;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.adjudication.questions.Question;
 import org.proviso.core.adjudication.questions.QuestionList;
 
@@ -10,6 +11,7 @@ import org.proviso.core.adjudication.questions.QuestionList;
  * Every tuple of a question by number, and for each the numbers of the tuples that it becomes once what is unknown in
  * it is known. It depends on the questions only, so one is made for all packs.
  */
+@SuppressWarnings("ArrayRecordComponent") // Never compared.
 record TupleSpace(Question question, List<Tuple> tuples, int[][] completions, Map<Tuple, Integer> numbers) {
 
     /** Of every question, in their order; made when first asked for. */
@@ -34,7 +36,7 @@ record TupleSpace(Question question, List<Tuple> tuples, int[][] completions, Ma
     }
 
     int number(Tuple tuple) {
-        return numbers.get(tuple);
+        return Objects.requireNonNull(numbers.get(tuple), "the space has every tuple of its question");
     }
 
     int size() {

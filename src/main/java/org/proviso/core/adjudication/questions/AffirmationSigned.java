@@ -18,8 +18,8 @@ final class AffirmationSigned extends OneFactQuestion<SignatureFact> {
     Answer answerFor(SignatureFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case SIGNED -> setting.clear("Yes");
-            case MARK_WITNESSED -> byMark("Yes, by a mark with a witness", setting);
-            case SIGNED_LATER_IN_TIME -> setting.clear("Yes, afterward and in time");
+            case MARK_WITNESSED -> byMark("Yes, with a witnessed mark", setting);
+            case SIGNED_LATER_IN_TIME -> setting.clear("Yes, after voting and in time");
             case MISSING, SIGNED_LATER_LATE -> setting.defect(Reason.AFFIRMATION_NOT_SIGNED);
             case MARK_NOT_WITNESSED -> markAlone(setting);
             case POWER_OF_ATTORNEY -> byAttorney(setting);
@@ -33,7 +33,7 @@ final class AffirmationSigned extends OneFactQuestion<SignatureFact> {
         };
     }
 
-    /** A mark that nobody witnessed; where no pack says what a mark needs, it needs a witness. */
+    /** A mark without a witness; where no rule pack says what a mark needs, it needs a witness. */
     private static Answer markAlone(QuestionContext setting) {
         ResolvedRule rule = setting.pack().of(StateRules.SIGNATURE_MARK);
         if (rule.isAbsent() || rule.word().equals("witness_needed")) {
@@ -41,13 +41,13 @@ final class AffirmationSigned extends OneFactQuestion<SignatureFact> {
         }
         return switch (rule.word()) {
             case "no_witness_needed" ->
-                setting.clear("Yes, by a mark, which needs no witness", StateRules.SIGNATURE_MARK);
+                setting.clear("Yes, with a mark; no witness is required", StateRules.SIGNATURE_MARK);
             case "not_accepted" -> setting.defect(Reason.AFFIRMATION_NOT_SIGNED, StateRules.SIGNATURE_MARK);
             default -> setting.ruleUnknown(StateRules.SIGNATURE_MARK);
         };
     }
 
-    /** Somebody else signed; where no pack says what that means, a person must look. */
+    /** Another person signed; where no rule pack says what that means, a reviewer must check. */
     private static Answer byAttorney(QuestionContext setting) {
         ResolvedRule rule = setting.pack().of(StateRules.POWER_OF_ATTORNEY);
         return switch (rule.word()) {
@@ -55,7 +55,7 @@ final class AffirmationSigned extends OneFactQuestion<SignatureFact> {
             case "not_accepted" -> setting.defect(Reason.AFFIRMATION_NOT_SIGNED, StateRules.POWER_OF_ATTORNEY);
             case "person_decides" ->
                 setting.open(
-                        "somebody else signed under a power of attorney; a person must look at it",
+                        "another person signed under a power of attorney; a reviewer must check it",
                         StateRules.POWER_OF_ATTORNEY);
             default -> setting.ruleUnknown(StateRules.POWER_OF_ATTORNEY);
         };

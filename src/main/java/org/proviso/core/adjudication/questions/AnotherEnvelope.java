@@ -11,25 +11,29 @@ import org.proviso.core.rules.StateRules;
 final class AnotherEnvelope extends OneFactQuestion<OtherEnvelopeFact> {
 
     AnotherEnvelope() {
-        super("already_voted.other_envelope", QuestionHeading.ALREADY_VOTED, "Another envelope?", Fact.OTHER_ENVELOPE);
+        super(
+                "already_voted.other_envelope",
+                QuestionHeading.ALREADY_VOTED,
+                "Did the voter cast another envelope?",
+                Fact.OTHER_ENVELOPE);
     }
 
     @Override
     Answer answerFor(OtherEnvelopeFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NONE -> setting.clear("No other envelope");
-            case NOT_COUNTED -> setting.clear("The other one does not count");
+            case NOT_COUNTED -> setting.clear("The other envelope does not count");
             case COUNTED -> setting.defect(Reason.OTHER_ENVELOPE_COUNTED);
             case LATER_PENDING ->
                 together(
                         "another envelope of this voter was cast later; they are decided together",
-                        "The one cast first",
+                        "This one was cast first",
                         true,
                         setting);
             case EARLIER_PENDING ->
                 together(
                         "another envelope of this voter was cast earlier; they are decided together",
-                        "The one cast last",
+                        "This one was cast last",
                         false,
                         setting);
         };

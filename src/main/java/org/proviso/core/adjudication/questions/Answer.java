@@ -29,7 +29,7 @@ public sealed interface Answer {
 
         @Override
         public String words() {
-            return "No: " + reason.words();
+            return "Defect: " + reason.words();
         }
 
         /** Nothing can cure it, or the time to do so ran out. */
@@ -49,7 +49,7 @@ public sealed interface Answer {
         }
     }
 
-    /** The question makes no sense here. */
+    /** The question does not apply here. */
     record NotAsked(String why) implements Answer {
         @Override
         public String words() {

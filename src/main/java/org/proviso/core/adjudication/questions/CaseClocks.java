@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 
-/** How the deadlines of a case stand at the as-of moment. There is no other clock. */
+/** The state of a case's deadlines at the as-of time. There is no other clock. */
 public interface CaseClocks {
 
     AskStatus ask(Ask ask);
@@ -12,6 +12,6 @@ public interface CaseClocks {
     /** The deadline of an ask, where one can be computed. */
     Optional<Deadline> deadline(Ask ask);
 
-    /** Whether the deadline for mail ballots to arrive has passed; not when there is none or nobody knows it. */
+    /** Whether the deadline for mail ballots to arrive has passed; false when there is none or it is unknown. */
     boolean mailReceiptPassed();
 }

@@ -9,7 +9,7 @@ import org.proviso.core.rules.Reason;
 final class Challenged extends OneFactQuestion<ChallengeFact> {
 
     Challenged() {
-        super("anything_else.challenge", QuestionHeading.ANYTHING_ELSE, "Challenged?", Fact.CHALLENGE);
+        super("anything_else.challenge", QuestionHeading.ANYTHING_ELSE, "Was the voter challenged?", Fact.CHALLENGE);
     }
 
     @Override
@@ -20,7 +20,9 @@ final class Challenged extends OneFactQuestion<ChallengeFact> {
             case SUSTAINED -> setting.defect(Reason.CHALLENGE_SUSTAINED);
             case UNDER_APPEAL -> setting.open("the challenge is under appeal");
             case PENDING ->
-                setting.open("the challenge is to be heard", setting.clear("Challenged; the challenger must show why"));
+                setting.open(
+                        "the challenge has not been heard yet",
+                        setting.clear("Challenged; the burden is on the challenger"));
         };
     }
 }

@@ -9,15 +9,19 @@ import org.proviso.core.rules.Reason;
 final class CourtOrdered extends OneFactQuestion<OrderFact> {
 
     CourtOrdered() {
-        super("anything_else.court_order", QuestionHeading.ANYTHING_ELSE, "A court order about it?", Fact.COURT_ORDER);
+        super(
+                "anything_else.court_order",
+                QuestionHeading.ANYTHING_ELSE,
+                "Is there a court order about this envelope?",
+                Fact.COURT_ORDER);
     }
 
     @Override
     Answer answerFor(OrderFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NONE -> setting.clear("None");
-            case COUNT, OPEN, PRESERVE -> setting.clear("An order to " + word.code() + "; the decider enters it");
-            case HOLD -> setting.open("a court ordered this envelope held");
+            case COUNT, OPEN, PRESERVE -> setting.clear("A court ordered: " + word.code() + "; the decider enters it");
+            case HOLD -> setting.open("a court ordered this envelope to be held");
             case REJECT -> setting.defect(Reason.REJECTED_BY_ORDER);
         };
     }

@@ -13,17 +13,18 @@ final class Eligible extends OneFactQuestion<EligibilityFact> {
         super(
                 "anything_else.eligibility",
                 QuestionHeading.ANYTHING_ELSE,
-                "Anything against eligibility?",
+                "Is anything known against eligibility?",
                 Fact.ELIGIBILITY);
     }
 
     @Override
     Answer answerFor(EligibilityFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
-            case NOTHING_KNOWN -> setting.clear("Nothing known");
-            case DIED_AFTER_VOTING -> setting.clear("The voter was living when the ballot was cast");
-            case DOUBTED -> setting.open("the right to vote is doubted; the evidence is to be weighed", Rules.BURDEN);
-            case DOUBT_NOT_SHOWN -> setting.clear("Doubted; the evidence does not bear it out", Rules.BURDEN);
+            case NOTHING_KNOWN -> setting.clear("No, nothing known");
+            case DIED_AFTER_VOTING -> setting.clear("The voter was alive when the ballot was cast");
+            case DOUBTED -> setting.open("the right to vote is in doubt; the evidence must be weighed", Rules.BURDEN);
+            case DOUBT_NOT_SHOWN ->
+                setting.clear("In doubt, but the evidence does not support the doubt", Rules.BURDEN);
             case NOT_ENTITLED -> setting.defect(Reason.NOT_ENTITLED);
             case NOT_OF_AGE -> setting.defect(Reason.NOT_OF_AGE);
             case NOT_A_CITIZEN -> setting.defect(Reason.NOT_A_CITIZEN);

@@ -10,20 +10,20 @@ import org.proviso.core.rules.StateRules;
 final class EnvelopeCondition extends OneFactQuestion<EnvelopeFact> {
 
     EnvelopeCondition() {
-        super("envelope.condition", QuestionHeading.ENVELOPE, "Is it sealed and whole?", Fact.ENVELOPE);
+        super("envelope.condition", QuestionHeading.ENVELOPE, "Is the envelope sealed and intact?", Fact.ENVELOPE);
     }
 
     @Override
     Answer answerFor(EnvelopeFact word, FactReader facts, QuestionContext setting) {
         if (setting.pack().word(StateRules.PROVISIONAL_ISSUED).equals("not_issued")) {
             return setting.open(
-                    "this state issues no provisional ballots; counsel must say under which law this one was cast",
+                    "this state issues no provisional ballots; counsel must say what law this one was cast under",
                     StateRules.PROVISIONAL_ISSUED);
         }
         return switch (word) {
             case SEALED -> setting.clear("Yes");
             case TORN -> setting.clear("Yes; torn, to be noted at opening");
-            case FEELS_EMPTY -> setting.clear("Yes; it feels empty, which is known only at opening");
+            case FEELS_EMPTY -> setting.clear("Yes; it feels empty, to be confirmed at opening");
             case UNSEALED -> setting.defect(Reason.ENVELOPE_NOT_SEALED);
             case WITHDRAWN -> setting.defect(Reason.WITHDRAWN);
             case SPOILED -> setting.defect(Reason.SPOILED);

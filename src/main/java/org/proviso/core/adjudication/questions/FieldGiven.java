@@ -1,6 +1,7 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Fact;
@@ -14,19 +15,19 @@ import org.proviso.core.rules.Rules;
 final class FieldGiven extends OneFactQuestion<FieldFact> {
 
     private static final Map<String, String> ASKS = Map.of(
-            "last_name", "Is the last name given?",
-            "first_name", "Is the first name given?",
-            "date_of_birth", "Is the birth date given?",
-            "residence_address_line", "Is the address given?",
-            "city", "Is the city given?",
-            "zip", "Is the ZIP code given?",
-            "id_last4", "Are the last four digits of the ID number given?",
-            "statements_ticked", "Are the sworn statements ticked?");
+            "last_name", "Is the last name filled in?",
+            "first_name", "Is the first name filled in?",
+            "date_of_birth", "Is the date of birth filled in?",
+            "residence_address_line", "Is the address filled in?",
+            "city", "Is the city filled in?",
+            "zip", "Is the ZIP code filled in?",
+            "id_last4", "Is the last 4 of SSN filled in?",
+            "statements_ticked", "Are the sworn statements checked?");
 
     private final Fact<FieldFact> fact;
 
     FieldGiven(Fact<FieldFact> fact) {
-        super("envelope." + fact.key(), QuestionHeading.ENVELOPE, ASKS.get(name(fact)), fact);
+        super("envelope." + fact.key(), QuestionHeading.ENVELOPE, asks(fact), fact);
         this.fact = fact;
     }
 
@@ -42,7 +43,7 @@ final class FieldGiven extends OneFactQuestion<FieldFact> {
                 : notGiven(word == FieldFact.NOT_YET_KEYED, facts, setting);
     }
 
-    /** Empty, and nobody noted why: it is weighed as a field not keyed yet. */
+    /** Empty without a recorded reason: treated as a field not keyed yet. */
     @Override
     Answer ofUnknown(FactReader facts, QuestionContext setting) {
         return notGiven(true, facts, setting);
@@ -54,12 +55,12 @@ final class FieldGiven extends OneFactQuestion<FieldFact> {
         }
         return setting.pack().words(Rules.REQUIRED_FIELDS).contains(name(fact))
                 ? leftOut(notYet, facts.one(Fact.IDENTITY), setting)
-                : setting.clear("No, and the law does not ask for it", Rules.REQUIRED_FIELDS);
+                : setting.clear("No, and the law does not require it", Rules.REQUIRED_FIELDS);
     }
 
     private Answer leftOut(boolean notYet, @Nullable VoterIdentityFact identity, QuestionContext setting) {
         return switch (setting.pack().word(Rules.OMISSIONS_MATTER)) {
-            case "never" -> setting.clear("No, which does not matter", Rules.OMISSIONS_MATTER);
+            case "never" -> setting.clear("No, but it does not matter", Rules.OMISSIONS_MATTER);
             case "always" -> notYet ? emptySoFar(setting, incomplete(setting)) : incomplete(setting);
             case "when_voter_unknown" -> matters(notYet, identity, setting);
             default -> setting.ruleUnknown(Rules.OMISSIONS_MATTER);
@@ -69,7 +70,7 @@ final class FieldGiven extends OneFactQuestion<FieldFact> {
     /** Only where a search could not tell who the voter is does the empty field matter. */
     private Answer matters(boolean notYet, @Nullable VoterIdentityFact identity, QuestionContext setting) {
         Answer known = setting.clear("No, but the voter is known without it", Rules.OMISSIONS_MATTER);
-        String missing = "a field is empty, which matters only if nobody can tell who the voter is";
+        String missing = "a field is empty, which matters only if the voter cannot be identified";
         if (identity == null
                 || identity == VoterIdentityFact.SEVERAL_FIT
                 || identity == VoterIdentityFact.ONE_FITS_WELL) {
@@ -89,6 +90,10 @@ final class FieldGiven extends OneFactQuestion<FieldFact> {
 
     private static Answer incomplete(QuestionContext setting) {
         return setting.defect(Reason.AFFIRMATION_INCOMPLETE, Rules.OMISSIONS_MATTER, Rules.REQUIRED_FIELDS);
+    }
+
+    private static String asks(Fact<FieldFact> fact) {
+        return Objects.requireNonNull(ASKS.get(name(fact)), "every field of the affirmation has its question");
     }
 
     private static String name(Fact<FieldFact> fact) {

@@ -9,7 +9,7 @@ import org.proviso.core.rules.Reason;
 final class FullEntitlement extends OneFactQuestion<EntitlementFact> {
 
     FullEntitlement() {
-        super("ballot.entitlement", QuestionHeading.BALLOT, "Entitled to every contest?", Fact.ENTITLEMENT);
+        super("ballot.entitlement", QuestionHeading.BALLOT, "May the voter vote every contest?", Fact.ENTITLEMENT);
     }
 
     @Override

@@ -20,22 +20,23 @@ final class IdentificationMet extends OneFactQuestion<IdentificationFact> {
         return switch (word) {
             case SHOWN -> setting.clear("Shown");
             case NOT_REQUIRED -> setting.clear("Not required", Rules.ID_REQUIRED_OF);
-            case SUPPLIED_IN_TIME -> setting.clear("Brought afterward, in time");
+            case SUPPLIED_IN_TIME -> setting.clear("Provided after voting, in time");
             case EXCUSED -> setting.clear("Excused by declaration", Rules.DECLARATION_EXCUSES);
             case MISSING, SUPPLIED_LATE, NOT_SUFFICIENT, DECLARATION_NOT_ACCEPTED -> missing(setting);
             case DECLARATION_PENDING ->
-                setting.open("what must bear out the declaration is not checked yet", Rules.DECLARATION_EXCUSES);
+                setting.open(
+                        "the evidence supporting the declaration has not been checked yet", Rules.DECLARATION_EXCUSES);
         };
     }
 
     /** In some states a signature that agrees does what identification would; the signature is asked for by itself. */
     private static Answer missing(QuestionContext setting) {
         ResolvedRule instead = setting.pack().of(StateRules.SIGNATURE_FOR_ID);
-        if (instead.isAbsent() || instead.isKnown() && !instead.isYes()) {
+        if (instead.isAbsent() || (instead.isKnown() && !instead.isYes())) {
             return setting.defect(Reason.NO_IDENTIFICATION, Rules.ID_REQUIRED_OF);
         }
         return instead.isYes() && setting.pack().isYes(Rules.SIGNATURE_COMPARED)
-                ? setting.clear("The signature takes its place", StateRules.SIGNATURE_FOR_ID)
+                ? setting.clear("A signature that agrees takes its place", StateRules.SIGNATURE_FOR_ID)
                 : setting.ruleUnknown(instead.isYes() ? Rules.SIGNATURE_COMPARED : StateRules.SIGNATURE_FOR_ID);
     }
 }

@@ -1,7 +1,6 @@
 package org.proviso.core.adjudication.questions;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.adjudication.facts.Fact;
@@ -28,7 +27,7 @@ final class MailBallotReturned implements Question {
 
     @Override
     public String asks() {
-        return "Did a mail ballot come back?";
+        return "Did the voter return a mail ballot?";
     }
 
     @Override
@@ -40,7 +39,7 @@ final class MailBallotReturned implements Question {
     public Answer answer(FactReader facts, QuestionContext setting) {
         Set<MailBallotFact> words = facts.all(Fact.MAIL_BALLOTS);
         if (words == null) {
-            return setting.notKnown("whether a mail ballot came back");
+            return setting.notKnown("whether the voter returned a mail ballot");
         }
         if (words.contains(MailBallotFact.ACCEPTED)) {
             return setting.defect(Reason.MAIL_BALLOT_ACCEPTED);
@@ -49,7 +48,7 @@ final class MailBallotReturned implements Question {
             return returned(setting);
         }
         if (words.contains(MailBallotFact.CURE_PENDING)) {
-            return setting.open("a mail ballot came back with a fault that the voter may still cure");
+            return setting.open("a mail ballot was returned with a defect the voter may still cure");
         }
         Answer refused = refused(words, setting);
         return refused == null ? notBack(words, setting) : refused;
@@ -61,11 +60,10 @@ final class MailBallotReturned implements Question {
 
     /** A ballot that came back and was refused: it leaves the way free, unless the law of the state says otherwise. */
     private static @Nullable Answer refused(Set<MailBallotFact> words, QuestionContext setting) {
-        Map<MailBallotFact, Rule> rules =
-                Map.of(MailBallotFact.REJECTED, StateRules.MAIL_REJECTED, MailBallotFact.LATE, StateRules.MAIL_LATE);
         Answer found = null;
         for (MailBallotFact word : List.of(MailBallotFact.REJECTED, MailBallotFact.LATE)) {
-            ResolvedRule rule = setting.pack().of(rules.get(word));
+            Rule of = word == MailBallotFact.LATE ? StateRules.MAIL_LATE : StateRules.MAIL_REJECTED;
+            ResolvedRule rule = setting.pack().of(of);
             if (found != null || !words.contains(word) || rule.isAbsent()) {
                 continue;
             }
@@ -83,33 +81,34 @@ final class MailBallotReturned implements Question {
             case "stands_in_the_way" -> setting.defect(Reason.MAIL_BALLOT_RETURNED, Rules.MAIL_RETURNED);
             case "gives_way" -> givesWay(setting);
             case "wait_for_its_decision" ->
-                setting.open("a mail ballot came back and is not decided yet", Rules.MAIL_RETURNED);
+                setting.open("a mail ballot was returned and is not decided yet", Rules.MAIL_RETURNED);
             default -> setting.ruleUnknown(Rules.MAIL_RETURNED);
         };
     }
 
-    /** The provisional ballot prevails and the mail ballot is refused; only by a rule that somebody read or signed. */
+    /** The provisional ballot prevails and the mail ballot is refused; only by a rule that was read or signed. */
     private static Answer givesWay(QuestionContext setting) {
         return setting.pack().of(Rules.MAIL_RETURNED).isFirm()
-                ? setting.clear("One came back; it gives way to this ballot and is refused", Rules.MAIL_RETURNED)
+                ? setting.clear("One was returned; it will be refused in favor of this ballot", Rules.MAIL_RETURNED)
                 : setting.ruleUnknown(Rules.MAIL_RETURNED);
     }
 
     /** It may still arrive, unless its deadline has passed or the mail desk refuses ballots of counted voters. */
     private static Answer outstanding(QuestionContext setting) {
         if (setting.pack().isYes(Rules.COUNTED_LIST_TO_MAIL_DESK)) {
-            return setting.clear("No; the mail desk will refuse it once this counts", Rules.COUNTED_LIST_TO_MAIL_DESK);
+            return setting.clear(
+                    "No; the mail-ballot desk will refuse it once this ballot counts", Rules.COUNTED_LIST_TO_MAIL_DESK);
         }
         if (!setting.pack().of(Rules.MAIL_RECEIPT).isKnown()) {
             return setting.ruleUnknown(Rules.MAIL_RECEIPT);
         }
-        Answer passed = setting.clear("No; not back when the deadline passed", Rules.MAIL_RECEIPT);
+        Answer passed = setting.clear("No; not returned by the deadline", Rules.MAIL_RECEIPT);
         return setting.clocks().mailReceiptPassed()
                 ? passed
                 : setting.open("a mail ballot is out and may still arrive", passed);
     }
 
     private static String none(Set<MailBallotFact> words) {
-        return words.isEmpty() ? "No; none was sent" : "No; none that came back counts";
+        return words.isEmpty() ? "No; none was sent" : "No; none that was returned counts";
     }
 }

@@ -12,7 +12,7 @@ final class OfficialSigned extends OneFactQuestion<OfficialSignatureFact> {
         super(
                 "envelope.official_signed",
                 QuestionHeading.ENVELOPE,
-                "Did the poll official sign?",
+                "Did the poll worker sign?",
                 Fact.OFFICIAL_SIGNATURE);
     }
 

@@ -23,7 +23,7 @@ abstract class OneFactQuestion<V extends Enum<V> & FactWord> implements Question
     /** The answer when the word is known. */
     abstract Answer answerFor(V word, FactReader facts, QuestionContext setting);
 
-    /** The answer when nobody knows the fact. */
+    /** The answer when the fact is unknown. */
     Answer ofUnknown(FactReader facts, QuestionContext setting) {
         return setting.notKnown(fact.meaning());
     }

@@ -9,7 +9,7 @@ import org.proviso.core.rules.Reason;
 final class OwnPartyBallot extends OneFactQuestion<PartyBallotFact> {
 
     OwnPartyBallot() {
-        super("ballot.party", QuestionHeading.BALLOT, "The right party's ballot?", Fact.PARTY_BALLOT);
+        super("ballot.party", QuestionHeading.BALLOT, "Was it the right party's ballot?", Fact.PARTY_BALLOT);
     }
 
     @Override

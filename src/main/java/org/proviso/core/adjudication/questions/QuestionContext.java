@@ -22,24 +22,24 @@ public record QuestionContext(ResolvedPack pack, CaseClocks clocks) {
         return new Answer.Clear(words, given(restsOn));
     }
 
-    /** Nobody can say yet, and the records suggest nothing. */
+    /** Not known yet, and the records suggest nothing. */
     public Answer open(String missing, Rule... restsOn) {
         return new Answer.Open(missing, null, given(restsOn));
     }
 
-    /** Nobody can say yet; the records suggest this answer. */
+    /** Not known yet; the records suggest this answer. */
     public Answer open(String missing, Answer expected) {
         return new Answer.Open(missing, expected, expected.restsOn());
     }
 
-    /** A fact that nobody knows yet. */
+    /** A fact that is not known yet. */
     public Answer notKnown(String what) {
         return open(what + " is not known yet");
     }
 
     /** The pack gives no value for a rule that this answer turns on. */
     public Answer ruleUnknown(Rule rule) {
-        return open("no source says " + rule.meaning() + "; the office must sign a county ruling", rule);
+        return open("no source settles " + rule.meaning() + "; the office must sign a county ruling", rule);
     }
 
     /** A reason stands in the way: what follows is the pack's to say; the rules named are what found the reason. */
@@ -61,13 +61,13 @@ public record QuestionContext(ResolvedPack pack, CaseClocks clocks) {
         if (!consequence.costsTheVoter()) {
             return defect;
         }
-        if (clock == AskStatus.OVER_WITHOUT_NOTICE) {
+        if (cure != null && clock == AskStatus.OVER_WITHOUT_NOTICE) {
             return new Answer.Open(
-                    "the time to " + cure.words() + " ran out, but no notice is logged as sent in time",
+                    "the time to " + cure.words() + " ran out, but no notice was logged as sent in time",
                     null,
                     defect.restsOn());
         }
-        if (clock == AskStatus.NOT_SETTLED) {
+        if (cure != null && clock == AskStatus.NOT_SETTLED) {
             return ruleUnknown(Rule.cure(cure));
         }
         return ruledFirst(defect, clock);
@@ -91,7 +91,8 @@ public record QuestionContext(ResolvedPack pack, CaseClocks clocks) {
                 .findFirst()
                 .<Answer>map(given -> new Answer.Open(
                         "the office must sign a county ruling on "
-                                + given.rule().meaning() + " (" + given.rule().key() + "): the pack has it from memory",
+                                + given.rule().meaning() + " (" + given.rule().key()
+                                + "): the rule pack has it from memory",
                         defect,
                         defect.restsOn()))
                 .orElse(defect);

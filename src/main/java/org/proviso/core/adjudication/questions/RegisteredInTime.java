@@ -48,7 +48,7 @@ final class RegisteredInTime extends OneFactQuestion<RegistrationFact> {
     private static Answer inCounty(String words, FactReader facts, QuestionContext setting) {
         ResidenceFact residence = facts.one(Fact.RESIDENCE);
         if (residence == null) {
-            return setting.open("the affirmation does not tell where the voter lives", setting.clear(words));
+            return setting.open("the affirmation does not say where the voter lives", setting.clear(words));
         }
         return residence == ResidenceFact.IN_COUNTY
                 ? setting.clear(words)
@@ -60,22 +60,22 @@ final class RegisteredInTime extends OneFactQuestion<RegistrationFact> {
             case "not_offered" -> setting.defect(Reason.REGISTERED_LATE, Rules.SAME_DAY);
             case "counts_when_accepted" ->
                 word == RegistrationFact.SAME_DAY_ACCEPTED
-                        ? setting.clear("Yes, on the day", Rules.SAME_DAY)
-                        : setting.open("the registration made on the day is not accepted yet", Rules.SAME_DAY);
+                        ? setting.clear("Yes, on the same day", Rules.SAME_DAY)
+                        : setting.open("the same-day registration is not accepted yet", Rules.SAME_DAY);
             case "counts_for_president" ->
                 setting.open(
-                        "registered on the day, which counts for president and vice president only; a person settles"
+                        "registered on the same day, which counts for president and vice president only; a reviewer decides"
                                 + " what counts",
                         Rules.SAME_DAY);
             default -> setting.ruleUnknown(Rules.SAME_DAY);
         };
     }
 
-    /** Some states take proof of identity and residence for a record that nobody can find. */
+    /** Some states accept proof of identity and residence in place of a record that cannot be found. */
     private static Answer proved(QuestionContext setting) {
         ResolvedRule rule = setting.pack().of(StateRules.PROOF_INSTEAD);
         if (rule.isYes()) {
-            return setting.clear("Proved in time, which stands for it", StateRules.PROOF_INSTEAD);
+            return setting.clear("Identity and residence proved in time instead", StateRules.PROOF_INSTEAD);
         }
         return rule.isKnown() || rule.isAbsent()
                 ? setting.defect(Reason.NOT_REGISTERED)

@@ -16,7 +16,7 @@ import org.proviso.core.rules.Rule;
 final class RightStyle extends OneFactQuestion<BallotFact> {
 
     RightStyle() {
-        super("ballot.style", QuestionHeading.BALLOT, "Was the ballot of the right style?", Fact.BALLOT);
+        super("ballot.style", QuestionHeading.BALLOT, "Was it the right ballot style?", Fact.BALLOT);
     }
 
     @Override
@@ -55,14 +55,14 @@ final class RightStyle extends OneFactQuestion<BallotFact> {
         };
     }
 
-    /** Where the law treats every way alike, nobody needs to know which it was, if each is known as firmly. */
+    /** Where the law treats every way alike, it does not matter which one it was, if each is known as firmly. */
     private static Answer sameEitherWay(QuestionContext setting) {
         List<Reason> ways = ways(setting);
         boolean alike =
                 ways.stream().map(setting.pack()::consequence).distinct().count() == 1;
         return alike
                 ? setting.defect(leastFirm(ways, setting))
-                : setting.open("how the voter came to another style is not known yet");
+                : setting.open("how the voter got another style is not known yet");
     }
 
     /** The ways that the law of this state tells apart. */

@@ -26,7 +26,7 @@ final class SignatureAgrees extends OneFactQuestion<SignatureComparisonFact> {
         return Set.of(Fact.SIGNATURE_COMPARISON, Fact.VOTER_SIGNATURE);
     }
 
-    /** Where the law compares no signatures, nobody needs to know how one compares. */
+    /** Where the law does not compare signatures, the comparison does not matter. */
     @Override
     Answer ofUnknown(FactReader facts, QuestionContext setting) {
         boolean compared = setting.pack().isYes(Rules.SIGNATURE_COMPARED);
@@ -58,25 +58,25 @@ final class SignatureAgrees extends OneFactQuestion<SignatureComparisonFact> {
         return switch (word) {
             case AGREES -> setting.clear("Agrees");
             case CONFIRMED_BY_VOTER -> setting.clear("Confirmed by the voter");
-            case NOT_YET -> setting.open("the signature is to be compared", setting.clear("It agrees"));
+            case NOT_YET -> setting.open("the signature has not been compared yet", setting.clear("It agrees"));
             case VARIANT -> variant(setting);
             case DIFFERS_BY_ONE ->
-                setting.open("one reviewer found the signature different; a second, independent look is due");
+                setting.open("one reviewer found the signature different; a second, independent comparison is due");
             case DIFFERS_BY_TWO -> setting.defect(Reason.SIGNATURE_DIFFERS, Rules.SIGNATURE_REJECTED_BY);
             case NO_EXEMPLAR -> noExemplar(setting);
         };
     }
 
-    /** Where no pack says what a variant means, a person decides; it is no difference by itself. */
+    /** Where no rule pack says what a variant means, a reviewer decides; a variant alone is not a difference. */
     private static Answer variant(QuestionContext setting) {
         ResolvedRule rule = setting.pack().of(StateRules.SIGNATURE_VARIANT);
         return switch (rule.word()) {
             case "accepted" -> setting.clear("A variant that the law accepts", StateRules.SIGNATURE_VARIANT);
             case "not_accepted" ->
                 setting.open(
-                        "a variant, which the law does not accept; only two reviewers may find it different",
+                        "it differs only by a variant that the law does not accept; only two reviewers may find it different",
                         StateRules.SIGNATURE_VARIANT);
-            default -> setting.open("it differs only by a variant; a person decides", StateRules.SIGNATURE_VARIANT);
+            default -> setting.open("it differs only by a variant; a reviewer decides", StateRules.SIGNATURE_VARIANT);
         };
     }
 
@@ -85,7 +85,7 @@ final class SignatureAgrees extends OneFactQuestion<SignatureComparisonFact> {
             case "accepted" -> setting.clear("None on file to compare with", Rules.SIGNATURE_NO_EXEMPLAR);
             case "person_decides" ->
                 setting.open(
-                        "there is no signature on file; a person must look for one",
+                        "there is no signature on file; a reviewer must look for one",
                         setting.clear("None on file", Rules.SIGNATURE_NO_EXEMPLAR));
             default -> setting.ruleUnknown(Rules.SIGNATURE_NO_EXEMPLAR);
         };

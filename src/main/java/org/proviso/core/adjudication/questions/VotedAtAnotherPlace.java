@@ -9,17 +9,22 @@ import org.proviso.core.rules.Reason;
 final class VotedAtAnotherPlace extends OneFactQuestion<CheckInFact> {
 
     VotedAtAnotherPlace() {
-        super("already_voted.check_in", QuestionHeading.ALREADY_VOTED, "Voted at another location?", Fact.CHECK_IN);
+        super(
+                "already_voted.check_in",
+                QuestionHeading.ALREADY_VOTED,
+                "Did the voter vote at another location?",
+                Fact.CHECK_IN);
     }
 
     @Override
     Answer answerFor(CheckInFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
-            case NONE -> setting.clear("No check-in with a ballot");
-            case NOT_THEIRS -> setting.clear("No; the poll book shows somebody else");
+            case NONE -> setting.clear("No check-in with a ballot issued");
+            case NOT_THEIRS -> setting.clear("No; the poll book shows another person");
             case VOTED -> setting.defect(Reason.VOTED_IN_PERSON);
             case ELSEWHERE_UNSEEN ->
-                setting.open("a check-in elsewhere gave a ballot; a person must look at the poll-book signature");
+                setting.open(
+                        "a ballot was issued at a check-in elsewhere; a reviewer must check the poll-book signature");
         };
     }
 }

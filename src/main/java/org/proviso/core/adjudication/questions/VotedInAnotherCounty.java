@@ -12,7 +12,7 @@ final class VotedInAnotherCounty extends OneFactQuestion<OtherCountyFact> {
         super(
                 "already_voted.other_county",
                 QuestionHeading.ALREADY_VOTED,
-                "Voted in another county?",
+                "Did the voter vote in another county?",
                 Fact.OTHER_COUNTY);
     }
 
@@ -20,13 +20,13 @@ final class VotedInAnotherCounty extends OneFactQuestion<OtherCountyFact> {
     Answer answerFor(OtherCountyFact word, FactReader facts, QuestionContext setting) {
         return switch (word) {
             case NOT_LISTED -> setting.clear("Not on the state's list");
-            case NOT_THEIRS -> setting.clear("No; the line is somebody else");
+            case NOT_THEIRS -> setting.clear("No; the entry is another person");
             case VOTED -> setting.defect(Reason.VOTED_IN_OTHER_COUNTY);
             case LISTED_IN_FULL ->
                 setting.open(
-                        "a line of the state's list agrees with the voter in full; a person must confirm it",
+                        "an entry on the state's list matches the voter in full; a reviewer must confirm it",
                         setting.defect(Reason.VOTED_IN_OTHER_COUNTY));
-            case LISTED -> setting.open("a line of the state's list resembles the voter; a person must confirm it");
+            case LISTED -> setting.open("an entry on the state's list resembles the voter; a reviewer must confirm it");
         };
     }
 }

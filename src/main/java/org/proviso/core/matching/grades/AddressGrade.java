@@ -9,11 +9,11 @@ import org.proviso.core.matching.spelling.StreetAddress;
 /** How two residence addresses compare, best first; people move. The shares are as in {@link GradeFrequencies}. */
 public enum AddressGrade implements Grade {
     SAME(0.55, 0.5, 0, "Same address."),
-    OTHER_UNIT(0.03, 0.03, 0, "Same building, other unit."),
-    CLOSE(0.08, 0.07, 0.0003, "Address differs by a slip."),
-    SAME_STREET(0.02, 0.02, 0.004, "Same street, other house."),
-    SAME_ZIP(0.12, 0.16, 0.1, "Other street in the same ZIP."),
-    ELSEWHERE(0.2, 0.22, 0.9, "Other address."),
+    OTHER_UNIT(0.03, 0.03, 0, "Same building, different unit."),
+    CLOSE(0.08, 0.07, 0.0003, "Address differs by one error."),
+    SAME_STREET(0.02, 0.02, 0.004, "Same street, different house number."),
+    SAME_ZIP(0.12, 0.16, 0.1, "Different street in the same ZIP code."),
+    ELSEWHERE(0.2, 0.22, 0.9, "Different address."),
     UNKNOWN(1, 1, 1, "");
 
     private static final int MOST_DIGITS = 99_999_999;
@@ -68,7 +68,7 @@ public enum AddressGrade implements Grade {
         return a <= MOST_DIGITS && b <= MOST_DIGITS && Digits.slip(Digits.spread(a), Digits.spread(b));
     }
 
-    /** The bodies of one street with another directional or suffix, or a slip of spelling. */
+    /** The same street body with a different directional or suffix, or one spelling error. */
     private static boolean near(String a, String b) {
         return a.equals(b) || SpellingDifference.of(NameText.joined(a), NameText.joined(b)) != SpellingDifference.OTHER;
     }

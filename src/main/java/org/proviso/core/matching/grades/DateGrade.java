@@ -5,12 +5,12 @@ import org.proviso.core.matching.spelling.PackedDate;
 
 /** How two birth dates compare; the shares are as in {@link GradeFrequencies}. */
 public enum DateGrade implements Grade {
-    SAME(0.945, 0.03, 0, "Same birth date."),
-    SWAPPED(0.008, 0.0001, 0.00005, "Birth date has day and month exchanged."),
-    SLIP(0.028, 0.002, 0.0018, "Birth date differs by one digit."),
-    YEAR_OFF(0.004, 0.0001, 0.0001, "Birth year differs by one."),
-    ONE_PART(0.006, 0.0045, 0.0045, "Birth date differs in the day, the month or the year alone."),
-    CONFLICT(0.004, 0.965, 0.993, "Other birth date."),
+    SAME(0.945, 0.03, 0, "Same date of birth."),
+    SWAPPED(0.008, 0.0001, 0.00005, "Date of birth has day and month swapped."),
+    SLIP(0.028, 0.002, 0.0018, "Date of birth differs by one digit."),
+    YEAR_OFF(0.004, 0.0001, 0.0001, "Year of birth differs by one."),
+    ONE_PART(0.006, 0.0045, 0.0045, "Date of birth differs only in the day, the month or the year."),
+    CONFLICT(0.004, 0.965, 0.993, "Different date of birth."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;
@@ -49,9 +49,5 @@ public enum DateGrade implements Grade {
             return YEAR_OFF;
         }
         return PackedDate.partsApart(a, b) == 1 ? ONE_PART : CONFLICT;
-    }
-
-    boolean isNear() {
-        return this == SWAPPED || this == SLIP || this == YEAR_OFF;
     }
 }

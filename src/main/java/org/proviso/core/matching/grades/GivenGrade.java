@@ -5,16 +5,16 @@ import org.proviso.core.matching.spelling.SpellingDifference;
 
 /** How two given names compare, best first; the shares are as in {@link GradeFrequencies}. */
 public enum GivenGrade implements Grade {
-    EXACT(0.84, 0.07, 0, "Same given name."),
-    NICKNAME(0.06, 0.01, 0, "Given name is a known short form of the other."),
-    SHORT(0.015, 0.02, 0, "Given name may be a short form of the other."),
-    MIDDLE(0.02, 0.01, 0, "Given name is the middle name on the other paper."),
+    EXACT(0.84, 0.07, 0, "Same first name."),
+    NICKNAME(0.06, 0.01, 0, "First name is a known short form of the other."),
+    SHORT(0.015, 0.02, 0, "First name may be a short form of the other."),
+    MIDDLE(0.02, 0.01, 0, "First name is the middle name on the other record."),
     SWAPPED(1, 0.1, 0, ""),
-    CLOSE(0.045, 0.01, 0, "Given name differs by a slip of spelling."),
-    INITIAL(0.015, 0.06, 0.07, "Given name is an initial only."),
-    SOUNDS(0.012, 0.01, 0.004, "Given name sounds alike."),
-    RESEMBLES(0.007, 0.04, 0.008, "Given name resembles, but both are common names."),
-    DIFFERENT(0.004, 0.85, 0.97, "Other given name."),
+    CLOSE(0.045, 0.01, 0, "First name differs by a spelling error."),
+    INITIAL(0.015, 0.06, 0.07, "First name is only an initial."),
+    SOUNDS(0.012, 0.01, 0.004, "First name sounds similar."),
+    RESEMBLES(0.007, 0.04, 0.008, "First name is similar, but both are common names."),
+    DIFFERENT(0.004, 0.85, 0.97, "Different first name."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;

@@ -2,8 +2,8 @@ package org.proviso.core.matching.grades;
 
 /** How two driver's license numbers compare; a new state or a new card changes it. Shares as in {@link GradeFrequencies}. */
 public enum LicenseGrade implements Grade {
-    SAME(0.95, 0.0000002, 0.0000002, "Same driver's license."),
-    DIFFERENT(0.05, 1, 1, "Other driver's license."),
+    SAME(0.95, 0.0000002, 0.0000002, "Same driver's license number."),
+    DIFFERENT(0.05, 1, 1, "Different driver's license number."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;

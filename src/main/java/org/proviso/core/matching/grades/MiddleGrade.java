@@ -7,7 +7,7 @@ import org.proviso.core.matching.spelling.SpellingDifference;
 public enum MiddleGrade implements Grade {
     SAME(0.88, 0.25, 0.02, "Same middle name."),
     INITIAL(0.93, 0.3, 0.08, "Same middle initial."),
-    DIFFERENT(0.06, 0.72, 0.92, "Other middle name."),
+    DIFFERENT(0.06, 0.72, 0.92, "Different middle name."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;

@@ -5,9 +5,9 @@ import org.proviso.core.matching.spelling.IdentifyingNumbers;
 
 /** How the last four digits of the identification number compare; the shares are as in {@link GradeFrequencies}. */
 public enum NumberGrade implements Grade {
-    SAME(0.955, 0.0001, 0.0001, "Same last four."),
-    SLIP(0.03, 0.0039, 0.0039, "Last four differ by one digit."),
-    DIFFERENT(0.012, 0.996, 0.996, "Other last four."),
+    SAME(0.955, 0.0001, 0.0001, "Same last 4 of SSN."),
+    SLIP(0.03, 0.0039, 0.0039, "Last 4 of SSN differs by one digit."),
+    DIFFERENT(0.012, 0.996, 0.996, "Different last 4 of SSN."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;

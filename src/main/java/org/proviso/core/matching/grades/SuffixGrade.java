@@ -5,9 +5,9 @@ import org.proviso.core.matching.spelling.NameSuffix;
 /** How two generation marks compare; people often leave theirs out. The shares are as in {@link GradeFrequencies}. */
 public enum SuffixGrade implements Grade {
     NEITHER(1, 1, 1, ""),
-    SAME(0.6, 0.05, 0.03, "Same generation mark."),
-    ONE_MISSING(0.36, 0.9, 0.95, "Only one paper has a generation mark."),
-    CONFLICT(0.02, 0.6, 0.4, "Other generation mark.");
+    SAME(0.6, 0.05, 0.03, "Same suffix."),
+    ONE_MISSING(0.36, 0.9, 0.95, "Only one record has a suffix."),
+    CONFLICT(0.02, 0.6, 0.4, "Different suffix.");
 
     private final GradeFrequencies shares;
     private final String words;

@@ -8,14 +8,14 @@ import org.proviso.core.matching.spelling.SpellingDifference;
  * How two surnames compare, best first; the shares are as in {@link GradeFrequencies}.
  */
 public enum SurnameGrade implements Grade {
-    EXACT(0.84, 0.72, 0, "Same surname."),
-    FORMER(0.02, 0.01, 0, "Surname is a former, maiden or middle name on the other paper."),
-    PART(0.025, 0.022, 0, "Surname is one half of the other."),
-    SWAPPED(0.008, 0.0004, 0, "Surname and given name are exchanged."),
-    CLOSE(0.055, 0.047, 0, "Surname differs by a slip of spelling."),
-    SOUNDS(0.015, 0.013, 0.004, "Surname sounds alike."),
-    RESEMBLES(0.01, 0.01, 0.005, "Surname resembles, but both are common names."),
-    DIFFERENT(0.035, 0.22, 0.98, "Other surname."),
+    EXACT(0.84, 0.72, 0, "Same last name."),
+    FORMER(0.02, 0.01, 0, "Last name is a former, maiden or middle name on the other record."),
+    PART(0.025, 0.022, 0, "Last name is one half of the other."),
+    SWAPPED(0.008, 0.0004, 0, "Last name and first name are swapped."),
+    CLOSE(0.055, 0.047, 0, "Last name differs by a spelling error."),
+    SOUNDS(0.015, 0.013, 0.004, "Last name sounds similar."),
+    RESEMBLES(0.01, 0.01, 0.005, "Last name is similar, but both are common names."),
+    DIFFERENT(0.035, 0.22, 0.98, "Different last name."),
     UNKNOWN(1, 1, 1, "");
 
     private final GradeFrequencies shares;
@@ -60,9 +60,9 @@ public enum SurnameGrade implements Grade {
         if (a.indexOf(' ') < 0 && b.indexOf(' ') < 0) {
             return false;
         }
-        for (String half : a.split(" ")) {
-            for (String other : b.split(" ")) {
-                if (half.length() > 2 && (half.equals(other) || half.length() > 4 && slip(half, other))) {
+        for (String half : a.split(" ", 0)) {
+            for (String other : b.split(" ", 0)) {
+                if (half.length() > 2 && (half.equals(other) || (half.length() > 4 && slip(half, other)))) {
                     return true;
                 }
             }

@@ -3,6 +3,7 @@ package org.proviso.core.matching.index;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.matching.index.KeyFields.IntBag;
 import org.proviso.core.matching.spelling.IntColumn;
 import org.proviso.core.matching.spelling.PackedDate;
@@ -28,21 +29,21 @@ public enum BlockingKey {
             }
         }
     },
-    /** A slip in the day. */
+    /** An error in the day. */
     SURNAME_SOUND_AND_MONTH {
         @Override
         public void lists(KeyFields of, ListNumbering slots, IntColumn sink) {
             named(of, PackedDate.withoutDay(of.date), slots, sink);
         }
     },
-    /** A slip in the month. */
+    /** An error in the month. */
     SURNAME_SOUND_AND_DAY {
         @Override
         public void lists(KeyFields of, ListNumbering slots, IntColumn sink) {
             named(of, PackedDate.withoutMonth(of.date), slots, sink);
         }
     },
-    /** A slip in the year. */
+    /** An error in the year. */
     SURNAME_SOUND_AND_BIRTHDAY {
         @Override
         public void lists(KeyFields of, ListNumbering slots, IntColumn sink) {
@@ -127,7 +128,7 @@ public enum BlockingKey {
 
     /** The blocks of a stage. */
     public static BlockingKey[] of(SearchStage stage) {
-        return BY_STAGE.get(stage);
+        return Objects.requireNonNull(BY_STAGE.get(stage), "every stage has its blocks");
     }
 
     private static Map<SearchStage, BlockingKey[]> byStage() {

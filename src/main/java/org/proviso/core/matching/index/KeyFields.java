@@ -43,7 +43,7 @@ public final class KeyFields {
         surnames.add(NameText.joined(surname).hashCode());
         surnameSounds.add(sound);
         if (surname.indexOf(' ') >= 0) {
-            for (String half : surname.split(" ")) {
+            for (String half : surname.split(" ", 0)) {
                 surnames.add(half.hashCode());
                 surnameSounds.add(Soundex.number(half));
             }

@@ -66,7 +66,7 @@ public final class ListNumbering {
 
     /** Spreads two numbers over all bits of one (the finishing steps of a 64-bit hash; constants of SplitMix64). */
     public static int mix(int a, int b) {
-        long bits = (long) a << 32 ^ b & 0xffffffffL;
+        long bits = (long) a << 32 ^ (b & 0xffffffffL);
         bits = (bits ^ bits >>> 30) * 0xbf58476d1ce4e5b9L;
         bits = (bits ^ bits >>> 27) * 0x94d049bb133111ebL;
         return (int) (bits ^ bits >>> 31);

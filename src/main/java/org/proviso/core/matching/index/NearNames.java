@@ -9,7 +9,7 @@ import org.proviso.core.matching.spelling.IntColumn;
  */
 public final class NearNames {
 
-    /** One slip in a shorter name makes another name as easily. */
+    /** One error in a shorter name just as easily makes another name. */
     private static final int SHORTEST = 4;
 
     private static final int SPREAD = 0x9e3779b9;
@@ -57,11 +57,11 @@ public final class NearNames {
             for (int i = 0; i < name.length(); i++) {
                 hash = i == without ? hash : 31 * hash + name.charAt(i);
             }
-            sink.add((hash * SPREAD >>> 3) & slots - 1);
+            sink.add(((hash * SPREAD) >>> 3) & slots - 1);
         }
     }
 
-    /** Adds the numbers of the names one slip away, some perhaps more than once. */
+    /** Adds the numbers of the names one error away, some perhaps more than once. */
     public void find(String name, IntColumn sink) {
         IntColumn lists = new IntColumn(32);
         lists(name, starts.length - 1, lists);
@@ -75,7 +75,7 @@ public final class NearNames {
         }
     }
 
-    /** Puts the sounds of the names one slip away in the place of the surname's; false when there are none. */
+    /** Replaces the surname's sound with those of the names one error away; false when there are none. */
     public boolean anyNear(String name, KeyFields fields) {
         IntColumn near = new IntColumn(16);
         find(name, near);
@@ -105,6 +105,6 @@ public final class NearNames {
         int next = at + 1;
         int rest = a.length() - next;
         boolean exchanged = rest > 0 && a.charAt(at) == b.charAt(next) && a.charAt(next) == b.charAt(at);
-        return a.regionMatches(next, b, next, rest) || exchanged && a.regionMatches(next + 1, b, next + 1, rest - 1);
+        return a.regionMatches(next, b, next, rest) || (exchanged && a.regionMatches(next + 1, b, next + 1, rest - 1));
     }
 }

@@ -15,6 +15,6 @@ public enum SearchStage {
     NAME_ONLY,
     /** Both names, and the roll has no date. */
     UNDATED,
-    /** What an earlier one would find if the surname were one slip of the pen another, for who has no good candidate yet. */
+    /** What an earlier stage would find if the surname had one spelling error, for envelopes without a good candidate yet. */
     RESPELLED
 }

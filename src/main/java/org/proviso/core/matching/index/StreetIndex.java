@@ -76,7 +76,7 @@ public final class StreetIndex {
         return cities.contains(NameText.fold(address.city())) || zips.contains(IdentifyingNumbers.zip(address.zip()));
     }
 
-    /** The precinct part of the address, with one correction at most: place, directional or suffix, one slip of spelling. */
+    /** The precinct part of the address, with at most one correction: place, directional or suffix, one spelling error. */
     public StreetFinding find(Address address) {
         StreetAddress line = AddressNormalizer.parse(address);
         SoughtAddress wanted = new SoughtAddress(
@@ -86,7 +86,7 @@ public final class StreetIndex {
                 IdentifyingNumbers.zip(address.zip()));
         boolean known = knowsPlace(address);
         if (wanted.house() == 0 || wanted.street().body().isEmpty()) {
-            return new StreetFinding(Result.NONE, List.of(), known, "The line has no house number and street.");
+            return new StreetFinding(Result.NONE, List.of(), known, "The address line has no house number and street.");
         }
         return search(wanted, known);
     }
@@ -101,19 +101,19 @@ public final class StreetIndex {
         }
         List<PrecinctId> elsewhere = parts(sameStreet, any -> true);
         if (!elsewhere.isEmpty()) {
-            return presumed(elsewhere, known, "The street list has the address under another city or ZIP.");
+            return presumed(elsewhere, known, "The street file lists the address under another city or ZIP code.");
         }
         List<PrecinctId> otherName = parts(holding(sameBody, wanted, any -> true), wanted::placed);
         if (!otherName.isEmpty()) {
-            return presumed(otherName, known, "The street's directional or suffix is missing or another one.");
+            return presumed(otherName, known, "The street's direction or suffix is missing or different.");
         }
         List<PrecinctId> misspelled = parts(holding(misspelled(wanted), wanted, any -> true), wanted::placed);
         return misspelled.isEmpty()
                 ? new StreetFinding(Result.NONE, List.of(), known, "")
-                : presumed(misspelled, known, "The street's name is spelled otherwise by one letter.");
+                : presumed(misspelled, known, "The street name differs by one letter.");
     }
 
-    /** Streets one slip away; numbered streets are neighbors, not slips. The suffix must then agree where written. */
+    /** Streets one spelling error away; numbered streets are neighbors, not errors. The suffix must then agree where written. */
     private List<NormalizedSegment> misspelled(SoughtAddress wanted) {
         String body = wanted.street().body();
         if (body.length() < 4 || body.chars().anyMatch(Character::isDigit)) {

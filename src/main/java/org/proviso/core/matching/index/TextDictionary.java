@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.proviso.core.matching.spelling.NameFingerprint;
 import org.proviso.core.matching.spelling.NameText;
 
@@ -69,7 +70,7 @@ public final class TextDictionary {
         for (TextDictionary part : parts) {
             int[] newNumbers = new int[part.texts.size()];
             for (int code = 0; code < newNumbers.length; code++) {
-                newNumbers[code] = joined.codes.get(part.texts.get(code));
+                newNumbers[code] = joined.known(part.texts.get(code));
                 joined.counts[newNumbers[code]] += part.counts[code];
             }
             numbers.add(newNumbers);
@@ -80,8 +81,12 @@ public final class TextDictionary {
     /** Takes the counts of another away, whose texts have all come here too. */
     void less(TextDictionary other) {
         for (int code = 0; code < other.texts.size(); code++) {
-            counts[codes.get(other.texts.get(code))] -= other.counts[code];
+            counts[known(other.texts.get(code))] -= other.counts[code];
         }
+    }
+
+    private int known(String text) {
+        return Objects.requireNonNull(codes.get(text), "every text of the parts has come here");
     }
 
     /** The number of a text that may not have come, or -1. */
@@ -93,12 +98,7 @@ public final class TextDictionary {
         return texts.get(code);
     }
 
-    /** How often the text came; 0 for one that did not. */
-    int count(String text) {
-        int code = find(text);
-        return code < 0 ? 0 : counts[code];
-    }
-
+    /** How often the text of that code came. */
     public int count(int code) {
         return counts[code];
     }

@@ -3,7 +3,7 @@ package org.proviso.core.matching.index;
 import org.proviso.core.matching.spelling.IntColumn;
 import org.proviso.core.matching.spelling.PackedDate;
 
-/** The key fields of the roll's voters, one at a time: the same object is filled anew. */
+/** The key fields of the roll's voters, one at a time: the same object is reused. */
 public final class VoterKeys {
 
     private final RollColumns columns;

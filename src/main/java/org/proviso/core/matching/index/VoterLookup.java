@@ -24,16 +24,11 @@ public final class VoterLookup {
 
     private final UpdatedRoll roll;
 
-    public VoterLookup(RollIndex index) {
-        this(UpdatedRoll.of(index));
-    }
-
-    /** Over a roll that was updated since its index was made. */
     public VoterLookup(UpdatedRoll roll) {
         this.roll = roll;
     }
 
-    /** Looks for nobody in particular, so that the first who asks need not wait for a program that has never looked. */
+    /** Runs one look-up in advance, so that the first real one does not wait for code that has never run. */
     public void practice() {
         for (int round = 0; round < PRACTICE; round++) {
             named("Sm", "J", 1);

@@ -48,9 +48,9 @@ public final class VoterSet {
         }
     }
 
-    /** Where the voter stands, or the open place for it. */
+    /** The voter's place, or the free place for it. */
     private int slotOf(int voter) {
-        int slot = voter * 0x9e3779b9 >>> 7 & mask;
+        int slot = (voter * 0x9e3779b9) >>> 7 & mask;
         while (table[slot] >= 0 && table[slot] != voter) {
             slot = slot + 1 & mask;
         }

@@ -68,10 +68,10 @@ public final class NearVoters {
         }
     }
 
-    /** As written, or with the surname as one of theirs of which it may be a slip. */
+    /** As written, or with the surname replaced by one of theirs that it may be a misspelling of. */
     private boolean isNear(EnvelopePerson claim, KeyFields fields, NearNames names) {
         claim.fill(fields);
-        return isNear(fields) || names.anyNear(claim.name().surname(), fields) && isNear(fields);
+        return isNear(fields) || (names.anyNear(claim.name().surname(), fields) && isNear(fields));
     }
 
     private boolean isNear(KeyFields fields) {
@@ -88,6 +88,6 @@ public final class NearVoters {
     }
 
     private static long pair(BlockingKey block, int number) {
-        return (long) block.ordinal() << 32 | number & 0xffffffffL;
+        return (long) block.ordinal() << 32 | (number & 0xffffffffL);
     }
 }

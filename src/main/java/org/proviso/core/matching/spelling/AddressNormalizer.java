@@ -116,7 +116,7 @@ public final class AddressNormalizer {
     /** Lot N may be a street's name and its directional; Apt N is a door. */
     private static boolean isDoor(String unit, String next) {
         boolean way = PostalWords.isWay(next) && !LETTERED.contains(unit);
-        return "#".equals(next) || !way && DOOR.matcher(next).matches();
+        return "#".equals(next) || (!way && DOOR.matcher(next).matches());
     }
 
     /** Whether the street's name is over before a bare number: not so in Highway 61 or County Road 12. */
@@ -180,7 +180,7 @@ public final class AddressNormalizer {
     }
 
     private static boolean isKept(char letter) {
-        return letter >= 'A' && letter <= 'Z' || letter >= '0' && letter <= '9' || letter == '/' || letter == '-';
+        return (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9') || letter == '/' || letter == '-';
     }
 
     /** Hyphens part words inside a street's name: Foster-Hill and Foster Hill are one. */

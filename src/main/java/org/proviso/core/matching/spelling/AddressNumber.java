@@ -1,6 +1,6 @@
 package org.proviso.core.matching.spelling;
 
-/** The roll keeps house number and unit in boxes of their own: reads both without a street. */
+/** The roll has separate columns for house number and unit: reads both without a street. */
 public final class AddressNumber {
 
     private AddressNumber() {}

@@ -1,6 +1,6 @@
 package org.proviso.core.matching.spelling;
 
-/** Numbers with one digit in every four bits (so that 1974 is 0x1974): slips of the pen are found by a few bit steps. */
+/** Numbers with one digit in every four bits (so that 1974 is 0x1974): writing errors are found by a few bit steps. */
 public final class Digits {
 
     private static final int LOW_BITS = 0x11111111;
@@ -43,7 +43,7 @@ public final class Digits {
         int difference = a ^ b;
         int changed = (difference | difference >>> 1 | difference >>> 2 | difference >>> 3) & LOW_BITS;
         int count = Integer.bitCount(changed);
-        return count == 1 || count == 2 && exchanged(a, b, Integer.numberOfTrailingZeros(changed));
+        return count == 1 || (count == 2 && exchanged(a, b, Integer.numberOfTrailingZeros(changed)));
     }
 
     private static boolean exchanged(int a, int b, int shift) {

@@ -17,7 +17,7 @@ public final class NameFingerprint {
     private static final int LENGTH_AT = 57;
     private static final int LONGEST = 63;
 
-    /** Two slips change four of a name's letters at most, one in a short name two, and the length by no more than two. */
+    /** Two errors change at most four of a name's letters, one error in a short name two, and the length by at most two. */
     private static final int MOST_CHANGED = 4;
 
     private static final int MOST_CHANGED_OF_SHORT = 2;
@@ -70,6 +70,6 @@ public final class NameFingerprint {
 
     /** The name's first letter as a number above zero, or 0 when it has none. */
     public static int initial(long look) {
-        return (int) (look >>> BEGINNING_AT + 2 * LETTER_BITS) & LETTER;
+        return (int) (look >>> (BEGINNING_AT + 2 * LETTER_BITS)) & LETTER;
     }
 }

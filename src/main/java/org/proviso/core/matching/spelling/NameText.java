@@ -35,7 +35,7 @@ public final class NameText {
         boolean pending = false;
         for (int i = 0; i < bare.length(); i++) {
             char letter = upper(bare.charAt(i));
-            if (letter >= 'A' && letter <= 'Z' || letter >= '0' && letter <= '9') {
+            if ((letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9')) {
                 if (pending && length > 0) {
                     folded[length++] = ' ';
                 }

@@ -27,7 +27,7 @@ public final class Nicknames {
         }
     }
 
-    /** Whether two folded given names may be one person's; a name is no nickname of itself. */
+    /** Whether two folded given names may be one person's; a name is not its own nickname. */
     public static boolean kin(String a, String b) {
         return !a.equals(b) && of(a).contains(b);
     }

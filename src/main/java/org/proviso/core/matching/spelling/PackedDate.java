@@ -96,7 +96,7 @@ public final class PackedDate {
     /** The date with day and month exchanged, or unknown when that is none. */
     public static int swapped(int date) {
         int day = date & 0xff;
-        return day > DECEMBER ? UNKNOWN : date & 0xffff0000 | day << 8 | date >>> 8 & 0xff;
+        return day > DECEMBER ? UNKNOWN : (date & 0xffff0000) | day << 8 | (date >>> 8 & 0xff);
     }
 
     /** How many of year, month and day differ. */

@@ -1,9 +1,7 @@
 package org.proviso.core.matching.spelling;
 
-import java.util.Locale;
-
 /**
- * The sound of a name as a letter and three digits, by the rules of the National Archives (Soundex System, General
+ * The sound of a name as a number of four digits, by the rules of the National Archives (Soundex System, General
  * Information Leaflet 55): equal codes side by side count once, also with H or W between them; a vowel parts them.
  */
 public final class Soundex {
@@ -12,31 +10,9 @@ public final class Soundex {
     public static final int NUMBERS = 9_000;
 
     private static final String CODES = "01230120022455012623010202";
-    private static final int LENGTH = 4;
+    private static final int DIGITS = 3;
 
     private Soundex() {}
-
-    /** The code, or the empty string when the text holds no letter from A to Z. */
-    public static String code(String name) {
-        StringBuilder code = new StringBuilder(LENGTH);
-        char last = '0';
-        for (char letter : name.toUpperCase(Locale.ROOT).toCharArray()) {
-            if (letter < 'A' || letter > 'Z') {
-                continue;
-            }
-            char digit = CODES.charAt(letter - 'A');
-            if (code.isEmpty()) {
-                code.append(letter);
-            } else if (digit != '0' && digit != last && code.length() < LENGTH) {
-                code.append(digit);
-            }
-            last = letter == 'H' || letter == 'W' ? last : digit;
-        }
-        while (!code.isEmpty() && code.length() < LENGTH) {
-            code.append('0');
-        }
-        return code.toString();
-    }
 
     /**
      * The sound as a number above zero for tables, or 0 when there is none. First letters that code alike are one here
@@ -47,7 +23,7 @@ public final class Soundex {
         int digits = 0;
         int count = 0;
         char last = '0';
-        for (int i = 0; i < name.length() && count < LENGTH - 1; i++) {
+        for (int i = 0; i < name.length() && count < DIGITS; i++) {
             char letter = upper(name.charAt(i));
             if (letter < 'A' || letter > 'Z') {
                 continue;
@@ -61,7 +37,7 @@ public final class Soundex {
             }
             last = letter == 'H' || letter == 'W' ? last : digit;
         }
-        for (; count < LENGTH - 1; count++) {
+        for (; count < DIGITS; count++) {
             digits *= 10;
         }
         return first < 0 ? 0 : first * 1000 + digits;

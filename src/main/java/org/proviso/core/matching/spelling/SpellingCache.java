@@ -42,7 +42,7 @@ public final class SpellingCache {
     }
 
     private static int hash(byte[] bytes, int start, int end) {
-        long hash = end - start;
+        long hash = (long) end - start;
         for (int i = start; i < end; i++) {
             hash = (hash ^ bytes[i]) * 0x9E3779B97F4A7C15L;
         }

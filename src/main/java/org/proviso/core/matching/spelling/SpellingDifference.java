@@ -1,6 +1,6 @@
 package org.proviso.core.matching.spelling;
 
-/** Whether two spellings differ as one name does by a slip of the hand, as one heard does, or as two names do. */
+/** Whether two spellings differ like one name misspelled, like one name misheard, or like two names. */
 public enum SpellingDifference {
     SLIP,
     SOUND,
@@ -9,12 +9,12 @@ public enum SpellingDifference {
     private static final double ALIKE = 0.92;
     private static final double HEARD = 0.75;
 
-    /** Below this no two names are one slip apart: one changed letter of four leaves 0.83 (Jaro). */
+    /** Below this no two names are one error apart: one changed letter of four leaves 0.83 (Jaro). */
     private static final double FAR = 0.6;
 
     private static final int SHORT = 4;
 
-    /** One slip in a name of three letters makes another name as easily, so that it says no more than a like sound. */
+    /** One error in a three-letter name just as easily makes another name, so it says no more than a similar sound. */
     private static final int SHORTEST = 3;
 
     private static final int LONG = 7;
@@ -31,8 +31,8 @@ public enum SpellingDifference {
             return OTHER;
         }
         int slips = gap > 2 ? gap : EditDistance.optimalStringAlignment(a, b);
-        boolean slip = slips == 1 && shorter >= SHORT
-                || slips == 2 && (shorter >= LONG || shorter > SHORT && likeness >= ALIKE);
+        boolean slip = (slips == 1 && shorter >= SHORT)
+                || (slips == 2 && (shorter >= LONG || (shorter > SHORT && likeness >= ALIKE)));
         if (slip) {
             return SLIP;
         }

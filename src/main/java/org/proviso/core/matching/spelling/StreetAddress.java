@@ -8,19 +8,13 @@ public record StreetAddress(int houseNumber, String houseLetter, String street, 
 
     private static final int LONG_NAME = 8;
 
-    /** The line in its standard spelling; taking it apart again changes nothing. */
-    public String line() {
-        String number = houseNumber == 0 ? "" : houseNumber + (houseLetter.contains("/") ? " " : "") + houseLetter;
-        return (number + " " + street + " " + unit).strip();
-    }
-
     /** The unit without the word for it, so that Apt 3-B, Unit 3 B and #3B are one; the house letter where no unit is. */
     public String door() {
         String value = unit.isEmpty() ? houseLetter : unit.substring(unit.indexOf(' ') + 1);
         return value.replace(" ", "").replace("-", "");
     }
 
-    /** Whether this can be a slip of the pen for the other: the same house, a street one letter away, two in a long name. */
+    /** Whether this may be a misspelling of the other: the same house, a street one letter away, two in a long name. */
     public boolean isOneSlipFrom(StreetAddress other) {
         boolean numbered = (street + other.street).chars().anyMatch(Character::isDigit);
         int letters = Math.min(street.length(), other.street.length());

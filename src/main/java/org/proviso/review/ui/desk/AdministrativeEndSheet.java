@@ -5,21 +5,21 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseVersion;
 
-/** An end that is no decision on the vote: sent on to the home county, or nothing to decide. */
+/** An end without a decision on the vote: sent on to the home county, or nothing to decide. */
 final class AdministrativeEndSheet extends CaseSheet {
 
     AdministrativeEndSheet(CasePageContext desk, Recommendation end) {
         super(
                 end == Recommendation.SENT_ON
-                        ? "Send envelope " + desk.number() + " on"
+                        ? "Send envelope " + desk.number() + " on to home county"
                         : "End envelope " + desk.number() + " without a decision",
-                end == Recommendation.SENT_ON ? "Send it on" : "End it",
+                end == Recommendation.SENT_ON ? "Send envelope on" : "End case",
                 refusing -> desk.lastFromSheet(refusing, done(desk, end), seen -> act(desk, seen, end)));
         with(
                 end == Recommendation.SENT_ON
-                        ? "It goes to the voter's home county, sealed. It is neither counted nor rejected here."
+                        ? "The sealed envelope goes to the voter's home county. It is neither counted nor rejected here."
                         : "There is no vote to decide: the envelope was withdrawn or spoiled, or holds a regular ballot.");
-        with(new Paragraph("Because: "
+        with(new Paragraph("Reason: "
                 + RecommendedProposal.words(
                         desk.file().report().settled().outcome().reasons()) + "."));
     }
@@ -32,6 +32,6 @@ final class AdministrativeEndSheet extends CaseSheet {
 
     private static String done(CasePageContext desk, Recommendation end) {
         return "Envelope " + desk.number()
-                + (end == Recommendation.SENT_ON ? " is sent on." : " has ended without a decision.");
+                + (end == Recommendation.SENT_ON ? " sent on." : " ended without a decision.");
     }
 }

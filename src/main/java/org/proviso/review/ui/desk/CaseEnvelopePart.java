@@ -11,7 +11,7 @@ import org.proviso.ui.LabeledValues;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 
-/** The left part: what the voter wrote and what the table noted, and the signature beside the one on file. */
+/** The left part: what the voter wrote, what the poll workers noted, and the signature next to the one on file. */
 final class CaseEnvelopePart extends Div {
 
     private static final String PROTECTED = "protected address";
@@ -28,31 +28,31 @@ final class CaseEnvelopePart extends Div {
         add(new PageSection("says", "What the envelope says", facts), new SignatureStrip(desk, signatureHidden));
     }
 
-    /** {@code hidden}: whose the envelope is is not settled, and the law protects the address of whom it may be. */
+    /** {@code hidden}: the voter is not settled yet, and the possible voter's address is protected by law. */
     private static LabeledValues said(Envelope.Affirmation said, boolean hidden) {
         LabeledValues facts = new LabeledValues();
         facts.add("Name", name(said.name()));
         filled(facts, "Former name", said.formerName());
         LocalDate born = said.birthDate();
         if (born == null) {
-            facts.add("Born", state(said, Envelope.Field.DATE_OF_BIRTH));
+            facts.add("Date of birth", state(said, Envelope.Field.DATE_OF_BIRTH));
         } else {
-            facts.number("Born", UsDates.digits(born));
+            facts.number("Date of birth", UsDates.digits(born));
         }
         facts.add(
-                "Lives at",
+                "Address",
                 said.residence().isBlank()
                         ? state(said, Envelope.Field.RESIDENCE_ADDRESS_LINE)
                         : hidden ? PROTECTED : said.residence().oneLine());
         filled(
                 facts,
-                "Lived at",
+                "Former address",
                 hidden && !said.former().isBlank() ? PROTECTED : said.former().oneLine());
         if (said.movedOn() != null) {
             facts.number("Moved on", UsDates.digits(said.movedOn()));
         }
-        number(facts, "ID, last 4", said.idLast4());
-        number(facts, "License", said.driversLicense());
+        number(facts, "Last 4 of SSN", said.idLast4());
+        number(facts, "Driver's license", said.driversLicense());
         filled(facts, "Party", said.party());
         return facts;
     }
@@ -62,24 +62,24 @@ final class CaseEnvelopePart extends Div {
         String declared =
                 handling.declaration().isEmpty() ? "" : "; declaration of " + DateWords.code(handling.declaration());
         facts.add("ID shown", word(handling.idShown()) + kind + declared);
-        filled(facts, "Mail ballot", handling.mailBallotSurrendered().isYes() ? "given up at the table" : "");
+        filled(facts, "Mail ballot", handling.mailBallotSurrendered().isYes() ? "surrendered at the polls" : "");
         facts.add("Signed", signed(handling));
-        facts.add("Envelope", spelled(handling.condition()));
-        filled(facts, "Official", handling.sentHereByOfficial().isYes() ? "sent the voter here" : "");
-        filled(facts, "Note", handling.officialNote());
+        facts.add("Envelope condition", spelled(handling.condition()));
+        filled(facts, "Poll worker", handling.sentHereByOfficial().isYes() ? "sent the voter here" : "");
+        filled(facts, "Official's note", handling.officialNote());
     }
 
     private static String signed(Envelope.Handling handling) {
         String voter = switch (handling.voterSigned()) {
             case YES -> "voter";
-            case MARK -> "voter by a mark" + (handling.markWitness().isYes() ? ", witnessed" : ", no witness");
-            case NO -> "not by the voter";
-            case UNKNOWN -> "voter not noted";
+            case MARK -> "voter, by mark" + (handling.markWitness().isYes() ? ", witnessed" : ", no witness");
+            case NO -> "voter did not sign";
+            case UNKNOWN -> "voter not stated";
         };
         return switch (handling.officialSigned()) {
-            case YES -> voter + " and official";
-            case NO -> voter + ", not by the official";
-            case UNKNOWN -> voter + ", official not noted";
+            case YES -> voter + " and poll worker";
+            case NO -> voter + "; poll worker did not sign";
+            case UNKNOWN -> voter + "; poll worker not stated";
         };
     }
 
@@ -107,10 +107,10 @@ final class CaseEnvelopePart extends Div {
     }
 
     private static String word(YesNo answer) {
-        return answer == YesNo.UNKNOWN ? "not noted" : answer.isYes() ? "yes" : "no";
+        return answer == YesNo.UNKNOWN ? "not stated" : answer.isYes() ? "yes" : "no";
     }
 
     private static String spelled(Code code) {
-        return code.code().equals("unknown") ? "not noted" : code.code().replace('_', ' ');
+        return code.code().equals("unknown") ? "not stated" : code.code().replace('_', ' ');
     }
 }

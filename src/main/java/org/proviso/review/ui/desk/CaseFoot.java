@@ -40,7 +40,7 @@ final class CaseFoot extends Div {
         }
     }
 
-    /** Where a court said how this envelope is settled, whoever keeps the orders enters that, whoever has the case. */
+    /** If a court ordered how this envelope is decided, the person who records orders enters it, whoever has the case. */
     private Optional<Component> ordered() {
         CaseState state = desk.file().now().state();
         boolean open = state == CaseState.OPEN
@@ -53,15 +53,15 @@ final class CaseFoot extends Div {
         return desk.file().orders().stream()
                 .filter(recorded -> recorded.order().settles(desk.number()))
                 .findFirst()
-                .map(recorded -> new ActButton("Settle it as the court ordered…")
-                        .does(() -> new CourtOrderSheet(desk, recorded).open()));
+                .map(recorded ->
+                        new ActButton("Enter court order…").does(() -> new CourtOrderSheet(desk, recorded).open()));
     }
 
     private static Component says(CaseReport report) {
         Recommendation says = report.recommendation();
         Div mark = new Div(mark(says));
         mark.addClassName("verdict");
-        Span caution = new Span("what the rules say on these facts; people decide, local law governs");
+        Span caution = new Span("What the rules say on these facts. People decide; local law governs.");
         Div under = new Div(caution);
         under.addClassNames("soft", "small");
         Div rec = new Div(mark, under);
@@ -73,14 +73,14 @@ final class CaseFoot extends Div {
         return rec;
     }
 
-    /** Where nothing is settled yet, what it will come to if what is open turns out as the records suggest. */
+    /** The expected outcome if the open questions turn out as the records suggest. */
     private static Optional<String> outlook(CaseReport report) {
         Recommendation outlook = report.outlook().outcome().recommendation();
         boolean same = outlook == report.recommendation() || outlook == Recommendation.RESEARCH;
-        return same ? Optional.empty() : Optional.of("outlook: " + outlook.words());
+        return same ? Optional.empty() : Optional.of("Outlook: " + outlook.words());
     }
 
-    /** A recommendation with its mark, where it has one. */
+    /** A recommendation with its mark, if it has one. */
     static Component mark(Recommendation says) {
         String words = says.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                 + says.words().substring(1);
@@ -97,9 +97,9 @@ final class CaseFoot extends Div {
     }
 
     private void working(Div acts) {
-        acts.add(new ActButton("Give it back").quiet().onCase(this::giveBack));
-        acts.add(new ActButton("Ask for research", "R").does(() -> new ResearchSheet(desk).open()));
-        acts.add(new ActButton("Disagree, with reason", "D").does(() -> new DifferentOutcomeSheet(desk).open()));
+        acts.add(new ActButton("Return case to queue").quiet().onCase(this::giveBack));
+        acts.add(new ActButton("Request research", "R").does(() -> new ResearchSheet(desk).open()));
+        acts.add(new ActButton("Propose a different outcome", "D").does(() -> new DifferentOutcomeSheet(desk).open()));
         Recommendation says = desk.file().report().recommendation();
         Optional<DecisionOutcome> as = RecommendedProposal.recommended(says);
         if (as.isPresent()) {
@@ -107,18 +107,17 @@ final class CaseFoot extends Div {
                     .first()
                     .onCase(pressed -> propose(pressed, as.get())));
         } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
-            String words = says == Recommendation.SENT_ON ? "Send it on" : "End it without a decision";
+            String words = says == Recommendation.SENT_ON ? "Send on to home county" : "End without a decision";
             acts.add(new ActButton(words).first().does(() -> new AdministrativeEndSheet(desk, says).open()));
         } else if (onlyTheSureLinkIsOpen(desk.file().report())) {
-            acts.add(new ActButton("Confirm the link and propose count", "P")
-                    .first()
-                    .onCase(this::confirmAndPropose));
+            acts.add(
+                    new ActButton("Confirm link and propose count", "P").first().onCase(this::confirmAndPropose));
         } else {
             acts.add(nothingToPropose(says));
         }
     }
 
-    /** The match is sure of the voter, everything else is clear, and with that voter the ballot counts. */
+    /** The match is almost certain, everything else is clear, and with that voter the ballot counts. */
     static boolean onlyTheSureLinkIsOpen(CaseReport report) {
         return report.link().identity() == VoterIdentityFact.PRESUMED
                 && report.stillOpen().size() == 1
@@ -133,7 +132,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "The link is confirmed. " + RecommendedProposal.done(desk.number(), DecisionOutcome.COUNT),
+                "Link confirmed. " + RecommendedProposal.done(desk.number(), DecisionOutcome.COUNT),
                 seen -> desk.acts()
                         .clear()
                         .confirmAndPropose(new ConfirmLink(seen.key(), seen.version(), voterId, "")));
@@ -142,10 +141,10 @@ final class CaseFoot extends Div {
     private Component nothingToPropose(Recommendation says) {
         List<String> open = desk.file().report().stillOpen();
         String words = says == Recommendation.WAIT_FOR_THE_VOTER
-                ? "Nothing to propose while the voter has time."
+                ? "Nothing to propose until the voter's deadline."
                 : open.size() == 1
-                        ? "One thing is open before anything can be proposed."
-                        : open.size() + " things are open before anything can be proposed.";
+                        ? "1 open question must be answered before you can propose."
+                        : open.size() + " open questions must be answered before you can propose.";
         Span why = new Span(words);
         why.addClassNames("soft", "small");
         return why;
@@ -166,7 +165,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "Envelope " + desk.number() + " is given back.",
+                "Envelope " + desk.number() + " returned to the queue.",
                 seen -> desk.acts().cases().giveBack(seen.key(), seen.version()));
     }
 }

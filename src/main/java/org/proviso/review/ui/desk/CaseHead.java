@@ -16,7 +16,7 @@ import org.proviso.core.calendar.Deadline;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.UsDates;
 
-/** The head of a case: which envelope, where and when it was cast and why; at the right the clock and who has it. */
+/** The head of a case: which envelope, where, when and why it was cast; at the right, the time left and who it is assigned to. */
 public final class CaseHead extends Div {
 
     private final H1 title = new H1();
@@ -35,26 +35,26 @@ public final class CaseHead extends Div {
         aside.add(beside);
     }
 
-    /** Puts the reader at the top of the case that has just come. */
+    /** Moves the focus to the top of the case. */
     public void focusTitle() {
         title.getElement().callJsFunction("focus");
     }
 
     private static String cast(Envelope.Cast cast) {
-        String place = cast.votingLocation().isEmpty() ? "Came by mail" : cast.votingLocation();
+        String place = cast.votingLocation().isEmpty() ? "Received by mail" : cast.votingLocation();
         String where = place + (cast.precinct().isEmpty() ? ", cast" : ", cast in precinct " + cast.precinct());
-        String style = cast.ballotStyle().isEmpty() ? "" : " with style " + cast.ballotStyle();
+        String style = cast.ballotStyle().isEmpty() ? "" : ", ballot style " + cast.ballotStyle();
         LocalDateTime at = cast.at();
-        String when = at == null ? "" : " at " + UsDates.hour(at.toLocalTime());
+        String when = at == null ? "" : ", at " + UsDates.hour(at.toLocalTime());
         String why = cast.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", "));
-        return where + style + when + (why.isEmpty() ? "" : " \u00B7 issued because: " + why);
+        return where + style + when + (why.isEmpty() ? "" : " \u00B7 reason issued:  " + why);
     }
 
     private static Component clock(CaseFile file) {
         LocalDateTime now = file.around().asOf();
         Optional<LocalDateTime> voter = voterUntil(file.report());
         if (voter.isPresent()) {
-            return line("The voter has ", UsDates.left(now, voter.get()));
+            return line("Voter's time left: ", UsDates.left(now, voter.get()));
         }
         return file.around()
                 .decideBy()
@@ -82,8 +82,8 @@ public final class CaseHead extends Div {
         String since =
                 holding.since().map(at -> " since " + sinceWords(file, at)).orElse("");
         String words = holding.yours()
-                ? "with you" + since
-                : holding.by().isEmpty() ? file.now().state().words() : "with " + holding.by() + since;
+                ? "Assigned to you" + since
+                : holding.by().isEmpty() ? file.now().state().words() : "Assigned to " + holding.by() + since;
         Div held = new Div(new Span(words));
         held.addClassName("soft");
         return held;

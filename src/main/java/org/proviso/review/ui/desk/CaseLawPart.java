@@ -15,7 +15,7 @@ import org.proviso.review.file.ContestsAtStake;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 
-/** The right part: the eight questions of the law, what the voter may still bring, the contests at stake. */
+/** The right part: the eight questions of the law, what the voter may still cure, the contests at stake. */
 final class CaseLawPart extends Div {
 
     private final OrderedList questions = new OrderedList();
@@ -46,8 +46,8 @@ final class CaseLawPart extends Div {
     private static Paragraph ask(DueAsk ask) {
         Optional<LocalDateTime> until = ask.deadline().map(Deadline::lastMoment);
         Paragraph line = new Paragraph("The voter may " + ask.ask().words() + " "
-                + until.map(at -> "until " + UsDates.near(at)).orElse("until a day nobody could source")
-                + ". Tell the voter at once.");
+                + until.map(at -> "until " + UsDates.near(at)).orElse("until a date not known yet")
+                + ". Send the notice at once.");
         line.addClassName("warn");
         return line;
     }
@@ -56,8 +56,8 @@ final class CaseLawPart extends Div {
         Div contests = new Div();
         contests.addClassName("stake");
         contests(contests, "Contests to count: ", stake.count());
-        contests(contests, "On this ballot, not to count: ", stake.dropped());
-        contests(contests, "The voter's own, missing from this ballot: ", stake.missing());
+        contests(contests, "Contests on this ballot not to count: ", stake.dropped());
+        contests(contests, "The voter's contests missing from this ballot: ", stake.missing());
         return contests;
     }
 
@@ -67,7 +67,7 @@ final class CaseLawPart extends Div {
         }
     }
 
-    /** Puts the reader at the first question that needs somebody, or at the top of the questions. */
+    /** Moves the focus to the first open question, or to the top of the questions. */
     void focusWork() {
         questions
                 .getElement()

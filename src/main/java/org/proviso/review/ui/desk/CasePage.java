@@ -4,13 +4,13 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import org.proviso.review.file.CaseFile;
 
-/** A case as it is read: its head, three parts from left to right, its foot. */
+/** A case page: head, three parts from left to right, foot. */
 public final class CasePage extends Div {
 
     private final CaseHead head;
     private final CaseLawPart law;
 
-    /** {@code beside} stands at the right of the head. */
+    /** {@code beside} is shown at the right of the head. */
     public CasePage(CasePageContext desk, Component... beside) {
         this(beside, desk, new CaseFoot(desk));
     }
@@ -27,7 +27,7 @@ public final class CasePage extends Div {
         add(head, notes(desk), parts, foot);
     }
 
-    /** The case as a second reader has it. */
+    /** The case as shown for second review. */
     public static CasePage forSecondReader(CasePageContext desk, Component... beside) {
         return new CasePage(beside, desk, new SecondReviewFoot(desk));
     }
@@ -36,12 +36,12 @@ public final class CasePage extends Div {
         return new ColleagueNotes(desk);
     }
 
-    /** Puts the reader at the top of the page. */
+    /** Moves the focus to the top of the page. */
     public void focusTitle() {
         head.focusTitle();
     }
 
-    /** After an act: to the next question that needs somebody. */
+    /** After an act: moves the focus to the next open question. */
     public void focusWork() {
         law.focusWork();
     }

@@ -12,17 +12,17 @@ import org.springframework.dao.OptimisticLockingFailureException;
 /** What the parts of a case page share: the case as it is shown, the services, and what happens after an act. */
 public final class CasePageContext {
 
-    /** What the page does once an act was recorded or the case turned out to have changed. */
+    /** What the page does after an act was recorded or the case was found changed. */
     public interface AfterAct {
         /** The same case is shown again. */
         void again();
 
-        /** The case is now with whoever looks. */
+        /** The case is now assigned to the signed-in person. */
         default void taken() {
             again();
         }
 
-        /** The case is out of the reviewer's hands: the next one comes. */
+        /** The reviewer is done with the case: the next one comes. */
         void next();
     }
 
@@ -58,12 +58,12 @@ public final class CasePageContext {
         return new CaseVersionMark(number(), file.now().version());
     }
 
-    /** Whether whoever looks works on the case now; otherwise the page only shows it. */
+    /** Whether the case is assigned to the signed-in person; otherwise the page is view only. */
     boolean mayWork() {
         return !reading && file.holding().yours();
     }
 
-    /** Whether the page was opened to read only: by the deciding body, or by a second reader. */
+    /** Whether the page is view only: for the deciding body or for second review. */
     boolean isReading() {
         return reading;
     }
@@ -72,28 +72,28 @@ public final class CasePageContext {
         return file.work().signatureHidden();
     }
 
-    /** Acts on the case that stood on the screen when it was pressed; another one is left alone. */
+    /** Acts only on the case that was on the screen when the button was pressed. */
     void act(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::again);
         }
     }
 
-    /** The same for the act with which the work on the case begins. */
+    /** The same for the act that starts work on the case. */
     void firstAct(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::taken);
         }
     }
 
-    /** The same for an act that ends the work on the case. */
+    /** The same for an act that ends work on the case. */
     void lastAct(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::next);
         }
     }
 
-    /** An act from a sheet, which was opened over this very case; whether it was recorded. */
+    /** An act from a dialog over this case; returns whether it was recorded. */
     boolean fromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
         return act(refusing, done, act, after::again);
     }
@@ -111,7 +111,7 @@ public final class CasePageContext {
         if (mark().is(pressed)) {
             return true;
         }
-        refusing.refuse("The case changed as you pressed. Nothing was done; look at it and press again.");
+        refusing.refuse("Not saved. The case changed just now. Check it and try again.");
         return false;
     }
 
@@ -124,7 +124,7 @@ public final class CasePageContext {
             }
         } catch (OptimisticLockingFailureException e) {
             after.again();
-            MessageLine.refused("Nothing was recorded. " + e.getMessage() + " It is shown as it is now.");
+            MessageLine.refused("Not saved. " + e.getMessage() + " The page now shows the current version.");
             return true;
         }
         MessageLine.done(done);

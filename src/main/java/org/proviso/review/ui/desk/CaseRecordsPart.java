@@ -23,7 +23,7 @@ import org.proviso.ui.PageSection;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 
-/** The middle part: who the voter may be, what happened when, where the addresses lie, other envelopes, orders. */
+/** The middle part: who the voter may be, what happened when, precincts of the addresses, other envelopes, orders. */
 final class CaseRecordsPart extends Div {
 
     CaseRecordsPart(CasePageContext desk) {
@@ -50,11 +50,11 @@ final class CaseRecordsPart extends Div {
 
     private static String nobody(Link link) {
         if (link.identity() == VoterIdentityFact.SEVERAL_FIT) {
-            return (link.doubt() + " A person must choose.").strip();
+            return (link.doubt() + " Choose the voter.").strip();
         }
         return link.identity() == VoterIdentityFact.NOT_ON_ROLL
-                ? "A person searched and found no record of this voter."
-                : "No record of the roll fits. That is not an answer yet: search and record the search.";
+                ? "A search found no record of this voter."
+                : "No record on the roll matches. Search for the voter and record the search.";
     }
 
     private static Component timeLine(List<TimeLineEvent> moments) {
@@ -74,7 +74,8 @@ final class CaseRecordsPart extends Div {
     }
 
     private static Component homes(List<CaseAddress> homes) {
-        PlainTable table = new PlainTable("Addresses with their precinct and style", "Address", "Precinct", "Style");
+        PlainTable table =
+                new PlainTable("Addresses with precinct and ballot style", "Address", "Precinct", "Ballot style");
         for (CaseAddress home : homes) {
             table.row(Stream.of(
                             new Span(home.address() + " (" + home.which() + ")"),
@@ -107,7 +108,7 @@ final class CaseRecordsPart extends Div {
     private static Component order(RecordedCourtOrder recorded) {
         CourtOrder order = recorded.order();
         Div warn = new Div(
-                new H3("A court's order: " + DateWords.code(order.kind().code())),
+                new H3("Court order: " + DateWords.code(order.kind().code())),
                 new Paragraph(order.court() + ", " + UsDates.digits(order.date()) + ": " + order.scope() + " ("
                         + DateWords.code(order.standing().code()) + ")"));
         warn.addClassName("warn");

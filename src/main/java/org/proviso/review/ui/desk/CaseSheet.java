@@ -39,7 +39,7 @@ class CaseSheet {
         return area;
     }
 
-    /** Says on a field that it must be filled in; false, for an act to return. */
+    /** Marks a field as required; false, for the act to return. */
     static boolean missing(TextArea area, String words) {
         area.setInvalid(true);
         area.setErrorMessage(words);

@@ -11,22 +11,21 @@ import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.file.PossibleVoter;
 import org.proviso.ui.UsDates;
 
-/** Chooses who the voter is, among the candidates or by looking in the roll, with a ground. */
+/** Chooses the voter, from the candidates or by searching the roll, with a reason. */
 final class ChooseVoterSheet extends CaseSheet {
 
     private final CasePageContext desk;
     private final RadioButtonGroup<Voter> voters;
-    private final TextArea ground;
 
     ChooseVoterSheet(CasePageContext desk) {
-        this(desk, new RadioButtonGroup<>("Who is the voter?"), words("On what ground"));
+        this(desk, new RadioButtonGroup<>("Who is the voter?"), words("Reason"));
     }
 
     private ChooseVoterSheet(CasePageContext desk, RadioButtonGroup<Voter> voters, TextArea ground) {
-        super("Choose the voter of envelope " + desk.number(), "Link this voter", refusing -> {
+        super("Choose the voter of envelope " + desk.number(), "Link voter", refusing -> {
             Voter chosen = voters.getValue();
             if (chosen == null) {
-                refusing.refuse("Choose a voter first.");
+                refusing.refuse("Choose a voter.");
                 return false;
             }
             return desk.fromSheet(
@@ -39,10 +38,9 @@ final class ChooseVoterSheet extends CaseSheet {
         });
         this.desk = desk;
         this.voters = voters;
-        this.ground = ground;
         voters.addClassName("in-lines");
         voters.setItemLabelGenerator(ChooseVoterSheet::line);
-        TextField look = new TextField("Look in the roll: a name, a birth date or an id");
+        TextField look = new TextField("Search the roll by name, date of birth or voter ID");
         look.setWidthFull();
         look.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         look.addValueChangeListener(event -> offer(event.getValue()));
@@ -60,7 +58,9 @@ final class ChooseVoterSheet extends CaseSheet {
         voters.setItems(offered);
         voters.setHelperText(
                 offered.isEmpty()
-                        ? typed.isBlank() ? "The match names nobody: look in the roll." : "No record of the roll fits."
+                        ? typed.isBlank()
+                                ? "No possible voters found. Search the roll."
+                                : "No record on the roll matches."
                         : "");
     }
 

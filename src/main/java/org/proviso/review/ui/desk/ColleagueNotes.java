@@ -9,7 +9,7 @@ import org.proviso.review.file.SearchSummary;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** What colleagues left on the case: a proposal sent back with its note, research asked for and answered, searches. */
+/** Notes on the case: a proposal sent back with its note, research requests and results, searches. */
 final class ColleagueNotes extends Div {
 
     ColleagueNotes(CasePageContext desk) {
@@ -25,9 +25,8 @@ final class ColleagueNotes extends Div {
         work.requests().forEach(request -> research(desk, request));
         work.searches().forEach(this::search);
         if (work.rulesChangedSince()) {
-            line(
-                    "It was settled under rules that are not in force any more. What was decided stands until people open it"
-                            + " again; the page Another rule pack in Set-up lists such cases.");
+            line("This case was decided under rules no longer in force. The decision stands until people reopen it."
+                    + " Setup, Change rule pack lists these cases.");
         }
         setVisible(getComponentCount() > 0);
     }
@@ -40,9 +39,9 @@ final class ColleagueNotes extends Div {
 
     private void research(CasePageContext desk, ResearchRequest request) {
         String found = request.found();
-        Div line = line("Research asked for: " + request.asked() + (found == null ? "" : " Came back: " + found));
+        Div line = line("Research requested: " + request.asked() + (found == null ? "" : " Result: " + found));
         if (found == null && desk.mayWork()) {
-            line.add(new ActButton("note what came back")
+            line.add(new ActButton("Record research result")
                     .quiet()
                     .does(() -> new ResearchSheet.ResearchAnswerSheet(desk, request).open()));
         }
@@ -50,7 +49,7 @@ final class ColleagueNotes extends Div {
 
     private void search(SearchSummary search) {
         String note = search.note().isBlank() ? "" : " \u201C" + search.note() + "\u201D";
-        line("Searched on " + UsDates.near(search.at()) + " by " + search.by() + ": "
+        line("Searched " + UsDates.near(search.at()) + " by " + search.by() + ": "
                 + search.found().words() + "." + note);
     }
 }

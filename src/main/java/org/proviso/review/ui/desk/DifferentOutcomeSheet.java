@@ -11,7 +11,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.ProposeOutcome;
 
-/** Proposes otherwise than the rules recommend, with the reason. */
+/** Proposes a different outcome than the rules recommend, with the reason. */
 final class DifferentOutcomeSheet extends CaseSheet {
 
     /** The fields of the sheet. */
@@ -23,10 +23,10 @@ final class DifferentOutcomeSheet extends CaseSheet {
 
         static Fields empty() {
             return new Fields(
-                    new RadioButtonGroup<>("Propose to"),
-                    new MultiSelectComboBox<>("Reasons that stand in the way (a rejection needs one)"),
-                    new TextField("Its place in the law (a rejection needs it)"),
-                    words("Why you propose otherwise"));
+                    new RadioButtonGroup<>("Proposed outcome"),
+                    new MultiSelectComboBox<>("Reasons (required to reject)"),
+                    new TextField("Legal reference (required to reject)"),
+                    words("Why you propose a different outcome"));
         }
     }
 
@@ -35,7 +35,7 @@ final class DifferentOutcomeSheet extends CaseSheet {
     }
 
     private DifferentOutcomeSheet(CasePageContext desk, Fields fields) {
-        super("Propose otherwise for envelope " + desk.number(), "Propose it", propose(desk, fields));
+        super("Propose a different outcome for envelope " + desk.number(), "Submit proposal", propose(desk, fields));
         Recommendation says = desk.file().report().recommendation();
         fields.as().setItems(List.of(DecisionOutcome.values()));
         fields.as().setItemLabelGenerator(DecisionOutcome::words);
@@ -44,7 +44,7 @@ final class DifferentOutcomeSheet extends CaseSheet {
         fields.reasons().setWidthFull();
         fields.reference().setWidthFull();
         fields.reference().setMaxLength(1_000);
-        with("On these facts the rules say: " + says.words() + ". People decide; give your reason.");
+        with("On these facts the rules say: " + says.words() + ". People decide. Give your reason.");
         with(fields.as(), fields.reasons(), fields.reference(), fields.because());
     }
 
@@ -52,7 +52,7 @@ final class DifferentOutcomeSheet extends CaseSheet {
         return refusing -> {
             DecisionOutcome as = fields.as().getValue();
             if (as == null) {
-                refusing.refuse("Say what you propose.");
+                refusing.refuse("Choose a proposed outcome.");
                 return false;
             }
             return desk.lastFromSheet(

@@ -17,7 +17,7 @@ import org.proviso.review.facts.SignatureComparison;
 import org.proviso.ui.Links;
 import org.proviso.ui.field.ActButton;
 
-/** The acts that belong to one question of the law, and the line where a refusal is said. */
+/** The acts for one question of the law, and the line for a refusal. */
 final class HeadingActs extends Div {
 
     private final CasePageContext desk;
@@ -52,25 +52,25 @@ final class HeadingActs extends Div {
         Link link = desk.file().report().link();
         String voterId = link.voterId();
         if (voterId != null && !link.isSettled()) {
-            acts.add(new ActButton("Confirm this link", "C")
+            acts.add(new ActButton("Confirm link", "C")
                     .onCase(pressed -> desk.act(
                             pressed,
                             problem,
-                            "Envelope " + desk.number() + ": the link is confirmed.",
+                            "Envelope " + desk.number() + ": link confirmed.",
                             seen -> desk.acts()
                                     .links()
                                     .confirm(new ConfirmLink(seen.key(), seen.version(), voterId, "")))));
         }
-        acts.add(quiet("choose another voter", () -> new ChooseVoterSheet(desk).open()));
-        acts.add(quiet("record a search", () -> new SearchSheet(desk).open()));
+        acts.add(quiet("Choose another voter", () -> new ChooseVoterSheet(desk).open()));
+        acts.add(quiet("Record a search", () -> new SearchSheet(desk).open()));
     }
 
     private void alreadyVoted() {
         if (desk.file().report().presumed().facts().one(Fact.CHECK_IN) == CheckInFact.ELSEWHERE_UNSEEN) {
-            acts.add(new ActButton("Record what the poll book shows").does(() -> new PollBookSheet(desk).open()));
+            acts.add(new ActButton("Record poll book check").does(() -> new PollBookSheet(desk).open()));
         }
         if (!desk.file().around().others().isEmpty()) {
-            acts.add(quiet("put this envelope forward", () -> new ChooseEnvelopeSheet(desk).open()));
+            acts.add(quiet("Choose this envelope to count", () -> new ChooseEnvelopeSheet(desk).open()));
         }
     }
 
@@ -81,19 +81,19 @@ final class HeadingActs extends Div {
             return;
         }
         if (desk.signatureHidden()) {
-            acts.add(Links.link("look at the signature", "review/signature/" + desk.number()));
+            acts.add(Links.link("Compare signature", "review/signature/" + desk.number()));
             return;
         }
-        acts.add(new ActButton("It agrees", "A")
+        acts.add(new ActButton("Signature agrees", "A")
                 .onCase(pressed -> desk.act(
                         pressed,
                         problem,
-                        "Envelope " + desk.number() + ": you found that the signature agrees.",
+                        "Envelope " + desk.number() + ": signature agrees, recorded.",
                         seen -> desk.acts()
                                 .answers()
                                 .recordSignatureComparison(new SignatureComparison(
                                         seen.key(), seen.version(), SignatureComparison.Finding.AGREES, "")))));
-        acts.add(Links.link("look closer", "review/signature/" + desk.number()));
+        acts.add(Links.link("Compare at full size", "review/signature/" + desk.number()));
     }
 
     private void otherwise() {
@@ -101,7 +101,8 @@ final class HeadingActs extends Div {
         Set<Fact<?>> answerable = new LinkedHashSet<>(facts);
         answerable.removeAll(OverrideAnswerSheet.BY_OTHER_ACTS);
         if (!answerable.isEmpty()) {
-            acts.add(quiet("answer otherwise", () -> new OverrideAnswerSheet(desk, line.heading(), answerable).open()));
+            acts.add(quiet(
+                    "Override this answer", () -> new OverrideAnswerSheet(desk, line.heading(), answerable).open()));
         }
         for (RecordedAnswer given : desk.file().work().answers()) {
             if (facts.contains(given.fact()) && given.kind() != AnswerKind.SECOND_SIGNATURE_LOOK) {
@@ -111,13 +112,13 @@ final class HeadingActs extends Div {
     }
 
     private ActButton takeBack(RecordedAnswer given) {
-        String which = given.kind() == AnswerKind.OTHERWISE ? "the answer" : "what was looked at";
-        return new ActButton("take back " + which)
+        String which = given.kind() == AnswerKind.OTHERWISE ? "override" : "comparison";
+        return new ActButton("Withdraw " + which)
                 .quiet()
                 .onCase(pressed -> desk.act(
                         pressed,
                         problem,
-                        "Envelope " + desk.number() + ": taken back; the records speak again.",
+                        "Envelope " + desk.number() + ": withdrawn. The records apply again.",
                         seen -> desk.acts().answers().withdrawAnswer(seen.key(), seen.version(), given.fact())));
     }
 

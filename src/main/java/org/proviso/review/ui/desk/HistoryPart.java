@@ -7,12 +7,12 @@ import java.util.List;
 import org.proviso.review.file.HistoryEntry;
 import org.proviso.ui.UsDates;
 
-/** What was done with the case so far, by whom and when; read when it is unfolded. */
+/** The history of the case: what was done, by whom and when. It is read when unfolded. */
 final class HistoryPart extends NativeDetails {
 
     HistoryPart(CasePageContext desk) {
         addClassName("history");
-        setSummary(new Span("What was done with it"));
+        setSummary(new Span("History"));
         addToggleListener(event -> {
             if (event.isOpened()) {
                 setContent(lines(desk.acts().history().of(desk.key())));
@@ -28,7 +28,7 @@ final class HistoryPart extends NativeDetails {
             lines.add(new Div(at, new Span(" " + act.words() + ", " + act.by())));
         }
         if (acts.isEmpty()) {
-            lines.add(new Span("Nothing yet: it came with the files of the election."));
+            lines.add(new Span("No acts yet. Loaded with the election's files."));
         }
         return lines;
     }

@@ -11,7 +11,7 @@ import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.RecordedAnswer;
 
-/** One question of the law: a line while it is clear; unfolded with its reasons and its acts while it needs somebody. */
+/** One question of the law: one line if clear; unfolded with reasons and acts if it needs work. */
 final class LawRow extends NativeDetails {
 
     LawRow(CasePageContext desk, LawLine line, boolean light) {
@@ -63,7 +63,7 @@ final class LawRow extends NativeDetails {
         rules(detail, why);
     }
 
-    /** The places in the law in a line; what each says, on demand. */
+    /** The legal references in a line; what each says, on demand. */
     private static void rules(LawDetail detail, Div why) {
         String places = detail.answered().answer().restsOn().stream()
                 .map(given -> given.reference().words())
@@ -94,7 +94,7 @@ final class LawRow extends NativeDetails {
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("");
                 Paragraph given =
-                        new Paragraph("Answered by a person: " + words + ". \u201C" + answer.reason() + "\u201D");
+                        new Paragraph("Overridden by a person: " + words + ". \u201C" + answer.reason() + "\u201D");
                 given.addClassName("given");
                 why.add(given);
             }

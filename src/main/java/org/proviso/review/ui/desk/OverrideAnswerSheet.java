@@ -12,7 +12,7 @@ import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.review.acts.RecordAnswer;
 
-/** Answers a question otherwise than the records, with a reason. */
+/** Overrides the records' answer to a question, with a reason. */
 final class OverrideAnswerSheet extends CaseSheet {
 
     /** Facts with an act of their own on the page. */
@@ -26,9 +26,9 @@ final class OverrideAnswerSheet extends CaseSheet {
         static Fields empty() {
             return new Fields(
                     new Select<>(),
-                    new CheckboxGroup<>("It is so"),
+                    new CheckboxGroup<>("Answer"),
                     CaseSheet.words("Reason"),
-                    new DateTimePicker("Stamp of the paper it rests on (leave empty where there is none)"));
+                    new DateTimePicker("Date and time stamped on the paper relied on (optional)"));
         }
     }
 
@@ -38,8 +38,8 @@ final class OverrideAnswerSheet extends CaseSheet {
 
     private OverrideAnswerSheet(
             CasePageContext desk, QuestionHeading heading, Collection<Fact<?>> facts, Fields fields) {
-        super("Answer otherwise: " + heading.asks(), "Record the answer", give(desk, fields));
-        fields.fact().setLabel("About");
+        super("Override this answer: " + heading.asks(), "Record answer", give(desk, fields));
+        fields.fact().setLabel("Fact");
         fields.fact().setItems(facts.stream().toList());
         fields.fact().setItemLabelGenerator(Fact::meaning);
         fields.fact().setWidthFull();
@@ -48,7 +48,7 @@ final class OverrideAnswerSheet extends CaseSheet {
         fields.fact().addValueChangeListener(event -> offer(event.getValue(), fields.words()));
         fields.words().addValueChangeListener(event -> onlyOne(fields, event.getOldValue()));
         fields.fact().setValue(facts.iterator().next());
-        with("Your answer takes the place of what the records say, and is evidence itself.");
+        with("Your answer replaces what the records say and is kept as evidence.");
         with(fields.fact(), fields.words(), fields.reason(), fields.receivedAt());
     }
 
@@ -56,7 +56,7 @@ final class OverrideAnswerSheet extends CaseSheet {
         words.setItems(fact.words().stream().map(word -> (FactWord) word).toList());
     }
 
-    /** A fact of which one word holds takes the newest tick alone. */
+    /** A fact with a single answer keeps only the newest check mark. */
     private static void onlyOne(Fields fields, Set<FactWord> before) {
         Set<FactWord> ticked = fields.words().getValue();
         Fact<?> fact = fields.fact().getValue();
@@ -72,15 +72,15 @@ final class OverrideAnswerSheet extends CaseSheet {
     private static Predicate<RefusalDisplay> give(CasePageContext desk, Fields fields) {
         return refusing -> {
             if (fields.words().getValue().isEmpty()) {
-                refusing.refuse("Say how it is.");
+                refusing.refuse("Choose an answer.");
                 return false;
             }
             if (fields.reason().getValue().isBlank()) {
-                return missing(fields.reason(), "An answer otherwise than the records needs a reason.");
+                return missing(fields.reason(), "Required. Give a reason for overriding the records.");
             }
             return desk.fromSheet(
                     refusing,
-                    "Envelope " + desk.number() + ": your answer is recorded.",
+                    "Envelope " + desk.number() + ": answer recorded.",
                     seen -> desk.acts()
                             .answers()
                             .answer(new RecordAnswer(

@@ -8,21 +8,21 @@ import org.proviso.review.facts.PollBookSeen;
 final class PollBookSheet extends CaseSheet {
 
     PollBookSheet(CasePageContext desk) {
-        this(desk, new RadioButtonGroup<>("In that poll book"), words("What you saw"));
+        this(desk, new RadioButtonGroup<>("What the poll book shows"), words("Book, line and signature you saw"));
     }
 
     private PollBookSheet(CasePageContext desk, RadioButtonGroup<Boolean> signed, TextArea seen) {
-        super("What the poll book shows", "Record it", refusing -> {
+        super("Record poll book check", "Record check", refusing -> {
             if (signed.getValue() == null) {
-                refusing.refuse("Say whether the voter signed there.");
+                refusing.refuse("Choose whether the voter signed there.");
                 return false;
             }
             if (seen.getValue().isBlank()) {
-                return missing(seen, "Write what you saw: which book, which line, whose signature.");
+                return missing(seen, "Required. Enter which book, which line and whose signature.");
             }
             return desk.fromSheet(
                     refusing,
-                    "Envelope " + desk.number() + ": what the poll book shows is recorded.",
+                    "Envelope " + desk.number() + ": poll book check recorded.",
                     one -> desk.acts()
                             .answers()
                             .recordPollBook(
@@ -30,7 +30,7 @@ final class PollBookSheet extends CaseSheet {
         });
         signed.setItems(true, false);
         signed.setItemLabelGenerator(
-                yes -> yes ? "this voter signed: the voter voted there" : "the check-in is not this voter's");
+                yes -> yes ? "This voter signed and voted there" : "The check-in is not this voter's");
         signed.addClassName("in-lines");
         with(signed, seen);
     }

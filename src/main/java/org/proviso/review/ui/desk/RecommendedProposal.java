@@ -13,12 +13,12 @@ import org.proviso.core.rules.Rule;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.ProposeOutcome;
 
-/** The proposal that says what the rules recommend, with its reasons and their places in the law. */
+/** The proposal that follows the recommendation, with its reasons and legal references. */
 final class RecommendedProposal {
 
     private RecommendedProposal() {}
 
-    /** What may be proposed as recommended; empty while the rules recommend no decision. */
+    /** The outcome that may be proposed as recommended; empty while the rules recommend no decision. */
     static Optional<DecisionOutcome> recommended(Recommendation says) {
         return Stream.of(DecisionOutcome.values())
                 .filter(as -> as.recommendation() == says)
@@ -36,7 +36,7 @@ final class RecommendedProposal {
                 "");
     }
 
-    /** Where the law says what follows from each defect. */
+    /** The legal references for the effect of each defect. */
     private static String reference(Assessment settled) {
         return settled.answered().stream()
                 .map(AnsweredQuestion::answer)
@@ -52,10 +52,10 @@ final class RecommendedProposal {
                 .map(given -> given.reference().words());
     }
 
-    /** What the office reads once it is recorded. */
+    /** The message after it is recorded. */
     static String done(String envelopeNo, DecisionOutcome as) {
-        String then = as == DecisionOutcome.COUNT ? "It goes to the decider." : "A second reader looks at it next.";
-        return "Envelope " + envelopeNo + " is proposed: " + as.words() + ". " + then;
+        String then = as == DecisionOutcome.COUNT ? "It goes to the decider." : "Second review is next.";
+        return "Envelope " + envelopeNo + " proposed: " + as.words() + ". " + then;
     }
 
     /** Reasons in a sentence. */

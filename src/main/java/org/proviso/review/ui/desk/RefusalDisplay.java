@@ -1,6 +1,6 @@
 package org.proviso.review.ui.desk;
 
-/** Where a refusal is said: beside the act. */
+/** Where a refusal is shown: next to the act. */
 @FunctionalInterface
 public interface RefusalDisplay {
 

@@ -2,7 +2,7 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Div;
 
-/** The line beside an act that says why it was refused; read aloud when it appears. */
+/** The line next to an act that says why it was refused. It is read aloud when it appears. */
 final class RefusalLine extends Div implements RefusalDisplay {
 
     RefusalLine() {

@@ -6,26 +6,26 @@ import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.facts.ResearchRequest;
 
-/** Asks somebody something about the case; the case waits in the queue until the answer is noted. */
+/** Requests research on the case. The case waits in the queue until the result is recorded. */
 final class ResearchSheet extends CaseSheet {
 
     ResearchSheet(CasePageContext desk) {
-        this(desk, words("What is to be found out, and from whom"));
+        this(desk, words("What to find out, and from whom"));
     }
 
     private ResearchSheet(CasePageContext desk, TextArea asked) {
-        super("Ask for research on envelope " + desk.number(), "Ask, and give the case back", refusing -> {
+        super("Request research on envelope " + desk.number(), "Request research", refusing -> {
             if (asked.getValue().isBlank()) {
-                return missing(asked, "Write what is to be found out.");
+                return missing(asked, "Required. Enter what to find out.");
             }
             return desk.lastFromSheet(
                     refusing,
-                    "Envelope " + desk.number() + ": research is asked for. It waits for the answer.",
+                    "Envelope " + desk.number() + ": research requested. The case waits for the result.",
                     seen -> ask(desk, seen, asked.getValue()));
         });
         List<String> open = desk.file().report().stillOpen();
         if (!open.isEmpty()) {
-            with("Still open: " + String.join("; ", open) + ".");
+            with("Open questions: " + String.join("; ", open) + ".");
             asked.setValue(String.join("; ", open));
         }
         with(asked);
@@ -39,23 +39,23 @@ final class ResearchSheet extends CaseSheet {
         return back;
     }
 
-    /** Notes what came back of a request. */
+    /** Records the result of a research request. */
     static final class ResearchAnswerSheet extends CaseSheet {
 
         ResearchAnswerSheet(CasePageContext desk, ResearchRequest request) {
-            this(desk, request, words("What was found out"));
+            this(desk, request, words("Result"));
         }
 
         private ResearchAnswerSheet(CasePageContext desk, ResearchRequest request, TextArea found) {
-            super("What came back", "Note it", refusing -> {
+            super("Research result", "Record result", refusing -> {
                 if (found.getValue().isBlank()) {
-                    return missing(found, "Write what was found out.");
+                    return missing(found, "Required. Enter the result.");
                 }
                 desk.acts().research().recordAnswer(desk.key(), request.number(), request.version(), found.getValue());
                 desk.again();
                 return true;
             });
-            with("Asked: " + request.asked());
+            with("Requested: " + request.asked());
             with(found);
         }
     }

@@ -19,9 +19,9 @@ final class SearchSheet extends CaseSheet {
 
         static Fields empty() {
             return new Fields(
-                    new CheckboxGroup<>("Looked in"),
-                    new RadioButtonGroup<>("What came of it"),
-                    new TextField("The same voter as envelope (leave empty where nobody knows of one)"),
+                    new CheckboxGroup<>("Places searched"),
+                    new RadioButtonGroup<>("Result"),
+                    new TextField("Same voter as envelope (optional)"),
                     words("Note"));
         }
     }
@@ -31,7 +31,7 @@ final class SearchSheet extends CaseSheet {
     }
 
     private SearchSheet(CasePageContext desk, Fields fields) {
-        super("Record a search for the voter of envelope " + desk.number(), "Record the search", record(desk, fields));
+        super("Record a search for the voter of envelope " + desk.number(), "Record search", record(desk, fields));
         fields.places().setItems(SearchPlace.values());
         fields.places().setItemLabelGenerator(SearchPlace::words);
         fields.places().addClassName("in-lines");
@@ -39,7 +39,7 @@ final class SearchSheet extends CaseSheet {
         fields.found().setItemLabelGenerator(SearchFound::words);
         fields.found().addClassName("in-lines");
         fields.sameAs().setWidthFull();
-        with("Nobody is said not to be registered before all five were looked at.");
+        with("Search all five places before you record that a voter is not registered.");
         with(fields.places(), fields.found(), fields.sameAs(), fields.note());
     }
 
@@ -47,13 +47,13 @@ final class SearchSheet extends CaseSheet {
         return refusing -> {
             SearchFound found = fields.found().getValue();
             if (found == null) {
-                refusing.refuse("Say what came of the search.");
+                refusing.refuse("Enter the result of the search.");
                 return false;
             }
             String sameAs = fields.sameAs().getValue().strip();
             return desk.fromSheet(
                     refusing,
-                    "Envelope " + desk.number() + ": the search is recorded.",
+                    "Envelope " + desk.number() + ": search recorded.",
                     seen -> desk.acts()
                             .searches()
                             .record(new RecordSearch(

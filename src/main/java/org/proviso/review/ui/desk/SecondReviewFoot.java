@@ -10,7 +10,7 @@ import org.proviso.review.file.ProposalDetails;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** The foot for a second reader: what was proposed, by whom and why, and the word on it. */
+/** The foot for second review: what was proposed, by whom and why, and the buttons to agree or send back. */
 final class SecondReviewFoot extends Div {
 
     private final CasePageContext desk;
@@ -28,10 +28,10 @@ final class SecondReviewFoot extends Div {
         Div acts = new Div();
         acts.addClassName("acts");
         if (proposed.get().yours()) {
-            acts.add(new Span("You proposed this: somebody else reads it."));
+            acts.add(new Span("You proposed this. A different reviewer does the second review."));
         } else {
             acts.add(
-                    new ActButton("Send it back, with a note", "B")
+                    new ActButton("Send back with a note", "B")
                             .does(() -> sheet(false).open()),
                     new ActButton("Agree", "A").first().does(() -> sheet(true).open()));
         }
@@ -43,31 +43,29 @@ final class SecondReviewFoot extends Div {
         mark.addClassName("verdict");
         String reasons = RecommendedProposal.words(proposed.proposal().grounds().reasons());
         String departs = proposed.proposal().grounds().departsBecause();
-        Div why = new Div(new Span("proposed by " + proposed.by() + " on " + UsDates.near(proposed.at())
+        Div why = new Div(new Span("Proposed by " + proposed.by() + " on " + UsDates.near(proposed.at())
                 + (reasons.isEmpty() ? "" : ": " + reasons)
-                + (departs.isEmpty() ? "" : ". Otherwise than recommended: \u201C" + departs + "\u201D")));
+                + (departs.isEmpty() ? "" : ". Differs from the recommendation: \u201C" + departs + "\u201D")));
         why.addClassNames("soft", "small");
-        Div caution = new Div(new Span("people decide, local law governs"));
+        Div caution = new Div(new Span("People decide; local law governs."));
         caution.addClassNames("soft", "small");
         return new Div(mark, why, caution);
     }
 
     private CaseSheet sheet(boolean agrees) {
-        TextArea note = CaseSheet.words(agrees ? "Note (may be left empty)" : "Note for the proposer");
+        TextArea note = CaseSheet.words(agrees ? "Note (optional)" : "Note for the proposer");
         CaseSheet sheet = new CaseSheet(
                 (agrees ? "Agree: envelope " : "Send back: envelope ") + desk.number(),
-                agrees ? "Agree" : "Send it back",
+                agrees ? "Agree" : "Send back",
                 refusing -> desk.lastFromSheet(
                         refusing,
                         "Envelope " + desk.number()
-                                + (agrees
-                                        ? ": you agreed. It goes to the decider."
-                                        : ": sent back. It waits for a reviewer again."),
+                                + (agrees ? ": you agreed. It goes to the decider." : ": sent back to the reviewers."),
                         seen -> desk.acts()
                                 .proposals()
                                 .secondReview(seen.key(), seen.version(), agrees, note.getValue())));
         if (agrees) {
-            sheet.with(new Paragraph("You have read the case yourself. This cannot be taken back."));
+            sheet.with(new Paragraph("Confirm that you read the case yourself. This cannot be undone."));
         }
         sheet.with(note);
         return sheet;

@@ -11,31 +11,32 @@ import org.proviso.review.file.CaseFile;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 
-/** The signature on the envelope beside one on file, small; at full size on a page of its own. */
+/** The signature on the envelope next to one on file, small. The full size is on its own page. */
 final class SignatureStrip extends PageSection {
 
     SignatureStrip(CasePageContext desk, boolean hidden) {
         super("signature", "Signature");
         CaseKey key = desk.key();
         if (hidden) {
-            add(new Paragraph("The first look hides who the voter is, so the signature is not shown here."));
-            add(new Paragraph(Links.link("look at it without the name", "review/signature/" + key.envelopeNo(), "S")));
+            add(new Paragraph(
+                    "The first comparison is made without the voter's name, so the signature is not shown here."));
+            add(new Paragraph(Links.link("Compare without the name", "review/signature/" + key.envelopeNo(), "S")));
             return;
         }
         CaseFile.Pictures pictures = desk.file().around().pictures();
         Div pair = new Div();
         pair.addClassName("pair");
         if (pictures.ofEnvelope()) {
-            pair.add(picture(envelope(key), "on this envelope", "The signature on this envelope"));
+            pair.add(picture(envelope(key), "On this envelope", "The signature on this envelope"));
         } else {
-            add(new Paragraph("No scan of this envelope's signature: look at the envelope itself."));
+            add(new Paragraph("No scan of this envelope's signature. Look at the envelope itself."));
         }
         if (pictures.onFile() > 0) {
             pair.add(picture(exemplar(key, 0), registered(desk), "The signature on file"));
         } else if (desk.file().report().voter().isPresent()) {
             add(new Paragraph("No picture of a signature on file."));
         }
-        add(pair, new Paragraph(Links.link("compare at full size", "review/signature/" + key.envelopeNo(), "S")));
+        add(pair, new Paragraph(Links.link("Compare at full size", "review/signature/" + key.envelopeNo(), "S")));
     }
 
     private static String registered(CasePageContext desk) {
@@ -44,8 +45,8 @@ final class SignatureStrip extends PageSection {
                 .voter()
                 .map(Voter::registration)
                 .map(Voter.Registration::registeredOn)
-                .map(on -> "on file, " + on.getYear())
-                .orElse("on file");
+                .map(on -> "On file, " + on.getYear())
+                .orElse("On file");
     }
 
     /** The address of the picture of the signature on an envelope. */

@@ -30,7 +30,7 @@ final class UnassignedCaseActs {
                     .onCase(pressed -> desk.firstAct(
                             pressed,
                             problem,
-                            "Envelope " + desk.number() + " is with you.",
+                            "Envelope " + desk.number() + " is assigned to you.",
                             seen -> desk.acts().cases().take(seen.key(), seen.version()))));
         } else if (state == CaseState.PROPOSED || state == CaseState.READY) {
             proposed();
@@ -43,15 +43,15 @@ final class UnassignedCaseActs {
         boolean yours =
                 desk.file().work().proposed().map(ProposalDetails::yours).orElse(false);
         if (yours) {
-            acts.add(new ActButton("Take the proposal back")
+            acts.add(new ActButton("Withdraw proposal")
                     .onCase(pressed -> desk.act(
                             pressed,
                             problem,
-                            "Envelope " + desk.number() + ": your proposal is taken back, and the case is with you.",
+                            "Envelope " + desk.number() + ": proposal withdrawn. The case is assigned to you.",
                             seen -> desk.acts().proposals().withdraw(seen.key(), seen.version()))));
         } else if (desk.file().now().state() == CaseState.PROPOSED
                 && desk.acts().access().isPermitted(Permission.SECOND_REVIEW)) {
-            acts.add(Links.link("read it as second reader", "review/second/" + desk.number()));
+            acts.add(Links.link("Start second review", "review/second/" + desk.number()));
         }
     }
 
@@ -60,20 +60,20 @@ final class UnassignedCaseActs {
         CaseState state = desk.file().now().state();
         return switch (state) {
             case RECEIVED -> "The affirmation is not keyed yet.";
-            case OPEN -> "It waits for a reviewer.";
-            case IN_REVIEW -> desk.file().holding().by() + " has this case.";
+            case OPEN -> "Waiting for a reviewer.";
+            case IN_REVIEW -> "Assigned to " + desk.file().holding().by() + ".";
             case PROPOSED, READY -> proposedWords(desk);
             case DECIDED, RELEASED ->
                 desk.file().work().decided().map(UnassignedCaseActs::decided).orElse("Decided.");
-            case SENT_ON -> "It was sent on to the voter's home county; it is not decided here.";
-            case ENDED -> "It ended without a decision: there was no vote to decide.";
+            case SENT_ON -> "Sent on to the voter's home county. Not decided here.";
+            case ENDED -> "Ended without a decision: there was no vote to decide.";
         };
     }
 
     private static String proposedWords(CasePageContext desk) {
         String waits = desk.file().now().state() == CaseState.PROPOSED
-                ? " It waits for a second reader."
-                : " It waits for the decider.";
+                ? " Waiting for second review."
+                : " Waiting for the decider.";
         return desk.file()
                 .work()
                 .proposed()
@@ -83,6 +83,6 @@ final class UnassignedCaseActs {
 
     private static String decided(DecisionSummary line) {
         String reasons = line.reasons().isEmpty() ? "" : " (" + RecommendedProposal.words(line.reasons()) + ")";
-        return "Decided on " + UsDates.near(line.at()) + ": " + line.as().words() + reasons + ".";
+        return "Decided " + UsDates.near(line.at()) + ": " + line.as().words() + reasons + ".";
     }
 }

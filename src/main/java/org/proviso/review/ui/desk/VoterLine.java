@@ -9,7 +9,7 @@ import org.proviso.core.adjudication.explain.MatchWords;
 import org.proviso.review.file.PossibleVoter;
 import org.proviso.ui.UsDates;
 
-/** A possible voter: the name, how likely in a word (the figure on demand), the record, the evidence. */
+/** A possible voter: name, likelihood in a word (figure on demand), record, evidence. */
 final class VoterLine extends Div {
 
     VoterLine(PossibleVoter one) {
@@ -38,7 +38,7 @@ final class VoterLine extends Div {
 
     private static Component likeness(PossibleVoter one) {
         if (one.linked() && one.probability() == 0) {
-            return soft("linked by a person");
+            return soft("linked by a reviewer");
         }
         String words = MatchWords.words(one.probability());
         int figure = words.indexOf(" (");

@@ -82,10 +82,10 @@ class AssessmentTest {
                 facts("identity=presumed check_in=elsewhere_unseen mail_ballots=returned challenge=pending"), at(NOON));
         assertThat(assessment.stillOpen())
                 .containsExactly(
-                        "the link is to be confirmed",
-                        "a mail ballot came back and is not decided yet",
-                        "a check-in elsewhere gave a ballot; a person must look at the poll-book signature",
-                        "the challenge is to be heard");
+                        "the link has not been confirmed yet",
+                        "a mail ballot was returned and is not decided yet",
+                        "a ballot was issued at a check-in elsewhere; a reviewer must check the poll-book signature",
+                        "the challenge has not been heard yet");
     }
 
     @Test

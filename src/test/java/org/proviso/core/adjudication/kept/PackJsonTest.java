@@ -103,7 +103,7 @@ class PackJsonTest {
         assertThatIllegalArgumentException().isThrownBy(() -> PackJson.read(text.substring(1)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PackJson.read("{}"))
-                .withMessage("\"id\" is missing or of another kind");
+                .withMessage("\"id\" is missing or has the wrong type");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PackJson.read(text.replace("\"basis\":\"read\"", "\"basis\":\"heard\"")))
                 .withMessageContaining("heard");

@@ -85,7 +85,7 @@ class SampleCasesKeptTest {
                 1.0 / 3,
                 List.of("Same \"surname\"."),
                 List.of(
-                        new Candidate("V-1", 1.0 / 3, List.of("Same surname.", "Born a day apart.")),
+                        new Candidate("V-1", 1.0 / 3, List.of("Same last name.", "Born a day apart.")),
                         new Candidate("V-2", Double.MIN_VALUE, List.of()))));
     }
 

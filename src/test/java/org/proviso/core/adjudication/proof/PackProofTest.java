@@ -18,12 +18,12 @@ import org.proviso.files.packs.RulePacks;
 class PackProofTest {
 
     private static final String TWICE =
-            "A ballot never counts, whole or in part, beside an accepted mail ballot, a vote"
+            "A ballot never counts, in full or in part, alongside an accepted mail ballot, a vote"
                     + " at another location or in another county, or another envelope that counts.";
     private static final String IN_ORDER =
-            "The time to cure ends before the decision, the decision before certification.";
-    private static final String HAS_TEXT = "Every declared reason has a notice text and a survey heading.";
-    private static final String REACHABLE = "Every declared reason can come about.";
+            "The time to cure ends by the decision deadline, and the decision deadline is no later than certification.";
+    private static final String HAS_TEXT = "Every reason in the pack has a notice text and a survey heading.";
+    private static final String REACHABLE = "Every reason in the pack can occur.";
 
     @TempDir
     Path folder;
@@ -73,7 +73,7 @@ class PackProofTest {
                 PackText.of("example")
                         .value("consequence.voted_in_person", "{does: in_part, policy: federal_contests}"),
                 TWICE,
-                "\"Voted at another location?\" if check_in is voted");
+                "\"Did the voter vote at another location?\" when check_in is voted");
     }
 
     @Test
@@ -135,8 +135,8 @@ class PackProofTest {
     void refuses_a_pack_that_makes_signing_in_time_worse_than_signing_too_late() {
         breaks(
                 PackText.of("example").value("consequence.affirmation_not_signed", "none"),
-                "What is brought in time is never worse than what is brought late.",
-                "voter_signature is signed_later_in_time (signed afterward, in time)");
+                "Evidence provided in time is never worse for the voter than evidence provided late.",
+                "voter_signature is signed_later_in_time (signed after voting, in time)");
     }
 
     @Test

@@ -88,7 +88,7 @@ class TupleTest {
         assertThat(half.holds(Fact.BALLOT, CheckInFact.VOTED)).isFalse();
         assertThat(half.sentence())
                 .isEqualTo(
-                        "check_in is voted (a person saw the voter's signature in the poll book), ballot is not known");
+                        "check_in is voted (a reviewer saw the voter's signature in the poll book), ballot is not known");
     }
 
     @Test
@@ -97,7 +97,7 @@ class TupleTest {
         assertThat(mail.get(1).sentence()).isEqualTo("mail_ballots is empty");
         assertThat(mail.get(4).sentence())
                 .isEqualTo(
-                        "mail_ballots is outstanding and surrendered (sent, and not back; given up at the voting location)");
+                        "mail_ballots is outstanding and surrendered (not returned; surrendered at the voting location)");
     }
 
     @Test
@@ -105,7 +105,7 @@ class TupleTest {
         assertThat(ProofClocks.all()).hasSize(8).doesNotHaveDuplicates();
         ProofClocks world = new ProofClocks(AskStatus.OVER_WITHOUT_NOTICE, true);
         assertThat(world.words())
-                .isEqualTo("the time to cure is over, and no notice is logged; mail ballots may not arrive any more");
+                .isEqualTo("the time to cure is over, and no notice was logged; mail ballots may no longer arrive");
         assertThat(world.ask(Ask.SIGNATURE)).isEqualTo(AskStatus.OVER_WITHOUT_NOTICE);
         assertThat(world.deadline(Ask.SIGNATURE)).isEmpty();
     }

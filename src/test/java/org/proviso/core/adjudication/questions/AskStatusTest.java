@@ -50,7 +50,7 @@ class AskStatusTest {
     void is_for_a_person_when_no_notice_is_logged_or_no_source_says_until_when(AnswerTable row) {
         assertThat(answer(row, AskStatus.OVER_WITHOUT_NOTICE)).isInstanceOfSatisfying(Answer.Open.class, open -> {
             assertThat(open.expected()).isNull();
-            assertThat(open.missing()).contains("ran out, but no notice is logged as sent in time");
+            assertThat(open.missing()).contains("ran out, but no notice was logged as sent in time");
         });
         assertThat(answer(row, AskStatus.NOT_SETTLED).words()).contains("the office must sign a county ruling");
     }

@@ -72,7 +72,7 @@ class RuleVariantsTest {
         Answer answer = Asking.answer(question, facts, new QuestionContext(pack, new FixedClocks(clock, false)));
 
         assertThat(answer).isInstanceOf(Answer.Open.class);
-        assertThat(answer.words()).contains("no source says " + rule(rule).meaning(), "county ruling");
+        assertThat(answer.words()).contains("no source settles " + rule(rule).meaning(), "county ruling");
         assertThat(answer.restsOn()).contains(pack.of(rule(rule)));
     }
 

@@ -21,6 +21,7 @@ import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.MatchVerdict;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.MessyElection;
+import org.proviso.core.matching.SmallRoll;
 import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.late.LateMatching;
 
@@ -57,8 +58,8 @@ class UpdatedRollTest {
         Matcher anew = new Matcher(late.rebuilt());
         int otherVerdict = 0;
         for (MatchQuery envelope : election.envelopes) {
-            Match one = updated.match(envelope);
-            Match other = anew.match(envelope);
+            Match one = SmallRoll.match(updated, envelope);
+            Match other = SmallRoll.match(anew, envelope);
             for (Candidate candidate : other.candidates()) {
                 assertThat(bits(one, candidate.voterId()))
                         .as("%s of %s", candidate, envelope)
@@ -81,7 +82,7 @@ class UpdatedRollTest {
         for (MatchQuery envelope : election.envelopes) {
             if (!near.contains(envelope)) {
                 far++;
-                alike(updated.match(envelope), before.match(envelope));
+                alike(SmallRoll.match(updated, envelope), SmallRoll.match(before, envelope));
             }
         }
         assertThat(far).as("envelopes left alone").isGreaterThan(ENVELOPES / 10);
@@ -115,7 +116,7 @@ class UpdatedRollTest {
         LateRoll late = LateRoll.of(election, new Random(seed));
         UpdatedRoll updated = late.over(index(election));
         VoterLookup one = new VoterLookup(updated);
-        VoterLookup other = new VoterLookup(late.rebuilt());
+        VoterLookup other = new VoterLookup(UpdatedRoll.of(late.rebuilt()));
         assertThat(updated.size()).isEqualTo(late.after.size());
         for (RollChange change : late.changes) {
             for (RollEntry entry : new RollEntry[] {change.before(), change.after()}) {

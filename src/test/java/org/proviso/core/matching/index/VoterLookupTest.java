@@ -10,10 +10,10 @@ class VoterLookupTest {
 
     private static final LocalDate BORN = LocalDate.of(1974, 3, 9);
 
-    private final VoterLookup lookup = new VoterLookup(SmallRoll.with(
+    private final VoterLookup lookup = new VoterLookup(UpdatedRoll.of(SmallRoll.with(
             SmallRoll.entry("X-17", "O'Yelaran", "Catherine", "", "", BORN, "120400", "4821"),
             SmallRoll.entry("X-18", "Oyelaran", "Abel", "", "", LocalDate.of(1990, 1, 5), "120400", ""),
-            SmallRoll.entry("X-19", "Oyelowo", "Zoe", "", "", LocalDate.of(1900, 1, 1), "77001", "")));
+            SmallRoll.entry("X-19", "Oyelowo", "Zoe", "", "", LocalDate.of(1900, 1, 1), "77001", ""))));
 
     @Test
     void voters_are_found_by_the_beginning_of_a_name_in_the_order_of_names() {

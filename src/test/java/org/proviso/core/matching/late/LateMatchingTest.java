@@ -54,7 +54,7 @@ class LateMatchingTest {
         assertThat(again.get(1).best().orElseThrow().probability())
                 .as("no longer certain")
                 .isLessThan(0.99);
-        assertThat(again.get(0)).isEqualTo(updated(namesake).match(open));
+        assertThat(again.get(0)).isEqualTo(SmallRoll.match(updated(namesake), open));
     }
 
     @Test
@@ -81,7 +81,7 @@ class LateMatchingTest {
     private Map<String, String> claims(List<MatchQuery> envelopes) {
         Map<String, String> claims = new HashMap<>();
         for (MatchQuery envelope : envelopes) {
-            Match match = new Matcher(index).match(envelope);
+            Match match = SmallRoll.match(new Matcher(index), envelope);
             if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
                 claims.put(match.envelopeNo(), match.best().orElseThrow().voterId());
             }
