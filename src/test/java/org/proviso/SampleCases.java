@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Link;
@@ -23,7 +24,8 @@ import org.proviso.files.election.FolderRecords;
 import org.proviso.files.packs.RulePacks;
 
 /** The cases of a sample election over its folder, with the links as matched, three days after the election. */
-public record SampleCases(ElectionFolder folder, Map<String, Link> links, DeadlineBook book, LocalDateTime asOf) {
+public record SampleCases(
+        ElectionFolder folder, Map<EnvelopeNumber, Link> links, DeadlineBook book, LocalDateTime asOf) {
 
     public static final List<String> NAMES = List.of("tamarack-primary", "tamarack-general");
 
@@ -46,12 +48,12 @@ public record SampleCases(ElectionFolder folder, Map<String, Link> links, Deadli
                 election.date().plusDays(3).atTime(9, 0));
     }
 
-    private static Map<String, Link> matched(ElectionFolder folder) {
+    private static Map<EnvelopeNumber, Link> matched(ElectionFolder folder) {
         RollIndexBuilder roll = RollIndex.builder();
         folder.voters().values().forEach(roll::add);
         List<MatchQuery> queries =
                 folder.envelopes().stream().map(MatchQuery::of).toList();
-        Map<String, Link> links = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         for (Match match : new Matcher(roll.build()).matchAll(queries, 1)) {
             links.put(match.envelopeNo(), Link.presumed(match));
         }
@@ -60,7 +62,7 @@ public record SampleCases(ElectionFolder folder, Map<String, Link> links, Deadli
 
     /** Every link that names a voter, as if a person had confirmed it. */
     public SampleCases confirmed() {
-        Map<String, Link> confirmed = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> confirmed = new LinkedHashMap<>();
         links.forEach((number, link) -> confirmed.put(number, link.voterId() == null ? link : link.confirmed()));
         return new SampleCases(folder, confirmed, book, asOf);
     }

@@ -3,6 +3,7 @@ package org.proviso.access;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.UserName;
 import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -42,7 +43,7 @@ public class AccessService {
 
     /** As {@link #demand}, and not one of those who acted on the thing before: nobody checks their own act. */
     @Transactional(readOnly = true)
-    public OfficeUser demandSomebodyElse(Permission act, Collection<String> earlierUserNames) {
+    public OfficeUser demandSomebodyElse(Permission act, Collection<UserName> earlierUserNames) {
         OfficeUser user = demand(act);
         if (earlierUserNames.contains(user.userName())) {
             throw new NotPermittedException("Somebody else has to do this: you acted on it before.");
@@ -64,7 +65,7 @@ public class AccessService {
 
     /** The party of a member of staff, empty where none is noted; for rules that want two parties to act. */
     @Transactional(readOnly = true)
-    public String party(String userName) {
+    public String party(UserName userName) {
         return users.find(userName).map(OfficeUser::party).orElse("");
     }
 
@@ -76,7 +77,7 @@ public class AccessService {
                 signedIn == null || !signedIn.isAuthenticated() || signedIn instanceof AnonymousAuthenticationToken;
         return nobody
                 ? OfficeUser.VISITOR
-                : users.find(signedIn.getName())
+                : users.find(new UserName(signedIn.getName()))
                         .orElseThrow(() -> new NotPermittedException("There is no such account any more."));
     }
 
@@ -85,7 +86,7 @@ public class AccessService {
      * only whoever is signed in.
      */
     @Transactional(readOnly = true)
-    public Optional<OfficeUser> user(String userName) {
+    public Optional<OfficeUser> user(UserName userName) {
         return users.find(userName);
     }
 

@@ -3,6 +3,7 @@ package org.proviso.access;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.Code;
+import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -34,12 +35,12 @@ class AccountOpening {
 
     private void open(CreateUser command, String passwordHash, Actor by, boolean demo) {
         Actor actor = new Actor("staff-" + passwords.pseudonymCode());
-        if (users.find(command.userName()).isPresent()) {
+        if (users.find(new UserName(command.userName())).isPresent()) {
             throw new UserRuleException("There is an account " + command.userName() + " already.");
         }
         users.insert(
                 new OfficeUser(
-                        command.userName(),
+                        new UserName(command.userName()),
                         command.fullName(),
                         command.party(),
                         actor,

@@ -1,6 +1,7 @@
 package org.proviso.access;
 
 import java.util.List;
+import org.proviso.core.UserName;
 import org.springframework.stereotype.Component;
 
 /** The accounts that the sign-in page of a demonstration names, and their password; elsewhere there are none. */
@@ -26,7 +27,7 @@ public class DemoSignIns {
     private static DemoSignIn signIn(CreateUser account) {
         String party = account.party().isEmpty() ? "" : ", " + account.party() + " party";
         Role role = account.roles().iterator().next();
-        return new DemoSignIn(account.userName(), account.fullName(), part(role) + party);
+        return new DemoSignIn(new UserName(account.userName()), account.fullName(), part(role) + party);
     }
 
     private static String part(Role role) {

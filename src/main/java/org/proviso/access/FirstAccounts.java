@@ -3,6 +3,7 @@ package org.proviso.access;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -25,17 +26,17 @@ class FirstAccounts implements SmartInitializingSingleton {
     static final String DEMO_PASSWORD = "demo-only-password";
 
     static final List<CreateUser> DEMO = List.of(
-            demo("intake", "Irene Cobb", "", Role.INTAKE),
-            demo("reviewer", "Ada Lovering", "", Role.REVIEWER),
-            demo("second", "Ben Okafor", "", Role.REVIEWER),
-            demo("board1", "Clara Whitmore", "Lakes", Role.DECIDER),
-            demo("board2", "Dale Fenner", "Plains", Role.DECIDER),
-            demo("board3", "Esther Quist", "Lakes", Role.DECIDER),
-            demo("release1", "Frank Sumner", "Lakes", Role.RELEASE_TEAM),
-            demo("release2", "Gail Ortiz", "Plains", Role.RELEASE_TEAM),
-            demo("supervisor", "Hugh Mercer", "", Role.SUPERVISOR),
-            demo("observer", "Ines Calder", "", Role.OBSERVER),
-            demo("admin", "Joan Pike", "", Role.ADMINISTRATOR));
+            demo(new UserName("intake"), "Irene Cobb", "", Role.INTAKE),
+            demo(new UserName("reviewer"), "Ada Lovering", "", Role.REVIEWER),
+            demo(new UserName("second"), "Ben Okafor", "", Role.REVIEWER),
+            demo(new UserName("board1"), "Clara Whitmore", "Lakes", Role.DECIDER),
+            demo(new UserName("board2"), "Dale Fenner", "Plains", Role.DECIDER),
+            demo(new UserName("board3"), "Esther Quist", "Lakes", Role.DECIDER),
+            demo(new UserName("release1"), "Frank Sumner", "Lakes", Role.RELEASE_TEAM),
+            demo(new UserName("release2"), "Gail Ortiz", "Plains", Role.RELEASE_TEAM),
+            demo(new UserName("supervisor"), "Hugh Mercer", "", Role.SUPERVISOR),
+            demo(new UserName("observer"), "Ines Calder", "", Role.OBSERVER),
+            demo(new UserName("admin"), "Joan Pike", "", Role.ADMINISTRATOR));
 
     private static final Logger LOG = LoggerFactory.getLogger(FirstAccounts.class);
 
@@ -51,14 +52,14 @@ class FirstAccounts implements SmartInitializingSingleton {
         this.settings = settings;
     }
 
-    private static CreateUser demo(String userName, String fullName, String party, Role role) {
-        return new CreateUser(userName, fullName, party, Set.of(role));
+    private static CreateUser demo(UserName userName, String fullName, String party, Role role) {
+        return new CreateUser(userName.value(), fullName, party, Set.of(role));
     }
 
     /** Before the server listens: accounts that everybody knows are never opened in a real office. */
     @Override
     public void afterSingletonsInstantiated() {
-        if (settings.demo() && users.find(ADMINISTRATOR).isPresent()) {
+        if (settings.demo() && users.find(new UserName(ADMINISTRATOR)).isPresent()) {
             throw new RealOfficeException();
         }
     }
@@ -95,7 +96,7 @@ class FirstAccounts implements SmartInitializingSingleton {
 
     private void openDemoAccounts() {
         List<CreateUser> missing = DEMO.stream()
-                .filter(account -> users.find(account.userName()).isEmpty())
+                .filter(account -> users.find(new UserName(account.userName())).isEmpty())
                 .toList();
         if (missing.isEmpty()) {
             return;

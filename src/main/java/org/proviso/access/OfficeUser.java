@@ -1,6 +1,7 @@
 package org.proviso.access;
 
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 
 /**
@@ -8,7 +9,7 @@ import org.proviso.ledger.Actor;
  * ledger knows them, and their roles. Until a one-time password is changed they may do nothing else.
  */
 public record OfficeUser(
-        String userName,
+        UserName userName,
         String fullName,
         String party,
         Actor actor,
@@ -19,8 +20,8 @@ public record OfficeUser(
         int version) {
 
     /** Whoever has not signed in. */
-    public static final OfficeUser VISITOR =
-            new OfficeUser("", "", "", Actor.VISITOR, Set.of(Role.PUBLIC), false, true, false, 0);
+    public static final OfficeUser VISITOR = new OfficeUser(
+            new UserName("(visitor)"), "", "", Actor.VISITOR, Set.of(Role.PUBLIC), false, true, false, 0);
 
     public boolean isVisitor() {
         return this.equals(VISITOR);

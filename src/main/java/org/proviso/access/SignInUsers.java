@@ -1,5 +1,6 @@
 package org.proviso.access;
 
+import org.proviso.core.UserName;
 import org.springframework.security.core.userdetails.User;
 import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsService;
@@ -22,9 +23,12 @@ class SignInUsers implements UserDetailsService {
     @Override
     @Transactional(readOnly = true)
     public UserDetails loadUserByUsername(String userName) {
-        OfficeUser user = users.find(userName).orElseThrow(() -> new UsernameNotFoundException("no such account"));
-        return User.withUsername(user.userName())
-                .password(users.passwordHash(userName))
+        OfficeUser user =
+                UserName.find(userName)
+                .flatMap(users::find)
+                .orElseThrow(() -> new UsernameNotFoundException("no such account"));
+        return User.withUsername(user.userName().value())
+                .password(users.passwordHash(user.userName()))
                 .roles(user.roles().stream().map(Role::name).toArray(String[]::new))
                 .disabled(!user.enabled() || (user.demo() && !settings.demo()))
                 .build();

@@ -4,6 +4,7 @@ import jakarta.validation.Valid;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.stereotype.Service;
@@ -51,7 +52,7 @@ public class UserService {
     }
 
     @Transactional
-    public void changeRoles(String userName, int version, Set<Role> roles) {
+    public void changeRoles(UserName userName, int version, Set<Role> roles) {
         OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         RoleRules.check(roles);
         OfficeUser user = known(userName);
@@ -62,7 +63,7 @@ public class UserService {
 
     /** Closes an account or opens it again; what its holder did stays theirs. */
     @Transactional
-    public void enable(String userName, int version, boolean enabled) {
+    public void enable(UserName userName, int version, boolean enabled) {
         OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         OfficeUser user = known(userName);
         users.enable(userName, version, enabled);
@@ -73,7 +74,7 @@ public class UserService {
 
     /** Gives a new one-time password for one that was lost. */
     @Transactional
-    public String resetPassword(String userName) {
+    public String resetPassword(UserName userName) {
         OfficeUser administrator = access.demand(Permission.MANAGE_USERS);
         OfficeUser user = known(userName);
         String oneTime = passwords.oneTime();
@@ -96,7 +97,7 @@ public class UserService {
                 Map.of());
     }
 
-    private OfficeUser known(String userName) {
+    private OfficeUser known(UserName userName) {
         return users.find(userName).orElseThrow(() -> new UserRuleException("There is no account " + userName + "."));
     }
 

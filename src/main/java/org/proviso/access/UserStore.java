@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
+import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -32,7 +33,7 @@ class UserStore {
         this.clock = clock;
     }
 
-    Optional<OfficeUser> find(String userName) {
+    Optional<OfficeUser> find(UserName userName) {
         return jdbc.sql(SELECT + "where user_name = ?")
                 .param(userName)
                 .query(this::user)
@@ -43,7 +44,7 @@ class UserStore {
         return jdbc.sql(SELECT + "order by user_name").query(this::user).list();
     }
 
-    String passwordHash(String userName) {
+    String passwordHash(UserName userName) {
         return jdbc.sql("select password_hash from office_user where user_name = ?")
                 .param(userName)
                 .query(String.class)
@@ -69,7 +70,7 @@ class UserStore {
         insertRoles(user.userName(), user.roles());
     }
 
-    void changeRoles(String userName, int version, Set<Role> roles) {
+    void changeRoles(UserName userName, int version, Set<Role> roles) {
         touched(
                 jdbc.sql("update office_user set version = version + 1 where user_name = ? and version = ?")
                         .params(userName, version)
@@ -79,19 +80,19 @@ class UserStore {
         insertRoles(userName, roles);
     }
 
-    void enable(String userName, int version, boolean enabled) {
+    void enable(UserName userName, int version, boolean enabled) {
         touched(jdbc.sql("""
                                 update office_user set enabled = ?, version = version + 1
                                 where user_name = ? and version = ?""").params(enabled, userName, version).update(), userName);
     }
 
-    void changePassword(String userName, String hash, boolean oneTime) {
+    void changePassword(UserName userName, String hash, boolean oneTime) {
         jdbc.sql("""
                         update office_user set password_hash = ?, password_is_one_time = ?, version = version + 1
                         where user_name = ?""").params(hash, oneTime, userName).update();
     }
 
-    private void insertRoles(String userName, Set<Role> roles) {
+    private void insertRoles(UserName userName, Set<Role> roles) {
         for (Role role : roles) {
             jdbc.sql("insert into user_role (user_name, role) values (?, ?)")
                     .params(userName, role.code())
@@ -99,7 +100,7 @@ class UserStore {
         }
     }
 
-    private static void touched(int rows, String userName) {
+    private static void touched(int rows, UserName userName) {
         if (rows == 0) {
             throw new OptimisticLockingFailureException(
                     "The account " + userName + " was changed by somebody else since you opened it.");
@@ -107,7 +108,7 @@ class UserStore {
     }
 
     private OfficeUser user(ResultSet row, int number) throws SQLException {
-        String userName = row.getString("user_name");
+        UserName userName = new UserName(row.getString("user_name"));
         return new OfficeUser(
                 userName,
                 row.getString("full_name"),
@@ -120,7 +121,7 @@ class UserStore {
                 row.getInt("version"));
     }
 
-    private Set<Role> roles(String userName) {
+    private Set<Role> roles(UserName userName) {
         Set<Role> roles = EnumSet.noneOf(Role.class);
         jdbc.sql("select role from user_role where user_name = ?")
                 .param(userName)

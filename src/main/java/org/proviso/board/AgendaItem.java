@@ -1,6 +1,7 @@
 package org.proviso.board;
 
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
@@ -10,7 +11,7 @@ import org.proviso.core.rules.Reason;
  * (null where it stands alone from the start), and who pulled it out of that group.
  */
 public record AgendaItem(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         int place,
         @Nullable DecisionOutcome proposed,
         @Nullable Reason primaryReason,

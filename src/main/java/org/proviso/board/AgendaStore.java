@@ -6,10 +6,14 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -38,7 +42,7 @@ public class AgendaStore {
                 .list();
     }
 
-    public Optional<AgendaItem> find(SessionKey key, String envelopeNo) {
+    public Optional<AgendaItem> find(SessionKey key, EnvelopeNumber envelopeNo) {
         return jdbc.sql("select * from agenda_item where election_id = ? and session_no = ? and envelope_no = ?")
                 .params(key.electionId(), key.sessionNo(), envelopeNo)
                 .query(AgendaStore::row)
@@ -46,28 +50,28 @@ public class AgendaStore {
     }
 
     /** The items of several envelopes, by envelope number; one that is not on the agenda is not in it. */
-    public Map<String, AgendaItem> find(SessionKey key, Collection<String> envelopeNos) {
-        Map<String, AgendaItem> found = new HashMap<>();
+    public Map<EnvelopeNumber, AgendaItem> find(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, AgendaItem> found = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
                         join agenda_item a on a.election_id = ? and a.session_no = ? and a.envelope_no = wanted.id""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(key.electionId())
                 .param(key.sessionNo())
                 .query((ResultSet row) -> {
-                    found.put(row.getString("envelope_no"), row(row, 0));
+                    found.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
                 });
         return found;
     }
 
     /** Writes the items of an agenda over those that it has of the same envelopes. */
     public void put(SessionKey key, List<AgendaItem> items) {
-        Map<String, AgendaItem> there =
+        Map<EnvelopeNumber, AgendaItem> there =
                 find(key, items.stream().map(AgendaItem::envelopeNo).toList());
         Map<Boolean, List<AgendaItem>> known =
                 items.stream().collect(Collectors.partitioningBy(item -> there.containsKey(item.envelopeNo())));
-        update(key, known.get(true));
-        insert(key, known.get(false));
+        update(key, Objects.requireNonNull(known.get(true), "a list split in two has both parts"));
+        insert(key, Objects.requireNonNull(known.get(false), "a list split in two has both parts"));
     }
 
     private void update(SessionKey key, List<AgendaItem> items) {
@@ -79,9 +83,9 @@ public class AgendaStore {
             row.setString(2, code(item.primaryReason()));
             row.setObject(3, item.group());
             row.setString(4, item.pulledOutBy());
-            row.setString(5, key.electionId());
+            row.setString(5, key.electionId().value());
             row.setInt(6, key.sessionNo());
-            row.setString(7, item.envelopeNo());
+            row.setString(7, item.envelopeNo().value());
         });
     }
 
@@ -90,9 +94,9 @@ public class AgendaStore {
                 insert into agenda_item (election_id, session_no, envelope_no, place, proposed_outcome, primary_reason,
                     consent_group, pulled_out_by, version)
                 values (?, ?, ?, ?, ?, ?, ?, ?, 0)""", items, BATCH, (row, item) -> {
-            row.setString(1, key.electionId());
+            row.setString(1, key.electionId().value());
             row.setInt(2, key.sessionNo());
-            row.setString(3, item.envelopeNo());
+            row.setString(3, item.envelopeNo().value());
             row.setInt(4, item.place());
             row.setString(5, code(item.proposed()));
             row.setString(6, code(item.primaryReason()));
@@ -101,7 +105,7 @@ public class AgendaStore {
         });
     }
 
-    public void pullOut(SessionKey key, String envelopeNo, int version, String by) {
+    public void pullOut(SessionKey key, EnvelopeNumber envelopeNo, int version, UserName by) {
         int written = jdbc.sql("""
                         update agenda_item set pulled_out_by = ?, version = version + 1
                         where election_id = ? and session_no = ? and envelope_no = ? and version = ?""")
@@ -118,7 +122,7 @@ public class AgendaStore {
 
     private static AgendaItem row(ResultSet row, int number) throws SQLException {
         return new AgendaItem(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 row.getInt("place"),
                 found(DecisionOutcome.class, row.getString("proposed_outcome")),
                 found(Reason.class, row.getString("primary_reason")),

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
@@ -27,7 +28,7 @@ public class BoardClock {
         return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 
-    public ElectionAsOf electionAsOfNow(String electionId) {
+    public ElectionAsOf electionAsOfNow(ElectionId electionId) {
         Election election = elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.Salt;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.Actor;
@@ -34,7 +36,7 @@ public class BoardLedger {
     }
 
     /** The pseudonym of a member. */
-    public String pseudonym(String userName) {
+    public String pseudonym(UserName userName) {
         return access.user(userName)
                 .map(OfficeUser::actor)
                 .map(Actor::pseudonym)
@@ -42,8 +44,8 @@ public class BoardLedger {
     }
 
     /** A text that the ledger must not show, as a hash for each of the envelopes it is about; none after a purge. */
-    public List<String> hashes(SessionKey session, List<String> envelopes, String text) {
-        Map<String, Salt> salts = intake.salts(session.electionId(), envelopes);
+    public List<String> hashes(SessionKey session, List<EnvelopeNumber> envelopes, String text) {
+        Map<EnvelopeNumber, Salt> salts = intake.salts(session.electionId(), envelopes);
         return envelopes.stream()
                 .map(envelope -> Optional.ofNullable(salts.get(envelope))
                         .map(salt -> salt.hash(text))
@@ -52,7 +54,7 @@ public class BoardLedger {
     }
 
     /** The same for one envelope. */
-    String hash(SessionKey session, String envelope, String text) {
+    String hash(SessionKey session, EnvelopeNumber envelope, String text) {
         return hashes(session, List.of(envelope), text).get(0);
     }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Motion;
 import org.proviso.core.deciding.MotionResult;
@@ -26,8 +28,8 @@ public record BoardMotion(
         List<Reason> reasons,
         String legalReference,
         String because,
-        String movedBy,
-        @Nullable String secondedBy,
+        UserName movedBy,
+        @Nullable UserName secondedBy,
         Instant movedAt,
         @Nullable Instant putAt,
         @Nullable MotionResult end,
@@ -50,17 +52,17 @@ public record BoardMotion(
     }
 
     /** Their numbers. */
-    public List<String> putNos() {
+    public List<EnvelopeNumber> putNos() {
         return put().stream().map(MotionEnvelope::envelopeNo).toList();
     }
 
     /** As the rules read it, while it is still to be voted on. */
     public Motion asking(DecisionOutcome asks) {
-        Set<String> pulledOut = envelopes.stream()
+        Set<EnvelopeNumber> pulledOut = envelopes.stream()
                 .filter(MotionEnvelope::pulledOut)
                 .map(MotionEnvelope::envelopeNo)
                 .collect(Collectors.toSet());
-        Set<String> all = new LinkedHashSet<>();
+        Set<EnvelopeNumber> all = new LinkedHashSet<>();
         envelopes.forEach(one -> all.add(one.envelopeNo()));
         return new Motion(asks, all, pulledOut, null);
     }

@@ -9,6 +9,9 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.springframework.context.ApplicationEventPublisher;
@@ -87,7 +90,7 @@ public class BoardService {
 
     /** Notes a member as present from now on; whoever it is must be a decider, and be in no other session. */
     @Transactional
-    public BoardActResult<BoardSession> recordArrival(SessionKey key, String userName) {
+    public BoardActResult<BoardSession> recordArrival(SessionKey key, UserName userName) {
         OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lockAll(key.electionId()).stream()
                 .filter(one -> one.key().equals(key))
@@ -102,7 +105,7 @@ public class BoardService {
     }
 
     @Transactional
-    public BoardActResult<BoardSession> recordDeparture(SessionKey key, String userName) {
+    public BoardActResult<BoardSession> recordDeparture(SessionKey key, UserName userName) {
         OfficeUser decider = access.demand(Permission.DECIDE);
         BoardSession session = sessions.lock(key);
         Optional<Refusal> refusal =
@@ -120,7 +123,7 @@ public class BoardService {
         OfficeUser decider = access.demand(Permission.DECIDE);
         SessionKey key = command.session();
         BoardSession session = sessions.lock(key);
-        String envelope = command.envelopeNo();
+        EnvelopeNumber envelope = command.envelopeNo();
         Optional<Refusal> refusal = SessionChecks.open(session)
                 .or(() -> SessionChecks.present(members.present(key), command.userName()))
                 .or(() -> SessionChecks.onAgenda(agenda.find(key, envelope), envelope))
@@ -130,7 +133,7 @@ public class BoardService {
             Map<String, Object> what = Map.of(
                     "member", ledger.pseudonym(command.userName()),
                     "ground", ledger.hash(key, envelope, command.ground()));
-            ledger.record(decider, "member_recused", key, envelope, what);
+            ledger.record(decider, "member_recused", key, envelope.value(), what);
             return session;
         });
     }
@@ -162,7 +165,7 @@ public class BoardService {
 
     /** Every session of an election in the order of their numbers. */
     @Transactional(readOnly = true)
-    public List<BoardSession> sessions(String electionId) {
+    public List<BoardSession> sessions(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return sessions.all(electionId);
     }
@@ -192,7 +195,7 @@ public class BoardService {
         return session;
     }
 
-    private Map<String, Object> member(String userName) {
+    private Map<String, Object> member(UserName userName) {
         return Map.of("member", ledger.pseudonym(userName));
     }
 

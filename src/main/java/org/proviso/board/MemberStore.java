@@ -8,6 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -27,28 +30,28 @@ public class MemberStore {
                         order by arrived_at, user_name""")
                 .params(key.electionId(), key.sessionNo())
                 .query((row, number) -> new SessionMember(
-                        row.getString("user_name"),
+                        new UserName(row.getString("user_name")),
                         row.getObject("arrived_at", OffsetDateTime.class).toInstant(),
                         moment(row, "left_at")))
                 .list();
     }
 
     /** The user names of those who are there now. */
-    public Set<String> present(SessionKey key) {
-        Set<String> present = new LinkedHashSet<>();
+    public Set<UserName> present(SessionKey key) {
+        Set<UserName> present = new LinkedHashSet<>();
         all(key).stream().filter(SessionMember::isThere).forEach(member -> present.add(member.userName()));
         return present;
     }
 
     /** The sessions of the election in which somebody is there now. */
-    public List<Integer> sessionsWith(String electionId, String userName) {
+    public List<Integer> sessionsWith(ElectionId electionId, UserName userName) {
         return jdbc.sql("""
                         select session_no from session_member
                         where election_id = ? and user_name = ? and left_at is null order by session_no""").params(electionId, userName).query(Integer.class).list();
     }
 
     /** Whether somebody sat in any session of that body. */
-    boolean satOn(String electionId, BodyKind body, String userName) {
+    boolean satOn(ElectionId electionId, BodyKind body, UserName userName) {
         return jdbc.sql("""
                         select count(*) from session_member m
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
@@ -59,13 +62,13 @@ public class MemberStore {
                 > 0;
     }
 
-    void arrive(SessionKey key, String userName, OffsetDateTime at) {
+    void arrive(SessionKey key, UserName userName, OffsetDateTime at) {
         jdbc.sql("""
                         insert into session_member (election_id, session_no, user_name, arrived_at)
                         values (?, ?, ?, ?)""").params(key.electionId(), key.sessionNo(), userName, at).update();
     }
 
-    void leave(SessionKey key, String userName, OffsetDateTime at) {
+    void leave(SessionKey key, UserName userName, OffsetDateTime at) {
         jdbc.sql("""
                         update session_member set left_at = ?
                         where election_id = ? and session_no = ? and user_name = ? and left_at is null""").params(at, key.electionId(), key.sessionNo(), userName).update();
@@ -98,16 +101,16 @@ public class MemberStore {
                         order by recorded_at, envelope_no, user_name""")
                 .params(key.electionId(), key.sessionNo())
                 .query((row, number) -> new Recusal(
-                        row.getString("envelope_no"),
-                        row.getString("user_name"),
+                        new EnvelopeNumber(row.getString("envelope_no")),
+                        new UserName(row.getString("user_name")),
                         row.getString("ground"),
                         row.getObject("recorded_at", OffsetDateTime.class).toInstant()))
                 .list();
     }
 
     /** The envelopes that each recused member stands aside on. */
-    public Map<String, Set<String>> recused(SessionKey key) {
-        Map<String, Set<String>> recused = new LinkedHashMap<>();
+    public Map<UserName, Set<EnvelopeNumber>> recused(SessionKey key) {
+        Map<UserName, Set<EnvelopeNumber>> recused = new LinkedHashMap<>();
         recusals(key)
                 .forEach(one -> recused.computeIfAbsent(one.userName(), any -> new LinkedHashSet<>())
                         .add(one.envelopeNo()));

@@ -16,6 +16,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.MotionResult;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -37,7 +40,7 @@ public class MotionStore {
         this.batches = batches;
     }
 
-    public MotionKey insert(MoveMotion moved, String by, OffsetDateTime at) {
+    public MotionKey insert(MoveMotion moved, UserName by, OffsetDateTime at) {
         SessionKey session = moved.session();
         MotionKey key = new MotionKey(session, all(session).size() + 1);
         jdbc.sql("""
@@ -60,14 +63,14 @@ public class MotionStore {
         return key;
     }
 
-    private void insert(MotionKey key, SortedMap<String, Integer> caseVersions) {
+    private void insert(MotionKey key, SortedMap<EnvelopeNumber, Integer> caseVersions) {
         batches.batchUpdate("""
                 insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out)
                 values (?, ?, ?, ?, ?, false)""", caseVersions.entrySet(), BATCH, (row, envelope) -> {
-            row.setString(1, key.session().electionId());
+            row.setString(1, key.session().electionId().value());
             row.setInt(2, key.session().sessionNo());
             row.setInt(3, key.motionNo());
-            row.setString(4, envelope.getKey());
+            row.setString(4, envelope.getKey().value());
             row.setInt(5, envelope.getValue());
         });
     }
@@ -104,7 +107,7 @@ public class MotionStore {
     }
 
     /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
-    public List<BoardMotion> waiting(String electionId, BodyKind body) {
+    public List<BoardMotion> waiting(ElectionId electionId, BodyKind body) {
         return jdbc.sql("""
                         select m.* from motion m
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
@@ -113,7 +116,7 @@ public class MotionStore {
                         order by m.result_at desc, m.session_no desc, m.motion_no desc""").params(electionId, body.code()).query(this::row).list();
     }
 
-    public void second(MotionKey key, String by) {
+    public void second(MotionKey key, UserName by) {
         set(key, ", seconded_by = ?", by);
     }
 
@@ -135,7 +138,7 @@ public class MotionStore {
         set(other, ", joined_session = ?, joined_motion = ?", one.session().sessionNo(), one.motionNo());
     }
 
-    public void pullOut(MotionKey key, String envelopeNo) {
+    public void pullOut(MotionKey key, EnvelopeNumber envelopeNo) {
         int pulled = jdbc.sql("""
                         update motion_envelope set pulled_out = true
                         where election_id = ? and session_no = ? and motion_no = ? and envelope_no = ?""")
@@ -162,7 +165,9 @@ public class MotionStore {
                         order by envelope_no""")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
                 .query((row, number) -> new MotionEnvelope(
-                        row.getString("envelope_no"), row.getInt("case_version"), row.getBoolean("pulled_out")))
+                        new EnvelopeNumber(row.getString("envelope_no")),
+                        row.getInt("case_version"),
+                        row.getBoolean("pulled_out")))
                 .list();
     }
 
@@ -176,8 +181,8 @@ public class MotionStore {
                 ProposalsForDecision.reasons(row.getString("reasons")),
                 row.getString("legal_reference"),
                 Objects.requireNonNullElse(row.getString("departs_because"), ""),
-                row.getString("moved_by"),
-                row.getString("seconded_by"),
+                new UserName(row.getString("moved_by")),
+                UserName.orNull(row.getString("seconded_by")),
                 row.getObject("moved_at", OffsetDateTime.class).toInstant(),
                 moment(row, "put_at"),
                 found(MotionResult.class, row.getString("result")),
@@ -195,6 +200,7 @@ public class MotionStore {
         Integer sessionNo = row.getObject(session, Integer.class);
         return sessionNo == null
                 ? null
-                : new MotionKey(new SessionKey(row.getString("election_id"), sessionNo), row.getInt(motion));
+                : new MotionKey(
+                        new SessionKey(new ElectionId(row.getString("election_id")), sessionNo), row.getInt(motion));
     }
 }

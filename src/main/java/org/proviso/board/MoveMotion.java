@@ -6,6 +6,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -16,7 +17,7 @@ import org.proviso.core.rules.Reason;
 public record MoveMotion(
         @NotNull SessionKey session,
         @NotNull MotionKind kind,
-        @NotEmpty Map<String, Integer> envelopes,
+        @NotEmpty Map<EnvelopeNumber, Integer> envelopes,
         @NotNull Set<String> contests,
         @NotNull List<Reason> reasons,
         @NotNull @Size(max = 1000) String legalReference,

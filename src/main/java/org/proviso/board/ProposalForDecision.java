@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
@@ -14,8 +15,8 @@ public record ProposalForDecision(
         List<Reason> reasons,
         String legalReference,
         String departsBecause,
-        String proposedBy,
-        @Nullable String secondReadBy) {
+        UserName proposedBy,
+        @Nullable UserName secondReadBy) {
 
     @Nullable
     public Reason primaryReason() {

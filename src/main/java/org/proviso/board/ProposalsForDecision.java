@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
 import org.proviso.review.ReadProposal;
 import org.proviso.review.acts.ProposalService;
@@ -25,14 +27,15 @@ public class ProposalsForDecision {
     }
 
     /** The newest, unless it was returned or withdrawn. */
-    public Optional<ProposalForDecision> find(CaseKey key) {
+    public Optional<ProposalForDecision> find(EnvelopeKey key) {
         return Optional.ofNullable(
                 find(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo()));
     }
 
     /** The same of several cases, by envelope number; one without such a proposal is not in it. */
-    public Map<String, ProposalForDecision> find(String electionId, Collection<String> envelopeNos) {
-        Map<String, ProposalForDecision> proposed = new HashMap<>();
+    public Map<EnvelopeNumber, ProposalForDecision> find(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, ProposalForDecision> proposed = new HashMap<>();
         proposals.newest(electionId, envelopeNos).forEach((number, read) -> {
             Proposal.State state = read.proposal().state();
             if (state == Proposal.State.STANDING || state == Proposal.State.AGREED) {

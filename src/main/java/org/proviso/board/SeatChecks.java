@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.springframework.stereotype.Component;
@@ -25,20 +26,20 @@ class SeatChecks {
         this.clock = clock;
     }
 
-    Optional<Refusal> refusal(BoardSession session, String userName) {
+    Optional<Refusal> refusal(BoardSession session, UserName userName) {
         return noDecider(userName)
                 .or(() -> alreadyIn(session.key(), userName))
                 .or(() -> onTheOther(session, userName))
                 .or(() -> noSeatLeft(session));
     }
 
-    private Optional<Refusal> noDecider(String userName) {
+    private Optional<Refusal> noDecider(UserName userName) {
         boolean may = access.usersWith(Permission.VOTE).stream()
                 .anyMatch(user -> user.userName().equals(userName));
         return SessionChecks.refuse(!may, Why.NO_MEMBER, "No account with the role of a decider: " + userName + ".");
     }
 
-    private Optional<Refusal> alreadyIn(SessionKey key, String userName) {
+    private Optional<Refusal> alreadyIn(SessionKey key, UserName userName) {
         List<Integer> where = members.sessionsWith(key.electionId(), userName);
         return where.stream()
                 .findFirst()
@@ -46,7 +47,7 @@ class SeatChecks {
                         Why.ALREADY_PRESENT, userName + " is noted as present in session " + number + " already."));
     }
 
-    private Optional<Refusal> onTheOther(BoardSession session, String userName) {
+    private Optional<Refusal> onTheOther(BoardSession session, UserName userName) {
         BodyKind other = session.body().other();
         return SessionChecks.refuse(
                 session.body().isOneOfTwo() && members.satOn(session.key().electionId(), other, userName),

@@ -2,6 +2,8 @@ package org.proviso.board;
 
 import java.util.Collection;
 import java.util.Optional;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 
@@ -26,11 +28,11 @@ public final class SessionChecks {
         return refuse(session.closedAt() != null, Why.NOT_IN_THIS_STATE, "The session is closed.");
     }
 
-    public static Optional<Refusal> present(Collection<String> present, String userName) {
+    public static Optional<Refusal> present(Collection<UserName> present, UserName userName) {
         return refuse(!present.contains(userName), Why.NOT_PRESENT, "Not noted as present: " + userName + ".");
     }
 
-    public static Optional<Refusal> onAgenda(Optional<AgendaItem> item, String envelopeNo) {
+    public static Optional<Refusal> onAgenda(Optional<AgendaItem> item, EnvelopeNumber envelopeNo) {
         return refuse(item.isEmpty(), Why.NOT_ON_THE_AGENDA, "Not on the agenda of this session: " + envelopeNo + ".");
     }
 

@@ -2,10 +2,11 @@ package org.proviso.board;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.UserName;
 
 /** A member who came to a session, and left it (null while there). */
 public record SessionMember(
-        String userName, Instant arrivedAt, @Nullable Instant leftAt) {
+        UserName userName, Instant arrivedAt, @Nullable Instant leftAt) {
 
     public boolean isThere() {
         return leftAt == null;

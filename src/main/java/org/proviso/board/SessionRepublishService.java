@@ -1,6 +1,7 @@
 package org.proviso.board;
 
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -20,7 +21,7 @@ public class SessionRepublishService {
 
     /** Announces every session of an election; they are held first, and then what the caller has to clear is cleared. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void announceAll(String electionId, Runnable onceHeld) {
+    public void announceAll(ElectionId electionId, Runnable onceHeld) {
         List<BoardSession> held = sessions.lockAll(electionId);
         onceHeld.run();
         held.forEach(session -> rooms.publishEvent(new SessionChanged(session)));

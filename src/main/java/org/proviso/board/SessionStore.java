@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -45,14 +46,14 @@ public class SessionStore {
         return new BoardSession(key, called.body(), called.calledFor(), called.place(), quorum, null, null, 0);
     }
 
-    private int next(String electionId) {
+    private int next(ElectionId electionId) {
         return jdbc.sql("select coalesce(max(session_no), 0) + 1 from board_session where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
                 .single();
     }
 
-    public List<BoardSession> all(String electionId) {
+    public List<BoardSession> all(ElectionId electionId) {
         return select(electionId, "");
     }
 
@@ -73,11 +74,11 @@ public class SessionStore {
     }
 
     /** Every session of the election, held in their order: for what two sessions must not do at once. */
-    public List<BoardSession> lockAll(String electionId) {
+    public List<BoardSession> lockAll(ElectionId electionId) {
         return select(electionId, " for update");
     }
 
-    private List<BoardSession> select(String electionId, String held) {
+    private List<BoardSession> select(ElectionId electionId, String held) {
         return jdbc.sql("select * from board_session where election_id = ? order by session_no" + held)
                 .param(electionId)
                 .query(SessionStore::row)
@@ -107,7 +108,7 @@ public class SessionStore {
 
     private static BoardSession row(ResultSet row, int number) throws SQLException {
         return new BoardSession(
-                new SessionKey(row.getString("election_id"), row.getInt("session_no")),
+                new SessionKey(new ElectionId(row.getString("election_id")), row.getInt("session_no")),
                 Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
                 row.getObject("called_for", LocalDateTime.class),
                 row.getString("place"),

@@ -10,6 +10,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CastEnvelope;
@@ -62,13 +64,13 @@ class CanvassFigureCollector {
     private record Entries(
             List<CastEnvelope> envelopes,
             List<EnvelopeCase> cases,
-            Map<String, Decision> standing,
+            Map<EnvelopeNumber, Decision> standing,
             Election election,
             List<Transmittal> returns,
             List<FigureStore.NotedFigure> noted,
             List<Batch> batches,
             Map<Integer, List<RemakeSheet>> sheets,
-            List<String> cureDefects,
+            List<EnvelopeNumber> cureDefects,
             NoticeCounts notices) {
 
         /** Whether there are two groups of hours to tell apart. */
@@ -78,7 +80,7 @@ class CanvassFigureCollector {
     }
 
     /** The accounts of regular hours, and of court-extended ones where an envelope was cast in them. */
-    List<CanvassFigures> collect(String electionId) {
+    List<CanvassFigures> collect(ElectionId electionId) {
         Entries entries = new Entries(
                 intake.castEnvelopes(electionId),
                 cases.all(electionId),
@@ -134,11 +136,11 @@ class CanvassFigureCollector {
         }
     }
 
-    private static Set<String> numbers(List<CastEnvelope> envelopes) {
+    private static Set<EnvelopeNumber> numbers(List<CastEnvelope> envelopes) {
         return envelopes.stream().map(CastEnvelope::envelopeNo).collect(Collectors.toSet());
     }
 
-    private static Map<Figure, Integer> county(VotingHours hours, Set<String> envelopes, Entries entries) {
+    private static Map<Figure, Integer> county(VotingHours hours, Set<EnvelopeNumber> envelopes, Entries entries) {
         boolean both = entries.both();
         Map<Figure, Integer> county = new EnumMap<>(Figure.class);
         county.put(Figure.RECEIVED, envelopes.size());
@@ -172,8 +174,8 @@ class CanvassFigureCollector {
         return county;
     }
 
-    private static int common(Set<String> envelopes, Collection<String> some) {
-        Set<String> both = new HashSet<>(envelopes);
+    private static int common(Set<EnvelopeNumber> envelopes, Collection<EnvelopeNumber> some) {
+        Set<EnvelopeNumber> both = new HashSet<>(envelopes);
         both.retainAll(some);
         return both.size();
     }

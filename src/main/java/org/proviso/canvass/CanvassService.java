@@ -13,6 +13,7 @@ import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -63,14 +64,14 @@ public class CanvassService {
 
     /** The figures of each group of hours in which an envelope was cast. */
     @Transactional(readOnly = true)
-    public List<CanvassFigures> accounts(String electionId) {
+    public List<CanvassFigures> accounts(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return book.collect(electionId);
     }
 
     /** How the identities asked for stand in every place. */
     @Transactional(readOnly = true)
-    public List<BalanceResult> balances(String electionId, Collection<BalanceRule> asked) {
+    public List<BalanceResult> balances(ElectionId electionId, Collection<BalanceRule> asked) {
         access.demand(Permission.READ_FIGURES);
         return balanced(book.collect(electionId), asked);
     }
@@ -106,7 +107,7 @@ public class CanvassService {
 
     /** Keeps the figures of the day, and says which became less than those kept before. */
     @Transactional
-    public List<String> keepDailyFigures(String electionId, Map<DailyProgressRule, Integer> corrections) {
+    public List<String> keepDailyFigures(ElectionId electionId, Map<DailyProgressRule, Integer> corrections) {
         OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         demandOpen(electionId);
         PlaceFigures now = total(electionId);
@@ -114,13 +115,13 @@ public class CanvassService {
                 .map(before -> DailyProgressRule.fallen(before, now, corrections))
                 .orElse(List.of());
         figures.keep(electionId, now);
-        ledger.record(LedgerChain.of(electionId), user.actor(), "figures_kept", electionId, plain(now));
+        ledger.record(LedgerChain.of(electionId), user.actor(), "figures_kept", electionId.value(), plain(now));
         return fallen;
     }
 
     /** Closes the election, if every identity holds to the last envelope; otherwise says what does not. */
     @Transactional
-    public ElectionClosingResult closeElection(String electionId) {
+    public ElectionClosingResult closeElection(ElectionId electionId) {
         OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
         demandOpen(electionId);
         List<String> wrong = balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
@@ -132,7 +133,7 @@ public class CanvassService {
         }
         elections.close(electionId);
         LedgerChain chain = LedgerChain.of(electionId);
-        ledger.record(chain, user.actor(), "closed", electionId, plain(total(electionId)));
+        ledger.record(chain, user.actor(), "closed", electionId.value(), plain(total(electionId)));
         ChainHead head = ledger.head(chain);
         return new ElectionClosingResult.Closed(head.hash());
     }
@@ -144,7 +145,7 @@ public class CanvassService {
     }
 
     /** Both groups of hours together. */
-    private PlaceFigures total(String electionId) {
+    private PlaceFigures total(ElectionId electionId) {
         Map<Figure, Integer> total = new EnumMap<>(Figure.class);
         List<PlaceFigures> ofCounty =
                 book.collect(electionId).stream().map(CanvassFigures::county).toList();
@@ -163,7 +164,7 @@ public class CanvassService {
         return plain;
     }
 
-    private void demandOpen(String electionId) {
+    private void demandOpen(ElectionId electionId) {
         if (elections.isClosed(electionId)) {
             throw new IllegalStateException("The election is closed.");
         }

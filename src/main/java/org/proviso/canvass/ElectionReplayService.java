@@ -3,6 +3,7 @@ package org.proviso.canvass;
 import java.util.ArrayList;
 import java.util.List;
 import org.proviso.board.record.BoardReplay;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.cure.CureReplay;
 import org.proviso.ledger.LedgerChain;
@@ -49,7 +50,7 @@ public class ElectionReplayService {
     }
 
     /** The verdict on one election; {@link IllegalArgumentException} where the office has none of that name. */
-    public ElectionReplayVerdict replay(String electionId) {
+    public ElectionReplayVerdict replay(ElectionId electionId) {
         elections.zone(electionId);
         LedgerVerdict chain = ledger.verify(LedgerChain.of(electionId));
         List<TableComparison> compared = new ArrayList<>();

@@ -2,12 +2,13 @@ package org.proviso.canvass;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerVerdict;
 import org.proviso.ledger.TableComparison;
 
 /** The verdict on one election: whether its chain holds, and what comparing each room's tables with it found. */
-public record ElectionReplayVerdict(String electionId, LedgerVerdict chain, List<TableComparison> compared) {
+public record ElectionReplayVerdict(ElectionId electionId, LedgerVerdict chain, List<TableComparison> compared) {
 
     /** Whether the chain holds and nothing differs. */
     public boolean isWhole() {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.intake.CastEnvelope;
@@ -40,7 +41,7 @@ final class EnvelopeCounter {
     };
 
     private final FigureSums tally = new FigureSums();
-    private final Map<String, String> placeOf = new HashMap<>();
+    private final Map<EnvelopeNumber, String> placeOf = new HashMap<>();
 
     /** The envelopes of these hours. */
     void envelopes(List<CastEnvelope> envelopes) {
@@ -64,10 +65,10 @@ final class EnvelopeCounter {
         return envelope.source() == Envelope.Source.OTHER_COUNTY ? "Other counties" : "Mail-ballot office";
     }
 
-    void cases(List<EnvelopeCase> cases, Map<String, Decision> decisions, Election election) {
-        Set<String> held = held(election);
+    void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
+        Set<EnvelopeNumber> held = held(election);
         for (EnvelopeCase one : cases) {
-            String number = one.key().envelopeNo();
+            EnvelopeNumber number = one.key().envelopeNo();
             String place = placeOf.get(number);
             if (place != null) {
                 tally.add(place, Figure.BY_STATE, 1);
@@ -103,8 +104,8 @@ final class EnvelopeCounter {
         };
     }
 
-    private static Set<String> held(Election election) {
-        Set<String> held = new HashSet<>();
+    private static Set<EnvelopeNumber> held(Election election) {
+        Set<EnvelopeNumber> held = new HashSet<>();
         election.orders().stream()
                 .filter(order -> order.kind() == CourtOrder.Kind.HOLD && BINDING.contains(order.standing()))
                 .forEach(order -> held.addAll(order.envelopeNos()));

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.canvass.EnvelopeOutcomes.End;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
@@ -37,10 +39,10 @@ public class EnvelopeOutcomesService {
     }
 
     @Transactional(readOnly = true)
-    public EnvelopeOutcomes outcomes(String electionId) {
+    public EnvelopeOutcomes outcomes(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
-        Map<String, Decision> standing = decisions.standing(electionId);
-        Map<String, End> ends = new TreeMap<>();
+        Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId);
+        Map<EnvelopeNumber, End> ends = new TreeMap<>();
         for (EnvelopeCase one : cases.all(electionId)) {
             ends.put(
                     one.key().envelopeNo(),
@@ -54,7 +56,7 @@ public class EnvelopeOutcomesService {
         return new EnvelopeOutcomes(rows, rejections(standing));
     }
 
-    private static Map<Reason, Integer> rejections(Map<String, Decision> standing) {
+    private static Map<Reason, Integer> rejections(Map<EnvelopeNumber, Decision> standing) {
         Map<Reason, Integer> rejections = new EnumMap<>(Reason.class);
         standing.values().stream()
                 .filter(decision -> decision.as() == DecisionOutcome.REJECT)

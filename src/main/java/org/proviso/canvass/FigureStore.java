@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -26,7 +29,7 @@ class FigureStore {
         this.clock = clock;
     }
 
-    void note(NoteFigure note, String by) {
+    void note(NoteFigure note, UserName by) {
         int number = jdbc.sql("select coalesce(max(note_no), 0) + 1 from noted_figure where election_id = ?")
                 .param(note.electionId())
                 .query(Integer.class)
@@ -49,7 +52,7 @@ class FigureStore {
     }
 
     /** Every note in the order in which it was made: a later one of the same figure takes the place of an earlier one. */
-    List<NotedFigure> noted(String electionId) {
+    List<NotedFigure> noted(ElectionId electionId) {
         return jdbc.sql("select * from noted_figure where election_id = ? order by note_no")
                 .param(electionId)
                 .query((row, line) -> new NotedFigure(
@@ -60,7 +63,7 @@ class FigureStore {
                 .list();
     }
 
-    Optional<PlaceFigures> kept(String electionId) {
+    Optional<PlaceFigures> kept(ElectionId electionId) {
         return jdbc.sql("select * from kept_figures where election_id = ? order by kept_no desc limit 1")
                 .param(electionId)
                 .query((row, line) -> {
@@ -74,7 +77,7 @@ class FigureStore {
                 .optional();
     }
 
-    void keep(String electionId, PlaceFigures counts) {
+    void keep(ElectionId electionId, PlaceFigures counts) {
         int number = jdbc.sql("select coalesce(max(kept_no), 0) + 1 from kept_figures where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -94,7 +97,7 @@ class FigureStore {
                 .update();
     }
 
-    void addCureDefect(String electionId, String envelopeNo) {
+    void addCureDefect(ElectionId electionId, EnvelopeNumber envelopeNo) {
         boolean known = jdbc.sql("select count(*) from cure_defect where election_id = ? and envelope_no = ?")
                         .params(electionId, envelopeNo)
                         .query(Integer.class)
@@ -107,10 +110,10 @@ class FigureStore {
         }
     }
 
-    List<String> cureDefects(String electionId) {
+    List<EnvelopeNumber> cureDefects(ElectionId electionId) {
         return jdbc.sql("select envelope_no from cure_defect where election_id = ?")
                 .param(electionId)
-                .query(String.class)
+                .query(EnvelopeNumber.class)
                 .list();
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Link;
@@ -35,13 +36,17 @@ record AdjudicationRun(
         ResolvedPack pack =
                 PackResolver.resolve(pack(election.rulePack()), election.date(), RulePacks.rulings(election.rulings()));
         DeadlineBook book = DeadlineBook.of(pack, election.daysClosed());
-        Map<String, Link> links = links(folder, threads);
+        Map<EnvelopeNumber, Link> links = links(folder, threads);
         Records records = new FolderRecords(folder, links);
         return of(folder, asOf, book, records, links);
     }
 
     private static AdjudicationRun of(
-            ElectionFolder folder, LocalDateTime asOf, DeadlineBook book, Records records, Map<String, Link> links) {
+            ElectionFolder folder,
+            LocalDateTime asOf,
+            DeadlineBook book,
+            Records records,
+            Map<EnvelopeNumber, Link> links) {
         Adjudicator adjudicator = new Adjudicator(records, book, asOf);
         List<CaseReport> cases = new ArrayList<>();
         for (Envelope envelope : folder.envelopes()) {
@@ -55,7 +60,7 @@ record AdjudicationRun(
 
     /** The same envelopes with the same links under other rules. */
     AdjudicationRun under(DeadlineBook other) {
-        Map<String, Link> links = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         cases.forEach(one -> links.put(one.envelope().envelopeNo(), one.link()));
         return of(folder, asOf, other, records, links);
     }
@@ -80,12 +85,12 @@ record AdjudicationRun(
         }
     }
 
-    private static Map<String, Link> links(ElectionFolder folder, int threads) {
+    private static Map<EnvelopeNumber, Link> links(ElectionFolder folder, int threads) {
         RollIndexBuilder roll = RollIndex.builder();
         folder.voters().values().forEach(roll::add);
         List<MatchQuery> queries =
                 folder.envelopes().stream().map(MatchQuery::of).toList();
-        Map<String, Link> links = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         for (Match match : new Matcher(roll.build()).matchAll(queries, threads)) {
             links.put(match.envelopeNo(), Link.presumed(match));
         }

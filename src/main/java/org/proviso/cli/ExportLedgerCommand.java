@@ -2,6 +2,8 @@ package org.proviso.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.election.ElectionService;
 import org.proviso.files.AtomicFile;
@@ -57,13 +59,13 @@ final class ExportLedgerCommand implements Callable<Integer> {
         if (election.equals(LedgerChain.OFFICE.name())) {
             return LedgerChain.OFFICE;
         }
-        if (!elections.all().contains(election)) {
+        if (!elections.all().contains(new ElectionId(election))) {
             throw new InputException(
                     election,
                     0,
                     "",
-                    "is not an election of this office; its elections are: " + String.join(", ", elections.all()));
+                    "is not an election of this office; its elections are: " + Key.join(", ", elections.all()));
         }
-        return LedgerChain.of(election);
+        return LedgerChain.of(new ElectionId(election));
     }
 }

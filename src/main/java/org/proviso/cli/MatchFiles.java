@@ -3,11 +3,15 @@ package org.proviso.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.BestCandidate;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
@@ -94,8 +98,8 @@ final class MatchFiles {
                 file,
                 header,
                 output -> pairings.forEach(pairing -> output.row(
-                        pairing.envelopeNo(),
-                        pairing.voterId(),
+                        pairing.envelopeNo().value(),
+                        Objects.requireNonNullElse(Key.text(pairing.voterId()), ""),
                         sixPlaces(pairing.probability()),
                         pairing.verdict().code())));
     }
@@ -108,9 +112,9 @@ final class MatchFiles {
                 for (int i = 0; i < match.candidates().size(); i++) {
                     Candidate candidate = match.candidates().get(i);
                     output.row(
-                            match.envelopeNo(),
+                            match.envelopeNo().value(),
                             String.valueOf(i + 1),
-                            candidate.voterId(),
+                            candidate.voterId().value(),
                             sixPlaces(candidate.probability()),
                             i == 0 ? match.reason() : "",
                             String.join(" ", candidate.evidence()));
@@ -130,7 +134,7 @@ final class MatchFiles {
                 row.text("last_name"), row.text("first_name"), row.text("middle_name"), row.text("suffix"));
         String former = row.text("former_address_line");
         return new MatchQuery(
-                row.requiredKey("envelope_no"),
+                new EnvelopeNumber(row.requiredKey("envelope_no")),
                 name,
                 row.text("former_name"),
                 row.date("date_of_birth"),
@@ -169,7 +173,7 @@ final class MatchFiles {
 
         RollEntry entry(CsvRow row) {
             return new RollEntry(
-                    row.requiredKey(id),
+                    new VoterId(row.requiredKey(id)),
                     new PersonName(row.text(name[0]), row.text(name[1]), row.text(name[2]), row.text(name[3])),
                     row.text(former),
                     row.date(born),

@@ -64,7 +64,7 @@ final class OutputFolder {
 
     /** An envelope number is the county's own and may hold anything; a file name may not. */
     static String pageName(CaseReport report) {
-        return report.envelope().envelopeNo().replaceAll("[^A-Za-z0-9._-]", "_") + ".txt";
+        return report.envelope().envelopeNo().value().replaceAll("[^A-Za-z0-9._-]", "_") + ".txt";
     }
 
     private static List<Path> entries(Path folder) {

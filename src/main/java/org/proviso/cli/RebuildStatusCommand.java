@@ -3,6 +3,8 @@ package org.proviso.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
 import org.proviso.election.ElectionService;
 import org.proviso.files.InputException;
 import org.proviso.status.StatusRebuild;
@@ -35,15 +37,12 @@ final class RebuildStatusCommand implements Callable<Integer> {
     }
 
     private int rebuild(ApplicationContext office) {
-        List<String> known = office.getBean(ElectionService.class).all();
-        if (election != null && !known.contains(election)) {
+        List<ElectionId> known = office.getBean(ElectionService.class).all();
+        if (election != null && !known.contains(new ElectionId(election))) {
             throw new InputException(
-                    election,
-                    0,
-                    "",
-                    "is not an election of this office; its elections are: " + String.join(", ", known));
+                    election, 0, "", "is not an election of this office; its elections are: " + Key.join(", ", known));
         }
-        for (String id : election == null ? known : List.of(election)) {
+        for (ElectionId id : election == null ? known : List.of(new ElectionId(election))) {
             int lines = office.getBean(StatusRebuild.class).of(id);
             spec.commandLine().getOut().println(id + ": " + lines + " lines");
         }

@@ -33,14 +33,14 @@ final class RecommendationsCsv {
     private static List<String> row(CaseReport report) {
         Assessment outlook = report.outlook();
         return List.of(
-                report.envelope().envelopeNo(),
+                report.envelope().envelopeNo().value(),
                 report.recommendation().words(),
                 outlook.outcome().recommendation().words(),
                 String.join("; ", report.stillOpen()),
                 outlook.outcome().reasons().stream().map(Code::code).collect(Collectors.joining(";")),
                 report.asks().stream().map(RecommendationsCsv::ask).collect(Collectors.joining(";")),
                 String.join(";", outlook.outcome().contests()),
-                report.link().voterId() == null ? "" : report.link().voterId(),
+                report.link().voterId() == null ? "" : report.link().voterId().value(),
                 String.format(Locale.ROOT, "%.4f", report.link().probability()));
     }
 

@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.proviso.canvass.ElectionReplayService;
 import org.proviso.canvass.ElectionReplayVerdict;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
 import org.proviso.election.ElectionService;
 import org.proviso.files.InputException;
 import org.springframework.context.ApplicationContext;
@@ -37,16 +39,13 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private int replay(ApplicationContext office) {
-        List<String> known = office.getBean(ElectionService.class).all();
-        if (election != null && !known.contains(election)) {
+        List<ElectionId> known = office.getBean(ElectionService.class).all();
+        if (election != null && !known.contains(new ElectionId(election))) {
             throw new InputException(
-                    election,
-                    0,
-                    "",
-                    "is not an election of this office; its elections are: " + String.join(", ", known));
+                    election, 0, "", "is not an election of this office; its elections are: " + Key.join(", ", known));
         }
         ElectionReplayService service = office.getBean(ElectionReplayService.class);
-        List<ElectionReplayVerdict> verdicts = (election == null ? known : List.of(election))
+        List<ElectionReplayVerdict> verdicts = (election == null ? known : List.of(new ElectionId(election)))
                 .stream().map(service::replay).toList();
         verdicts.forEach(this::print);
         return verdicts.stream().allMatch(ElectionReplayVerdict::isWhole) ? 0 : 1;

@@ -116,7 +116,7 @@ final class ReportHtml {
         html.append("<tr><th scope=\"row\"><a href=\"explanations/")
                 .append(Html.escape(OutputFolder.pageName(report)))
                 .append("\">")
-                .append(Html.escape(report.envelope().envelopeNo()))
+                .append(Html.escape(report.envelope().envelopeNo().value()))
                 .append("</a></th><td>")
                 .append(OutcomeSymbol.beside(report.outlook().outcome().recommendation()))
                 .append("</td><td>")

@@ -49,7 +49,7 @@ final class RunLedger {
         payload.put("date", run.election().date().toString());
         payload.put("voters", run.folder().voters().size());
         payload.put("envelopes", run.folder().envelopes().size());
-        record("election_read", run.election().id(), payload);
+        record("election_read", run.election().id().value(), payload);
     }
 
     private void rules() {
@@ -75,8 +75,10 @@ final class RunLedger {
         payload.put("facts", salt.hash(spelled(report.presumed().facts())));
         payload.put(
                 "voter",
-                report.link().voterId() == null ? "" : salt.hash(report.link().voterId()));
-        record("envelope_assessed", report.envelope().envelopeNo(), payload);
+                report.link().voterId() == null
+                        ? ""
+                        : salt.hash(report.link().voterId().value()));
+        record("envelope_assessed", report.envelope().envelopeNo().value(), payload);
     }
 
     private void closed() {
@@ -84,7 +86,7 @@ final class RunLedger {
         run.cases()
                 .forEach(report -> counts.merge(
                         report.outlook().outcome().recommendation().words(), 1, (a, b) -> (int) a + (int) b));
-        record("run_closed", run.election().id(), Map.of("outlooks", counts));
+        record("run_closed", run.election().id().value(), Map.of("outlooks", counts));
     }
 
     private void record(String act, String subject, Map<String, Object> payload) {

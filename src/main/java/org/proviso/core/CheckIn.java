@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What a poll book recorded of a voter; times are local to the county. */
 public record CheckIn(
-        String voterId,
+        VoterId voterId,
         String votingLocation,
         LocalDateTime at,
         Kind kind,

@@ -16,7 +16,7 @@ public record CourtOrder(
         String scope,
         Status standing,
         @Nullable LocalDateTime until,
-        Set<String> envelopeNos) {
+        Set<EnvelopeNumber> envelopeNos) {
 
     /** What the court directs. */
     public enum Kind implements Code {
@@ -37,7 +37,7 @@ public record CourtOrder(
     }
 
     /** Whether it binds now and says itself how this envelope is settled: to count it or to reject it. */
-    public boolean settles(String envelopeNo) {
+    public boolean settles(EnvelopeNumber envelopeNo) {
         boolean says = kind == Kind.COUNT || kind == Kind.REJECT;
         boolean binds = standing == Status.IN_FORCE || standing == Status.FINAL;
         return says && binds && envelopeNos.contains(envelopeNo);

@@ -9,7 +9,7 @@ import java.util.Set;
 
 /** One election of one county: its date and zone, the rule pack it is settled under, and the office that settles it. */
 public record Election(
-        String id,
+        ElectionId id,
         String name,
         LocalDate date,
         Kind kind,

@@ -11,7 +11,12 @@ import org.jspecify.annotations.Nullable;
  * times are local to the county.
  */
 public record Envelope(
-        String envelopeNo, String receiptNo, Source source, Cast cast, Affirmation affirmation, Handling handling) {
+        EnvelopeNumber envelopeNo,
+        String receiptNo,
+        Source source,
+        Cast cast,
+        Affirmation affirmation,
+        Handling handling) {
 
     /** Where the envelope came from. */
     public enum Source implements Code {

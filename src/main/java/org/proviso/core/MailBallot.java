@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What the mail-ballot office knows of one ballot it sent a voter; a reissued ballot has a serial of its own. */
 public record MailBallot(
-        String voterId,
+        VoterId voterId,
         String serial,
         @Nullable LocalDate issuedOn,
         State state,

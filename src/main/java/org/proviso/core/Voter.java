@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * null. The birth date is as on file; a placeholder such as 1900-01-01 is judged where it is compared.
  */
 public record Voter(
-        String voterId,
+        VoterId voterId,
         PersonName name,
         @Nullable LocalDate birthDate,
         Residence residence,

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.Code;
 import org.proviso.core.Contest;
+import org.proviso.core.ElectionId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.StreetSegment;
 import org.proviso.files.election.ElectionFolder;
@@ -28,18 +29,18 @@ class BallotStore {
         this.jdbc = jdbc;
     }
 
-    void insert(String id, ElectionFolder folder) {
+    void insert(ElectionId id, ElectionFolder folder) {
         insertContests(id, folder.contests());
         insertStyles(id, folder.styles());
         insertPrecincts(id, folder.precincts());
         insertStreets(id, folder.streets());
     }
 
-    private void insertContests(String id, List<Contest> contests) {
+    private void insertContests(ElectionId id, List<Contest> contests) {
         List<Object[]> rows = new ArrayList<>();
         for (Contest contest : contests) {
             rows.add(new Object[] {
-                id,
+                id.value(),
                 contest.contestId(),
                 rows.size() + 1,
                 contest.title(),
@@ -50,25 +51,25 @@ class BallotStore {
         insert("contest (election_id, contest_id, place, title, district, level)", rows);
     }
 
-    private void insertStyles(String id, List<BallotStyle> styles) {
+    private void insertStyles(ElectionId id, List<BallotStyle> styles) {
         List<Object[]> rows = new ArrayList<>();
         List<Object[]> contests = new ArrayList<>();
         for (BallotStyle style : styles) {
-            rows.add(new Object[] {id, style.style(), rows.size() + 1, style.party()});
+            rows.add(new Object[] {id.value(), style.style(), rows.size() + 1, style.party()});
             int place = 0;
             for (String contest : style.contestIds()) {
-                contests.add(new Object[] {id, style.style(), contest, ++place});
+                contests.add(new Object[] {id.value(), style.style(), contest, ++place});
             }
         }
         insert("ballot_style (election_id, style, place, party)", rows);
         insert("style_contest (election_id, style, contest_id, place)", contests);
     }
 
-    private void insertPrecincts(String id, List<PrecinctPart> parts) {
+    private void insertPrecincts(ElectionId id, List<PrecinctPart> parts) {
         List<Object[]> rows = new ArrayList<>();
         for (PrecinctPart part : parts) {
             rows.add(new Object[] {
-                id,
+                id.value(),
                 part.precinct(),
                 part.split(),
                 part.party(),
@@ -80,11 +81,11 @@ class BallotStore {
         insert("precinct_part (election_id, precinct, split, party, place, style, voting_location)", rows);
     }
 
-    private void insertStreets(String id, List<StreetSegment> segments) {
+    private void insertStreets(ElectionId id, List<StreetSegment> segments) {
         List<Object[]> rows = new ArrayList<>();
         for (StreetSegment street : segments) {
             rows.add(new Object[] {
-                id,
+                id.value(),
                 rows.size() + 1,
                 street.low(),
                 street.high(),

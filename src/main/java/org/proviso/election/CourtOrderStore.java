@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -31,7 +33,7 @@ public class CourtOrderStore {
     }
 
     /** Adds an order under the next number of its election; two at the same moment collide, and the later one fails. */
-    public int insert(String id, CourtOrder order) {
+    public int insert(ElectionId id, CourtOrder order) {
         int number = jdbc.sql("select coalesce(max(order_no), 0) + 1 from court_order where election_id = ?")
                 .param(id)
                 .query(Integer.class)
@@ -50,7 +52,7 @@ public class CourtOrderStore {
                 .param(order.until())
                 .param(OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();
-        for (String envelope : order.envelopeNos()) {
+        for (EnvelopeNumber envelope : order.envelopeNos()) {
             jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
                     .params(id, number, envelope)
                     .update();
@@ -58,7 +60,7 @@ public class CourtOrderStore {
         return number;
     }
 
-    public void changeStanding(String id, int number, int version, CourtOrder.Status standing) {
+    public void changeStanding(ElectionId id, int number, int version, CourtOrder.Status standing) {
         int changed = jdbc.sql("""
                         update court_order set standing = ?, version = version + 1
                         where election_id = ? and order_no = ? and version = ?""").params(standing.code(), id, number, version).update();
@@ -69,12 +71,12 @@ public class CourtOrderStore {
     }
 
     public List<RecordedCourtOrder> all(String id) {
-        Map<Integer, Set<String>> named = new HashMap<>();
+        Map<Integer, Set<EnvelopeNumber>> named = new HashMap<>();
         jdbc.sql("select order_no, envelope_no from court_order_envelope where election_id = ?")
                 .param(id)
                 .query((ResultSet row) -> {
                     named.computeIfAbsent(row.getInt("order_no"), any -> new HashSet<>())
-                            .add(row.getString("envelope_no"));
+                            .add(new EnvelopeNumber(row.getString("envelope_no")));
                 });
         return jdbc.sql("select * from court_order where election_id = ? order by order_no")
                 .param(id)
@@ -82,14 +84,14 @@ public class CourtOrderStore {
                 .list();
     }
 
-    public RecordedCourtOrder find(String id, int number) {
+    public RecordedCourtOrder find(ElectionId id, int number) {
         return jdbc.sql("select * from court_order where election_id = ? and order_no = ?")
                 .params(id, number)
                 .query((row, place) -> order(row, envelopesOf(id, number)))
                 .single();
     }
 
-    private static RecordedCourtOrder order(ResultSet row, Set<String> envelopeNos) throws SQLException {
+    private static RecordedCourtOrder order(ResultSet row, Set<EnvelopeNumber> envelopeNos) throws SQLException {
         CourtOrder order = new CourtOrder(
                 Code.find(CourtOrder.Kind.class, row.getString("kind")).orElseThrow(),
                 row.getString("court"),
@@ -101,11 +103,11 @@ public class CourtOrderStore {
         return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order);
     }
 
-    private Set<String> envelopesOf(String id, int order) {
+    private Set<EnvelopeNumber> envelopesOf(ElectionId id, int order) {
         return Set.copyOf(
                 jdbc.sql("select envelope_no from court_order_envelope where election_id = ? and order_no = ?")
                         .params(id, order)
-                        .query(String.class)
+                        .query(EnvelopeNumber.class)
                         .list());
     }
 }

@@ -11,7 +11,9 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.AddressLocator;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.files.ContentHash;
@@ -77,10 +79,10 @@ public class ElectionService {
         String hash = ContentHash.ofFolder(path);
         Optional<String> known = elections.withContent(hash);
         if (known.isPresent()) {
-            return new LoadResult(known.get(), true);
+            return new LoadResult(new ElectionId(known.get()), true);
         }
         ElectionFolder folder = ElectionFolder.read(path, watch.begin("The files are being read and checked", 0));
-        String id = folder.election().id();
+        ElectionId id = folder.election().id();
         if (elections.find(id).isPresent()) {
             throw new ElectionRefusedException(
                     "The election " + id + " is in the office already, loaded from other files.");
@@ -93,19 +95,19 @@ public class ElectionService {
         statistics.gather();
         LedgerChain chain = LedgerChain.of(id);
         ledger.open(chain);
-        ledger.record(chain, supervisor.actor(), "election_loaded", id, counts(folder, hash, rulesHash));
+        ledger.record(chain, supervisor.actor(), "election_loaded", id.value(), counts(folder, hash, rulesHash));
         watch.begin("What was written is being made final", 0);
         return new LoadResult(id, false);
     }
 
     @Transactional(readOnly = true)
-    public Optional<Election> find(String electionId) {
+    public Optional<Election> find(ElectionId electionId) {
         return elections.find(electionId);
     }
 
     /** The county's time zone; throws {@link IllegalArgumentException} where there is no such election. */
     @Transactional(readOnly = true)
-    public ZoneId zone(String electionId) {
+    public ZoneId zone(ElectionId electionId) {
         return elections
                 .zone(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
@@ -113,36 +115,38 @@ public class ElectionService {
 
     /** Whether the election was closed: its cases are read from then on, and nothing about them changes. */
     @Transactional(readOnly = true)
-    public boolean isClosed(String electionId) {
+    public boolean isClosed(ElectionId electionId) {
         return elections.isClosed(electionId);
     }
 
     /** Closes an election, in the transaction of whoever found that its numbers add up. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void close(String electionId) {
+    public void close(ElectionId electionId) {
         elections.close(electionId);
     }
 
     /** The ids of all elections, the newest election first. */
     @Transactional(readOnly = true)
-    public List<String> all() {
+    public List<ElectionId> all() {
         return elections.ids();
     }
 
     /** What is on the ballots of an election and which precinct part gets which; read once, it never changes. */
     @Transactional(readOnly = true)
-    public BallotCatalog ballots(String electionId) {
+    public BallotCatalog ballots(ElectionId electionId) {
         return ballotBooks.computeIfAbsent(
                 elections.contentHash(electionId),
                 any -> new BallotCatalog(
-                        ballots.contests(electionId), ballots.styles(electionId), ballots.precincts(electionId)));
+                        ballots.contests(electionId.value()),
+                        ballots.styles(electionId.value()),
+                        ballots.precincts(electionId.value())));
     }
 
     /** The street file of an election, made ready for looking up; read once, it never changes. */
     @Transactional(readOnly = true)
-    public AddressLocator addresses(String electionId) {
+    public AddressLocator addresses(ElectionId electionId) {
         return addressBooks.computeIfAbsent(
-                elections.contentHash(electionId), any -> new AddressLocator(ballots.streets(electionId)));
+                elections.contentHash(electionId), any -> new AddressLocator(ballots.streets(electionId.value())));
     }
 
     private static Map<String, Object> counts(ElectionFolder folder, String hash, String rulesHash) {
@@ -170,7 +174,7 @@ public class ElectionService {
         return envelope.affirmation().fieldStates().containsValue(Envelope.FieldState.NOT_YET_KEYED);
     }
 
-    private static int rows(Map<String, ? extends List<?>> byVoter) {
+    private static int rows(Map<VoterId, ? extends List<?>> byVoter) {
         return byVoter.values().stream().mapToInt(List::size).sum();
     }
 }

@@ -14,6 +14,7 @@ import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -40,7 +41,7 @@ class ElectionStore {
     }
 
     /** Of the files it was loaded from; an election that is not there has none. */
-    String contentHash(String id) {
+    String contentHash(ElectionId id) {
         return jdbc.sql("select content_hash from election where election_id = ?")
                 .param(id)
                 .query(String.class)
@@ -48,7 +49,7 @@ class ElectionStore {
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + id + "\"."));
     }
 
-    boolean isClosed(String id) {
+    boolean isClosed(ElectionId id) {
         return jdbc.sql("select closed_at from election where election_id = ? and closed_at is not null")
                 .param(id)
                 .query(OffsetDateTime.class)
@@ -57,7 +58,7 @@ class ElectionStore {
     }
 
     /** Closes it once; closing it again finds nothing to close. */
-    void close(String id) {
+    void close(ElectionId id) {
         int closed = jdbc.sql("""
                         update election set closed_at = ?, version = version + 1
                         where election_id = ? and closed_at is null""").params(now(), id).update();
@@ -66,9 +67,9 @@ class ElectionStore {
         }
     }
 
-    List<String> ids() {
+    List<ElectionId> ids() {
         return jdbc.sql("select election_id from election order by held_on desc, election_id")
-                .query(String.class)
+                .query(ElectionId.class)
                 .list();
     }
 
@@ -105,13 +106,13 @@ class ElectionStore {
         election.rulings().forEach(ruling -> insertRuling(election.id(), ruling));
     }
 
-    private void insertClosedDay(String id, LocalDate day) {
+    private void insertClosedDay(ElectionId id, LocalDate day) {
         jdbc.sql("insert into election_closed_day (election_id, closed_on) values (?, ?)")
                 .params(id, day)
                 .update();
     }
 
-    private void insertRuling(String id, CountyRuling ruling) {
+    private void insertRuling(ElectionId id, CountyRuling ruling) {
         jdbc.sql("""
                         insert into county_ruling (election_id, rule, ruled_value, signed_by, signed_on, ground)
                         values (?, ?, ?, ?, ?, ?)""")
@@ -119,14 +120,14 @@ class ElectionStore {
                 .update();
     }
 
-    Optional<Election> find(String id) {
+    Optional<Election> find(ElectionId id) {
         return jdbc.sql("select * from election where election_id = ?")
                 .param(id)
                 .query(this::election)
                 .optional();
     }
 
-    Optional<ZoneId> zone(String id) {
+    Optional<ZoneId> zone(ElectionId id) {
         return jdbc.sql("select zone from election where election_id = ?")
                 .param(id)
                 .query(String.class)
@@ -137,7 +138,7 @@ class ElectionStore {
     private Election election(ResultSet row, int number) throws SQLException {
         String id = row.getString("election_id");
         return new Election(
-                id,
+                new ElectionId(id),
                 row.getString("name"),
                 row.getObject("held_on", LocalDate.class),
                 Code.find(Election.Kind.class, row.getString("kind")).orElseThrow(),

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.kept.PackJson;
 import org.proviso.core.rules.ResolvedPack;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -22,7 +23,7 @@ class ResolvedPackStore {
     }
 
     /** Keeps a pack with why it was taken: bundled, so proved in the build; proved; overridden. One kept stays as it is. */
-    void keep(String electionId, ResolvedPack pack, String acceptedBecause) {
+    void keep(ElectionId electionId, ResolvedPack pack, String acceptedBecause) {
         if (isKept(electionId, pack.hash())) {
             return;
         }
@@ -40,7 +41,7 @@ class ResolvedPackStore {
                 .update();
     }
 
-    boolean isKept(String electionId, String hash) {
+    boolean isKept(ElectionId electionId, String hash) {
         return jdbc.sql("select count(*) from resolved_pack where election_id = ? and pack_hash = ?")
                         .params(electionId, hash)
                         .query(Integer.class)
@@ -48,7 +49,7 @@ class ResolvedPackStore {
                 > 0;
     }
 
-    Optional<String> content(String electionId, String hash) {
+    Optional<String> content(ElectionId electionId, String hash) {
         return jdbc.sql("select content from resolved_pack where election_id = ? and pack_hash = ?")
                 .params(electionId, hash)
                 .query(String.class)

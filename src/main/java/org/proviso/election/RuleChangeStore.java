@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -19,7 +20,7 @@ public class RuleChangeStore {
         this.jdbc = jdbc;
     }
 
-    public int next(String electionId) {
+    public int next(ElectionId electionId) {
         return jdbc.sql("select coalesce(max(change_no), 0) + 1 from rule_change where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -27,7 +28,7 @@ public class RuleChangeStore {
     }
 
     /** Adds a change, and makes its pack the election's. */
-    public void insert(String electionId, RuleChange change, String content) {
+    public void insert(ElectionId electionId, RuleChange change, String content) {
         String name = name(change.changeNo());
         jdbc.sql("""
                         insert into rule_change (election_id, change_no, pack_name, pack_id, content, pack_hash,
@@ -59,7 +60,7 @@ public class RuleChangeStore {
     }
 
     /** The text of an uploaded pack, or empty where the election's pack is one that came with the program. */
-    Optional<String> content(String electionId, String packName) {
+    Optional<String> content(ElectionId electionId, String packName) {
         return jdbc.sql("select content from rule_change where election_id = ? and pack_name = ?")
                 .params(electionId, packName)
                 .query(String.class)
@@ -67,14 +68,14 @@ public class RuleChangeStore {
     }
 
     /** Why an uploaded pack was taken: proved, or overridden. */
-    Optional<String> acceptedBecause(String electionId, String packName) {
+    Optional<String> acceptedBecause(ElectionId electionId, String packName) {
         return jdbc.sql("select accepted_because from rule_change where election_id = ? and pack_name = ?")
                 .params(electionId, packName)
                 .query(String.class)
                 .optional();
     }
 
-    public List<RuleChange> all(String electionId) {
+    public List<RuleChange> all(ElectionId electionId) {
         return jdbc.sql("select * from rule_change where election_id = ? order by change_no")
                 .param(electionId)
                 .query(RuleChangeStore::change)

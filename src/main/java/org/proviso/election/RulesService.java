@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.kept.PackJson;
 import org.proviso.core.rules.DeadlineBook;
@@ -27,7 +28,7 @@ public class RulesService {
 
     /** All that the rules in force depend on; while it is the same, so are they. */
     private record InForce(
-            String electionId, String pack, LocalDate date, List<CountyRuling> rulings, Set<LocalDate> daysClosed) {
+            ElectionId electionId, String pack, LocalDate date, List<CountyRuling> rulings, Set<LocalDate> daysClosed) {
 
         static InForce of(Election election) {
             return new InForce(
@@ -45,7 +46,7 @@ public class RulesService {
     private final ElectionStore elections;
     private final ResolvedPackStore packs;
     private final RuleChangeStore changes;
-    private final Map<String, CachedRules> kept = new ConcurrentHashMap<>();
+    private final Map<ElectionId, CachedRules> kept = new ConcurrentHashMap<>();
 
     RulesService(ElectionStore elections, ResolvedPackStore packs, RuleChangeStore changes) {
         this.elections = elections;
@@ -59,7 +60,7 @@ public class RulesService {
      * {@link IllegalArgumentException} where there is no such election.
      */
     @Transactional(readOnly = true)
-    public DeadlineBook book(String electionId) {
+    public DeadlineBook book(ElectionId electionId) {
         InForce now = InForce.of(demand(electionId));
         return kept.compute(
                         electionId,
@@ -71,7 +72,7 @@ public class RulesService {
 
     /** The rules as they would be under another pack: with the county's rulings and the days closed as they are. */
     @Transactional(readOnly = true)
-    public DeadlineBook deadlinesUnder(String electionId, RulePack pack) {
+    public DeadlineBook deadlinesUnder(ElectionId electionId, RulePack pack) {
         return InForce.of(demand(electionId)).read(pack);
     }
 
@@ -80,7 +81,7 @@ public class RulesService {
      * changed, by rule. Throws {@link RulesRefusedException} where a pack, a rule or a value is none.
      */
     @Transactional(readOnly = true)
-    public DeadlineBook withChangedRules(String electionId, String packName, Map<String, String> changed) {
+    public DeadlineBook withChangedRules(ElectionId electionId, String packName, Map<String, String> changed) {
         Election election = demand(electionId);
         List<CountyRuling> rulings = new ArrayList<>(election.rulings());
         changed.forEach((rule, value) ->
@@ -101,7 +102,7 @@ public class RulesService {
         return RulePacks.load(packName);
     }
 
-    private RulePack pack(String electionId, String name) {
+    private RulePack pack(ElectionId electionId, String name) {
         return changes.content(electionId, name)
                 .map(text -> RulePacks.read(name, text))
                 .orElseGet(() -> RulePacks.load(name));
@@ -113,7 +114,7 @@ public class RulesService {
      * {@link IllegalStateException} where the one that was kept is no longer what its hash says.
      */
     @Transactional(readOnly = true)
-    public DeadlineBook book(String electionId, String packHash) {
+    public DeadlineBook book(ElectionId electionId, String packHash) {
         Election election = demand(electionId);
         String content = packs.content(electionId, packHash)
                 .orElseThrow(() -> new IllegalArgumentException(
@@ -122,7 +123,7 @@ public class RulesService {
         return DeadlineBook.of(pack, election.daysClosed());
     }
 
-    private static ResolvedPack read(String electionId, String packHash, String content) {
+    private static ResolvedPack read(ElectionId electionId, String packHash, String content) {
         String where = "The rules kept for " + electionId + " with the hash " + packHash;
         ResolvedPack pack;
         try {
@@ -138,7 +139,7 @@ public class RulesService {
 
     /** Whether the rules now in force are kept already; they are not where they came with a newer program. */
     @Transactional(readOnly = true)
-    public boolean areKept(String electionId) {
+    public boolean areKept(ElectionId electionId) {
         return packs.isKept(electionId, book(electionId).pack().hash());
     }
 
@@ -147,7 +148,7 @@ public class RulesService {
      * transaction that changes what is in force: a load, a county ruling. Does nothing where they are kept already.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public DeadlineBook keep(String electionId) {
+    public DeadlineBook keep(ElectionId electionId) {
         Election election = demand(electionId);
         Optional<String> uploaded = changes.acceptedBecause(electionId, election.rulePack());
         if (uploaded.isEmpty() && !RulePacks.bundled().contains(election.rulePack())) {
@@ -159,7 +160,7 @@ public class RulesService {
         return book;
     }
 
-    private Election demand(String electionId) {
+    private Election demand(ElectionId electionId) {
         return elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election " + electionId + "."));

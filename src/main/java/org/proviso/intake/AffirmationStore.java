@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.Objects;
 import org.proviso.core.Address;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.PersonName;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
@@ -37,7 +40,7 @@ public class AffirmationStore {
         this.jdbc = jdbc;
     }
 
-    void insert(String electionId, List<Envelope> envelopes) {
+    void insert(ElectionId electionId, List<Envelope> envelopes) {
         List<Object[]> rows = new ArrayList<>();
         List<Object[]> fields = new ArrayList<>();
         for (Envelope envelope : envelopes) {
@@ -49,33 +52,37 @@ public class AffirmationStore {
     }
 
     /** Writes what the voter wrote over what stood there; the caller has locked the envelope. */
-    public void change(String electionId, String envelopeNo, Envelope.Affirmation said) {
+    public void change(ElectionId electionId, EnvelopeNumber envelopeNo, Envelope.Affirmation said) {
         int version = Objects.requireNonNull(
                 jdbc.queryForObject(
                         "select version from affirmation where election_id = ? and envelope_no = ?",
                         Integer.class,
-                        electionId,
-                        envelopeNo),
+                        electionId.value(),
+                        envelopeNo.value()),
                 "an affirmation has a version");
         for (String table : List.of("affirmation_field", "affirmation")) {
-            jdbc.update("delete from " + table + " where election_id = ? and envelope_no = ?", electionId, envelopeNo);
+            jdbc.update(
+                    "delete from " + table + " where election_id = ? and envelope_no = ?",
+                    electionId.value(),
+                    envelopeNo.value());
         }
         insertRows(AFFIRMATION, List.<Object[]>of(row(electionId, envelopeNo, said, version + 1)));
         insertRows(FIELD, fields(electionId, envelopeNo, said));
     }
 
-    private static List<Object[]> fields(String electionId, String envelopeNo, Envelope.Affirmation said) {
+    private static List<Object[]> fields(ElectionId electionId, EnvelopeNumber envelopeNo, Envelope.Affirmation said) {
         List<Object[]> fields = new ArrayList<>();
         said.fieldStates()
                 .forEach((field, state) ->
-                        fields.add(new Object[] {electionId, envelopeNo, field.code(), state.code()}));
+                        fields.add(new Object[] {electionId.value(), envelopeNo.value(), field.code(), state.code()}));
         return fields;
     }
 
-    private static Object[] row(String electionId, String envelopeNo, Envelope.Affirmation said, int version) {
+    private static Object[] row(
+            ElectionId electionId, EnvelopeNumber envelopeNo, Envelope.Affirmation said, int version) {
         return new Object[] {
-            electionId,
-            envelopeNo,
+            electionId.value(),
+            envelopeNo.value(),
             said.name().last(),
             said.name().first(),
             said.name().middle(),
@@ -114,19 +121,19 @@ public class AffirmationStore {
     }
 
     /** Every affirmation of the election by envelope number. */
-    Map<String, Envelope.Affirmation> all(String electionId) {
-        return read("%s t where t.election_id = ?", electionId);
+    Map<EnvelopeNumber, Envelope.Affirmation> all(ElectionId electionId) {
+        return read("%s t where t.election_id = ?", electionId.value());
     }
 
     /** The affirmations of these envelopes by envelope number; there is at least one number. */
-    Map<String, Envelope.Affirmation> of(String electionId, Collection<String> envelopeNos) {
+    Map<EnvelopeNumber, Envelope.Affirmation> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         return read(
                 "unnest(cast(? as varchar array)) as wanted (id)"
                         + " join %s t on t.election_id = ? and t.envelope_no = wanted.id",
-                envelopeNos.toArray(String[]::new), electionId);
+                envelopeNos.stream().map(Key::value).toArray(String[]::new), electionId.value());
     }
 
-    private Map<String, Envelope.Affirmation> read(String from, Object... parameters) {
+    private Map<EnvelopeNumber, Envelope.Affirmation> read(String from, Object... parameters) {
         Map<String, Map<Envelope.Field, Envelope.FieldState>> states = new HashMap<>();
         jdbc.query(
                 "select t.* from " + from.formatted("affirmation_field"),
@@ -139,12 +146,13 @@ public class AffirmationStore {
                                             .orElseThrow());
                 },
                 parameters);
-        Map<String, Envelope.Affirmation> affirmations = new HashMap<>();
+        Map<EnvelopeNumber, Envelope.Affirmation> affirmations = new HashMap<>();
         jdbc.query(
                 "select t.* from " + from.formatted("affirmation"),
                 row -> {
                     String number = row.getString("envelope_no");
-                    affirmations.put(number, affirmation(row, states.getOrDefault(number, Map.of())));
+                    affirmations.put(
+                            new EnvelopeNumber(number), affirmation(row, states.getOrDefault(number, Map.of())));
                 },
                 parameters);
         return affirmations;

@@ -13,6 +13,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -24,7 +28,12 @@ public class CureStore {
 
     /** What a voter brought as its row has it. */
     public record CureRow(
-            String envelopeNo, int number, String ask, LocalDateTime receivedAt, String recordedBy, String words) {}
+            EnvelopeNumber envelopeNo,
+            int number,
+            String ask,
+            LocalDateTime receivedAt,
+            String recordedBy,
+            String words) {}
 
     private final JdbcClient jdbc;
 
@@ -33,7 +42,7 @@ public class CureStore {
     }
 
     /** Adds what was brought, under the next number of its envelope, whose row the caller has locked. */
-    public void insert(RecordCure cure, String userName, Instant now) {
+    public void insert(RecordCure cure, UserName userName, Instant now) {
         jdbc.sql("""
                         insert into cure_evidence (election_id, envelope_no, cure_no, ask, received_at, recorded_at,
                             recorded_by, words)
@@ -52,20 +61,21 @@ public class CureStore {
                 .update();
     }
 
-    List<CureEvidence> of(String electionId, String envelopeNo, ZoneId county) {
+    List<CureEvidence> of(ElectionId electionId, EnvelopeNumber envelopeNo, ZoneId county) {
         return of(electionId, List.of(envelopeNo), county).getOrDefault(envelopeNo, List.of());
     }
 
     /** The same of several envelopes, by envelope number. */
-    Map<String, List<CureEvidence>> of(String electionId, Collection<String> envelopeNos, ZoneId county) {
-        Map<String, List<CureEvidence>> found = new HashMap<>();
+    Map<EnvelopeNumber, List<CureEvidence>> of(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, ZoneId county) {
+        Map<EnvelopeNumber, List<CureEvidence>> found = new HashMap<>();
         jdbc.sql("""
                         select c.* from unnest(cast(? as varchar array)) as wanted (id)
                         join cure_evidence c on c.election_id = ? and c.envelope_no = wanted.id order by c.cure_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                    found.computeIfAbsent(new EnvelopeNumber(row.getString("envelope_no")), any -> new ArrayList<>())
                             .add(evidence(row, county));
                 });
         return found;
@@ -82,7 +92,7 @@ public class CureStore {
     }
 
     /** Every row of an election. */
-    public List<CureRow> rows(String electionId) {
+    public List<CureRow> rows(ElectionId electionId) {
         return jdbc.sql("""
                         select envelope_no, cure_no as number, ask, received_at, recorded_by, words from cure_evidence
                         where election_id = ? order by envelope_no, cure_no""").param(electionId).query(CureRow.class).list();

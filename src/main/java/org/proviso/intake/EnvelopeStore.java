@@ -17,7 +17,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.chain.Salt;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -42,11 +45,11 @@ public class EnvelopeStore {
         this.clock = clock;
     }
 
-    void insert(String electionId, List<Envelope> envelopes) {
+    void insert(ElectionId electionId, List<Envelope> envelopes) {
         insert(electionId, 0, envelopes);
     }
 
-    private void insert(String electionId, int placesBefore, List<Envelope> envelopes) {
+    private void insert(ElectionId electionId, int placesBefore, List<Envelope> envelopes) {
         OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
         List<Object[]> rows = new ArrayList<>();
         for (Envelope envelope : envelopes) {
@@ -65,12 +68,12 @@ public class EnvelopeStore {
         });
     }
 
-    private Object[] row(String electionId, int place, Envelope envelope, OffsetDateTime now) {
+    private Object[] row(ElectionId electionId, int place, Envelope envelope, OffsetDateTime now) {
         Envelope.Cast cast = envelope.cast();
         Envelope.Handling handling = envelope.handling();
         return new Object[] {
-            electionId,
-            envelope.envelopeNo(),
+            electionId.value(),
+            envelope.envelopeNo().value(),
             envelope.receiptNo(),
             place,
             envelope.source().code(),
@@ -104,13 +107,13 @@ public class EnvelopeStore {
         return HexFormat.of().formatHex(bytes);
     }
 
-    List<CastEnvelope> cast(String electionId) {
+    List<CastEnvelope> cast(ElectionId electionId) {
         return single.sql("""
                         select envelope_no, source, voting_location, extended_hours, issue_reasons from envelope
                         where election_id = ? order by place""")
                 .param(electionId)
                 .query((row, number) -> new CastEnvelope(
-                        row.getString("envelope_no"),
+                        new EnvelopeNumber(row.getString("envelope_no")),
                         code(row, "source", Envelope.Source.class),
                         row.getString("voting_location"),
                         CodeColumn.yesNo(row.getString("extended_hours")).isYes(),
@@ -118,7 +121,7 @@ public class EnvelopeStore {
                 .list();
     }
 
-    List<Envelope> all(String electionId, Map<String, Envelope.Affirmation> affirmations) {
+    List<Envelope> all(ElectionId electionId, Map<EnvelopeNumber, Envelope.Affirmation> affirmations) {
         return single.sql("select * from envelope where election_id = ? order by place")
                 .param(electionId)
                 .query((row, number) -> envelope(row, affirmations))
@@ -126,18 +129,18 @@ public class EnvelopeStore {
     }
 
     /** The envelopes that these affirmations are of; there is at least one. */
-    List<Envelope> find(String electionId, Map<String, Envelope.Affirmation> affirmations) {
+    List<Envelope> find(ElectionId electionId, Map<EnvelopeNumber, Envelope.Affirmation> affirmations) {
         return single.sql("""
                         select e.* from unnest(cast(? as varchar array)) as wanted (id)
                         join envelope e on e.election_id = ? and e.envelope_no = wanted.id order by e.place""")
-                .param(affirmations.keySet().toArray(String[]::new))
+                .param(affirmations.keySet().stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((row, number) -> envelope(row, affirmations))
                 .list();
     }
 
     /** Adds one envelope after those that came before, with the stamp of its arrival. */
-    void add(String electionId, Envelope envelope, LocalDateTime receivedAt) {
+    void add(ElectionId electionId, Envelope envelope, LocalDateTime receivedAt) {
         int last = single.sql("select coalesce(max(place), 0) from envelope where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -149,7 +152,7 @@ public class EnvelopeStore {
     }
 
     /** Writes what was shown and signed, and the condition, over what stood there in that version. */
-    public void change(String electionId, String envelopeNo, int version, Envelope.Handling seen) {
+    public void change(ElectionId electionId, EnvelopeNumber envelopeNo, int version, Envelope.Handling seen) {
         int changed = single.sql("""
                         update envelope set id_shown = ?, id_kind = ?, declaration = ?, mail_ballot_surrendered = ?,
                             sent_here_by_official = ?, official_note = ?, voter_signed = ?, mark_witness = ?,
@@ -176,7 +179,7 @@ public class EnvelopeStore {
         }
     }
 
-    public int version(String electionId, String envelopeNo) {
+    public int version(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return single.sql("select version from envelope where election_id = ? and envelope_no = ?")
                 .params(electionId, envelopeNo)
                 .query(Integer.class)
@@ -193,30 +196,30 @@ public class EnvelopeStore {
     }
 
     /** The envelopes with a box that is not yet keyed, in their order. */
-    public List<String> notYetKeyed(String electionId) {
+    public List<EnvelopeNumber> notYetKeyed(ElectionId electionId) {
         return single.sql("""
                         select e.envelope_no from envelope e
                         where e.election_id = ? and exists (
                             select 1 from affirmation_field f
                             where f.election_id = e.election_id and f.envelope_no = e.envelope_no
                               and f.state = 'not_yet_keyed')
-                        order by e.place""").param(electionId).query(String.class).list();
+                        order by e.place""").param(electionId).query(EnvelopeNumber.class).list();
     }
 
     /** Those of these numbers that envelopes have. */
-    Set<String> known(String electionId, Set<String> numbers) {
+    Set<EnvelopeNumber> known(ElectionId electionId, Set<EnvelopeNumber> numbers) {
         return numbers.isEmpty()
                 ? Set.of()
                 : Set.copyOf(single.sql(
                                 "select envelope_no from envelope where election_id = :id and envelope_no in (:numbers)")
                         .param("id", electionId)
                         .param("numbers", numbers)
-                        .query(String.class)
+                        .query(EnvelopeNumber.class)
                         .list());
     }
 
     /** Holds the envelope for this transaction, so that two people cannot add to it at once; false if there is none. */
-    boolean lock(String electionId, String envelopeNo) {
+    boolean lock(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return single.sql("select envelope_no from envelope where election_id = ? and envelope_no = ? for update")
                 .params(electionId, envelopeNo)
                 .query(String.class)
@@ -224,7 +227,7 @@ public class EnvelopeStore {
                 .isPresent();
     }
 
-    Optional<Salt> salt(String electionId, String envelopeNo) {
+    Optional<Salt> salt(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return single.sql("""
                         select ledger_salt from envelope
                         where election_id = ? and envelope_no = ? and ledger_salt is not null""")
@@ -235,29 +238,30 @@ public class EnvelopeStore {
     }
 
     /** The salts of several envelopes, by envelope number. */
-    Map<String, Salt> salts(String electionId, Collection<String> envelopeNos) {
-        Map<String, Salt> salts = new HashMap<>();
+    Map<EnvelopeNumber, Salt> salts(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Salt> salts = new HashMap<>();
         single.sql("""
                         select e.envelope_no, e.ledger_salt from unnest(cast(? as varchar array)) as wanted (id)
                         join envelope e on e.election_id = ? and e.envelope_no = wanted.id
                         where e.ledger_salt is not null""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    salts.put(row.getString("envelope_no"), new Salt(row.getString("ledger_salt")));
+                    salts.put(new EnvelopeNumber(row.getString("envelope_no")), new Salt(row.getString("ledger_salt")));
                 });
         return salts;
     }
 
-    private static Envelope envelope(ResultSet row, Map<String, Envelope.Affirmation> affirmations)
+    private static Envelope envelope(ResultSet row, Map<EnvelopeNumber, Envelope.Affirmation> affirmations)
             throws SQLException {
         String number = row.getString("envelope_no");
         return new Envelope(
-                number,
+                new EnvelopeNumber(number),
                 row.getString("receipt_no"),
                 code(row, "source", Envelope.Source.class),
                 cast(row),
-                Objects.requireNonNull(affirmations.get(number), "every envelope has its affirmation"),
+                Objects.requireNonNull(
+                        affirmations.get(new EnvelopeNumber(number)), "every envelope has its affirmation"),
                 handling(row));
     }
 

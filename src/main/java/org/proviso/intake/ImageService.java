@@ -6,6 +6,9 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.election.ImageFile;
 import org.proviso.ledger.LedgerChain;
@@ -31,14 +34,14 @@ public class ImageService {
 
     /** The signature on an envelope's affirmation, where there is a picture of it. */
     @Transactional(readOnly = true)
-    public Optional<StoredImage> signature(String electionId, String envelopeNo) {
+    public Optional<StoredImage> signature(ElectionId electionId, EnvelopeNumber envelopeNo) {
         demand();
         return images.signature(electionId, envelopeNo);
     }
 
     /** The same picture for whoever keys the envelope, who has its paper in hand. */
     @Transactional(readOnly = true)
-    public Optional<StoredImage> whileKeying(String electionId, String envelopeNo) {
+    public Optional<StoredImage> whileKeying(ElectionId electionId, EnvelopeNumber envelopeNo) {
         access.demand(Permission.KEY_ENVELOPES);
         return images.signature(electionId, envelopeNo);
     }
@@ -48,7 +51,7 @@ public class ImageService {
      * stays what it was. What is no picture is an {@link org.proviso.files.InputException}.
      */
     @Transactional
-    public void keepScan(String electionId, String envelopeNo, String fileName, byte[] content) {
+    public void keepScan(ElectionId electionId, EnvelopeNumber envelopeNo, String fileName, byte[] content) {
         OfficeUser user = access.demand(Permission.KEY_ENVELOPES);
         intake.demandLocked(electionId, envelopeNo);
         String mediaType = ImageFile.checkedType(fileName, content);
@@ -57,12 +60,13 @@ public class ImageService {
         }
         String sha256 = Sha256.of(content);
         images.insertSignature(electionId, envelopeNo, new StoredImage(mediaType, sha256, content));
-        ledger.record(LedgerChain.of(electionId), user.actor(), "scan_kept", envelopeNo, Map.of("sha256", sha256));
+        ledger.record(
+                LedgerChain.of(electionId), user.actor(), "scan_kept", envelopeNo.value(), Map.of("sha256", sha256));
     }
 
     /** The signatures on file with a voter's registration, in the order of their numbers. */
     @Transactional(readOnly = true)
-    public List<StoredImage> exemplars(String electionId, String voterId) {
+    public List<StoredImage> exemplars(ElectionId electionId, VoterId voterId) {
         demand();
         return images.exemplars(electionId, voterId);
     }

@@ -8,6 +8,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.election.ImageFile;
 import org.proviso.files.election.SignatureFiles;
@@ -28,26 +31,26 @@ class ImageStore {
         this.clock = clock;
     }
 
-    void insert(String electionId, SignatureFiles signatures) {
+    void insert(ElectionId electionId, SignatureFiles signatures) {
         OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
         jdbc.batchUpdate("""
                 insert into envelope_image (media_type, sha256, content, loaded_at, election_id, envelope_no, kind)
                 values (?, ?, ?, ?, ?, ?, 'signature')""", signatures.envelopes(), BATCH, (statement, one) -> {
             setImage(statement, one.image(), now);
-            statement.setString(5, electionId);
-            statement.setString(6, one.envelopeNo());
+            statement.setString(5, electionId.value());
+            statement.setString(6, one.envelopeNo().value());
         });
         jdbc.batchUpdate("""
                 insert into voter_image (media_type, sha256, content, loaded_at, election_id, voter_id, image_no)
                 values (?, ?, ?, ?, ?, ?, ?)""", signatures.voters(), BATCH, (statement, one) -> {
             setImage(statement, one.image(), now);
-            statement.setString(5, electionId);
-            statement.setString(6, one.voterId());
+            statement.setString(5, electionId.value());
+            statement.setString(6, one.voterId().value());
             statement.setInt(7, one.number());
         });
     }
 
-    void insertSignature(String electionId, String envelopeNo, StoredImage image) {
+    void insertSignature(ElectionId electionId, EnvelopeNumber envelopeNo, StoredImage image) {
         jdbc.update(
                 """
                 insert into envelope_image (media_type, sha256, content, loaded_at, election_id, envelope_no, kind)
@@ -56,8 +59,8 @@ class ImageStore {
                 image.sha256(),
                 image.content(),
                 OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
-                electionId,
-                envelopeNo);
+                electionId.value(),
+                envelopeNo.value());
     }
 
     private static void setImage(PreparedStatement statement, ImageFile image, OffsetDateTime now) throws SQLException {
@@ -68,19 +71,19 @@ class ImageStore {
         statement.setObject(4, now);
     }
 
-    Optional<StoredImage> signature(String electionId, String envelopeNo) {
+    Optional<StoredImage> signature(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return jdbc.query("""
                         select * from envelope_image
-                        where election_id = ? and envelope_no = ? and kind = 'signature'""", ImageStore::image, electionId, envelopeNo).stream()
+                        where election_id = ? and envelope_no = ? and kind = 'signature'""", ImageStore::image, electionId.value(), envelopeNo.value()).stream()
                 .findFirst();
     }
 
-    List<StoredImage> exemplars(String electionId, String voterId) {
+    List<StoredImage> exemplars(ElectionId electionId, VoterId voterId) {
         return jdbc.query(
                 "select * from voter_image where election_id = ? and voter_id = ? order by image_no",
                 ImageStore::image,
-                electionId,
-                voterId);
+                electionId.value(),
+                voterId.value());
     }
 
     private static StoredImage image(ResultSet row, int number) throws SQLException {

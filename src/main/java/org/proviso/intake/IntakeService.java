@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.Salt;
@@ -50,7 +53,7 @@ public class IntakeService {
     @Order(ElectionLoaded.INTAKE_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeEnvelopes(ElectionLoaded loaded) {
-        String id = loaded.electionId();
+        ElectionId id = loaded.electionId();
         SignatureFiles signatures =
                 SignatureFiles.of(loaded.folder().folder(), loaded.folder().envelopes());
         transmittals.insert(id, loaded.folder().transmittals());
@@ -66,53 +69,53 @@ public class IntakeService {
         if (!order.isNew()) {
             return;
         }
-        Set<String> known = envelopes.known(order.electionId(), order.envelopeNos());
-        List<String> unknown = order.envelopeNos().stream()
+        Set<EnvelopeNumber> known = envelopes.known(order.electionId(), order.envelopeNos());
+        List<EnvelopeNumber> unknown = order.envelopeNos().stream()
                 .filter(number -> !known.contains(number))
                 .sorted()
                 .toList();
         if (!unknown.isEmpty()) {
             throw new IntakeRefusedException(
-                    "The office has no envelope " + String.join(", ", unknown) + " in this election.");
+                    "The office has no envelope " + Key.join(", ", unknown) + " in this election.");
         }
     }
 
     /** Every transmittal in the order of its file. */
     @Transactional(readOnly = true)
-    public List<Transmittal> transmittals(String electionId) {
+    public List<Transmittal> transmittals(ElectionId electionId) {
         return transmittals.all(electionId);
     }
 
     /** Every envelope in the order of its file. */
     @Transactional(readOnly = true)
-    public List<Envelope> envelopes(String electionId) {
+    public List<Envelope> envelopes(ElectionId electionId) {
         return envelopes.all(electionId, affirmations.all(electionId));
     }
 
     /** Every envelope in the order of its file, without what its voter wrote: for figures. */
     @Transactional(readOnly = true)
-    public List<CastEnvelope> castEnvelopes(String electionId) {
+    public List<CastEnvelope> castEnvelopes(ElectionId electionId) {
         return envelopes.cast(electionId);
     }
 
     @Transactional(readOnly = true)
-    public Optional<Envelope> envelope(String electionId, String envelopeNo) {
+    public Optional<Envelope> envelope(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return envelopes(electionId, Set.of(envelopeNo)).stream().findFirst();
     }
 
     /** Those of these envelopes that there are, in the order of their file. */
     @Transactional(readOnly = true)
-    public List<Envelope> envelopes(String electionId, Set<String> envelopeNos) {
+    public List<Envelope> envelopes(ElectionId electionId, Set<EnvelopeNumber> envelopeNos) {
         if (envelopeNos.isEmpty()) {
             return List.of();
         }
-        Map<String, Envelope.Affirmation> said = affirmations.of(electionId, envelopeNos);
+        Map<EnvelopeNumber, Envelope.Affirmation> said = affirmations.of(electionId, envelopeNos);
         return said.isEmpty() ? List.of() : envelopes.find(electionId, said);
     }
 
     /** The envelope, held for this transaction; refused by name where the office has none of that number. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public Envelope demandLocked(String electionId, String envelopeNo) {
+    public Envelope demandLocked(ElectionId electionId, EnvelopeNumber envelopeNo) {
         if (!envelopes.lock(electionId, envelopeNo)) {
             throw none(envelopeNo);
         }
@@ -120,38 +123,38 @@ public class IntakeService {
     }
 
     @Transactional(propagation = Propagation.MANDATORY)
-    public void demandKnown(String electionId, String envelopeNo) {
+    public void demandKnown(ElectionId electionId, EnvelopeNumber envelopeNo) {
         if (envelopes.known(electionId, Set.of(envelopeNo)).isEmpty()) {
             throw none(envelopeNo);
         }
     }
 
-    private static IntakeRefusedException none(String envelopeNo) {
+    private static IntakeRefusedException none(EnvelopeNumber envelopeNo) {
         return new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
     }
 
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */
     @Transactional(readOnly = true)
-    public List<CureEvidence> cureEvidence(String electionId, String envelopeNo, ZoneId county) {
+    public List<CureEvidence> cureEvidence(ElectionId electionId, EnvelopeNumber envelopeNo, ZoneId county) {
         return cures.of(electionId, envelopeNo, county);
     }
 
     /** The same of several envelopes, by envelope number; one of which nothing was brought is not in it. */
     @Transactional(readOnly = true)
-    public Map<String, List<CureEvidence>> cureEvidence(
-            String electionId, Collection<String> envelopeNos, ZoneId county) {
+    public Map<EnvelopeNumber, List<CureEvidence>> cureEvidence(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, ZoneId county) {
         return cures.of(electionId, envelopeNos, county);
     }
 
     /** The salt under which the ledger names what must not be read of this envelope; empty after a purge. */
     @Transactional(readOnly = true)
-    public Optional<Salt> salt(String electionId, String envelopeNo) {
+    public Optional<Salt> salt(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return envelopes.salt(electionId, envelopeNo);
     }
 
     /** The same of several envelopes, by envelope number; one without a salt is not in it. */
     @Transactional(readOnly = true)
-    public Map<String, Salt> salts(String electionId, Collection<String> envelopeNos) {
+    public Map<EnvelopeNumber, Salt> salts(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         return envelopes.salts(electionId, envelopeNos);
     }
 }

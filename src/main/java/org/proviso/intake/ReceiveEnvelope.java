@@ -1,13 +1,14 @@
 package org.proviso.intake;
 
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDateTime;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.YesNo;
 
 /**
@@ -15,7 +16,7 @@ import org.proviso.core.YesNo;
  * the ballot was cast, and the stamp of its arrival. Moments are on the county's clock.
  */
 public record ReceiveEnvelope(
-        @NotBlank String electionId,
+        @NotNull ElectionId electionId,
 
         @NotNull @Pattern(regexp = "[0-9A-Za-z][0-9A-Za-z-]{0,59}", message = "has letters, digits and - only")
         String envelopeNo,
@@ -55,7 +56,7 @@ public record ReceiveEnvelope(
 
     public Envelope envelope() {
         return new Envelope(
-                envelopeNo,
+                new EnvelopeNumber(envelopeNo),
                 receiptNo,
                 source,
                 new Envelope.Cast(

@@ -11,6 +11,8 @@ import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.election.ElectionService;
@@ -60,12 +62,12 @@ public class ReceivingService {
     public void receive(@Valid ReceiveEnvelope typed) {
         OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         ReceiveEnvelope command = typed.withReceipt(writtenReceipt(typed));
-        String id = command.electionId();
+        ElectionId id = command.electionId();
         checkStamp(command);
         checkNumbers(command);
         envelopes.add(id, command.envelope(), command.receivedAt());
         affirmations.insert(id, List.of(command.envelope()));
-        rooms.publishEvent(new EnvelopeReceived(id, command.envelopeNo()));
+        rooms.publishEvent(new EnvelopeReceived(id, new EnvelopeNumber(command.envelopeNo())));
         ledger.record(LedgerChain.of(id), keyer.actor(), "envelope_received", command.envelopeNo(), payload(command));
     }
 
@@ -81,7 +83,7 @@ public class ReceivingService {
         return ReceiptNumber.find(number).orElseThrow().written();
     }
 
-    private Receipts receipts(String electionId) {
+    private Receipts receipts(ElectionId electionId) {
         return elections.find(electionId).map(Election::receipts).orElse(Receipts.OWN);
     }
 
@@ -99,8 +101,10 @@ public class ReceivingService {
     }
 
     private void checkNumbers(ReceiveEnvelope command) {
-        String id = command.electionId();
-        if (!envelopes.known(id, Set.of(command.envelopeNo())).isEmpty()) {
+        ElectionId id = command.electionId();
+        if (!envelopes
+                .known(id, Set.of(new EnvelopeNumber(command.envelopeNo())))
+                .isEmpty()) {
             throw new IntakeRefusedException("The office has an envelope " + command.envelopeNo() + " already.");
         }
         if (envelopes.hasReceipt(command.receiptNo())) {

@@ -4,6 +4,8 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDateTime;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Ask;
 
 /**
@@ -11,8 +13,8 @@ import org.proviso.core.rules.Ask;
  * county's clock: it alone decides whether the voter was in time.
  */
 public record RecordCure(
-        @NotBlank String electionId,
-        @NotBlank String envelopeNo,
+        @NotNull ElectionId electionId,
+        @NotNull EnvelopeNumber envelopeNo,
         @NotNull Ask ask,
         @NotNull LocalDateTime receivedAt,
         @NotBlank @Size(max = 2000) String words) {}

@@ -7,11 +7,12 @@ import jakarta.validation.constraints.PositiveOrZero;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 
 /** A voting location's return as it was counted in: seals, and how many envelopes. What it does not give is null. */
 public record RecordTransmittal(
-        @NotBlank String electionId,
+        @NotNull ElectionId electionId,
         @NotBlank @Size(max = 200) String votingLocation,
         @Nullable LocalDate day,
         @NotNull @Size(max = 60) String bag,

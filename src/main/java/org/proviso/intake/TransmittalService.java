@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -36,7 +37,7 @@ public class TransmittalService {
 
     /** The transmittals of an election in the order they came in. */
     @Transactional(readOnly = true)
-    public List<RecordedTransmittal> all(String electionId) {
+    public List<RecordedTransmittal> all(ElectionId electionId) {
         access.demand(Permission.RECEIVE_BAGS);
         return transmittals.recorded(electionId);
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -27,32 +28,32 @@ class TransmittalStore {
         this.jdbc = jdbc;
     }
 
-    void insert(String electionId, List<Transmittal> transmittals) {
+    void insert(ElectionId electionId, List<Transmittal> transmittals) {
         List<Object[]> rows = new ArrayList<>();
         for (Transmittal one : transmittals) {
-            rows.add(row(one, electionId, rows.size() + 1));
+            rows.add(row(one, electionId.value(), rows.size() + 1));
         }
         jdbc.batchUpdate(INSERT, rows);
     }
 
     /** Adds one under the next line of its election; two at the same moment collide, and the later one fails. */
-    int add(String electionId, Transmittal one) {
+    int add(ElectionId electionId, Transmittal one) {
         int line = Objects.requireNonNull(
                 jdbc.queryForObject(
                         "select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?",
                         Integer.class,
-                        electionId),
+                        electionId.value()),
                 "there is always a next line");
-        jdbc.update(INSERT, row(one, electionId, line));
+        jdbc.update(INSERT, row(one, electionId.value(), line));
         return line;
     }
 
-    void change(String electionId, int line, int version, Transmittal one) {
+    void change(ElectionId electionId, int line, int version, Transmittal one) {
         int changed = jdbc.update("""
                 update transmittal set voting_location = ?, returned_on = ?, bag = ?, seal_out = ?, seal_in = ?,
                     supplied = ?, issued = ?, spoiled = ?, unused = ?, returned = ?, scanned_in_error = ?,
                     loose_ballots = ?, version = version + 1
-                where election_id = ? and line_no = ? and version = ?""", row(one, electionId, line, version));
+                where election_id = ? and line_no = ? and version = ?""", row(one, electionId.value(), line, version));
         if (changed == 0) {
             throw new OptimisticLockingFailureException("The transmittal of " + one.votingLocation()
                     + " was changed by somebody else since you opened it, or is not there.");
@@ -68,15 +69,15 @@ class TransmittalStore {
         return row.toArray();
     }
 
-    List<RecordedTransmittal> recorded(String electionId) {
+    List<RecordedTransmittal> recorded(ElectionId electionId) {
         return jdbc.query(
                 "select * from transmittal where election_id = ? order by line_no",
                 (row, number) ->
                         new RecordedTransmittal(row.getInt("line_no"), row.getInt("version"), transmittal(row)),
-                electionId);
+                electionId.value());
     }
 
-    List<Transmittal> all(String electionId) {
+    List<Transmittal> all(ElectionId electionId) {
         return recorded(electionId).stream()
                 .map(RecordedTransmittal::transmittal)
                 .toList();

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.springframework.stereotype.Service;
@@ -76,7 +77,7 @@ public class LedgerService {
 
     /** Every entry about one subject, such as an envelope by its number, in their order. */
     @Transactional(readOnly = true)
-    public List<LedgerEntry> about(LedgerChain chain, String subject) {
+    public List<LedgerEntry> about(LedgerChain chain, EnvelopeNumber subject) {
         return store.about(chain, subject).stream().map(LedgerRow::entry).toList();
     }
 

@@ -1,6 +1,7 @@
 package org.proviso.ledger;
 
 import java.util.List;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -77,7 +78,7 @@ class LedgerStore {
                 .list();
     }
 
-    List<LedgerRow> about(LedgerChain chain, String subject) {
+    List<LedgerRow> about(LedgerChain chain, EnvelopeNumber subject) {
         return jdbc.sql("""
                         select sequence, at, actor, act, subject, payload, previous_hash, hash
                         from ledger where chain = ? and subject = ? order by sequence""")

@@ -4,11 +4,15 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
 import org.proviso.review.acts.LinkService;
@@ -27,18 +31,20 @@ class AddresseeFinder {
         this.roll = roll;
     }
 
-    Addressee of(String electionId, Envelope envelope) {
-        return of(electionId, List.of(envelope)).get(envelope.envelopeNo());
+    Addressee of(ElectionId electionId, Envelope envelope) {
+        return Objects.requireNonNull(
+                of(electionId, List.of(envelope)).get(envelope.envelopeNo()),
+                "every envelope has somebody to write to");
     }
 
     /** The same of several envelopes, by envelope number. */
-    Map<String, Addressee> of(String electionId, Collection<Envelope> envelopes) {
-        Map<String, Link> newest = links.links(
+    Map<EnvelopeNumber, Addressee> of(ElectionId electionId, Collection<Envelope> envelopes) {
+        Map<EnvelopeNumber, Link> newest = links.links(
                 electionId, envelopes.stream().map(Envelope::envelopeNo).toList());
-        Map<String, Voter> voters = roll.voters(
+        Map<VoterId, Voter> voters = roll.voters(
                 electionId,
                 newest.values().stream().flatMap(AddresseeFinder::perhaps).collect(Collectors.toSet()));
-        Map<String, Addressee> addressees = new HashMap<>();
+        Map<EnvelopeNumber, Addressee> addressees = new HashMap<>();
         for (Envelope envelope : envelopes) {
             Link link = Optional.ofNullable(newest.get(envelope.envelopeNo())).orElseThrow();
             Optional<Voter> settled = Optional.ofNullable(link.voterId())
@@ -53,7 +59,7 @@ class AddresseeFinder {
     }
 
     /** Everybody who may be the voter, by voter id. */
-    private static Stream<String> perhaps(Link link) {
+    private static Stream<VoterId> perhaps(Link link) {
         return Stream.concat(
                 Stream.ofNullable(link.voterId()), link.candidates().stream().map(Candidate::voterId));
     }

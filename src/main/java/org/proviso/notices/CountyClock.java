@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.springframework.stereotype.Component;
 
@@ -19,11 +20,11 @@ class CountyClock {
         this.clock = clock;
     }
 
-    LocalDateTime now(String electionId) {
+    LocalDateTime now(ElectionId electionId) {
         return at(electionId, clock.instant());
     }
 
-    LocalDateTime at(String electionId, Instant moment) {
+    LocalDateTime at(ElectionId electionId, Instant moment) {
         return LocalDateTime.ofInstant(moment, elections.zone(electionId)).truncatedTo(ChronoUnit.MILLIS);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Address;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.adjudication.finding.LocatedAddress;
@@ -42,7 +43,7 @@ class LetterComposer {
 
     /** The letter as it goes out at that moment, on the county's clock. */
     Letter write(Notice notice, LocalDateTime sending) {
-        String electionId = notice.key().electionId();
+        ElectionId electionId = notice.key().electionId();
         Election election = elections.find(electionId).orElseThrow();
         Envelope envelope =
                 intake.envelope(electionId, notice.key().envelopeNo()).orElseThrow();
@@ -81,7 +82,7 @@ class LetterComposer {
                 votingLocation(election.id(), envelope.affirmation().residence()));
     }
 
-    private String votingLocation(String electionId, Address residence) {
+    private String votingLocation(ElectionId electionId, Address residence) {
         LocatedAddress located = elections.addresses(electionId).locate(residence);
         return !located.isOnly()
                 ? ""

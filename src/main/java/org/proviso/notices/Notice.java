@@ -4,9 +4,9 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.Decision;
 
 /**
@@ -15,7 +15,7 @@ import org.proviso.review.Decision;
  * decides. A notice that was never sent is withdrawn when it no longer has to be.
  */
 public record Notice(
-        CaseKey key,
+        EnvelopeKey key,
         int number,
         NoticeKind kind,
         @Nullable Ask ask,

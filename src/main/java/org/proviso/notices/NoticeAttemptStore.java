@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -38,7 +39,7 @@ class NoticeAttemptStore {
     }
 
     /** The number of the attempt. */
-    int insert(Notice notice, NoticeChannel channel, LocalDateTime sentAt, String letterHash, String by) {
+    int insert(Notice notice, NoticeChannel channel, LocalDateTime sentAt, String letterHash, UserName by) {
         int number = of(notice).size() + 1;
         jdbc.sql("""
                         insert into notice_attempt (election_id, envelope_no, notice_no, attempt_no, channel, sent_at,

@@ -2,6 +2,7 @@ package org.proviso.notices;
 
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.election.RulesService;
 import org.proviso.review.CaseChanged;
@@ -45,7 +46,7 @@ class NoticeEventListener {
     }
 
     private void askDue(CaseChanged news, DueAsk due, boolean apart) {
-        String electionId = news.key().electionId();
+        ElectionId electionId = news.key().electionId();
         notices.insertAsk(
                 news.key(), due, DueMoment.of(due.ask(), rules.book(electionId), clock.now(electionId)), apart);
     }

@@ -52,7 +52,7 @@ class NoticeLedger {
                 LedgerChain.of(notice.key().electionId()),
                 user.actor(),
                 act,
-                notice.key().envelopeNo(),
+                notice.key().envelopeNo().value(),
                 payload);
     }
 }

@@ -3,6 +3,7 @@ package org.proviso.notices;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -49,7 +50,7 @@ class NoticeLogChecks {
 
     /** A poll worker may tell the voter at the table, before the office found anything; never before the ballot was cast. */
     private Optional<Refusal> ask(Notice notice, LocalDateTime sentAt) {
-        String electionId = notice.key().electionId();
+        ElectionId electionId = notice.key().electionId();
         if (elections.isClosed(electionId)) {
             return Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
         }

@@ -12,7 +12,10 @@ import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.rules.DeadlineBook;
@@ -20,7 +23,6 @@ import org.proviso.core.rules.Rule;
 import org.proviso.election.RulesService;
 import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.decide.DecisionService;
 import org.proviso.review.news.NoticeSentService;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -78,7 +80,7 @@ public class NoticeService {
 
     /** How many notices whoever looks has still to send. */
     @Transactional(readOnly = true)
-    public DueCount count(String electionId) {
+    public DueCount count(ElectionId electionId) {
         List<Notice> open = open(electionId, access.demand(Permission.PRINT_CURE_LETTERS));
         LocalDateTime now = clock.now(electionId);
         DeadlineBook book = rules.book(electionId);
@@ -87,7 +89,7 @@ public class NoticeService {
         return new DueCount(open.size(), overdue);
     }
 
-    private List<Notice> open(String electionId, OfficeUser user) {
+    private List<Notice> open(ElectionId electionId, OfficeUser user) {
         return notices.standing(electionId).stream()
                 .filter(Notice::isOpen)
                 .filter(notice -> notice.kind().printing().isOpenTo(user.roles()))
@@ -96,13 +98,13 @@ public class NoticeService {
 
     /** Notices still to be sent, the one due first at the head; those of decisions only for who may print them. */
     @Transactional(readOnly = true)
-    public List<DueNotice> due(String electionId) {
+    public List<DueNotice> due(ElectionId electionId) {
         List<Notice> open = open(electionId, access.demand(Permission.PRINT_CURE_LETTERS));
-        Set<String> numbers =
+        Set<EnvelopeNumber> numbers =
                 open.stream().map(notice -> notice.key().envelopeNo()).collect(Collectors.toSet());
-        Map<String, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
+        Map<EnvelopeNumber, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
                 .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
-        Map<String, Addressee> to = addressees.of(electionId, envelopes.values());
+        Map<EnvelopeNumber, Addressee> to = addressees.of(electionId, envelopes.values());
         LocalDateTime now = clock.now(electionId);
         DeadlineBook book = rules.book(electionId);
         return open.stream()
@@ -142,21 +144,21 @@ public class NoticeService {
 
     /** Every notice of a case, withdrawn ones too, in the order in which they came up. */
     @Transactional(readOnly = true)
-    public List<Notice> notices(CaseKey key) {
+    public List<Notice> notices(EnvelopeKey key) {
         access.demand(Permission.PRINT_CURE_LETTERS);
         return notices.of(key);
     }
 
     /** Every attempt to send a notice, in the order logged. */
     @Transactional(readOnly = true)
-    public List<NoticeAttempt> attempts(CaseKey key, int noticeNo) {
+    public List<NoticeAttempt> attempts(EnvelopeKey key, int noticeNo) {
         access.demand(Permission.PRINT_CURE_LETTERS);
         return attempts.of(demand(key, noticeNo));
     }
 
     /** The letter as it would go out now. Throws {@link IllegalArgumentException} where its decision was set aside. */
     @Transactional(readOnly = true)
-    public Letter letter(CaseKey key, int noticeNo) {
+    public Letter letter(EnvelopeKey key, int noticeNo) {
         access.demand(Permission.PRINT_CURE_LETTERS);
         Notice notice = demand(key, noticeNo);
         access.demand(notice.kind().printing());
@@ -205,9 +207,9 @@ public class NoticeService {
 
     /** Notices in figures, by voting location and apart for court-extended hours. */
     @Transactional(readOnly = true)
-    public NoticeCounts counts(String electionId) {
+    public NoticeCounts counts(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
-        Map<String, String> locations = intake.castEnvelopes(electionId).stream()
+        Map<EnvelopeNumber, String> locations = intake.castEnvelopes(electionId).stream()
                 .collect(Collectors.toMap(CastEnvelope::envelopeNo, CastEnvelope::votingLocation));
         return new NoticeSums(decisions.standing(electionId)).of(notices.standing(electionId), locations);
     }
@@ -217,13 +219,13 @@ public class NoticeService {
         return before != null && before.isBefore(sentAt) ? before : sentAt;
     }
 
-    private Notice demand(CaseKey key, int number) {
+    private Notice demand(EnvelopeKey key, int number) {
         return notices.find(key, number)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The envelope " + key.envelopeNo() + " has no notice " + number + "."));
     }
 
-    private Notice demand(CaseKey key, int number, int version) {
+    private Notice demand(EnvelopeKey key, int number, int version) {
         Notice notice = demand(key, number);
         if (notice.version() != version) {
             throw new OptimisticLockingFailureException("The notice was changed since you saw it.");

@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -32,34 +34,34 @@ class NoticeStore {
     }
 
     /** Every notice of a case, withdrawn ones too, in the order in which they came up. */
-    List<Notice> of(CaseKey key) {
+    List<Notice> of(EnvelopeKey key) {
         return jdbc.sql("select * from notice where election_id = ? and envelope_no = ? order by notice_no")
                 .params(key.electionId(), key.envelopeNo())
                 .query(NoticeStore::row)
                 .list();
     }
 
-    Optional<Notice> find(CaseKey key, int number) {
+    Optional<Notice> find(EnvelopeKey key, int number) {
         return of(key).stream().filter(notice -> notice.number() == number).findFirst();
     }
 
     /** Every notice of an election that was not withdrawn, the one due first at the head. */
-    List<Notice> standing(String electionId) {
+    List<Notice> standing(ElectionId electionId) {
         return jdbc.sql("""
                         select * from notice where election_id = ? and withdrawn_at is null
                         order by due_at, envelope_no, notice_no""").param(electionId).query(NoticeStore::row).list();
     }
 
-    void insertAsk(CaseKey key, DueAsk due, LocalDateTime dueAt, boolean heldApart) {
+    void insertAsk(EnvelopeKey key, DueAsk due, LocalDateTime dueAt, boolean heldApart) {
         insert(key, NoticeKind.ASK, due.ask(), due.reason(), null, dueAt, heldApart);
     }
 
-    void insertOutcome(CaseKey key, int decisionNo, LocalDateTime dueAt, boolean heldApart) {
+    void insertOutcome(EnvelopeKey key, int decisionNo, LocalDateTime dueAt, boolean heldApart) {
         insert(key, NoticeKind.OUTCOME, null, null, decisionNo, dueAt, heldApart);
     }
 
     private void insert(
-            CaseKey key,
+            EnvelopeKey key,
             NoticeKind kind,
             @Nullable Ask ask,
             @Nullable Reason reason,
@@ -109,7 +111,11 @@ class NoticeStore {
     }
 
     private static List<Object> place(Notice notice) {
-        return List.of(notice.key().electionId(), notice.key().envelopeNo(), notice.number(), notice.version());
+        return List.of(
+                notice.key().electionId().value(),
+                notice.key().envelopeNo().value(),
+                notice.number(),
+                notice.version());
     }
 
     private static void changed(int rows) {
@@ -120,7 +126,8 @@ class NoticeStore {
 
     private static Notice row(ResultSet row, int number) throws SQLException {
         return new Notice(
-                new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
+                new EnvelopeKey(
+                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
                 row.getInt("notice_no"),
                 Code.find(NoticeKind.class, row.getString("kind")).orElseThrow(),
                 code(row, "ask", Ask.class),

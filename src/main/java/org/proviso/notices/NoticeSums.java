@@ -7,21 +7,22 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.Decision;
 
 /** Adds up notices that were not withdrawn, by voting location and group. */
 final class NoticeSums {
 
-    private final Map<String, Decision> decisions;
+    private final Map<EnvelopeNumber, Decision> decisions;
 
     /** Decisions that stand, by envelope number. */
-    NoticeSums(Map<String, Decision> decisions) {
+    NoticeSums(Map<EnvelopeNumber, Decision> decisions) {
         this.decisions = decisions;
     }
 
     /** The location of each envelope by its number. */
-    NoticeCounts of(List<Notice> standing, Map<String, String> locations) {
+    NoticeCounts of(List<Notice> standing, Map<EnvelopeNumber, String> locations) {
         Map<String, Map<Boolean, List<Notice>>> groups = new TreeMap<>();
         for (Notice notice : standing) {
             groups.computeIfAbsent(locations.getOrDefault(notice.key().envelopeNo(), ""), any -> new TreeMap<>())
@@ -35,7 +36,7 @@ final class NoticeSums {
     }
 
     private NoticeCounts.Line line(String location, boolean apart, List<Notice> notices) {
-        Map<String, List<Notice>> asks = notices.stream()
+        Map<EnvelopeNumber, List<Notice>> asks = notices.stream()
                 .filter(notice -> notice.kind() == NoticeKind.ASK)
                 .collect(Collectors.groupingBy(
                         notice -> notice.key().envelopeNo(), LinkedHashMap::new, Collectors.toList()));

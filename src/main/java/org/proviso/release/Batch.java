@@ -2,17 +2,19 @@ package org.proviso.release;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 
 /**
  * Envelopes opened together, so that no ballot can be told from the others: how many, whether they are kept apart for
  * court-extended hours, the two who open them, how many were empty, and when. What has not happened is null.
  */
 public record Batch(
-        String electionId,
+        ElectionId electionId,
         int number,
         boolean heldApart,
         int envelopes,
-        @Nullable String firstOpener,
+        @Nullable UserName firstOpener,
         @Nullable String secondOpener,
         @Nullable Instant openedAt,
         @Nullable Integer empty,

@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -28,7 +31,7 @@ class BatchStore {
         this.clock = clock;
     }
 
-    boolean othersDone(String electionId) {
+    boolean othersDone(ElectionId electionId) {
         return jdbc.sql("select count(*) from others_done where election_id = ?")
                         .param(electionId)
                         .query(Integer.class)
@@ -36,13 +39,13 @@ class BatchStore {
                 > 0;
     }
 
-    void markOthersDone(String electionId, String by) {
+    void markOthersDone(ElectionId electionId, UserName by) {
         jdbc.sql("insert into others_done (election_id, recorded_by, recorded_at) values (?, ?, ?)")
                 .params(electionId, by, now())
                 .update();
     }
 
-    int insert(String electionId, boolean heldApart, Collection<String> envelopeNos, String aloneBecause) {
+    int insert(ElectionId electionId, boolean heldApart, Collection<EnvelopeNumber> envelopeNos, String aloneBecause) {
         int number = jdbc.sql("select coalesce(max(batch_no), 0) + 1 from release_batch where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -53,7 +56,7 @@ class BatchStore {
                         values (?, ?, ?, ?, ?, ?, 0)""")
                 .params(electionId, number, heldApart, envelopeNos.size(), now(), aloneBecause)
                 .update();
-        for (String envelopeNo : envelopeNos) {
+        for (EnvelopeNumber envelopeNo : envelopeNos) {
             jdbc.sql("insert into batch_envelope (election_id, batch_no, envelope_no) values (?, ?, ?)")
                     .params(electionId, number, envelopeNo)
                     .update();
@@ -61,34 +64,37 @@ class BatchStore {
         return number;
     }
 
-    Set<String> inBatches(String electionId) {
+    Set<EnvelopeNumber> inBatches(ElectionId electionId) {
         return new HashSet<>(jdbc.sql("select envelope_no from batch_envelope where election_id = ?")
                 .param(electionId)
-                .query(String.class)
+                .query(EnvelopeNumber.class)
                 .list());
     }
 
-    List<String> envelopes(String electionId, int batchNo) {
+    List<EnvelopeNumber> envelopes(ElectionId electionId, int batchNo) {
         return jdbc.sql("""
                         select envelope_no from batch_envelope where election_id = ? and batch_no = ?
-                        order by envelope_no""").params(electionId, batchNo).query(String.class).list();
+                        order by envelope_no""")
+                .params(electionId, batchNo)
+                .query(EnvelopeNumber.class)
+                .list();
     }
 
-    List<Batch> all(String electionId) {
+    List<Batch> all(ElectionId electionId) {
         return jdbc.sql("select * from release_batch where election_id = ? order by batch_no")
                 .param(electionId)
                 .query(BatchStore::row)
                 .list();
     }
 
-    Optional<Batch> find(String electionId, int batchNo) {
+    Optional<Batch> find(ElectionId electionId, int batchNo) {
         return jdbc.sql("select * from release_batch where election_id = ? and batch_no = ?")
                 .params(electionId, batchNo)
                 .query(BatchStore::row)
                 .optional();
     }
 
-    void beginOpening(Batch batch, String by) {
+    void beginOpening(Batch batch, UserName by) {
         changed(jdbc.sql("""
                         update release_batch set first_opener = ?, version = version + 1
                         where election_id = ? and batch_no = ? and version = ?""")
@@ -96,7 +102,7 @@ class BatchStore {
                 .update());
     }
 
-    void opened(Batch batch, String by, int empty) {
+    void opened(Batch batch, UserName by, int empty) {
         changed(jdbc.sql("""
                         update release_batch set second_opener = ?, opened_at = ?, empty_envelopes = ?,
                             version = version + 1
@@ -121,11 +127,11 @@ class BatchStore {
 
     private static Batch row(ResultSet row, int number) throws SQLException {
         return new Batch(
-                row.getString("election_id"),
+                new ElectionId(row.getString("election_id")),
                 row.getInt("batch_no"),
                 row.getBoolean("held_apart"),
                 row.getInt("envelopes"),
-                row.getString("first_opener"),
+                UserName.orNull(row.getString("first_opener")),
                 row.getString("second_opener"),
                 instant(row, "opened_at"),
                 row.getObject("empty_envelopes", Integer.class),

@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.deciding.RuleChecks;
@@ -38,7 +40,7 @@ class ReleaseChecks {
     }
 
     /** Whether nothing may be opened yet, and until when. */
-    Optional<Refusal> gate(String electionId) {
+    Optional<Refusal> gate(ElectionId electionId) {
         if (elections.isClosed(electionId)) {
             return Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
         }
@@ -47,7 +49,7 @@ class ReleaseChecks {
         return RuleChecks.gate(book, Rules.GATE_OPEN, now).or(() -> othersFirst(book, electionId));
     }
 
-    private Optional<Refusal> othersFirst(DeadlineBook book, String electionId) {
+    private Optional<Refusal> othersFirst(DeadlineBook book, ElectionId electionId) {
         Optional<Refusal> unsettled = RuleChecks.firm(book.pack(), Rules.OPEN_AFTER_ALL_OTHERS);
         if (unsettled.isPresent()) {
             return unsettled;
@@ -61,8 +63,8 @@ class ReleaseChecks {
     }
 
     /** Envelopes that a court keeps closed. */
-    Set<String> keptClosed(String electionId) {
-        Set<String> closed = new HashSet<>();
+    Set<EnvelopeNumber> keptClosed(ElectionId electionId) {
+        Set<EnvelopeNumber> closed = new HashSet<>();
         elections.find(electionId).orElseThrow().orders().stream()
                 .filter(order -> KEEPS_CLOSED.contains(order.kind()) && BINDING.contains(order.standing()))
                 .forEach(order -> closed.addAll(order.envelopeNos()));

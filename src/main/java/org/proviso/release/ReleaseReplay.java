@@ -6,6 +6,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
@@ -33,7 +36,7 @@ public class ReleaseReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public TableComparison replay(String electionId) {
+    public TableComparison replay(ElectionId electionId) {
         LedgerSays said = new LedgerSays();
         ledger.follow(LedgerChain.of(electionId), said::add);
         Map<String, String> there = new TreeMap<>();
@@ -54,20 +57,20 @@ public class ReleaseReplay {
                 name + " sheets",
                 String.valueOf(sheets.of(batch.electionId(), batch.number()).size()));
         there.put(name + " first opener", pseudonym(batch.firstOpener()));
-        there.put(name + " second opener", pseudonym(batch.secondOpener()));
+        there.put(name + " second opener", pseudonym(UserName.orNull(batch.secondOpener())));
         if (batch.openedAt() != null) {
             there.put(name + " empty", String.valueOf(batch.empty()));
-            there.put(name + " opened", String.join(", ", batches.envelopes(batch.electionId(), batch.number())));
+            there.put(name + " opened", Key.join(", ", batches.envelopes(batch.electionId(), batch.number())));
         }
         there.put(name + " handed off", batch.handedOffAt() == null ? "" : batch.ballots() + " ballots");
         for (RemakeSheet sheet : sheets.of(batch.electionId(), batch.number())) {
             String which = name + " sheet " + sheet.number();
             there.put(which + " copied by", pseudonym(sheet.firstCopier()));
-            there.put(which + " read back by", pseudonym(sheet.secondCopier()));
+            there.put(which + " read back by", pseudonym(UserName.orNull(sheet.secondCopier())));
         }
     }
 
-    private String pseudonym(@Nullable String userName) {
+    private String pseudonym(@Nullable UserName userName) {
         return userName == null
                 ? ""
                 : access.user(userName).map(user -> user.actor().pseudonym()).orElse("nobody");

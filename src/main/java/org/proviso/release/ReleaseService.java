@@ -11,11 +11,14 @@ import java.util.TreeMap;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
@@ -57,29 +60,29 @@ public class ReleaseService {
 
     /** A supervisor's word that all mail and in-person ballots are done, where the law opens provisional ones last. */
     @Transactional
-    public void recordOtherBallotsComplete(String electionId) {
+    public void recordOtherBallotsComplete(ElectionId electionId) {
         OfficeUser user = access.demand(Permission.SET_GATES);
         batches.markOthersDone(electionId, user.userName());
-        ledger.record(LedgerChain.of(electionId), user.actor(), "others_done", electionId, Map.of());
+        ledger.record(LedgerChain.of(electionId), user.actor(), "others_done", electionId.value(), Map.of());
     }
 
     /** Why nothing may be opened now, and until when; empty where opening may begin. */
     @Transactional(readOnly = true)
-    public Optional<Refusal> gate(String electionId) {
+    public Optional<Refusal> gate(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return checks.gate(electionId);
     }
 
     /** Whether a supervisor gave the word that mail and in-person ballots are done. */
     @Transactional(readOnly = true)
-    public boolean areOtherBallotsComplete(String electionId) {
+    public boolean areOtherBallotsComplete(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return batches.othersDone(electionId);
     }
 
     /** One batch; {@link IllegalArgumentException} where there is none. */
     @Transactional(readOnly = true)
-    public Batch batch(String electionId, int batchNo) {
+    public Batch batch(ElectionId electionId, int batchNo) {
         access.demand(Permission.READ_FIGURES);
         return batches.find(electionId, batchNo)
                 .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
@@ -87,9 +90,9 @@ public class ReleaseService {
 
     /** Envelopes decided to count that no batch has yet, by envelope number. */
     @Transactional(readOnly = true)
-    public List<EnvelopeToOpen> waiting(String electionId) {
-        Map<String, Decision> decided = decisions.standing(electionId);
-        Set<String> taken = batches.inBatches(electionId);
+    public List<EnvelopeToOpen> waiting(ElectionId electionId) {
+        Map<EnvelopeNumber, Decision> decided = decisions.standing(electionId);
+        Set<EnvelopeNumber> taken = batches.inBatches(electionId);
         taken.addAll(checks.keptClosed(electionId));
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(one ->
@@ -102,15 +105,15 @@ public class ReleaseService {
     }
 
     @Transactional(readOnly = true)
-    public List<Batch> batches(String electionId) {
+    public List<Batch> batches(ElectionId electionId) {
         return batches.all(electionId);
     }
 
     /** Puts envelopes together, those of court-extended hours never with others, and lists what is to be remade. */
     @Transactional
-    public ReleaseActResult makeBatch(String electionId, Set<String> envelopeNos, String aloneBecause) {
+    public ReleaseActResult makeBatch(ElectionId electionId, Set<EnvelopeNumber> envelopeNos, String aloneBecause) {
         OfficeUser user = access.demand(Permission.OPEN_ENVELOPES);
-        Map<String, EnvelopeToOpen> waiting = new TreeMap<>();
+        Map<EnvelopeNumber, EnvelopeToOpen> waiting = new TreeMap<>();
         waiting(electionId).stream()
                 .filter(one -> envelopeNos.contains(one.key().envelopeNo()))
                 .forEach(one -> waiting.put(one.key().envelopeNo(), one));
@@ -135,7 +138,7 @@ public class ReleaseService {
 
     /** The first of two begins to open a batch. */
     @Transactional
-    public ReleaseActResult beginOpening(String electionId, int batchNo, int version) {
+    public ReleaseActResult beginOpening(ElectionId electionId, int batchNo, int version) {
         OfficeUser user = access.demand(Permission.OPEN_ENVELOPES);
         Batch batch = demand(electionId, batchNo, version);
         Optional<Refusal> refusal = checks.gate(electionId)
@@ -152,15 +155,15 @@ public class ReleaseService {
 
     /** The second of two says that it is open, and how many envelopes were empty. */
     @Transactional
-    public ReleaseActResult recordOpening(String electionId, int batchNo, int version, int empty) {
+    public ReleaseActResult recordOpening(ElectionId electionId, int batchNo, int version, int empty) {
         Batch batch = demand(electionId, batchNo, version);
         if (batch.firstOpener() == null || batch.openedAt() != null || empty < 0 || empty > batch.envelopes()) {
             return new ReleaseActResult.Refused(
                     Refusal.of(Why.NOT_IN_THIS_STATE, "This batch is not being opened, or the count is not possible."));
         }
         OfficeUser user = access.demandSomebodyElse(Permission.OPEN_ENVELOPES, List.of(batch.firstOpener()));
-        List<CaseKey> keys = new ArrayList<>();
-        batches.envelopes(electionId, batchNo).forEach(number -> keys.add(new CaseKey(electionId, number)));
+        List<EnvelopeKey> keys = new ArrayList<>();
+        batches.envelopes(electionId, batchNo).forEach(number -> keys.add(new EnvelopeKey(electionId, number)));
         batches.opened(batch, user.userName(), empty);
         decisions.recordRelease(keys, user.actor());
         ledger.record(
@@ -172,7 +175,7 @@ public class ReleaseService {
         return done(electionId, batchNo);
     }
 
-    private Batch demand(String electionId, int batchNo, int version) {
+    private Batch demand(ElectionId electionId, int batchNo, int version) {
         Batch batch = batches.find(electionId, batchNo)
                 .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
         if (batch.version() != version) {
@@ -181,19 +184,19 @@ public class ReleaseService {
         return batch;
     }
 
-    private ReleaseActResult done(String electionId, int batchNo) {
+    private ReleaseActResult done(ElectionId electionId, int batchNo) {
         return new ReleaseActResult.Done(batches.find(electionId, batchNo).orElseThrow());
     }
 
-    private static Optional<Refusal> notWaiting(Set<String> asked, Set<String> waiting) {
-        List<String> strange = asked.stream()
+    private static Optional<Refusal> notWaiting(Set<EnvelopeNumber> asked, Set<EnvelopeNumber> waiting) {
+        List<EnvelopeNumber> strange = asked.stream()
                 .filter(number -> !waiting.contains(number))
                 .sorted()
                 .toList();
         return strange.isEmpty() && !asked.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Refusal.of(
-                        Why.NOT_IN_THIS_STATE, "Not waiting to be opened: " + String.join(", ", strange) + "."));
+                        Why.NOT_IN_THIS_STATE, "Not waiting to be opened: " + Key.join(", ", strange) + "."));
     }
 
     private static Optional<Refusal> mixed(java.util.Collection<EnvelopeToOpen> waiting) {

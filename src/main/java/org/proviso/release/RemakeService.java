@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.ledger.LedgerChain;
@@ -33,19 +34,19 @@ public class RemakeService {
 
     /** What is to be copied in a batch. */
     @Transactional(readOnly = true)
-    public List<RemakeSheet> sheets(String electionId, int batchNo) {
+    public List<RemakeSheet> sheets(ElectionId electionId, int batchNo) {
         return sheets.of(electionId, batchNo);
     }
 
     /** What is to be copied in every batch of an election, by batch number. */
     @Transactional(readOnly = true)
-    public Map<Integer, List<RemakeSheet>> sheets(String electionId) {
+    public Map<Integer, List<RemakeSheet>> sheets(ElectionId electionId) {
         return sheets.all(electionId).stream().collect(Collectors.groupingBy(RemakeSheet::batchNo));
     }
 
     /** The first of two begins to copy. */
     @Transactional
-    public void beginRemake(String electionId, int batchNo, int number, int version) {
+    public void beginRemake(ElectionId electionId, int batchNo, int number, int version) {
         OfficeUser user = access.demand(Permission.REMAKE_BALLOTS);
         RemakeSheet sheet = demand(electionId, batchNo, number, version);
         Batch batch = batches.find(electionId, batchNo).orElseThrow();
@@ -58,7 +59,7 @@ public class RemakeService {
 
     /** The second of two has read every mark back. */
     @Transactional
-    public void recordRemake(String electionId, int batchNo, int number, int version) {
+    public void recordRemake(ElectionId electionId, int batchNo, int number, int version) {
         RemakeSheet sheet = demand(electionId, batchNo, number, version);
         if (sheet.firstCopier() == null || sheet.remadeAt() != null) {
             throw new IllegalStateException("Nobody has begun to copy, or it is done.");
@@ -70,7 +71,7 @@ public class RemakeService {
 
     /** The ballots of a batch go to tabulation, once every sheet is remade. */
     @Transactional
-    public ReleaseActResult handOff(String electionId, int batchNo, int version, int ballots) {
+    public ReleaseActResult handOff(ElectionId electionId, int batchNo, int version, int ballots) {
         OfficeUser user = access.demand(Permission.HAND_OFF);
         Batch batch = batches.find(electionId, batchNo)
                 .filter(found -> found.version() == version)
@@ -93,7 +94,7 @@ public class RemakeService {
         return new ReleaseActResult.Done(batches.find(electionId, batchNo).orElseThrow());
     }
 
-    private RemakeSheet demand(String electionId, int batchNo, int number, int version) {
+    private RemakeSheet demand(ElectionId electionId, int batchNo, int number, int version) {
         return sheets.find(electionId, batchNo, number)
                 .filter(found -> found.version() == version)
                 .orElseThrow(() -> new OptimisticLockingFailureException("The sheet was changed meanwhile."));

@@ -3,20 +3,22 @@ package org.proviso.release;
 import java.time.Instant;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 
 /**
  * What to copy from ballots of one style to ballots of another: one sheet a pair of styles and list of contests, never
  * one an envelope. What has not happened is null.
  */
 public record RemakeSheet(
-        String electionId,
+        ElectionId electionId,
         int batchNo,
         int number,
         String styleCast,
         String styleRight,
         Set<String> contests,
         int ballots,
-        @Nullable String firstCopier,
+        @Nullable UserName firstCopier,
         @Nullable String secondCopier,
         @Nullable Instant remadeAt,
         int version) {}

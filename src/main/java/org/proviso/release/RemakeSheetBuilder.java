@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import org.proviso.core.ElectionId;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.Decision;
 
@@ -24,7 +25,7 @@ final class RemakeSheetBuilder {
 
     private RemakeSheetBuilder() {}
 
-    static List<RemakeSheet> of(String electionId, int batchNo, Collection<EnvelopeToOpen> envelopes) {
+    static List<RemakeSheet> of(ElectionId electionId, int batchNo, Collection<EnvelopeToOpen> envelopes) {
         Map<String, StylePair> pairs = new TreeMap<>();
         Map<String, Integer> ballots = new LinkedHashMap<>();
         for (EnvelopeToOpen one : envelopes) {

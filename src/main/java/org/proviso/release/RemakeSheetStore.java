@@ -9,6 +9,8 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -41,27 +43,27 @@ class RemakeSheetStore {
                 .update();
     }
 
-    List<RemakeSheet> of(String electionId, int batchNo) {
+    List<RemakeSheet> of(ElectionId electionId, int batchNo) {
         return jdbc.sql("select * from remake_sheet where election_id = ? and batch_no = ? order by sheet_no")
                 .params(electionId, batchNo)
                 .query(RemakeSheetStore::row)
                 .list();
     }
 
-    List<RemakeSheet> all(String electionId) {
+    List<RemakeSheet> all(ElectionId electionId) {
         return jdbc.sql("select * from remake_sheet where election_id = ? order by batch_no, sheet_no")
                 .param(electionId)
                 .query(RemakeSheetStore::row)
                 .list();
     }
 
-    Optional<RemakeSheet> find(String electionId, int batchNo, int number) {
+    Optional<RemakeSheet> find(ElectionId electionId, int batchNo, int number) {
         return of(electionId, batchNo).stream()
                 .filter(sheet -> sheet.number() == number)
                 .findFirst();
     }
 
-    void begin(RemakeSheet sheet, String by) {
+    void begin(RemakeSheet sheet, UserName by) {
         changed(jdbc.sql("""
                         update remake_sheet set first_copier = ?, version = version + 1
                         where election_id = ? and batch_no = ? and sheet_no = ? and version = ?""")
@@ -69,7 +71,7 @@ class RemakeSheetStore {
                 .update());
     }
 
-    void remade(RemakeSheet sheet, String by) {
+    void remade(RemakeSheet sheet, UserName by) {
         changed(jdbc.sql("""
                         update remake_sheet set second_copier = ?, remade_at = ?, version = version + 1
                         where election_id = ? and batch_no = ? and sheet_no = ? and version = ?""")
@@ -91,14 +93,14 @@ class RemakeSheetStore {
 
     private static RemakeSheet row(ResultSet row, int number) throws SQLException {
         return new RemakeSheet(
-                row.getString("election_id"),
+                new ElectionId(row.getString("election_id")),
                 row.getInt("batch_no"),
                 row.getInt("sheet_no"),
                 row.getString("style_cast"),
                 row.getString("style_right"),
                 new LinkedHashSet<>(Arrays.asList(row.getString("contests").split(";"))),
                 row.getInt("ballots"),
-                row.getString("first_copier"),
+                UserName.orNull(row.getString("first_copier")),
                 row.getString("second_copier"),
                 BatchStore.instant(row, "remade_at"),
                 row.getInt("version"));

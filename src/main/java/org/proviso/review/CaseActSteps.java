@@ -5,14 +5,19 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.proviso.access.OfficeUser;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.Salt;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
@@ -58,7 +63,7 @@ public class CaseActSteps {
     }
 
     /** The case, locked; an act on another version than the one there now is refused with what it is now. */
-    public EnvelopeCase lock(CaseKey key, int version) {
+    public EnvelopeCase lock(EnvelopeKey key, int version) {
         EnvelopeCase one = lock(key);
         if (one.version() != version) {
             throw new OptimisticLockingFailureException("The case " + key.envelopeNo()
@@ -69,28 +74,28 @@ public class CaseActSteps {
     }
 
     /** The case, locked in the version it was seen in, together with others, all in the order of their keys. */
-    public EnvelopeCase lockWith(CaseKey key, int version, Collection<CaseKey> others) {
-        SortedSet<CaseKey> together = new TreeSet<>(others);
+    public EnvelopeCase lockWith(EnvelopeKey key, int version, Collection<EnvelopeKey> others) {
+        SortedSet<EnvelopeKey> together = new TreeSet<>(others);
         together.add(key);
-        for (CaseKey other : together.headSet(key)) {
+        for (EnvelopeKey other : together.headSet(key)) {
             lock(other);
         }
         EnvelopeCase one = lock(key, version);
-        for (CaseKey other : together.tailSet(key)) {
+        for (EnvelopeKey other : together.tailSet(key)) {
             lock(other);
         }
         return one;
     }
 
     /** The case as it is, locked. */
-    public EnvelopeCase lock(CaseKey key) {
+    public EnvelopeCase lock(EnvelopeKey key) {
         return cases.lock(key)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The election " + key.electionId() + " has no case of an envelope " + key.envelopeNo() + "."));
     }
 
     /** Nothing about a case changes once the election is closed. */
-    public Optional<Refusal> closed(CaseKey key) {
+    public Optional<Refusal> closed(EnvelopeKey key) {
         return elections.isClosed(key.electionId())
                 ? Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."))
                 : Optional.empty();
@@ -104,47 +109,53 @@ public class CaseActSteps {
     }
 
     /** No envelope is reviewed before the law lets it be. */
-    Optional<Refusal> reviewGate(CaseKey key) {
+    Optional<Refusal> reviewGate(EnvelopeKey key) {
         return RuleChecks.gate(book(key.electionId()), Rules.GATE_REVIEW, now(key.electionId()));
     }
 
-    public DeadlineBook book(String electionId) {
+    public DeadlineBook book(ElectionId electionId) {
         return rules.book(electionId);
     }
 
     /** The office's time, on the county's clock. */
-    public LocalDateTime now(String electionId) {
+    public LocalDateTime now(ElectionId electionId) {
         return LocalDateTime.ofInstant(clock.instant(), elections.zone(electionId))
                 .truncatedTo(ChronoUnit.MILLIS);
     }
 
-    public Election election(String electionId) {
+    public Election election(ElectionId electionId) {
         return elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
     }
 
     /** Records an act on a case; nothing is locked after this. */
-    public void record(CaseKey key, Actor actor, String act, Map<String, Object> payload) {
-        ledger.record(LedgerChain.of(key.electionId()), actor, act, key.envelopeNo(), payload);
+    public void record(EnvelopeKey key, Actor actor, String act, Map<String, Object> payload) {
+        ledger.record(
+                LedgerChain.of(key.electionId()), actor, act, key.envelopeNo().value(), payload);
     }
 
     /** Records the same act on several cases of one election, each in an entry of its own, in the order of the map. */
-    public void record(String electionId, Actor actor, String act, Map<String, Map<String, Object>> payloads) {
-        ledger.record(LedgerChain.of(electionId), actor, act, payloads);
+    public void record(
+            ElectionId electionId, Actor actor, String act, Map<EnvelopeNumber, Map<String, Object>> payloads) {
+        Map<String, Map<String, Object>> bySubject = new LinkedHashMap<>();
+        payloads.forEach((envelopeNo, payload) -> bySubject.put(envelopeNo.value(), payload));
+        ledger.record(LedgerChain.of(electionId), actor, act, bySubject);
     }
 
     /** What the ledger shows of a text that only the office may read. */
-    public String hidden(CaseKey key, String text) {
-        return hiding(key.electionId(), List.of(key.envelopeNo()))
-                .get(key.envelopeNo())
+    public String hidden(EnvelopeKey key, String text) {
+        return Objects.requireNonNull(
+                        hiding(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo()),
+                        "every envelope has a way to hide its texts")
                 .apply(text);
     }
 
     /** The same for several cases, by envelope number. */
-    public Map<String, UnaryOperator<String>> hiding(String electionId, Collection<String> envelopeNos) {
-        Map<String, Salt> salts = intake.salts(electionId, envelopeNos);
-        Map<String, UnaryOperator<String>> hiding = new HashMap<>();
+    public Map<EnvelopeNumber, UnaryOperator<String>> hiding(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Salt> salts = intake.salts(electionId, envelopeNos);
+        Map<EnvelopeNumber, UnaryOperator<String>> hiding = new HashMap<>();
         envelopeNos.forEach(number -> hiding.put(number, text -> {
             Salt salt = salts.get(number);
             return salt == null ? new Salt("").hash("") : salt.hash(text);

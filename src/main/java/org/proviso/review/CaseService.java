@@ -10,6 +10,10 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.access.Role;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.springframework.stereotype.Service;
@@ -33,41 +37,41 @@ public class CaseService {
     }
 
     @Transactional(readOnly = true)
-    public Optional<EnvelopeCase> find(CaseKey key) {
+    public Optional<EnvelopeCase> find(EnvelopeKey key) {
         return cases.find(key);
     }
 
     /** Those of these cases that there are, by envelope number. */
     @Transactional(readOnly = true)
-    public Map<String, EnvelopeCase> find(String electionId, Collection<String> envelopeNos) {
+    public Map<EnvelopeNumber, EnvelopeCase> find(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         return cases.find(electionId, envelopeNos);
     }
 
     /** Every case of an election, by envelope number. */
     @Transactional(readOnly = true)
-    public List<EnvelopeCase> all(String electionId) {
+    public List<EnvelopeCase> all(ElectionId electionId) {
         return cases.all(electionId);
     }
 
     /** A page of the cases of an election by envelope number. */
     @Transactional(readOnly = true)
-    public List<EnvelopeCase> page(String electionId, int offset, int limit) {
+    public List<EnvelopeCase> page(ElectionId electionId, int offset, int limit) {
         return cases.page(electionId, offset, limit);
     }
 
     @Transactional(readOnly = true)
-    public int count(String electionId) {
+    public int count(ElectionId electionId) {
         return cases.count(electionId);
     }
 
     @Transactional(readOnly = true)
-    public List<EnvelopeCase> inState(String electionId, CaseState state) {
+    public List<EnvelopeCase> inState(ElectionId electionId, CaseState state) {
         return cases.inState(electionId, state);
     }
 
     /** Takes a case to review it; nobody else works on it until it is given back or proposed. */
     @Transactional
-    public CaseActResult take(CaseKey key, int version) {
+    public CaseActResult take(EnvelopeKey key, int version) {
         OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = desk.closed(key).or(() -> desk.reviewGate(key));
@@ -78,7 +82,7 @@ public class CaseService {
 
     /** Gives a case back, by whoever has it or by a supervisor for one who is away. */
     @Transactional
-    public CaseActResult giveBack(CaseKey key, int version) {
+    public CaseActResult giveBack(EnvelopeKey key, int version) {
         OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         boolean may = one.isWith(user.userName()) || user.roles().contains(Role.SUPERVISOR);
@@ -90,7 +94,8 @@ public class CaseService {
                 : move(one, CaseAct.GIVE_BACK, user, null, "given_back");
     }
 
-    private CaseActResult move(EnvelopeCase one, CaseAct act, OfficeUser user, @Nullable String with, String recorded) {
+    private CaseActResult move(
+            EnvelopeCase one, CaseAct act, OfficeUser user, @Nullable UserName with, String recorded) {
         CaseTransition step = CaseGraph.step(one.state(), act);
         if (step instanceof CaseTransition.Refused refused) {
             return CaseActResult.Refused.because(refused.refusal());

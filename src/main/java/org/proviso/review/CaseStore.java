@@ -14,6 +14,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -35,7 +40,7 @@ public class CaseStore {
         this.clock = clock;
     }
 
-    public Optional<EnvelopeCase> find(CaseKey key) {
+    public Optional<EnvelopeCase> find(EnvelopeKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ?")
                 .params(key.electionId(), key.envelopeNo())
                 .query(CaseStore::row)
@@ -43,56 +48,56 @@ public class CaseStore {
     }
 
     /** Those of these cases that there are, by envelope number. */
-    public Map<String, EnvelopeCase> find(String electionId, Collection<String> envelopeNos) {
-        Map<String, EnvelopeCase> found = new TreeMap<>();
+    public Map<EnvelopeNumber, EnvelopeCase> find(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, EnvelopeCase> found = new TreeMap<>();
         jdbc.sql("""
                         select c.* from unnest(cast(? as varchar array)) as wanted (id)
                         join envelope_case c on c.election_id = ? and c.envelope_no = wanted.id""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.put(row.getString("envelope_no"), row(row, 0));
+                    found.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
                 });
         return found;
     }
 
     /** The case, held until the transaction ends; others who want to change it wait. */
-    public Optional<EnvelopeCase> lock(CaseKey key) {
+    public Optional<EnvelopeCase> lock(EnvelopeKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ? for update")
                 .params(key.electionId(), key.envelopeNo())
                 .query(CaseStore::row)
                 .optional();
     }
 
-    public List<EnvelopeCase> all(String electionId) {
+    public List<EnvelopeCase> all(ElectionId electionId) {
         return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no")
                 .param(electionId)
                 .query(CaseStore::row)
                 .list();
     }
 
-    List<EnvelopeCase> page(String electionId, int offset, int limit) {
+    List<EnvelopeCase> page(ElectionId electionId, int offset, int limit) {
         return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no limit ? offset ?")
                 .params(electionId, limit, offset)
                 .query(CaseStore::row)
                 .list();
     }
 
-    int count(String electionId) {
+    int count(ElectionId electionId) {
         return jdbc.sql("select count(*) from envelope_case where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
                 .single();
     }
 
-    List<EnvelopeCase> inState(String electionId, CaseState state) {
+    List<EnvelopeCase> inState(ElectionId electionId, CaseState state) {
         return jdbc.sql("select * from envelope_case where election_id = ? and state = ? order by envelope_no")
                 .params(electionId, state.code())
                 .query(CaseStore::row)
                 .list();
     }
 
-    List<EnvelopeCase> ofPerson(String electionId, String personId) {
+    List<EnvelopeCase> ofPerson(ElectionId electionId, String personId) {
         return jdbc.sql("select * from envelope_case where election_id = ? and person_id = ? order by envelope_no")
                 .params(electionId, personId)
                 .query(CaseStore::row)
@@ -100,7 +105,7 @@ public class CaseStore {
     }
 
     /** The cases of several persons, by person, each in the order of envelope numbers. */
-    public Map<String, List<EnvelopeCase>> ofPersons(String electionId, Collection<String> personIds) {
+    public Map<String, List<EnvelopeCase>> ofPersons(ElectionId electionId, Collection<String> personIds) {
         Map<String, List<EnvelopeCase>> found = new HashMap<>();
         jdbc.sql("""
                         select c.* from unnest(cast(? as varchar array)) as wanted (id)
@@ -112,13 +117,13 @@ public class CaseStore {
         return found;
     }
 
-    public void open(Collection<CaseKey> keys, CaseState state) {
+    public void open(Collection<EnvelopeKey> keys, CaseState state) {
         OffsetDateTime now = now();
         batches.batchUpdate("""
                 insert into envelope_case (election_id, envelope_no, state, changed_at, version)
                 values (?, ?, ?, ?, 0)""", keys, BATCH, (row, key) -> {
-            row.setString(1, key.electionId());
-            row.setString(2, key.envelopeNo());
+            row.setString(1, key.electionId().value());
+            row.setString(2, key.envelopeNo().value());
             row.setString(3, state.code());
             row.setObject(4, now);
         });
@@ -139,11 +144,11 @@ public class CaseStore {
             row.setString(1, one.state().code());
             row.setString(2, one.personId());
             row.setString(3, one.countedPerson());
-            row.setString(4, one.takenBy());
+            row.setString(4, Key.text(one.takenBy()));
             row.setObject(5, one.takenBy() == null ? null : now);
             row.setObject(6, now);
-            row.setString(7, one.key().electionId());
-            row.setString(8, one.key().envelopeNo());
+            row.setString(7, one.key().electionId().value());
+            row.setString(8, one.key().envelopeNo().value());
             row.setInt(9, one.version());
         });
         List<Integer> rows =
@@ -162,11 +167,12 @@ public class CaseStore {
 
     private static EnvelopeCase row(ResultSet row, int number) throws SQLException {
         return new EnvelopeCase(
-                new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
+                new EnvelopeKey(
+                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
                 Code.find(CaseState.class, row.getString("state")).orElseThrow(),
                 row.getString("person_id"),
                 row.getString("counted_person"),
-                row.getString("taken_by"),
+                UserName.orNull(row.getString("taken_by")),
                 row.getInt("version"));
     }
 

@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.ledger.Actor;
 
@@ -13,5 +14,5 @@ public record DecidedBy(
         DeciderKind kind,
         @Nullable Integer sessionNo,
         @Nullable Integer motionNo,
-        Set<String> voters,
+        Set<UserName> voters,
         Actor recordedBy) {}

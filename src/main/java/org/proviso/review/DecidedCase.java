@@ -1,4 +1,6 @@
 package org.proviso.review;
 
+import org.proviso.core.EnvelopeKey;
+
 /** A decision that stands, and where its case is since: decided, or released once its envelope was opened. */
-public record DecidedCase(CaseKey key, CaseState state, int version, Decision decision) {}
+public record DecidedCase(EnvelopeKey key, CaseState state, int version, Decision decision) {}

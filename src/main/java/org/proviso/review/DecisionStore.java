@@ -14,6 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,8 +47,8 @@ public class DecisionStore {
     }
 
     /** Writes decisions of one election that were made together, each under the next number of its case. */
-    public void insert(String electionId, List<New> made, DecidedBy by, String decider) {
-        Map<String, Integer> last = last(
+    public void insert(ElectionId electionId, List<New> made, DecidedBy by, String decider) {
+        Map<EnvelopeNumber, Integer> last = last(
                 electionId,
                 made.stream().map(one -> one.settlement().key().envelopeNo()).toList());
         OffsetDateTime now = now();
@@ -55,8 +59,8 @@ public class DecisionStore {
                 values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""", made, BATCH, (row, one) -> {
             Settlement settlement = one.settlement();
             String departs = settlement.grounds().departsBecause();
-            row.setString(1, electionId);
-            row.setString(2, settlement.key().envelopeNo());
+            row.setString(1, electionId.value());
+            row.setString(2, settlement.key().envelopeNo().value());
             row.setInt(3, last.getOrDefault(settlement.key().envelopeNo(), 0) + 1);
             row.setString(4, settlement.as().code());
             row.setString(5, CodeListColumn.of(settlement.grounds().reasons()));
@@ -74,7 +78,7 @@ public class DecisionStore {
         });
     }
 
-    public Optional<Decision> standing(CaseKey key) {
+    public Optional<Decision> standing(EnvelopeKey key) {
         return jdbc.sql("""
                         select * from decision where election_id = ? and envelope_no = ? and set_aside_at is null
                         order by decision_no desc limit 1""")
@@ -84,33 +88,33 @@ public class DecisionStore {
     }
 
     /** The decisions that stand on these envelopes, by envelope number. */
-    public Map<String, Decision> standing(String electionId, Collection<String> envelopeNos) {
-        Map<String, Decision> standing = new HashMap<>();
+    public Map<EnvelopeNumber, Decision> standing(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Decision> standing = new HashMap<>();
         jdbc.sql("""
                         select d.* from unnest(cast(? as varchar array)) as wanted (id)
                         join decision d on d.election_id = ? and d.envelope_no = wanted.id
                         where d.set_aside_at is null order by d.decision_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    standing.put(row.getString("envelope_no"), row(row, 0));
+                    standing.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
                 });
         return standing;
     }
 
     /** Every decision that stands in an election, by envelope number. */
-    public Map<String, Decision> standing(String electionId) {
-        Map<String, Decision> standing = new LinkedHashMap<>();
+    public Map<EnvelopeNumber, Decision> standing(ElectionId electionId) {
+        Map<EnvelopeNumber, Decision> standing = new LinkedHashMap<>();
         jdbc.sql("select * from decision where election_id = ? and set_aside_at is null order by envelope_no")
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    standing.put(row.getString("envelope_no"), row(row, 0));
+                    standing.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
                 });
         return standing;
     }
 
     /** Decisions that stand, the newest first: so many of them after the first few. */
-    public List<DecidedCase> standing(String electionId, int offset, int limit) {
+    public List<DecidedCase> standing(ElectionId electionId, int offset, int limit) {
         return jdbc.sql("""
                         select d.*, c.state, c.version as case_version from decision d
                         join envelope_case c on c.election_id = d.election_id and c.envelope_no = d.envelope_no
@@ -118,7 +122,7 @@ public class DecisionStore {
                         order by d.decided_at desc, d.envelope_no limit ? offset ?""")
                 .params(electionId, limit, offset)
                 .query((row, number) -> new DecidedCase(
-                        new CaseKey(electionId, row.getString("envelope_no")),
+                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
                         Code.find(CaseState.class, row.getString("state")).orElseThrow(),
                         row.getInt("case_version"),
                         row(row, number)))
@@ -126,7 +130,7 @@ public class DecisionStore {
     }
 
     /** How many decisions of each kind stand. */
-    public Map<DecisionOutcome, Integer> counts(String electionId) {
+    public Map<DecisionOutcome, Integer> counts(ElectionId electionId) {
         Map<DecisionOutcome, Integer> counts = new EnumMap<>(DecisionOutcome.class);
         jdbc.sql("""
                         select outcome, count(*) as number from decision
@@ -137,23 +141,23 @@ public class DecisionStore {
         return counts;
     }
 
-    public void setAside(CaseKey key, String because) {
+    public void setAside(EnvelopeKey key, String because) {
         jdbc.sql("""
                         update decision set set_aside_at = ?, set_aside_because = ?
                         where election_id = ? and envelope_no = ? and set_aside_at is null""").params(now(), because, key.electionId(), key.envelopeNo()).update();
     }
 
     /** The number of the last decision, whatever became of it, by envelope number. */
-    private Map<String, Integer> last(String electionId, Collection<String> envelopeNos) {
-        Map<String, Integer> last = new HashMap<>();
+    private Map<EnvelopeNumber, Integer> last(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Integer> last = new HashMap<>();
         jdbc.sql("""
                         select d.envelope_no, max(d.decision_no) as number
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join decision d on d.election_id = ? and d.envelope_no = wanted.id group by d.envelope_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    last.put(row.getString("envelope_no"), row.getInt("number"));
+                    last.put(new EnvelopeNumber(row.getString("envelope_no")), row.getInt("number"));
                 });
         return last;
     }

@@ -1,21 +1,23 @@
 package org.proviso.review;
 
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 
 /**
  * Where the case of one envelope stands: the person it was found to be of (null until a person settled it), that person
  * again while a decision to count stands, and who has the case now. An act carries the version it was seen in.
  */
 public record EnvelopeCase(
-        CaseKey key,
+        EnvelopeKey key,
         CaseState state,
         @Nullable String personId,
         @Nullable String countedPerson,
-        @Nullable String takenBy,
+        @Nullable UserName takenBy,
         int version) {
 
     /** Whether this person has the case. */
-    public boolean isWith(String userName) {
+    public boolean isWith(UserName userName) {
         return userName.equals(takenBy);
     }
 
@@ -25,7 +27,7 @@ public record EnvelopeCase(
     }
 
     /** The same in another state, with this person. */
-    public EnvelopeCase to(CaseState next, @Nullable String with) {
+    public EnvelopeCase to(CaseState next, @Nullable UserName with) {
         return new EnvelopeCase(key, next, personId, countedPerson, with, version);
     }
 

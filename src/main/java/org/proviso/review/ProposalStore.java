@@ -11,6 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -28,8 +33,8 @@ public class ProposalStore {
         this.clock = clock;
     }
 
-    public void insert(ProposeOutcome command, int assessment, String by) {
-        CaseKey key = command.key();
+    public void insert(ProposeOutcome command, int assessment, UserName by) {
+        EnvelopeKey key = command.key();
         jdbc.sql("""
                         insert into proposal (election_id, envelope_no, proposal_no, outcome, reasons, legal_reference,
                             departs_because, assessment_no, proposed_by, proposed_at, state, version)
@@ -47,7 +52,7 @@ public class ProposalStore {
                 .update();
     }
 
-    public Optional<Proposal> newest(CaseKey key) {
+    public Optional<Proposal> newest(EnvelopeKey key) {
         return jdbc.sql("""
                         select * from proposal where election_id = ? and envelope_no = ?
                         order by proposal_no desc limit 1""")
@@ -57,8 +62,8 @@ public class ProposalStore {
     }
 
     /** The newest proposal of each of these envelopes with who read it again, by envelope number. */
-    public Map<String, ReadProposal> newest(String electionId, Collection<String> envelopeNos) {
-        Map<String, ReadProposal> newest = new HashMap<>();
+    public Map<EnvelopeNumber, ReadProposal> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, ReadProposal> newest = new HashMap<>();
         jdbc.sql("""
                         select p.*, (select r.reviewed_by from second_review r
                              where r.election_id = p.election_id and r.envelope_no = p.envelope_no
@@ -66,10 +71,12 @@ public class ProposalStore {
                              order by r.reviewed_at limit 1) as agreed_by
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join proposal p on p.election_id = ? and p.envelope_no = wanted.id order by p.proposal_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    newest.put(row.getString("envelope_no"), new ReadProposal(row(row, 0), row.getString("agreed_by")));
+                    newest.put(
+                            new EnvelopeNumber(row.getString("envelope_no")),
+                            new ReadProposal(row(row, 0), UserName.orNull(row.getString("agreed_by"))));
                 });
         return newest;
     }
@@ -86,7 +93,7 @@ public class ProposalStore {
                 .update();
     }
 
-    public void review(Proposal proposal, String by, boolean agrees, String note) {
+    public void review(Proposal proposal, UserName by, boolean agrees, String note) {
         jdbc.sql("""
                         insert into second_review (election_id, envelope_no, proposal_no, proposed_by, reviewed_by,
                             agrees, note, reviewed_at)
@@ -104,7 +111,7 @@ public class ProposalStore {
     }
 
     /** What is proposed of every case that waits for the decider, by envelope number. */
-    public List<ReadyCase> ready(String electionId) {
+    public List<ReadyCase> ready(ElectionId electionId) {
         return jdbc.sql("""
                         select p.*, c.version as case_version,
                             (select min(r.reviewed_by) from second_review r
@@ -115,15 +122,16 @@ public class ProposalStore {
                         where c.election_id = ? and c.state = 'ready' and p.state in ('standing', 'agreed')
                         order by c.envelope_no""")
                 .param(electionId)
-                .query((row, number) ->
-                        new ReadyCase(row(row, number), row.getString("agreed_by"), row.getInt("case_version")))
+                .query((row, number) -> new ReadyCase(
+                        row(row, number), UserName.orNull(row.getString("agreed_by")), row.getInt("case_version")))
                 .list();
     }
 
     private static Proposal row(ResultSet row, int number) throws SQLException {
         String departs = row.getString("departs_because");
         return new Proposal(
-                new CaseKey(row.getString("election_id"), row.getString("envelope_no")),
+                new EnvelopeKey(
+                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
                 row.getInt("proposal_no"),
                 Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
                 new Grounds(
@@ -131,7 +139,7 @@ public class ProposalStore {
                         row.getString("legal_reference"),
                         departs == null ? "" : departs),
                 row.getInt("assessment_no"),
-                row.getString("proposed_by"),
+                new UserName(row.getString("proposed_by")),
                 Code.find(Proposal.State.class, row.getString("state")).orElseThrow());
     }
 

@@ -3,13 +3,14 @@ package org.proviso.review;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.proviso.core.rules.Reason;
 
 /** How a reviewer proposes to settle a case; texts are empty where there is none. */
 public record ProposeOutcome(
-        @NotNull CaseKey key,
+        @NotNull EnvelopeKey key,
         int version,
         @NotNull DecisionOutcome as,
         @NotNull List<Reason> reasons,

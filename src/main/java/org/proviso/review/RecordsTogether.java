@@ -11,11 +11,13 @@ import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.LocatedAddress;
 import org.proviso.core.adjudication.finding.RecordedFact;
@@ -31,21 +33,21 @@ public record RecordsTogether(Records each, OfEnvelopes envelopes, OfVoters vote
 
     /** What was read of the envelopes, by envelope number. */
     public record OfEnvelopes(
-            Set<String> asked,
-            Map<String, List<CureEvidence>> brought,
-            Map<String, List<RecordedFact>> recorded,
-            Map<String, Map<Ask, LocalDateTime>> told) {}
+            Set<EnvelopeNumber> asked,
+            Map<EnvelopeNumber, List<CureEvidence>> brought,
+            Map<EnvelopeNumber, List<RecordedFact>> recorded,
+            Map<EnvelopeNumber, Map<Ask, LocalDateTime>> told) {}
 
     /** What was read of the voters whom they are linked to, by voter id, and the lines that may be about any of them. */
     public record OfVoters(
-            Set<String> asked,
-            Map<String, Voter> roll,
-            Map<String, List<MailBallot>> mailBallots,
-            Map<String, List<CheckIn>> checkIns,
-            Map<String, List<Envelope>> envelopes,
+            Set<VoterId> asked,
+            Map<VoterId, Voter> roll,
+            Map<VoterId, List<MailBallot>> mailBallots,
+            Map<VoterId, List<CheckIn>> checkIns,
+            Map<VoterId, List<Envelope>> envelopes,
             List<VotedElsewhere> elsewhere) {}
 
-    private <V> V of(String voterId, Map<String, V> read, V none, Function<String, V> single) {
+    private <V> V of(VoterId voterId, Map<VoterId, V> read, V none, Function<VoterId, V> single) {
         return voters.asked().contains(voterId) ? read.getOrDefault(voterId, none) : single.apply(voterId);
     }
 
@@ -55,19 +57,19 @@ public record RecordsTogether(Records each, OfEnvelopes envelopes, OfVoters vote
     }
 
     @Override
-    public Optional<Voter> voter(String voterId) {
+    public Optional<Voter> voter(VoterId voterId) {
         return voters.asked().contains(voterId)
                 ? Optional.ofNullable(voters.roll().get(voterId))
                 : each.voter(voterId);
     }
 
     @Override
-    public List<MailBallot> mailBallots(String voterId) {
+    public List<MailBallot> mailBallots(VoterId voterId) {
         return of(voterId, voters.mailBallots(), List.of(), each::mailBallots);
     }
 
     @Override
-    public List<CheckIn> checkIns(String voterId) {
+    public List<CheckIn> checkIns(VoterId voterId) {
         return of(voterId, voters.checkIns(), List.of(), each::checkIns);
     }
 
@@ -81,26 +83,26 @@ public record RecordsTogether(Records each, OfEnvelopes envelopes, OfVoters vote
     }
 
     @Override
-    public List<Envelope> envelopesOf(String voterId) {
+    public List<Envelope> envelopesOf(VoterId voterId) {
         return of(voterId, voters.envelopes(), List.of(), each::envelopesOf);
     }
 
     @Override
-    public List<CureEvidence> cureEvidence(String envelopeNo) {
+    public List<CureEvidence> cureEvidence(EnvelopeNumber envelopeNo) {
         return envelopes.asked().contains(envelopeNo)
                 ? envelopes.brought().getOrDefault(envelopeNo, List.of())
                 : each.cureEvidence(envelopeNo);
     }
 
     @Override
-    public List<RecordedFact> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(EnvelopeNumber envelopeNo) {
         return envelopes.asked().contains(envelopeNo)
                 ? envelopes.recorded().getOrDefault(envelopeNo, List.of())
                 : each.recorded(envelopeNo);
     }
 
     @Override
-    public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
+    public Map<Ask, LocalDateTime> noticesSent(EnvelopeNumber envelopeNo) {
         return envelopes.asked().contains(envelopeNo)
                 ? envelopes.told().getOrDefault(envelopeNo, Map.of())
                 : each.noticesSent(envelopeNo);

@@ -1,6 +1,8 @@
 package org.proviso.roll;
 
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.VoterId;
 import org.springframework.stereotype.Component;
 
 /** How two lists differ about one voter. */
@@ -15,7 +17,7 @@ class DifferenceWords {
         this.records = records;
     }
 
-    List<String> of(String id, SnapshotKind kind, String voterId, int from, int to) {
+    List<String> of(ElectionId id, SnapshotKind kind, VoterId voterId, int from, int to) {
         return switch (kind) {
             case ROLL ->
                 RollDifferences.between(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.proviso.core.CheckIn;
+import org.proviso.core.ElectionId;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
@@ -43,7 +44,7 @@ class ListLoader {
         }
     }
 
-    Snapshot load(String id, SnapshotKind kind, Path file, String hash, Consumer<String> warn) {
+    Snapshot load(ElectionId id, SnapshotKind kind, Path file, String hash, Consumer<String> warn) {
         return switch (kind) {
             case ROLL -> roll(id, file, hash, warn);
             case MAIL_BALLOTS -> {
@@ -69,7 +70,7 @@ class ListLoader {
     }
 
     /** A roll may have a million rows, so it is never held whole. */
-    private Snapshot roll(String id, Path file, String hash, Consumer<String> warn) {
+    private Snapshot roll(ElectionId id, Path file, String hash, Consumer<String> warn) {
         int number = snapshots.add(id, SnapshotKind.ROLL, hash, 0);
         int rows = watch.during(() -> voters.load(
                 id,

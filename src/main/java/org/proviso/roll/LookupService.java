@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.VoterLookup;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -31,26 +33,26 @@ public class LookupService {
     }
 
     @Transactional(readOnly = true)
-    public List<Voter> named(String electionId, String last, String first, int most) {
+    public List<Voter> named(ElectionId electionId, String last, String first, int most) {
         return voters(electionId, lookup -> lookup.named(last, first, most));
     }
 
     @Transactional(readOnly = true)
-    public List<Voter> born(String electionId, LocalDate on, int most) {
+    public List<Voter> born(ElectionId electionId, LocalDate on, int most) {
         return voters(electionId, lookup -> lookup.born(on, most));
     }
 
     @Transactional(readOnly = true)
-    public List<Voter> at(String electionId, String address, int most) {
+    public List<Voter> at(ElectionId electionId, String address, int most) {
         return voters(electionId, lookup -> lookup.at(address, most));
     }
 
     @Transactional(readOnly = true)
-    public List<Voter> numbered(String electionId, String beginning, int most) {
+    public List<Voter> numbered(ElectionId electionId, String beginning, int most) {
         return voters(electionId, lookup -> lookup.numbered(beginning, most));
     }
 
-    private List<Voter> voters(String electionId, Function<VoterLookup, List<String>> look) {
+    private List<Voter> voters(ElectionId electionId, Function<VoterLookup, List<VoterId>> look) {
         if (!access.isPermitted(Permission.SEARCH)) {
             access.demand(Permission.SEE_WHOLE_CASE);
         }

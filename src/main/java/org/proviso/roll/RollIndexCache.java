@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
@@ -58,12 +59,12 @@ public class RollIndexCache {
     }
 
     /** The match over the roll in use. */
-    public Matcher matcher(String electionId) {
+    public Matcher matcher(ElectionId electionId) {
         return held(electionId).matcher();
     }
 
     /** The roll in use. */
-    public UpdatedRoll roll(String electionId) {
+    public UpdatedRoll roll(ElectionId electionId) {
         return held(electionId).roll();
     }
 
@@ -72,7 +73,7 @@ public class RollIndexCache {
         return reading;
     }
 
-    private HeldRoll held(String electionId) {
+    private HeldRoll held(ElectionId electionId) {
         String hash = roll.rollHash(electionId);
         HeldRoll known = known(hash);
         return known == null ? other(electionId, hash) : known;
@@ -89,7 +90,7 @@ public class RollIndexCache {
                 .orElse(null);
     }
 
-    private synchronized HeldRoll other(String electionId, String hash) {
+    private synchronized HeldRoll other(ElectionId electionId, String hash) {
         HeldRoll known = known(hash);
         HeldRoll last = whole;
         if (known == null && last != null) {
@@ -99,7 +100,7 @@ public class RollIndexCache {
     }
 
     /** The newer roll over the index there is, or null where it is another roll altogether. */
-    private @Nullable HeldRoll over(HeldRoll last, String electionId, String hash) {
+    private @Nullable HeldRoll over(HeldRoll last, ElectionId electionId, String hash) {
         OptionalInt from = roll.snapshotOf(electionId, last.rollHash());
         OptionalInt to = roll.snapshotOf(electionId, hash);
         if (from.isEmpty() || to.isEmpty()) {
@@ -118,13 +119,13 @@ public class RollIndexCache {
     }
 
     /** A roll was put in use: where much differs from what is indexed, that is done anew once this is committed. */
-    void used(String electionId) {
+    void used(ElectionId electionId) {
         if (held(electionId).differsMuch()) {
             afterwards(() -> renew(electionId));
         }
     }
 
-    private HeldRoll anew(String electionId) {
+    private HeldRoll anew(ElectionId electionId) {
         reading = true;
         try {
             return keep(read(electionId));
@@ -134,7 +135,7 @@ public class RollIndexCache {
     }
 
     /** Again where another roll was put in use meanwhile: the index must be of the file it is held under. */
-    private HeldRoll read(String electionId) {
+    private HeldRoll read(ElectionId electionId) {
         String hash;
         RollIndexBuilder index;
         do {
@@ -152,7 +153,7 @@ public class RollIndexCache {
     }
 
     /** Makes the index of the roll in use anew while the old one goes on answering. */
-    private void renew(String electionId) {
+    private void renew(ElectionId electionId) {
         if (!renewing.compareAndSet(false, true)) {
             return;
         }

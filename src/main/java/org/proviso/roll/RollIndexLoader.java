@@ -1,6 +1,7 @@
 package org.proviso.roll;
 
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -29,7 +30,7 @@ class RollIndexLoader {
 
     @EventListener(ApplicationReadyEvent.class)
     void begin() {
-        List<String> ids = elections.all();
+        List<ElectionId> ids = elections.all();
         if (!ids.isEmpty()) {
             Thread reader = new Thread(() -> read(ids.get(0)), "roll-reading");
             reader.setDaemon(true);
@@ -38,7 +39,7 @@ class RollIndexLoader {
     }
 
     /** A roll that cannot be read now is read again by the first who asks, who then sees why. */
-    private void read(String electionId) {
+    private void read(ElectionId electionId) {
         try {
             matches.prepare(electionId);
         } catch (RuntimeException e) {

@@ -4,8 +4,11 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
@@ -32,12 +35,12 @@ public class RollMatches {
     }
 
     /** By envelope number. */
-    public Map<String, Link> presumed(String electionId, List<Envelope> envelopes) {
+    public Map<EnvelopeNumber, Link> presumed(ElectionId electionId, List<Envelope> envelopes) {
         return presumed(holder.matcher(electionId), envelopes);
     }
 
     /** The same over voters at hand. */
-    public static Map<String, Link> presumed(Collection<Voter> voters, List<Envelope> envelopes) {
+    public static Map<EnvelopeNumber, Link> presumed(Collection<Voter> voters, List<Envelope> envelopes) {
         RollIndexBuilder index = RollIndex.builder();
         voters.forEach(index::add);
         return presumed(new Matcher(index.build()), envelopes);
@@ -45,24 +48,24 @@ public class RollMatches {
 
     /** What the match says of those open envelopes which voters that changed may concern; claims as linked so far. */
     public List<Match> matchedNear(
-            String electionId, List<MatchQuery> open, Map<String, String> claims, NearVoters changed) {
+            ElectionId electionId, List<MatchQuery> open, Map<EnvelopeNumber, VoterId> claims, NearVoters changed) {
         return new LateMatching(
                         holder.matcher(electionId), open, claims, ids -> roll.entriesOf(electionId, ids), THREADS)
                 .near(changed);
     }
 
     /** A newer roll was put in use, within the transaction that runs. */
-    public void used(String electionId) {
+    public void used(ElectionId electionId) {
         holder.used(electionId);
     }
 
     /** Makes the index of an election's roll ready before anybody asks. */
-    public void prepare(String electionId) {
+    public void prepare(ElectionId electionId) {
         lookup(electionId).practice();
     }
 
     /** The look-up over the roll in use. */
-    VoterLookup lookup(String electionId) {
+    VoterLookup lookup(ElectionId electionId) {
         return new VoterLookup(holder.roll(electionId));
     }
 
@@ -71,9 +74,9 @@ public class RollMatches {
         return holder.isReading();
     }
 
-    private static Map<String, Link> presumed(Matcher matcher, List<Envelope> envelopes) {
+    private static Map<EnvelopeNumber, Link> presumed(Matcher matcher, List<Envelope> envelopes) {
         List<MatchQuery> queries = envelopes.stream().map(MatchQuery::of).toList();
-        Map<String, Link> links = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         for (Match match : matcher.matchAll(queries, THREADS)) {
             links.put(match.envelopeNo(), Link.presumed(match));
         }

@@ -13,10 +13,12 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.proviso.core.CheckIn;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.StateListMatches;
 import org.proviso.core.matching.index.RollChange;
 import org.proviso.core.matching.index.RollEntry;
@@ -60,7 +62,7 @@ public class RollService {
     @Order(ElectionLoaded.ROLL_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeLists(ElectionLoaded loaded) {
-        String id = loaded.electionId();
+        ElectionId id = loaded.electionId();
         ElectionFolder folder = loaded.folder();
         int roll = begin(
                 id,
@@ -88,54 +90,54 @@ public class RollService {
 
     /** The hash of the file that the roll in use came from: while it is the same, so is the roll. */
     @Transactional(readOnly = true)
-    public String rollHash(String electionId) {
+    public String rollHash(ElectionId electionId) {
         return snapshots.contentHash(electionId, SnapshotKind.ROLL);
     }
 
     /** The number of the list of this kind that is in use. */
     @Transactional(readOnly = true)
-    public int snapshotInUse(String electionId, SnapshotKind kind) {
+    public int snapshotInUse(ElectionId electionId, SnapshotKind kind) {
         return snapshots.inUse(electionId, kind);
     }
 
     @Transactional(readOnly = true)
-    public Optional<Voter> voter(String electionId, String voterId) {
+    public Optional<Voter> voter(ElectionId electionId, VoterId voterId) {
         return voters.find(electionId, voterId);
     }
 
     /** The records of several voters, by voter id; one that the roll does not have is not in it. */
     @Transactional(readOnly = true)
-    public Map<String, Voter> voters(String electionId, Collection<String> voterIds) {
+    public Map<VoterId, Voter> voters(ElectionId electionId, Collection<VoterId> voterIds) {
         return voters.find(electionId, voterIds);
     }
 
     /** The mail ballots of several voters, by voter id; one who asked for none is not in it. */
     @Transactional(readOnly = true)
-    public Map<String, List<MailBallot>> mailBallots(String electionId, Collection<String> voterIds) {
+    public Map<VoterId, List<MailBallot>> mailBallots(ElectionId electionId, Collection<VoterId> voterIds) {
         return records.mailBallots(electionId, voterIds);
     }
 
     /** What the poll books have of several voters, by voter id; one of whom they have nothing is not in it. */
     @Transactional(readOnly = true)
-    public Map<String, List<CheckIn>> checkIns(String electionId, Collection<String> voterIds) {
+    public Map<VoterId, List<CheckIn>> checkIns(ElectionId electionId, Collection<VoterId> voterIds) {
         return records.checkIns(electionId, voterIds);
     }
 
     /** Every record of the roll in the order of its file. */
     @Transactional(readOnly = true)
-    public List<Voter> roll(String electionId) {
+    public List<Voter> roll(ElectionId electionId) {
         return voters.all(electionId);
     }
 
     /** Hands over what the index needs of each record of the roll, in no order, without holding the roll. */
     @Transactional(readOnly = true)
-    public void entries(String electionId, Consumer<RollEntry> each) {
+    public void entries(ElectionId electionId, Consumer<RollEntry> each) {
         voters.entries(electionId, each);
     }
 
     /** The number of a roll with that content, where the office holds one for this election. */
     @Transactional(readOnly = true)
-    public OptionalInt snapshotOf(String electionId, String rollHash) {
+    public OptionalInt snapshotOf(ElectionId electionId, String rollHash) {
         return snapshots.withContent(electionId, SnapshotKind.ROLL, rollHash).stream()
                 .mapToInt(Snapshot::number)
                 .findFirst();
@@ -143,53 +145,54 @@ public class RollService {
 
     /** Hands over what two rolls say of every voter whose record differs between them, a few at a time. */
     @Transactional(readOnly = true)
-    public void changes(String electionId, int from, int to, Consumer<RollChange> each) {
+    public void changes(ElectionId electionId, int from, int to, Consumer<RollChange> each) {
         changes(electionId, from, to, comparisons.touched(electionId, SnapshotKind.ROLL, from, to), each);
     }
 
     /** The same of voters known to differ. */
     @Transactional(readOnly = true)
-    public void changes(String electionId, int from, int to, Collection<String> voterIds, Consumer<RollChange> each) {
-        List<String> ids = List.copyOf(voterIds);
+    public void changes(
+            ElectionId electionId, int from, int to, Collection<VoterId> voterIds, Consumer<RollChange> each) {
+        List<VoterId> ids = List.copyOf(voterIds);
         for (int start = 0; start < ids.size(); start += COMPARED) {
-            List<String> some = ids.subList(start, Math.min(ids.size(), start + COMPARED));
-            Map<String, RollEntry> before = voters.entries(electionId, from, some);
-            Map<String, RollEntry> after = voters.entries(electionId, to, some);
+            List<VoterId> some = ids.subList(start, Math.min(ids.size(), start + COMPARED));
+            Map<VoterId, RollEntry> before = voters.entries(electionId, from, some);
+            Map<VoterId, RollEntry> after = voters.entries(electionId, to, some);
             some.forEach(id -> each.accept(new RollChange(before.get(id), after.get(id))));
         }
     }
 
     /** What the index needs of some voters of the roll in use. */
     @Transactional(readOnly = true)
-    public Collection<RollEntry> entriesOf(String electionId, Collection<String> voterIds) {
+    public Collection<RollEntry> entriesOf(ElectionId electionId, Collection<VoterId> voterIds) {
         return voters.entries(electionId, snapshots.inUse(electionId, SnapshotKind.ROLL), voterIds)
                 .values();
     }
 
     @Transactional(readOnly = true)
-    public List<MailBallot> mailBallots(String electionId, String voterId) {
+    public List<MailBallot> mailBallots(ElectionId electionId, VoterId voterId) {
         return records.mailBallots(electionId, voterId);
     }
 
     @Transactional(readOnly = true)
-    public List<CheckIn> checkIns(String electionId, String voterId) {
+    public List<CheckIn> checkIns(ElectionId electionId, VoterId voterId) {
         return records.checkIns(electionId, voterId);
     }
 
     @Transactional(readOnly = true)
-    public List<VotedElsewhere> votedElsewhere(String electionId) {
+    public List<VotedElsewhere> votedElsewhere(ElectionId electionId) {
         return records.votedElsewhere(electionId);
     }
 
     /** Lines of the state's list with one of these birth dates or licenses, in the order of its file. */
     @Transactional(readOnly = true)
-    public List<VotedElsewhere> votedElsewhere(String electionId, Set<LocalDate> births, Set<String> licenses) {
+    public List<VotedElsewhere> votedElsewhere(ElectionId electionId, Set<LocalDate> births, Set<String> licenses) {
         return records.votedElsewhere(electionId, births, licenses);
     }
 
     /** Lines of the state's list that may be about the voter of an envelope, in the order of its file. */
     @Transactional(readOnly = true)
-    public List<VotedElsewhere> votedElsewhere(String electionId, Envelope envelope, Optional<Voter> voter) {
+    public List<VotedElsewhere> votedElsewhere(ElectionId electionId, Envelope envelope, Optional<Voter> voter) {
         Envelope.Affirmation said = envelope.affirmation();
         List<VotedElsewhere> near = records.votedElsewhere(
                 electionId,
@@ -199,7 +202,7 @@ public class RollService {
         return StateListMatches.resembling(near, envelope, voter);
     }
 
-    private int begin(String id, SnapshotKind kind, Path file, int rows) {
+    private int begin(ElectionId id, SnapshotKind kind, Path file, int rows) {
         return snapshots.add(id, kind, ContentHash.ofFile(file), rows);
     }
 
@@ -208,7 +211,7 @@ public class RollService {
         return Files.exists(csv) ? csv : folder.resolve("roll.json");
     }
 
-    private static <T> List<T> flat(Map<String, List<T>> byVoter) {
+    private static <T> List<T> flat(Map<VoterId, List<T>> byVoter) {
         return byVoter.values().stream().flatMap(Collection::stream).toList();
     }
 }

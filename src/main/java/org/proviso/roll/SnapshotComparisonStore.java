@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.core.ElectionId;
+import org.proviso.core.VoterId;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 
@@ -18,7 +20,7 @@ class SnapshotComparisonStore {
     }
 
     /** The voters whose rows were added, removed or changed, in the order of their ids. */
-    Set<String> touched(String id, SnapshotKind kind, int before, int after) {
+    Set<VoterId> touched(ElectionId id, SnapshotKind kind, int before, int after) {
         if (before == after) {
             return Set.of();
         }
@@ -37,7 +39,7 @@ class SnapshotComparisonStore {
     }
 
     /** One voter has one row, so each side is looked up in the other by its key. */
-    private Set<String> touchedOnRoll(String id, int before, int after) {
+    private Set<VoterId> touchedOnRoll(ElectionId id, int before, int after) {
         String differs = VoterStore.CONTENT.stream()
                 .map(column -> "n." + column + " is distinct from o." + column)
                 .collect(Collectors.joining(" or "));
@@ -51,22 +53,27 @@ class SnapshotComparisonStore {
                     select 1 from voter n
                     where n.election_id = ? and n.snapshot_no = ? and n.voter_id = o.voter_id)
                 order by 1""".formatted(differs);
-        return new LinkedHashSet<>(jdbc.queryForList(sql, String.class, id, before, id, after, id, before, id, after));
+        return keys(jdbc.queryForList(
+                sql, String.class, id.value(), before, id.value(), after, id.value(), before, id.value(), after));
     }
 
     /** Rows alike on both sides cancel out, however many of them there are. */
-    private Set<String> touchedBy(String table, String columns, String id, int before, int after) {
+    private Set<VoterId> touchedBy(String table, String columns, ElectionId id, int before, int after) {
         String sql = """
                 select distinct voter_id from (
                     select voter_id from %1$s where election_id = ? and snapshot_no in (?, ?)
                     group by voter_id, %2$s
                     having sum(case when snapshot_no = ? then 1 else -1 end) <> 0) changed
                 order by 1""".formatted(table, columns);
-        return new LinkedHashSet<>(jdbc.queryForList(sql, String.class, id, before, after, after));
+        return keys(jdbc.queryForList(sql, String.class, id.value(), before, after, after));
+    }
+
+    private static Set<VoterId> keys(List<String> ids) {
+        return ids.stream().map(VoterId::new).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The lines of the state's list that only one side has, those that are gone first. */
-    List<StateListChange> changedLines(String id, int before, int after) {
+    List<StateListChange> changedLines(ElectionId id, int before, int after) {
         if (before == after) {
             return List.of();
         }
@@ -81,7 +88,7 @@ class SnapshotComparisonStore {
                 sql,
                 (row, number) -> new StateListChange(VotingRecordStore.elsewhere(row), row.getInt("surplus") > 0),
                 after,
-                id,
+                id.value(),
                 before,
                 after,
                 after);

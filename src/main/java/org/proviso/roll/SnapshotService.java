@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.VoterId;
 import org.proviso.election.ElectionService;
 import org.proviso.files.ContentHash;
 import org.springframework.stereotype.Service;
@@ -47,7 +49,7 @@ public class SnapshotService {
      * office already, in use or staged, is recognised by its content. No entry in the ledger: what matters is use.
      */
     @Transactional
-    public StagedList stage(String electionId, SnapshotKind kind, Path file) {
+    public StagedList stage(ElectionId electionId, SnapshotKind kind, Path file) {
         access.demand(Permission.LOAD_FILES);
         elections.zone(electionId);
         List<String> warnings = new ArrayList<>();
@@ -60,14 +62,14 @@ public class SnapshotService {
 
     /** The lists that the office holds of an election, in use or not. */
     @Transactional(readOnly = true)
-    public List<HeldList> held(String electionId) {
+    public List<HeldList> held(ElectionId electionId) {
         access.demand(Permission.LOAD_FILES);
         return snapshots.all(electionId);
     }
 
     /** A list staged earlier, compared again with the one in use now. */
     @Transactional(readOnly = true)
-    public StagedList staged(String electionId, int snapshotNo) {
+    public StagedList staged(ElectionId electionId, int snapshotNo) {
         return compare(electionId, demand(electionId, snapshotNo), true, List.of());
     }
 
@@ -76,7 +78,7 @@ public class SnapshotService {
      * reassessed what it touches and makes the entry in the ledger.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void use(String electionId, SnapshotKind kind, int snapshotNo) {
+    public void use(ElectionId electionId, SnapshotKind kind, int snapshotNo) {
         if (demand(electionId, snapshotNo).kind() != kind) {
             throw new IllegalArgumentException(
                     "List " + snapshotNo + " of " + electionId + " is a different kind of list.");
@@ -89,11 +91,11 @@ public class SnapshotService {
      * accepted}. Of the state's list, which names no voter, {@link StagedList#changedLines()} has the words.
      */
     @Transactional(readOnly = true)
-    public List<String> differences(String electionId, SnapshotKind kind, String voterId, int from, int to) {
+    public List<String> differences(ElectionId electionId, SnapshotKind kind, VoterId voterId, int from, int to) {
         return words.of(electionId, kind, voterId, from, to);
     }
 
-    private StagedList compare(String electionId, Snapshot snapshot, boolean known, List<String> warnings) {
+    private StagedList compare(ElectionId electionId, Snapshot snapshot, boolean known, List<String> warnings) {
         SnapshotKind kind = snapshot.kind();
         int inUse = snapshots.inUse(electionId, kind);
         boolean byLine = kind == SnapshotKind.VOTED_ELSEWHERE;
@@ -108,7 +110,7 @@ public class SnapshotService {
                 List.copyOf(warnings));
     }
 
-    private Snapshot demand(String electionId, int snapshotNo) {
+    private Snapshot demand(ElectionId electionId, int snapshotNo) {
         return snapshots
                 .find(electionId, snapshotNo)
                 .orElseThrow(() -> new IllegalArgumentException(

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -24,7 +25,7 @@ class SnapshotStore {
     }
 
     /** A new snapshot without rows, not yet in use; its number is the next of the election. */
-    int add(String electionId, SnapshotKind kind, String contentHash, int rows) {
+    int add(ElectionId electionId, SnapshotKind kind, String contentHash, int rows) {
         int number = jdbc.sql("select coalesce(max(snapshot_no), 0) + 1 from snapshot where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
@@ -44,21 +45,21 @@ class SnapshotStore {
     }
 
     /** Says how many rows a snapshot has that was counted while it was written. */
-    void count(String electionId, int number, int rows) {
+    void count(ElectionId electionId, int number, int rows) {
         jdbc.sql("update snapshot set row_count = ? where election_id = ? and snapshot_no = ?")
                 .params(rows, electionId, number)
                 .update();
     }
 
     /** The newest snapshot of that kind with that content. */
-    Optional<Snapshot> withContent(String electionId, SnapshotKind kind, String contentHash) {
+    Optional<Snapshot> withContent(ElectionId electionId, SnapshotKind kind, String contentHash) {
         return jdbc.sql("""
                         select * from snapshot where election_id = ? and kind = ? and content_hash = ?
                         order by snapshot_no desc""").params(electionId, kind.code(), contentHash).query(SnapshotStore::snapshot).list().stream()
                 .findFirst();
     }
 
-    Optional<Snapshot> find(String electionId, int number) {
+    Optional<Snapshot> find(ElectionId electionId, int number) {
         return jdbc.sql("select * from snapshot where election_id = ? and snapshot_no = ?")
                 .params(electionId, number)
                 .query(SnapshotStore::snapshot)
@@ -71,7 +72,7 @@ class SnapshotStore {
     }
 
     /** Every list of an election, by kind, the newest first. */
-    List<HeldList> all(String electionId) {
+    List<HeldList> all(ElectionId electionId) {
         return jdbc.sql("""
                         select s.*, case when c.snapshot_no is null then 0 else 1 end as used
                         from snapshot s left join current_snapshot c on c.election_id = s.election_id
@@ -88,7 +89,7 @@ class SnapshotStore {
     }
 
     /** Of the list in use. */
-    String contentHash(String electionId, SnapshotKind kind) {
+    String contentHash(ElectionId electionId, SnapshotKind kind) {
         return jdbc.sql("""
                         select content_hash from snapshot where election_id = ? and snapshot_no = (
                             select snapshot_no from current_snapshot where election_id = ? and kind = ?)""")
@@ -97,7 +98,7 @@ class SnapshotStore {
                 .single();
     }
 
-    int inUse(String electionId, SnapshotKind kind) {
+    int inUse(ElectionId electionId, SnapshotKind kind) {
         return jdbc.sql("select snapshot_no from current_snapshot where election_id = ? and kind = ?")
                 .params(electionId, kind.code())
                 .query(Integer.class)
@@ -105,7 +106,7 @@ class SnapshotStore {
     }
 
     /** Puts a snapshot in use in place of the one before. */
-    void use(String electionId, SnapshotKind kind, int number) {
+    void use(ElectionId electionId, SnapshotKind kind, int number) {
         int switched = jdbc.sql("""
                         update current_snapshot set snapshot_no = ?, version = version + 1
                         where election_id = ? and kind = ?""").params(number, electionId, kind.code()).update();

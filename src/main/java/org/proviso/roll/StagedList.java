@@ -2,6 +2,7 @@ package org.proviso.roll;
 
 import java.util.List;
 import java.util.Set;
+import org.proviso.core.VoterId;
 
 /**
  * A newer list that was read and is kept beside the one in use, with what would change if it were put in use: the
@@ -14,7 +15,7 @@ public record StagedList(
         int rows,
         boolean known,
         int inUseNo,
-        Set<String> touchedVoterIds,
+        Set<VoterId> touchedVoterIds,
         List<StateListChange> changedLines,
         List<String> warnings) {
 

@@ -17,11 +17,14 @@ import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Entitlement;
+import org.proviso.core.Key;
 import org.proviso.core.PersonName;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.core.matching.index.RollEntry;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -74,12 +77,12 @@ class VoterStore {
     }
 
     /** Writes what the source hands over, all of it or nothing, and gives the number of rows. */
-    int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source) {
+    int load(ElectionId electionId, int snapshot, Consumer<Consumer<Voter>> source) {
         return load(electionId, snapshot, source, rows -> {});
     }
 
     /** The same; {@code progress} hears after each row how many there were. */
-    int load(String electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
+    int load(ElectionId electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
         try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", COLUMNS)) {
             source.accept(voter -> {
                 rows.add(row(electionId, snapshot, rows.rows() + 1, voter));
@@ -91,7 +94,7 @@ class VoterStore {
         }
     }
 
-    private static Object[] row(String electionId, int snapshot, int number, Voter voter) {
+    private static Object[] row(ElectionId electionId, int snapshot, int number, Voter voter) {
         List<Object> row = new ArrayList<>();
         Collections.addAll(row, electionId, snapshot, number, voter.voterId());
         addPerson(row, voter);
@@ -128,74 +131,84 @@ class VoterStore {
         Collections.addAll(row, voter.formerName(), voter.confidential(), voter.mailAddress(), voter.language());
     }
 
-    Optional<Voter> find(String electionId, String voterId) {
-        return jdbc.query(IN_USE + "and v.voter_id = ?", this::voter, electionId, electionId, voterId).stream()
-                .findFirst();
-    }
-
-    /** The records of several voters, by voter id; one that the roll does not have is not in it. */
-    Map<String, Voter> find(String electionId, Collection<String> voterIds) {
-        Map<String, Voter> found = new HashMap<>();
-        jdbc.query(
-                SEVERAL,
-                row -> {
-                    found.put(row.getString("voter_id"), voter(row, 0));
-                },
-                voterIds.toArray(String[]::new),
-                electionId,
-                electionId);
-        return found;
-    }
-
-    /** The record of a voter in a snapshot that need not be in use. */
-    Optional<Voter> find(String electionId, int snapshot, String voterId) {
+    Optional<Voter> find(ElectionId electionId, VoterId voterId) {
         return jdbc
                 .query(
-                        "select * from voter where election_id = ? and snapshot_no = ? and voter_id = ?",
+                        IN_USE + "and v.voter_id = ?",
                         this::voter,
-                        electionId,
-                        snapshot,
-                        voterId)
+                        electionId.value(),
+                        electionId.value(),
+                        voterId.value())
                 .stream()
                 .findFirst();
     }
 
-    List<Voter> all(String electionId) {
-        return jdbc.query(IN_USE + "order by v.row_no", this::voter, electionId, electionId);
+    /** The records of several voters, by voter id; one that the roll does not have is not in it. */
+    Map<VoterId, Voter> find(ElectionId electionId, Collection<VoterId> voterIds) {
+        Map<VoterId, Voter> found = new HashMap<>();
+        jdbc.query(
+                SEVERAL,
+                row -> {
+                    found.put(new VoterId(row.getString("voter_id")), voter(row, 0));
+                },
+                voterIds.stream().map(Key::value).toArray(String[]::new),
+                electionId.value(),
+                electionId.value());
+        return found;
+    }
+
+    /** The record of a voter in a snapshot that need not be in use. */
+    Optional<Voter> find(ElectionId electionId, int snapshot, VoterId voterId) {
+        return jdbc
+                .query(
+                        "select * from voter where election_id = ? and snapshot_no = ? and voter_id = ?",
+                        this::voter,
+                        electionId.value(),
+                        snapshot,
+                        voterId.value())
+                .stream()
+                .findFirst();
+    }
+
+    List<Voter> all(ElectionId electionId) {
+        return jdbc.query(IN_USE + "order by v.row_no", this::voter, electionId.value(), electionId.value());
     }
 
     /** What the index needs of each record in use, in no order; only a few records are held at a time. */
-    void entries(String electionId, Consumer<RollEntry> each) {
+    void entries(ElectionId electionId, Consumer<RollEntry> each) {
         String sql = IN_USE.replace("v.*", ENTRY);
         jdbc.query(
                 connection -> {
                     PreparedStatement statement = connection.prepareStatement(sql);
                     statement.setFetchSize(FETCHED);
-                    statement.setString(1, electionId);
-                    statement.setString(2, electionId);
+                    statement.setString(1, electionId.value());
+                    statement.setString(2, electionId.value());
                     return statement;
                 },
                 (RowCallbackHandler) row -> each.accept(entry(row)));
     }
 
     /** The same of some voters in a snapshot that need not be in use, by voter id; who is not in it is left out. */
-    Map<String, RollEntry> entries(String electionId, int snapshot, Collection<String> voterIds) {
-        Map<String, RollEntry> entries = new HashMap<>();
+    Map<VoterId, RollEntry> entries(ElectionId electionId, int snapshot, Collection<VoterId> voterIds) {
+        Map<VoterId, RollEntry> entries = new HashMap<>();
         jdbc.query(
                 connection -> {
                     PreparedStatement statement = connection.prepareStatement(SOME);
-                    statement.setArray(1, connection.createArrayOf("varchar", voterIds.toArray()));
-                    statement.setString(2, electionId);
+                    statement.setArray(
+                            1,
+                            connection.createArrayOf(
+                                    "varchar", voterIds.stream().map(Key::value).toArray()));
+                    statement.setString(2, electionId.value());
                     statement.setInt(3, snapshot);
                     return statement;
                 },
-                (RowCallbackHandler) row -> entries.put(row.getString(1), entry(row)));
+                (RowCallbackHandler) row -> entries.put(new VoterId(row.getString(1)), entry(row)));
         return entries;
     }
 
     private static RollEntry entry(ResultSet row) throws SQLException {
         return new RollEntry(
-                row.getString(1),
+                new VoterId(row.getString(1)),
                 new PersonName(row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
                 row.getString(6),
                 row.getObject(7, LocalDate.class),
@@ -209,7 +222,7 @@ class VoterStore {
 
     private Voter voter(ResultSet row, int number) throws SQLException {
         return new Voter(
-                row.getString("voter_id"),
+                new VoterId(row.getString("voter_id")),
                 new PersonName(
                         row.getString("last_name"),
                         row.getString("first_name"),

@@ -14,9 +14,12 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PersonName;
 import org.proviso.core.VotedElsewhere;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.RowMapper;
@@ -31,14 +34,14 @@ class VotingRecordStore {
     private static final RowMapper<VotedElsewhere> ELSEWHERE = (row, number) -> elsewhere(row);
 
     private static final RowMapper<MailBallot> BALLOT = (row, number) -> new MailBallot(
-            row.getString("voter_id"),
+            new VoterId(row.getString("voter_id")),
             row.getString("serial"),
             row.getObject("issued_on", LocalDate.class),
             Code.find(MailBallot.State.class, row.getString("state")).orElseThrow(),
             row.getObject("state_on", LocalDate.class));
 
     private static final RowMapper<CheckIn> CHECK_IN = (row, number) -> new CheckIn(
-            row.getString("voter_id"),
+            new VoterId(row.getString("voter_id")),
             row.getString("voting_location"),
             row.getObject("checked_in_at", LocalDateTime.class),
             Code.find(CheckIn.Kind.class, row.getString("kind")).orElseThrow(),
@@ -51,14 +54,14 @@ class VotingRecordStore {
         this.jdbc = jdbc;
     }
 
-    void insertMailBallots(String id, int snapshot, List<MailBallot> ballots) {
+    void insertMailBallots(ElectionId id, int snapshot, List<MailBallot> ballots) {
         List<Object[]> rows = new ArrayList<>(ballots.size());
         for (MailBallot ballot : ballots) {
             rows.add(new Object[] {
-                id,
+                id.value(),
                 snapshot,
                 rows.size() + 1,
-                ballot.voterId(),
+                ballot.voterId().value(),
                 ballot.serial(),
                 ballot.issuedOn(),
                 ballot.state().code(),
@@ -68,14 +71,14 @@ class VotingRecordStore {
         insert("mail_ballot (election_id, snapshot_no, row_no, voter_id, serial, issued_on, state, state_on)", rows);
     }
 
-    void insertCheckIns(String id, int snapshot, List<CheckIn> checkIns) {
+    void insertCheckIns(ElectionId id, int snapshot, List<CheckIn> checkIns) {
         List<Object[]> rows = new ArrayList<>(checkIns.size());
         for (CheckIn checkIn : checkIns) {
             rows.add(new Object[] {
-                id,
+                id.value(),
                 snapshot,
                 rows.size() + 1,
-                checkIn.voterId(),
+                checkIn.voterId().value(),
                 checkIn.votingLocation(),
                 checkIn.at(),
                 checkIn.kind().code(),
@@ -89,12 +92,12 @@ class VotingRecordStore {
                 rows);
     }
 
-    void insertVotedElsewhere(String id, int snapshot, List<VotedElsewhere> lines) {
+    void insertVotedElsewhere(ElectionId id, int snapshot, List<VotedElsewhere> lines) {
         List<Object[]> rows = new ArrayList<>(lines.size());
         for (VotedElsewhere line : lines) {
             PersonName name = line.name();
             rows.add(new Object[] {
-                id,
+                id.value(),
                 snapshot,
                 rows.size() + 1,
                 name.last(),
@@ -125,47 +128,47 @@ class VotingRecordStore {
         });
     }
 
-    List<MailBallot> mailBallots(String id, String voterId) {
+    List<MailBallot> mailBallots(ElectionId id, VoterId voterId) {
         String sql = inUse("mail_ballot", SnapshotKind.MAIL_BALLOTS) + " and t.voter_id = ? order by t.row_no";
-        return jdbc.query(sql, BALLOT, id, id, voterId);
+        return jdbc.query(sql, BALLOT, id.value(), id.value(), voterId.value());
     }
 
     /** The mail ballots of several voters, by voter. */
-    Map<String, List<MailBallot>> mailBallots(String id, Collection<String> voterIds) {
+    Map<VoterId, List<MailBallot>> mailBallots(ElectionId id, Collection<VoterId> voterIds) {
         return byVoter("mail_ballot", SnapshotKind.MAIL_BALLOTS, BALLOT, id, voterIds);
     }
 
     /** What the poll books have of several voters, by voter. */
-    Map<String, List<CheckIn>> checkIns(String id, Collection<String> voterIds) {
+    Map<VoterId, List<CheckIn>> checkIns(ElectionId id, Collection<VoterId> voterIds) {
         return byVoter("check_in", SnapshotKind.CHECK_INS, CHECK_IN, id, voterIds);
     }
 
-    private <T> Map<String, List<T>> byVoter(
-            String table, SnapshotKind kind, RowMapper<T> mapper, String id, Collection<String> voterIds) {
-        Map<String, List<T>> found = new HashMap<>();
+    private <T> Map<VoterId, List<T>> byVoter(
+            String table, SnapshotKind kind, RowMapper<T> mapper, ElectionId id, Collection<VoterId> voterIds) {
+        Map<VoterId, List<T>> found = new HashMap<>();
         jdbc.query(
                 wanted(table, kind) + " and t.voter_id = wanted.id order by t.row_no",
                 row -> {
-                    found.computeIfAbsent(row.getString("voter_id"), any -> new ArrayList<>())
+                    found.computeIfAbsent(new VoterId(row.getString("voter_id")), any -> new ArrayList<>())
                             .add(mapper.mapRow(row, 0));
                 },
-                voterIds.toArray(String[]::new),
-                id,
-                id);
+                voterIds.stream().map(Key::value).toArray(String[]::new),
+                id.value(),
+                id.value());
         return found;
     }
 
-    List<MailBallot> mailBallots(String id, int snapshot, String voterId) {
-        return jdbc.query(in("mail_ballot"), BALLOT, id, snapshot, voterId);
+    List<MailBallot> mailBallots(ElectionId id, int snapshot, VoterId voterId) {
+        return jdbc.query(in("mail_ballot"), BALLOT, id.value(), snapshot, voterId.value());
     }
 
-    List<CheckIn> checkIns(String id, String voterId) {
+    List<CheckIn> checkIns(ElectionId id, VoterId voterId) {
         String sql = inUse("check_in", SnapshotKind.CHECK_INS) + " and t.voter_id = ? order by t.row_no";
-        return jdbc.query(sql, CHECK_IN, id, id, voterId);
+        return jdbc.query(sql, CHECK_IN, id.value(), id.value(), voterId.value());
     }
 
-    List<CheckIn> checkIns(String id, int snapshot, String voterId) {
-        return jdbc.query(in("check_in"), CHECK_IN, id, snapshot, voterId);
+    List<CheckIn> checkIns(ElectionId id, int snapshot, VoterId voterId) {
+        return jdbc.query(in("check_in"), CHECK_IN, id.value(), snapshot, voterId.value());
     }
 
     /** One voter's rows of a snapshot that need not be in use. */
@@ -173,20 +176,23 @@ class VotingRecordStore {
         return "select * from " + table + " where election_id = ? and snapshot_no = ? and voter_id = ? order by row_no";
     }
 
-    List<VotedElsewhere> votedElsewhere(String id) {
+    List<VotedElsewhere> votedElsewhere(ElectionId id) {
         return jdbc.query(
-                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE) + " order by t.row_no", ELSEWHERE, id, id);
+                inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE) + " order by t.row_no",
+                ELSEWHERE,
+                id.value(),
+                id.value());
     }
 
     /** Lines with one of two birth dates or one of two licenses; a date or license not given finds nothing. */
-    List<VotedElsewhere> votedElsewhere(String id, List<@Nullable LocalDate> births, List<String> licenses) {
+    List<VotedElsewhere> votedElsewhere(ElectionId id, List<@Nullable LocalDate> births, List<String> licenses) {
         return jdbc.query(
                 inUse("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE)
                         + " and (t.birth_date = ? or t.birth_date = ?"
                         + " or t.drivers_license <> '' and t.drivers_license in (?, ?)) order by t.row_no",
                 ELSEWHERE,
-                id,
-                id,
+                id.value(),
+                id.value(),
                 births.get(0),
                 births.get(1),
                 licenses.get(0),
@@ -194,18 +200,18 @@ class VotingRecordStore {
     }
 
     /** Lines with one of these birth dates or licenses, in the order of the file. */
-    List<VotedElsewhere> votedElsewhere(String id, Set<LocalDate> births, Set<String> licenses) {
+    List<VotedElsewhere> votedElsewhere(ElectionId id, Set<LocalDate> births, Set<String> licenses) {
         String line = wanted("voted_elsewhere", SnapshotKind.VOTED_ELSEWHERE);
         return jdbc.query(
                 line + " and t.birth_date = cast(wanted.id as date) union " + line
                         + " and t.drivers_license = wanted.id order by row_no",
                 ELSEWHERE,
                 births.stream().map(LocalDate::toString).toArray(String[]::new),
-                id,
-                id,
+                id.value(),
+                id.value(),
                 licenses.toArray(String[]::new),
-                id,
-                id);
+                id.value(),
+                id.value());
     }
 
     /** A list in use beside what is wanted of it. */

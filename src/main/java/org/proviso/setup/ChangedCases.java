@@ -27,7 +27,7 @@ final class ChangedCases extends Div {
         changed.stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(
-                        one.key().envelopeNo(),
+                        one.key().envelopeNo().value(),
                         one.state().spoken(),
                         one.outlookBefore().words(),
                         one.outlookAfter().words(),

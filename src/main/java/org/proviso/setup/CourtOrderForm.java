@@ -11,6 +11,8 @@ import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.election.orders.CourtOrderService;
 import org.proviso.election.orders.RecordCourtOrder;
 import org.proviso.intake.IntakeRefusedException;
@@ -24,7 +26,7 @@ import org.proviso.ui.field.TypedField;
 final class CourtOrderForm extends Div {
 
     private final transient CourtOrderService orders;
-    private final String election;
+    private final ElectionId election;
     private final Runnable after;
     private final ChoiceField kind = new ChoiceField("kind", "The court orders the office to", kinds());
     private final TypedField court = new TypedField("court", "Court");
@@ -35,7 +37,7 @@ final class CourtOrderForm extends Div {
     private final TypedField untilTime = new TypedField("until-time", "Hours extended until, time").like("9:00 pm");
     private final TypedField envelopes = new TypedField("envelopes", "Envelopes").like("G-1001, G-1002");
 
-    CourtOrderForm(CourtOrderService orders, String election, Runnable after) {
+    CourtOrderForm(CourtOrderService orders, ElectionId election, Runnable after) {
         this.orders = orders;
         this.election = election;
         this.after = after;
@@ -89,10 +91,10 @@ final class CourtOrderForm extends Div {
     }
 
     private void write(Optional<LocalDateTime> until) {
-        Set<String> numbers = new LinkedHashSet<>();
+        Set<EnvelopeNumber> numbers = new LinkedHashSet<>();
         for (String number : envelopes.text().split("[,;\\s]+", 0)) {
             if (!number.isEmpty()) {
-                numbers.add(number);
+                numbers.add(new EnvelopeNumber(number));
             }
         }
         RecordCourtOrder command = new RecordCourtOrder(

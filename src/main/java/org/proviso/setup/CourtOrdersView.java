@@ -16,6 +16,8 @@ import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Status;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.orders.CourtOrderService;
 import org.proviso.ui.Links;
@@ -35,7 +37,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 public final class CourtOrdersView extends Composite<Div> {
 
     private final transient CourtOrderService orders;
-    private final String election;
+    private final ElectionId election;
     private final Div list = new Div();
 
     CourtOrdersView(CourtOrderService orders, AccessService access, WorkingElection workplace) {
@@ -83,7 +85,7 @@ public final class CourtOrdersView extends Composite<Div> {
     private static String about(CourtOrder order) {
         String which = order.envelopeNos().isEmpty()
                 ? ""
-                : " (" + String.join(", ", order.envelopeNos().stream().sorted().toList()) + ")";
+                : " (" + Key.join(", ", order.envelopeNos().stream().sorted().toList()) + ")";
         return order.scope() + which;
     }
 

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.nio.charset.StandardCharsets;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.adjudication.proof.Violation;
 import org.proviso.election.RulesRefusedException;
@@ -23,14 +24,14 @@ final class PackUpload extends Div {
 
     private final transient RuleChangeService changes;
     private final transient WhatIfService whatIf;
-    private final String election;
+    private final ElectionId election;
     private final Runnable after;
     private final Div shown = new Div();
     private final TypedField counsel = new TypedField("counsel", "Counsel").like("County Counsel");
     private final TypedField ground = new TypedField("ground", "Reason for the override");
     private String content = "";
 
-    PackUpload(RuleChangeService changes, WhatIfService whatIf, String election, Runnable after) {
+    PackUpload(RuleChangeService changes, WhatIfService whatIf, ElectionId election, Runnable after) {
         this.changes = changes;
         this.whatIf = whatIf;
         this.election = election;

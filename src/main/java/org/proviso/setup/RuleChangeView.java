@@ -109,7 +109,7 @@ public final class RuleChangeView extends Composite<Div> {
         stale.stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(
-                        one.key().envelopeNo(),
+                        one.key().envelopeNo().value(),
                         one.state().spoken(),
                         one.said().words(),
                         one.packHash().substring(0, 12)));

@@ -28,7 +28,7 @@ final class RuleDifferencesPart extends Div {
         compared.differences().stream()
                 .limit(SHOWN)
                 .forEach(one -> table.row(
-                        one.envelopeNo(),
+                        one.envelopeNo().value(),
                         change(one.before().words(), one.after().words()),
                         change(one.outlookBefore().words(), one.outlookAfter().words()),
                         String.join(" ", one.because())));

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.election.rules.RulingService;
@@ -18,7 +19,7 @@ import org.proviso.ui.field.TypedField;
 final class RulingForm extends Div {
 
     private final transient RulingService rulings;
-    private final String election;
+    private final ElectionId election;
     private final Runnable after;
     private final Paragraph about = new Paragraph();
     private final TypedField rule = new TypedField("rule", "Rule").like("mail.returned");
@@ -27,7 +28,7 @@ final class RulingForm extends Div {
     private final TypedField on = new TypedField("on", "Date signed").like("11/3/2026");
     private final TypedField ground = new TypedField("ground", "Based on").like("counsel's letter");
 
-    RulingForm(RulingService rulings, String election, Runnable after) {
+    RulingForm(RulingService rulings, ElectionId election, Runnable after) {
         this.rulings = rulings;
         this.election = election;
         this.after = after;

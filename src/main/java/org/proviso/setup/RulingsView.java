@@ -14,6 +14,8 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.election.rules.RecordedRuling;
 import org.proviso.election.rules.RulingService;
 import org.proviso.review.assess.RulingTask;
@@ -93,11 +95,11 @@ public final class RulingsView extends Composite<Div> {
         return table;
     }
 
-    private static String waiting(List<String> numbers) {
+    private static String waiting(List<EnvelopeNumber> numbers) {
         if (numbers.isEmpty()) {
             return "none";
         }
-        String named = String.join(", ", numbers.subList(0, Math.min(NAMED, numbers.size())));
+        String named = Key.join(", ", numbers.subList(0, Math.min(NAMED, numbers.size())));
         return numbers.size() + ": " + named + (numbers.size() > NAMED ? " and more" : "");
     }
 

@@ -64,7 +64,7 @@ public final class UsersView extends Composite<Div> {
         acts.addClassName("acts");
         return List.of(
                 new Span(user.fullName()),
-                new Span(user.userName()),
+                new Span(user.userName().value()),
                 new Span(user.party()),
                 new Span(roles(user)),
                 new Span(state(user)),

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.election.RulesRefusedException;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.review.assess.WhatIfService;
@@ -31,7 +32,7 @@ import org.proviso.ui.frame.WorkingElection;
 public final class WhatIfView extends Composite<Div> {
 
     private final transient WhatIfService whatIf;
-    private final String election;
+    private final ElectionId election;
     private final ChoiceField pack = new ChoiceField("pack", "Rule pack", packs());
     private final TypedField rule = new TypedField("rule", "Rule to change").like("cure.identification");
     private final TypedField value = new TypedField("value", "New value").like("none");

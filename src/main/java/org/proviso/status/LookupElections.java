@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.proviso.board.SessionChanged;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.RulePack;
 import org.proviso.election.ElectionLoaded;
 import org.proviso.election.ElectionService;
@@ -39,9 +40,9 @@ class LookupElections {
         this.office = new ExpiringCache<>(clock);
     }
 
-    LookupElection of(String electionId) {
+    LookupElection of(ElectionId electionId) {
         return known.get(
-                electionId,
+                electionId.value(),
                 () -> LookupElection.of(
                         elections.find(electionId).orElseThrow(),
                         rules.book(electionId),

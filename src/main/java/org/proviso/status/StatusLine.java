@@ -2,6 +2,7 @@ package org.proviso.status;
 
 import java.time.Instant;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -11,7 +12,7 @@ import org.proviso.core.rules.Reason;
 record StatusLine(
         String keyHash,
         String receiptHash,
-        String electionId,
+        ElectionId electionId,
         VoterCaseState state,
         List<Reason> reasons,
         List<VoterAsk> asks,

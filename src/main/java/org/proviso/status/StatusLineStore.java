@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -48,7 +49,7 @@ class StatusLineStore {
                 .list();
     }
 
-    List<StatusLine> all(String electionId) {
+    List<StatusLine> all(ElectionId electionId) {
         return jdbc.sql("select * from status_line where election_id = ? order by key_hash")
                 .param(electionId)
                 .query(StatusLineStore::row)
@@ -61,7 +62,7 @@ class StatusLineStore {
                 .update();
     }
 
-    void empty(String electionId) {
+    void empty(ElectionId electionId) {
         jdbc.sql("delete from status_line where election_id = ?")
                 .param(electionId)
                 .update();
@@ -132,7 +133,7 @@ class StatusLineStore {
         return new StatusLine(
                 row.getString("key_hash"),
                 row.getString("receipt_hash"),
-                row.getString("election_id"),
+                new ElectionId(row.getString("election_id")),
                 Code.find(VoterCaseState.class, row.getString("state")).orElseThrow(),
                 codes(row.getString("reasons"), Reason.class),
                 words(row.getString("asks")).map(StatusLineStore::ask).toList(),

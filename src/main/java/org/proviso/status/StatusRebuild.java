@@ -3,6 +3,7 @@ package org.proviso.status;
 import java.util.HashMap;
 import java.util.Map;
 import org.proviso.board.SessionRepublishService;
+import org.proviso.core.ElectionId;
 import org.proviso.review.news.CaseRepublishService;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -35,7 +36,7 @@ public class StatusRebuild {
      * Sessions and cases are held meanwhile, in this order, as the board holds them.
      */
     @Transactional
-    public int of(String electionId) {
+    public int of(ElectionId electionId) {
         Map<String, StatusLine> before = new HashMap<>();
         boards.announceAll(electionId, () -> sessions.empty(electionId));
         cases.announceAll(electionId, () -> {

@@ -9,6 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -85,7 +86,7 @@ public class StatusService {
 
     /** Makes the lines of an election anew from its cases and sessions; how many there are. */
     @Transactional
-    public int rebuild(String electionId) {
+    public int rebuild(ElectionId electionId) {
         access.demand(Permission.LOAD_FILES);
         return rebuild.of(electionId);
     }

@@ -3,10 +3,11 @@ package org.proviso.status;
 import java.time.LocalDateTime;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
+import org.proviso.core.ElectionId;
 
 /** A session as the board announced it; its time is on the county's clock. */
 record StatusSession(
-        String electionId, int sessionNo, BodyKind body, LocalDateTime calledFor, boolean opened, boolean closed) {
+        ElectionId electionId, int sessionNo, BodyKind body, LocalDateTime calledFor, boolean opened, boolean closed) {
 
     static StatusSession of(BoardSession session) {
         return new StatusSession(

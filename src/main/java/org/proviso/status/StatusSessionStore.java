@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.board.BodyKind;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -35,11 +36,11 @@ class StatusSessionStore {
                 .update();
     }
 
-    List<StatusSession> all(String electionId) {
+    List<StatusSession> all(ElectionId electionId) {
         return jdbc.sql("select * from status_session where election_id = ? order by session_no")
                 .param(electionId)
                 .query((row, number) -> new StatusSession(
-                        row.getString("election_id"),
+                        new ElectionId(row.getString("election_id")),
                         row.getInt("session_no"),
                         Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
                         row.getObject("called_for", LocalDateTime.class),
@@ -48,7 +49,7 @@ class StatusSessionStore {
                 .list();
     }
 
-    void empty(String electionId) {
+    void empty(ElectionId electionId) {
         jdbc.sql("delete from status_session where election_id = ?")
                 .param(electionId)
                 .update();

@@ -1,5 +1,6 @@
 package org.proviso.today;
 
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.election.clock.ClockMoved;
 import org.proviso.review.news.DeadlineService;
@@ -37,7 +38,7 @@ class DeadlineTimer {
 
     @Scheduled(initialDelay = 30_000, fixedDelay = 60_000)
     void look() {
-        for (String election : elections.all()) {
+        for (ElectionId election : elections.all()) {
             try {
                 deadlines.recordPassedDeadlines(election);
             } catch (DataAccessException e) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassService;
+import org.proviso.core.ElectionId;
 import org.springframework.stereotype.Component;
 
 /** Returns that are out of balance: differences to resolve before the canvass. */
@@ -22,7 +23,7 @@ class OutOfBalance {
     }
 
     /** A sentence for each difference of a voting location. */
-    List<String> of(String electionId) {
+    List<String> of(ElectionId electionId) {
         return canvass.balances(electionId, ARRIVALS).stream()
                 .filter(balance -> balance instanceof BalanceResult.Differs)
                 .filter(balance -> !balance.place().startsWith(CanvassService.COUNTY))

@@ -1,5 +1,6 @@
 package org.proviso.today;
 
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.review.news.ProgramRulesUpdate;
 import org.slf4j.Logger;
@@ -25,7 +26,7 @@ class RulesAtStart implements SmartLifecycle {
 
     @Override
     public void start() {
-        for (String election : elections.all()) {
+        for (ElectionId election : elections.all()) {
             int changed = look(election);
             if (changed > 0) {
                 LOG.info(
@@ -38,7 +39,7 @@ class RulesAtStart implements SmartLifecycle {
     }
 
     /** Of several nodes that start together one puts the rules in force; the others find that done. */
-    private int look(String election) {
+    private int look(ElectionId election) {
         try {
             return rules.takeUpNewRules(election).size();
         } catch (DuplicateKeyException e) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
+import org.proviso.core.ElectionId;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -31,20 +32,20 @@ public class UpcomingDates {
     public record UpcomingDate(String what, String behind, LocalDateTime at) {}
 
     /** Those still to come. */
-    public List<UpcomingDate> ahead(String electionId, LocalDateTime now) {
+    public List<UpcomingDate> ahead(ElectionId electionId, LocalDateTime now) {
         return all(electionId).stream()
                 .filter(moment -> moment.at().isAfter(now))
                 .toList();
     }
 
     /** The next session that is called but not yet begun. */
-    Optional<UpcomingDate> nextSession(String electionId, LocalDateTime now) {
+    Optional<UpcomingDate> nextSession(ElectionId electionId, LocalDateTime now) {
         return sessions(electionId).stream()
                 .filter(moment -> moment.at().isAfter(now))
                 .min(Comparator.comparing(UpcomingDate::at));
     }
 
-    private List<UpcomingDate> all(String electionId) {
+    private List<UpcomingDate> all(ElectionId electionId) {
         DeadlineBook book = rules.book(electionId);
         List<UpcomingDate> moments = new ArrayList<>();
         for (Ask ask : Ask.values()) {
@@ -61,7 +62,7 @@ public class UpcomingDates {
         return moments;
     }
 
-    private List<UpcomingDate> sessions(String electionId) {
+    private List<UpcomingDate> sessions(ElectionId electionId) {
         return board.sessions(electionId).stream()
                 .filter(session -> session.closedAt() == null)
                 .map(UpcomingDates::moment)

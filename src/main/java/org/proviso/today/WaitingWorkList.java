@@ -7,6 +7,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
@@ -42,7 +44,7 @@ class WaitingWorkList {
         this.clocks = clocks;
     }
 
-    List<WaitingWork> of(String electionId, CaseCounts tally, LocalDateTime now) {
+    List<WaitingWork> of(ElectionId electionId, CaseCounts tally, LocalDateTime now) {
         List<WaitingWork> lines = new ArrayList<>();
         boolean towardTheBoard = access.isPermitted(Permission.PROPOSE) || access.isPermitted(Permission.VOTE);
         String by = towardTheBoard ? beforeTheBoard(electionId, now) : "";
@@ -72,7 +74,7 @@ class WaitingWorkList {
         }
     }
 
-    private WaitingWork keying(String electionId) {
+    private WaitingWork keying(ElectionId electionId) {
         int number = keying.waiting(electionId).size();
         return new WaitingWork(
                 number, "Envelopes to key", "received, not keyed yet", "", "Key next envelope", "intake", "k");
@@ -122,12 +124,12 @@ class WaitingWorkList {
                 "b");
     }
 
-    private WaitingWork toOpen(String electionId) {
+    private WaitingWork toOpen(ElectionId electionId) {
         int number = release.waiting(electionId).size();
         return new WaitingWork(number, "Envelopes to open", "decided to count", "", "Open Release", "release", null);
     }
 
-    private WaitingWork notices(String electionId) {
+    private WaitingWork notices(ElectionId electionId) {
         DueCount due = notices.count(electionId);
         return new WaitingWork(
                 due.all(),
@@ -139,7 +141,7 @@ class WaitingWorkList {
                 null);
     }
 
-    private String beforeTheBoard(String electionId, LocalDateTime now) {
+    private String beforeTheBoard(ElectionId electionId, LocalDateTime now) {
         if (board.sessions(electionId).stream().anyMatch(BoardSession::isOpen)) {
             return "the board is in session";
         }

@@ -3,6 +3,7 @@ package org.proviso.access;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.proviso.core.UserName;
 
 /** The sign-in page names accounts in a demonstration only. */
 class DemoSignInsTest {
@@ -12,8 +13,8 @@ class DemoSignInsTest {
         DemoSignIns demo = new DemoSignIns(new AccessSettings(true));
         assertThat(demo.all())
                 .hasSize(11)
-                .contains(new DemoSignIn("board1", "Clara Whitmore", "votes on the board, Lakes party"))
-                .contains(new DemoSignIn("reviewer", "Ada Lovering", "reviews cases and proposes"));
+                .contains(new DemoSignIn(new UserName("board1"), "Clara Whitmore", "votes on the board, Lakes party"))
+                .contains(new DemoSignIn(new UserName("reviewer"), "Ada Lovering", "reviews cases and proposes outcomes"));
         assertThat(demo.password()).isEqualTo("demo-only-password");
     }
 

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.proviso.core.UserName;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.slf4j.LoggerFactory;
@@ -49,7 +50,8 @@ class FirstAccountsTest {
         assertThat(printed()).hasSize(1);
         Matcher password = ONE_TIME.matcher(printed().get(0));
         assertThat(password.find()).isTrue();
-        OfficeUser first = office.the(UserStore.class).find("administrator").orElseThrow();
+        OfficeUser first =
+                office.the(UserStore.class).find(new UserName("administrator")).orElseThrow();
         assertThat(first.roles()).containsExactly(Role.ADMINISTRATOR);
         assertThat(first.passwordIsOneTime()).isTrue();
         String kept = office.the(SignInUsers.class)
@@ -79,7 +81,8 @@ class FirstAccountsTest {
                 .hasMessage("This account cannot be used.");
         assertThat(new AccessService(users, new AccessSettings(true))
                         .demand(Permission.VOTE)
-                        .userName())
+                        .userName()
+                        .value())
                 .isEqualTo("board1");
     }
 
@@ -87,7 +90,8 @@ class FirstAccountsTest {
     void an_office_opened_after_a_demo_gets_an_administrator_of_its_own(TestOffice office) {
         demo(office);
         office.the(FirstAccounts.class).letSomebodyIn();
-        assertThat(office.the(UserStore.class).find("administrator")).isPresent();
+        assertThat(office.the(UserStore.class).find(new UserName("administrator")))
+                .isPresent();
     }
 
     @OnADatabase

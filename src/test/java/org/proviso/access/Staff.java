@@ -1,6 +1,7 @@
 package org.proviso.access;
 
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.Actor;
 import org.springframework.security.authentication.TestingAuthenticationToken;
@@ -17,7 +18,7 @@ public final class Staff {
     public static void hire(TestOffice office, String name, Role... roles) {
         int number = office.the(UserStore.class).all().size();
         Actor actor = new Actor("staff-" + String.format("TEST%02d", number));
-        OfficeUser user = new OfficeUser(name, name, "", actor, Set.of(roles), false, true, false, 0);
+        OfficeUser user = new OfficeUser(new UserName(name), name, "", actor, Set.of(roles), false, true, false, 0);
         office.inTransaction(() -> {
             office.the(UserStore.class).insert(user, PASSWORD_HASH);
             return user;

@@ -7,6 +7,7 @@ import jakarta.validation.ConstraintViolationException;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -54,7 +55,7 @@ class UserServiceTest {
         UserService users = asRoot(office);
         users.create(ADA);
         OfficeUser ada = users.all().get(0);
-        users.changeRoles("ada", ada.version(), Set.of(Role.DECIDER));
+        users.changeRoles(new UserName("ada"), ada.version(), Set.of(Role.DECIDER));
         List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.OFFICE, 0, 10);
         assertThat(entries).extracting(LedgerEntry::act).containsExactly("account_opened", "roles_changed");
         assertThat(entries)
@@ -73,12 +74,12 @@ class UserServiceTest {
     void a_role_taken_away_is_gone_at_once(TestOffice office) {
         UserService users = asRoot(office);
         Staff.hire(office, "ben", Role.REVIEWER);
-        users.changeRoles("ben", 0, Set.of(Role.OBSERVER));
+        users.changeRoles(new UserName("ben"), 0, Set.of(Role.OBSERVER));
         Staff.signIn("ben");
         assertThatThrownBy(() -> office.the(AccessService.class).demand(Permission.PROPOSE))
                 .hasMessage("Your role does not include proposing outcomes.");
         Staff.signIn("root");
-        users.enable("ben", 1, false);
+        users.enable(new UserName("ben"), 1, false);
         Staff.signIn("ben");
         assertThatThrownBy(() -> office.the(AccessService.class).demand(Permission.READ_LEDGER))
                 .hasMessage("This account cannot be used.");
@@ -88,8 +89,8 @@ class UserServiceTest {
     void a_change_of_an_account_that_changed_meanwhile_is_refused(TestOffice office) {
         UserService users = asRoot(office);
         Staff.hire(office, "ben", Role.REVIEWER);
-        users.changeRoles("ben", 0, Set.of(Role.INTAKE));
-        assertThatThrownBy(() -> users.changeRoles("ben", 0, Set.of(Role.DECIDER)))
+        users.changeRoles(new UserName("ben"), 0, Set.of(Role.INTAKE));
+        assertThatThrownBy(() -> users.changeRoles(new UserName("ben"), 0, Set.of(Role.DECIDER)))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(users.all().get(0).roles()).containsExactly(Role.INTAKE);
     }
@@ -104,7 +105,8 @@ class UserServiceTest {
         assertThatThrownBy(() ->
                         users.create(new CreateUser("both", "Both", "", Set.of(Role.ADMINISTRATOR, Role.REVIEWER))))
                 .hasMessageContaining("no part in any case");
-        assertThatThrownBy(() -> users.enable("root", 0, false)).hasMessageContaining("at least one administrator");
+        assertThatThrownBy(() -> users.enable(new UserName("root"), 0, false))
+                .hasMessageContaining("at least one administrator");
         assertThat(users.all()).hasSize(1).allMatch(OfficeUser::enabled);
         assertThat(office.the(LedgerService.class).verify(LedgerChain.OFFICE).entries())
                 .isZero();
@@ -117,10 +119,10 @@ class UserServiceTest {
         UserService users = office.the(UserService.class);
         assertThatThrownBy(users::all).isInstanceOf(NotPermittedException.class);
         assertThatThrownBy(() -> users.create(ADA)).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> users.changeRoles("boss", 0, Set.of(Role.ADMINISTRATOR)))
+        assertThatThrownBy(() -> users.changeRoles(new UserName("boss"), 0, Set.of(Role.ADMINISTRATOR)))
                 .isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> users.enable("boss", 0, true)).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> users.resetPassword("boss")).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.enable(new UserName("boss"), 0, true)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> users.resetPassword(new UserName("boss"))).isInstanceOf(NotPermittedException.class);
         Staff.signOut();
         assertThatThrownBy(() -> users.changeOwnPassword("", "a longer secret")).hasMessage("Sign in first.");
     }
@@ -130,10 +132,12 @@ class UserServiceTest {
         Staff.hire(office, "ada", Role.REVIEWER, Role.SUPERVISOR);
         Staff.signIn("ada");
         AccessService access = office.the(AccessService.class);
-        assertThatThrownBy(() -> access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of("ben", "ada")))
+        assertThatThrownBy(() -> access.demandSomebodyElse(
+                        Permission.SECOND_REVIEW, List.of(new UserName("ben"), new UserName("ada"))))
                 .hasMessageContaining("Somebody else has to do this");
-        assertThat(access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of("ben"))
-                        .userName())
+        assertThat(access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of(new UserName("ben")))
+                        .userName()
+                        .value())
                 .isEqualTo("ada");
         assertThatThrownBy(() -> access.demandSomebodyElse(Permission.VOTE, List.of()))
                 .isInstanceOf(NotPermittedException.class);

@@ -1,6 +1,7 @@
 package org.proviso.access;
 
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 import org.springframework.context.ApplicationContext;
 
@@ -23,10 +24,10 @@ public final class WebStaff {
 
     private static void open(ApplicationContext server, String name, boolean oneTime, Role... roles) {
         UserStore users = server.getBean(UserStore.class);
-        if (users.find(name).isEmpty()) {
+        if (users.find(new UserName(name)).isEmpty()) {
             Actor actor = new Actor("staff-" + server.getBean(Passwords.class).pseudonymCode());
             users.insert(
-                    new OfficeUser(name, name, "", actor, Set.of(roles), oneTime, true, false, 0),
+                    new OfficeUser(new UserName(name), name, "", actor, Set.of(roles), oneTime, true, false, 0),
                     server.getBean(Passwords.class).hash(PASSWORD));
         }
     }

@@ -13,6 +13,9 @@ import java.util.List;
 import org.proviso.access.NotPermittedException;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.MotionService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
@@ -25,7 +28,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class BoardServiceTest {
 
     private static CallSession call(BodyKind body) {
-        return new CallSession(CasesReady.ID, body, NOON, "Room 2");
+        return new CallSession(new ElectionId(CasesReady.ID), body, NOON, "Room 2");
     }
 
     @OnADatabase
@@ -35,19 +38,22 @@ class BoardServiceTest {
         BoardSession called = as("eve", () -> done(boards.callSession(call(BodyKind.BOARD))));
         SessionKey key = called.key();
         assertThat(called.quorum()).isEqualTo(2);
-        assertThat(refused(as("eve", () -> boards.recordArrival(key, "eve")))).isEqualTo("not_in_this_state");
+        assertThat(refused(as("eve", () -> boards.recordArrival(key, new UserName("eve")))))
+                .isEqualTo("not_in_this_state");
         BoardSession open = as("eve", () -> done(boards.open(key, called.version())));
         assertThat(open.isOpen()).isTrue();
         assertThatThrownBy(() -> as("eve", () -> boards.open(key, called.version())))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(refused(as("eve", () -> boards.open(key, open.version())))).isEqualTo("not_in_this_state");
-        as("eve", () -> done(boards.recordArrival(key, "fay")));
+        as("eve", () -> done(boards.recordArrival(key, new UserName("fay"))));
         OfficeTime.set(office, NOON.plusHours(1));
-        as("eve", () -> done(boards.recordDeparture(key, "fay")));
+        as("eve", () -> done(boards.recordDeparture(key, new UserName("fay"))));
         BoardSession closed = as("eve", () -> done(boards.close(key, open.version())));
         assertThat(closed.isOpen()).isFalse();
-        assertThat(refused(as("eve", () -> boards.recordArrival(key, "eve")))).isEqualTo("not_in_this_state");
-        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000);
+        assertThat(refused(as("eve", () -> boards.recordArrival(key, new UserName("eve")))))
+                .isEqualTo("not_in_this_state");
+        List<LedgerEntry> entries =
+                office.the(LedgerService.class).read(LedgerChain.of(new ElectionId(CasesReady.ID)), 0, 1_000);
         assertThat(entries.subList(entries.size() - 5, entries.size()))
                 .allMatch(entry -> entry.subject().equals("session-1"))
                 .allMatch(entry -> !entry.line().contains("fay"))
@@ -63,8 +69,9 @@ class BoardServiceTest {
         assertThat(refused(refused)).isEqualTo("no_such_body");
         assertThat(((BoardActResult.Refused<BoardSession>) refused).words())
                 .isEqualTo("By the rule pack it is for the board to decide, not for the first body.");
-        assertThat(as("eve", () -> boards.sessions(CasesReady.ID))).isEmpty();
-        assertThatThrownBy(() -> as("eve", () -> boards.callSession(new CallSession("", BodyKind.BOARD, NOON, ""))))
+        assertThat(as("eve", () -> boards.sessions(new ElectionId(CasesReady.ID))))
+                .isEmpty();
+        assertThatThrownBy(() -> as("eve", () -> boards.callSession(new CallSession(null, BodyKind.BOARD, NOON, ""))))
                 .isInstanceOf(ConstraintViolationException.class);
     }
 
@@ -73,25 +80,29 @@ class BoardServiceTest {
         CasesReady cases = CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
         SessionKey first = Sitting.of(cases, "eve", "fay").key();
-        assertThat(refused(as("eve", () -> boards.recordArrival(first, "ada")))).isEqualTo("no_member");
-        assertThat(refused(as("eve", () -> boards.recordArrival(first, "nobody"))))
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, new UserName("ada")))))
                 .isEqualTo("no_member");
-        assertThat(refused(as("eve", () -> boards.recordArrival(first, "eve")))).isEqualTo("already_present");
-        SessionKey second = Sitting.of(cases, "gil").key();
-        assertThat(refused(as("eve", () -> boards.recordArrival(second, "eve"))))
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, new UserName("nobody")))))
+                .isEqualTo("no_member");
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, new UserName("eve")))))
                 .isEqualTo("already_present");
-        as("eve", () -> done(boards.recordArrival(first, "hal")));
-        assertThat(refused(as("eve", () -> boards.recordArrival(first, "ivy")))).isEqualTo("more_present_than_members");
+        SessionKey second = Sitting.of(cases, "gil").key();
+        assertThat(refused(as("eve", () -> boards.recordArrival(second, new UserName("eve")))))
+                .isEqualTo("already_present");
+        as("eve", () -> done(boards.recordArrival(first, new UserName("hal"))));
+        assertThat(refused(as("eve", () -> boards.recordArrival(first, new UserName("ivy")))))
+                .isEqualTo("more_present_than_members");
         OfficeTime.set(office, NOON.plusMinutes(5));
-        as("eve", () -> done(boards.recordDeparture(first, "hal")));
-        assertThat(refused(as("eve", () -> boards.recordDeparture(first, "hal"))))
+        as("eve", () -> done(boards.recordDeparture(first, new UserName("hal"))));
+        assertThat(refused(as("eve", () -> boards.recordDeparture(first, new UserName("hal")))))
                 .isEqualTo("not_present");
-        as("eve", () -> done(boards.recordArrival(first, "ivy")));
+        as("eve", () -> done(boards.recordArrival(first, new UserName("ivy"))));
         OfficeTime.set(office, NOON.plusMinutes(9));
-        as("eve", () -> done(boards.recordDeparture(first, "ivy")));
-        as("eve", () -> done(boards.recordArrival(first, "hal")));
+        as("eve", () -> done(boards.recordDeparture(first, new UserName("ivy"))));
+        as("eve", () -> done(boards.recordArrival(first, new UserName("hal"))));
         assertThat(as("eve", () -> boards.members(first)))
                 .extracting(SessionMember::userName)
+                .extracting(UserName::value)
                 .containsExactly("eve", "fay", "hal", "ivy", "hal");
     }
 
@@ -113,14 +124,19 @@ class BoardServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         BoardService boards = office.the(BoardService.class);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        RecordRecusal fay = new RecordRecusal(board.key(), "P-1012", "fay", "My brother.");
+        RecordRecusal fay =
+                new RecordRecusal(board.key(), new EnvelopeNumber("P-1012"), new UserName("fay"), "My brother.");
         as("eve", () -> done(boards.recuse(fay)));
         assertThat(refused(as("eve", () -> boards.recuse(fay)))).isEqualTo("not_in_this_state");
         assertThat(refused(as(
-                        "eve", () -> boards.recuse(new RecordRecusal(board.key(), "P-1050", "fay", "My neighbor.")))))
+                        "eve",
+                        () -> boards.recuse(new RecordRecusal(
+                                board.key(), new EnvelopeNumber("P-1050"), new UserName("fay"), "My neighbor.")))))
                 .isEqualTo("not_on_the_agenda");
-        assertThat(refused(
-                        as("eve", () -> boards.recuse(new RecordRecusal(board.key(), "P-1012", "gil", "My cousin.")))))
+        assertThat(refused(as(
+                        "eve",
+                        () -> boards.recuse(new RecordRecusal(
+                                board.key(), new EnvelopeNumber("P-1012"), new UserName("gil"), "My cousin.")))))
                 .isEqualTo("not_present");
         assertThat(as("eve", () -> boards.recusals(board.key()))).hasSize(1);
     }
@@ -129,14 +145,14 @@ class BoardServiceTest {
     void nobody_but_deciders_acts_in_a_session(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
-        SessionKey key = new SessionKey(CasesReady.ID, 1);
+        SessionKey key = new SessionKey(new ElectionId(CasesReady.ID), 1);
         for (String other : List.of("ada", "hugh")) {
             assertThatThrownBy(() -> as(other, () -> boards.callSession(call(BodyKind.BOARD))))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.open(key, 0))).isInstanceOf(NotPermittedException.class);
-            assertThatThrownBy(() -> as(other, () -> boards.recordArrival(key, "eve")))
+            assertThatThrownBy(() -> as(other, () -> boards.recordArrival(key, new UserName("eve"))))
                     .isInstanceOf(NotPermittedException.class);
-            assertThatThrownBy(() -> as(other, () -> boards.recordDeparture(key, "eve")))
+            assertThatThrownBy(() -> as(other, () -> boards.recordDeparture(key, new UserName("eve"))))
                     .isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.close(key, 0))).isInstanceOf(NotPermittedException.class);
             assertThatThrownBy(() -> as(other, () -> boards.members(key))).isInstanceOf(NotPermittedException.class);

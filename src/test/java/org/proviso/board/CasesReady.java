@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
@@ -13,7 +16,6 @@ import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
@@ -33,13 +35,15 @@ public record CasesReady(TestOffice office) {
     public static final String ID = LoadedOffice.ID;
 
     /** Envelopes in order that count in full. */
-    public static final List<String> COUNT = List.of("P-1012", "P-1042", "P-1049");
+    public static final List<EnvelopeNumber> COUNT =
+            List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042"), new EnvelopeNumber("P-1049"));
 
     /** Envelopes with a ballot of another party than the voter's, which the sample's rules reject. */
-    public static final List<String> WRONG_PARTY = List.of("P-1019", "P-1028");
+    public static final List<EnvelopeNumber> WRONG_PARTY =
+            List.of(new EnvelopeNumber("P-1019"), new EnvelopeNumber("P-1028"));
 
     /** Envelopes of voters who registered too late. */
-    public static final List<String> LATE = List.of("P-1050", "P-1058");
+    public static final List<EnvelopeNumber> LATE = List.of(new EnvelopeNumber("P-1050"), new EnvelopeNumber("P-1058"));
 
     public static final String REFERENCE = "Example Election Code (invented) 5.5 (2020)";
 
@@ -68,44 +72,44 @@ public record CasesReady(TestOffice office) {
                 .sql("insert into county_ruling values (?, ?, ?, 'A. Reyes', ?, 'letter of counsel')")
                 .params(ID, rule, value, NOON.toLocalDate())
                 .update();
-        office.inTransaction(() -> office.the(RulesService.class).keep(ID));
+        office.inTransaction(() -> office.the(RulesService.class).keep(new ElectionId(ID)));
         return this;
     }
 
-    public static CaseKey key(String envelope) {
-        return new CaseKey(ID, envelope);
+    public static EnvelopeKey key(String envelope) {
+        return new EnvelopeKey(new ElectionId(ID), new EnvelopeNumber(envelope));
     }
 
-    public CasesReady toCount(List<String> envelopes) {
+    public CasesReady toCount(List<EnvelopeNumber> envelopes) {
         envelopes.forEach(envelope -> propose(envelope, DecisionOutcome.COUNT));
         return this;
     }
 
     /** Proposed to be rejected by ada, read again by ben. */
-    public CasesReady toReject(List<String> envelopes) {
-        for (String envelope : envelopes) {
+    public CasesReady toReject(List<EnvelopeNumber> envelopes) {
+        for (EnvelopeNumber envelope : envelopes) {
             propose(envelope, DecisionOutcome.REJECT);
-            readAgain(envelope);
+            readAgain(envelope.value());
         }
         return this;
     }
 
-    private void propose(String envelope, DecisionOutcome outcome) {
-        CaseKey key = key(envelope);
-        as("ada", () -> accepted(office.the(CaseService.class).take(key, version(envelope))));
+    private void propose(EnvelopeNumber envelope, DecisionOutcome outcome) {
+        EnvelopeKey key = key(envelope.value());
+        as("ada", () -> accepted(office.the(CaseService.class).take(key, version(envelope.value()))));
         Link link = office.the(LinkService.class).link(key).orElseThrow();
         as(
                 "ada",
                 () -> accepted(office.the(LinkService.class)
-                        .confirm(new ConfirmLink(key, version(envelope), link.voterId(), "Looked up."))));
+                        .confirm(new ConfirmLink(key, version(envelope.value()), link.voterId(), "Looked up."))));
         as(
                 "ada",
                 () -> accepted(office.the(AnswerService.class)
                         .recordSignatureComparison(new SignatureComparison(
-                                key, version(envelope), SignatureComparison.Finding.AGREES, ""))));
+                                key, version(envelope.value()), SignatureComparison.Finding.AGREES, ""))));
         List<Reason> reasons =
                 office.the(AssessmentService.class).now(key).settled().outcome().reasons();
-        propose(envelope, outcome, reasons);
+        propose(envelope.value(), outcome, reasons);
     }
 
     /** Proposed again on another ground, once somebody looked into it. */
@@ -132,6 +136,14 @@ public record CasesReady(TestOffice office) {
 
     public EnvelopeCase now(String envelope) {
         return office.the(CaseService.class).find(key(envelope)).orElseThrow();
+    }
+
+    public int version(EnvelopeNumber envelope) {
+        return version(envelope.value());
+    }
+
+    public EnvelopeCase now(EnvelopeNumber envelope) {
+        return now(envelope.value());
     }
 
     public int version(String envelope) {

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.CopiedEnvelopes;
 import org.proviso.database.DatabaseKind;
@@ -26,7 +27,7 @@ import org.proviso.database.TestOffice;
  */
 class DecisionQueriesTest {
 
-    private static final String LATE = "P-1050";
+    private static final EnvelopeNumber LATE = new EnvelopeNumber("P-1050");
     private static final int FEW = 25;
     private static final int MANY = 100;
 
@@ -75,10 +76,10 @@ class DecisionQueriesTest {
 
     /** Rejects so many copies from that one on in a session of their own. */
     private static Sent rejected(CasesReady cases, int from, int number) {
-        List<String> envelopes = IntStream.range(from, from + number)
-                .mapToObj(copy -> LATE + "+" + copy)
+        List<EnvelopeNumber> envelopes = IntStream.range(from, from + number)
+                .mapToObj(copy -> new EnvelopeNumber(LATE + "+" + copy))
                 .toList();
-        int seen = cases.version(LATE);
+        int seen = cases.version(LATE.value());
         Sitting board = Sitting.of(cases, "eve", "fay");
         MoveMotion move = new MoveMotion(
                 board.key(),

@@ -15,6 +15,9 @@ import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
 import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
@@ -28,11 +31,11 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
 
     static Sitting of(CasesReady cases, BodyKind body, String... members) {
         BoardService boards = cases.office().the(BoardService.class);
-        CallSession call = new CallSession(CasesReady.ID, body, CasesReady.NOON, "Room 2");
+        CallSession call = new CallSession(new ElectionId(CasesReady.ID), body, CasesReady.NOON, "Room 2");
         SessionKey key = as(members[0], () -> done(boards.callSession(call))).key();
         as(members[0], () -> done(boards.open(key, 0)));
         for (String member : members) {
-            as(members[0], () -> done(boards.recordArrival(key, member)));
+            as(members[0], () -> done(boards.recordArrival(key, new UserName(member))));
         }
         return new Sitting(cases, key, List.of(members));
     }
@@ -41,12 +44,12 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return members.get(0);
     }
 
-    public Sitting put(Collection<String> envelopes) {
+    public Sitting put(Collection<EnvelopeNumber> envelopes) {
         as(chair(), () -> done(cases.office().the(AgendaService.class).addToAgenda(key, envelopes)));
         return this;
     }
 
-    public BoardActResult<BoardMotion> move(MotionKind kind, List<String> envelopes, Reason... reasons) {
+    public BoardActResult<BoardMotion> move(MotionKind kind, List<EnvelopeNumber> envelopes, Reason... reasons) {
         String reference = kind == MotionKind.REJECT ? CasesReady.REFERENCE : "";
         return as(
                 chair(),
@@ -54,14 +57,14 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                         .move(new MoveMotion(key, kind, seen(envelopes), Set.of(), List.of(reasons), reference, "")));
     }
 
-    public BoardActResult<BoardMotion> move(MotionKind kind, String envelope, String because) {
+    public BoardActResult<BoardMotion> move(MotionKind kind, EnvelopeNumber envelope, String because) {
         return as(
                 chair(),
                 () -> motions()
                         .move(new MoveMotion(key, kind, seen(List.of(envelope)), Set.of(), List.of(), "", because)));
     }
 
-    private Map<String, Integer> seen(List<String> envelopes) {
+    private Map<EnvelopeNumber, Integer> seen(List<EnvelopeNumber> envelopes) {
         return envelopes.stream()
                 .collect(Collectors.toMap(envelope -> envelope, cases::version, (a, b) -> a, LinkedHashMap::new));
     }
@@ -79,7 +82,8 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
 
     public void note(MotionKey motion, String member, String word) {
         Code.find(Vote.class, word)
-                .ifPresent(vote -> as(chair(), () -> done(motions().vote(new CastVote(motion, member, vote)))));
+                .ifPresent(vote ->
+                        as(chair(), () -> done(motions().vote(new CastVote(motion, new UserName(member), vote)))));
     }
 
     public VoteClosingResult close(BoardMotion motion) {

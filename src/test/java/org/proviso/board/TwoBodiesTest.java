@@ -17,6 +17,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -63,7 +66,8 @@ class TwoBodiesTest {
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
                 .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns("two_bodies", Decision::decider);
-        List<LedgerEntry> chain = office.the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000);
+        List<LedgerEntry> chain =
+                office.the(LedgerService.class).read(LedgerChain.of(new ElectionId(CasesReady.ID)), 0, 1_000);
         assertThat(chain.get(chain.size() - 1).payload()).containsEntry("read_with", "session-2/motion-1");
     }
 
@@ -73,9 +77,9 @@ class TwoBodiesTest {
                 cases(office).ruled("decider.failed_motion_means", "count").toReject(LATE);
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
-        first.closed(first.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes");
-        VoteClosingResult closed =
-                second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "no no");
+        first.closed(first.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE), "yes yes");
+        VoteClosingResult closed = second.closed(
+                second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE), "no no");
         assertThat(((VoteClosingResult.Settled) closed).motion().end()).isEqualTo(MotionResult.FAILED);
         assertThat(first.motion(new MotionKey(first.key(), 1)).end()).isEqualTo(MotionResult.CARRIED);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
@@ -91,16 +95,22 @@ class TwoBodiesTest {
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
         first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
-        assertThat(second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
+        assertThat(second.closed(
+                        second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
+                        "yes yes"))
                 .as("one of the two envelopes only")
                 .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(second.closed(second.move(MotionKind.REJECT, LATE, WRONG_PARTY_BALLOT), "yes yes"))
                 .as("another reason")
                 .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
-        assertThat(first.closed(first.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
+        assertThat(first.closed(
+                        first.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
+                        "yes yes"))
                 .as("the second body voted otherwise since")
                 .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
-        assertThat(second.closed(second.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes"))
+        assertThat(second.closed(
+                        second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
+                        "yes yes"))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(cases.now("P-1058").state()).isEqualTo(CaseState.READY);
     }
@@ -111,7 +121,7 @@ class TwoBodiesTest {
         Sitting alone = Sitting.of(cases, BodyKind.FIRST, "eve").put(LATE);
         BoardMotion motion = alone.voted(alone.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes");
         assertThat(refused(alone.close(motion))).isEqualTo("no_quorum");
-        as("eve", () -> done(office.the(BoardService.class).recordArrival(alone.key(), "ben")));
+        as("eve", () -> done(office.the(BoardService.class).recordArrival(alone.key(), new UserName("ben"))));
         alone.note(motion.key(), "ben", "yes");
         assertThat(refused(alone.close(alone.motion(motion.key()))))
                 .as("ben read the proposal a second time")
@@ -153,12 +163,13 @@ class TwoBodiesTest {
         Sitting second = second(cases);
         BoardService boards = office.the(BoardService.class);
         OfficeTime.set(office, CasesReady.NOON.plusMinutes(1));
-        as("eve", () -> done(boards.recordDeparture(first.key(), "fay")));
-        assertThat(refused(as("gil", () -> boards.recordArrival(second.key(), "fay"))))
+        as("eve", () -> done(boards.recordDeparture(first.key(), new UserName("fay"))));
+        assertThat(refused(as("gil", () -> boards.recordArrival(second.key(), new UserName("fay")))))
                 .isEqualTo("sits_on_the_other_body");
         assertThat(refused(as(
                         "gil",
-                        () -> boards.callSession(new CallSession(CasesReady.ID, BodyKind.BOARD, CasesReady.NOON, "")))))
+                        () -> boards.callSession(
+                                new CallSession(new ElectionId(CasesReady.ID), BodyKind.BOARD, CasesReady.NOON, "")))))
                 .isEqualTo("no_such_body");
     }
 
@@ -167,15 +178,16 @@ class TwoBodiesTest {
         CasesReady cases = cases(office).toCount(COUNT);
         Sitting first = first(cases).put(COUNT);
         Sitting second = second(cases).put(COUNT);
-        assertThat(first.closed(first.move(MotionKind.TABLE, "P-1012", "Tomorrow."), "yes yes"))
+        assertThat(first.closed(first.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "Tomorrow."), "yes yes"))
                 .isInstanceOf(VoteClosingResult.StaysOpen.class);
         first.closed(first.move(MotionKind.COUNT, COUNT), "yes yes");
         second.closed(second.move(MotionKind.COUNT, COUNT), "yes yes");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
-        assertThat(second.closed(second.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes"))
+        assertThat(second.closed(
+                        second.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes"))
                 .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
-        assertThat(first.closed(first.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes"))
+        assertThat(first.closed(first.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes"))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.OPEN);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.IntakeService;
 import org.proviso.ui.frame.OfficeElections;
 
@@ -42,7 +43,7 @@ class RejectionJourneyTest {
         day.close();
 
         Envelope envelope = office.the(IntakeService.class)
-                .envelope(office.the(OfficeElections.class).all().get(0).id(), NUMBER)
+                .envelope(office.the(OfficeElections.class).all().get(0).id(), new EnvelopeNumber(NUMBER))
                 .orElseThrow();
         String told = VotersPhone.answer(
                 browser, envelope.receiptNo(), envelope.affirmation().birthDate());

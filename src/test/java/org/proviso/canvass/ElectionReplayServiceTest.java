@@ -6,6 +6,8 @@ import static org.proviso.journey.Office.as;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
@@ -20,7 +22,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 class ElectionReplayServiceTest {
 
     private static ElectionReplayVerdict replay(TestOffice office) {
-        return office.the(ElectionReplayService.class).replay(Primary.ID);
+        return office.the(ElectionReplayService.class).replay(new ElectionId(Primary.ID));
     }
 
     private static void changed(TestOffice office, String sql, String sentence) {
@@ -37,29 +39,31 @@ class ElectionReplayServiceTest {
     private static void opened(TestOffice office) {
         ReleaseService release = office.the(ReleaseService.class);
         as("carl", () -> {
-            release.recordOtherBallotsComplete(Primary.ID);
+            release.recordOtherBallotsComplete(new ElectionId(Primary.ID));
             return release;
         });
-        Set<String> waiting = as("hal", () -> release.waiting(Primary.ID)).stream()
+        Set<EnvelopeNumber> waiting = as("hal", () -> release.waiting(new ElectionId(Primary.ID))).stream()
                 .filter(one -> !one.decision().ballot().heldApart())
                 .map(one -> one.key().envelopeNo())
                 .limit(8)
                 .collect(Collectors.toSet());
-        Batch made = done(as("hal", () -> release.makeBatch(Primary.ID, waiting, "")));
-        Batch begun = done(as("hal", () -> release.beginOpening(Primary.ID, made.number(), made.version())));
-        Batch open = done(as("ida", () -> release.recordOpening(Primary.ID, made.number(), begun.version(), 1)));
+        Batch made = done(as("hal", () -> release.makeBatch(new ElectionId(Primary.ID), waiting, "")));
+        Batch begun =
+                done(as("hal", () -> release.beginOpening(new ElectionId(Primary.ID), made.number(), made.version())));
+        Batch open = done(
+                as("ida", () -> release.recordOpening(new ElectionId(Primary.ID), made.number(), begun.version(), 1)));
         RemakeService remake = office.the(RemakeService.class);
-        remake.sheets(Primary.ID, 1).forEach(sheet -> {
+        remake.sheets(new ElectionId(Primary.ID), 1).forEach(sheet -> {
             as("hal", () -> {
-                remake.beginRemake(Primary.ID, 1, sheet.number(), sheet.version());
+                remake.beginRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version());
                 return sheet;
             });
             as("ida", () -> {
-                remake.recordRemake(Primary.ID, 1, sheet.number(), sheet.version() + 1);
+                remake.recordRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version() + 1);
                 return sheet;
             });
         });
-        done(as("hal", () -> remake.handOff(Primary.ID, 1, open.version(), open.ballots())));
+        done(as("hal", () -> remake.handOff(new ElectionId(Primary.ID), 1, open.version(), open.ballots())));
     }
 
     private static Batch done(ReleaseActResult release) {
@@ -84,12 +88,12 @@ class ElectionReplayServiceTest {
         changed(
                 office,
                 "update release_batch set empty_envelopes = 2",
-                "batch 1 empty: the table has 2, the ledger 1.");
+                "batch 1 empty: the table has 2, the ledger has 1.");
         changed(
                 office,
                 "update release_batch set second_opener = 'carl'",
-                "batch 1 second opener: the table has staff-TEST02, the ledger staff-TEST08.");
-        changed(office, "delete from others_done", "other ballots: the table has nothing, the ledger done.");
+                "batch 1 second opener: the table has staff-TEST02, the ledger has staff-TEST08.");
+        changed(office, "delete from others_done", "other ballots: the table has nothing, the ledger has done.");
         // Assessments are made again outside any transaction, some at a time: this change has to be there for all.
         office.jdbc()
                 .sql("update assessment set content = '{}' where envelope_no = 'P-1012' and assessment_no = 1"
@@ -108,7 +112,7 @@ class ElectionReplayServiceTest {
                 office,
                 "update ledger_head set sequence = sequence + 1 where chain = 'election:" + Primary.ID + "'",
                 "The ledger does not hold: the chain ends at entry 1, but its head is entry 2");
-        assertThatThrownBy(() -> office.the(ElectionReplayService.class).replay("elsewhere"))
+        assertThatThrownBy(() -> office.the(ElectionReplayService.class).replay(new ElectionId("elsewhere")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.files.csv.CsvColumns;
@@ -34,7 +36,8 @@ class SampleTruthTest {
 
     private static final Path SAMPLES = Path.of("sample-cases");
 
-    private record Truth(String envelopeNo, String voterId, String outcome, String contests, String signature) {}
+    private record Truth(
+            EnvelopeNumber envelopeNo, String voterId, String outcome, String contests, String signature) {}
 
     private record Compared(Truth truth, CaseReport report) {
 
@@ -74,8 +77,9 @@ class SampleTruthTest {
     void every_envelope_of_the_sample_is_compared(String election) {
         assertThat(elections.get(election))
                 .hasSize(ENVELOPES.get(election))
-                .allSatisfy(one ->
-                        assertThat(one.report()).as(one.truth().envelopeNo()).isNotNull());
+                .allSatisfy(one -> assertThat(one.report())
+                        .as(one.truth().envelopeNo().value())
+                        .isNotNull());
     }
 
     @ParameterizedTest
@@ -85,7 +89,7 @@ class SampleTruthTest {
                 .filteredOn(one -> one.outlook().startsWith("count") && !one.byAnotherHand())
                 .isNotEmpty()
                 .allSatisfy(one -> assertThat(one.truth().outcome())
-                        .as(one.truth().envelopeNo())
+                        .as(one.truth().envelopeNo().value())
                         .startsWith("count"));
     }
 
@@ -96,7 +100,7 @@ class SampleTruthTest {
                 .filteredOn(one -> one.outlook().equals("reject"))
                 .isNotEmpty()
                 .allSatisfy(one -> assertThat(one.truth().outcome())
-                        .as(one.truth().envelopeNo())
+                        .as(one.truth().envelopeNo().value())
                         .doesNotStartWith("count"));
     }
 
@@ -106,8 +110,8 @@ class SampleTruthTest {
         assertThat(elections.get(election))
                 .filteredOn(one -> one.report().link().voterId() != null)
                 .isNotEmpty()
-                .allSatisfy(one -> assertThat(one.report().link().voterId())
-                        .as(one.truth().envelopeNo())
+                .allSatisfy(one -> assertThat(Key.text(one.report().link().voterId()))
+                        .as(one.truth().envelopeNo().value())
                         .isEqualTo(one.truth().voterId()));
     }
 
@@ -116,8 +120,9 @@ class SampleTruthTest {
     void where_outlook_and_truth_differ_it_is_research_or_another_hand(String election) {
         assertThat(elections.get(election))
                 .filteredOn(one -> !one.same() && !one.byAnotherHand())
-                .allSatisfy(one ->
-                        assertThat(one.outlook()).as(one.truth().envelopeNo()).isEqualTo("research"));
+                .allSatisfy(one -> assertThat(one.outlook())
+                        .as(one.truth().envelopeNo().value())
+                        .isEqualTo("research"));
     }
 
     @ParameterizedTest
@@ -156,7 +161,7 @@ class SampleTruthTest {
     private static List<Compared> compare(String name) {
         ElectionFolder folder = ElectionFolder.read(SAMPLES.resolve(name));
         LocalDateTime noon = folder.election().date().plusDays(1).atTime(12, 0);
-        Map<String, CaseReport> reports = AdjudicationRun.of(folder, noon, 2).cases().stream()
+        Map<EnvelopeNumber, CaseReport> reports = AdjudicationRun.of(folder, noon, 2).cases().stream()
                 .collect(Collectors.toMap(report -> report.envelope().envelopeNo(), Function.identity()));
         List<Compared> compared = new ArrayList<>();
         truths(name).forEach(truth -> compared.add(new Compared(truth, reports.get(truth.envelopeNo()))));
@@ -172,7 +177,7 @@ class SampleTruthTest {
                         columns,
                         warning -> {},
                         row -> new Truth(
-                                row.text("envelope_no"),
+                                new EnvelopeNumber(row.text("envelope_no")),
                                 row.text("voter_id"),
                                 row.text("outcome"),
                                 row.text("contests"),

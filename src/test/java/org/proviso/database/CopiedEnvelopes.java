@@ -3,6 +3,7 @@ package org.proviso.database;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.proviso.core.EnvelopeNumber;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -55,8 +56,8 @@ public final class CopiedEnvelopes {
     }
 
     /** One envelope so many times more; its copies end in {@code +1}, {@code +2} and so on. */
-    public void of(String envelopeNo, int copies) {
-        copy(envelopeNo, copies);
+    public void of(EnvelopeNumber envelopeNo, int copies) {
+        copy(envelopeNo.value(), copies);
     }
 
     private void copy(String only, int copies) {
@@ -84,7 +85,7 @@ public final class CopiedEnvelopes {
 
     private void copy(String table, int copy, String which) {
         List<String> columns = jdbc.sql("select lower(column_name) from information_schema.columns"
-                        + " where lower(table_name) = ? order by ordinal_position")
+                        + " where lower(table_schema) = 'public' and lower(table_name) = ? order by ordinal_position")
                 .param(table)
                 .query(String.class)
                 .list();

@@ -1,6 +1,7 @@
 package org.proviso.database;
 
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Writes the fewest rows that a test of the tables needs. */
@@ -47,13 +48,13 @@ final class Rows {
                 .update();
     }
 
-    void proposal(String election, String envelope, String by) {
+    void proposal(String election, String envelope, UserName by) {
         jdbc.sql("""
                         insert into proposal values (?, ?, 1, 'count', '', '', null, 1, ?, current_timestamp,
                           'standing', 0)""").params(election, envelope, by).update();
     }
 
-    void secondReview(String election, String envelope, String proposedBy, String by) {
+    void secondReview(String election, String envelope, UserName proposedBy, UserName by) {
         jdbc.sql("insert into second_review values (?, ?, 1, ?, ?, true, '', current_timestamp)")
                 .params(election, envelope, proposedBy, by)
                 .update();

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.proviso.core.UserName;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.dao.DuplicateKeyException;
 
@@ -75,13 +76,13 @@ class SchemaTest {
         rows.caseOf("one", "E-1", "P-1", null);
         rows.user("ada");
         rows.user("ben");
-        rows.proposal("one", "E-1", "ada");
-        assertThatThrownBy(() -> rows.secondReview("one", "E-1", "ada", "ada"))
+        rows.proposal("one", "E-1", new UserName("ada"));
+        assertThatThrownBy(() -> rows.secondReview("one", "E-1", new UserName("ada"), new UserName("ada")))
                 .isInstanceOf(DataIntegrityViolationException.class);
-        assertThatThrownBy(() -> rows.secondReview("one", "E-1", "ben", "ada"))
+        assertThatThrownBy(() -> rows.secondReview("one", "E-1", new UserName("ben"), new UserName("ada")))
                 .as("a row that names somebody else as the proposer")
                 .isInstanceOf(DataIntegrityViolationException.class);
-        rows.secondReview("one", "E-1", "ada", "ben");
+        rows.secondReview("one", "E-1", new UserName("ada"), new UserName("ben"));
     }
 
     @OnBothDatabases

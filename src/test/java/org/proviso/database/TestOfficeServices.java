@@ -9,7 +9,6 @@ import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
 import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.annotation.EnableTransactionManagement;
@@ -66,11 +65,6 @@ class TestOfficeServices {
     @Bean
     JdbcTemplate template(DataSource connections) {
         return new JdbcTemplate(connections);
-    }
-
-    @Bean
-    JdbcClient client(DataSource connections) {
-        return JdbcClient.create(connections);
     }
 
     @Bean

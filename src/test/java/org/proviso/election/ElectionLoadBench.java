@@ -7,6 +7,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.Actor;
@@ -51,7 +52,7 @@ public final class ElectionLoadBench {
 
     private static void record(TestOffice office, int threads) throws InterruptedException {
         LedgerService ledger = office.the(LedgerService.class);
-        LedgerChain chain = LedgerChain.of("tamarack-general");
+        LedgerChain chain = LedgerChain.of(new ElectionId("tamarack-general"));
         ExecutorService people = Executors.newFixedThreadPool(threads);
         long start = System.nanoTime();
         for (int act = 0; act < ACTS; act++) {

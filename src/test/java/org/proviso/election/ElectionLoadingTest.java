@@ -15,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -55,51 +58,62 @@ class ElectionLoadingTest {
     @OnBothDatabases
     void what_is_in_the_tables_is_what_is_in_the_files(TestOffice office) {
         ElectionService elections = asSupervisor(office);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(ID, false));
-        assertThat(elections.all()).containsExactly(ID);
-        assertThat(elections.find(ID)).contains(files.election());
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(new ElectionId(ID), false));
+        assertThat(elections.all()).containsExactly(new ElectionId(ID));
+        assertThat(elections.find(new ElectionId(ID))).contains(files.election());
         BallotStore ballots = office.the(BallotStore.class);
         assertThat(ballots.contests(ID)).isEqualTo(files.contests());
         assertThat(ballots.styles(ID)).isEqualTo(files.styles());
         assertThat(ballots.precincts(ID)).isEqualTo(files.precincts());
         assertThat(ballots.streets(ID)).isEqualTo(files.streets());
         RollService roll = office.the(RollService.class);
-        assertThat(roll.roll(ID)).isEqualTo(List.copyOf(files.voters().values()));
-        assertThat(roll.votedElsewhere(ID)).isEqualTo(files.votedElsewhere());
+        assertThat(roll.roll(new ElectionId(ID)))
+                .isEqualTo(List.copyOf(files.voters().values()));
+        assertThat(roll.votedElsewhere(new ElectionId(ID))).isEqualTo(files.votedElsewhere());
         IntakeService intake = office.the(IntakeService.class);
-        assertThat(intake.transmittals(ID)).isEqualTo(files.transmittals());
-        assertThat(intake.envelopes(ID)).isEqualTo(files.envelopes()).hasSize(60);
+        assertThat(intake.transmittals(new ElectionId(ID))).isEqualTo(files.transmittals());
+        assertThat(intake.envelopes(new ElectionId(ID)))
+                .isEqualTo(files.envelopes())
+                .hasSize(60);
     }
 
     @OnBothDatabases
     void one_voter_and_one_envelope_are_found_with_what_belongs_to_them(TestOffice office) {
         asSupervisor(office).load(PRIMARY);
         RollService roll = office.the(RollService.class);
-        String mailVoter = files.mailBallots().keySet().iterator().next();
-        String walkIn = files.checkIns().keySet().iterator().next();
-        assertThat(roll.voter(ID, mailVoter)).contains(files.voters().get(mailVoter));
-        assertThat(roll.mailBallots(ID, mailVoter))
+        VoterId mailVoter = files.mailBallots().keySet().iterator().next();
+        VoterId walkIn = files.checkIns().keySet().iterator().next();
+        assertThat(roll.voter(new ElectionId(ID), mailVoter))
+                .contains(files.voters().get(mailVoter));
+        assertThat(roll.mailBallots(new ElectionId(ID), mailVoter))
                 .isEqualTo(files.mailBallots().get(mailVoter));
-        assertThat(roll.checkIns(ID, walkIn)).isEqualTo(files.checkIns().get(walkIn));
-        assertThat(roll.voter(ID, "nobody")).isEmpty();
+        assertThat(roll.checkIns(new ElectionId(ID), walkIn))
+                .isEqualTo(files.checkIns().get(walkIn));
+        assertThat(roll.voter(new ElectionId(ID), new VoterId("nobody"))).isEmpty();
         IntakeService intake = office.the(IntakeService.class);
-        String number = files.envelopes().get(7).envelopeNo();
-        assertThat(intake.envelope(ID, number)).contains(files.envelopes().get(7));
-        assertThat(intake.envelope(ID, "none")).isEmpty();
-        assertThat(intake.salt(ID, number).orElseThrow().value()).matches("[0-9a-f]{32}");
-        assertThat(intake.salt(ID, number))
-                .isNotEqualTo(intake.salt(ID, files.envelopes().get(8).envelopeNo()));
+        EnvelopeNumber number = files.envelopes().get(7).envelopeNo();
+        assertThat(intake.envelope(new ElectionId(ID), number))
+                .contains(files.envelopes().get(7));
+        assertThat(intake.envelope(new ElectionId(ID), new EnvelopeNumber("none")))
+                .isEmpty();
+        assertThat(intake.salt(new ElectionId(ID), number).orElseThrow().value())
+                .matches("[0-9a-f]{32}");
+        assertThat(intake.salt(new ElectionId(ID), number))
+                .isNotEqualTo(
+                        intake.salt(new ElectionId(ID), files.envelopes().get(8).envelopeNo()));
     }
 
     @OnBothDatabases
     void the_ledger_has_one_entry_with_counts_and_nobody_in_it(TestOffice office) {
         asSupervisor(office).load(PRIMARY);
-        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(ID), 0, 10);
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(new ElectionId(ID)), 0, 10);
         assertThat(entries).singleElement().satisfies(entry -> {
             assertThat(entry.act()).isEqualTo("election_loaded");
             assertThat(entry.payload()).containsAllEntriesOf(Map.of("voters", 5_000L, "envelopes", 60L));
         });
-        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+        assertThat(office.the(LedgerService.class)
+                        .verify(LedgerChain.of(new ElectionId(ID)))
+                        .isWhole())
                 .isTrue();
     }
 
@@ -107,10 +121,12 @@ class ElectionLoadingTest {
     void the_same_files_again_are_recognised_and_not_doubled(TestOffice office) throws IOException {
         ElectionService elections = asSupervisor(office);
         elections.load(PRIMARY);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(ID, true));
-        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadResult(ID, true));
+        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(new ElectionId(ID), true));
+        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadResult(new ElectionId(ID), true));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
-        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).entries())
+        assertThat(office.the(LedgerService.class)
+                        .verify(LedgerChain.of(new ElectionId(ID)))
+                        .entries())
                 .isOne();
     }
 
@@ -153,7 +169,7 @@ class ElectionLoadingTest {
                 sameReceipts.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
         assertThatThrownBy(() -> elections.load(sameReceipts))
                 .isInstanceOf(org.springframework.dao.DuplicateKeyException.class);
-        assertThat(elections.all()).containsExactly(ID);
+        assertThat(elections.all()).containsExactly(new ElectionId(ID));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
         assertThat(rows(office, "ledger_head")).isEqualTo(2);
     }

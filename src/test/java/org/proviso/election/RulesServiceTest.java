@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Rules;
@@ -54,8 +55,9 @@ class RulesServiceTest {
     @OnADatabase
     void the_rules_in_force_are_those_of_the_shell_and_read_once(TestOffice office) {
         RulesService rules = rules(office);
-        Election election = office.the(ElectionService.class).find(ID).orElseThrow();
-        DeadlineBook book = rules.book(ID);
+        Election election =
+                office.the(ElectionService.class).find(new ElectionId(ID)).orElseThrow();
+        DeadlineBook book = rules.book(new ElectionId(ID));
         assertThat(book.pack().hash())
                 .isEqualTo(PackResolver.resolve(
                                 RulePacks.load(election.rulePack()),
@@ -63,15 +65,15 @@ class RulesServiceTest {
                                 RulePacks.rulings(election.rulings()))
                         .hash());
         assertThat(book.calendar().daysClosed()).isEqualTo(election.daysClosed());
-        assertThat(rules.book(ID)).isSameAs(book);
+        assertThat(rules.book(new ElectionId(ID))).isSameAs(book);
     }
 
     @OnADatabase
     void a_ruling_or_a_closed_day_changes_the_rules_at_once(TestOffice office) {
         RulesService rules = rules(office);
-        DeadlineBook before = rules.book(ID);
+        DeadlineBook before = rules.book(new ElectionId(ID));
         rule(office, "A. Reyes");
-        DeadlineBook ruled = rules.book(ID);
+        DeadlineBook ruled = rules.book(new ElectionId(ID));
         assertThat(ruled.pack().word(Rules.MOVES)).isEqualTo("either");
         assertThat(ruled.pack().hash()).isNotEqualTo(before.pack().hash());
         LocalDate closed = ruled.pack().electionDate().plusDays(7);
@@ -79,17 +81,18 @@ class RulesServiceTest {
                 .sql("insert into election_closed_day values (?, ?)")
                 .params(ID, closed)
                 .update();
-        assertThat(rules.book(ID).calendar().isOpen(closed)).isFalse();
+        assertThat(rules.book(new ElectionId(ID)).calendar().isOpen(closed)).isFalse();
         office.jdbc().sql("delete from county_ruling").update();
-        assertThat(rules.book(ID).pack().hash()).isEqualTo(before.pack().hash());
+        assertThat(rules.book(new ElectionId(ID)).pack().hash())
+                .isEqualTo(before.pack().hash());
     }
 
     @OnADatabase
     void the_rules_of_the_load_are_kept_and_named_in_the_ledger(TestOffice office) {
-        DeadlineBook book = rules(office).book(ID);
+        DeadlineBook book = rules(office).book(new ElectionId(ID));
         assertThat(hashes(office)).containsExactly(book.pack().hash());
         assertThat(office.the(LedgerService.class)
-                        .read(LedgerChain.of(ID), 0, 1)
+                        .read(LedgerChain.of(new ElectionId(ID)), 0, 1)
                         .get(0)
                         .payload())
                 .containsEntry("rules", book.pack().hash());
@@ -98,32 +101,37 @@ class RulesServiceTest {
     @OnADatabase
     void the_rules_of_an_earlier_assessment_are_still_there_after_a_ruling(TestOffice office) {
         RulesService rules = rules(office);
-        DeadlineBook before = rules.book(ID);
+        DeadlineBook before = rules.book(new ElectionId(ID));
         rule(office, "A. Reyes");
-        DeadlineBook ruled = office.inTransaction(() -> rules.keep(ID));
-        office.inTransaction(() -> rules.keep(ID));
+        DeadlineBook ruled = office.inTransaction(() -> rules.keep(new ElectionId(ID)));
+        office.inTransaction(() -> rules.keep(new ElectionId(ID)));
         assertThat(hashes(office))
                 .containsExactlyInAnyOrder(before.pack().hash(), ruled.pack().hash());
-        DeadlineBook back = rules.book(ID, before.pack().hash());
+        DeadlineBook back = rules.book(new ElectionId(ID), before.pack().hash());
         assertThat(back.pack().all()).isEqualTo(before.pack().all());
         assertThat(back.pack().hash()).isEqualTo(before.pack().hash());
         assertThat(back.calendar()).isEqualTo(before.calendar());
-        assertThat(rules.book(ID, ruled.pack().hash()).pack().of(Rules.MOVES).signedBy())
+        assertThat(rules.book(new ElectionId(ID), ruled.pack().hash())
+                        .pack()
+                        .of(Rules.MOVES)
+                        .signedBy())
                 .isEqualTo("A. Reyes");
     }
 
     @OnADatabase
     void kept_rules_that_were_changed_are_found_out(TestOffice office) {
         RulesService rules = rules(office);
-        String hash = rules.book(ID).pack().hash();
+        String hash = rules.book(new ElectionId(ID)).pack().hash();
         office.jdbc()
                 .sql(
                         "update resolved_pack set content = replace(content, '\"basis\":\"invented\"', '\"basis\":\"read\"')")
                 .update();
-        assertThatIllegalStateException().isThrownBy(() -> rules.book(ID, hash)).withMessageContaining("were changed");
+        assertThatIllegalStateException()
+                .isThrownBy(() -> rules.book(new ElectionId(ID), hash))
+                .withMessageContaining("were changed");
         office.jdbc().sql("update resolved_pack set content = 'gone'").update();
         assertThatIllegalStateException()
-                .isThrownBy(() -> rules.book(ID, hash))
+                .isThrownBy(() -> rules.book(new ElectionId(ID), hash))
                 .withMessageContaining("cannot be read: at character 1");
     }
 
@@ -131,10 +139,10 @@ class RulesServiceTest {
     void rules_that_were_never_in_force_and_elections_that_are_not_there_are_refused(TestOffice office) {
         RulesService rules = rules(office);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> rules.book(ID, "0".repeat(64)))
+                .isThrownBy(() -> rules.book(new ElectionId(ID), "0".repeat(64)))
                 .withMessageContaining("ever in force");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> rules.book("elsewhere"))
+                .isThrownBy(() -> rules.book(new ElectionId("elsewhere")))
                 .withMessageContaining("elsewhere");
     }
 

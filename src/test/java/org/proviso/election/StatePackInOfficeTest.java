@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnADatabase;
@@ -35,11 +36,12 @@ class StatePackInOfficeTest {
         Staff.signIn("hugh");
         office.the(ElectionService.class).load(folder);
         RulesService rules = office.the(RulesService.class);
-        DeadlineBook book = rules.book("tamarack-primary");
+        DeadlineBook book = rules.book(new ElectionId("tamarack-primary"));
 
         assertThat(book.pack().pack().name()).isEqualTo("Colorado");
         assertThat(book.pack().of(Rules.DECISION).isKnown()).isTrue();
-        DeadlineBook kept = rules.book("tamarack-primary", book.pack().hash());
+        DeadlineBook kept =
+                rules.book(new ElectionId("tamarack-primary"), book.pack().hash());
         assertThat(kept.pack().all()).isEqualTo(book.pack().all());
     }
 

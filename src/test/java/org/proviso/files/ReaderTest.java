@@ -29,6 +29,7 @@ import org.proviso.core.PrecinctPart;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.Transmittal;
 import org.proviso.core.VotedElsewhere;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.files.csv.NumberedRows;
 import org.proviso.files.election.BallotStyleReader;
@@ -116,12 +117,17 @@ class ReaderTest {
                         header + "V1,S1,2026-10-09,void,2026-10-20\nV1,S2,2026-10-20,outstanding,\n"))
                 .containsExactly(
                         new MailBallot(
-                                "V1",
+                                new VoterId("V1"),
                                 "S1",
                                 LocalDate.of(2026, 10, 9),
                                 MailBallot.State.VOID,
                                 LocalDate.of(2026, 10, 20)),
-                        new MailBallot("V1", "S2", LocalDate.of(2026, 10, 20), MailBallot.State.OUTSTANDING, null));
+                        new MailBallot(
+                                new VoterId("V1"),
+                                "S2",
+                                LocalDate.of(2026, 10, 20),
+                                MailBallot.State.OUTSTANDING,
+                                null));
         bad(
                 MailBallotReader::read,
                 header + "V1,S1,,void,\nV1,S1,,late,\n",
@@ -144,8 +150,8 @@ class ReaderTest {
                         CheckInReader::read,
                         header + "V1,Library,2026-11-03T18:52,,,\nV1,Hall,2026-11-03T18:52:00,provisional,no,\n"))
                 .containsExactly(
-                        new CheckIn("V1", "Library", at, CheckIn.Kind.REGULAR, YesNo.UNKNOWN, null),
-                        new CheckIn("V1", "Hall", at, CheckIn.Kind.PROVISIONAL, YesNo.NO, null));
+                        new CheckIn(new VoterId("V1"), "Library", at, CheckIn.Kind.REGULAR, YesNo.UNKNOWN, null),
+                        new CheckIn(new VoterId("V1"), "Hall", at, CheckIn.Kind.PROVISIONAL, YesNo.NO, null));
         bad(CheckInReader::read, header + "V1,Hall,2026-11-03 18:52,,,\n", 2, "at", "is not a local date and time");
         bad(CheckInReader::read, header + "V1,Hall,2026-11-03T24:52,,,\n", 2, "at", "is not a local date and time");
         bad(CheckInReader::read, header + "V1,Hall,,,,\n", 2, "at", "is empty");

@@ -10,6 +10,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.chain.Sha256;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -37,11 +40,13 @@ class ImageServiceTest {
     void the_signature_of_an_envelope_is_the_picture_of_the_folder(TestOffice office) throws IOException {
         ImageService images = as(office, Role.REVIEWER);
         byte[] file = Files.readAllBytes(SIGNATURES.resolve("envelopes/P-1001.png"));
-        StoredImage image = images.signature(ID, "P-1001").orElseThrow();
+        StoredImage image = images.signature(new ElectionId(ID), new EnvelopeNumber("P-1001"))
+                .orElseThrow();
         assertThat(image.content()).isEqualTo(file);
         assertThat(image.mediaType()).isEqualTo("image/png");
         assertThat(image.sha256()).isEqualTo(Sha256.of(file));
-        assertThat(images.signature(ID, "P-9999")).isEmpty();
+        assertThat(images.signature(new ElectionId(ID), new EnvelopeNumber("P-9999")))
+                .isEmpty();
     }
 
     @OnBothDatabases
@@ -54,10 +59,12 @@ class ImageServiceTest {
                 .findFirst()
                 .orElseThrow();
         String voter = second.substring(0, second.indexOf('-'));
-        assertThat(images.exemplars(ID, voter)).hasSizeGreaterThan(1);
-        assertThat(images.exemplars(ID, voter).get(1).content())
+        assertThat(images.exemplars(new ElectionId(ID), new VoterId(voter))).hasSizeGreaterThan(1);
+        assertThat(images.exemplars(new ElectionId(ID), new VoterId(voter))
+                        .get(1)
+                        .content())
                 .isEqualTo(Files.readAllBytes(SIGNATURES.resolve("roll").resolve(second)));
-        assertThat(images.exemplars(ID, "nobody")).isEmpty();
+        assertThat(images.exemplars(new ElectionId(ID), new VoterId("nobody"))).isEmpty();
     }
 
     @OnBothDatabases
@@ -70,8 +77,10 @@ class ImageServiceTest {
     @OnBothDatabases
     void who_does_not_compare_signatures_sees_none(TestOffice office) {
         ImageService images = as(office, Role.INTAKE);
-        assertThatThrownBy(() -> images.signature(ID, "P-1001")).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> images.exemplars(ID, "any")).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> images.signature(new ElectionId(ID), new EnvelopeNumber("P-1001")))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> images.exemplars(new ElectionId(ID), new VoterId("any")))
+                .isInstanceOf(NotPermittedException.class);
     }
 
     @OnBothDatabases
@@ -79,13 +88,17 @@ class ImageServiceTest {
         ImageService images = as(office, Role.INTAKE);
         byte[] scan = Files.readAllBytes(SIGNATURES.resolve("envelopes/P-1001.png"));
         office.the(ReceivingService.class).receive(new Keying().receive());
-        assertThat(images.whileKeying(ID, Keying.NUMBER)).isEmpty();
-        images.keepScan(ID, Keying.NUMBER, "scan.png", scan);
-        assertThat(images.whileKeying(ID, Keying.NUMBER).orElseThrow().content())
+        assertThat(images.whileKeying(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isEmpty();
+        images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "scan.png", scan);
+        assertThat(images.whileKeying(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
+                        .orElseThrow()
+                        .content())
                 .isEqualTo(scan);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("scan_kept");
         assertThat(LoadedOffice.lastEntry(office).payload().get("sha256")).isEqualTo(Sha256.of(scan));
-        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "again.png", scan))
+        assertThatThrownBy(
+                        () -> images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "again.png", scan))
                 .isInstanceOf(IntakeRefusedException.class)
                 .hasMessageContaining("already");
     }
@@ -94,13 +107,16 @@ class ImageServiceTest {
     void what_is_no_picture_is_not_kept_and_the_reason_names_it(TestOffice office) {
         ImageService images = as(office, Role.INTAKE);
         office.the(ReceivingService.class).receive(new Keying().receive());
-        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "letter.pdf", "%PDF-1.7".getBytes()))
+        assertThatThrownBy(() -> images.keepScan(
+                        new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "letter.pdf", "%PDF-1.7".getBytes()))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("letter.pdf")
                 .hasMessageContaining("not a PNG or JPEG image");
-        assertThatThrownBy(() -> images.keepScan(ID, Keying.NUMBER, "huge.png", new byte[5_000_001]))
+        assertThatThrownBy(() -> images.keepScan(
+                        new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "huge.png", new byte[5_000_001]))
                 .hasMessageContaining("larger than 5 MB");
-        assertThat(images.whileKeying(ID, Keying.NUMBER)).isEmpty();
+        assertThat(images.whileKeying(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isEmpty();
     }
 
     private static long files(String folder) throws IOException {

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -50,11 +52,11 @@ class IntakeListsTest {
     }
 
     private static int count(TestOffice office, EnvelopeFilter filter) {
-        return office.the(EnvelopeListService.class).count(ID, filter, "");
+        return office.the(EnvelopeListService.class).count(new ElectionId(ID), filter, "");
     }
 
-    private static List<String> numbers(TestOffice office, EnvelopeFilter filter, String sought) {
-        return office.the(EnvelopeListService.class).page(ID, filter, sought, 0, 100).stream()
+    private static List<EnvelopeNumber> numbers(TestOffice office, EnvelopeFilter filter, String sought) {
+        return office.the(EnvelopeListService.class).page(new ElectionId(ID), filter, sought, 0, 100).stream()
                 .map(IntakeEnvelopeRow::envelopeNo)
                 .toList();
     }
@@ -62,7 +64,7 @@ class IntakeListsTest {
     @OnBothDatabases
     void an_envelope_goes_from_list_to_list_as_it_is_keyed(TestOffice office) {
         received(office);
-        assertThat(numbers(office, NOT_KEYED, "")).containsExactly(Keying.NUMBER);
+        assertThat(numbers(office, NOT_KEYED, "")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
         assertThat(count(office, KEYED_ONCE)).isEqualTo(60);
         office.the(KeyingService.class).handIn(keying.finish());
         assertThat(count(office, NOT_KEYED)).isZero();
@@ -70,11 +72,13 @@ class IntakeListsTest {
         Staff.signIn("otto");
         keying.lastName = "Keel";
         keying.draftVersion = office.the(KeyingService.class)
-                .saveDraft(new SaveKeyingDraft(ID, Keying.NUMBER, 0, Map.of("last_name", "Keel")));
+                .saveDraft(new SaveKeyingDraft(
+                        new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), 0, Map.of("last_name", "Keel")));
         office.the(KeyingService.class).handIn(keying.finish());
-        assertThat(numbers(office, DIFFERING, "")).containsExactly(Keying.NUMBER);
-        IntakeEnvelopeRow line =
-                office.the(EnvelopeListService.class).lastReceived(ID, 5).get(0);
+        assertThat(numbers(office, DIFFERING, "")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
+        IntakeEnvelopeRow line = office.the(EnvelopeListService.class)
+                .lastReceived(new ElectionId(ID), 5)
+                .get(0);
         assertThat(line.keyed()).isEqualTo("keyings differ in 1 field");
         keying.lastName = "Kell";
         office.the(KeyingService.class).handIn(keying.finish());
@@ -86,29 +90,30 @@ class IntakeListsTest {
     void a_list_is_read_a_page_at_a_time_and_found_in_by_the_beginning_of_a_number(TestOffice office) {
         received(office);
         EnvelopeListService lists = office.the(EnvelopeListService.class);
-        assertThat(lists.page(ID, ALL, "", 59, 10))
+        assertThat(lists.page(new ElectionId(ID), ALL, "", 59, 10))
                 .extracting(IntakeEnvelopeRow::envelopeNo)
                 .hasSize(2)
                 .last()
-                .isEqualTo(Keying.NUMBER);
-        assertThat(numbers(office, ALL, "p-200")).containsExactly(Keying.NUMBER);
-        assertThat(numbers(office, ALL, "2222-2222")).containsExactly(Keying.NUMBER);
+                .isEqualTo(new EnvelopeNumber(Keying.NUMBER));
+        assertThat(numbers(office, ALL, "p-200")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
+        assertThat(numbers(office, ALL, "2222-2222")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
         assertThat(numbers(office, ALL, "%")).isEmpty();
     }
 
     @OnBothDatabases
     void the_next_to_key_is_the_own_draft_and_never_what_somebody_else_has_in_hand(TestOffice office) {
         received(office);
-        keying.envelopeNo = "P-2002";
+        keying.envelopeNo = new EnvelopeNumber("P-2002");
         keying.receiptNo = "3333-3333-9";
         office.the(ReceivingService.class).receive(keying.receive());
         NextEnvelopeService next = office.the(NextEnvelopeService.class);
-        assertThat(next.first(ID)).contains(Keying.NUMBER);
-        office.the(KeyingService.class).saveDraft(new SaveKeyingDraft(ID, "P-2002", 0, Map.of()));
-        assertThat(next.first(ID)).contains("P-2002");
+        assertThat(next.first(new ElectionId(ID))).contains(Keying.NUMBER);
+        office.the(KeyingService.class)
+                .saveDraft(new SaveKeyingDraft(new ElectionId(ID), new EnvelopeNumber("P-2002"), 0, Map.of()));
+        assertThat(next.first(new ElectionId(ID))).contains("P-2002");
         Staff.signIn("otto");
-        assertThat(next.first(ID)).contains(Keying.NUMBER);
-        assertThat(next.second(ID)).contains("P-1001");
+        assertThat(next.first(new ElectionId(ID))).contains(Keying.NUMBER);
+        assertThat(next.second(new ElectionId(ID))).contains("P-1001");
     }
 
     @OnBothDatabases
@@ -118,9 +123,11 @@ class IntakeListsTest {
                 .sql("update envelope set received_at = recorded_at where received_at is null")
                 .update();
         office.the(KeyingService.class).handIn(keying.finish());
-        assertThat(office.the(NextEnvelopeService.class).second(ID)).isEmpty();
+        assertThat(office.the(NextEnvelopeService.class).second(new ElectionId(ID)))
+                .isEmpty();
         Staff.signIn("otto");
-        assertThat(office.the(NextEnvelopeService.class).second(ID)).contains(Keying.NUMBER);
+        assertThat(office.the(NextEnvelopeService.class).second(new ElectionId(ID)))
+                .contains(Keying.NUMBER);
     }
 
     @OnBothDatabases
@@ -128,8 +135,20 @@ class IntakeListsTest {
         received(office);
         office.the(TransmittalService.class)
                 .record(new RecordTransmittal(
-                        ID, "Library", LocalDate.of(2026, 8, 4), "B9", "11", "12", 60, 2, 0, 57, 3, 0, 0));
-        List<LocationReturn> all = office.the(LocationReturnService.class).all(ID);
+                        new ElectionId(ID),
+                        "Library",
+                        LocalDate.of(2026, 8, 4),
+                        "B9",
+                        "11",
+                        "12",
+                        60,
+                        2,
+                        0,
+                        57,
+                        3,
+                        0,
+                        0));
+        List<LocationReturn> all = office.the(LocationReturnService.class).all(new ElectionId(ID));
         LocationReturn library = all.stream()
                 .filter(one -> one.votingLocation().equals("Library"))
                 .findFirst()
@@ -147,14 +166,17 @@ class IntakeListsTest {
     void a_voter_who_brings_something_is_found_by_number_receipt_or_name_and_told_until_when(TestOffice office) {
         received(office);
         CureLookupService desk = office.the(CureLookupService.class);
-        assertThat(desk.find(ID, " 222222220 ", 5))
+        assertThat(desk.find(new ElectionId(ID), " 222222220 ", 5))
                 .extracting(FoundEnvelope::envelopeNo)
-                .containsExactly(Keying.NUMBER);
-        assertThat(desk.find(ID, "okaf", 5)).extracting(FoundEnvelope::voter).contains("Craig Okafor");
-        assertThat(desk.find(ID, "_", 5)).isEmpty();
+                .containsExactly(new EnvelopeNumber(Keying.NUMBER));
+        assertThat(desk.find(new ElectionId(ID), "okaf", 5))
+                .extracting(FoundEnvelope::voter)
+                .contains("Craig Okafor");
+        assertThat(desk.find(new ElectionId(ID), "_", 5)).isEmpty();
         LocalDateTime late = LocalDateTime.of(2026, 9, 30, 9, 0);
-        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, late)).startsWith("Stamped too late. Deadline:");
-        assertThat(desk.inTime(ID, Ask.IDENTIFICATION, Keying.CAST)).startsWith("Stamped on time. Deadline:");
+        assertThat(desk.inTime(new ElectionId(ID), Ask.IDENTIFICATION, late)).startsWith("Stamped too late. Deadline:");
+        assertThat(desk.inTime(new ElectionId(ID), Ask.IDENTIFICATION, Keying.CAST))
+                .startsWith("Stamped on time. Deadline:");
     }
 
     @OnBothDatabases
@@ -163,9 +185,9 @@ class IntakeListsTest {
         Staff.hire(office, "ada", Role.ADMINISTRATOR);
         Staff.signIn("ada");
         assertThatThrownBy(() -> count(office, ALL)).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> office.the(LocationReturnService.class).all(ID))
+        assertThatThrownBy(() -> office.the(LocationReturnService.class).all(new ElectionId(ID)))
                 .isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> office.the(NextEnvelopeService.class).first(ID))
+        assertThatThrownBy(() -> office.the(NextEnvelopeService.class).first(new ElectionId(ID)))
                 .isInstanceOf(NotPermittedException.class);
     }
 }

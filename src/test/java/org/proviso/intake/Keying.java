@@ -6,11 +6,13 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Condition;
 import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.YesNo;
 import org.proviso.intake.keying.FinishKeying;
 import org.proviso.intake.keying.KeyedAddress;
@@ -23,7 +25,7 @@ public final class Keying {
     public static final String NUMBER = "P-2001";
     static final LocalDateTime CAST = LocalDateTime.of(2026, 8, 4, 18, 30);
 
-    public String envelopeNo = NUMBER;
+    public EnvelopeNumber envelopeNo = new EnvelopeNumber(NUMBER);
     String receiptNo = "2222-2222-0";
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
@@ -39,8 +41,8 @@ public final class Keying {
 
     public ReceiveEnvelope receive() {
         return new ReceiveEnvelope(
-                LoadedOffice.ID,
-                envelopeNo,
+                new ElectionId(LoadedOffice.ID),
+                envelopeNo.value(),
                 receiptNo,
                 Source.POLL,
                 "Library",
@@ -85,6 +87,6 @@ public final class Keying {
                 YesNo.UNKNOWN,
                 YesNo.YES,
                 Condition.SEALED);
-        return new FinishKeying(LoadedOffice.ID, envelopeNo, draftVersion, said, seen, resolves);
+        return new FinishKeying(new ElectionId(LoadedOffice.ID), envelopeNo, draftVersion, said, seen, resolves);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
@@ -31,7 +32,7 @@ public final class LoadedOffice {
 
     /** The last entry of the election's chain. */
     public static LedgerEntry lastEntry(TestOffice office) {
-        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(ID), 0, 1_000);
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(new ElectionId(ID)), 0, 1_000);
         return entries.get(entries.size() - 1);
     }
 }

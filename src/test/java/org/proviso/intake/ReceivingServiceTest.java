@@ -10,7 +10,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.keying.KeyingService;
@@ -38,13 +40,16 @@ class ReceivingServiceTest {
     void an_envelope_taken_in_is_the_elections_last_with_every_box_not_yet_keyed(TestOffice office) {
         asClerk(office).receive(keying.receive());
         IntakeService intake = office.the(IntakeService.class);
-        assertThat(intake.envelopes(ID)).hasSize(61);
-        assertThat(intake.envelopes(ID).get(60)).isEqualTo(keying.receive().envelope());
-        Envelope kept = intake.envelope(ID, Keying.NUMBER).orElseThrow();
+        assertThat(intake.envelopes(new ElectionId(ID))).hasSize(61);
+        assertThat(intake.envelopes(new ElectionId(ID)).get(60))
+                .isEqualTo(keying.receive().envelope());
+        Envelope kept = intake.envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
+                .orElseThrow();
         assertThat(kept.affirmation().fieldStates().values())
                 .hasSize(8)
                 .containsOnly(Envelope.FieldState.NOT_YET_KEYED);
-        assertThat(intake.salt(ID, Keying.NUMBER)).isPresent();
+        assertThat(intake.salt(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isPresent();
         assertThat(office.jdbc()
                         .sql("select received_at from envelope where envelope_no = ?")
                         .param(Keying.NUMBER)
@@ -56,7 +61,8 @@ class ReceivingServiceTest {
     @OnADatabase
     void it_waits_to_be_keyed(TestOffice office) {
         asClerk(office).receive(keying.receive());
-        assertThat(office.the(KeyingService.class).waiting(ID)).endsWith(Keying.NUMBER);
+        assertThat(office.the(KeyingService.class).waiting(new ElectionId(ID)))
+                .endsWith(new EnvelopeNumber(Keying.NUMBER));
     }
 
     @OnADatabase
@@ -79,11 +85,12 @@ class ReceivingServiceTest {
         assertThatThrownBy(() -> service.receive(keying.receive()))
                 .isInstanceOf(IntakeRefusedException.class)
                 .hasMessageContaining("an envelope P-2001 already");
-        keying.envelopeNo = "P-2002";
+        keying.envelopeNo = new EnvelopeNumber("P-2002");
         assertThatThrownBy(() -> service.receive(keying.receive()))
                 .isInstanceOf(IntakeRefusedException.class)
                 .hasMessageContaining("2222-2222-0 belongs to another");
-        assertThat(office.the(IntakeService.class).envelopes(ID)).hasSize(61);
+        assertThat(office.the(IntakeService.class).envelopes(new ElectionId(ID)))
+                .hasSize(61);
     }
 
     @OnADatabase
@@ -125,7 +132,7 @@ class ReceivingServiceTest {
         keying.receiptNo = "222222220";
         service.receive(keying.receive());
         assertThat(office.the(IntakeService.class)
-                        .envelope(ID, Keying.NUMBER)
+                        .envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
                         .orElseThrow()
                         .receiptNo())
                 .isEqualTo("2222-2222-0");
@@ -137,7 +144,8 @@ class ReceivingServiceTest {
         office.jdbc().sql("update election set receipts = 'own'").update();
         keying.receiptNo = "QQQQ-2222";
         service.receive(keying.receive());
-        assertThat(office.the(IntakeService.class).envelope(ID, Keying.NUMBER)).isPresent();
+        assertThat(office.the(IntakeService.class).envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isPresent();
     }
 
     @OnADatabase

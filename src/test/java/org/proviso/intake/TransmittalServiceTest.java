@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
@@ -34,7 +35,7 @@ class TransmittalServiceTest {
     private static RecordTransmittal bag(Integer issued, Integer returned) {
         LocalDate day = LocalDate.of(2026, 8, 4);
         return new RecordTransmittal(
-                ID, "Library", day, "B-1", "S-1", "S-2", 10, issued, 1, null, returned, null, null);
+                new ElectionId(ID), "Library", day, "B-1", "S-1", "S-2", 10, issued, 1, null, returned, null, null);
     }
 
     @OnADatabase
@@ -43,8 +44,10 @@ class TransmittalServiceTest {
         assertThat(service.record(bag(5, 4))).isEqualTo(11);
         Transmittal kept = new Transmittal(
                 "Library", LocalDate.of(2026, 8, 4), "B-1", "S-1", "S-2", 10, 5, 1, null, 4, null, null);
-        assertThat(office.the(IntakeService.class).transmittals(ID)).hasSize(11).endsWith(kept);
-        assertThat(service.all(ID)).endsWith(new RecordedTransmittal(11, 0, kept));
+        assertThat(office.the(IntakeService.class).transmittals(new ElectionId(ID)))
+                .hasSize(11)
+                .endsWith(kept);
+        assertThat(service.all(new ElectionId(ID))).endsWith(new RecordedTransmittal(11, 0, kept));
     }
 
     @OnADatabase
@@ -55,7 +58,7 @@ class TransmittalServiceTest {
         assertThatThrownBy(() -> service.correct(11, 0, bag(5, 3)))
                 .isInstanceOf(OptimisticLockingFailureException.class)
                 .hasMessageContaining("Library was changed by somebody else");
-        RecordedTransmittal last = service.all(ID).get(10);
+        RecordedTransmittal last = service.all(new ElectionId(ID)).get(10);
         assertThat(last.transmittal().returned()).isEqualTo(5);
         assertThat(last.version()).isEqualTo(1);
     }
@@ -84,7 +87,7 @@ class TransmittalServiceTest {
         assertThatThrownBy(() -> service.record(bag(5, -1)))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("returned");
-        assertThat(service.all(ID)).hasSize(10);
+        assertThat(service.all(new ElectionId(ID))).hasSize(10);
     }
 
     @OnADatabase

@@ -2,6 +2,7 @@ package org.proviso.journey;
 
 import java.util.concurrent.TimeUnit;
 import org.proviso.canvass.ElectionReplayService;
+import org.proviso.core.ElectionId;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 
@@ -45,6 +46,8 @@ public final class ActsBench {
                 people,
                 crowd.accepted.size() / seconds,
                 crowd,
-                office.the(ElectionReplayService.class).replay(Primary.ID).isWhole());
+                office.the(ElectionReplayService.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .isWhole());
     }
 }

@@ -10,6 +10,7 @@ import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.NoteFigure;
 import org.proviso.canvass.VotingHours;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
@@ -29,7 +30,7 @@ final class AddingUp {
     /** One location's return says one more than came in: counted again, it was one less; the poll list has it. */
     void clearUp(String location, int really) {
         TransmittalService returns = office.the(TransmittalService.class);
-        RecordedTransmittal wrong = as("carl", () -> returns.all(election)).stream()
+        RecordedTransmittal wrong = as("carl", () -> returns.all(new ElectionId(election))).stream()
                 .filter(one -> one.transmittal().votingLocation().equals(location))
                 .findFirst()
                 .orElseThrow();
@@ -39,7 +40,7 @@ final class AddingUp {
                     wrong.lineNo(),
                     wrong.version(),
                     new RecordTransmittal(
-                            election,
+                            new ElectionId(election),
                             location,
                             said.day(),
                             said.bag(),
@@ -60,14 +61,27 @@ final class AddingUp {
     /** A return that never came is fetched: so many envelopes went out and came back. */
     void lateReturn(String location, int envelopes) {
         RecordTransmittal late = new RecordTransmittal(
-                election, location, null, "late", "", "", 60, envelopes, 0, 60 - envelopes, envelopes, 0, 0);
+                new ElectionId(election),
+                location,
+                null,
+                "late",
+                "",
+                "",
+                60,
+                envelopes,
+                0,
+                60 - envelopes,
+                envelopes,
+                0,
+                0);
         as("carl", () -> office.the(TransmittalService.class).record(late));
     }
 
     void note(String place, Figure figure, int number, String because) {
         as("carl", () -> {
             office.the(CanvassService.class)
-                    .noteFigure(new NoteFigure(election, place, VotingHours.REGULAR, figure, number, because));
+                    .noteFigure(new NoteFigure(
+                            new ElectionId(election), place, VotingHours.REGULAR, figure, number, because));
             return true;
         });
     }
@@ -75,7 +89,7 @@ final class AddingUp {
     /** Every location reports nothing missing; the mail-ballot office's log stands for a return. */
     void noteTheUsual(int fromMailOffice) {
         for (CanvassFigures accounts :
-                as("carl", () -> office.the(CanvassService.class).accounts(election))) {
+                as("carl", () -> office.the(CanvassService.class).accounts(new ElectionId(election)))) {
             accounts.locations().keySet().forEach(place -> {
                 note(place, Figure.MISSING, 0, "Stock counted.");
                 note(place, Figure.UNACCOUNTED, 0, "Poll list compared.");
@@ -91,6 +105,6 @@ final class AddingUp {
     }
 
     ElectionClosingResult close() {
-        return as("dora", () -> office.the(CanvassService.class).closeElection(election));
+        return as("dora", () -> office.the(CanvassService.class).closeElection(new ElectionId(election)));
     }
 }

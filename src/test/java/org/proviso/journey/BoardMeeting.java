@@ -23,6 +23,9 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
 import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
 
@@ -56,11 +59,13 @@ final class BoardMeeting {
 
     private SessionKey open(LocalDateTime when) {
         BoardService board = office.the(BoardService.class);
-        BoardSession called =
-                as("eve", () -> done(board.callSession(new CallSession(election, BodyKind.BOARD, when, "Board room"))));
+        BoardSession called = as(
+                "eve",
+                () -> done(board.callSession(
+                        new CallSession(new ElectionId(election), BodyKind.BOARD, when, "Board room"))));
         as("eve", () -> done(board.open(called.key(), session(called.key()).version())));
         for (String member : MEMBERS) {
-            as("eve", () -> done(board.recordArrival(called.key(), member)));
+            as("eve", () -> done(board.recordArrival(called.key(), new UserName(member))));
         }
         return called.key();
     }
@@ -82,7 +87,7 @@ final class BoardMeeting {
 
     private int vote(SessionKey session, List<AgendaLine> group) {
         MotionService motions = office.the(MotionService.class);
-        Map<String, Integer> envelopes = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Integer> envelopes = new LinkedHashMap<>();
         group.forEach(line -> envelopes.put(line.item().envelopeNo(), line.now().version()));
         MotionKind kind = MotionKind.valueOf(group.get(0).item().proposed().name());
         Reason primary = group.get(0).item().primaryReason();
@@ -103,7 +108,7 @@ final class BoardMeeting {
         BoardMotion put = as("fay", () -> done(motions.putToVote(moved.key(), moved.version())));
         BoardMotion voted = put;
         for (String member : MEMBERS) {
-            voted = as("fay", () -> done(motions.vote(new CastVote(put.key(), member, Vote.YES))));
+            voted = as("fay", () -> done(motions.vote(new CastVote(put.key(), new UserName(member), Vote.YES))));
         }
         int version = voted.version();
         VoteClosingResult closed = as("fay", () -> motions.close(put.key(), version));

@@ -8,11 +8,15 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -31,17 +35,17 @@ import org.proviso.review.facts.SignatureComparison;
 public final class BusyReviewer {
 
     /** An act that the office accepted, as the ledger names it, and the version the case has since. */
-    public record Done(String act, String envelopeNo, String by, int version) {}
+    public record Done(String act, EnvelopeNumber envelopeNo, UserName by, int version) {}
 
     private final TestOffice office;
     private final String name;
     private final Random random;
-    private final List<CaseKey> keys;
+    private final List<EnvelopeKey> keys;
 
     /** What was worked on last is most often worked on next. */
-    private @Nullable CaseKey last;
+    private @Nullable EnvelopeKey last;
 
-    public BusyReviewer(TestOffice office, String name, long seed, List<CaseKey> keys) {
+    public BusyReviewer(TestOffice office, String name, long seed, List<EnvelopeKey> keys) {
         this.office = office;
         this.name = name;
         this.random = new Random(seed);
@@ -60,7 +64,7 @@ public final class BusyReviewer {
 
     /** One act on one case, if it was accepted; a stale one or the victim of a deadlock throws. */
     public Optional<Done> act() {
-        CaseKey key = last != null && random.nextInt(3) > 0 ? last : keys.get(random.nextInt(keys.size()));
+        EnvelopeKey key = last != null && random.nextInt(3) > 0 ? last : keys.get(random.nextInt(keys.size()));
         EnvelopeCase seen = office.the(CaseService.class).find(key).orElseThrow();
         Optional<Done> done = as(name, () -> act(seen));
         done.ifPresent(accepted -> last = key);
@@ -71,13 +75,13 @@ public final class BusyReviewer {
         if (seen.state() == CaseState.PROPOSED || seen.state() == CaseState.READY) {
             return done("proposal_withdrawn", office.the(ProposalService.class).withdraw(seen.key(), seen.version()));
         }
-        return name.equals(seen.takenBy())
+        return name.equals(Key.text(seen.takenBy()))
                 ? work(seen)
                 : done("taken", office.the(CaseService.class).take(seen.key(), seen.version()));
     }
 
     private Optional<Done> work(EnvelopeCase seen) {
-        CaseKey key = seen.key();
+        EnvelopeKey key = seen.key();
         return switch (random.nextInt(5)) {
             case 0 -> done("given_back", office.the(CaseService.class).giveBack(key, seen.version()));
             case 1 -> looked(seen);
@@ -87,7 +91,7 @@ public final class BusyReviewer {
     }
 
     private Optional<Done> linked(EnvelopeCase seen) {
-        String voter =
+        VoterId voter =
                 office.the(LinkService.class).link(seen.key()).orElseThrow().voterId();
         return voter == null
                 ? Optional.empty()
@@ -116,7 +120,7 @@ public final class BusyReviewer {
                 ? Optional.of(new Done(
                         act,
                         accepted.now().key().envelopeNo(),
-                        name,
+                        new UserName(name),
                         accepted.now().version()))
                 : Optional.empty();
     }

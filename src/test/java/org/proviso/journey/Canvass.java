@@ -16,6 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.adjudication.judging.Recommendation;
@@ -32,7 +35,6 @@ import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
@@ -71,10 +73,10 @@ final class Canvass {
     /** Works on every case that waits for a reviewer; what the rules said of each in the end. */
     Map<Recommendation, Integer> review() {
         Map<Recommendation, Integer> said = new EnumMap<>(Recommendation.class);
-        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.OPEN)) {
+        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
             said.merge(new Reviewing(office, one.key(), truth(one.key())).work(), 1, Integer::sum);
         }
-        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.PROPOSED)) {
+        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.PROPOSED)) {
             as(
                     "ben",
                     () -> accepted(office.the(ProposalService.class).secondReview(one.key(), one.version(), true, "")));
@@ -82,15 +84,15 @@ final class Canvass {
         return said;
     }
 
-    private Truth truth(CaseKey key) {
-        return truths.get(key.envelopeNo());
+    private Truth truth(EnvelopeKey key) {
+        return truths.get(key.envelopeNo().value());
     }
 
     /** Every second voter who may still bring something does so; the stamp is two days before the keying. */
     int cure() {
         int cured = 0;
         int turn = 0;
-        for (EnvelopeCase one : office.the(CaseService.class).inState(ID, CaseState.OPEN)) {
+        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
             Set<Ask> asks = asks(one.key());
             boolean own = !truth(one.key()).signature().equals("another_hand");
             if (!asks.isEmpty() && own && turn++ % 2 == 0) {
@@ -101,18 +103,19 @@ final class Canvass {
         return cured;
     }
 
-    private Set<Ask> asks(CaseKey key) {
+    private Set<Ask> asks(EnvelopeKey key) {
         CaseReport report = office.the(AssessmentService.class).now(key);
         return report.asks().stream()
                 .map(DueAsk::ask)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Ask.class)));
     }
 
-    private void bring(CaseKey key, Ask ask) {
+    private void bring(EnvelopeKey key, Ask ask) {
         LocalDateTime stamp = LocalDateTime.of(2026, 11, 5, 10, 30);
         as("jon", () -> {
             office.the(CureService.class)
-                    .record(new RecordCure(ID, key.envelopeNo(), ask, stamp, "Brought to the counter."));
+                    .record(new RecordCure(
+                            new ElectionId(ID), key.envelopeNo(), ask, stamp, "Brought to the counter."));
             return true;
         });
         if (ask == Ask.REGISTRATION) {
@@ -129,28 +132,31 @@ final class Canvass {
     int release(int empty) {
         ReleaseService releases = office.the(ReleaseService.class);
         as("carl", () -> {
-            releases.recordOtherBallotsComplete(ID);
+            releases.recordOtherBallotsComplete(new ElectionId(ID));
             return true;
         });
-        Set<String> waiting = new LinkedHashSet<>();
-        for (EnvelopeToOpen one : releases.waiting(ID)) {
+        Set<EnvelopeNumber> waiting = new LinkedHashSet<>();
+        for (EnvelopeToOpen one : releases.waiting(new ElectionId(ID))) {
             waiting.add(one.key().envelopeNo());
         }
-        Batch made = batch(as("hal", () -> releases.makeBatch(ID, waiting, "")));
-        Batch begun = batch(as("hal", () -> releases.beginOpening(ID, made.number(), made.version())));
-        Batch opened = batch(as("ida", () -> releases.recordOpening(ID, made.number(), begun.version(), empty)));
+        Batch made = batch(as("hal", () -> releases.makeBatch(new ElectionId(ID), waiting, "")));
+        Batch begun = batch(as("hal", () -> releases.beginOpening(new ElectionId(ID), made.number(), made.version())));
+        Batch opened = batch(
+                as("ida", () -> releases.recordOpening(new ElectionId(ID), made.number(), begun.version(), empty)));
         RemakeService remakes = office.the(RemakeService.class);
-        for (RemakeSheet sheet : remakes.sheets(ID, made.number())) {
+        for (RemakeSheet sheet : remakes.sheets(new ElectionId(ID), made.number())) {
             as("hal", () -> {
-                remakes.beginRemake(ID, made.number(), sheet.number(), sheet.version());
+                remakes.beginRemake(new ElectionId(ID), made.number(), sheet.number(), sheet.version());
                 return true;
             });
             as("ida", () -> {
-                remakes.recordRemake(ID, made.number(), sheet.number(), sheet.version() + 1);
+                remakes.recordRemake(new ElectionId(ID), made.number(), sheet.number(), sheet.version() + 1);
                 return true;
             });
         }
-        return batch(as("ida", () -> remakes.handOff(ID, made.number(), opened.version(), opened.ballots())))
+        return batch(as(
+                        "ida",
+                        () -> remakes.handOff(new ElectionId(ID), made.number(), opened.version(), opened.ballots())))
                 .ballots();
     }
 
@@ -164,7 +170,9 @@ final class Canvass {
 
     Map<CaseState, Integer> states() {
         Map<CaseState, Integer> states = new EnumMap<>(CaseState.class);
-        office.the(CaseService.class).all(ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
+        office.the(CaseService.class)
+                .all(new ElectionId(ID))
+                .forEach(one -> states.merge(one.state(), 1, Integer::sum));
         return states;
     }
 
@@ -174,18 +182,18 @@ final class Canvass {
                 .map(line -> line.replace(",returned,", ",accepted,"))
                 .collect(Collectors.joining("\n", "", "\n"));
         Path newer = Files.writeString(temporary.resolve("mail-ballots.csv"), decided);
-        as("carl", () -> office.the(NewerFileService.class).load(ID, SnapshotKind.MAIL_BALLOTS, newer));
+        as("carl", () -> office.the(NewerFileService.class).load(new ElectionId(ID), SnapshotKind.MAIL_BALLOTS, newer));
     }
 
     int receivedFrom(String location) {
-        return (int) office.the(IntakeService.class).envelopes(ID).stream()
+        return (int) office.the(IntakeService.class).envelopes(new ElectionId(ID)).stream()
                 .filter(envelope -> envelope.cast().votingLocation().equals(location))
                 .count();
     }
 
     /** What is open in the cases that nobody settled, for a test that fails. */
     String openQuestions() {
-        return office.the(CaseService.class).inState(ID, CaseState.OPEN).stream()
+        return office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN).stream()
                 .map(EnvelopeCase::key)
                 .map(key -> key.envelopeNo() + " "
                         + office.the(AssessmentService.class)
@@ -199,7 +207,8 @@ final class Canvass {
 
     /** What the truth says counts, counts; what waited for the voter counts where the voter came. */
     void settledAsTheTruthSays() {
-        Map<String, Decision> decided = office.the(DecisionService.class).standing(ID);
+        Map<EnvelopeNumber, Decision> decided =
+                office.the(DecisionService.class).standing(new ElectionId(ID));
         List<String> otherwise = new ArrayList<>();
         for (Truth truth : truths.values()) {
             Decision decision = decided.get(truth.envelopeNo());

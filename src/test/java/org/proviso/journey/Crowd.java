@@ -10,9 +10,10 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.BusyReviewer.Done;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -39,7 +40,7 @@ public final class Crowd {
 
     /** Lets so many act, each until told to stop; whatever else an act throws comes out here. */
     public void work(TestOffice office, int threads, long seed, BooleanSupplier goOn) throws Exception {
-        List<CaseKey> keys = office.the(CaseService.class).all(Primary.ID).stream()
+        List<EnvelopeKey> keys = office.the(CaseService.class).all(new ElectionId(Primary.ID)).stream()
                 .map(EnvelopeCase::key)
                 .toList();
         ExecutorService people = Executors.newFixedThreadPool(threads);

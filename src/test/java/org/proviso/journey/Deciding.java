@@ -6,8 +6,9 @@ import static org.proviso.journey.Office.as;
 import java.util.List;
 import java.util.Set;
 import org.proviso.access.AccessService;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DeciderKind;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
@@ -21,7 +22,7 @@ import org.proviso.review.decide.SettlementResult;
 public record Deciding(Primary primary) {
 
     /** Settled by eve, fay and gil, who record no session. */
-    public EnvelopeCase settled(CaseKey key) {
+    public EnvelopeCase settled(EnvelopeKey key) {
         primary.reviewing(key).work();
         if (primary.now(key).state() == CaseState.PROPOSED) {
             as(
@@ -40,11 +41,11 @@ public record Deciding(Primary primary) {
         throw new AssertionError("not settled: " + settled);
     }
 
-    public EnvelopeCase reopened(CaseKey key) {
+    public EnvelopeCase reopened(EnvelopeKey key) {
         return as("eve", () -> accepted(decisions().reopen(key, primary.now(key).version(), "A paper was found.")));
     }
 
-    private Settlement settlement(CaseKey key) {
+    private Settlement settlement(EnvelopeKey key) {
         Proposal proposal = proposals().newest(key).orElseThrow();
         return new Settlement(key, primary.now(key).version(), proposal.as(), proposal.grounds(), Set.of());
     }
@@ -54,7 +55,7 @@ public record Deciding(Primary primary) {
                 DeciderKind.BOARD,
                 null,
                 null,
-                Set.of("eve", "fay", "gil"),
+                Set.of(new UserName("eve"), new UserName("fay"), new UserName("gil")),
                 primary.office().the(AccessService.class).signedIn().actor());
     }
 

@@ -16,10 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.AccessService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.replay.CaseReplay;
 
@@ -100,11 +103,11 @@ class KilledTest {
 
     private void note(TestOffice office, String line) {
         String[] words = line.split(" ");
-        String by = office.the(AccessService.class)
-                .user(words[3])
+        UserName by = new UserName(office.the(AccessService.class)
+                .user(new UserName(words[3]))
                 .orElseThrow()
                 .actor()
-                .pseudonym();
+                .pseudonym());
         acknowledged.merge(words[1] + " " + words[2] + " " + by, 1, Integer::sum);
         versions.merge(words[2], Integer.parseInt(words[4]), Math::max);
     }
@@ -113,21 +116,24 @@ class KilledTest {
         Map<String, Integer> inLedger = new HashMap<>();
         office.the(LedgerService.class)
                 .follow(
-                        LedgerChain.of(Primary.ID),
+                        LedgerChain.of(new ElectionId(Primary.ID)),
                         entry -> inLedger.merge(
                                 entry.act() + " " + entry.subject() + " " + entry.actor(), 1, Integer::sum));
         acknowledged.forEach((act, times) ->
                 assertThat(inLedger.getOrDefault(act, 0)).as(act).isGreaterThanOrEqualTo(times));
         versions.forEach((envelope, version) -> assertThat(office.the(CaseService.class)
-                        .find(new CaseKey(Primary.ID, envelope))
+                        .find(new EnvelopeKey(new ElectionId(Primary.ID), new EnvelopeNumber(envelope)))
                         .orElseThrow()
                         .version())
                 .as(envelope)
                 .isGreaterThanOrEqualTo(version));
         assertThat(office.the(LedgerService.class)
-                        .verify(LedgerChain.of(Primary.ID))
+                        .verify(LedgerChain.of(new ElectionId(Primary.ID)))
                         .fault())
                 .isEmpty();
-        assertThat(office.the(CaseReplay.class).replay(Primary.ID).first()).isEmpty();
+        assertThat(office.the(CaseReplay.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .first())
+                .isEmpty();
     }
 }

@@ -15,11 +15,15 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.proviso.access.AccessService;
 import org.proviso.canvass.ElectionReplayService;
 import org.proviso.canvass.ElectionReplayVerdict;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
@@ -36,7 +40,7 @@ class ManyAtOnceTest {
         Map<String, Integer> acts = new HashMap<>();
         office.the(LedgerService.class)
                 .follow(
-                        LedgerChain.of(Primary.ID),
+                        LedgerChain.of(new ElectionId(Primary.ID)),
                         entry ->
                                 acts.merge(entry.act() + " " + entry.subject() + " " + entry.actor(), 1, Integer::sum));
         acts.keySet().removeIf(act -> act.startsWith("election_loaded"));
@@ -63,7 +67,9 @@ class ManyAtOnceTest {
         crowd.work(office, PEOPLE, 7, () -> {
             int attempt = attempts.incrementAndGet();
             if (attempt % 100 == 0) {
-                assertThat(office.the(CaseReplay.class).replay(Primary.ID).first())
+                assertThat(office.the(CaseReplay.class)
+                                .replay(new ElectionId(Primary.ID))
+                                .first())
                         .as("compared while others act")
                         .isEmpty();
             }
@@ -74,7 +80,7 @@ class ManyAtOnceTest {
         assertThat(crowd.accepted).hasSizeGreaterThan(100);
         assertThat(crowd.stale).as("people were in each other's way").hasPositiveValue();
         assertThat(inLedger(office)).isEqualTo(accepted(office, crowd));
-        ElectionReplayVerdict replay = office.the(ElectionReplayService.class).replay(Primary.ID);
+        ElectionReplayVerdict replay = office.the(ElectionReplayService.class).replay(new ElectionId(Primary.ID));
         assertThat(replay.differences()).isEmpty();
         assertThat(replay.isWhole()).isTrue();
     }
@@ -82,22 +88,26 @@ class ManyAtOnceTest {
     @OnBothDatabases
     void two_envelopes_are_linked_to_one_voter_at_the_same_moment(TestOffice office) throws Exception {
         Primary primary = Primary.loaded(office);
-        List<CaseKey> keys = primary.truths().keySet().stream()
-                .map(number -> new CaseKey(Primary.ID, number))
+        List<EnvelopeKey> keys = primary.truths().keySet().stream()
+                .map(number -> new EnvelopeKey(new ElectionId(Primary.ID), new EnvelopeNumber(number)))
                 .limit(20)
                 .toList();
-        List<String> voters = office.the(RollService.class).roll(Primary.ID).stream()
+        List<VoterId> voters = office.the(RollService.class).roll(new ElectionId(Primary.ID)).stream()
                 .map(voter -> voter.voterId())
                 .filter(id -> primary.truths().values().stream()
-                        .noneMatch(truth -> truth.voterId().equals(id)))
+                        .noneMatch(truth -> truth.voterId().equals(id.value())))
                 .limit(10)
                 .toList();
-        List<EnvelopeCase> taken =
-                keys.stream().map(key -> primary.taken(key, "ada")).toList();
+        List<EnvelopeCase> taken = keys.stream()
+                .map(key -> primary.taken(key, new UserName("ada")))
+                .toList();
         for (int pair = 0; pair < voters.size(); pair++) {
             together(office, taken.get(2 * pair), taken.get(2 * pair + 1), voters.get(pair));
         }
-        assertThat(office.the(CaseReplay.class).replay(Primary.ID).first()).isEmpty();
+        assertThat(office.the(CaseReplay.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .first())
+                .isEmpty();
         assertThat(office.jdbc()
                         .sql("select count(*) from person")
                         .query(Integer.class)
@@ -105,7 +115,7 @@ class ManyAtOnceTest {
                 .isEqualTo(10);
     }
 
-    private static void together(TestOffice office, EnvelopeCase one, EnvelopeCase other, String voterId)
+    private static void together(TestOffice office, EnvelopeCase one, EnvelopeCase other, VoterId voterId)
             throws Exception {
         ExecutorService two = Executors.newFixedThreadPool(2);
         CyclicBarrier start = new CyclicBarrier(2);

@@ -27,6 +27,7 @@ import org.proviso.Proviso;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.canvass.CanvassService;
+import org.proviso.core.ElectionId;
 import org.proviso.database.CopiedEnvelopes;
 import org.proviso.database.CountingDataSource;
 import org.proviso.database.Statements;
@@ -106,13 +107,14 @@ class PageQueriesTest {
         WorkedPrimary.in(office);
         ReleaseService release = office.the(ReleaseService.class);
         as("carl", () -> {
-            release.recordOtherBallotsComplete(Primary.ID);
+            release.recordOtherBallotsComplete(new ElectionId(Primary.ID));
             return release;
         });
         Batch made = batch(release);
-        Batch begun = done(as("hal", () -> release.beginOpening(Primary.ID, made.number(), made.version())));
-        done(as("ida", () -> release.recordOpening(Primary.ID, made.number(), begun.version(), 0)));
-        office.the(DeadlineService.class).recordPassedDeadlines(Primary.ID);
+        Batch begun =
+                done(as("hal", () -> release.beginOpening(new ElectionId(Primary.ID), made.number(), made.version())));
+        done(as("ida", () -> release.recordOpening(new ElectionId(Primary.ID), made.number(), begun.version(), 0)));
+        office.the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Primary.ID));
         Staff.hire(office, EVERYBODY, Role.INTAKE, Role.REVIEWER, Role.DECIDER, Role.RELEASE_TEAM, Role.SUPERVISOR);
         office.close();
     }
@@ -121,8 +123,8 @@ class PageQueriesTest {
         return done(as(
                 "hal",
                 () -> release.makeBatch(
-                        Primary.ID,
-                        release.waiting(Primary.ID).stream()
+                        new ElectionId(Primary.ID),
+                        release.waiting(new ElectionId(Primary.ID)).stream()
                                 .filter(one -> !one.decision().ballot().heldApart())
                                 .limit(6)
                                 .map(one -> one.key().envelopeNo())
@@ -184,8 +186,8 @@ class PageQueriesTest {
                 "keeping the day's figures",
                 as(
                         EVERYBODY,
-                        () -> Statements.of(
-                                () -> server.getBean(CanvassService.class).keepDailyFigures(Primary.ID, Map.of()))));
+                        () -> Statements.of(() -> server.getBean(CanvassService.class)
+                                .keepDailyFigures(new ElectionId(Primary.ID), Map.of()))));
         return counted;
     }
 

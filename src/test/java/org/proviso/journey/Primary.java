@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Map;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 
@@ -32,7 +34,10 @@ public record Primary(Office office, Map<String, Truth> truths) {
     }
 
     public LocalDate day() {
-        return office.the(ElectionService.class).find(ID).orElseThrow().date();
+        return office.the(ElectionService.class)
+                .find(new ElectionId(ID))
+                .orElseThrow()
+                .date();
     }
 
     /** Sets the office's clock to so many days after the election. */
@@ -42,28 +47,29 @@ public record Primary(Office office, Map<String, Truth> truths) {
     }
 
     /** The first envelope of that scenario. */
-    public CaseKey envelope(String scenario) {
+    public EnvelopeKey envelope(String scenario) {
         return truths.values().stream()
                 .filter(truth -> truth.scenario().equals(scenario))
-                .map(truth -> new CaseKey(ID, truth.envelopeNo()))
+                .map(truth -> new EnvelopeKey(new ElectionId(ID), truth.envelopeNo()))
                 .findFirst()
                 .orElseThrow();
     }
 
-    public Truth truth(CaseKey key) {
-        return truths.get(key.envelopeNo());
+    public Truth truth(EnvelopeKey key) {
+        return truths.get(key.envelopeNo().value());
     }
 
-    public EnvelopeCase now(CaseKey key) {
+    public EnvelopeCase now(EnvelopeKey key) {
         return office.the(CaseService.class).find(key).orElseThrow();
     }
 
-    public Reviewing reviewing(CaseKey key) {
+    public Reviewing reviewing(EnvelopeKey key) {
         return new Reviewing(office, key, truth(key));
     }
 
-    public EnvelopeCase taken(CaseKey key, String by) {
-        return as(by, () -> Office.accepted(office.the(CaseService.class).take(key, now(key).version())));
+    public EnvelopeCase taken(EnvelopeKey key, UserName by) {
+        return as(
+                by.value(), () -> Office.accepted(office.the(CaseService.class).take(key, now(key).version())));
     }
 
     /** Why an act was refused. */

@@ -8,10 +8,11 @@ import java.time.LocalDateTime;
 import java.util.Map;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -38,12 +39,13 @@ public final class ReadyDesk {
         Map<String, Truth> truths = Truth.of(ID);
         truths.values().forEach(truth -> bring(office, truth));
         System.out.println(
-                office.the(ProposalService.class).ready(ID).size() + " of " + truths.size() + " cases are ready.");
+                office.the(ProposalService.class).ready(new ElectionId(ID)).size() + " of " + truths.size()
+                        + " cases are ready.");
         services.close();
     }
 
     private static void bring(Office office, Truth truth) {
-        CaseKey key = new CaseKey(ID, truth.envelopeNo());
+        EnvelopeKey key = new EnvelopeKey(new ElectionId(ID), truth.envelopeNo());
         try {
             new Reviewing(office, key, truth).work();
             EnvelopeCase now = office.the(CaseService.class).find(key).orElseThrow();

@@ -8,6 +8,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.Key;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.ChallengeFact;
 import org.proviso.core.adjudication.facts.Fact;
@@ -21,7 +24,6 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
@@ -45,10 +47,10 @@ import org.proviso.review.facts.SignatureComparison;
 public final class Reviewing {
 
     private final Office office;
-    private final CaseKey key;
+    private final EnvelopeKey key;
     private final Truth truth;
 
-    public Reviewing(Office office, CaseKey key, Truth truth) {
+    public Reviewing(Office office, EnvelopeKey key, Truth truth) {
         this.office = office;
         this.key = key;
         this.truth = truth;
@@ -108,11 +110,12 @@ public final class Reviewing {
         if (truth.voterId().isEmpty()) {
             return as("ada", () -> accepted(office.the(SearchService.class).record(search(one))));
         }
-        String ground = truth.voterId().equals(link.voterId()) ? "" : "Birth date and address compared by hand.";
+        String ground =
+                truth.voterId().equals(Key.text(link.voterId())) ? "" : "Birth date and address compared by hand.";
         return as(
                 "ada",
                 () -> accepted(office.the(LinkService.class)
-                        .confirm(new ConfirmLink(key, one.version(), truth.voterId(), ground))));
+                        .confirm(new ConfirmLink(key, one.version(), new VoterId(truth.voterId()), ground))));
     }
 
     private RecordSearch search(EnvelopeCase one) {

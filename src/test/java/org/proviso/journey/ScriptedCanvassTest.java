@@ -11,6 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -42,14 +45,14 @@ class ScriptedCanvassTest {
         canvass.load();
         canvass.review();
         canvass.at(4, 15, 0);
-        assertThat(letters.send(NoticeKind.ASK, "jon", LocalDateTime.of(2026, 11, 4, 14, 30)))
+        assertThat(letters.send(NoticeKind.ASK, new UserName("jon"), LocalDateTime.of(2026, 11, 4, 14, 30)))
                 .isPositive();
         canvass.at(9, 10, 0);
         canvass.mailBallotsDecided(temporary);
         assertThat(canvass.cure()).isPositive();
         canvass.review();
         canvass.at(10, 17, 1);
-        assertThat(office.the(DeadlineService.class).recordPassedDeadlines(Canvass.ID))
+        assertThat(office.the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Canvass.ID)))
                 .isNotEmpty();
         canvass.review();
         int first = canvass.meet(LocalDateTime.of(2026, 11, 12, 9, 0));
@@ -62,7 +65,7 @@ class ScriptedCanvassTest {
         assertThat(first + second).isEqualTo(240 - 4 - 2);
         canvass.settledAsTheTruthSays();
         int ballots = canvass.release(2);
-        assertThat(letters.send(NoticeKind.OUTCOME, "carl", LocalDateTime.of(2026, 11, 13, 9, 0)))
+        assertThat(letters.send(NoticeKind.OUTCOME, new UserName("carl"), LocalDateTime.of(2026, 11, 13, 9, 0)))
                 .isPositive();
         closes(canvass, ballots);
         proves(services);
@@ -77,13 +80,17 @@ class ScriptedCanvassTest {
         adding.lateReturn("Ansel Township Hall", canvass.receivedFrom("Ansel Township Hall"));
         adding.clearUp("Birch Hall Fire Station", 19);
         adding.note(CanvassService.COUNTY, Figure.TABULATED, ballots, "Tabulator's report.");
-        Map<String, Decision> decided =
-                canvass.office().the(DecisionService.class).standing(Canvass.ID);
+        Map<EnvelopeNumber, Decision> decided =
+                canvass.office().the(DecisionService.class).standing(new ElectionId(Canvass.ID));
         long counted = decided.values().stream()
                 .filter(decision -> decision.as() != DecisionOutcome.REJECT)
                 .count();
         adding.note(CanvassService.COUNTY, Figure.CREDITED, (int) counted, "Voter-credit list.");
-        assertThat(as("carl", () -> canvass.office().the(CanvassService.class).keepDailyFigures(Canvass.ID, Map.of())))
+        assertThat(as(
+                        "carl",
+                        () -> canvass.office()
+                                .the(CanvassService.class)
+                                .keepDailyFigures(new ElectionId(Canvass.ID), Map.of())))
                 .isEmpty();
         ElectionClosingResult closing = adding.close();
         assertThat(closing).as("%s", closing).isInstanceOf(ElectionClosingResult.Closed.class);
@@ -91,14 +98,15 @@ class ScriptedCanvassTest {
 
     private static void proves(TestOffice services) {
         assertThat(services.the(LedgerService.class)
-                        .verify(LedgerChain.of(Canvass.ID))
+                        .verify(LedgerChain.of(new ElectionId(Canvass.ID)))
                         .isWhole())
                 .isTrue();
-        TableComparison cases = services.the(CaseReplay.class).replay(Canvass.ID);
+        TableComparison cases = services.the(CaseReplay.class).replay(new ElectionId(Canvass.ID));
         assertThat(cases.isWhole()).as("%s", cases).isTrue();
-        assertThat(services.the(AssessmentReplay.class).replay(Canvass.ID)).satisfies(verdict -> {
-            assertThat(verdict.differing()).as("%s", verdict.first()).isZero();
-            assertThat(verdict.agreeing()).isGreaterThan(240 * 3);
-        });
+        assertThat(services.the(AssessmentReplay.class).replay(new ElectionId(Canvass.ID)))
+                .satisfies(verdict -> {
+                    assertThat(verdict.differing()).as("%s", verdict.first()).isZero();
+                    assertThat(verdict.agreeing()).isGreaterThan(240 * 3);
+                });
     }
 }

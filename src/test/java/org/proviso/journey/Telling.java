@@ -4,6 +4,8 @@ import static org.proviso.journey.Office.as;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.LogNoticeSent;
 import org.proviso.notices.NoticeChannel;
@@ -23,14 +25,14 @@ final class Telling {
     }
 
     /** Sends what is due of that kind at that moment; how many letters. */
-    int send(NoticeKind kind, String by, LocalDateTime when) {
+    int send(NoticeKind kind, UserName by, LocalDateTime when) {
         NoticeService notices = office.the(NoticeService.class);
-        List<DueNotice> due = as(by, () -> notices.due(election)).stream()
+        List<DueNotice> due = as(by.value(), () -> notices.due(new ElectionId(election))).stream()
                 .filter(one -> one.notice().kind() == kind)
                 .toList();
         for (DueNotice one : due) {
             NoticeLogResult logged = as(
-                    by,
+                    by.value(),
                     () -> notices.logSent(new LogNoticeSent(
                             one.notice().key(),
                             one.notice().number(),

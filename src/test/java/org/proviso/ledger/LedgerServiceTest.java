@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
+import org.proviso.core.ElectionId;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
@@ -21,7 +22,7 @@ import org.springframework.transaction.IllegalTransactionStateException;
 /** The ledger keeps every act in its place, and says where somebody touched it. */
 class LedgerServiceTest {
 
-    private static final LedgerChain CHAIN = LedgerChain.of("tamarack");
+    private static final LedgerChain CHAIN = LedgerChain.of(new ElectionId("tamarack"));
     private static final Actor ADA = new Actor("staff-7K3Q2M");
 
     @TempDir

@@ -9,6 +9,7 @@ import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.proviso.core.ElectionId;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -18,7 +19,7 @@ class LedgerUnderLoadTest {
 
     private static final int THREADS = 20;
     private static final int ACTS = 25;
-    private static final LedgerChain CHAIN = LedgerChain.of("busy");
+    private static final LedgerChain CHAIN = LedgerChain.of(new ElectionId("busy"));
 
     @OnBothDatabases
     void twenty_at_once_lose_double_and_break_nothing(TestOffice office) throws Exception {

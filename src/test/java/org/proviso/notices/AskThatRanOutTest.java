@@ -3,13 +3,15 @@ package org.proviso.notices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.news.DeadlineService;
 
 /**
@@ -18,14 +20,14 @@ import org.proviso.review.news.DeadlineService;
  */
 class AskThatRanOutTest {
 
-    private static final CaseKey NEVER_TOLD = NoticeOffice.key("P-1009");
-    private static final CaseKey TOLD_IN_TIME = NoticeOffice.key("P-1016");
-    private static final CaseKey TOLD_LATE = NoticeOffice.key("P-1022");
+    private static final EnvelopeKey NEVER_TOLD = NoticeOffice.key(new EnvelopeNumber("P-1009"));
+    private static final EnvelopeKey TOLD_IN_TIME = NoticeOffice.key(new EnvelopeNumber("P-1016"));
+    private static final EnvelopeKey TOLD_LATE = NoticeOffice.key(new EnvelopeNumber("P-1022"));
 
     @OnBothDatabases
     void only_the_voter_who_was_told_in_time_is_rejected_when_the_time_is_up(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        for (CaseKey key : new CaseKey[] {NEVER_TOLD, TOLD_IN_TIME, TOLD_LATE}) {
+        for (EnvelopeKey key : new EnvelopeKey[] {NEVER_TOLD, TOLD_IN_TIME, TOLD_LATE}) {
             assertThat(office.primary().reviewing(key).work()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
         }
         office.at(LocalDateTime.of(2026, 8, 7, 9, 0));
@@ -59,19 +61,19 @@ class AskThatRanOutTest {
         assertThat(says(office, TOLD_IN_TIME)).isEqualTo(Recommendation.REJECT);
     }
 
-    private static Notice logged(NoticeOffice office, CaseKey key, LocalDateTime sentAt) {
+    private static Notice logged(NoticeOffice office, EnvelopeKey key, LocalDateTime sentAt) {
         return office.logged("jon", office.ask(key, Ask.IDENTIFICATION), sentAt);
     }
 
     private static void look(NoticeOffice office) {
-        office.primary().office().the(DeadlineService.class).recordPassedDeadlines(Primary.ID);
+        office.primary().office().the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Primary.ID));
     }
 
-    private static Recommendation says(NoticeOffice office, CaseKey key) {
+    private static Recommendation says(NoticeOffice office, EnvelopeKey key) {
         return office.primary().reviewing(key).report().recommendation();
     }
 
-    private static String open(NoticeOffice office, CaseKey key) {
+    private static String open(NoticeOffice office, EnvelopeKey key) {
         return String.join(
                 "; ", office.primary().reviewing(key).report().settled().stillOpen());
     }

@@ -8,14 +8,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 
 class LetterTest {
 
@@ -25,7 +27,7 @@ class LetterTest {
     @OnADatabase
     void a_cure_notice_says_what_is_missing_where_and_until_when(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = NoticeOffice.key("P-1009");
+        EnvelopeKey key = NoticeOffice.key(new EnvelopeNumber("P-1009"));
         String letter = office.letter(office.ask(key, Ask.IDENTIFICATION));
         Envelope envelope = office.primary().reviewing(key).report().envelope();
         assertThat(letter)
@@ -43,7 +45,7 @@ class LetterTest {
     @OnADatabase
     void the_letter_of_a_rejection_gives_the_reason_in_plain_words_the_law_and_what_next(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = office.primary().envelope("registered_late");
+        EnvelopeKey key = office.primary().envelope("registered_late");
         office.at(DECIDING);
         office.deciding().settled(key);
         assertThat(office.letter(office.outcome(key)))
@@ -56,7 +58,7 @@ class LetterTest {
     @OnADatabase
     void the_letter_of_a_part_names_the_contests_that_counted_and_those_that_did_not(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = office.primary().envelope("wrong_split");
+        EnvelopeKey key = office.primary().envelope("wrong_split");
         office.at(DECIDING);
         office.deciding().settled(key);
         String letter = office.letter(office.outcome(key));
@@ -92,7 +94,7 @@ class LetterTest {
         for (String scenario : List.of("registered_late", "wrong_split", "cancelled", "mail_accepted")) {
             office.deciding().settled(office.primary().envelope(scenario));
         }
-        List<DueNotice> due = as("carl", () -> office.service().due(Primary.ID));
+        List<DueNotice> due = as("carl", () -> office.service().due(new ElectionId(Primary.ID)));
         assertThat(due).hasSizeGreaterThan(8);
         for (DueNotice one : due) {
             String letter = office.letter(one.notice());
@@ -112,7 +114,7 @@ class LetterTest {
                                 .flatMap(voter -> Stream.of(
                                         voter.driversLicense(),
                                         String.valueOf(voter.birthDate()),
-                                        voter.voterId(),
+                                        voter.voterId().value(),
                                         voter.idLast4())))
                 .filter(text -> !text.isBlank())
                 .map(text -> text.length() == 4 ? " " + text + " " : text)
@@ -132,7 +134,7 @@ class LetterTest {
     @OnADatabase
     void a_protected_address_stands_in_no_letter_and_on_no_list(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = office.primary().envelope("protected_address");
+        EnvelopeKey key = office.primary().envelope("protected_address");
         services.jdbc()
                 .sql("update envelope set voter_signed = 'no' where election_id = ? and envelope_no = ?")
                 .params(key.electionId(), key.envelopeNo())
@@ -146,7 +148,7 @@ class LetterTest {
         assertThat(office.letter(notice))
                 .contains(MailTo.HELD)
                 .doesNotContain(voter.residence().street(), said.residence().line(), said.mailAddress());
-        assertThat(as("jon", () -> office.service().due(Primary.ID)))
+        assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
                 .filteredOn(one -> one.notice().key().equals(key))
                 .singleElement()
                 .satisfies(one -> assertThat(one.to().address()).isEqualTo(MailTo.HELD));
@@ -155,7 +157,7 @@ class LetterTest {
     @OnADatabase
     void the_letter_logged_is_the_letter_printed(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        Notice notice = office.ask(NoticeOffice.key("P-1009"), Ask.IDENTIFICATION);
+        Notice notice = office.ask(NoticeOffice.key(new EnvelopeNumber("P-1009")), Ask.IDENTIFICATION);
         Letter printed = as("jon", () -> office.service().letter(notice.key(), notice.number()));
         office.at(NoticeOffice.NOON.plusDays(1));
         office.logged("jon", notice, NoticeOffice.NOON);

@@ -4,12 +4,14 @@ import static org.proviso.journey.Office.as;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Deciding;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 
 /**
  * The sample primary of August 4, 2026, loaded at noon of the next day. Under the sample's rules a notice is due by the
@@ -27,26 +29,26 @@ record NoticeOffice(Primary primary) {
         return new NoticeOffice(Primary.loaded(services));
     }
 
-    static CaseKey key(String envelopeNo) {
-        return new CaseKey(Primary.ID, envelopeNo);
+    static EnvelopeKey key(EnvelopeNumber envelopeNo) {
+        return new EnvelopeKey(new ElectionId(Primary.ID), envelopeNo);
     }
 
     NoticeService service() {
         return primary.office().the(NoticeService.class);
     }
 
-    List<Notice> of(CaseKey key) {
+    List<Notice> of(EnvelopeKey key) {
         return as("carl", () -> service().notices(key));
     }
 
-    Notice ask(CaseKey key, Ask ask) {
+    Notice ask(EnvelopeKey key, Ask ask) {
         return of(key).stream()
                 .filter(notice -> notice.asksFor(ask))
                 .findFirst()
                 .orElseThrow();
     }
 
-    Notice outcome(CaseKey key) {
+    Notice outcome(EnvelopeKey key) {
         return of(key).stream()
                 .filter(notice -> notice.kind() == NoticeKind.OUTCOME && !notice.isWithdrawn())
                 .findFirst()

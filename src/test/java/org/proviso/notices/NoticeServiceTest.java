@@ -9,6 +9,9 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnADatabase;
@@ -17,15 +20,14 @@ import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 class NoticeServiceTest {
 
-    private static final CaseKey NO_ID = NoticeOffice.key("P-1009");
-    private static final CaseKey UNSIGNED = NoticeOffice.key("P-1013");
+    private static final EnvelopeKey NO_ID = NoticeOffice.key(new EnvelopeNumber("P-1009"));
+    private static final EnvelopeKey UNSIGNED = NoticeOffice.key(new EnvelopeNumber("P-1013"));
 
-    private static RecordCure brought(CaseKey key) {
+    private static RecordCure brought(EnvelopeKey key) {
         return new RecordCure(
                 key.electionId(), key.envelopeNo(), Ask.IDENTIFICATION, NoticeOffice.NOON, "State ID seen");
     }
@@ -33,7 +35,7 @@ class NoticeServiceTest {
     @OnADatabase
     void every_ask_is_due_at_once_by_the_packs_deadline_whatever_is_recommended(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        List<DueNotice> due = as("jon", () -> office.service().due(Primary.ID));
+        List<DueNotice> due = as("jon", () -> office.service().due(new ElectionId(Primary.ID)));
         assertThat(due).extracting(one -> one.notice().key()).contains(NO_ID, UNSIGNED);
         assertThat(due).allSatisfy(one -> {
             assertThat(one.notice().dueAt().withNano(0)).isEqualTo(NoticeOffice.NOTICE_DUE);
@@ -46,7 +48,8 @@ class NoticeServiceTest {
                 .orElseThrow();
         assertThat(first.until()).isEqualTo(NoticeOffice.LAST_MOMENT);
         office.at(NoticeOffice.NOTICE_DUE.plusMinutes(1));
-        assertThat(as("jon", () -> office.service().due(Primary.ID))).allMatch(DueNotice::overdue);
+        assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
+                .allMatch(DueNotice::overdue);
     }
 
     @OnADatabase
@@ -57,7 +60,7 @@ class NoticeServiceTest {
             return true;
         });
         assertThat(office.ask(NO_ID, Ask.IDENTIFICATION).isWithdrawn()).isTrue();
-        assertThat(as("jon", () -> office.service().due(Primary.ID)))
+        assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
                 .noneMatch(one -> one.notice().key().equals(NO_ID));
     }
 
@@ -115,23 +118,25 @@ class NoticeServiceTest {
     @OnADatabase
     void a_rejection_makes_one_outcome_notice_due_and_reopening_withdraws_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = office.primary().envelope("registered_late");
+        EnvelopeKey key = office.primary().envelope("registered_late");
         office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
         office.deciding().settled(key);
         Notice due = office.outcome(key);
         assertThat(due.dueAt()).isEqualTo(LocalDateTime.of(2026, 8, 6, 12, 0));
-        assertThat(as("carl", () -> office.service().counts(Primary.ID)).outcomes())
+        assertThat(as("carl", () -> office.service().counts(new ElectionId(Primary.ID)))
+                        .outcomes())
                 .isOne();
         office.deciding().reopened(key);
         assertThat(office.of(key)).singleElement().matches(Notice::isWithdrawn);
-        assertThat(as("carl", () -> office.service().counts(Primary.ID)).outcomes())
+        assertThat(as("carl", () -> office.service().counts(new ElectionId(Primary.ID)))
+                        .outcomes())
                 .isZero();
     }
 
     @OnADatabase
     void a_ballot_that_counts_in_full_needs_no_notice(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey key = office.primary().envelope("in_order");
+        EnvelopeKey key = office.primary().envelope("in_order");
         office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
         office.deciding().settled(key);
         assertThat(office.of(key)).isEmpty();
@@ -141,8 +146,8 @@ class NoticeServiceTest {
     void asks_are_counted_by_envelope_and_apart_for_extended_hours(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
-        NoticeCounts counts = as("carl", () -> office.service().counts(Primary.ID));
-        int asked = as("carl", () -> office.service().due(Primary.ID)).stream()
+        NoticeCounts counts = as("carl", () -> office.service().counts(new ElectionId(Primary.ID)));
+        int asked = as("carl", () -> office.service().due(new ElectionId(Primary.ID))).stream()
                         .map(one -> one.notice().key())
                         .distinct()
                         .toList()
@@ -179,7 +184,7 @@ class NoticeServiceTest {
     @OnADatabase
     void only_who_may_print_a_letter_sees_or_logs_it(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
-        CaseKey decided = office.primary().envelope("registered_late");
+        EnvelopeKey decided = office.primary().envelope("registered_late");
         office.at(LocalDateTime.of(2026, 8, 6, 12, 0));
         office.deciding().settled(decided);
         Notice outcome = office.outcome(decided);
@@ -188,14 +193,15 @@ class NoticeServiceTest {
                 .isInstanceOf(NotPermittedException.class);
         assertThatThrownBy(() -> office.logged("jon", outcome, LocalDateTime.of(2026, 8, 6, 12, 0)))
                 .isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> as("eve", () -> office.service().due(Primary.ID)))
+        assertThatThrownBy(() -> as("eve", () -> office.service().due(new ElectionId(Primary.ID))))
                 .isInstanceOf(NotPermittedException.class);
         assertThatThrownBy(() -> as("jon", () -> office.service().letter(decided, outcome.number())))
                 .isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> office.service().counts(Primary.ID)).isInstanceOf(NotPermittedException.class);
-        assertThat(as("jon", () -> office.service().due(Primary.ID)))
+        assertThatThrownBy(() -> office.service().counts(new ElectionId(Primary.ID)))
+                .isInstanceOf(NotPermittedException.class);
+        assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
                 .noneMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
-        assertThat(as("carl", () -> office.service().due(Primary.ID)))
+        assertThat(as("carl", () -> office.service().due(new ElectionId(Primary.ID))))
                 .anyMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
     }
 }

@@ -6,6 +6,9 @@ import static org.proviso.journey.Office.as;
 
 import java.util.Set;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -13,7 +16,6 @@ import org.proviso.journey.Deciding;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 
 /** Opening what counts: when, by whom, with what, and what is known of it afterwards. */
@@ -30,8 +32,8 @@ class ReleaseServiceTest {
         return primary;
     }
 
-    private static Set<String> numbers(Primary primary, String... scenarios) {
-        Set<String> numbers = new java.util.LinkedHashSet<>();
+    private static Set<EnvelopeNumber> numbers(Primary primary, String... scenarios) {
+        Set<EnvelopeNumber> numbers = new java.util.LinkedHashSet<>();
         for (String scenario : scenarios) {
             numbers.add(primary.envelope(scenario).envelopeNo());
         }
@@ -50,31 +52,31 @@ class ReleaseServiceTest {
     void nothing_is_opened_before_the_other_ballots_are_done(TestOffice services) {
         Primary primary = decided(services, "in_order", "inactive");
         ReleaseService releases = services.the(ReleaseService.class);
-        Set<String> both = numbers(primary, "in_order", "inactive");
-        ReleaseActResult early = as("hal", () -> releases.makeBatch(Primary.ID, both, ""));
+        Set<EnvelopeNumber> both = numbers(primary, "in_order", "inactive");
+        ReleaseActResult early = as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), both, ""));
         assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
         assertThat(((ReleaseActResult.Refused) early).refusal().reference()).isNotNull();
         assertThatThrownBy(() -> as("hal", () -> {
-                    releases.recordOtherBallotsComplete(Primary.ID);
+                    releases.recordOtherBallotsComplete(new ElectionId(Primary.ID));
                     return true;
                 }))
                 .isInstanceOf(NotPermittedException.class);
-        assertThat(as("hal", () -> releases.gate(Primary.ID))).isPresent();
-        assertThat(as("hal", () -> releases.areOtherBallotsComplete(Primary.ID)))
+        assertThat(as("hal", () -> releases.gate(new ElectionId(Primary.ID)))).isPresent();
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(new ElectionId(Primary.ID))))
                 .isFalse();
         othersDone(releases);
-        assertThat(as("hal", () -> releases.gate(Primary.ID))).isEmpty();
-        assertThat(as("hal", () -> releases.areOtherBallotsComplete(Primary.ID)))
+        assertThat(as("hal", () -> releases.gate(new ElectionId(Primary.ID)))).isEmpty();
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(new ElectionId(Primary.ID))))
                 .isTrue();
-        assertThat(batch(as("hal", () -> releases.makeBatch(Primary.ID, both, "")))
+        assertThat(batch(as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), both, "")))
                         .envelopes())
                 .isEqualTo(2);
-        assertThat(releases.waiting(Primary.ID)).isEmpty();
+        assertThat(releases.waiting(new ElectionId(Primary.ID))).isEmpty();
     }
 
     private static void othersDone(ReleaseService releases) {
         as("carl", () -> {
-            releases.recordOtherBallotsComplete(Primary.ID);
+            releases.recordOtherBallotsComplete(new ElectionId(Primary.ID));
             return true;
         });
     }
@@ -84,16 +86,24 @@ class ReleaseServiceTest {
         Primary primary = decided(services, "in_order", "registered_late");
         ReleaseService releases = services.the(ReleaseService.class);
         othersDone(releases);
-        Set<String> one = numbers(primary, "in_order");
-        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, one, ""))))
+        Set<EnvelopeNumber> one = numbers(primary, "in_order");
+        assertThat(why(as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), one, ""))))
                 .isEqualTo(Why.SECRECY);
-        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, numbers(primary, "in_order", "inactive"), ""))))
+        assertThat(why(as(
+                        "hal",
+                        () -> releases.makeBatch(
+                                new ElectionId(Primary.ID), numbers(primary, "in_order", "inactive"), ""))))
                 .as("one of them is not decided")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        assertThat(why(as("hal", () -> releases.makeBatch(Primary.ID, numbers(primary, "registered_late"), "x"))))
+        assertThat(why(as(
+                        "hal",
+                        () -> releases.makeBatch(
+                                new ElectionId(Primary.ID), numbers(primary, "registered_late"), "x"))))
                 .as("rejected")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        assertThat(as("hal", () -> releases.makeBatch(Primary.ID, one, "The only one of this election.")))
+        assertThat(as(
+                        "hal",
+                        () -> releases.makeBatch(new ElectionId(Primary.ID), one, "The only one of this election.")))
                 .isInstanceOf(ReleaseActResult.Done.class);
     }
 
@@ -103,38 +113,41 @@ class ReleaseServiceTest {
         ReleaseService releases = services.the(ReleaseService.class);
         RemakeService remakes = services.the(RemakeService.class);
         othersDone(releases);
-        Set<String> three = numbers(primary, "in_order", "inactive", "wrong_style");
-        Batch made = batch(as("hal", () -> releases.makeBatch(Primary.ID, three, "")));
-        Batch begun = batch(as("hal", () -> releases.beginOpening(Primary.ID, 1, made.version())));
-        assertThatThrownBy(() -> as("hal", () -> releases.recordOpening(Primary.ID, 1, begun.version(), 0)))
+        Set<EnvelopeNumber> three = numbers(primary, "in_order", "inactive", "wrong_style");
+        Batch made = batch(as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), three, "")));
+        Batch begun = batch(as("hal", () -> releases.beginOpening(new ElectionId(Primary.ID), 1, made.version())));
+        assertThatThrownBy(() ->
+                        as("hal", () -> releases.recordOpening(new ElectionId(Primary.ID), 1, begun.version(), 0)))
                 .isInstanceOf(NotPermittedException.class);
-        Batch opened = batch(as("ida", () -> releases.recordOpening(Primary.ID, 1, begun.version(), 1)));
-        CaseKey key = primary.envelope("in_order");
+        Batch opened =
+                batch(as("ida", () -> releases.recordOpening(new ElectionId(Primary.ID), 1, begun.version(), 1)));
+        EnvelopeKey key = primary.envelope("in_order");
         assertThat(primary.now(key).state()).isEqualTo(CaseState.RELEASED);
-        RemakeSheet sheet = remakes.sheets(Primary.ID, 1).get(0);
+        RemakeSheet sheet = remakes.sheets(new ElectionId(Primary.ID), 1).get(0);
         assertThat(sheet.ballots()).isOne();
         assertThat(sheet.styleCast()).isNotEqualTo(sheet.styleRight());
         assertThat(sheet.contests()).isNotEmpty();
-        assertThat(why(as("ida", () -> remakes.handOff(Primary.ID, 1, opened.version(), 2))))
+        assertThat(why(as("ida", () -> remakes.handOff(new ElectionId(Primary.ID), 1, opened.version(), 2))))
                 .as("not remade yet")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
         as("hal", () -> {
-            remakes.beginRemake(Primary.ID, 1, 1, sheet.version());
+            remakes.beginRemake(new ElectionId(Primary.ID), 1, 1, sheet.version());
             return true;
         });
         as("ida", () -> {
-            remakes.recordRemake(Primary.ID, 1, 1, sheet.version() + 1);
+            remakes.recordRemake(new ElectionId(Primary.ID), 1, 1, sheet.version() + 1);
             return true;
         });
-        assertThat(why(as("ida", () -> remakes.handOff(Primary.ID, 1, opened.version(), 3))))
+        assertThat(why(as("ida", () -> remakes.handOff(new ElectionId(Primary.ID), 1, opened.version(), 3))))
                 .as("one was empty")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        assertThat(batch(as("ida", () -> remakes.handOff(Primary.ID, 1, opened.version(), 2)))
+        assertThat(batch(as("ida", () -> remakes.handOff(new ElectionId(Primary.ID), 1, opened.version(), 2)))
                         .handedOffAt())
                 .isNotNull();
-        assertThat(services.the(LedgerService.class).read(LedgerChain.of(Primary.ID), 0, 99))
+        assertThat(services.the(LedgerService.class).read(LedgerChain.of(new ElectionId(Primary.ID)), 0, 99))
                 .filteredOn(entry -> entry.subject().startsWith("batch"))
                 .hasSize(6)
-                .allSatisfy(entry -> assertThat(three).noneMatch(entry.line()::contains));
+                .allSatisfy(entry ->
+                        assertThat(three).noneMatch(number -> entry.line().contains(number.value())));
     }
 }

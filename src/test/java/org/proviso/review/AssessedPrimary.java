@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.proviso.SampleCases;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.database.TestOffice;
@@ -20,8 +23,8 @@ public record AssessedPrimary(TestOffice office, SampleCases cases) {
         return new AssessedPrimary(office, SampleCases.presumed(ID));
     }
 
-    public static CaseKey key(String envelopeNo) {
-        return new CaseKey(ID, envelopeNo);
+    public static EnvelopeKey key(EnvelopeNumber envelopeNo) {
+        return new EnvelopeKey(new ElectionId(ID), envelopeNo);
     }
 
     public AssessmentStore store() {
@@ -29,8 +32,8 @@ public record AssessedPrimary(TestOffice office, SampleCases cases) {
     }
 
     /** The three ways of every case of these, by envelope. */
-    public static Map<String, List<KeptAssessment>> ways(SampleCases cases) {
-        Map<String, List<KeptAssessment>> ways = new LinkedHashMap<>();
+    public static Map<EnvelopeNumber, List<KeptAssessment>> ways(SampleCases cases) {
+        Map<EnvelopeNumber, List<KeptAssessment>> ways = new LinkedHashMap<>();
         for (CaseReport report : cases.reports()) {
             ways.put(report.envelope().envelopeNo(), KeptAssessment.of(report, Map.of(), cases.book(), cases.asOf()));
         }
@@ -38,10 +41,10 @@ public record AssessedPrimary(TestOffice office, SampleCases cases) {
     }
 
     /** Assesses every case once more, as if its link were confirmed. */
-    public Map<String, List<KeptAssessment>> assessConfirmed() {
-        Map<String, List<KeptAssessment>> ways = ways(cases.confirmed());
+    public Map<EnvelopeNumber, List<KeptAssessment>> assessConfirmed() {
+        Map<EnvelopeNumber, List<KeptAssessment>> ways = ways(cases.confirmed());
         office.inTransaction(() -> {
-            ways.forEach((envelope, three) -> store().insert(ID, Map.of(key(envelope), three)));
+            ways.forEach((envelope, three) -> store().insert(new ElectionId(ID), Map.of(key(envelope), three)));
             return true;
         });
         return ways;

@@ -11,6 +11,9 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.Link;
@@ -41,11 +44,11 @@ class CaseRecordsTest {
         return ElectionFolder.read(folder);
     }
 
-    private static Pages overFolder(ElectionFolder folder, Map<String, Link> links) {
+    private static Pages overFolder(ElectionFolder folder, Map<EnvelopeNumber, Link> links) {
         return Pages.of(new FolderRecords(folder, links), folder.envelopes(), links);
     }
 
-    private static Pages overTables(TestOffice office, String election, Map<String, Link> links) {
+    private static Pages overTables(TestOffice office, ElectionId election, Map<EnvelopeNumber, Link> links) {
         return Pages.of(
                 office.the(CaseRecordsService.class).of(election, links),
                 office.the(IntakeService.class).envelopes(election),
@@ -54,12 +57,12 @@ class CaseRecordsTest {
 
     private static void compare(TestOffice office, String sample, int envelopes) {
         ElectionFolder folder = load(office, sample);
-        String id = folder.election().id();
-        Map<String, Link> presumed = Pages.presumedLinks(folder);
+        ElectionId id = folder.election().id();
+        Map<EnvelopeNumber, Link> presumed = Pages.presumedLinks(folder);
         Pages folders = overFolder(folder, presumed);
         assertThat(folders.byEnvelope()).hasSize(envelopes);
         same(overTables(office, id, presumed), folders);
-        Map<String, Link> confirmed = Pages.confirmed(presumed);
+        Map<EnvelopeNumber, Link> confirmed = Pages.confirmed(presumed);
         folders = overFolder(folder, confirmed);
         Pages tables = overTables(office, id, confirmed);
         same(tables, folders);
@@ -89,22 +92,22 @@ class CaseRecordsTest {
     @OnBothDatabases
     void all_envelopes_of_one_voter_come_through_the_links(TestOffice office) {
         ElectionFolder folder = load(office, "tamarack-primary");
-        String voter = folder.voters().keySet().iterator().next();
-        String first = folder.envelopes().get(0).envelopeNo();
-        String fifth = folder.envelopes().get(4).envelopeNo();
+        VoterId voter = folder.voters().keySet().iterator().next();
+        EnvelopeNumber first = folder.envelopes().get(0).envelopeNo();
+        EnvelopeNumber fifth = folder.envelopes().get(4).envelopeNo();
         Link link = new Link(VoterIdentityFact.CONFIRMED, voter, 1, List.of());
         Records records =
                 office.the(CaseRecordsService.class).of(folder.election().id(), Map.of(fifth, link, first, link));
         assertThat(records.envelopesOf(voter))
                 .containsExactly(folder.envelopes().get(0), folder.envelopes().get(4));
-        assertThat(records.envelopesOf("nobody")).isEmpty();
+        assertThat(records.envelopesOf(new VoterId("nobody"))).isEmpty();
     }
 
     @OnBothDatabases
     void what_a_voter_brought_is_read_on_the_countys_clock(TestOffice office) {
         ElectionFolder folder = load(office, "tamarack-primary");
-        String id = folder.election().id();
-        String envelope = folder.envelopes().get(0).envelopeNo();
+        ElectionId id = folder.election().id();
+        EnvelopeNumber envelope = folder.envelopes().get(0).envelopeNo();
         LocalDateTime stamp = folder.election().date().plusDays(2).atTime(16, 59);
         LocalDateTime keyed = stamp.plusHours(18);
         OffsetDateTime keyedAt = keyed.atZone(folder.election().zone()).toOffsetDateTime();
@@ -120,7 +123,7 @@ class CaseRecordsTest {
 
     @OnBothDatabases
     void an_election_that_is_not_in_the_office_is_refused_by_name(TestOffice office) {
-        assertThatThrownBy(() -> office.the(CaseRecordsService.class).of("elsewhere-2026", Map.of()))
+        assertThatThrownBy(() -> office.the(CaseRecordsService.class).of(new ElectionId("elsewhere-2026"), Map.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("elsewhere-2026");
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.proviso.core.VoterId;
 import org.proviso.journey.Primary;
 
 /** A roll of the sample primary as it might be a few days later. */
@@ -20,7 +21,7 @@ public final class NewerRollFile {
     public NewerRollFile() throws IOException {}
 
     /** Changes a voter's row, where it is there. */
-    public NewerRollFile change(String voterId, Consumer<Row> how) {
+    public NewerRollFile change(VoterId voterId, Consumer<Row> how) {
         for (int i = 1; i < lines.size(); i++) {
             if (lines.get(i).startsWith(voterId + ",")) {
                 Row row = new Row(lines.get(i).split(",", -1));
@@ -31,13 +32,13 @@ public final class NewerRollFile {
         return this;
     }
 
-    public NewerRollFile remove(String voterId) {
+    public NewerRollFile remove(VoterId voterId) {
         lines.removeIf(line -> line.startsWith(voterId + ","));
         return this;
     }
 
     /** A relative at the same address, born on the same day. */
-    NewerRollFile twin(String voterId) {
+    NewerRollFile twin(VoterId voterId) {
         lines.stream()
                 .filter(line -> line.startsWith(voterId + ","))
                 .findFirst()
@@ -52,16 +53,18 @@ public final class NewerRollFile {
 
     /** Many voters change in many ways, above all those named. */
     public NewerRollFile shaken(Random random, Set<String> above) {
-        for (String voterId :
-                lines.stream().skip(1).map(line -> line.split(",")[0]).toList()) {
-            if (random.nextInt(above.contains(voterId) ? 3 : 40) == 0) {
+        for (VoterId voterId : lines.stream()
+                .skip(1)
+                .map(line -> new VoterId(line.split(",")[0]))
+                .toList()) {
+            if (random.nextInt(above.contains(voterId.value()) ? 3 : 40) == 0) {
                 shake(voterId, random.nextInt(6));
             }
         }
         return this;
     }
 
-    private void shake(String voterId, int kind) {
+    private void shake(VoterId voterId, int kind) {
         switch (kind) {
             case 0 -> remove(voterId);
             case 1 -> change(voterId, row -> row.set("last_name", "Quennell"));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.explain.Explanation;
 import org.proviso.core.adjudication.finding.Link;
@@ -23,18 +24,18 @@ import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.packs.RulePacks;
 
 /** The explanation of every envelope by its number, and how long assessing and explaining took. */
-record Pages(Map<String, String> byEnvelope, long millis) {
+record Pages(Map<EnvelopeNumber, String> byEnvelope, long millis) {
 
-    static Pages of(Records records, List<Envelope> envelopes, Map<String, Link> links) {
+    static Pages of(Records records, List<Envelope> envelopes, Map<EnvelopeNumber, Link> links) {
         Election election = records.election();
         ResolvedPack pack = PackResolver.resolve(
                 RulePacks.load(election.rulePack()), election.date(), RulePacks.rulings(election.rulings()));
         LocalDateTime asOf = election.date().plusDays(3).atTime(9, 0);
         long start = System.nanoTime();
         Adjudicator adjudicator = new Adjudicator(records, DeadlineBook.of(pack, election.daysClosed()), asOf);
-        Map<String, String> pages = new LinkedHashMap<>();
+        Map<EnvelopeNumber, String> pages = new LinkedHashMap<>();
         for (Envelope envelope : envelopes) {
-            String number = envelope.envelopeNo();
+            EnvelopeNumber number = envelope.envelopeNo();
             pages.put(
                     number,
                     Explanation.of(adjudicator.report(envelope, links.get(number)), records, pack, asOf.toString()));
@@ -42,12 +43,12 @@ record Pages(Map<String, String> byEnvelope, long millis) {
         return new Pages(pages, TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start));
     }
 
-    static Map<String, Link> presumedLinks(ElectionFolder folder) {
+    static Map<EnvelopeNumber, Link> presumedLinks(ElectionFolder folder) {
         RollIndexBuilder roll = RollIndex.builder();
         folder.voters().values().forEach(roll::add);
         List<MatchQuery> queries =
                 folder.envelopes().stream().map(MatchQuery::of).toList();
-        Map<String, Link> links = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         for (Match match : new Matcher(roll.build()).matchAll(queries, 1)) {
             links.put(match.envelopeNo(), Link.presumed(match));
         }
@@ -55,8 +56,8 @@ record Pages(Map<String, String> byEnvelope, long millis) {
     }
 
     /** Every link that names a voter, as if a person had confirmed it. */
-    static Map<String, Link> confirmed(Map<String, Link> presumed) {
-        Map<String, Link> links = new LinkedHashMap<>();
+    static Map<EnvelopeNumber, Link> confirmed(Map<EnvelopeNumber, Link> presumed) {
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         presumed.forEach((number, link) -> links.put(number, link.voterId() == null ? link : link.confirmed()));
         return links;
     }

@@ -11,6 +11,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.RegistrationFact;
@@ -55,12 +60,12 @@ class ReviewingTest {
     @OnADatabase
     void every_envelope_of_a_loaded_election_has_a_case_with_its_link_and_its_assessment(TestOffice services) {
         Office office = Primary.loaded(services).office();
-        assertThat(office.the(CaseService.class).inState(Primary.ID, CaseState.OPEN))
+        assertThat(office.the(CaseService.class).inState(new ElectionId(Primary.ID), CaseState.OPEN))
                 .hasSize(60);
-        List<AssessmentRow> rows = office.the(AssessmentService.class).latest(Primary.ID);
+        List<AssessmentRow> rows = office.the(AssessmentService.class).latest(new ElectionId(Primary.ID));
         assertThat(rows).hasSize(60);
         assertThat(rows).extracting(AssessmentRow::outlook).contains(Recommendation.COUNT, Recommendation.REJECT);
-        CaseKey key = rows.get(0).key();
+        EnvelopeKey key = rows.get(0).key();
         assertThat(office.the(LinkService.class).link(key)).isPresent();
     }
 
@@ -68,10 +73,10 @@ class ReviewingTest {
     void a_case_is_taken_by_one_and_given_back(TestOffice services) {
         Primary primary = Primary.loaded(services);
         CaseService cases = services.the(CaseService.class);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         EnvelopeCase seen = primary.now(key);
-        EnvelopeCase taken = primary.taken(key, "ada");
-        assertThat(taken.takenBy()).isEqualTo("ada");
+        EnvelopeCase taken = primary.taken(key, new UserName("ada"));
+        assertThat(Key.text(taken.takenBy())).isEqualTo("ada");
         assertThatThrownBy(() -> as("ben", () -> cases.take(key, seen.version())))
                 .as("ben saw it before ada took it")
                 .isInstanceOf(OptimisticLockingFailureException.class)
@@ -87,32 +92,34 @@ class ReviewingTest {
     @OnADatabase
     void nothing_is_reviewed_before_its_time_and_the_time_is_told(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         primary.at(1, 7, 59);
         CaseActResult early = as("ada", () -> services.the(CaseService.class).take(key, 0));
         assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
         assertThat(((CaseActResult.Refused) early).words()).contains("8:00 am");
         assertThat(((CaseActResult.Refused) early).why().get(0).reference()).isNotNull();
         primary.at(1, 8, 0);
-        primary.taken(key, "ada");
+        primary.taken(key, new UserName("ada"));
     }
 
     @OnADatabase
     void another_voter_than_the_match_names_is_chosen_with_a_ground_only(TestOffice services) {
         Primary primary = Primary.loaded(services);
         LinkService links = services.the(LinkService.class);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         String other = primary.truth(primary.envelope("inactive")).voterId();
-        EnvelopeCase one = primary.taken(key, "ada");
-        assertThat(why(as("ada", () -> links.confirm(new ConfirmLink(key, one.version(), other, "")))))
+        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        assertThat(why(as("ada", () -> links.confirm(new ConfirmLink(key, one.version(), new VoterId(other), "")))))
                 .isEqualTo(Why.NO_REASON);
-        EnvelopeCase chosen =
-                as("ada", () -> accepted(links.confirm(new ConfirmLink(key, one.version(), other, "Seen the file."))));
-        assertThat(links.link(key).map(Link::voterId)).contains(other);
+        EnvelopeCase chosen = as(
+                "ada",
+                () -> accepted(
+                        links.confirm(new ConfirmLink(key, one.version(), new VoterId(other), "Seen the file."))));
+        assertThat(links.link(key).map(Link::voterId)).contains(new VoterId(other));
         assertThat(chosen.personId()).isEqualTo("voter:" + other);
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.IDENTITY))
                 .isEqualTo(VoterIdentityFact.CONFIRMED);
-        assertThat(services.the(LedgerService.class).read(LedgerChain.of(Primary.ID), 0, 99))
+        assertThat(services.the(LedgerService.class).read(LedgerChain.of(new ElectionId(Primary.ID)), 0, 99))
                 .anySatisfy(entry -> assertThat(entry.act()).isEqualTo("other_voter_chosen"))
                 .allSatisfy(entry -> assertThat(entry.line()).doesNotContain(other));
     }
@@ -121,20 +128,22 @@ class ReviewingTest {
     void a_clear_case_is_confirmed_and_proposed_in_one_act_or_not_at_all(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ClearCaseService clear = services.the(ClearCaseService.class);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         String voter = String.valueOf(
                 services.the(LinkService.class).link(key).orElseThrow().voterId());
-        EnvelopeCase one = primary.taken(key, "ada");
+        EnvelopeCase one = primary.taken(key, new UserName("ada"));
         long acts = services.the(LedgerService.class)
-                .head(LedgerChain.of(Primary.ID))
+                .head(LedgerChain.of(new ElectionId(Primary.ID)))
                 .sequence();
-        assertThat(why(as("ada", () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), voter, "")))))
-                .as("nobody has looked at the signature")
-                .isEqualTo(Why.QUESTION_STILL_OPEN);
+        assertThat(why(as(
+                        "ada",
+                        () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), new VoterId(voter), "")))))
+                .as("nobody has looked at the signature, so the rules do not say count yet")
+                .isEqualTo(Why.DEPARTURE_WITHOUT_REASON);
         assertThat(services.the(LinkService.class).link(key).map(Link::identity))
                 .contains(VoterIdentityFact.PRESUMED);
         assertThat(services.the(LedgerService.class)
-                        .head(LedgerChain.of(Primary.ID))
+                        .head(LedgerChain.of(new ElectionId(Primary.ID)))
                         .sequence())
                 .isEqualTo(acts);
         EnvelopeCase seen = as(
@@ -142,12 +151,14 @@ class ReviewingTest {
                 () -> accepted(services.the(AnswerService.class)
                         .recordSignatureComparison(
                                 new SignatureComparison(key, one.version(), SignatureComparison.Finding.AGREES, ""))));
-        EnvelopeCase ready =
-                as("ada", () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), voter, ""))));
+        EnvelopeCase ready = as(
+                "ada",
+                () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), new VoterId(voter), ""))));
         assertThat(ready.state()).isEqualTo(CaseState.READY);
         assertThat(services.the(LinkService.class).link(key).map(Link::identity))
                 .contains(VoterIdentityFact.CONFIRMED);
-        assertThat(services.the(LedgerService.class).about(LedgerChain.of(Primary.ID), key.envelopeNo()))
+        assertThat(services.the(LedgerService.class)
+                        .about(LedgerChain.of(new ElectionId(Primary.ID)), key.envelopeNo()))
                 .extracting(LedgerEntry::act)
                 .endsWith("link_confirmed", "proposed");
     }
@@ -156,7 +167,7 @@ class ReviewingTest {
     void sure_links_are_confirmed_together_and_never_one_that_needs_a_look(TestOffice services) {
         Primary primary = Primary.loaded(services);
         LinkService links = services.the(LinkService.class);
-        List<CaseVersion> sure = services.the(CaseService.class).all(Primary.ID).stream()
+        List<CaseVersion> sure = services.the(CaseService.class).all(new ElectionId(Primary.ID)).stream()
                 .map(EnvelopeCase::key)
                 .filter(key -> links.link(key).orElseThrow().identity() == VoterIdentityFact.PRESUMED)
                 .filter(key -> services.the(VoterGroupService.class).others(key).isEmpty())
@@ -168,17 +179,17 @@ class ReviewingTest {
                 .allSatisfy(
                         one -> assertThat(links.link(one.key()).orElseThrow().identity())
                                 .isEqualTo(VoterIdentityFact.CONFIRMED));
-        CaseKey nobody = primary.envelope("not_on_roll");
+        EnvelopeKey nobody = primary.envelope("not_on_roll");
         assertThatThrownBy(() -> as("ada", () -> links.confirmTogether(List.of(new CaseVersion(nobody, 0)))))
-                .hasMessageContaining(nobody.envelopeNo());
+                .hasMessageContaining(nobody.envelopeNo().value());
     }
 
     @OnADatabase
     void not_found_becomes_a_fact_only_by_a_search_of_the_whole_check_list(TestOffice services) {
         Primary primary = Primary.loaded(services);
         SearchService searches = services.the(SearchService.class);
-        CaseKey key = primary.envelope("not_on_roll");
-        EnvelopeCase one = primary.taken(key, "ada");
+        EnvelopeKey key = primary.envelope("not_on_roll");
+        EnvelopeCase one = primary.taken(key, new UserName("ada"));
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.RESEARCH);
         RecordSearch half = search(key, one, EnumSet.of(SearchPlace.PENDING, SearchPlace.AGENCY));
         assertThat(why(as("ada", () -> searches.record(half)))).isEqualTo(Why.SEARCH_NOT_COMPLETE);
@@ -190,7 +201,7 @@ class ReviewingTest {
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.REJECT);
     }
 
-    private static RecordSearch search(CaseKey key, EnvelopeCase one, Set<SearchPlace> places) {
+    private static RecordSearch search(EnvelopeKey key, EnvelopeCase one, Set<SearchPlace> places) {
         return new RecordSearch(
                 key, one.version(), places, SearchFound.NOTHING, OffRollReason.NOT_ON_THE_ROLL, null, "Nobody.");
     }
@@ -199,13 +210,16 @@ class ReviewingTest {
     void a_signature_is_different_only_when_two_find_it_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);
-        CaseKey key = primary.envelope("another_hand");
-        EnvelopeCase one = primary.taken(key, "ada");
+        EnvelopeKey key = primary.envelope("another_hand");
+        EnvelopeCase one = primary.taken(key, new UserName("ada"));
         EnvelopeCase linked = as(
                 "ada",
                 () -> accepted(services.the(LinkService.class)
                         .confirm(new ConfirmLink(
-                                key, one.version(), primary.truth(key).voterId(), "Compared."))));
+                                key,
+                                one.version(),
+                                new VoterId(primary.truth(key).voterId()),
+                                "Compared."))));
         assertThat(why(as("ada", () -> answers.recordSignatureComparison(look(key, linked, "")))))
                 .as("a difference is noted")
                 .isEqualTo(Why.NO_REASON);
@@ -221,7 +235,11 @@ class ReviewingTest {
         as("jon", () -> {
             services.the(CureService.class)
                     .record(new RecordCure(
-                            Primary.ID, key.envelopeNo(), Ask.SIGNATURE_DIFFERENCE, inTime, "Affidavit signed."));
+                            new ElectionId(Primary.ID),
+                            key.envelopeNo(),
+                            Ask.SIGNATURE_DIFFERENCE,
+                            inTime,
+                            "Affidavit signed."));
             return true;
         });
         assertThat(compared(primary, key))
@@ -229,11 +247,11 @@ class ReviewingTest {
                 .isEqualTo(SignatureComparisonFact.CONFIRMED_BY_VOTER);
     }
 
-    private static SignatureComparison look(CaseKey key, EnvelopeCase one, String note) {
+    private static SignatureComparison look(EnvelopeKey key, EnvelopeCase one, String note) {
         return new SignatureComparison(key, one.version(), SignatureComparison.Finding.DIFFERS, note);
     }
 
-    private static SignatureComparisonFact compared(Primary primary, CaseKey key) {
+    private static SignatureComparisonFact compared(Primary primary, EnvelopeKey key) {
         return primary.reviewing(key).report().settled().facts().one(Fact.SIGNATURE_COMPARISON);
     }
 
@@ -241,8 +259,8 @@ class ReviewingTest {
     void facts_with_an_act_of_their_own_are_not_simply_answered(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);
-        CaseKey key = primary.envelope("in_order");
-        int version = primary.taken(key, "ada").version();
+        EnvelopeKey key = primary.envelope("in_order");
+        int version = primary.taken(key, new UserName("ada")).version();
         RecordAnswer voted =
                 new RecordAnswer(key, version, Fact.CHECK_IN, Set.of(CheckInFact.NONE), "I think so.", null);
         assertThat(why(as("ada", () -> answers.answer(voted)))).isEqualTo(Why.NOT_ANSWERED_THIS_WAY);
@@ -269,7 +287,7 @@ class ReviewingTest {
     void a_rejection_is_read_by_another_before_it_goes_to_the_decider(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ProposalService proposals = services.the(ProposalService.class);
-        CaseKey key = primary.envelope("registered_late");
+        EnvelopeKey key = primary.envelope("registered_late");
         assertThat(primary.reviewing(key).work()).isEqualTo(Recommendation.REJECT);
         EnvelopeCase proposed = primary.now(key);
         assertThat(proposed.state()).isEqualTo(CaseState.PROPOSED);
@@ -277,17 +295,19 @@ class ReviewingTest {
                 .isInstanceOf(NotPermittedException.class);
         EnvelopeCase ready = as("ben", () -> accepted(proposals.secondReview(key, proposed.version(), true, "")));
         assertThat(ready.state()).isEqualTo(CaseState.READY);
-        assertThat(proposals.newest(Primary.ID, List.of(key.envelopeNo())).get(key.envelopeNo()))
-                .isEqualTo(new ReadProposal(proposals.newest(key).orElseThrow(), "ben"));
+        assertThat(proposals
+                        .newest(new ElectionId(Primary.ID), List.of(key.envelopeNo()))
+                        .get(key.envelopeNo()))
+                .isEqualTo(new ReadProposal(proposals.newest(key).orElseThrow(), UserName.orNull("ben")));
         EnvelopeCase back = as("ada", () -> accepted(proposals.withdraw(key, ready.version())));
-        assertThat(back.takenBy()).isEqualTo("ada");
+        assertThat(Key.text(back.takenBy())).isEqualTo("ada");
     }
 
     @OnADatabase
     void nothing_counts_by_proposal_while_it_is_open_who_the_voter_is(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("in_order");
-        int version = primary.taken(key, "ada").version();
+        EnvelopeKey key = primary.envelope("in_order");
+        int version = primary.taken(key, new UserName("ada")).version();
         CaseActResult outcome = as(
                 "ada",
                 () -> services.the(ProposalService.class)
@@ -307,8 +327,8 @@ class ReviewingTest {
     @OnADatabase
     void two_envelopes_of_one_voter_are_settled_one_after_the_other(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey first = primary.envelope("two_envelopes_first");
-        CaseKey second = primary.envelope("two_envelopes_second");
+        EnvelopeKey first = primary.envelope("two_envelopes_first");
+        EnvelopeKey second = primary.envelope("two_envelopes_second");
         assertThat(primary.reviewing(second).work()).isEqualTo(Recommendation.RESEARCH);
         assertThat(primary.reviewing(first).work()).isEqualTo(Recommendation.COUNT);
         assertThat(services.the(VoterGroupService.class).others(first)).containsExactly(second);
@@ -321,7 +341,7 @@ class ReviewingTest {
     void research_is_asked_for_and_answered(TestOffice services) {
         Primary primary = Primary.loaded(services);
         ResearchService research = services.the(ResearchService.class);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
         as("ben", () -> {
             research.recordAnswer(key, number, 0, "Yes, she noted it.");

@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
@@ -39,7 +41,7 @@ class RulesChangeTest {
     private static final String NOBODY_SHOWS_ID = "identification.required_of";
 
     private static SignRuling ruling(String rule, String value) {
-        return new SignRuling(Primary.ID, rule, value, "County Clerk", SIGNED, "counsel's letter");
+        return new SignRuling(new ElectionId(Primary.ID), rule, value, "County Clerk", SIGNED, "counsel's letter");
     }
 
     private static String pack(String rules) {
@@ -71,7 +73,7 @@ class RulesChangeTest {
         assertThat(entry.act()).isEqualTo("ruling_signed");
         assertThat(entry.payload()).containsEntry("value", "nobody").containsEntry("before", "everyone");
         assertThat(services.the(RulesService.class)
-                        .book(Primary.ID)
+                        .book(new ElectionId(Primary.ID))
                         .pack()
                         .of(Rules.ID_REQUIRED_OF)
                         .signedBy())
@@ -84,7 +86,7 @@ class RulesChangeTest {
                 .isNotEqualTo(before.outlook());
         assertThat(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "first_time_mail"))))
                 .isEqualTo(2);
-        assertThat(as("carl", () -> rulings.acts(Primary.ID)))
+        assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID))))
                 .extracting(act -> act.ruling().value())
                 .containsExactly("nobody", "first_time_mail");
     }
@@ -98,7 +100,7 @@ class RulesChangeTest {
         refused(rulings, ruling("mail.rejected", ""), "nothing to confirm");
         assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
                 .isInstanceOf(NotPermittedException.class);
-        assertThat(as("carl", () -> rulings.acts(Primary.ID))).isEmpty();
+        assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID)))).isEmpty();
     }
 
     @OnADatabase
@@ -110,7 +112,7 @@ class RulesChangeTest {
                 .update();
         RulingWorkService work = services.the(RulingWorkService.class);
 
-        List<RulingTask> tasks = as("carl", () -> work.tasks(Primary.ID));
+        List<RulingTask> tasks = as("carl", () -> work.tasks(new ElectionId(Primary.ID)));
 
         RulingTask compared = task(tasks, "signature.compared");
         assertThat(compared.question())
@@ -121,7 +123,7 @@ class RulesChangeTest {
                 .contains("from memory");
         assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
         as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no")));
-        assertThat(as("carl", () -> work.tasks(Primary.ID)))
+        assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID))))
                 .extracting(one -> one.given().rule().key())
                 .doesNotContain("signature.compared");
     }
@@ -133,7 +135,7 @@ class RulesChangeTest {
         WhatIfService whatIf = services.the(WhatIfService.class);
 
         WhatIfService.WhatIfResult compared =
-                as("carl", () -> whatIf.compare(Primary.ID, "", Map.of(NOBODY_SHOWS_ID, "nobody")));
+                as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "", Map.of(NOBODY_SHOWS_ID, "nobody")));
 
         assertThat(compared.differences())
                 .filteredOn(one -> one.envelopeNo().equals(before.key().envelopeNo()))
@@ -146,7 +148,7 @@ class RulesChangeTest {
                 });
         assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
         assertThat(services.the(AssessmentService.class).latest(before.key())).contains(before);
-        assertThatThrownBy(() -> as("carl", () -> whatIf.compare(Primary.ID, "atlantis", Map.of())))
+        assertThatThrownBy(() -> as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "atlantis", Map.of())))
                 .isInstanceOf(RulesRefusedException.class)
                 .hasMessageContaining("atlantis");
     }
@@ -154,14 +156,17 @@ class RulesChangeTest {
     @OnADatabase
     void a_proved_pack_takes_the_place_and_decided_cases_keep_theirs_marked_stale(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("mail_surrendered");
+        EnvelopeKey key = primary.envelope("mail_surrendered");
         primary.reviewing(key).work();
         CaseEventListenerTest.decide(primary, key, DecisionOutcome.COUNT, List.of(), "");
         AssessmentRow before = waitsForId(primary, services);
-        String hash = services.the(RulesService.class).book(Primary.ID).pack().hash();
+        String hash = services.the(RulesService.class)
+                .book(new ElectionId(Primary.ID))
+                .pack()
+                .hash();
         RuleChangeService changes = services.the(RuleChangeService.class);
-        PutRulesInForce ours =
-                new PutRulesInForce(Primary.ID, pack(value(NOBODY_SHOWS_ID, "nobody", "invented")), "", "");
+        PutRulesInForce ours = new PutRulesInForce(
+                new ElectionId(Primary.ID), pack(value(NOBODY_SHOWS_ID, "nobody", "invented")), "", "");
 
         assertThat(as("carl", () -> changes.putInForce(ours))).isOne();
 
@@ -173,7 +178,7 @@ class RulesChangeTest {
                         .orElseThrow()
                         .outlook())
                 .isEqualTo(Recommendation.COUNT);
-        assertThat(services.the(AssessmentService.class).stale(Primary.ID))
+        assertThat(services.the(AssessmentService.class).stale(new ElectionId(Primary.ID)))
                 .singleElement()
                 .satisfies(stale -> {
                     assertThat(stale.key()).isEqualTo(key);
@@ -186,7 +191,7 @@ class RulesChangeTest {
     }
 
     /** What the page of the case says of it. */
-    private static boolean settledUnderOtherRules(TestOffice services, CaseKey key) {
+    private static boolean settledUnderOtherRules(TestOffice services, EnvelopeKey key) {
         return as("ada", () -> services.the(CaseFileService.class).open(key).orElseThrow())
                 .work()
                 .rulesChangedSince();
@@ -198,15 +203,20 @@ class RulesChangeTest {
         RuleChangeService changes = services.the(RuleChangeService.class);
         String broken = pack(value("consequence.voted_in_person", "none", "memory"));
 
-        assertThatThrownBy(() ->
-                        as("carl", () -> changes.putInForce(new PutRulesInForce(Primary.ID, broken, "", "why"))))
+        assertThatThrownBy(() -> as(
+                        "carl",
+                        () -> changes.putInForce(new PutRulesInForce(new ElectionId(Primary.ID), broken, "", "why"))))
                 .isInstanceOf(RulesRefusedException.class)
                 .hasMessageContaining("A ballot never counts")
                 .hasMessageContaining("check_in is voted");
-        assertThat(as("carl", () -> changes.changes(Primary.ID))).isEmpty();
+        assertThat(as("carl", () -> changes.changes(new ElectionId(Primary.ID))))
+                .isEmpty();
 
-        as("carl", () -> changes.putInForce(new PutRulesInForce(Primary.ID, broken, "County Counsel", "Order No. 7")));
-        assertThat(as("carl", () -> changes.changes(Primary.ID)))
+        as(
+                "carl",
+                () -> changes.putInForce(
+                        new PutRulesInForce(new ElectionId(Primary.ID), broken, "County Counsel", "Order No. 7")));
+        assertThat(as("carl", () -> changes.changes(new ElectionId(Primary.ID))))
                 .singleElement()
                 .satisfies(one -> {
                     assertThat(one.isOverride()).isTrue();
@@ -220,13 +230,14 @@ class RulesChangeTest {
                         .toString())
                 .contains("check_in is voted");
         assertThat(services.the(RulesService.class)
-                        .book(Primary.ID)
+                        .book(new ElectionId(Primary.ID))
                         .pack()
                         .of(org.proviso.core.rules.Rule.find("consequence.voted_in_person")
                                 .orElseThrow())
                         .basis())
                 .isEqualTo(Basis.MEMORY);
-        assertThatThrownBy(() -> as("carl", () -> changes.tryOut(Primary.ID, pack("rules: {moves.nowhere: []}\n"))))
+        assertThatThrownBy(() -> as(
+                        "carl", () -> changes.tryOut(new ElectionId(Primary.ID), pack("rules: {moves.nowhere: []}\n"))))
                 .hasMessageContaining("moves.nowhere");
     }
 

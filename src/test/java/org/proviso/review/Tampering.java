@@ -1,11 +1,12 @@
 package org.proviso.review;
 
 import java.util.List;
+import org.proviso.core.EnvelopeNumber;
 
 /** A change of a row that no service makes, and the sentence that names it. */
 public record Tampering(String sql, String sentence) {
 
-    public static List<Tampering> all(String counted, String rejected, String worked) {
+    public static List<Tampering> all(EnvelopeNumber counted, EnvelopeNumber rejected, EnvelopeNumber worked) {
         return List.of(
                 of(
                         "update envelope_case set state = 'ready' where envelope_no = '" + counted + "'",
@@ -67,18 +68,18 @@ public record Tampering(String sql, String sentence) {
                         "the row of the case was changed %"));
     }
 
-    private static Tampering of(String sql, String envelope, String what) {
+    private static Tampering of(String sql, EnvelopeNumber envelope, String what) {
         return new Tampering(sql, "Envelope " + envelope + ": " + what);
     }
 
-    private static Tampering decision(String change, String envelope, String column) {
+    private static Tampering decision(String change, EnvelopeNumber envelope, String column) {
         return of(
                 "update decision set " + change + " where envelope_no = '" + envelope + "'",
                 envelope,
                 "decision 1 has another " + column + " than entry %");
     }
 
-    private static Tampering count(String sql, String envelope, String kind, int table, int ledger) {
+    private static Tampering count(String sql, EnvelopeNumber envelope, String kind, int table, int ledger) {
         return of(sql, envelope, "of the kind " + kind + " the table has " + table + " and the ledger " + ledger + ".");
     }
 

@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Ask;
@@ -39,7 +42,7 @@ public record WorkedPrimary(Primary primary) {
                 .truths()
                 .values()
                 .forEach(truth -> worked.primary
-                        .reviewing(new CaseKey(Primary.ID, truth.envelopeNo()))
+                        .reviewing(new EnvelopeKey(new ElectionId(Primary.ID), truth.envelopeNo()))
                         .work());
         worked.readAgain();
         worked.takenBackAndProposedAgain();
@@ -55,7 +58,7 @@ public record WorkedPrimary(Primary primary) {
     }
 
     List<EnvelopeCase> inState(CaseState state) {
-        return office().the(CaseService.class).inState(Primary.ID, state);
+        return office().the(CaseService.class).inState(new ElectionId(Primary.ID), state);
     }
 
     private void sureLinksTogether() {
@@ -75,7 +78,7 @@ public record WorkedPrimary(Primary primary) {
     }
 
     private void research() {
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         ResearchService research = office().the(ResearchService.class);
         int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
         as("ben", () -> {
@@ -113,11 +116,11 @@ public record WorkedPrimary(Primary primary) {
     }
 
     private void broughtSomething() {
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         as("jon", () -> {
             office().the(CureService.class)
                     .record(new RecordCure(
-                            Primary.ID,
+                            new ElectionId(Primary.ID),
                             key.envelopeNo(),
                             Ask.IDENTIFICATION,
                             primary.day().plusDays(1).atTime(9, 30),
@@ -142,7 +145,11 @@ public record WorkedPrimary(Primary primary) {
             Settlement settlement =
                     new Settlement(one.key(), one.version(), proposal.as(), proposal.grounds(), Set.of());
             DecidedBy board = new DecidedBy(
-                    DeciderKind.BOARD, null, null, Set.of("eve", "fay", "gil"), new Actor("staff-TEST04"));
+                    DeciderKind.BOARD,
+                    null,
+                    null,
+                    Set.of(new UserName("eve"), new UserName("fay"), new UserName("gil")),
+                    new Actor("staff-TEST04"));
             office().services()
                     .inTransaction(() -> office().the(DecisionService.class).settle(List.of(settlement), board));
         }
@@ -159,15 +166,17 @@ public record WorkedPrimary(Primary primary) {
     /** How many cases stand where. */
     public Map<CaseState, Integer> states() {
         Map<CaseState, Integer> states = new LinkedHashMap<>();
-        office().the(CaseService.class).all(Primary.ID).forEach(one -> states.merge(one.state(), 1, Integer::sum));
+        office().the(CaseService.class)
+                .all(new ElectionId(Primary.ID))
+                .forEach(one -> states.merge(one.state(), 1, Integer::sum));
         return states;
     }
 
     /** A decided case that was decided so. */
-    public CaseKey decidedAs(DecisionOutcome as) {
-        return office().the(DecisionService.class).standing(Primary.ID).entrySet().stream()
+    public EnvelopeKey decidedAs(DecisionOutcome as) {
+        return office().the(DecisionService.class).standing(new ElectionId(Primary.ID)).entrySet().stream()
                 .filter(entry -> entry.getValue().as() == as)
-                .map(entry -> new CaseKey(Primary.ID, entry.getKey()))
+                .map(entry -> new EnvelopeKey(new ElectionId(Primary.ID), entry.getKey()))
                 .findFirst()
                 .orElseThrow();
     }

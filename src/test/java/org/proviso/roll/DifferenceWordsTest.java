@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.VoterId;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.LoadedOffice;
@@ -24,10 +26,10 @@ class DifferenceWordsTest {
         Staff.signOut();
     }
 
-    private List<String> words(TestOffice office, SnapshotKind kind, ListFile newer, String voterId) {
+    private List<String> words(TestOffice office, SnapshotKind kind, ListFile newer, VoterId voterId) {
         SnapshotService lists = office.the(SnapshotService.class);
-        StagedList staged = lists.stage(ID, kind, newer.write(folder, "newer.csv"));
-        return lists.differences(ID, kind, voterId, staged.inUseNo(), staged.snapshotNo());
+        StagedList staged = lists.stage(new ElectionId(ID), kind, newer.write(folder, "newer.csv"));
+        return lists.differences(new ElectionId(ID), kind, voterId, staged.inUseNo(), staged.snapshotNo());
     }
 
     @OnADatabase
@@ -41,7 +43,7 @@ class DifferenceWordsTest {
                 .set(1, "registration_channel", "")
                 .set(1, "unit", "Apt 3")
                 .set(1, "number_matched", "");
-        assertThat(words(office, SnapshotKind.ROLL, roll, "T1000610"))
+        assertThat(words(office, SnapshotKind.ROLL, roll, new VoterId("T1000610")))
                 .containsExactly(
                         "status active -> cancelled",
                         "status reason not stated -> moved away",
@@ -63,11 +65,12 @@ class DifferenceWordsTest {
             roll.set(line, columns.get(line - 1), other(columns.get(line - 1)));
         }
         SnapshotService lists = office.the(SnapshotService.class);
-        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "newer.csv"));
+        StagedList staged = lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll.write(folder, "newer.csv"));
         assertThat(staged.touchedVoterIds()).hasSize(columns.size());
-        for (String voter : staged.touchedVoterIds()) {
-            assertThat(lists.differences(ID, SnapshotKind.ROLL, voter, staged.inUseNo(), staged.snapshotNo()))
-                    .as(voter)
+        for (VoterId voter : staged.touchedVoterIds()) {
+            assertThat(lists.differences(
+                            new ElectionId(ID), SnapshotKind.ROLL, voter, staged.inUseNo(), staged.snapshotNo()))
+                    .as(voter.value())
                     .isNotEmpty();
         }
     }
@@ -89,7 +92,7 @@ class DifferenceWordsTest {
     void a_protected_address_is_said_to_differ_and_not_shown(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile roll = ListFile.of("roll.csv").set(1, "confidential", "yes").set(1, "street", "Hidden Ln");
-        assertThat(words(office, SnapshotKind.ROLL, roll, "T1000610"))
+        assertThat(words(office, SnapshotKind.ROLL, roll, new VoterId("T1000610")))
                 .containsExactly("protected address changed", "address protected no -> yes");
     }
 
@@ -97,11 +100,12 @@ class DifferenceWordsTest {
     void a_voter_who_came_or_went_is_said_so(TestOffice office) {
         LoadedOffice.primary(office);
         ListFile roll = ListFile.of("roll.csv").set(1, "voter_id", "T0000001");
-        assertThat(words(office, SnapshotKind.ROLL, roll, "T0000001"))
+        assertThat(words(office, SnapshotKind.ROLL, roll, new VoterId("T0000001")))
                 .containsExactly("added to the roll, status active");
-        assertThat(words(office, SnapshotKind.ROLL, roll, "T1000610"))
+        assertThat(words(office, SnapshotKind.ROLL, roll, new VoterId("T1000610")))
                 .containsExactly("no longer on the roll, status was active");
-        assertThat(words(office, SnapshotKind.ROLL, roll, "T1001190")).isEmpty();
+        assertThat(words(office, SnapshotKind.ROLL, roll, new VoterId("T1001190")))
+                .isEmpty();
     }
 
     @OnADatabase
@@ -111,12 +115,12 @@ class DifferenceWordsTest {
                 .set(1, "state", "accepted")
                 .set(1, "state_on", "2026-08-05")
                 .add("T7430202,M900001,2026-07-01,cure_pending,");
-        assertThat(words(office, SnapshotKind.MAIL_BALLOTS, ballots, "T7430202"))
+        assertThat(words(office, SnapshotKind.MAIL_BALLOTS, ballots, new VoterId("T7430202")))
                 .contains(
                         "mail ballot M200001: void -> accepted",
                         "mail ballot M200001 date: 06/19/2026 -> 08/05/2026",
                         "mail ballot M900001 added: cure pending");
-        assertThat(words(office, SnapshotKind.MAIL_BALLOTS, ballots.remove(2), "T5725075"))
+        assertThat(words(office, SnapshotKind.MAIL_BALLOTS, ballots.remove(2), new VoterId("T5725075")))
                 .contains("mail ballot M200002 no longer listed, was void");
     }
 
@@ -127,12 +131,12 @@ class DifferenceWordsTest {
                 .set(1, "ballot_issued", "no")
                 .set(1, "cancelled_at", "2026-08-04T07:05")
                 .add("T3117065,Library,2026-08-04T18:30,provisional,yes,");
-        assertThat(words(office, SnapshotKind.CHECK_INS, books, "T3117065"))
+        assertThat(words(office, SnapshotKind.CHECK_INS, books, new VoterId("T3117065")))
                 .containsExactly(
                         "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: ballot issued yes -> no",
                         "check-in Fairgrounds Pavilion, 08/04/2026 7:00 am: cancelled not stated -> 08/04/2026 7:05 am",
                         "check-in added: Library, 08/04/2026 6:30 pm, provisional");
-        assertThat(words(office, SnapshotKind.CHECK_INS, books.remove(1), "T3117065"))
+        assertThat(words(office, SnapshotKind.CHECK_INS, books.remove(1), new VoterId("T3117065")))
                 .contains("check-in removed: Fairgrounds Pavilion, 08/04/2026 7:00 am");
     }
 }

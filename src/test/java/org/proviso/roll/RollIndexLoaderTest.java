@@ -24,6 +24,6 @@ class RollIndexLoaderTest {
                 .run(context -> assertThat(context)
                         .getFailure()
                         .isInstanceOf(UnsatisfiedDependencyException.class)
-                        .hasMessageContaining("rollReading"));
+                        .hasMessageContaining("rollIndexLoader"));
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Supplier;
+import org.proviso.core.ElectionId;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
@@ -53,17 +55,18 @@ public final class RollLoadBench {
         VoterStore voters = office.the(VoterStore.class);
         long start = System.nanoTime();
         int rows = office.inTransaction(() -> {
-            int number = snapshots.add(ELECTION, SnapshotKind.ROLL, ContentHash.ofFile(roll), 0);
-            int count = voters.load(ELECTION, number, each -> RollReader.read(roll, warning -> {}, each));
-            snapshots.count(ELECTION, number, count);
-            snapshots.use(ELECTION, SnapshotKind.ROLL, number);
+            int number = snapshots.add(new ElectionId(ELECTION), SnapshotKind.ROLL, ContentHash.ofFile(roll), 0);
+            int count =
+                    voters.load(new ElectionId(ELECTION), number, each -> RollReader.read(roll, warning -> {}, each));
+            snapshots.count(new ElectionId(ELECTION), number, count);
+            snapshots.use(new ElectionId(ELECTION), SnapshotKind.ROLL, number);
             return count;
         });
         System.out.printf(Locale.ROOT, "%s: %,d rows in %.1f s, %s%n", name, rows, seconds(start), load());
         start = System.nanoTime();
         RollIndexBuilder builder = RollIndex.builder();
         office.inTransaction(() -> {
-            voters.entries(ELECTION, builder::add);
+            voters.entries(new ElectionId(ELECTION), builder::add);
             return rows;
         });
         RollIndex index = builder.build();
@@ -92,7 +95,8 @@ public final class RollLoadBench {
     private static void measureUpdate(String name, TestOffice office, RollIndex index) {
         String columns = "voter_id, " + String.join(", ", VoterStore.CONTENT);
         office.inTransaction(() -> {
-            int number = office.the(SnapshotStore.class).add(ELECTION, SnapshotKind.ROLL, "newer", index.size());
+            int number = office.the(SnapshotStore.class)
+                    .add(new ElectionId(ELECTION), SnapshotKind.ROLL, "newer", index.size());
             String newer = "insert into voter (election_id, snapshot_no, row_no, " + columns + ") select election_id, "
                     + number + ", row_no, "
                     + columns.replace("house_number", "case when mod(row_no, ?) = 0 then '77001' else house_number end")
@@ -108,7 +112,7 @@ public final class RollLoadBench {
             long start = System.nanoTime();
             RollUpdate update = new RollUpdate();
             RollService roll = office.the(RollService.class);
-            roll.changes(ELECTION, 1, 2, update::add);
+            roll.changes(new ElectionId(ELECTION), 1, 2, update::add);
             double read = seconds(start);
             start = System.nanoTime();
             UpdatedRoll updated = update.over(index);
@@ -126,7 +130,7 @@ public final class RollLoadBench {
         }
     }
 
-    private static void measure(String name, Supplier<List<String>> lookup) {
+    private static void measure(String name, Supplier<List<VoterId>> lookup) {
         long start = System.nanoTime();
         int found = lookup.get().size();
         System.out.printf(Locale.ROOT, "%s: %d in %.1f ms, %s%n", name, found, 1e3 * seconds(start), load());

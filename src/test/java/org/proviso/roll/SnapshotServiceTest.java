@@ -10,9 +10,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.MailBallot;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.files.InputException;
@@ -44,36 +46,41 @@ class SnapshotServiceTest {
         String cancelled = roll.key(7);
         String gone = roll.key(9);
         roll.set(7, "status", "cancelled").repeat(8).set(5001, "voter_id", "T0000001");
-        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.remove(9).write(folder, "roll-2.csv"));
-        assertThat(staged.touchedVoterIds()).containsExactlyInAnyOrder("T0000001", cancelled, gone);
+        StagedList staged = lists.stage(
+                new ElectionId(ID), SnapshotKind.ROLL, roll.remove(9).write(folder, "roll-2.csv"));
+        assertThat(staged.touchedVoterIds())
+                .containsExactlyInAnyOrder(new VoterId("T0000001"), new VoterId(cancelled), new VoterId(gone));
         assertThat(staged.rows()).isEqualTo(5_000);
         assertThat(staged.known()).isFalse();
         assertThat(staged.snapshotNo()).isNotEqualTo(staged.inUseNo());
         RollService used = office.the(RollService.class);
-        assertThat(used.voter(ID, gone)).isPresent();
-        assertThat(status(used, cancelled)).isEqualTo(RollStatus.ACTIVE);
+        assertThat(used.voter(new ElectionId(ID), new VoterId(gone))).isPresent();
+        assertThat(status(used, new VoterId(cancelled))).isEqualTo(RollStatus.ACTIVE);
     }
 
     @OnBothDatabases
     void a_staged_roll_is_put_in_use_within_the_transaction_of_who_reassessed(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         ListFile roll = ListFile.of("roll.csv").set(7, "status", "cancelled");
-        StagedList staged = lists.stage(ID, SnapshotKind.ROLL, roll.write(folder, "roll-2.csv"));
-        assertThatThrownBy(() -> lists.use(ID, SnapshotKind.ROLL, staged.snapshotNo()))
+        StagedList staged = lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll.write(folder, "roll-2.csv"));
+        assertThatThrownBy(() -> lists.use(new ElectionId(ID), SnapshotKind.ROLL, staged.snapshotNo()))
                 .isInstanceOf(IllegalTransactionStateException.class);
         office.inTransaction(() -> {
-            lists.use(ID, SnapshotKind.ROLL, staged.snapshotNo());
+            lists.use(new ElectionId(ID), SnapshotKind.ROLL, staged.snapshotNo());
             return staged;
         });
-        assertThat(office.the(RollService.class).snapshotInUse(ID, SnapshotKind.ROLL))
+        assertThat(office.the(RollService.class).snapshotInUse(new ElectionId(ID), SnapshotKind.ROLL))
                 .isEqualTo(staged.snapshotNo());
-        assertThat(status(office.the(RollService.class), roll.key(7))).isEqualTo(RollStatus.CANCELLED);
-        assertThat(lists.staged(ID, staged.snapshotNo()).changesNothing()).isTrue();
-        assertThat(lists.staged(ID, staged.inUseNo()).touchedVoterIds()).containsExactly(roll.key(7));
+        assertThat(status(office.the(RollService.class), new VoterId(roll.key(7))))
+                .isEqualTo(RollStatus.CANCELLED);
+        assertThat(lists.staged(new ElectionId(ID), staged.snapshotNo()).changesNothing())
+                .isTrue();
+        assertThat(lists.staged(new ElectionId(ID), staged.inUseNo()).touchedVoterIds())
+                .containsExactly(new VoterId(roll.key(7)));
     }
 
-    private static RollStatus status(RollService roll, String voterId) {
-        return roll.voter(ID, voterId)
+    private static RollStatus status(RollService roll, VoterId voterId) {
+        return roll.voter(new ElectionId(ID), voterId)
                 .map(Voter::registration)
                 .map(Voter.Registration::status)
                 .orElseThrow();
@@ -84,8 +91,8 @@ class SnapshotServiceTest {
         SnapshotService lists = asSupervisor(office);
         for (SnapshotKind kind : List.of(SnapshotKind.ROLL, SnapshotKind.MAIL_BALLOTS, SnapshotKind.CHECK_INS)) {
             String name = kind.code().replace('_', '-') + ".csv";
-            StagedList staged =
-                    lists.stage(ID, kind, ListFile.of(name).backwards().write(folder, name));
+            StagedList staged = lists.stage(
+                    new ElectionId(ID), kind, ListFile.of(name).backwards().write(folder, name));
             assertThat(staged.known()).isFalse();
             assertThat(staged.changesNothing()).as(name).isTrue();
         }
@@ -95,13 +102,13 @@ class SnapshotServiceTest {
     void a_file_that_is_in_the_office_already_is_recognised_and_nothing_is_written(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         Path same = ListFile.of("mail-ballots.csv").write(folder, "again.csv");
-        StagedList inUse = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, same);
+        StagedList inUse = lists.stage(new ElectionId(ID), SnapshotKind.MAIL_BALLOTS, same);
         assertThat(inUse.known()).isTrue();
         assertThat(inUse.snapshotNo()).isEqualTo(inUse.inUseNo());
         assertThat(inUse.changesNothing()).isTrue();
         Path newer = ListFile.of("mail-ballots.csv").set(1, "state", "accepted").write(folder, "newer.csv");
-        StagedList first = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
-        StagedList again = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, newer);
+        StagedList first = lists.stage(new ElectionId(ID), SnapshotKind.MAIL_BALLOTS, newer);
+        StagedList again = lists.stage(new ElectionId(ID), SnapshotKind.MAIL_BALLOTS, newer);
         assertThat(again.known()).isTrue();
         assertThat(again.snapshotNo()).isEqualTo(first.snapshotNo());
         assertThat(again.touchedVoterIds()).isEqualTo(first.touchedVoterIds()).hasSize(1);
@@ -116,9 +123,11 @@ class SnapshotServiceTest {
         String changed = ballots.key(3);
         String gone = ballots.key(600);
         ballots.set(3, "state", "late").remove(600).add("T0000001,M900001,2026-07-01,outstanding,");
-        StagedList staged = lists.stage(ID, SnapshotKind.MAIL_BALLOTS, ballots.write(folder, "mail.csv"));
-        assertThat(staged.touchedVoterIds()).containsExactlyInAnyOrder("T0000001", changed, gone);
-        assertThat(office.the(RollService.class).mailBallots(ID, changed))
+        StagedList staged =
+                lists.stage(new ElectionId(ID), SnapshotKind.MAIL_BALLOTS, ballots.write(folder, "mail.csv"));
+        assertThat(staged.touchedVoterIds())
+                .containsExactlyInAnyOrder(new VoterId("T0000001"), new VoterId(changed), new VoterId(gone));
+        assertThat(office.the(RollService.class).mailBallots(new ElectionId(ID), new VoterId(changed)))
                 .extracting(MailBallot::state)
                 .doesNotContain(MailBallot.State.LATE);
     }
@@ -127,9 +136,14 @@ class SnapshotServiceTest {
     void a_check_in_that_is_there_twice_now_touches_its_voter(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         ListFile books = ListFile.of("check-ins.csv").repeat(4);
-        StagedList staged = lists.stage(ID, SnapshotKind.CHECK_INS, books.write(folder, "books.csv"));
-        assertThat(staged.touchedVoterIds()).containsExactly(books.key(4));
-        assertThat(lists.differences(ID, SnapshotKind.CHECK_INS, books.key(4), staged.inUseNo(), staged.snapshotNo()))
+        StagedList staged = lists.stage(new ElectionId(ID), SnapshotKind.CHECK_INS, books.write(folder, "books.csv"));
+        assertThat(staged.touchedVoterIds()).containsExactly(new VoterId(books.key(4)));
+        assertThat(lists.differences(
+                        new ElectionId(ID),
+                        SnapshotKind.CHECK_INS,
+                        new VoterId(books.key(4)),
+                        staged.inUseNo(),
+                        staged.snapshotNo()))
                 .singleElement()
                 .asString()
                 .startsWith("check-in added: ");
@@ -141,16 +155,16 @@ class SnapshotServiceTest {
         String header = "last_name,first_name,middle_name,suffix,date_of_birth,id_last4,drivers_license,county,how,on";
         String kell = "Kell,Ada,,,1984-03-12,1234,,Alder County,in_person,2026-08-04";
         String moss = "Moss,Ben,,,,,,Birch County,,";
-        StagedList first = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, kell));
+        StagedList first = lists.stage(new ElectionId(ID), SnapshotKind.VOTED_ELSEWHERE, states(header, kell));
         assertThat(first.touchedVoterIds()).isEmpty();
         assertThat(first.changedLines())
                 .extracting(StateListChange::words)
-                .containsExactly("line of the state's list added: voted in Alder County (in person) on 08/04/2026");
+                .containsExactly("entry added to the state's list: voted in Alder County (in person) on 08/04/2026");
         office.inTransaction(() -> {
-            lists.use(ID, SnapshotKind.VOTED_ELSEWHERE, first.snapshotNo());
+            lists.use(new ElectionId(ID), SnapshotKind.VOTED_ELSEWHERE, first.snapshotNo());
             return first;
         });
-        StagedList second = lists.stage(ID, SnapshotKind.VOTED_ELSEWHERE, states(header, moss));
+        StagedList second = lists.stage(new ElectionId(ID), SnapshotKind.VOTED_ELSEWHERE, states(header, moss));
         assertThat(second.changedLines()).extracting(StateListChange::added).containsExactly(false, true);
         assertThat(second.changedLines().get(0).line().birthDate()).isEqualTo("1984-03-12");
         assertThat(second.changedLines().get(1).line().name().last()).isEqualTo("Moss");
@@ -164,10 +178,10 @@ class SnapshotServiceTest {
     void a_row_that_is_wrong_is_named_and_nothing_of_the_file_is_kept(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
         Path roll = ListFile.of("roll.csv").set(4_500, "status", "asleep").write(folder, "roll-2.csv");
-        assertThatThrownBy(() -> lists.stage(ID, SnapshotKind.ROLL, roll))
+        assertThatThrownBy(() -> lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll))
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith("roll-2.csv line 4501, column status:");
-        assertThatThrownBy(() -> lists.stage(ID, SnapshotKind.ROLL, folder.resolve("none.csv")))
+        assertThatThrownBy(() -> lists.stage(new ElectionId(ID), SnapshotKind.ROLL, folder.resolve("none.csv")))
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith("none.csv: is missing");
         assertThat(rows(office, "voter")).isEqualTo(5_000);
@@ -177,13 +191,13 @@ class SnapshotServiceTest {
     @OnBothDatabases
     void a_list_of_another_kind_or_number_is_not_put_in_use(TestOffice office) {
         SnapshotService lists = asSupervisor(office);
-        int roll = office.the(RollService.class).snapshotInUse(ID, SnapshotKind.ROLL);
+        int roll = office.the(RollService.class).snapshotInUse(new ElectionId(ID), SnapshotKind.ROLL);
         assertThatThrownBy(() -> office.inTransaction(() -> {
-                    lists.use(ID, SnapshotKind.CHECK_INS, roll);
+                    lists.use(new ElectionId(ID), SnapshotKind.CHECK_INS, roll);
                     return roll;
                 }))
                 .hasMessageContaining("a different kind");
-        assertThatThrownBy(() -> lists.staged(ID, 99)).hasMessageContaining("no list 99");
+        assertThatThrownBy(() -> lists.staged(new ElectionId(ID), 99)).hasMessageContaining("no list 99");
     }
 
     @OnBothDatabases
@@ -192,7 +206,8 @@ class SnapshotServiceTest {
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE);
         Staff.signIn("ada");
         Path roll = ListFile.of("roll.csv").write(folder, "roll.csv");
-        assertThatThrownBy(() -> lists.stage(ID, SnapshotKind.ROLL, roll)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll))
+                .isInstanceOf(NotPermittedException.class);
     }
 
     private static int rows(TestOffice office, String table) {

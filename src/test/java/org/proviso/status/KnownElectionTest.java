@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Reason;
@@ -30,7 +31,7 @@ class KnownElectionTest {
 
     private static Election election() {
         return new Election(
-                "small",
+                new ElectionId("small"),
                 "Small Election",
                 DAY,
                 Election.Kind.GENERAL,

@@ -7,6 +7,7 @@ import java.util.List;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
@@ -61,7 +62,7 @@ public final class StatusLines {
         lines.insert(new StatusLine(
                 hash.line(receipt, born),
                 hash.receipt(receipt),
-                ELECTION,
+                new ElectionId(ELECTION),
                 state,
                 reasons,
                 asks,

@@ -13,13 +13,15 @@ import java.time.LocalDateTime;
 import org.proviso.board.BoardService;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.VoterId;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 
 /** How an envelope came, what was found, and when it is to be decided; the primary's day is August 4, 2026. */
 class StatusPageFactsTest {
@@ -27,7 +29,7 @@ class StatusPageFactsTest {
     @OnBothDatabases
     void the_page_knows_how_the_envelope_came_and_that_a_person_found_the_registration(TestOffice services) {
         Primary primary = loaded(services);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         Envelope envelope = envelope(primary, key);
         Arrival arrival = own(primary, key).arrival();
         assertThat(arrival.votingLocation())
@@ -37,15 +39,15 @@ class StatusPageFactsTest {
         assertThat(arrival.sealed()).isTrue();
         assertThat(own(primary, key).registrationFound()).isFalse();
         OfficeTime.set(services, DECIDING);
-        confirm(primary, key, primary.truth(key).voterId());
+        confirm(primary, key, new VoterId(primary.truth(key).voterId()));
         assertThat(own(primary, key).registrationFound()).isTrue();
     }
 
     @OnBothDatabases
     void the_day_of_the_decision_is_that_of_the_next_session_or_else_the_last_by_the_rules(TestOffice services) {
         Primary primary = loaded(services);
-        CaseKey open = primary.envelope("in_order");
-        CaseKey waits = primary.envelope("no_id");
+        EnvelopeKey open = primary.envelope("in_order");
+        EnvelopeKey waits = primary.envelope("no_id");
         PlannedDecision byRule = new PlannedDecision(DeciderKind.BOARD, LocalDate.of(2026, 8, 14), false);
         assertThat(own(primary, open).planned()).isEqualTo(byRule);
         call(primary, LocalDateTime.of(2026, 8, 10, 9, 0));
@@ -66,7 +68,7 @@ class StatusPageFactsTest {
                 "eve",
                 () -> primary.office()
                         .the(BoardService.class)
-                        .callSession(new CallSession(Primary.ID, BodyKind.BOARD, at, "Courthouse")));
+                        .callSession(new CallSession(new ElectionId(Primary.ID), BodyKind.BOARD, at, "Courthouse")));
     }
 
     @OnBothDatabases
@@ -76,7 +78,7 @@ class StatusPageFactsTest {
         LookupResult.Found before = own(primary, primary.envelope("in_order"));
         assertThat(before.planned().called()).isTrue();
         services.jdbc().sql("delete from status_session").update();
-        as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));
+        as("carl", () -> primary.office().the(StatusService.class).rebuild(new ElectionId(Primary.ID)));
         assertThat(own(primary, primary.envelope("in_order"))).isEqualTo(before);
         assertThat(services.jdbc()
                         .sql("select count(*) from status_session")

@@ -9,9 +9,14 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber.Problem;
+import org.proviso.core.UserName;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
@@ -19,7 +24,6 @@ import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
 import org.proviso.journey.Deciding;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.roll.RollService;
@@ -29,14 +33,15 @@ class StatusServiceTest {
 
     private static final LocalDateTime NOON = LocalDateTime.of(2026, 8, 5, 12, 0);
     static final LocalDateTime DECIDING = LocalDateTime.of(2026, 8, 6, 12, 0);
-    private static final CaseKey NO_BIRTH_DATE = new CaseKey(Primary.ID, "P-1049");
+    private static final EnvelopeKey NO_BIRTH_DATE =
+            new EnvelopeKey(new ElectionId(Primary.ID), new EnvelopeNumber("P-1049"));
 
     static Primary loaded(TestOffice services) {
         OfficeTime.set(services, NOON);
         return Primary.loaded(services);
     }
 
-    static Envelope envelope(Primary primary, CaseKey key) {
+    static Envelope envelope(Primary primary, EnvelopeKey key) {
         return primary.office()
                 .the(IntakeService.class)
                 .envelope(key.electionId(), key.envelopeNo())
@@ -47,7 +52,7 @@ class StatusServiceTest {
         return primary.office().the(StatusService.class).lookUp(receiptNo, born);
     }
 
-    static LookupResult.Found own(Primary primary, CaseKey key) {
+    static LookupResult.Found own(Primary primary, EnvelopeKey key) {
         Envelope envelope = envelope(primary, key);
         return (LookupResult.Found)
                 look(primary, envelope.receiptNo(), envelope.affirmation().birthDate());
@@ -63,7 +68,7 @@ class StatusServiceTest {
     @OnADatabase
     void nothing_is_told_of_how_a_case_may_end_before_it_is_decided(TestOffice services) {
         Primary primary = loaded(services);
-        CaseKey key = primary.envelope("registered_late");
+        EnvelopeKey key = primary.envelope("registered_late");
         LookupResult.Found before = own(primary, key);
         OfficeTime.set(services, DECIDING);
         primary.reviewing(key).work();
@@ -75,7 +80,7 @@ class StatusServiceTest {
     @OnADatabase
     void a_decision_is_told_with_its_reason_in_plain_words_and_taken_back_when_reopened(TestOffice services) {
         Primary primary = loaded(services);
-        CaseKey key = primary.envelope("registered_late");
+        EnvelopeKey key = primary.envelope("registered_late");
         OfficeTime.set(services, DECIDING);
         Deciding deciding = new Deciding(primary);
         deciding.settled(key);
@@ -95,12 +100,12 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
         Deciding deciding = new Deciding(primary);
-        CaseKey whole = primary.envelope("in_order");
-        CaseKey part = primary.envelope("wrong_split");
+        EnvelopeKey whole = primary.envelope("in_order");
+        EnvelopeKey part = primary.envelope("wrong_split");
         deciding.settled(whole);
         deciding.settled(part);
-        CaseKey sentOn = primary.envelope("other_county");
-        CaseKey ended = primary.envelope("withdrawn");
+        EnvelopeKey sentOn = primary.envelope("other_county");
+        EnvelopeKey ended = primary.envelope("withdrawn");
         primary.reviewing(sentOn).work();
         primary.reviewing(ended).work();
         assertThat(own(primary, whole).state()).isEqualTo(VoterCaseState.COUNTED);
@@ -140,7 +145,9 @@ class StatusServiceTest {
         String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
         Voter voter = primary.office()
                 .the(RollService.class)
-                .voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId())
+                .voter(
+                        new ElectionId(Primary.ID),
+                        new VoterId(primary.truth(NO_BIRTH_DATE).voterId()))
                 .orElseThrow();
         assertThat(look(primary, receipt, voter.birthDate())).isEqualTo(new LookupResult.NothingFits(null));
         OfficeTime.set(services, DECIDING);
@@ -154,13 +161,15 @@ class StatusServiceTest {
         OfficeTime.set(services, DECIDING);
         String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
         RollService roll = primary.office().the(RollService.class);
-        Voter right =
-                roll.voter(Primary.ID, primary.truth(NO_BIRTH_DATE).voterId()).orElseThrow();
-        Voter wrong = roll.roll(Primary.ID).stream()
+        Voter right = roll.voter(
+                        new ElectionId(Primary.ID),
+                        new VoterId(primary.truth(NO_BIRTH_DATE).voterId()))
+                .orElseThrow();
+        Voter wrong = roll.roll(new ElectionId(Primary.ID)).stream()
                 .filter(one -> !one.voterId().equals(right.voterId()))
                 .findFirst()
                 .orElseThrow();
-        primary.taken(NO_BIRTH_DATE, "ada");
+        primary.taken(NO_BIRTH_DATE, new UserName("ada"));
         link(primary, NO_BIRTH_DATE, wrong.voterId());
         assertThat(look(primary, receipt, wrong.birthDate())).isInstanceOf(LookupResult.Found.class);
         link(primary, NO_BIRTH_DATE, right.voterId());
@@ -168,12 +177,12 @@ class StatusServiceTest {
         assertThat(look(primary, receipt, right.birthDate())).isInstanceOf(LookupResult.Found.class);
     }
 
-    static void confirm(Primary primary, CaseKey key, String voterId) {
-        primary.taken(key, "ada");
+    static void confirm(Primary primary, EnvelopeKey key, VoterId voterId) {
+        primary.taken(key, new UserName("ada"));
         link(primary, key, voterId);
     }
 
-    private static void link(Primary primary, CaseKey key, String voterId) {
+    private static void link(Primary primary, EnvelopeKey key, VoterId voterId) {
         as(
                 "ada",
                 () -> primary.office()
@@ -197,7 +206,7 @@ class StatusServiceTest {
                 .param(projected.get(0).get("key_hash"))
                 .update();
         OfficeTime.set(services, DECIDING.plusHours(1));
-        int rows = as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));
+        int rows = as("carl", () -> primary.office().the(StatusService.class).rebuild(new ElectionId(Primary.ID)));
         assertThat(rows).isEqualTo(projected.size());
         assertThat(table(services)).isEqualTo(projected);
         assertThat(assessments(services)).isEqualTo(assessments);
@@ -212,7 +221,7 @@ class StatusServiceTest {
         List<Map<String, Object>> projected = table(services);
         services.jdbc().sql("delete from status_line").update();
         OfficeTime.set(services, DECIDING.plusHours(1));
-        as("carl", () -> primary.office().the(StatusService.class).rebuild(Primary.ID));
+        as("carl", () -> primary.office().the(StatusService.class).rebuild(new ElectionId(Primary.ID)));
         List<Map<String, Object>> rebuilt = table(services);
         projected.forEach(row -> row.remove("changed_at"));
         rebuilt.forEach(row -> row.remove("changed_at"));
@@ -231,8 +240,9 @@ class StatusServiceTest {
     void only_a_supervisor_rebuilds(TestOffice services) {
         Primary primary = loaded(services);
         StatusService status = primary.office().the(StatusService.class);
-        assertThatThrownBy(() -> as("ada", () -> status.rebuild(Primary.ID))).isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> status.rebuild(Primary.ID)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> as("ada", () -> status.rebuild(new ElectionId(Primary.ID))))
+                .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> status.rebuild(new ElectionId(Primary.ID))).isInstanceOf(NotPermittedException.class);
     }
 
     /** As it would stand in a row; what no row has where the voter wrote none. */
@@ -246,11 +256,11 @@ class StatusServiceTest {
         Primary primary = loaded(services);
         String everything = table(services).toString();
         assertThat(everything).contains("waits_for_you");
-        for (Envelope envelope : primary.office().the(IntakeService.class).envelopes(Primary.ID)) {
+        for (Envelope envelope : primary.office().the(IntakeService.class).envelopes(new ElectionId(Primary.ID))) {
             assertThat(everything)
                     .doesNotContain(
                             envelope.receiptNo(),
-                            envelope.envelopeNo(),
+                            envelope.envelopeNo().value(),
                             born(envelope),
                             "=" + envelope.affirmation().name().last());
         }

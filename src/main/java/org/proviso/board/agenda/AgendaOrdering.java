@@ -12,6 +12,8 @@ import org.proviso.board.BoardClock;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -34,13 +36,13 @@ class AgendaOrdering {
     /** The items to write: new ones, and those of the agenda that are no longer as proposed. */
     List<AgendaItem> place(SessionKey key, List<EnvelopeCase> wanted) {
         List<AgendaItem> there = agenda.all(key);
-        Map<String, ProposalForDecision> proposed = proposed(key.electionId(), wanted);
+        Map<EnvelopeNumber, ProposalForDecision> proposed = proposed(key.electionId(), wanted);
         ConsentGroups groups = new ConsentGroups(there);
         ResolvedPack pack = clock.electionAsOfNow(key.electionId()).book().pack();
         groups.add(List.copyOf(proposed.values()), pack::precedence);
         List<AgendaItem> items = new ArrayList<>();
         for (EnvelopeCase one : wanted) {
-            String envelope = one.key().envelopeNo();
+            EnvelopeNumber envelope = one.key().envelopeNo();
             AgendaItem item = item(envelope, proposed.get(envelope), groups);
             if (there.stream().noneMatch(old -> old.envelopeNo().equals(envelope) && same(old, item))) {
                 items.add(item);
@@ -50,7 +52,8 @@ class AgendaOrdering {
         return numbered(items, there.stream().mapToInt(AgendaItem::place).max().orElse(0));
     }
 
-    private static AgendaItem item(String envelope, @Nullable ProposalForDecision proposed, ConsentGroups groups) {
+    private static AgendaItem item(
+            EnvelopeNumber envelope, @Nullable ProposalForDecision proposed, ConsentGroups groups) {
         return proposed == null
                 ? new AgendaItem(envelope, 0, null, null, null, null, 0)
                 : new AgendaItem(
@@ -90,7 +93,7 @@ class AgendaOrdering {
     }
 
     /** What is proposed of those that are ready; a decided one is there to be opened again, whatever was proposed. */
-    private Map<String, ProposalForDecision> proposed(String electionId, List<EnvelopeCase> wanted) {
+    private Map<EnvelopeNumber, ProposalForDecision> proposed(ElectionId electionId, List<EnvelopeCase> wanted) {
         return proposals.find(
                 electionId,
                 wanted.stream()

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,6 +23,8 @@ import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.review.CaseService;
@@ -75,7 +78,7 @@ public class AgendaService {
      * agenda of another session of that body that is not closed.
      */
     @Transactional
-    public BoardActResult<List<AgendaItem>> addToAgenda(SessionKey key, Collection<String> envelopeNos) {
+    public BoardActResult<List<AgendaItem>> addToAgenda(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
         OfficeUser decider = access.demand(Permission.DECIDE);
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = all.stream()
@@ -84,7 +87,7 @@ public class AgendaService {
                 .orElseThrow(() -> SessionStore.unknown(key));
         List<EnvelopeCase> wanted =
                 List.copyOf(known(key.electionId(), new TreeSet<>(envelopeNos)).values());
-        Map<String, Integer> elsewhere = elsewhere(session, all);
+        Map<EnvelopeNumber, Integer> elsewhere = elsewhere(session, all);
         List<Refusal> refusals =
                 new ArrayList<>(SessionChecks.notClosed(session).stream().toList());
         wanted.forEach(one -> refusal(one, elsewhere).or(() -> ordered(one)).ifPresent(refusals::add));
@@ -104,7 +107,7 @@ public class AgendaService {
         access.demand(Permission.DECIDE);
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = sessions.lock(key);
-        Set<String> elsewhere = elsewhere(session, all).keySet();
+        Set<EnvelopeNumber> elsewhere = elsewhere(session, all).keySet();
         return addToAgenda(
                 key,
                 cases.inState(key.electionId(), CaseState.READY).stream()
@@ -115,7 +118,7 @@ public class AgendaService {
 
     /** One member takes an envelope out of its group, so that it is moved and voted on by itself. */
     @Transactional
-    public BoardActResult<AgendaItem> removeFromGroup(SessionKey key, String envelopeNo, int version) {
+    public BoardActResult<AgendaItem> removeFromGroup(SessionKey key, EnvelopeNumber envelopeNo, int version) {
         OfficeUser member = access.demand(Permission.PULL_OUT);
         BoardSession session = sessions.lock(key);
         Optional<AgendaItem> item = agenda.find(key, envelopeNo);
@@ -130,7 +133,7 @@ public class AgendaService {
                     member,
                     "pulled_out",
                     key,
-                    envelopeNo,
+                    envelopeNo.value(),
                     Map.of("group", item.orElseThrow().group()));
             return agenda.find(key, envelopeNo).orElseThrow();
         });
@@ -141,10 +144,14 @@ public class AgendaService {
     public List<AgendaLine> agenda(SessionKey key) {
         access.demand(Permission.SEE_WHOLE_CASE);
         List<AgendaItem> items = agenda.all(key);
-        Map<String, EnvelopeCase> cases = known(key.electionId(), envelopes(items));
-        Map<String, ProposalForDecision> proposed = proposals.find(key.electionId(), cases.keySet());
+        Map<EnvelopeNumber, EnvelopeCase> cases = known(key.electionId(), envelopes(items));
+        Map<EnvelopeNumber, ProposalForDecision> proposed = proposals.find(key.electionId(), cases.keySet());
         return items.stream()
-                .map(item -> new AgendaLine(item, cases.get(item.envelopeNo()), proposed.get(item.envelopeNo())))
+                .map(item -> new AgendaLine(
+                        item,
+                        Objects.requireNonNull(
+                                cases.get(item.envelopeNo()), "every envelope on the agenda has its case"),
+                        proposed.get(item.envelopeNo())))
                 .toList();
     }
 
@@ -152,8 +159,8 @@ public class AgendaService {
         return one.state() == CaseState.DECIDED ? decisions.ordered(one.key()) : Optional.empty();
     }
 
-    private static Optional<Refusal> refusal(EnvelopeCase one, Map<String, Integer> elsewhere) {
-        String envelope = one.key().envelopeNo();
+    private static Optional<Refusal> refusal(EnvelopeCase one, Map<EnvelopeNumber, Integer> elsewhere) {
+        EnvelopeNumber envelope = one.key().envelopeNo();
         boolean ripe = one.state() == CaseState.READY || one.state() == CaseState.DECIDED;
         return SessionChecks.refuse(
                         !ripe,
@@ -167,8 +174,8 @@ public class AgendaService {
     }
 
     /** The other sessions of the body that are not closed, by the envelopes on their agendas. */
-    private Map<String, Integer> elsewhere(BoardSession session, List<BoardSession> all) {
-        Map<String, Integer> elsewhere = new LinkedHashMap<>();
+    private Map<EnvelopeNumber, Integer> elsewhere(BoardSession session, List<BoardSession> all) {
+        Map<EnvelopeNumber, Integer> elsewhere = new LinkedHashMap<>();
         all.stream()
                 .filter(other -> other.body() == session.body() && other.closedAt() == null)
                 .filter(other -> !other.key().equals(session.key()))
@@ -179,8 +186,8 @@ public class AgendaService {
     }
 
     /** The cases in the order of their envelopes' numbers; every one of them must be there. */
-    private Map<String, EnvelopeCase> known(String electionId, Collection<String> envelopeNos) {
-        Map<String, EnvelopeCase> found = cases.find(electionId, envelopeNos);
+    private Map<EnvelopeNumber, EnvelopeCase> known(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, EnvelopeCase> found = cases.find(electionId, envelopeNos);
         envelopeNos.stream()
                 .filter(number -> !found.containsKey(number))
                 .findFirst()
@@ -190,7 +197,7 @@ public class AgendaService {
         return found;
     }
 
-    private static List<String> envelopes(List<AgendaItem> items) {
+    private static List<EnvelopeNumber> envelopes(List<AgendaItem> items) {
         return items.stream().map(AgendaItem::envelopeNo).toList();
     }
 }

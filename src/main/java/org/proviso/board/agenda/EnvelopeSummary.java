@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.ProposalForDecision;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 
@@ -13,7 +15,7 @@ import org.proviso.review.CaseState;
  * cast, by id, with their titles.
  */
 public record EnvelopeSummary(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         int version,
         CaseState state,
         String voter,

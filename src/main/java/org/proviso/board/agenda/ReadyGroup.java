@@ -3,6 +3,7 @@ package org.proviso.board.agenda;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
@@ -14,5 +15,5 @@ public record ReadyGroup(
         DecisionOutcome outcome,
         @Nullable Reason reason,
         boolean alone,
-        Map<String, Integer> envelopes,
+        Map<EnvelopeNumber, Integer> envelopes,
         List<String> references) {}

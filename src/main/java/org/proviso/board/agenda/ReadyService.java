@@ -19,6 +19,10 @@ import org.proviso.board.BodyKind;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.core.BallotStyle;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.Evidence;
@@ -27,7 +31,6 @@ import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ReadyCase;
@@ -67,7 +70,7 @@ public class ReadyService {
 
     /** Everything that is ready, in the groups that an agenda would have; those that stand alone come last. */
     @Transactional(readOnly = true)
-    public List<ReadyGroup> groups(String electionId) {
+    public List<ReadyGroup> groups(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         Map<String, List<ReadyCase>> groups = new LinkedHashMap<>();
         cases.ready(electionId).stream()
@@ -81,7 +84,7 @@ public class ReadyService {
 
     /** The bodies that decide by the rule pack; none while no source says and the office has not ruled on it. */
     @Transactional(readOnly = true)
-    public List<BodyKind> bodies(String electionId) {
+    public List<BodyKind> bodies(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return clock.electionAsOfNow(electionId)
                 .decider()
@@ -91,9 +94,9 @@ public class ReadyService {
 
     /** Where the law is that envelopes were proposed to be rejected on, each place once. */
     @Transactional(readOnly = true)
-    public List<String> references(String electionId, Collection<String> envelopeNos) {
+    public List<String> references(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         access.demand(Permission.SEE_WHOLE_CASE);
-        Set<String> wanted = Set.copyOf(envelopeNos);
+        Set<EnvelopeNumber> wanted = Set.copyOf(envelopeNos);
         return references(cases.ready(electionId).stream()
                 .filter(one -> wanted.contains(one.proposal().key().envelopeNo()))
                 .toList());
@@ -101,15 +104,15 @@ public class ReadyService {
 
     /** Single envelopes in a few lines each, as the rules see them now; meant for those on the screen. */
     @Transactional(readOnly = true)
-    public List<EnvelopeSummary> lines(String electionId, Collection<String> envelopeNos) {
+    public List<EnvelopeSummary> lines(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         access.demand(Permission.SEE_WHOLE_CASE);
         BallotCatalog ballots = elections.ballots(electionId);
         return envelopeNos.stream()
-                .map(number -> line(new CaseKey(electionId, number), ballots))
+                .map(number -> line(new EnvelopeKey(electionId, number), ballots))
                 .toList();
     }
 
-    private EnvelopeSummary line(CaseKey key, BallotCatalog ballots) {
+    private EnvelopeSummary line(EnvelopeKey key, BallotCatalog ballots) {
         CaseReport report = assessments.now(key);
         EnvelopeCase one = states.find(key).orElseThrow();
         Optional<ProposalForDecision> proposed = proposals.find(key);
@@ -154,15 +157,15 @@ public class ReadyService {
         return contests;
     }
 
-    private String name(@Nullable String userName) {
+    private String name(@Nullable UserName userName) {
         return userName == null
                 ? ""
-                : access.user(userName).map(OfficeUser::fullName).orElse(userName);
+                : access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
     private static ReadyGroup group(List<ReadyCase> together) {
         ReadyCase first = together.get(0);
-        Map<String, Integer> envelopes = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Integer> envelopes = new LinkedHashMap<>();
         together.forEach(one -> envelopes.put(one.proposal().key().envelopeNo(), one.version()));
         return new ReadyGroup(
                 first.proposal().as(), reason(first), standsAlone(first), envelopes, references(together));
@@ -178,7 +181,7 @@ public class ReadyService {
 
     private static String name(ReadyCase one) {
         return standsAlone(one)
-                ? one.proposal().key().envelopeNo()
+                ? one.proposal().key().envelopeNo().value()
                 : one.proposal().as() + " " + order(one);
     }
 

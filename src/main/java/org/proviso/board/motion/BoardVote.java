@@ -1,7 +1,8 @@
 package org.proviso.board.motion;
 
 import java.time.Instant;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 
 /** One member's vote on a motion, and who noted it: the member, or another who keeps the record. */
-public record BoardVote(String userName, Vote vote, String notedBy, Instant castAt) {}
+public record BoardVote(UserName userName, Vote vote, String notedBy, Instant castAt) {}

@@ -10,6 +10,7 @@ import org.proviso.board.MemberStore;
 import org.proviso.board.MotionKey;
 import org.proviso.board.SessionKey;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.BodyVote;
 import org.proviso.core.deciding.Vote;
 import org.springframework.stereotype.Component;
@@ -34,13 +35,13 @@ class BodyVotes {
 
     /** As it was when it closed: everyone who was there has a vote on record, be it as recused. */
     BodyVote closedVote(MotionKey key, DecidingBody seats) {
-        Map<String, Vote> cast = byMember(key);
+        Map<UserName, Vote> cast = byMember(key);
         return new BodyVote(seats, cast.keySet(), Map.of(), cast);
     }
 
     /** Members who are there and stand aside, and have no vote on record that says so. */
-    Set<String> silentlyRecused(BoardMotion motion, BodyVote poll) {
-        Set<String> silent = new LinkedHashSet<>(poll.present());
+    Set<UserName> silentlyRecused(BoardMotion motion, BodyVote poll) {
+        Set<UserName> silent = new LinkedHashSet<>(poll.present());
         silent.removeAll(poll.votes().keySet());
         silent.removeIf(member ->
                 poll.recusals().getOrDefault(member, Set.of()).stream().noneMatch(motion.putNos()::contains));
@@ -48,8 +49,8 @@ class BodyVotes {
     }
 
     /** Everyone who voted yes or no. */
-    static Set<String> deciding(List<BodyVote> polls) {
-        Set<String> deciding = new LinkedHashSet<>();
+    static Set<UserName> deciding(List<BodyVote> polls) {
+        Set<UserName> deciding = new LinkedHashSet<>();
         polls.forEach(poll -> poll.votes().forEach((member, vote) -> {
             if (vote == Vote.YES || vote == Vote.NO) {
                 deciding.add(member);
@@ -58,8 +59,8 @@ class BodyVotes {
         return deciding;
     }
 
-    private Map<String, Vote> byMember(MotionKey key) {
-        Map<String, Vote> cast = new LinkedHashMap<>();
+    private Map<UserName, Vote> byMember(MotionKey key) {
+        Map<UserName, Vote> cast = new LinkedHashMap<>();
         votes.all(key).forEach(vote -> cast.put(vote.userName(), vote.vote()));
         return cast;
     }

@@ -1,6 +1,5 @@
 package org.proviso.board.motion;
 
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
@@ -10,6 +9,8 @@ import java.util.Set;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.SessionKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 
 /**
@@ -17,9 +18,9 @@ import org.proviso.core.rules.Reason;
  * rest as in {@link MoveMotion}.
  */
 public record DecideAsOfficial(
-        @NotBlank String electionId,
+        @NotNull ElectionId electionId,
         @NotNull MotionKind kind,
-        @NotEmpty Map<String, Integer> envelopes,
+        @NotEmpty Map<EnvelopeNumber, Integer> envelopes,
         @NotNull Set<String> contests,
         @NotNull List<Reason> reasons,
         @NotNull @Size(max = 1000) String legalReference,

@@ -18,6 +18,9 @@ import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
@@ -52,7 +55,7 @@ class MotionChecks {
     }
 
     /** Whoever acts on a motion must sit in the session, and it must be open. */
-    Optional<Refusal> sitting(BoardSession session, String userName) {
+    Optional<Refusal> sitting(BoardSession session, UserName userName) {
         return SessionChecks.open(session).or(() -> SessionChecks.present(members.present(session.key()), userName));
     }
 
@@ -74,16 +77,16 @@ class MotionChecks {
     }
 
     /** Nobody who stands aside on an envelope moves, seconds or votes on it. */
-    Optional<Refusal> recused(SessionKey session, String userName, Set<String> envelopes, Why why) {
-        List<String> aside = members.recused(session).getOrDefault(userName, Set.of()).stream()
+    Optional<Refusal> recused(SessionKey session, UserName userName, Set<EnvelopeNumber> envelopes, Why why) {
+        List<EnvelopeNumber> aside = members.recused(session).getOrDefault(userName, Set.of()).stream()
                 .filter(envelopes::contains)
                 .sorted()
                 .toList();
         return SessionChecks.refuse(
-                !aside.isEmpty(), why, userName + " stands aside on " + String.join(", ", aside) + ".");
+                !aside.isEmpty(), why, userName + " stands aside on " + Key.join(", ", aside) + ".");
     }
 
-    Optional<Refusal> move(BoardSession session, MoveMotion move, String mover) {
+    Optional<Refusal> move(BoardSession session, MoveMotion move, UserName mover) {
         return sitting(session, mover)
                 .or(() -> SessionChecks.nothingPending(motions.pending(session.key())))
                 .or(() -> listed(move))
@@ -95,7 +98,7 @@ class MotionChecks {
     }
 
     private Optional<Refusal> listed(MoveMotion move) {
-        Map<String, AgendaItem> items =
+        Map<EnvelopeNumber, AgendaItem> items =
                 agenda.find(move.session(), move.envelopes().keySet());
         return move.envelopes().keySet().stream()
                 .sorted()
@@ -127,7 +130,7 @@ class MotionChecks {
     }
 
     private Optional<Refusal> changed(MoveMotion move, List<AgendaItem> items) {
-        Map<String, ProposalForDecision> proposed =
+        Map<EnvelopeNumber, ProposalForDecision> proposed =
                 proposals.find(move.session().electionId(), move.envelopes().keySet());
         return items.stream()
                 .filter(item -> Optional.ofNullable(proposed.get(item.envelopeNo()))
@@ -161,7 +164,7 @@ class MotionChecks {
 
     private Optional<Refusal> states(MoveMotion move) {
         List<Refusal> refusals = new ArrayList<>();
-        Map<String, EnvelopeCase> found =
+        Map<EnvelopeNumber, EnvelopeCase> found =
                 cases.find(move.session().electionId(), move.envelopes().keySet());
         move.envelopes().forEach((envelope, seen) -> {
             EnvelopeCase now = Optional.ofNullable(found.get(envelope)).orElseThrow();

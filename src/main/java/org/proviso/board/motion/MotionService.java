@@ -26,12 +26,14 @@ import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.deciding.Vote;
-import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -173,7 +175,7 @@ public class MotionService {
 
     /** Takes a member's vote back, for one who left or stands aside after all. */
     @Transactional
-    public BoardActResult<BoardMotion> withdrawVote(MotionKey key, String userName) {
+    public BoardActResult<BoardMotion> withdrawVote(MotionKey key, UserName userName) {
         OfficeUser noting = access.demand(Permission.VOTE);
         BoardSession session = sessions.lock(key.session());
         return BoardActResult.unless(votable(session, motion(key), noting), () -> {
@@ -217,16 +219,16 @@ public class MotionService {
      * proposed to be rejected is not in it.
      */
     @Transactional(readOnly = true)
-    public Map<CaseKey, Set<String>> votersBarred(Collection<CaseKey> keys) {
+    public Map<EnvelopeKey, Set<UserName>> votersBarred(Collection<EnvelopeKey> keys) {
         access.demand(Permission.SEE_WHOLE_CASE);
-        Map<CaseKey, Set<String>> barred = new LinkedHashMap<>();
+        Map<EnvelopeKey, Set<UserName>> barred = new LinkedHashMap<>();
         if (keys.isEmpty()) {
             return barred;
         }
-        Map<String, ProposalForDecision> found = proposals.find(
+        Map<EnvelopeNumber, ProposalForDecision> found = proposals.find(
                 keys.iterator().next().electionId(),
-                keys.stream().map(CaseKey::envelopeNo).toList());
-        for (CaseKey key : keys) {
+                keys.stream().map(EnvelopeKey::envelopeNo).toList());
+        for (EnvelopeKey key : keys) {
             Optional.ofNullable(found.get(key.envelopeNo()))
                     .filter(proposed -> proposed.outcome() == DecisionOutcome.REJECT)
                     .ifPresent(proposed -> barred.put(key, hands(proposed)));
@@ -234,8 +236,8 @@ public class MotionService {
         return barred;
     }
 
-    private static Set<String> hands(ProposalForDecision proposed) {
-        List<String> hands = new ArrayList<>(List.of(proposed.proposedBy()));
+    private static Set<UserName> hands(ProposalForDecision proposed) {
+        List<UserName> hands = new ArrayList<>(List.of(proposed.proposedBy()));
         if (proposed.secondReadBy() != null) {
             hands.add(proposed.secondReadBy());
         }

@@ -19,9 +19,11 @@ import org.proviso.board.MemberStore;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.board.agenda.AgendaService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Vote;
-import org.proviso.review.CaseKey;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -70,11 +72,11 @@ public class OfficialService {
      */
     @Transactional
     public VoteClosingResult decide(@Valid DecideAsOfficial decision) {
-        String official = access.demand(Permission.DECIDE).userName();
+        UserName official = access.demand(Permission.DECIDE).userName();
         // Sessions first, then cases, the head of the chain last: the acts below record themselves one by one.
         sessions.lockAll(decision.electionId());
         decisions.hold(decision.envelopes().keySet().stream()
-                .map(envelope -> new CaseKey(decision.electionId(), envelope))
+                .map(envelope -> new EnvelopeKey(decision.electionId(), envelope))
                 .toList());
         VoteClosingResult closed = decided(official, decision);
         if (closed instanceof VoteClosingResult.Refused) {
@@ -83,7 +85,7 @@ public class OfficialService {
         return closed;
     }
 
-    private VoteClosingResult decided(String official, DecideAsOfficial decision) {
+    private VoteClosingResult decided(UserName official, DecideAsOfficial decision) {
         BoardActResult<BoardSession> today = today(official, decision.electionId());
         if (today instanceof BoardActResult.Refused<BoardSession> refused) {
             return refused(refused.why());
@@ -107,7 +109,7 @@ public class OfficialService {
     }
 
     /** The session in which the official sits today; one left open from an earlier day is closed. */
-    private BoardActResult<BoardSession> today(String official, String electionId) {
+    private BoardActResult<BoardSession> today(UserName official, ElectionId electionId) {
         ElectionAsOf now = clock.electionAsOfNow(electionId);
         for (int number : members.sessionsWith(electionId, official)) {
             BoardSession session = boards.session(new SessionKey(electionId, number));

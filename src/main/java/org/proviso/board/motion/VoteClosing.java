@@ -16,6 +16,9 @@ import org.proviso.board.MotionStore;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionStore;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.BodyVote;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -24,7 +27,6 @@ import org.proviso.core.deciding.ProceduralVote;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.VoteMeaning;
 import org.proviso.core.deciding.VoteResult;
-import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Component;
 
 /**
@@ -63,7 +65,7 @@ class VoteClosing {
     }
 
     VoteClosingResult close(OfficeUser by, MotionKey key, int version) {
-        String electionId = key.session().electionId();
+        ElectionId electionId = key.session().electionId();
         sessions.lockAll(electionId);
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motions.find(key)
@@ -97,7 +99,7 @@ class VoteClosing {
                     : List.of(others, ballot.poll());
             return finished(ballot, twin, both);
         }
-        Map<CaseKey, List<Refusal>> ownActs = ownActs(ballot);
+        Map<EnvelopeKey, List<Refusal>> ownActs = ownActs(ballot);
         return ownActs.isEmpty()
                 ? new VoteClosingResult.WaitsForOtherBody(
                         record.write(ballot, (VoteResult.Stands) alone, Optional.empty()))
@@ -114,13 +116,13 @@ class VoteClosing {
     }
 
     /** Seen before the other body votes too, not only when the decision is due. */
-    private Map<CaseKey, List<Refusal>> ownActs(ClosingMotion ballot) {
-        Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
+    private Map<EnvelopeKey, List<Refusal>> ownActs(ClosingMotion ballot) {
+        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
         DecisionOutcome asks = ballot.motion().kind().asks().orElse(DecisionOutcome.COUNT);
-        Map<String, ProposalForDecision> found = proposals.find(
+        Map<EnvelopeNumber, ProposalForDecision> found = proposals.find(
                 ballot.session().key().electionId(), ballot.motion().putNos());
-        for (String envelope : ballot.motion().putNos()) {
-            CaseKey key = ballot.session().key().caseOf(envelope);
+        for (EnvelopeNumber envelope : ballot.motion().putNos()) {
+            EnvelopeKey key = ballot.session().key().caseOf(envelope);
             DecisionParticipants acts = Optional.ofNullable(found.get(envelope))
                     .map(proposed -> new DecisionParticipants(
                             proposed.proposedBy(), proposed.secondReadBy(), BodyVotes.deciding(List.of(ballot.poll()))))

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.board.BoardMotion;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.deciding.Refusal;
-import org.proviso.review.CaseKey;
 import org.proviso.review.EnvelopeCase;
 
 /** What closing a vote came to. */
@@ -22,7 +22,7 @@ public sealed interface VoteClosingResult {
     record WaitsForOtherBody(BoardMotion motion) implements VoteClosingResult {}
 
     /** Nothing was written, and the votes noted stay: why the vote does not stand, or what forbids which decision. */
-    record Refused(List<Refusal> why, Map<CaseKey, List<Refusal>> ofCases) implements VoteClosingResult {
+    record Refused(List<Refusal> why, Map<EnvelopeKey, List<Refusal>> ofCases) implements VoteClosingResult {
 
         static Refused because(Refusal refusal) {
             return new Refused(List.of(refusal), Map.of());

@@ -11,13 +11,15 @@ import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.VoteResult;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Settlement;
@@ -38,13 +40,13 @@ class VoteEffect {
     }
 
     /** The cases a vote changed, as they are now, or what forbids it; both empty where it settles nothing. */
-    record Applied(List<EnvelopeCase> now, Map<CaseKey, List<Refusal>> refusals) {}
+    record Applied(List<EnvelopeCase> now, Map<EnvelopeKey, List<Refusal>> refusals) {}
 
     Applied apply(
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
-            Set<String> voters) {
+            Set<UserName> voters) {
         if (ballot.motion().kind() == MotionKind.REOPEN && result.end() == MotionResult.CARRIED) {
             return reopened(ballot.motion());
         }
@@ -53,7 +55,7 @@ class VoteEffect {
 
     private Applied reopened(BoardMotion motion) {
         MotionEnvelope one = motion.put().get(0);
-        CaseKey key = motion.key().session().caseOf(one.envelopeNo());
+        EnvelopeKey key = motion.key().session().caseOf(one.envelopeNo());
         CaseActResult outcome = decisions.reopen(key, one.caseVersion(), motion.because());
         return outcome instanceof CaseActResult.Accepted accepted
                 ? new Applied(List.of(accepted.now()), Map.of())
@@ -64,16 +66,16 @@ class VoteEffect {
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
-            Set<String> voters) {
+            Set<UserName> voters) {
         VoteGrounds grounds = new VoteGrounds(ballot.motion(), twin, result);
         DecisionOutcome as = Objects.requireNonNull(result.decided(), "a vote that settles says how");
         Set<String> contests =
                 as == DecisionOutcome.COUNT_IN_PART ? ballot.motion().contests() : Set.of();
-        Map<String, ProposalForDecision> proposed = proposals.find(
+        Map<EnvelopeNumber, ProposalForDecision> proposed = proposals.find(
                 ballot.session().key().electionId(), ballot.motion().putNos());
         List<Settlement> settlements = ballot.motion().put().stream()
                 .map(one -> {
-                    CaseKey key = ballot.session().key().caseOf(one.envelopeNo());
+                    EnvelopeKey key = ballot.session().key().caseOf(one.envelopeNo());
                     return new Settlement(
                             key, one.caseVersion(), as, grounds.groundsFor(proposed.get(one.envelopeNo())), contests);
                 })

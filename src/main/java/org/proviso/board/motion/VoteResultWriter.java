@@ -9,6 +9,7 @@ import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionStore;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.deciding.VoteResult;
@@ -35,7 +36,7 @@ class VoteResultWriter {
     /** The motion as it is then. In a body of two it ends as its own votes say, whatever both together come to. */
     BoardMotion write(VoteClosing.ClosingMotion ballot, VoteResult.Stands result, Optional<BoardMotion> twin) {
         MotionKey key = ballot.motion().key();
-        for (String silent : polls.silentlyRecused(ballot.motion(), ballot.poll())) {
+        for (UserName silent : polls.silentlyRecused(ballot.motion(), ballot.poll())) {
             votes.note(key, silent, Vote.RECUSED, ballot.by().userName(), clock.now());
         }
         VoteResult.Stands own = twin.isEmpty() ? result : (VoteResult.Stands) ballot.alone();
@@ -69,8 +70,8 @@ class VoteResultWriter {
         Map<String, Object> what = new LinkedHashMap<>();
         what.put("member", ledger.pseudonym(vote.userName()));
         what.put("vote", vote.vote().code());
-        if (!vote.notedBy().equals(vote.userName())) {
-            what.put("noted_by", ledger.pseudonym(vote.notedBy()));
+        if (!vote.notedBy().equals(vote.userName().value())) {
+            what.put("noted_by", ledger.pseudonym(new UserName(vote.notedBy())));
         }
         return what;
     }

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.proviso.board.MotionKey;
 import org.proviso.core.Code;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -27,14 +28,14 @@ public class VoteStore {
                         order by user_name""")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
                 .query((row, number) -> new BoardVote(
-                        row.getString("user_name"),
+                        new UserName(row.getString("user_name")),
                         Code.find(Vote.class, row.getString("vote")).orElseThrow(),
                         row.getString("noted_by"),
                         row.getObject("cast_at", OffsetDateTime.class).toInstant()))
                 .list();
     }
 
-    void note(MotionKey key, String member, Vote vote, String notedBy, OffsetDateTime at) {
+    void note(MotionKey key, UserName member, Vote vote, UserName notedBy, OffsetDateTime at) {
         takeBack(key, member);
         jdbc.sql("""
                         insert into vote (election_id, session_no, motion_no, user_name, vote, cast_at, noted_by)
@@ -51,7 +52,7 @@ public class VoteStore {
     }
 
     /** Whether there was one to take back. */
-    boolean takeBack(MotionKey key, String member) {
+    boolean takeBack(MotionKey key, UserName member) {
         return jdbc.sql("delete from vote" + OF_MEMBER)
                         .params(key.session().electionId(), key.session().sessionNo(), key.motionNo(), member)
                         .update()

@@ -14,6 +14,9 @@ import org.proviso.board.SessionStore;
 import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -50,7 +53,7 @@ public class BoardReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public TableComparison replay(String electionId) {
+    public TableComparison replay(ElectionId electionId) {
         BoardLedgerEntries said = new BoardLedgerEntries();
         ledger.follow(LedgerChain.of(electionId), said::add);
         Map<String, String> there = new TreeMap<>();
@@ -91,7 +94,7 @@ public class BoardReplay {
         if (motion.end() == null) {
             return;
         }
-        there.put(name + " envelopes", String.join(", ", motion.putNos()));
+        there.put(name + " envelopes", Key.join(", ", motion.putNos()));
         for (BoardVote vote : votes.all(motion.key())) {
             there.put(
                     name + " vote of " + pseudonyms.pseudonym(vote.userName()),
@@ -99,7 +102,7 @@ public class BoardReplay {
         }
     }
 
-    private String pseudonym(@Nullable String userName) {
+    private String pseudonym(@Nullable UserName userName) {
         return userName == null ? "" : pseudonyms.pseudonym(userName);
     }
 

@@ -7,6 +7,7 @@ import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
 import org.proviso.board.SessionKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.deciding.Vote;
 
@@ -36,10 +37,10 @@ public record Minutes(
             String name, LocalDateTime arrivedAt, @Nullable LocalDateTime leftAt) {}
 
     /** A member who stood aside; the ground is empty for a reader who may not see whole cases. */
-    public record RecusedMember(String name, String envelopeNo, String ground, LocalDateTime at) {}
+    public record RecusedMember(String name, EnvelopeNumber envelopeNo, String ground, LocalDateTime at) {}
 
     /** An envelope taken out of its consent group, and by whom. */
-    public record RemovedFromGroup(String envelopeNo, String by) {}
+    public record RemovedFromGroup(EnvelopeNumber envelopeNo, String by) {}
 
     /**
      * A motion with its votes. {@code because} is empty for a reader who may not see whole cases; {@code result} says in
@@ -48,7 +49,7 @@ public record Minutes(
     public record MotionEntry(
             MotionKey motion,
             MotionKind kind,
-            List<String> envelopes,
+            List<EnvelopeNumber> envelopes,
             List<String> reasons,
             String legalReference,
             String because,

@@ -18,6 +18,7 @@ import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.core.Election;
+import org.proviso.core.UserName;
 import org.proviso.core.rules.Reason;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -105,7 +106,7 @@ public class MinutesService {
     private List<Minutes.RemovedFromGroup> pulledOut(SessionKey key) {
         return agenda.all(key).stream()
                 .filter(item -> item.pulledOutBy() != null)
-                .map(item -> new Minutes.RemovedFromGroup(item.envelopeNo(), name(item.pulledOutBy())))
+                .map(item -> new Minutes.RemovedFromGroup(item.envelopeNo(), name(new UserName(item.pulledOutBy()))))
                 .toList();
     }
 
@@ -130,8 +131,8 @@ public class MinutesService {
         return access.isPermitted(Permission.SEE_WHOLE_CASE) ? text : "";
     }
 
-    private String name(String userName) {
-        return access.user(userName).map(OfficeUser::fullName).orElse(userName);
+    private String name(UserName userName) {
+        return access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
     private static @Nullable LocalDateTime local(@Nullable Instant moment, ZoneId zone) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKind;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 
 /**
@@ -25,13 +26,13 @@ public record PublicDisplay(
         List<MotionLine> motions) {
 
     /** Envelopes of one consent group, or one that stands alone, with what is proposed (null: to be opened again). */
-    public record Group(@Nullable DecisionOutcome proposed, String reason, List<String> envelopes) {}
+    public record Group(@Nullable DecisionOutcome proposed, String reason, List<EnvelopeNumber> envelopes) {}
 
     /** A motion; the votes are told once the vote is closed, and are none before. */
     public record MotionLine(
             int number,
             MotionKind kind,
-            List<String> envelopes,
+            List<EnvelopeNumber> envelopes,
             List<String> reasons,
             boolean put,
             boolean ended,

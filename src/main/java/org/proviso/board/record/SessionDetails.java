@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.review.CaseState;
 
@@ -26,13 +28,13 @@ public record SessionDetails(
         List<BoardMotion> ended) {
 
     /** A member by the name to sign in with and the own name. */
-    public record Member(String userName, String fullName) {}
+    public record Member(UserName userName, String fullName) {}
 
     /** Who came, when, and until when (null while there). */
     public record Seat(
             Member person, LocalDateTime arrived, @Nullable LocalDateTime left) {}
 
-    public record RecusedMember(Member person, String envelopeNo, String ground) {}
+    public record RecusedMember(Member person, EnvelopeNumber envelopeNo, String ground) {}
 
     /** An item of the agenda, and where its case is now, in which version. */
     public record Item(AgendaItem item, CaseState state, int version) {}
@@ -58,16 +60,16 @@ public record SessionDetails(
     }
 
     /** The own name of a member who came to this session. */
-    public String name(String userName) {
+    public String name(UserName userName) {
         return seated.stream()
                 .map(Seat::person)
                 .filter(person -> person.userName().equals(userName))
                 .map(Member::fullName)
                 .findFirst()
-                .orElse(userName);
+                .orElse(userName.value());
     }
 
-    public boolean isThere(String userName) {
+    public boolean isThere(UserName userName) {
         return there().stream().anyMatch(person -> person.userName().equals(userName));
     }
 }

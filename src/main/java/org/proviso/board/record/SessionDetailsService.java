@@ -30,6 +30,9 @@ import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.board.record.SessionDetails.Member;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseService;
@@ -112,18 +115,18 @@ public class SessionDetailsService {
         return List.copyOf(ended);
     }
 
-    private SessionDetails.Floor floor(BoardMotion motion, String reader) {
+    private SessionDetails.Floor floor(BoardMotion motion, UserName reader) {
         SessionKey key = motion.key().session();
         List<BoardVote> cast = votes.all(motion.key());
-        Set<String> waits = new HashSet<>(members.present(key));
+        Set<UserName> waits = new HashSet<>(members.present(key));
         cast.forEach(vote -> waits.remove(vote.userName()));
-        List<String> put = motion.putNos();
+        List<EnvelopeNumber> put = motion.putNos();
         members.recused(key).forEach((member, envelopes) -> {
             if (put.stream().anyMatch(envelopes::contains)) {
                 waits.remove(member);
             }
         });
-        String seconder = motion.secondedBy();
+        UserName seconder = motion.secondedBy();
         return new SessionDetails.Floor(
                 motion,
                 person(motion.movedBy()),
@@ -139,7 +142,7 @@ public class SessionDetailsService {
 
     private List<SessionDetails.Item> items(SessionKey key) {
         List<AgendaItem> all = agenda.all(key);
-        Map<String, EnvelopeCase> known = new HashMap<>();
+        Map<EnvelopeNumber, EnvelopeCase> known = new HashMap<>();
         if (!all.isEmpty()) {
             for (CaseState state : List.of(CaseState.READY, CaseState.DECIDED)) {
                 cases.inState(key.electionId(), state)
@@ -157,12 +160,12 @@ public class SessionDetailsService {
         return new SessionDetails.Item(item, one.state(), one.version());
     }
 
-    private int readyBesides(String electionId, List<SessionDetails.Item> items) {
+    private int readyBesides(ElectionId electionId, List<SessionDetails.Item> items) {
         long here = items.stream().filter(one -> one.state() == CaseState.READY).count();
         return cases.inState(electionId, CaseState.READY).size() - (int) here;
     }
 
-    private List<Member> absent(Set<String> present) {
+    private List<Member> absent(Set<UserName> present) {
         return access.usersWith(Permission.VOTE).stream()
                 .filter(user -> !present.contains(user.userName()))
                 .map(user -> new Member(user.userName(), user.fullName()))
@@ -178,8 +181,8 @@ public class SessionDetailsService {
         return new SessionDetails.RecusedMember(person(recusal.userName()), recusal.envelopeNo(), recusal.ground());
     }
 
-    private Member person(String userName) {
-        String name = access.user(userName).map(OfficeUser::fullName).orElse(userName);
+    private Member person(UserName userName) {
+        String name = access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
         return new Member(userName, name);
     }
 

@@ -9,7 +9,9 @@ import org.proviso.board.RecordRecusal;
 import org.proviso.board.SessionKey;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.board.record.SessionDetails;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.review.CaseState;
 import org.proviso.ui.field.ActButton;
 
@@ -28,7 +30,7 @@ final class AgendaActs {
 
     /** A motion can be made only when none is on the floor, and only by a member present. */
     boolean mayMove(SessionDetails meeting) {
-        return meeting.session().isOpen() && meeting.floor() == null && meeting.isThere(reader);
+        return meeting.session().isOpen() && meeting.floor() == null && meeting.isThere(new UserName(reader));
     }
 
     ActButton moveGroup(SessionDetails meeting, AgendaGroup group) {
@@ -89,7 +91,7 @@ final class AgendaActs {
         return buttons;
     }
 
-    private void pullOut(SessionDetails meeting, String envelopeNo) {
+    private void pullOut(SessionDetails meeting, EnvelopeNumber envelopeNo) {
         int version = meeting.agenda().stream()
                 .filter(one -> one.item().envelopeNo().equals(envelopeNo))
                 .findFirst()
@@ -104,9 +106,9 @@ final class AgendaActs {
 
     private List<Component> standAside(SessionDetails meeting, EnvelopeSummary line) {
         boolean aside = meeting.aside().stream()
-                .anyMatch(one -> one.person().userName().equals(reader)
+                .anyMatch(one -> one.person().userName().equals(new UserName(reader))
                         && one.envelopeNo().equals(line.envelopeNo()));
-        return meeting.session().isOpen() && meeting.isThere(reader) && !aside
+        return meeting.session().isOpen() && meeting.isThere(new UserName(reader)) && !aside
                 ? List.of(EnvelopeButtons.button("Recuse…", line.envelopeNo(), () -> askAside(meeting, line)))
                 : List.of();
     }
@@ -120,12 +122,13 @@ final class AgendaActs {
                 "Reason",
                 "Recuse",
                 ground -> steps.sheet(
-                        () -> room.sessions().recuse(new RecordRecusal(key, line.envelopeNo(), reader, ground)),
+                        () -> room.sessions()
+                                .recuse(new RecordRecusal(key, line.envelopeNo(), new UserName(reader), ground)),
                         "You are recused from envelope " + line.envelopeNo() + "."));
     }
 
     private void sendBack(SessionDetails meeting, EnvelopeSummary line) {
-        CaseKey key = new CaseKey(meeting.session().key().electionId(), line.envelopeNo());
+        EnvelopeKey key = new EnvelopeKey(meeting.session().key().electionId(), line.envelopeNo());
         ReasonSheet.ask(
                 "Send envelope " + line.envelopeNo() + " back to the reviewers",
                 "The case goes back to the reviewers, undecided, with your note.",

@@ -9,12 +9,13 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.MotionKind;
 import org.proviso.board.agenda.ReadyGroup;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
 
 /** Envelopes that are put to the vote together, each in the version of its case that is on the screen. */
-record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<String, Integer> envelopes) {
+record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<EnvelopeNumber, Integer> envelopes) {
 
     /** The consent groups of an agenda, with what is still ready in them. */
     static List<AgendaGroup> of(SessionDetails meeting) {
@@ -51,8 +52,8 @@ record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<String,
         return new AgendaGroup(ready.outcome(), ready.reason(), ready.envelopes());
     }
 
-    AgendaGroup without(java.util.Set<String> leftOut) {
-        Map<String, Integer> rest = new LinkedHashMap<>(envelopes);
+    AgendaGroup without(java.util.Set<EnvelopeNumber> leftOut) {
+        Map<EnvelopeNumber, Integer> rest = new LinkedHashMap<>(envelopes);
         rest.keySet().removeAll(leftOut);
         return new AgendaGroup(outcome, reason, rest);
     }
@@ -65,7 +66,7 @@ record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<String,
         return reason == null ? List.of() : List.of(reason);
     }
 
-    List<String> numbers() {
+    List<EnvelopeNumber> numbers() {
         return new ArrayList<>(envelopes.keySet());
     }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import org.proviso.board.MotionKind;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseState;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -42,7 +44,7 @@ final class AgendaPart extends HtmlContainer {
                             : "Every envelope on the agenda is settled."));
         }
         boolean may = acts.mayMove(meeting);
-        String election = meeting.session().key().electionId();
+        ElectionId election = meeting.session().key().electionId();
         for (AgendaGroup group : groups) {
             add(new GroupPart(
                     group,
@@ -74,7 +76,7 @@ final class AgendaPart extends HtmlContainer {
             return;
         }
         add(new H2("Individual envelopes"));
-        List<String> numbers =
+        List<EnvelopeNumber> numbers =
                 alone.stream().map(one -> one.item().envelopeNo()).limit(50).toList();
         for (EnvelopeSummary line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
             List<Component> buttons = new ArrayList<>(acts.ofOne(meeting, line));

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.core.UserName;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
@@ -17,10 +18,10 @@ import org.proviso.ui.field.ActButton;
 final class AttendancePart extends HtmlContainer {
 
     private final BoardServices room;
-    private final String reader;
+    private final UserName reader;
     private final BoardActRunner steps;
 
-    AttendancePart(BoardServices room, String reader, BoardActRunner steps) {
+    AttendancePart(BoardServices room, UserName reader, BoardActRunner steps) {
         this.room = room;
         this.reader = reader;
         this.steps = steps;
@@ -95,7 +96,7 @@ final class AttendancePart extends HtmlContainer {
         add(other);
     }
 
-    private void arrive(SessionDetails meeting, String userName, String who) {
+    private void arrive(SessionDetails meeting, UserName userName, String who) {
         steps.take(
                 () -> room.sessions().recordArrival(meeting.session().key(), userName), who + " recorded as present.");
     }

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardActResult;
 import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.review.CaseActResult;
 import org.proviso.ui.MessageLine;
@@ -52,7 +53,7 @@ record BoardActRunner(Runnable after) {
 
     /** A refusal shared by many envelopes is said once. */
     private static String together(VoteClosingResult.Refused refused) {
-        Map<String, List<String>> envelopes = new LinkedHashMap<>();
+        Map<String, List<EnvelopeNumber>> envelopes = new LinkedHashMap<>();
         refused.ofCases().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(one -> one.getValue()

@@ -17,6 +17,7 @@ import org.proviso.access.Permission;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.agenda.ReadyGroup;
+import org.proviso.core.ElectionId;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
@@ -35,7 +36,7 @@ public final class BoardView extends Composite<Div> {
 
     private final transient BoardServices room;
     private final transient WorkingElection workplace;
-    private final String election;
+    private final ElectionId election;
     private final boolean decides;
 
     BoardView(BoardServices room, WorkingElection workplace) {

@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.MotionKind;
 import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.OutcomeMark;
@@ -70,9 +72,9 @@ final class BoardWords {
     }
 
     /** The first numbers of a long list, and how many more. */
-    static String numbers(List<String> numbers, int shown) {
+    static String numbers(List<EnvelopeNumber> numbers, int shown) {
         int more = numbers.size() - shown;
-        return String.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)
+        return Key.join(", ", more > 0 ? numbers.subList(0, shown) : numbers)
                 + (more > 0 ? " and " + more + " more" : "");
     }
 }

@@ -11,6 +11,7 @@ import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
+import org.proviso.core.ElectionId;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -18,7 +19,7 @@ import org.proviso.ui.frame.WorkingElection;
 final class CallSessionSheet {
 
     private final BoardServices room;
-    private final String election;
+    private final ElectionId election;
     private final Select<BodyKind> body = new Select<>();
     private final DateTimePicker when = new DateTimePicker("Date and time (county time)");
     private final TextField place = new TextField("Place");

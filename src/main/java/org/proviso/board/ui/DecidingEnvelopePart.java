@@ -56,7 +56,7 @@ final class DecidingEnvelopePart extends Div {
     }
 
     private static Span number(EnvelopeSummary line) {
-        Span number = new Span(line.envelopeNo());
+        Span number = new Span(line.envelopeNo().value());
         number.addClassName("num");
         return number;
     }

@@ -19,6 +19,8 @@ import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKind;
 import org.proviso.board.motion.DecideAsOfficial;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
@@ -40,7 +42,7 @@ public final class DecisionsView extends Composite<Div> {
 
     private final transient BoardServices room;
     private final transient BoardActRunner steps = new BoardActRunner(this::again);
-    private final String election;
+    private final ElectionId election;
     private final ZoneId zone;
     private final boolean alone;
     private final RowGrid<DecidedCase> rows =
@@ -68,7 +70,8 @@ public final class DecisionsView extends Composite<Div> {
 
     private void columns() {
         rows.addComponentColumn(one -> Links.link(
-                        one.key().envelopeNo(), "review/case/" + one.key().envelopeNo()))
+                        one.key().envelopeNo().value(),
+                        "review/case/" + one.key().envelopeNo()))
                 .setHeader("Envelope")
                 .setWidth("8rem")
                 .setFlexGrow(0);
@@ -104,7 +107,7 @@ public final class DecisionsView extends Composite<Div> {
     }
 
     private Component reopen(DecidedCase one) {
-        String number = one.key().envelopeNo();
+        EnvelopeNumber number = one.key().envelopeNo();
         if (one.state() != CaseState.DECIDED) {
             return new Span("Envelope opened");
         }
@@ -114,7 +117,7 @@ public final class DecisionsView extends Composite<Div> {
     }
 
     /** A board reopens a decision by a motion in its session. */
-    private void put(String number) {
+    private void put(EnvelopeNumber number) {
         Optional<BoardSession> open = room.sessions().sessions(election).stream()
                 .filter(session -> session.closedAt() == null)
                 .reduce((first, second) -> second);

@@ -1,5 +1,6 @@
 package org.proviso.board.ui;
 
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.ui.field.ActButton;
 
 /** Buttons next to an envelope, each with its number for screen readers. */
@@ -7,7 +8,7 @@ final class EnvelopeButtons {
 
     private EnvelopeButtons() {}
 
-    static ActButton button(String words, String envelopeNo, Runnable act) {
+    static ActButton button(String words, EnvelopeNumber envelopeNo, Runnable act) {
         ActButton button = new ActButton(words).does(act);
         button.getElement().setAttribute("aria-label", words.replace("…", "") + " " + envelopeNo);
         return button;

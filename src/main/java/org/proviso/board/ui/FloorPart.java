@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.review.CaseState;
 import org.proviso.ui.Caution;
@@ -54,7 +55,7 @@ final class FloorPart extends HtmlContainer {
         Paragraph which = new Paragraph("Envelopes: " + BoardWords.numbers(motion.putNos(), 24) + ".");
         which.addClassName("num");
         add(which);
-        boolean sits = meeting.isThere(reader);
+        boolean sits = meeting.isThere(new UserName(reader));
         if (motion.putAt() == null) {
             notPutYet(floor, sits);
         } else {
@@ -80,7 +81,7 @@ final class FloorPart extends HtmlContainer {
                 .first()
                 .does(() -> steps.take(
                         () -> room.motions().putToVote(motion.key(), motion.version()), "The vote is open.")));
-        if (floor.seconder() == null && !floor.mover().userName().equals(reader)) {
+        if (floor.seconder() == null && !floor.mover().userName().equals(new UserName(reader))) {
             acts.add(new ActButton("Second the motion")
                     .does(() -> steps.take(
                             () -> room.motions().second(motion.key(), motion.version()), "You seconded the motion.")));
@@ -150,7 +151,7 @@ final class FloorPart extends HtmlContainer {
             return "";
         }
         return room.decisions()
-                .standing(new org.proviso.review.CaseKey(
+                .standing(new org.proviso.core.EnvelopeKey(
                         motion.key().session().electionId(), motion.putNos().get(0)))
                 .map(decision -> words(decision.departsBecause()))
                 .orElse("");

@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import org.proviso.board.agenda.EnvelopeSummary;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
@@ -22,7 +23,7 @@ final class GroupPart extends HtmlContainer {
     private static final int FOLDED_FROM = 9;
 
     private final AgendaGroup group;
-    private final Function<Collection<String>, List<EnvelopeSummary>> explain;
+    private final Function<Collection<EnvelopeNumber>, List<EnvelopeSummary>> explain;
     private final Function<EnvelopeSummary, List<Component>> buttons;
     private final Div lines = new Div();
     private final ActButton more = new ActButton("");
@@ -30,7 +31,7 @@ final class GroupPart extends HtmlContainer {
 
     GroupPart(
             AgendaGroup group,
-            Function<Collection<String>, List<EnvelopeSummary>> explain,
+            Function<Collection<EnvelopeNumber>, List<EnvelopeSummary>> explain,
             Function<EnvelopeSummary, List<Component>> buttons,
             List<Component> acts) {
         this.group = group;
@@ -73,7 +74,7 @@ final class GroupPart extends HtmlContainer {
     }
 
     private void next() {
-        List<String> numbers = group.numbers();
+        List<EnvelopeNumber> numbers = group.numbers();
         if (shown >= numbers.size()) {
             return;
         }

@@ -3,6 +3,7 @@ package org.proviso.board.ui;
 import org.proviso.board.SessionKey;
 import org.proviso.board.record.Minutes;
 import org.proviso.board.record.MinutesService;
+import org.proviso.core.ElectionId;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -23,7 +24,7 @@ class MinutesController {
     @GetMapping("/board/minutes/{election}/{session}")
     ModelAndView minutes(@PathVariable String election, @PathVariable int session) {
         return new ModelAndView("board/minutes")
-                .addObject("minutes", of(new SessionKey(election, session)))
+                .addObject("minutes", of(new SessionKey(new ElectionId(election), session)))
                 .addObject("says", new PlainBoardWords());
     }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.MotionKind;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.agenda.EnvelopeSummary;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.field.ActDialog;
 
@@ -23,7 +24,7 @@ final class MotionSheet {
     /** What was asked for. */
     record MotionInput(
             MotionKind kind,
-            Map<String, Integer> envelopes,
+            Map<EnvelopeNumber, Integer> envelopes,
             Set<String> contests,
             List<Reason> reasons,
             String reference,

@@ -18,7 +18,9 @@ import org.proviso.board.MotionKind;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.board.agenda.ReadyGroup;
 import org.proviso.board.motion.DecideAsOfficial;
-import org.proviso.review.CaseKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.ui.Caution;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -37,9 +39,9 @@ public final class OfficialView extends Composite<Div> {
 
     private final transient BoardServices room;
     private final transient BoardActRunner steps = new BoardActRunner(this::show);
-    private final String election;
+    private final ElectionId election;
     /** Pulled out while this page is open; decided individually. */
-    private final Set<String> pulledOut = new TreeSet<>();
+    private final Set<EnvelopeNumber> pulledOut = new TreeSet<>();
 
     OfficialView(BoardServices room, WorkingElection workplace) {
         this.room = room;
@@ -58,12 +60,12 @@ public final class OfficialView extends Composite<Div> {
             getContent()
                     .add(new Paragraph("No envelopes are ready. A case appears here after an outcome is proposed."));
         }
-        List<String> alone = new ArrayList<>();
+        List<EnvelopeNumber> alone = new ArrayList<>();
         ready.forEach(group -> add(group, alone));
         oneByOne(alone);
     }
 
-    private void add(ReadyGroup ready, List<String> alone) {
+    private void add(ReadyGroup ready, List<EnvelopeNumber> alone) {
         ready.envelopes().keySet().stream()
                 .filter(number -> ready.alone() || pulledOut.contains(number))
                 .forEach(alone::add);
@@ -90,7 +92,7 @@ public final class OfficialView extends Composite<Div> {
         MessageLine.done(line.envelopeNo() + " pulled out of its group. It is listed under Individual envelopes.");
     }
 
-    private void oneByOne(List<String> alone) {
+    private void oneByOne(List<EnvelopeNumber> alone) {
         if (alone.isEmpty()) {
             return;
         }
@@ -132,6 +134,6 @@ public final class OfficialView extends Composite<Div> {
                 "What the reviewers should check",
                 "Send back",
                 note -> steps.refused(() ->
-                        room.decisions().sendBack(new CaseKey(election, line.envelopeNo()), line.version(), note)));
+                        room.decisions().sendBack(new EnvelopeKey(election, line.envelopeNo()), line.version(), note)));
     }
 }

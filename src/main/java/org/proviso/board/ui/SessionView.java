@@ -19,6 +19,8 @@ import org.proviso.access.Permission;
 import org.proviso.board.BoardSession;
 import org.proviso.board.SessionKey;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
@@ -37,7 +39,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
 
     private final transient BoardServices room;
     private final transient BoardActRunner steps;
-    private final String election;
+    private final ElectionId election;
     private final FloorPart floor;
     private final AttendancePart presence;
     private final AgendaPart agenda;
@@ -51,10 +53,10 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         this.room = room;
         this.election = workplace.electionId();
         this.steps = new BoardActRunner(this::acted);
-        String reader = room.access().signedIn().userName();
-        floor = new FloorPart(room, reader, steps);
+        UserName reader = room.access().signedIn().userName();
+        floor = new FloorPart(room, reader.value(), steps);
         presence = new AttendancePart(room, reader, steps);
-        agenda = new AgendaPart(room, reader, steps);
+        agenda = new AgendaPart(room, reader.value(), steps);
         Div main = new Div(floor, agenda);
         main.addClassName("meeting-main");
         Div both = new Div(main, presence);

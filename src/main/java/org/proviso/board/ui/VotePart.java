@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -70,7 +71,7 @@ final class VotePart {
     private ActButton vote(SessionDetails.Floor floor, String words, Vote vote) {
         ActButton button = new ActButton(words)
                 .does(() -> steps.take(
-                        () -> room.motions().vote(new CastVote(floor.motion().key(), reader, vote)),
+                        () -> room.motions().vote(new CastVote(floor.motion().key(), new UserName(reader), vote)),
                         "Vote recorded: you " + said(vote) + "."));
         button.getElement().setAttribute("aria-pressed", String.valueOf(vote == floor.own()));
         return button;

@@ -9,14 +9,16 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
@@ -53,17 +55,17 @@ public class ObserverCaseService {
 
     /** How many there are. */
     @Transactional(readOnly = true)
-    public int count(String electionId) {
+    public int count(ElectionId electionId) {
         access.demand(Permission.READ_REDACTED_CASES);
         return cases.count(electionId);
     }
 
     /** A page of them by envelope number. */
     @Transactional(readOnly = true)
-    public List<ObserverCaseRow> page(String electionId, int offset, int limit) {
+    public List<ObserverCaseRow> page(ElectionId electionId, int offset, int limit) {
         access.demand(Permission.READ_REDACTED_CASES);
         List<EnvelopeCase> page = cases.page(electionId, offset, limit);
-        Map<String, Envelope> envelopes = intake
+        Map<EnvelopeNumber, Envelope> envelopes = intake
                 .envelopes(
                         electionId,
                         page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
@@ -76,7 +78,7 @@ public class ObserverCaseService {
 
     /** One case as it is now; empty if there is no such envelope. */
     @Transactional(readOnly = true)
-    public Optional<ObserverCase> find(CaseKey key) {
+    public Optional<ObserverCase> find(EnvelopeKey key) {
         access.demand(Permission.READ_REDACTED_CASES);
         return cases.find(key).map(this::open);
     }

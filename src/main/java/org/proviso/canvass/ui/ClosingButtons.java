@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.ElectionClosingResult;
+import org.proviso.core.ElectionId;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -13,10 +14,10 @@ import org.proviso.ui.field.ActDialog;
 final class ClosingButtons {
 
     private final CanvassService canvass;
-    private final String election;
+    private final ElectionId election;
     private final Runnable after;
 
-    ClosingButtons(CanvassService canvass, String election, Runnable after) {
+    ClosingButtons(CanvassService canvass, ElectionId election, Runnable after) {
         this.canvass = canvass;
         this.election = election;
         this.after = after;

@@ -11,11 +11,12 @@ import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.EnvelopeOutcomesService;
 import org.proviso.canvass.observers.ObserverCase;
 import org.proviso.canvass.observers.ObserverCaseService;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeElections;
 import org.springframework.http.HttpStatus;
@@ -89,9 +90,10 @@ class ObserverController {
     }
 
     @GetMapping("/observe/cases/{envelopeNo}")
-    ModelAndView one(@PathVariable String envelopeNo) {
+    ModelAndView one(@PathVariable EnvelopeNumber envelopeNo) {
         ElectionLine election = election();
-        ObserverCase one = cases.find(new CaseKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
+        ObserverCase one =
+                cases.find(new EnvelopeKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
         return page("canvass/observe-case", election).addObject("one", one);
     }
 

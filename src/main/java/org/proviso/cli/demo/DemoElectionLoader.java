@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
@@ -66,7 +67,7 @@ class DemoElectionLoader {
         try {
             asSupervisor(folder);
         } finally {
-            remove(folder.getParent());
+            remove(Objects.requireNonNull(folder.getParent(), "the sample is copied into a temporary folder"));
         }
     }
 

@@ -3,6 +3,7 @@ package org.proviso.core.adjudication;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
@@ -10,7 +11,7 @@ import org.proviso.core.rules.ResolvedRule;
 
 /** One case under two sets of rules: whether it comes out differently, from what to what, and why. */
 public record WhatIf(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         Recommendation before,
         Recommendation after,
         Recommendation outlookBefore,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.Key;
 
 /**
  * JSON with one spelling for one value, so that everybody hashes the same bytes: keys in the order of their code
@@ -24,6 +25,8 @@ public final class CanonicalJson {
     private static void write(@Nullable Object value, StringBuilder text) {
         if (value instanceof String word) {
             quote(word, text);
+        } else if (value instanceof Key key) {
+            quote(key.value(), text);
         } else if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
             text.append(value);
         } else if (value instanceof List<?> list) {

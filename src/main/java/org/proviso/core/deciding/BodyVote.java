@@ -4,17 +4,22 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 
 /**
  * The vote of one body on one motion: who is present, who recused from which envelopes, and how each voted. Members go
  * by their user names.
  */
 public record BodyVote(
-        DecidingBody body, Set<String> present, Map<String, Set<String>> recusals, Map<String, Vote> votes) {
+        DecidingBody body,
+        Set<UserName> present,
+        Map<UserName, Set<EnvelopeNumber>> recusals,
+        Map<UserName, Vote> votes) {
 
     /** Who takes no part: recused from one of these envelopes, or recorded as recused in place of a vote. */
-    Set<String> recused(Set<String> envelopes) {
-        Set<String> recused = new LinkedHashSet<>();
+    Set<UserName> recused(Set<EnvelopeNumber> envelopes) {
+        Set<UserName> recused = new LinkedHashSet<>();
         recusals.forEach((member, from) -> {
             if (from.stream().anyMatch(envelopes::contains)) {
                 recused.add(member);
@@ -29,8 +34,8 @@ public record BodyVote(
     }
 
     /** Who is there and takes part. */
-    Set<String> taking(Set<String> envelopes) {
-        Set<String> taking = new LinkedHashSet<>(present);
+    Set<UserName> taking(Set<EnvelopeNumber> envelopes) {
+        Set<UserName> taking = new LinkedHashSet<>(present);
         taking.removeAll(recused(envelopes));
         return taking;
     }

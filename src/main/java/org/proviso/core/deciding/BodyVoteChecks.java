@@ -3,13 +3,16 @@ package org.proviso.core.deciding;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Refusal.Why;
 
 /**
  * Whether one body's vote stands: who voted may vote, enough of them take part, and each of them is recorded. A recused
  * member does not count toward the quorum (the stricter reading; no source read says either).
  */
-record BodyVoteChecks(BodyVote poll, Set<String> put) {
+record BodyVoteChecks(BodyVote poll, Set<EnvelopeNumber> put) {
 
     Optional<Refusal> first() {
         return tooMany()
@@ -30,13 +33,13 @@ record BodyVoteChecks(BodyVote poll, Set<String> put) {
     }
 
     private Optional<Refusal> strangers() {
-        Set<String> strangers = without(poll.votes().keySet(), poll.present());
+        Set<UserName> strangers = without(poll.votes().keySet(), poll.present());
         return refuse(
                 !strangers.isEmpty(), Why.NOT_PRESENT, "Not present, but a vote is recorded: " + list(strangers) + ".");
     }
 
     private Optional<Refusal> recusedVoted() {
-        Set<String> voted = poll.recused(put);
+        Set<UserName> voted = poll.recused(put);
         voted.removeIf(member -> poll.votes().getOrDefault(member, Vote.RECUSED) == Vote.RECUSED);
         return refuse(
                 !voted.isEmpty(),
@@ -52,7 +55,7 @@ record BodyVoteChecks(BodyVote poll, Set<String> put) {
     }
 
     private Optional<Refusal> voteMissing() {
-        Set<String> missing = without(poll.taking(put), poll.votes().keySet());
+        Set<UserName> missing = without(poll.taking(put), poll.votes().keySet());
         return refuse(!missing.isEmpty(), Why.VOTE_MISSING, "No vote is recorded for " + list(missing) + ".");
     }
 
@@ -65,13 +68,13 @@ record BodyVoteChecks(BodyVote poll, Set<String> put) {
         return wrong ? Optional.of(Refusal.of(why, words)) : Optional.empty();
     }
 
-    private static Set<String> without(Set<String> all, Set<String> some) {
-        Set<String> left = new LinkedHashSet<>(all);
+    private static Set<UserName> without(Set<UserName> all, Set<UserName> some) {
+        Set<UserName> left = new LinkedHashSet<>(all);
         left.removeAll(some);
         return left;
     }
 
-    private static String list(Set<String> members) {
-        return String.join(", ", members.stream().sorted().toList());
+    private static String list(Set<UserName> members) {
+        return Key.join(", ", members.stream().sorted().toList());
     }
 }

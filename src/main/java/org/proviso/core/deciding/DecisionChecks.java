@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
@@ -88,7 +89,7 @@ public final class DecisionChecks {
                                 + " acted more than once."));
     }
 
-    private static Optional<String> twice(String proposedBy, String secondReadBy, Set<String> decidedBy) {
+    private static Optional<UserName> twice(UserName proposedBy, UserName secondReadBy, Set<UserName> decidedBy) {
         return proposedBy.equals(secondReadBy)
                 ? Optional.of(proposedBy)
                 : Stream.of(proposedBy, secondReadBy)

@@ -3,6 +3,7 @@ package org.proviso.core.deciding;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 
 /**
  * What is put to the vote: how to settle one envelope, or a consent group of several, by envelope number. Those pulled
@@ -10,13 +11,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record Motion(
         DecisionOutcome asks,
-        Set<String> envelopes,
-        Set<String> pulledOut,
+        Set<EnvelopeNumber> envelopes,
+        Set<EnvelopeNumber> pulledOut,
         @Nullable MotionResult result) {
 
     /** The envelopes that the vote is about. */
-    public Set<String> put() {
-        Set<String> put = new LinkedHashSet<>(envelopes);
+    public Set<EnvelopeNumber> put() {
+        Set<EnvelopeNumber> put = new LinkedHashSet<>(envelopes);
         put.removeAll(pulledOut);
         return put;
     }

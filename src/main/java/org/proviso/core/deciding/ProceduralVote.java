@@ -3,6 +3,7 @@ package org.proviso.core.deciding;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal.Why;
 
 /**
@@ -15,7 +16,7 @@ public final class ProceduralVote {
     private ProceduralVote() {}
 
     /** Reads the vote; {@code asks} is what was moved, in words: {@code table}. */
-    public static VoteResult voteResult(String asks, Set<String> envelopes, List<BodyVote> polls) {
+    public static VoteResult voteResult(String asks, Set<EnvelopeNumber> envelopes, List<BodyVote> polls) {
         if (envelopes.isEmpty()) {
             return new VoteResult.Refused(Refusal.of(Why.NOTHING_PUT, "This motion has no envelopes left."));
         }
@@ -25,7 +26,7 @@ public final class ProceduralVote {
         return refusal.<VoteResult>map(VoteResult.Refused::new).orElseGet(() -> read(asks, envelopes, polls));
     }
 
-    private static VoteResult read(String asks, Set<String> envelopes, List<BodyVote> polls) {
+    private static VoteResult read(String asks, Set<EnvelopeNumber> envelopes, List<BodyVote> polls) {
         MotionResult end = MotionResult.over(polls.stream()
                 .map(poll -> poll.tally().result(VoteNeeded.MAJORITY))
                 .toList());

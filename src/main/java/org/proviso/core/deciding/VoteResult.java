@@ -3,6 +3,7 @@ package org.proviso.core.deciding;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.ResolvedRule;
 
 /** What a vote comes to. */
@@ -18,7 +19,7 @@ public sealed interface VoteResult {
     record Stands(
             MotionResult end,
             @Nullable DecisionOutcome decided,
-            Set<String> envelopes,
+            Set<EnvelopeNumber> envelopes,
             String words,
             List<ResolvedRule> restsOn)
             implements VoteResult {

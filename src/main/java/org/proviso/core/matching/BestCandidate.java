@@ -1,4 +1,9 @@
 package org.proviso.core.matching;
 
-/** An envelope with its best candidate; no voter (an empty id, probability 0) where none came near. */
-public record BestCandidate(String envelopeNo, String voterId, double probability, MatchVerdict verdict) {}
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
+
+/** An envelope with its best candidate; no voter (probability 0) where none came near. */
+public record BestCandidate(
+        EnvelopeNumber envelopeNo, @Nullable VoterId voterId, double probability, MatchVerdict verdict) {}

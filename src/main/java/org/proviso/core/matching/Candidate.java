@@ -1,6 +1,7 @@
 package org.proviso.core.matching;
 
 import java.util.List;
+import org.proviso.core.VoterId;
 
 /**
  * One possible voter of an envelope.
@@ -9,7 +10,7 @@ import java.util.List;
  *     nobody on the roll
  * @param evidence one sentence for each field that speaks for or against
  */
-public record Candidate(String voterId, double probability, List<String> evidence) {
+public record Candidate(VoterId voterId, double probability, List<String> evidence) {
 
     public Candidate {
         evidence = List.copyOf(evidence);

@@ -3,6 +3,7 @@ package org.proviso.core.matching;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollIndex;
 
 /**
@@ -25,7 +26,7 @@ final class CandidateWeighing {
         total = prior.onNoRoll();
     }
 
-    private String voterId(int voter) {
+    private VoterId voterId(int voter) {
         return voter < index.size() || joined == null ? index.voterId(voter) : joined.voterId(voter - index.size());
     }
 

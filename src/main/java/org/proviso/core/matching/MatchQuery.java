@@ -4,11 +4,12 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 
 /** What an envelope says about who voted it. Text not given is empty, an unknown date null. */
 public record MatchQuery(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         PersonName name,
         String formerName,
         @Nullable LocalDate birthDate,

@@ -83,7 +83,7 @@ public final class Matcher {
 
     private BestCandidate pairingOf(MatchQuery query, List<WeighedCandidate> ranked, MatchVerdict verdict) {
         if (ranked.isEmpty()) {
-            return new BestCandidate(query.envelopeNo(), "", 0, verdict);
+            return new BestCandidate(query.envelopeNo(), null, 0, verdict);
         }
         WeighedCandidate best = ranked.get(0);
         return new BestCandidate(query.envelopeNo(), roll.voterId(best.pair().voter()), best.probability(), verdict);

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -110,7 +111,7 @@ public class OfficeClockService {
 
     /** The county's, as its newest election has it. */
     private ZoneId zone() {
-        List<String> held = elections.all();
+        List<ElectionId> held = elections.all();
         if (held.isEmpty()) {
             throw new ClockRefusedException("There is no election yet whose days the clock could follow.");
         }

@@ -9,6 +9,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.ElectionId;
 import org.proviso.election.CourtOrderStore;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RecordedCourtOrder;
@@ -48,8 +49,8 @@ public class CourtOrderService {
 
     /** The orders of an election in the order of their numbers. */
     @Transactional(readOnly = true)
-    public List<RecordedCourtOrder> all(String electionId) {
-        return orders.all(electionId);
+    public List<RecordedCourtOrder> all(ElectionId electionId) {
+        return orders.all(electionId.value());
     }
 
     /**
@@ -58,7 +59,7 @@ public class CourtOrderService {
     @Transactional
     public int record(@Valid RecordCourtOrder command) {
         OfficeUser supervisor = access.demand(Permission.RECORD_ORDERS);
-        String id = command.electionId();
+        ElectionId id = command.electionId();
         elections.zone(id);
         CourtOrder order = command.order();
         int number = orders.insert(id, order);
@@ -72,7 +73,7 @@ public class CourtOrderService {
      * is refused with {@link org.springframework.dao.OptimisticLockingFailureException}.
      */
     @Transactional
-    public void change(String electionId, int orderNo, int version, CourtOrder.Status standing) {
+    public void change(ElectionId electionId, int orderNo, int version, CourtOrder.Status standing) {
         OfficeUser supervisor = access.demand(Permission.RECORD_ORDERS);
         orders.changeStanding(electionId, orderNo, version, standing);
         CourtOrder order = orders.find(electionId, orderNo).order();
@@ -80,7 +81,7 @@ public class CourtOrderService {
         enter(electionId, orderNo, order, supervisor, "order_standing_changed");
     }
 
-    private void enter(String id, int number, CourtOrder order, OfficeUser supervisor, String act) {
+    private void enter(ElectionId id, int number, CourtOrder order, OfficeUser supervisor, String act) {
         ledger.record(LedgerChain.of(id), supervisor.actor(), act, "order-" + number, payload(order));
     }
 

@@ -10,20 +10,22 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 
 /**
  * A court's order as the office received it. {@code until}, on the county's clock, belongs to an order that extends
  * the hours. An order to open, count or reject names its envelopes; one that names none is about every envelope.
  */
 public record RecordCourtOrder(
-        @NotBlank String electionId,
+        @NotNull ElectionId electionId,
         @NotNull Kind kind,
         @NotBlank @Size(max = 200) String court,
         @Nullable LocalDate date,
         @NotBlank @Size(max = 2000) String scope,
         CourtOrder.@NotNull Status standing,
         @Nullable LocalDateTime until,
-        @NotNull Set<@NotBlank @Size(max = 60) String> envelopeNos) {
+        @NotNull Set<@NotNull EnvelopeNumber> envelopeNos) {
 
     @AssertTrue(message = "only an order that extends the hours says until when")
     public boolean isUntilOfAnExtension() {

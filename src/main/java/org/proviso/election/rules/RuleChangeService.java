@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.adjudication.proof.PackProof;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.rules.DeadlineBook;
@@ -66,7 +67,7 @@ public class RuleChangeService {
 
     /** Reads and proves a pack; nothing is changed. A pack that cannot be read is refused with file, line and key. */
     @Transactional(readOnly = true)
-    public PackTrial tryOut(String electionId, String content) {
+    public PackTrial tryOut(ElectionId electionId, String content) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
         RulePack pack = read(content);
         DeadlineBook book = rules.deadlinesUnder(electionId, pack);
@@ -75,7 +76,7 @@ public class RuleChangeService {
 
     /** The packs put in force, in their order. */
     @Transactional(readOnly = true)
-    public List<RuleChange> changes(String electionId) {
+    public List<RuleChange> changes(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return changes.all(electionId);
     }
@@ -84,7 +85,7 @@ public class RuleChangeService {
     @Transactional
     public int putInForce(@Valid PutRulesInForce command) {
         OfficeUser supervisor = access.demand(Permission.PUT_RULES_IN_FORCE);
-        String id = command.electionId();
+        ElectionId id = command.electionId();
         if (elections.isClosed(id)) {
             throw new RulesRefusedException("The election is closed.");
         }
@@ -121,7 +122,7 @@ public class RuleChangeService {
                 counterexample,
                 holds ? "" : command.counsel(),
                 holds ? "" : command.ground(),
-                supervisor.userName(),
+                supervisor.userName().value(),
                 clock.instant());
     }
 

@@ -7,6 +7,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.election.ElectionService;
@@ -54,7 +55,7 @@ public class RulingService {
 
     /** Every signing recorded in the office, also those that a later one on the same rule replaced. */
     @Transactional(readOnly = true)
-    public List<RecordedRuling> acts(String electionId) {
+    public List<RecordedRuling> acts(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return rulings.acts(electionId);
     }
@@ -67,7 +68,7 @@ public class RulingService {
     @Transactional
     public int sign(@Valid SignRuling command) {
         OfficeUser supervisor = access.demand(Permission.SIGN_RULINGS);
-        String id = command.electionId();
+        ElectionId id = command.electionId();
         if (elections.isClosed(id)) {
             throw new RulesRefusedException("The election is closed.");
         }

@@ -8,6 +8,8 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -24,7 +26,7 @@ class RulingStore {
     }
 
     /** Puts a ruling in force, in the place of an earlier one on the same rule, and keeps the act; its number. */
-    int sign(String electionId, CountyRuling ruling, String recordedBy) {
+    int sign(ElectionId electionId, CountyRuling ruling, UserName recordedBy) {
         jdbc.sql("delete from county_ruling where election_id = ? and rule = ?")
                 .params(electionId, ruling.rule())
                 .update();
@@ -55,7 +57,7 @@ class RulingStore {
         return number;
     }
 
-    List<RecordedRuling> acts(String electionId) {
+    List<RecordedRuling> acts(ElectionId electionId) {
         return jdbc.sql("select * from ruling_act where election_id = ? order by act_no")
                 .param(electionId)
                 .query(RulingStore::act)

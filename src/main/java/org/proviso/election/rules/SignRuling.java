@@ -5,10 +5,11 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDate;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.ElectionId;
 
 /** The office's signed word on one rule for one election; an empty value confirms the one that the pack gives. */
 public record SignRuling(
-        @NotBlank String electionId,
+        @NotNull ElectionId electionId,
         @NotBlank @Size(max = 100) String rule,
         @NotNull @Size(max = 500) String value,
         @NotBlank @Size(max = 200) String signedBy,

@@ -3,6 +3,7 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.CheckIn;
+import org.proviso.core.VoterId;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.NumberedRows;
@@ -21,7 +22,7 @@ public final class CheckInReader {
                 COLUMNS,
                 warn,
                 row -> new CheckIn(
-                        row.requiredKey("voter_id"),
+                        new VoterId(row.requiredKey("voter_id")),
                         row.key("voting_location"),
                         row.requiredDateTime("at"),
                         row.code("kind", CheckIn.Kind.class, CheckIn.Kind.REGULAR),

@@ -15,6 +15,7 @@ import org.proviso.core.StreetSegment;
 import org.proviso.core.Transmittal;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
 
 /**
@@ -28,9 +29,9 @@ public record ElectionFolder(
         List<BallotStyle> styles,
         List<PrecinctPart> precincts,
         List<StreetSegment> streets,
-        Map<String, Voter> voters,
-        Map<String, List<MailBallot>> mailBallots,
-        Map<String, List<CheckIn>> checkIns,
+        Map<VoterId, Voter> voters,
+        Map<VoterId, List<MailBallot>> mailBallots,
+        Map<VoterId, List<CheckIn>> checkIns,
         List<VotedElsewhere> votedElsewhere,
         List<Transmittal> transmittals,
         List<Envelope> envelopes,

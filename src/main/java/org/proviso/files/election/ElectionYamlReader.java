@@ -11,9 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.files.InputException;
 import org.proviso.files.yaml.YamlDocument;
 import org.proviso.files.yaml.YamlNode;
@@ -50,7 +53,7 @@ public final class ElectionYamlReader {
                 "rulings",
                 "receipts");
         return new Election(
-                id,
+                new ElectionId(id),
                 root.required("name").text(),
                 root.required("date").date(),
                 root.required("kind").code(Election.Kind.class),
@@ -125,9 +128,9 @@ public final class ElectionYamlReader {
                 text(node, "scope"),
                 node.required("standing").code(CourtOrder.Status.class),
                 node.optional("until").map(YamlNode::dateTime).orElse(null),
-                new LinkedHashSet<>(node.optional("envelopes")
-                        .map(ElectionYamlReader::texts)
-                        .orElse(List.of())));
+                node.optional("envelopes").map(ElectionYamlReader::texts).orElse(List.of()).stream()
+                        .map(EnvelopeNumber::new)
+                        .collect(Collectors.toCollection(LinkedHashSet::new)));
     }
 
     public static CountyRuling ruling(YamlNode node) {

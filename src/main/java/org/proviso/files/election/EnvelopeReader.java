@@ -12,6 +12,7 @@ import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
@@ -81,7 +82,7 @@ public final class EnvelopeReader {
                 COLUMNS,
                 warn,
                 row -> new Envelope(
-                        row.requiredKey("envelope_no"),
+                        new EnvelopeNumber(row.requiredKey("envelope_no")),
                         row.key("receipt_no"),
                         row.code("source", Source.class, Source.POLL),
                         cast(row),

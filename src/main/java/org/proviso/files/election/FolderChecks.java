@@ -16,10 +16,12 @@ import org.proviso.core.Contest;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.BadRowFinder;
 import org.proviso.files.csv.NumberedRows;
@@ -67,7 +69,7 @@ final class FolderChecks {
         }
     }
 
-    <T> void voters(NumberedRows<T> rows, Function<T, String> voterId, Map<String, Voter> voters) {
+    <T> void voters(NumberedRows<T> rows, Function<T, VoterId> voterId, Map<VoterId, Voter> voters) {
         int lost = 0;
         int first = 0;
         for (int i = rows.values().size() - 1; i >= 0; i--) {
@@ -77,7 +79,8 @@ final class FolderChecks {
             }
         }
         if (lost > 0) {
-            String id = InputException.quoted(voterId.apply(rows.values().get(first)));
+            String id = InputException.quoted(
+                    voterId.apply(rows.values().get(first)).value());
             warnings.add(rows.file() + ": " + counted(lost, "row names a voter", "rows name voters")
                     + " not on the roll, the first on line " + rows.line(first) + " (" + id + ")");
         }
@@ -119,12 +122,12 @@ final class FolderChecks {
     }
 
     private void ordered(NumberedRows<Envelope> envelopes, Election election) {
-        Set<String> numbers =
+        Set<EnvelopeNumber> numbers =
                 envelopes.values().stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
         for (CourtOrder order : election.orders()) {
-            for (String number : order.envelopeNos()) {
+            for (EnvelopeNumber number : order.envelopeNos()) {
                 if (!numbers.contains(number)) {
-                    warnings.add("election.yaml: an order names envelope " + InputException.quoted(number)
+                    warnings.add("election.yaml: an order names envelope " + InputException.quoted(number.value())
                             + ", which is not in envelopes.csv");
                 }
             }

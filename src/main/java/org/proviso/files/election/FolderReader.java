@@ -20,6 +20,7 @@ import org.proviso.core.PrecinctPart;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.NumberedRows;
 import org.proviso.files.roll.RollReader;
@@ -50,7 +51,7 @@ final class FolderReader {
         NumberedRows<StreetSegment> streets = StreetReader.read(file("streets.csv"), warnings::add);
         FolderChecks checks = new FolderChecks(folder, warnings);
         checks.ballots(contests, lines, styles, precincts, streets);
-        Map<String, Voter> voters = voters();
+        Map<VoterId, Voter> voters = voters();
         checks.roll(voters.values(), precincts);
         NumberedRows<MailBallot> mailBallots = MailBallotReader.read(file("mail-ballots.csv"), warnings::add);
         NumberedRows<CheckIn> checkIns = CheckInReader.read(file("check-ins.csv"), warnings::add);
@@ -77,8 +78,8 @@ final class FolderReader {
     }
 
     /** The roll is one file: CSV, or the JSON of NIST Voter Records Interchange. */
-    private Map<String, Voter> voters() {
-        Map<String, Voter> voters = new LinkedHashMap<>();
+    private Map<VoterId, Voter> voters() {
+        Map<VoterId, Voter> voters = new LinkedHashMap<>();
         boolean json = Files.exists(file("roll.json"));
         if (json && Files.exists(file("roll.csv"))) {
             throw new InputException("roll.json", 0, "", "found beside roll.csv; an election has only one roll");
@@ -106,8 +107,8 @@ final class FolderReader {
         return folder.resolve(name);
     }
 
-    private static <T> Map<String, List<T>> byVoter(List<T> rows, Function<T, String> voterId) {
-        Map<String, List<T>> byVoter = new LinkedHashMap<>();
+    private static <T> Map<VoterId, List<T>> byVoter(List<T> rows, Function<T, VoterId> voterId) {
+        Map<VoterId, List<T>> byVoter = new LinkedHashMap<>();
         for (T row : rows) {
             byVoter.computeIfAbsent(voterId.apply(row), id -> new ArrayList<>()).add(row);
         }

@@ -13,11 +13,13 @@ import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.AddressLocator;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.CureEvidence;
@@ -37,15 +39,15 @@ public final class FolderRecords implements Records {
     private final ElectionFolder folder;
     private final BallotCatalog ballots;
     private final AddressLocator addresses;
-    private final Map<String, List<Envelope>> envelopesOf = new HashMap<>();
+    private final Map<VoterId, List<Envelope>> envelopesOf = new HashMap<>();
 
     /** The folder with the link of each envelope, by envelope number. */
-    public FolderRecords(ElectionFolder folder, Map<String, Link> links) {
+    public FolderRecords(ElectionFolder folder, Map<EnvelopeNumber, Link> links) {
         this.folder = folder;
         this.ballots = new BallotCatalog(folder.contests(), folder.styles(), folder.precincts());
         this.addresses = new AddressLocator(folder.streets());
         for (Envelope envelope : folder.envelopes()) {
-            String voterId = Objects.requireNonNull(
+            VoterId voterId = Objects.requireNonNull(
                             links.get(envelope.envelopeNo()), "every envelope has a link, if only to nobody")
                     .voterId();
             if (voterId != null) {
@@ -60,17 +62,17 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public Optional<Voter> voter(String voterId) {
+    public Optional<Voter> voter(VoterId voterId) {
         return Optional.ofNullable(folder.voters().get(voterId));
     }
 
     @Override
-    public List<MailBallot> mailBallots(String voterId) {
+    public List<MailBallot> mailBallots(VoterId voterId) {
         return folder.mailBallots().getOrDefault(voterId, List.of());
     }
 
     @Override
-    public List<CheckIn> checkIns(String voterId) {
+    public List<CheckIn> checkIns(VoterId voterId) {
         return folder.checkIns().getOrDefault(voterId, List.of());
     }
 
@@ -80,7 +82,7 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public List<Envelope> envelopesOf(String voterId) {
+    public List<Envelope> envelopesOf(VoterId voterId) {
         return envelopesOf.getOrDefault(voterId, List.of());
     }
 
@@ -115,17 +117,17 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public List<CureEvidence> cureEvidence(String envelopeNo) {
+    public List<CureEvidence> cureEvidence(EnvelopeNumber envelopeNo) {
         return List.of();
     }
 
     @Override
-    public List<RecordedFact> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(EnvelopeNumber envelopeNo) {
         return List.of();
     }
 
     @Override
-    public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
+    public Map<Ask, LocalDateTime> noticesSent(EnvelopeNumber envelopeNo) {
         return Map.of();
     }
 

@@ -3,6 +3,7 @@ package org.proviso.files.election;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.proviso.core.MailBallot;
+import org.proviso.core.VoterId;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.NumberedRows;
@@ -22,7 +23,7 @@ public final class MailBallotReader {
                 COLUMNS,
                 warn,
                 row -> new MailBallot(
-                        row.requiredKey("voter_id"),
+                        new VoterId(row.requiredKey("voter_id")),
                         row.key("ballot_serial"),
                         row.date("issued_on"),
                         row.requiredCode("state", MailBallot.State.class),

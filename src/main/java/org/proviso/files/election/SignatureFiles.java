@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
 
 /**
@@ -22,10 +24,10 @@ public record SignatureFiles(List<EnvelopeSignature> envelopes, List<RollSignatu
     private static final Pattern EXEMPLAR = Pattern.compile("(.{1,60})-([0-9]{1,4})\\.(png|jpg|jpeg)");
 
     /** The signature on an affirmation. */
-    public record EnvelopeSignature(String envelopeNo, ImageFile image) {}
+    public record EnvelopeSignature(EnvelopeNumber envelopeNo, ImageFile image) {}
 
     /** A signature on file; one voter's are numbered. */
-    public record RollSignature(String voterId, int number, ImageFile image) {}
+    public record RollSignature(VoterId voterId, int number, ImageFile image) {}
 
     /** Finds and checks them all, or throws the first {@link InputException} and gives nothing. */
     public static SignatureFiles of(Path folder, List<Envelope> envelopes) {
@@ -65,6 +67,7 @@ public record SignatureFiles(List<EnvelopeSignature> envelopes, List<RollSignatu
         if (!parts.matches()) {
             throw new InputException(path, 0, "", "does not carry its voter's ID (name it like T1010941-1.png)");
         }
-        return new RollSignature(parts.group(1), Integer.parseInt(parts.group(2)), ImageFile.in(folder, path));
+        return new RollSignature(
+                new VoterId(parts.group(1)), Integer.parseInt(parts.group(2)), ImageFile.in(folder, path));
     }
 }

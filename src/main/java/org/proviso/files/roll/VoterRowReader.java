@@ -5,6 +5,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
 
@@ -84,7 +85,7 @@ final class VoterRowReader {
     /** The voter of the row the table stands at. */
     Voter voter() {
         return new Voter(
-                row.requiredKey(id),
+                new VoterId(row.requiredKey(id)),
                 new PersonName(row.text(last), row.text(first), row.text(middle), row.text(suffix)),
                 row.date(born),
                 residence(),

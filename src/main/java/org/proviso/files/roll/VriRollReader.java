@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
 
 /**
@@ -16,7 +17,7 @@ import org.proviso.files.InputException;
 public final class VriRollReader {
 
     private final String file;
-    private final Map<String, Integer> lines = new HashMap<>();
+    private final Map<VoterId, Integer> lines = new HashMap<>();
     private int withoutStreet;
     private int firstWithoutStreet;
 
@@ -52,7 +53,8 @@ public final class VriRollReader {
         Integer earlier = lines.putIfAbsent(voter.voterId(), record.line());
         if (earlier != null) {
             String both = "in the records on lines " + earlier + " and " + record.line();
-            throw record.wrong("voter id " + InputException.quoted(voter.voterId()) + " appears twice, " + both);
+            throw record.wrong(
+                    "voter id " + InputException.quoted(voter.voterId().value()) + " appears twice, " + both);
         }
         if (voter.residence().street().isEmpty() && withoutStreet++ == 0) {
             firstWithoutStreet = record.line();

@@ -9,6 +9,7 @@ import org.proviso.core.Entitlement;
 import org.proviso.core.PersonName;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.CellParser;
@@ -76,13 +77,13 @@ final class VriVoterReader {
                 "");
     }
 
-    private String voterId() {
+    private VoterId voterId() {
         String id = id(VOTER_ID);
         if (id.isEmpty()) {
             throw InputException.atKey(
                     voter.file(), voter.line(), voter.key() + ".VoterId", "has no id of type " + VOTER_ID);
         }
-        return id;
+        return new VoterId(id);
     }
 
     private String id(String type) {

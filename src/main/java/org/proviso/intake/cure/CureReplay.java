@@ -5,6 +5,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.chain.Salt;
 import org.proviso.intake.CureStore;
@@ -37,12 +40,14 @@ public class CureReplay {
 
     /** Tables and ledger are seen as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public TableComparison replay(String electionId) {
+    public TableComparison replay(ElectionId electionId) {
         Map<String, String> said = new TreeMap<>();
         Map<String, Integer> numbers = new HashMap<>();
         ledger.follow(LedgerChain.of(electionId), entry -> {
             if (entry.act().equals("cure_recorded")) {
-                said.put(name(entry.subject(), numbers.merge(entry.subject(), 1, Integer::sum)), said(entry));
+                said.put(
+                        name(new EnvelopeNumber(entry.subject()), numbers.merge(entry.subject(), 1, Integer::sum)),
+                        said(entry));
             }
         });
         Map<String, String> there = new TreeMap<>();
@@ -52,7 +57,7 @@ public class CureReplay {
         return differences.result(there.size(), "papers that voters brought");
     }
 
-    private static String name(String envelopeNo, int number) {
+    private static String name(EnvelopeNumber envelopeNo, int number) {
         return "Envelope " + envelopeNo + ", paper " + number;
     }
 
@@ -62,11 +67,11 @@ public class CureReplay {
         return text(payload.get("ask"), payload.get("received_at"), entry.actor(), words);
     }
 
-    private String there(String electionId, CureStore.CureRow row) {
+    private String there(ElectionId electionId, CureStore.CureRow row) {
         String words = intake.salt(electionId, row.envelopeNo())
                 .map((Salt salt) -> salt.hash(row.words()))
                 .orElse("");
-        String by = access.user(row.recordedBy())
+        String by = access.user(new UserName(row.recordedBy()))
                 .map(user -> user.actor().pseudonym())
                 .orElse("nobody");
         return text(row.ask(), row.receivedAt(), by, words);

@@ -67,7 +67,7 @@ public class CureService {
                 LedgerChain.of(command.electionId()),
                 keyer.actor(),
                 "cure_recorded",
-                command.envelopeNo(),
+                command.envelopeNo().value(),
                 payload(command));
     }
 

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -47,13 +49,13 @@ public class CureLookupService {
     }
 
     /** Envelopes with that envelope or receipt number, or whose voter's last name begins with it. */
-    public List<FoundEnvelope> find(String electionId, String sought, int limit) {
+    public List<FoundEnvelope> find(ElectionId electionId, String sought, int limit) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         return envelopes.find(electionId, sought, limit);
     }
 
     /** Earlier evidence, a sentence each. */
-    public List<String> brought(String electionId, String envelopeNo) {
+    public List<String> brought(ElectionId electionId, EnvelopeNumber envelopeNo) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
                 .map(one -> "Evidence to " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": "
@@ -62,7 +64,7 @@ public class CureLookupService {
     }
 
     /** The deadline, and whether this stamp is on time. */
-    public String inTime(String electionId, Ask ask, @Nullable LocalDateTime stamp) {
+    public String inTime(ElectionId electionId, Ask ask, @Nullable LocalDateTime stamp) {
         DeadlineBook book = rules.book(electionId);
         ResolvedRule given = book.pack().of(Rule.cure(ask));
         Optional<Deadline> deadline = book.cure(ask, null);

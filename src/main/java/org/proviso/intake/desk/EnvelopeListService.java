@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -22,25 +24,25 @@ public class EnvelopeListService {
 
     /** Rows of a list; what is sought is the beginning of an envelope or receipt number, or empty. */
     public List<IntakeEnvelopeRow> page(
-            String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
+            ElectionId electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
         access.demand(Permission.RECEIVE_BAGS);
         return envelopes.page(electionId, filter, sought, offset, limit);
     }
 
     /** How many rows that list has. */
-    public int count(String electionId, EnvelopeFilter filter, String sought) {
+    public int count(ElectionId electionId, EnvelopeFilter filter, String sought) {
         access.demand(Permission.RECEIVE_BAGS);
         return envelopes.count(electionId, filter, sought);
     }
 
     /** The line of one envelope, by its number. */
-    public Optional<IntakeEnvelopeRow> line(String electionId, String envelopeNo) {
+    public Optional<IntakeEnvelopeRow> line(ElectionId electionId, EnvelopeNumber envelopeNo) {
         access.demand(Permission.RECEIVE_BAGS);
         return envelopes.line(electionId, envelopeNo);
     }
 
     /** Envelopes received by hand, newest first. */
-    public List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
+    public List<IntakeEnvelopeRow> lastReceived(ElectionId electionId, int limit) {
         access.demand(Permission.RECEIVE_BAGS);
         return envelopes.lastReceived(electionId, limit);
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Repository;
@@ -42,7 +44,7 @@ class EnvelopeListStore {
         this.jdbc = jdbc;
     }
 
-    List<IntakeEnvelopeRow> page(String electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
+    List<IntakeEnvelopeRow> page(ElectionId electionId, EnvelopeFilter filter, String sought, int offset, int limit) {
         String sql = LINE + condition(filter) + " " + FOUND
                 + " order by e.place offset :offset rows fetch next :limit rows only";
         return asked(sql, electionId, sought)
@@ -52,13 +54,13 @@ class EnvelopeListStore {
                 .list();
     }
 
-    int count(String electionId, EnvelopeFilter filter, String sought) {
+    int count(ElectionId electionId, EnvelopeFilter filter, String sought) {
         String sql =
                 "select count(*) from envelope e where e.election_id = :election" + condition(filter) + " " + FOUND;
         return asked(sql, electionId, sought).query(Integer.class).single();
     }
 
-    Optional<IntakeEnvelopeRow> line(String electionId, String envelopeNo) {
+    Optional<IntakeEnvelopeRow> line(ElectionId electionId, EnvelopeNumber envelopeNo) {
         return jdbc.sql(LINE + " and e.envelope_no = :number")
                 .param("election", electionId)
                 .param("number", envelopeNo)
@@ -67,7 +69,7 @@ class EnvelopeListStore {
     }
 
     /** Envelopes received by hand, newest first. */
-    List<IntakeEnvelopeRow> lastReceived(String electionId, int limit) {
+    List<IntakeEnvelopeRow> lastReceived(ElectionId electionId, int limit) {
         String sql = LINE + " and e.received_at is not null order by e.place desc fetch first :limit rows only";
         return jdbc.sql(sql)
                 .param("election", electionId)
@@ -77,7 +79,7 @@ class EnvelopeListStore {
     }
 
     /** How many envelopes of each voting location are here. */
-    Map<String, Integer> hereByLocation(String electionId) {
+    Map<String, Integer> hereByLocation(ElectionId electionId) {
         Map<String, Integer> here = new java.util.TreeMap<>();
         jdbc.sql(
                         "select voting_location, count(*) as here from envelope where election_id = ? group by voting_location")
@@ -88,7 +90,7 @@ class EnvelopeListStore {
         return here;
     }
 
-    private StatementSpec asked(String sql, String electionId, String sought) {
+    private StatementSpec asked(String sql, ElectionId electionId, String sought) {
         String typed = sought.strip().toLowerCase(Locale.ROOT);
         String literal = typed.replace("!", "!!").replace("%", "!%").replace("_", "!_");
         return jdbc.sql(sql).param("election", electionId).param("sought", typed.isEmpty() ? "" : literal + "%");
@@ -105,7 +107,7 @@ class EnvelopeListStore {
 
     private static IntakeEnvelopeRow line(ResultSet row, int number) throws SQLException {
         return new IntakeEnvelopeRow(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 row.getString("receipt_no"),
                 row.getString("voting_location"),
                 row.getObject("received_at", LocalDateTime.class),

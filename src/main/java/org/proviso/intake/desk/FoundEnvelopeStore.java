@@ -2,6 +2,8 @@ package org.proviso.intake.desk;
 
 import java.util.List;
 import java.util.Locale;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -17,7 +19,7 @@ class FoundEnvelopeStore {
     }
 
     /** Envelopes with this envelope or receipt number, or whose voter's last name begins with it. */
-    List<FoundEnvelope> find(String electionId, String sought, int limit) {
+    List<FoundEnvelope> find(ElectionId electionId, String sought, int limit) {
         String typed = sought.strip().toLowerCase(Locale.ROOT);
         String receipt = ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed);
         String begins = typed.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
@@ -34,7 +36,7 @@ class FoundEnvelopeStore {
                 .param("begins", begins)
                 .param("limit", limit)
                 .query((row, number) -> new FoundEnvelope(
-                        row.getString("envelope_no"),
+                        new EnvelopeNumber(row.getString("envelope_no")),
                         row.getString("receipt_no"),
                         (row.getString("first_name") + " " + row.getString("last_name")).strip(),
                         row.getString("voting_location")))

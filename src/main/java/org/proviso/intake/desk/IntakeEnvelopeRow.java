@@ -2,6 +2,7 @@ package org.proviso.intake.desk;
 
 import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 
 /**
  * An envelope in the list of intake. {@code waits} says that something of it is not yet keyed; {@code keyings} how often
@@ -9,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * nobody settled yet reads otherwise.
  */
 public record IntakeEnvelopeRow(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         String receiptNo,
         String votingLocation,
         @Nullable LocalDateTime receivedAt,

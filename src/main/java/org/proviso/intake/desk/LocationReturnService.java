@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.ElectionId;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
 import org.springframework.stereotype.Service;
@@ -24,7 +25,7 @@ public class LocationReturnService {
 
     /** Every voting location, those out of balance first. Envelopes received by mail have none. */
     @Transactional(readOnly = true)
-    public List<LocationReturn> all(String electionId) {
+    public List<LocationReturn> all(ElectionId electionId) {
         Map<String, List<RecordedTransmittal>> byLocation = new LinkedHashMap<>();
         transmittals
                 .all(electionId)

@@ -7,6 +7,8 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -31,16 +33,16 @@ public class NextEnvelopeService {
     }
 
     /** The next envelope that is not fully keyed. */
-    public Optional<String> first(String electionId) {
+    public Optional<String> first(ElectionId electionId) {
         return next.first(electionId, me(), since());
     }
 
     /** The next envelope that someone else keyed once. */
-    public Optional<String> second(String electionId) {
+    public Optional<String> second(ElectionId electionId) {
         return next.second(electionId, me(), since());
     }
 
-    private String me() {
+    private UserName me() {
         return access.demand(Permission.KEY_ENVELOPES).userName();
     }
 

@@ -2,6 +2,8 @@ package org.proviso.intake.desk;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -34,11 +36,11 @@ class NextEnvelopeStore {
         this.jdbc = jdbc;
     }
 
-    Optional<String> first(String electionId, String userName, OffsetDateTime since) {
+    Optional<String> first(ElectionId electionId, UserName userName, OffsetDateTime since) {
         return next(" and exists " + NOT_YET_KEYED, electionId, userName, since);
     }
 
-    Optional<String> second(String electionId, String userName, OffsetDateTime since) {
+    Optional<String> second(ElectionId electionId, UserName userName, OffsetDateTime since) {
         String keyedOnce = " and not exists " + NOT_YET_KEYED + " " + """
                  and (select count(*) from affirmation_draft d where d.election_id = e.election_id
                     and d.envelope_no = e.envelope_no and d.finished = true)
@@ -46,7 +48,7 @@ class NextEnvelopeStore {
         return next(keyedOnce, electionId, userName, since);
     }
 
-    private Optional<String> next(String which, String electionId, String userName, OffsetDateTime since) {
+    private Optional<String> next(String which, ElectionId electionId, UserName userName, OffsetDateTime since) {
         return jdbc.sql("select e.envelope_no from envelope e where e.election_id = :election" + which + " "
                         + NOT_HANDED_IN_BY_ME + " " + FREE + " " + OWN_FIRST)
                 .param("election", electionId)

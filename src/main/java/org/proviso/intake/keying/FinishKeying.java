@@ -1,10 +1,11 @@
 package org.proviso.intake.keying;
 
 import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.PositiveOrZero;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 
 /**
  * One person hands in what an envelope says. {@code draftVersion} is that of the own draft, 0 where there is none.
@@ -12,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * what is handed in then stands.
  */
 public record FinishKeying(
-        @NotBlank String electionId,
-        @NotBlank String envelopeNo,
+        @NotNull ElectionId electionId,
+        @NotNull EnvelopeNumber envelopeNo,
         @PositiveOrZero int draftVersion,
         @NotNull @Valid KeyedAffirmation affirmation,
         @NotNull @Valid KeyedHandling handling,

@@ -10,6 +10,9 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.files.ledger.LedgerJsonReader;
 import org.springframework.dao.DuplicateKeyException;
@@ -29,7 +32,7 @@ class KeyingDraftStore {
         this.clock = clock;
     }
 
-    Optional<KeyingDraft> find(String electionId, String envelopeNo, String userName) {
+    Optional<KeyingDraft> find(ElectionId electionId, EnvelopeNumber envelopeNo, UserName userName) {
         return jdbc.sql("""
                         select * from affirmation_draft
                         where election_id = ? and envelope_no = ? and user_name = ?""")
@@ -39,7 +42,7 @@ class KeyingDraftStore {
     }
 
     /** Writes over the own draft of that version, 0 for none yet, and gives the new version. */
-    int save(String electionId, String userName, KeyingDraft draft) {
+    int save(ElectionId electionId, UserName userName, KeyingDraft draft) {
         if (draft.version() == 0) {
             insert(electionId, userName, draft);
         } else {
@@ -49,13 +52,13 @@ class KeyingDraftStore {
     }
 
     /** Notes in how many boxes the own draft, handed in a second time, reads otherwise; the draft stays as it is. */
-    void noteDiffering(String electionId, String envelopeNo, String userName, int boxes) {
+    void noteDiffering(ElectionId electionId, EnvelopeNumber envelopeNo, UserName userName, int boxes) {
         jdbc.sql("""
                         update affirmation_draft set differing = ?
                         where election_id = ? and envelope_no = ? and user_name = ?""").params(boxes, electionId, envelopeNo, userName).update();
     }
 
-    private void insert(String electionId, String userName, KeyingDraft draft) {
+    private void insert(ElectionId electionId, UserName userName, KeyingDraft draft) {
         try {
             jdbc.sql("""
                             insert into affirmation_draft (election_id, envelope_no, user_name, keyed, finished,
@@ -74,7 +77,7 @@ class KeyingDraftStore {
         }
     }
 
-    private void update(String electionId, String userName, KeyingDraft draft) {
+    private void update(ElectionId electionId, UserName userName, KeyingDraft draft) {
         int saved = jdbc.sql("""
                         update affirmation_draft set keyed = ?, finished = ?, saved_at = ?, version = version + 1
                         where election_id = ? and envelope_no = ? and user_name = ? and version = ?""")
@@ -106,7 +109,10 @@ class KeyingDraftStore {
             Map<String, String> boxes = new LinkedHashMap<>();
             LedgerJsonReader.object(row.getString("keyed")).forEach((box, text) -> boxes.put(box, text.toString()));
             return new KeyingDraft(
-                    row.getString("envelope_no"), boxes, row.getBoolean("finished"), row.getInt("version"));
+                    new EnvelopeNumber(row.getString("envelope_no")),
+                    boxes,
+                    row.getBoolean("finished"),
+                    row.getInt("version"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,7 +8,9 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.intake.AffirmationStore;
 import org.proviso.intake.EnvelopeStore;
@@ -58,14 +60,14 @@ public class KeyingService {
 
     /** The numbers of envelopes of which something is not yet keyed, in the order they came in. */
     @Transactional(readOnly = true)
-    public List<String> waiting(String electionId) {
+    public List<EnvelopeNumber> waiting(ElectionId electionId) {
         access.demand(Permission.KEY_ENVELOPES);
         return envelopes.notYetKeyed(electionId);
     }
 
     /** The draft of whoever is signed in. */
     @Transactional(readOnly = true)
-    public Optional<KeyingDraft> draft(String electionId, String envelopeNo) {
+    public Optional<KeyingDraft> draft(ElectionId electionId, EnvelopeNumber envelopeNo) {
         OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
         return drafts.find(electionId, envelopeNo, keyer.userName());
     }
@@ -123,7 +125,7 @@ public class KeyingService {
         return changes ? "envelope_keyed_otherwise" : "envelope_keyed_alike";
     }
 
-    private void refuseHandedIn(String electionId, String envelopeNo, OfficeUser keyer) {
+    private void refuseHandedIn(ElectionId electionId, EnvelopeNumber envelopeNo, OfficeUser keyer) {
         if (drafts.find(electionId, envelopeNo, keyer.userName())
                 .filter(KeyingDraft::finished)
                 .isPresent()) {
@@ -138,6 +140,11 @@ public class KeyingService {
         payload.put("boxes_changed", differences);
         intake.salt(command.electionId(), command.envelopeNo())
                 .ifPresent(salt -> payload.put("keyed", salt.hash(CanonicalJson.of(boxes))));
-        ledger.record(LedgerChain.of(command.electionId()), keyer.actor(), act, command.envelopeNo(), payload);
+        ledger.record(
+                LedgerChain.of(command.electionId()),
+                keyer.actor(),
+                act,
+                command.envelopeNo().value(),
+                payload);
     }
 }

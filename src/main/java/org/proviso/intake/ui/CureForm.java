@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.RecordCure;
@@ -121,7 +122,7 @@ final class CureForm extends Div {
             return;
         }
         try {
-            String number = envelope.envelopeNo();
+            EnvelopeNumber number = envelope.envelopeNo();
             cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
             MessageLine.done("Evidence recorded for envelope " + number + ".");
             words.text("");

@@ -9,6 +9,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
@@ -29,7 +30,7 @@ public final class CureView extends Composite<Div> {
     private static final int SHOWN = 10;
 
     private final transient CureLookupService desk;
-    private final String election;
+    private final ElectionId election;
     private final Div found = new Div();
     private final CureForm form;
 
@@ -73,7 +74,7 @@ public final class CureView extends Composite<Div> {
             ActButton take = new ActButton("Select").quiet().does(() -> take(one));
             take.setAriaLabel("Select envelope " + one.envelopeNo());
             table.row(List.of(
-                    number(one.envelopeNo()),
+                    number(one.envelopeNo().value()),
                     number(one.receiptNo()),
                     new Span(one.voter()),
                     new Span(one.votingLocation()),

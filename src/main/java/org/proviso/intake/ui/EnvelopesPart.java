@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.proviso.core.ElectionId;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.IntakeEnvelopeRow;
@@ -18,7 +19,7 @@ import org.proviso.ui.field.TypedField;
 final class EnvelopesPart extends Div {
 
     private final transient EnvelopeListService lists;
-    private final String election;
+    private final ElectionId election;
     private final RowGrid<IntakeEnvelopeRow> rows = new RowGrid<>(
             "Envelopes",
             "No envelopes match. Envelopes are loaded with the election's files or entered one at a time under Receive"
@@ -27,7 +28,7 @@ final class EnvelopesPart extends Div {
     private final ChoiceField filter;
     private final Span shown = new Span();
 
-    EnvelopesPart(EnvelopeListService lists, String election, boolean someWait) {
+    EnvelopesPart(EnvelopeListService lists, ElectionId election, boolean someWait) {
         this.lists = lists;
         this.election = election;
         filter = new ChoiceField("filter", "Show", words());
@@ -53,7 +54,7 @@ final class EnvelopesPart extends Div {
     }
 
     private void columns() {
-        rows.addComponentColumn(line -> Links.link(line.envelopeNo(), "intake/key/" + line.envelopeNo()))
+        rows.addComponentColumn(line -> Links.link(line.envelopeNo().value(), "intake/key/" + line.envelopeNo()))
                 .setHeader("Envelope")
                 .setWidth("6.5rem")
                 .setFlexGrow(0);

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import org.proviso.core.ElectionId;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.LocationReturnService;
@@ -25,7 +26,7 @@ import org.proviso.ui.frame.WorkingElection;
 public final class IntakeView extends Composite<Div> {
 
     private final transient NextEnvelopeService next;
-    private final String election;
+    private final ElectionId election;
 
     IntakeView(
             EnvelopeListService lists,

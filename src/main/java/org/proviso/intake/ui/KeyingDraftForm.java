@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.keying.FinishKeying;
 import org.proviso.intake.keying.KeyingDraft;
@@ -22,7 +23,7 @@ final class KeyingDraftForm extends Div {
 
     private final transient KeyingService keying;
     private final transient WorkingElection workplace;
-    private final String envelopeNo;
+    private final EnvelopeNumber envelopeNo;
     private final Runnable done;
     private final KeyingForm form = new KeyingForm(this::save);
     private final Span saved = new Span();
@@ -32,7 +33,7 @@ final class KeyingDraftForm extends Div {
     private @Nullable KeyingDifferences differences;
     private @Nullable Integer resolves;
 
-    KeyingDraftForm(KeyingService keying, WorkingElection workplace, String envelopeNo, Runnable done) {
+    KeyingDraftForm(KeyingService keying, WorkingElection workplace, EnvelopeNumber envelopeNo, Runnable done) {
         this.keying = keying;
         this.workplace = workplace;
         this.envelopeNo = envelopeNo;

@@ -10,7 +10,9 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.desk.EnvelopeListService;
@@ -55,12 +57,14 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
 
     @Override
     public void setParameter(BeforeEvent event, String envelopeNo) {
-        String election = workplace.electionId();
-        boolean first = lists.line(election, envelopeNo)
+        ElectionId election = workplace.electionId();
+        boolean first = lists.line(election, new EnvelopeNumber(envelopeNo))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
                 .waits();
-        Envelope envelope = intake.envelope(election, envelopeNo).orElseThrow();
-        KeyingDraftForm desk = new KeyingDraftForm(keying, workplace, envelopeNo, () -> goOn(envelopeNo, first));
+        Envelope envelope =
+                intake.envelope(election, new EnvelopeNumber(envelopeNo)).orElseThrow();
+        KeyingDraftForm desk = new KeyingDraftForm(
+                keying, workplace, new EnvelopeNumber(envelopeNo), () -> goOn(new EnvelopeNumber(envelopeNo), first));
         Div side = new Div();
         side.addClassName("side");
         beside(side, election, envelope);
@@ -75,8 +79,8 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         desk.open();
     }
 
-    private void beside(Div side, String election, Envelope envelope) {
-        String number = envelope.envelopeNo();
+    private void beside(Div side, ElectionId election, Envelope envelope) {
+        EnvelopeNumber number = envelope.envelopeNo();
         side.removeAll();
         side.add(facts(envelope), new SignaturePicture(images.whileKeying(election, number), (name, content) -> {
             images.keepScan(election, number, name, content);
@@ -99,8 +103,8 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
                 .number("Ballot style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());
     }
 
-    private void goOn(String envelopeNo, boolean first) {
-        String election = workplace.electionId();
+    private void goOn(EnvelopeNumber envelopeNo, boolean first) {
+        ElectionId election = workplace.electionId();
         Optional<String> following = first ? next.first(election) : next.second(election);
         following.ifPresentOrElse(
                 number -> {

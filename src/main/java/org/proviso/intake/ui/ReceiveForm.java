@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope.Source;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 import org.proviso.intake.IntakeRefusedException;
@@ -135,8 +136,9 @@ final class ReceiveForm extends Div {
     }
 
     private void checkNumber() {
-        boolean taken = !number.text().isEmpty()
-                && lists.line(workplace.electionId(), number.text()).isPresent();
+        boolean taken = EnvelopeNumber.find(number.text())
+                .flatMap(typed -> lists.line(workplace.electionId(), typed))
+                .isPresent();
         number.problem(taken ? "Envelope " + number.text() + " has already been received." : "");
     }
 

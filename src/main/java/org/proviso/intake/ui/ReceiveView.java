@@ -8,6 +8,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
@@ -28,7 +29,7 @@ public final class ReceiveView extends Composite<Div> {
     private static final int SHOWN = 12;
 
     private final transient EnvelopeListService lists;
-    private final String election;
+    private final ElectionId election;
     private final Div last = new Div();
 
     ReceiveView(
@@ -67,7 +68,7 @@ public final class ReceiveView extends Composite<Div> {
         }
         PlainTable table = new PlainTable("Envelopes last received", "Envelope", "Stamped", "Keying");
         lines.forEach(line -> table.row(List.of(
-                Links.link(line.envelopeNo(), "intake/key/" + line.envelopeNo()),
+                Links.link(line.envelopeNo().value(), "intake/key/" + line.envelopeNo()),
                 new com.vaadin.flow.component.html.Span(
                         line.receivedAt() == null ? "" : UsDates.near(line.receivedAt())),
                 new com.vaadin.flow.component.html.Span(line.keyed()))));

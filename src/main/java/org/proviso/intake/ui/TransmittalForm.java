@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
@@ -40,7 +41,7 @@ final class TransmittalForm extends Div {
     };
 
     private final transient TransmittalService transmittals;
-    private final String election;
+    private final ElectionId election;
     private final Runnable after;
     private final H2 title = new H2("Record a transmittal");
     private final Map<String, TypedField> fields = new LinkedHashMap<>();
@@ -48,7 +49,7 @@ final class TransmittalForm extends Div {
     private @Nullable RecordedTransmittal corrected;
     private List<LocationReturn> here = List.of();
 
-    TransmittalForm(TransmittalService transmittals, String election, Runnable after) {
+    TransmittalForm(TransmittalService transmittals, ElectionId election, Runnable after) {
         this.transmittals = transmittals;
         this.election = election;
         this.after = after;

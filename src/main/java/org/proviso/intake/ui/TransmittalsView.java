@@ -9,6 +9,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.ArrayList;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
@@ -28,7 +29,7 @@ import org.proviso.ui.frame.WorkingElection;
 public final class TransmittalsView extends Composite<Div> {
 
     private final transient LocationReturnService returns;
-    private final String election;
+    private final ElectionId election;
     private final Div list = new Div();
     private final TransmittalForm form;
 

@@ -2,11 +2,13 @@ package org.proviso.notices.ui;
 
 import java.util.List;
 import org.proviso.access.PlainPages;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.Letter;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeService;
-import org.proviso.review.CaseKey;
 import org.springframework.context.annotation.Bean;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -39,13 +41,15 @@ class LetterPdfController {
 
     @GetMapping(ONE)
     ResponseEntity<byte[]> one(@RequestParam String election, @RequestParam String envelope, @RequestParam int notice) {
-        return answer("letter-" + envelope + "-" + notice, List.of(letter(new CaseKey(election, envelope), notice)));
+        return answer(
+                "letter-" + envelope + "-" + notice,
+                List.of(letter(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)), notice)));
     }
 
     /** Every due letter the signed-in person may print, first due first. */
     @GetMapping(ALL)
     ResponseEntity<byte[]> all(@RequestParam String election) {
-        List<Letter> letters = notices.due(election).stream()
+        List<Letter> letters = notices.due(new ElectionId(election)).stream()
                 .map(DueNotice::notice)
                 .map(this::letter)
                 .toList();
@@ -59,7 +63,7 @@ class LetterPdfController {
         return notices.letter(notice.key(), notice.number());
     }
 
-    private Letter letter(CaseKey key, int notice) {
+    private Letter letter(EnvelopeKey key, int notice) {
         try {
             return notices.letter(key, notice);
         } catch (IllegalArgumentException e) {

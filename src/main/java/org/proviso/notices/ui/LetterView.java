@@ -12,11 +12,12 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.notices.Letter;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeAttempt;
 import org.proviso.notices.NoticeService;
-import org.proviso.review.CaseKey;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -43,10 +44,10 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     public void beforeEnter(BeforeEnterEvent event) {
         String envelope = event.getRouteParameters().get("envelope").orElseThrow();
         int number = event.getRouteParameters().getInteger("number").orElseThrow();
-        show(new CaseKey(workplace.electionId(), envelope), number);
+        show(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(envelope)), number);
     }
 
-    private void show(CaseKey key, int number) {
+    private void show(EnvelopeKey key, int number) {
         Notice notice = notices.notices(key).stream()
                 .filter(one -> one.number() == number)
                 .findFirst()
@@ -59,7 +60,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         getContent().add(head, both);
     }
 
-    private static Anchor pdf(CaseKey key, int number) {
+    private static Anchor pdf(EnvelopeKey key, int number) {
         Anchor pdf = new Anchor(
                 "/notices/letter.pdf?election=" + key.electionId() + "&envelope=" + key.envelopeNo() + "&notice="
                         + number,

@@ -7,6 +7,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
 import org.proviso.ui.Links;
@@ -23,7 +24,7 @@ import org.proviso.ui.frame.WorkingElection;
 public final class NoticesView extends Composite<Div> {
 
     NoticesView(NoticeService notices, WorkingElection workplace) {
-        String election = workplace.electionId();
+        ElectionId election = workplace.electionId();
         List<DueNotice> due = notices.due(election);
         getContent().addClassNames("sheet", "notices");
         PageHead head = new PageHead("Notices", lead(due));
@@ -41,7 +42,7 @@ public final class NoticesView extends Composite<Div> {
         return UsDates.count(due.size(), "letter") + " to send: " + late + where + ".";
     }
 
-    private static Anchor allLetters(String election) {
+    private static Anchor allLetters(ElectionId election) {
         Anchor all = new Anchor("/notices/letters.pdf?election=" + election, "Open all letters as one PDF");
         all.setRouterIgnore(true);
         return all;
@@ -52,7 +53,7 @@ public final class NoticesView extends Composite<Div> {
                 "Notices to send",
                 "No notices to send. A notice appears here when a voter may cure a defect, or a"
                         + " ballot is rejected or counted in part.");
-        grid.number("Envelope", "8rem", one -> one.notice().key().envelopeNo())
+        grid.number("Envelope", "8rem", one -> one.notice().key().envelopeNo().value())
                 .words("To", "12rem", one -> one.to().name())
                 .words("About", "20rem", one -> NoticeWords.about(one.notice()))
                 .words("Due", "10rem", this::due)

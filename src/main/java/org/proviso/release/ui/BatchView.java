@@ -18,6 +18,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.election.ElectionService;
 import org.proviso.release.Batch;
@@ -43,7 +45,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     private final transient RemakeService remakes;
     private final transient AccessService access;
     private final transient BallotCatalog ballots;
-    private final String election;
+    private final ElectionId election;
     private int number;
 
     BatchView(
@@ -113,8 +115,9 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                                     () -> releases.recordOpening(election, number, batch.version(), count),
                                     "The batch is open."))));
         } else {
-            part.add(new Paragraph("Opened by " + name(batch.firstOpener()) + " and " + name(batch.secondOpener())
-                    + ": " + UsDates.count(batch.ballots(), "ballot") + ", " + batch.empty() + " empty."));
+            part.add(new Paragraph(
+                    "Opened by " + name(batch.firstOpener()) + " and " + name(UserName.orNull(batch.secondOpener()))
+                            + ": " + UsDates.count(batch.ballots(), "ballot") + ", " + batch.empty() + " empty."));
         }
         return part;
     }
@@ -139,7 +142,8 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         }
         return sheet.remadeAt() == null
                 ? name(sheet.firstCopier()) + " is copying. Another team member verifies every mark."
-                : "Copied by " + name(sheet.firstCopier()) + ", verified by " + name(sheet.secondCopier()) + ".";
+                : "Copied by " + name(sheet.firstCopier()) + ", verified by "
+                        + name(UserName.orNull(sheet.secondCopier())) + ".";
     }
 
     private List<Component> acts(Batch batch, RemakeSheet sheet) {
@@ -220,9 +224,9 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         }
     }
 
-    private String name(@Nullable String userName) {
+    private String name(@Nullable UserName userName) {
         return userName == null
                 ? ""
-                : access.user(userName).map(OfficeUser::fullName).orElse(userName);
+                : access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 }

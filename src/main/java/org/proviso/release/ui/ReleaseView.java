@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
@@ -41,7 +43,7 @@ public final class ReleaseView extends Composite<Div> {
 
     private final transient ReleaseService releases;
     private final transient AccessService access;
-    private final String election;
+    private final ElectionId election;
 
     ReleaseView(ReleaseService releases, AccessService access, WorkingElection workplace) {
         this.releases = releases;
@@ -109,7 +111,7 @@ public final class ReleaseView extends Composite<Div> {
 
     private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {
         RowGrid<EnvelopeToOpen> grid = new RowGrid<>("Envelopes to open", "No envelopes to open.");
-        grid.number("Envelope", "9rem", one -> one.key().envelopeNo());
+        grid.number("Envelope", "9rem", one -> one.key().envelopeNo().value());
         grid.addComponentColumn(one -> new OutcomeMark(
                         OutcomeMark.Shape.valueOf(one.decision().as().name()),
                         sentence(one.decision().as().words())))
@@ -143,7 +145,8 @@ public final class ReleaseView extends Composite<Div> {
     }
 
     private boolean make(ActDialog sheet, Set<EnvelopeToOpen> chosen, String alone) {
-        Set<String> numbers = chosen.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet());
+        Set<EnvelopeNumber> numbers =
+                chosen.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet());
         ReleaseActResult made = releases.makeBatch(election, numbers, alone);
         if (made instanceof ReleaseActResult.Refused refused) {
             return sheet.refuse(refused.refusal().words());

@@ -7,6 +7,7 @@ import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.Refusal;
@@ -15,7 +16,6 @@ import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -50,19 +50,19 @@ public class AdministrativeEndService {
 
     /** The envelope goes to the voter's home county, where the law says that it does. */
     @Transactional
-    public CaseActResult sendOn(CaseKey key, int version) {
+    public CaseActResult sendOn(EnvelopeKey key, int version) {
         return end(key, version, CaseAct.SEND_ON, Recommendation.SENT_ON, "sent_on");
     }
 
     /** There is no vote to decide: withdrawn, spoiled, or a regular ballot put in by mistake. */
     @Transactional
-    public CaseActResult end(CaseKey key, int version) {
+    public CaseActResult end(EnvelopeKey key, int version) {
         return end(key, version, CaseAct.END, Recommendation.ADMINISTRATIVE_END, "ended");
     }
 
-    private CaseActResult end(CaseKey key, int version, CaseAct act, Recommendation needed, String recorded) {
+    private CaseActResult end(EnvelopeKey key, int version, CaseAct act, Recommendation needed, String recorded) {
         OfficeUser user = access.demand(Permission.PROPOSE);
-        SortedSet<CaseKey> touched = groups.others(key);
+        SortedSet<EnvelopeKey> touched = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, touched);
         CaseTransition step = CaseGraph.step(one.state(), act);
         AssessmentService.AssessedCase assessed = assessments.assess(key);
@@ -79,7 +79,7 @@ public class AdministrativeEndService {
         int number = assessments.write(key, assessed);
         EnvelopeCase now = cases.save(one.to(((CaseTransition.To) step).state()));
         touched.add(key);
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
         desk.record(
                 key,
                 user.actor(),

@@ -13,6 +13,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
@@ -20,7 +21,6 @@ import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
@@ -63,7 +63,7 @@ public class AnswerService {
 
     /** What persons recorded and has not been taken back, in the order given. */
     @Transactional(readOnly = true)
-    public List<RecordedAnswer> standing(CaseKey key) {
+    public List<RecordedAnswer> standing(EnvelopeKey key) {
         return answers.standing(key);
     }
 
@@ -88,7 +88,7 @@ public class AnswerService {
 
     /** Takes back every standing answer on a fact: the records speak again. */
     @Transactional
-    public CaseActResult withdrawAnswer(CaseKey key, int version, Fact<?> fact) {
+    public CaseActResult withdrawAnswer(EnvelopeKey key, int version, Fact<?> fact) {
         OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = workedOn(one, user);

@@ -7,13 +7,14 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.Rules;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.assess.AssessmentService;
 import org.springframework.stereotype.Component;
@@ -38,17 +39,21 @@ class CaseReassessment {
 
     /** The same where other cases, locked too, are touched. */
     CaseActResult done(
-            EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, Map<String, Object> payload) {
-        SortedSet<CaseKey> all = new TreeSet<>(touched);
+            EnvelopeCase now,
+            SortedSet<EnvelopeKey> touched,
+            OfficeUser user,
+            String act,
+            Map<String, Object> payload) {
+        SortedSet<EnvelopeKey> all = new TreeSet<>(touched);
         all.add(now.key());
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(all);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(all);
         desk.record(now.key(), user.actor(), act, payload);
         assessments.announce(reports);
         return new CaseActResult.Accepted(now);
     }
 
     /** Where the law wants two parties to look, the second reviewer is of another one than the first. */
-    Optional<Refusal> sameParty(CaseKey key, OfficeUser second, String firstUserName) {
+    Optional<Refusal> sameParty(EnvelopeKey key, OfficeUser second, UserName firstUserName) {
         boolean wanted = desk.book(key.electionId())
                 .pack()
                 .word(Rules.SIGNATURE_REJECTED_BY)

@@ -1,13 +1,13 @@
 package org.proviso.review.acts;
 
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.VoterId;
 
 /** That an envelope is this voter's; the ground is needed where the match did not name the voter first. */
 public record ConfirmLink(
-        @NotNull CaseKey key,
+        @NotNull EnvelopeKey key,
         int version,
-        @NotBlank @Size(max = 60) String voterId,
+        @NotNull VoterId voterId,
         @NotNull @Size(max = 4000) String ground) {}

@@ -11,6 +11,10 @@ import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
@@ -19,7 +23,6 @@ import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.matching.Candidate;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseVersion;
@@ -69,13 +72,13 @@ public class LinkService {
 
     /** The newest link of a case: presumed by the match, or a person's. */
     @Transactional(readOnly = true)
-    public Optional<Link> link(CaseKey key) {
+    public Optional<Link> link(EnvelopeKey key) {
         return links.newest(key);
     }
 
     /** The newest links of several envelopes, by envelope number. */
     @Transactional(readOnly = true)
-    public Map<String, Link> links(String electionId, Collection<String> envelopeNos) {
+    public Map<EnvelopeNumber, Link> links(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         return links.newest(electionId, envelopeNos);
     }
 
@@ -83,11 +86,11 @@ public class LinkService {
     @Transactional
     public CaseActResult confirm(@Valid ConfirmLink command) {
         OfficeUser user = access.demand(Permission.CONFIRM_LINK);
-        CaseKey key = command.key();
+        EnvelopeKey key = command.key();
         if (roll.voter(key.electionId(), command.voterId()).isEmpty()) {
             throw new IllegalArgumentException("The roll has no voter " + command.voterId() + ".");
         }
-        SortedSet<CaseKey> touched = groups.others(key);
+        SortedSet<EnvelopeKey> touched = groups.others(key);
         touched.addAll(groups.ofVoter(key.electionId(), command.voterId()));
         EnvelopeCase one = desk.lockWith(key, command.version(), touched);
         Link presumed = links.presumed(key).orElseThrow();
@@ -114,13 +117,13 @@ public class LinkService {
         List<EnvelopeCase> now = locked.stream()
                 .map(one -> confirmed(one, links.newest(one.key()).orElseThrow(), user, ""))
                 .toList();
-        SortedMap<CaseKey, CaseReport> reports =
+        SortedMap<EnvelopeKey, CaseReport> reports =
                 assessments.renew(now.stream().map(EnvelopeCase::key).toList());
         now.forEach(one -> desk.record(
                 one.key(),
                 user.actor(),
                 "link_confirmed",
-                Map.of("voter", desk.hidden(one.key(), voterId(one.key())), "together", now.size())));
+                Map.of("voter", desk.hidden(one.key(), voterId(one.key()).value()), "together", now.size())));
         assessments.announce(reports);
         return now;
     }
@@ -137,38 +140,38 @@ public class LinkService {
         }
     }
 
-    private String voterId(CaseKey key) {
+    private VoterId voterId(EnvelopeKey key) {
         return links.newest(key).map(Link::voterId).orElseThrow();
     }
 
     private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
-        CaseKey key = one.key();
-        String voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
+        EnvelopeKey key = one.key();
+        VoterId voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
         return cases.save(one.of(persons.ofVoter(key.electionId(), voterId)));
     }
 
     private CaseActResult told(
-            EnvelopeCase now, SortedSet<CaseKey> touched, OfficeUser user, String act, ConfirmLink command) {
+            EnvelopeCase now, SortedSet<EnvelopeKey> touched, OfficeUser user, String act, ConfirmLink command) {
         touched.add(now.key());
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
         desk.record(
                 now.key(),
                 user.actor(),
                 act,
                 Map.of(
-                        "voter", desk.hidden(now.key(), command.voterId()),
+                        "voter", desk.hidden(now.key(), command.voterId().value()),
                         "ground", desk.hidden(now.key(), command.ground())));
         assessments.announce(reports);
         return new CaseActResult.Accepted(now);
     }
 
-    private int snapshot(CaseKey key) {
+    private int snapshot(EnvelopeKey key) {
         return roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
     }
 
     /** What the match says of that voter, where it says anything. */
-    private static Link like(Link presumed, String voterId) {
+    private static Link like(Link presumed, VoterId voterId) {
         if (voterId.equals(presumed.voterId())) {
             return presumed;
         }

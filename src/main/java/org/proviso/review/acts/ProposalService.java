@@ -11,6 +11,9 @@ import java.util.stream.Stream;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecisionChecks;
@@ -22,7 +25,6 @@ import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -63,19 +65,19 @@ public class ProposalService {
 
     /** The newest proposal of a case, whatever became of it. */
     @Transactional(readOnly = true)
-    public Optional<Proposal> newest(CaseKey key) {
+    public Optional<Proposal> newest(EnvelopeKey key) {
         return proposals.newest(key);
     }
 
     /** The newest proposals of several envelopes with who read them again, by envelope number. */
     @Transactional(readOnly = true)
-    public Map<String, ReadProposal> newest(String electionId, Collection<String> envelopeNos) {
+    public Map<EnvelopeNumber, ReadProposal> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         return proposals.newest(electionId, envelopeNos);
     }
 
     /** Every case of an election that waits for the decider, with what is proposed, by envelope number. */
     @Transactional(readOnly = true)
-    public List<ReadyCase> ready(String electionId) {
+    public List<ReadyCase> ready(ElectionId electionId) {
         return proposals.ready(electionId);
     }
 
@@ -83,7 +85,7 @@ public class ProposalService {
     @Transactional
     public CaseActResult propose(@Valid ProposeOutcome command) {
         OfficeUser user = access.demand(Permission.PROPOSE);
-        CaseKey key = command.key();
+        EnvelopeKey key = command.key();
         EnvelopeCase one = desk.lock(key, command.version());
         Optional<Refusal> notYet = desk.closed(key).or(() -> desk.notWith(one, user));
         if (notYet.isPresent()) {
@@ -105,7 +107,7 @@ public class ProposalService {
 
     /** Takes the own proposal back; the case is again with the proposer. */
     @Transactional
-    public CaseActResult withdraw(CaseKey key, int version) {
+    public CaseActResult withdraw(EnvelopeKey key, int version) {
         OfficeUser user = access.demand(Permission.PROPOSE);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
@@ -128,7 +130,7 @@ public class ProposalService {
 
     /** Reads another's proposal: agrees, and it goes to the decider, or sends it back with a note. */
     @Transactional
-    public CaseActResult secondReview(CaseKey key, int version, boolean agrees, String note) {
+    public CaseActResult secondReview(EnvelopeKey key, int version, boolean agrees, String note) {
         OfficeUser user = access.demand(Permission.SECOND_REVIEW);
         EnvelopeCase one = desk.lock(key, version);
         CaseAct act = agrees ? CaseAct.AGREE : CaseAct.RETURN;

@@ -4,7 +4,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
@@ -14,7 +14,7 @@ import org.proviso.review.facts.SearchPlace;
  * is the same person, that envelope's number (null where there is none).
  */
 public record RecordSearch(
-        @NotNull CaseKey key,
+        @NotNull EnvelopeKey key,
         int version,
         @NotNull Set<SearchPlace> lookedIn,
         @NotNull SearchFound found,

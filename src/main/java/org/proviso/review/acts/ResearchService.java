@@ -5,8 +5,8 @@ import java.util.Map;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.ResearchStore;
 import org.springframework.stereotype.Service;
@@ -27,13 +27,13 @@ public class ResearchService {
     }
 
     @Transactional(readOnly = true)
-    public List<ResearchRequest> of(CaseKey key) {
+    public List<ResearchRequest> of(EnvelopeKey key) {
         return requests.of(key);
     }
 
     /** Asks something; the number of the request. */
     @Transactional
-    public int ask(CaseKey key, String asked) {
+    public int ask(EnvelopeKey key, String asked) {
         OfficeUser user = access.demand(Permission.SEARCH);
         desk.lock(key);
         int number = requests.insert(key, given(asked), user.userName());
@@ -43,7 +43,7 @@ public class ResearchService {
 
     /** Notes what came back. */
     @Transactional
-    public void recordAnswer(CaseKey key, int number, int version, String found) {
+    public void recordAnswer(EnvelopeKey key, int number, int version, String found) {
         OfficeUser user = access.demand(Permission.SEARCH);
         desk.lock(key);
         requests.found(key, number, version, given(found), user.userName());

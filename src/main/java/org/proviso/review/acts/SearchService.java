@@ -15,6 +15,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
@@ -22,7 +24,6 @@ import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.assess.AssessmentService;
@@ -84,10 +85,10 @@ public class SearchService {
     @Transactional
     public CaseActResult record(@Valid RecordSearch command) {
         OfficeUser user = access.demand(Permission.SEARCH);
-        CaseKey key = command.key();
-        SortedSet<CaseKey> touched = groups.others(key);
+        EnvelopeKey key = command.key();
+        SortedSet<EnvelopeKey> touched = groups.others(key);
         if (command.sameVoterAs() != null) {
-            touched.add(new CaseKey(key.electionId(), command.sameVoterAs()));
+            touched.add(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())));
         }
         EnvelopeCase one = desk.lockWith(key, command.version(), touched);
         Optional<Refusal> refusal = desk.closed(key)
@@ -99,22 +100,22 @@ public class SearchService {
         }
         searches.insert(key, command.lookedIn(), command.found(), command.note(), user.userName());
         EnvelopeCase now = command.found() == SearchFound.RECORD ? cases.save(one) : offRoll(one, command, user);
-        SortedSet<CaseKey> all = new TreeSet<>(touched);
+        SortedSet<EnvelopeKey> all = new TreeSet<>(touched);
         all.add(key);
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(all);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(all);
         desk.record(key, user.actor(), "search_recorded", payload(command));
         assessments.announce(reports);
         return new CaseActResult.Accepted(now);
     }
 
     private EnvelopeCase offRoll(EnvelopeCase one, RecordSearch command, OfficeUser user) {
-        CaseKey key = one.key();
+        EnvelopeKey key = one.key();
         Link none = new Link(VoterIdentityFact.NOT_ON_ROLL, null, 0, List.of());
         int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
         links.insert(key, none, snapshot, user.userName(), command.note());
         String person = command.sameVoterAs() == null
                 ? persons.offRoll(key, command.because())
-                : groups.person(new CaseKey(key.electionId(), command.sameVoterAs()))
+                : groups.person(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())))
                         .orElseThrow();
         return cases.save(one.of(person));
     }
@@ -123,7 +124,7 @@ public class SearchService {
         if (command.sameVoterAs() == null) {
             return Optional.empty();
         }
-        CaseKey other = new CaseKey(command.key().electionId(), command.sameVoterAs());
+        EnvelopeKey other = new EnvelopeKey(command.key().electionId(), new EnvelopeNumber(command.sameVoterAs()));
         return groups.person(other).isPresent()
                 ? Optional.empty()
                 : Optional.of(Refusal.of(

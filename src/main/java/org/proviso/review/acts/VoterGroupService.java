@@ -7,11 +7,11 @@ import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.deciding.Refusal;
 import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.VoterGroupStore;
@@ -50,15 +50,15 @@ public class VoterGroupService {
 
     /** The other envelopes of the voter of a case. */
     @Transactional(readOnly = true)
-    public SortedSet<CaseKey> others(CaseKey key) {
+    public SortedSet<EnvelopeKey> others(EnvelopeKey key) {
         return groups.others(key);
     }
 
     /** Puts this envelope forward as the one of its voter's that is to count, with the reason. */
     @Transactional
-    public CaseActResult chooseToCount(CaseKey key, int version, String reason) {
+    public CaseActResult chooseToCount(EnvelopeKey key, int version, String reason) {
         OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
-        SortedSet<CaseKey> others = groups.others(key);
+        SortedSet<EnvelopeKey> others = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, others);
         Optional<Refusal> refusal =
                 desk.closed(key).or(() -> desk.notWith(one, user)).or(() -> notPossible(one, others, reason));
@@ -70,7 +70,7 @@ public class VoterGroupService {
         return closing.done(cases.save(one), others, user, "put_forward", Map.of("reason", desk.hidden(key, reason)));
     }
 
-    private static Optional<Refusal> notPossible(EnvelopeCase one, SortedSet<CaseKey> others, String reason) {
+    private static Optional<Refusal> notPossible(EnvelopeCase one, SortedSet<EnvelopeKey> others, String reason) {
         if (one.personId() == null) {
             return Optional.of(Refusal.of(Why.LINK_NOT_SETTLED, "Settle first who the voter is."));
         }

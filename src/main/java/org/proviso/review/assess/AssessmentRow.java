@@ -2,13 +2,13 @@ package org.proviso.review.assess;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 
 /** What was assessed last of a case, as lists show it: as it stands, its outlook, and as of when (county's clock). */
 public record AssessmentRow(
-        CaseKey key,
+        EnvelopeKey key,
         int number,
         LocalDateTime asOf,
         Recommendation recommendation,

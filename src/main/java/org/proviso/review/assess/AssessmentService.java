@@ -5,13 +5,17 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.BallotCatalog;
@@ -24,7 +28,6 @@ import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseChanged;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.Decision;
 import org.proviso.review.DecisionStore;
@@ -82,63 +85,63 @@ public class AssessmentService {
 
     /** The case as the rules see it now; nothing is written. */
     @Transactional(readOnly = true)
-    public CaseReport now(CaseKey key) {
+    public CaseReport now(EnvelopeKey key) {
         return assess(key).report();
     }
 
     /** What was assessed last. */
     @Transactional(readOnly = true)
-    public Optional<AssessmentRow> latest(CaseKey key) {
+    public Optional<AssessmentRow> latest(EnvelopeKey key) {
         return assessments.latest(key);
     }
 
     /** What was assessed last of every case of an election, by envelope number. */
     @Transactional(readOnly = true)
-    public List<AssessmentRow> latest(String electionId) {
+    public List<AssessmentRow> latest(ElectionId electionId) {
         return assessments.latest(electionId);
     }
 
     /** Settled cases that were assessed under other rules than those in force; they keep the rules they had. */
     @Transactional(readOnly = true)
-    public List<StaleCase> stale(String electionId) {
+    public List<StaleCase> stale(ElectionId electionId) {
         return assessments.stale(electionId, desk.book(electionId).pack().hash());
     }
 
     /** Assesses a case, without writing it down yet. */
-    public AssessedCase assess(CaseKey key) {
-        return assess(List.of(key)).get(key);
+    public AssessedCase assess(EnvelopeKey key) {
+        return Objects.requireNonNull(assess(List.of(key)).get(key), "every case asked for is assessed");
     }
 
     /** Assesses cases of one election, some at a time, each lot at one moment and read together. */
-    public SortedMap<CaseKey, AssessedCase> assess(Collection<CaseKey> keys) {
-        SortedMap<CaseKey, AssessedCase> assessed = new TreeMap<>();
+    public SortedMap<EnvelopeKey, AssessedCase> assess(Collection<EnvelopeKey> keys) {
+        SortedMap<EnvelopeKey, AssessedCase> assessed = new TreeMap<>();
         lots(keys).forEach(lot -> assessed.putAll(together(lot)));
         return assessed;
     }
 
     /** Cases in their order, so many together as are read and held at once. */
-    static List<List<CaseKey>> lots(Collection<CaseKey> keys) {
-        List<CaseKey> all = keys.stream().sorted().toList();
-        List<List<CaseKey>> lots = new ArrayList<>();
+    static List<List<EnvelopeKey>> lots(Collection<EnvelopeKey> keys) {
+        List<EnvelopeKey> all = keys.stream().sorted().toList();
+        List<List<EnvelopeKey>> lots = new ArrayList<>();
         for (int start = 0; start < all.size(); start += TOGETHER) {
             lots.add(all.subList(start, Math.min(all.size(), start + TOGETHER)));
         }
         return lots;
     }
 
-    private SortedMap<CaseKey, AssessedCase> together(List<CaseKey> keys) {
-        String electionId = keys.get(0).electionId();
+    private SortedMap<EnvelopeKey, AssessedCase> together(List<EnvelopeKey> keys) {
+        ElectionId electionId = keys.get(0).electionId();
         DeadlineBook book = desk.book(electionId);
         LocalDateTime asOf = desk.now(electionId);
-        Set<String> numbers = keys.stream().map(CaseKey::envelopeNo).collect(Collectors.toSet());
-        Map<String, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
+        Set<EnvelopeNumber> numbers = keys.stream().map(EnvelopeKey::envelopeNo).collect(Collectors.toSet());
+        Map<EnvelopeNumber, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
                 .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
-        Map<String, Link> newest = links.newest(electionId, numbers);
+        Map<EnvelopeNumber, Link> newest = links.newest(electionId, numbers);
         Records all = records.together(electionId, envelopes.values(), newest);
         Adjudicator adjudicator = new Adjudicator(all, book, asOf);
         BallotCatalog ballots = elections.ballots(electionId);
-        SortedMap<CaseKey, AssessedCase> assessed = new TreeMap<>();
-        for (CaseKey key : keys) {
+        SortedMap<EnvelopeKey, AssessedCase> assessed = new TreeMap<>();
+        for (EnvelopeKey key : keys) {
             CaseReport report = adjudicator.report(
                     Optional.ofNullable(envelopes.get(key.envelopeNo())).orElseThrow(),
                     Optional.ofNullable(newest.get(key.envelopeNo())).orElseThrow());
@@ -154,22 +157,23 @@ public class AssessmentService {
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public int write(CaseKey key, AssessedCase assessed) {
-        return write(Map.of(key, assessed)).get(key);
+    public int write(EnvelopeKey key, AssessedCase assessed) {
+        return Objects.requireNonNull(
+                write(Map.of(key, assessed)).get(key), "an assessment that is written down has its number");
     }
 
     /** The same of several cases of one election. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public Map<CaseKey, Integer> write(Map<CaseKey, AssessedCase> assessed) {
+    public Map<EnvelopeKey, Integer> write(Map<EnvelopeKey, AssessedCase> assessed) {
         return assessed.isEmpty() ? Map.of() : assessments.insert(electionOf(assessed), kept(assessed));
     }
 
     /** Assesses locked cases of one election anew, and writes down what says something new. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public SortedMap<CaseKey, CaseReport> renew(Collection<CaseKey> keys) {
-        SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
-        for (List<CaseKey> lot : lots(keys)) {
-            SortedMap<CaseKey, AssessedCase> assessed = together(lot);
+    public SortedMap<EnvelopeKey, CaseReport> renew(Collection<EnvelopeKey> keys) {
+        SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
+        for (List<EnvelopeKey> lot : lots(keys)) {
+            SortedMap<EnvelopeKey, AssessedCase> assessed = together(lot);
             assessed.forEach((key, one) -> reports.put(key, one.report()));
             assessed.keySet().removeAll(assessments.sayingTheSame(electionOf(assessed), kept(assessed)));
             write(assessed);
@@ -179,35 +183,35 @@ public class AssessmentService {
 
     /** Tells the later rooms how held cases of one election stand, as the rules see them now; nothing is written. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void announceAnew(Collection<CaseKey> keys) {
-        for (List<CaseKey> lot : lots(keys)) {
-            SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
+    public void announceAnew(Collection<EnvelopeKey> keys) {
+        for (List<EnvelopeKey> lot : lots(keys)) {
+            SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
             together(lot).forEach((key, one) -> reports.put(key, one.report()));
             announce(reports);
         }
     }
 
-    private static String electionOf(Map<CaseKey, AssessedCase> assessed) {
+    private static ElectionId electionOf(Map<EnvelopeKey, AssessedCase> assessed) {
         return assessed.keySet().iterator().next().electionId();
     }
 
-    private static Map<CaseKey, List<KeptAssessment>> kept(Map<CaseKey, AssessedCase> assessed) {
-        Map<CaseKey, List<KeptAssessment>> kept = new TreeMap<>();
+    private static Map<EnvelopeKey, List<KeptAssessment>> kept(Map<EnvelopeKey, AssessedCase> assessed) {
+        Map<EnvelopeKey, List<KeptAssessment>> kept = new TreeMap<>();
         assessed.forEach((key, one) -> kept.put(key, one.kept()));
         return kept;
     }
 
     /** Tells the later rooms how cases of one election stand; the last step of an act, after the ledger. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void announce(SortedMap<CaseKey, CaseReport> reports) {
+    public void announce(SortedMap<EnvelopeKey, CaseReport> reports) {
         if (reports.isEmpty()) {
             return;
         }
-        String electionId = reports.firstKey().electionId();
-        List<String> numbers =
-                reports.keySet().stream().map(CaseKey::envelopeNo).toList();
-        Map<String, EnvelopeCase> now = cases.find(electionId, numbers);
-        Map<String, Decision> standing = decisions.standing(electionId, numbers);
+        ElectionId electionId = reports.firstKey().electionId();
+        List<EnvelopeNumber> numbers =
+                reports.keySet().stream().map(EnvelopeKey::envelopeNo).toList();
+        Map<EnvelopeNumber, EnvelopeCase> now = cases.find(electionId, numbers);
+        Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId, numbers);
         reports.forEach((key, report) -> {
             EnvelopeCase one = Optional.ofNullable(now.get(key.envelopeNo())).orElseThrow();
             Optional<Decision> decision = Optional.ofNullable(standing.get(key.envelopeNo()));

@@ -17,10 +17,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.core.adjudication.kept.KeptAssessment;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CodeListColumn;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -46,7 +49,7 @@ public class AssessmentStore {
             where place = 1 group by envelope_no, assessment_no order by envelope_no
             """;
 
-    private record Line(CaseKey key, int number, KeptAssessment kept) {}
+    private record Line(EnvelopeKey key, int number, KeptAssessment kept) {}
 
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
@@ -59,9 +62,9 @@ public class AssessmentStore {
     }
 
     /** Writes the three ways of each case under its next number, and gives those. */
-    public Map<CaseKey, Integer> insert(String electionId, Map<CaseKey, List<KeptAssessment>> assessed) {
-        Map<String, Integer> last = last(electionId, assessed.keySet());
-        Map<CaseKey, Integer> numbers = new LinkedHashMap<>();
+    public Map<EnvelopeKey, Integer> insert(ElectionId electionId, Map<EnvelopeKey, List<KeptAssessment>> assessed) {
+        Map<EnvelopeNumber, Integer> last = last(electionId, assessed.keySet());
+        Map<EnvelopeKey, Integer> numbers = new LinkedHashMap<>();
         List<Line> lines = new ArrayList<>();
         assessed.forEach((key, ways) -> {
             int number = last.getOrDefault(key.envelopeNo(), 0) + 1;
@@ -73,7 +76,7 @@ public class AssessmentStore {
     }
 
     /** Writes the first assessments of many cases. */
-    public void insertFirst(Map<CaseKey, List<KeptAssessment>> assessed) {
+    public void insertFirst(Map<EnvelopeKey, List<KeptAssessment>> assessed) {
         List<Line> lines = new ArrayList<>();
         assessed.forEach((key, ways) -> {
             ways.forEach(kept -> lines.add(new Line(key, 1, kept)));
@@ -86,7 +89,7 @@ public class AssessmentStore {
     }
 
     /** Those of these cases of which what was written last was made from the same and came out the same, whenever. */
-    Set<CaseKey> sayingTheSame(String electionId, Map<CaseKey, List<KeptAssessment>> assessed) {
+    Set<EnvelopeKey> sayingTheSame(ElectionId electionId, Map<EnvelopeKey, List<KeptAssessment>> assessed) {
         Map<String, List<KeptAssessment>> last = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
@@ -96,17 +99,17 @@ public class AssessmentStore {
             last.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
                     .add(kept(row, 0));
         });
-        Set<CaseKey> same = new HashSet<>();
+        Set<EnvelopeKey> same = new HashSet<>();
         assessed.forEach((key, ways) -> {
-            if (areSame(last.getOrDefault(key.envelopeNo(), List.of()), ways)) {
+            if (areSame(last.getOrDefault(key.envelopeNo().value(), List.of()), ways)) {
                 same.add(key);
             }
         });
         return same;
     }
 
-    private static String[] numbers(Collection<CaseKey> keys) {
-        return keys.stream().map(CaseKey::envelopeNo).toArray(String[]::new);
+    private static String[] numbers(Collection<EnvelopeKey> keys) {
+        return keys.stream().map(EnvelopeKey::envelopeNo).map(Key::value).toArray(String[]::new);
     }
 
     private static boolean areSame(List<KeptAssessment> last, List<KeptAssessment> ways) {
@@ -124,7 +127,7 @@ public class AssessmentStore {
                 && was.heldApart() == now.heldApart();
     }
 
-    Optional<AssessmentRow> latest(CaseKey key) {
+    Optional<AssessmentRow> latest(EnvelopeKey key) {
         return jdbc.sql(ROWS.formatted("assessment where election_id = ? and envelope_no = ?"))
                 .params(key.electionId(), key.envelopeNo())
                 .query((row, number) -> row(row, key.electionId()))
@@ -132,7 +135,7 @@ public class AssessmentStore {
     }
 
     /** What was assessed last of each of these cases. */
-    public List<AssessmentRow> latest(String electionId, Collection<CaseKey> keys) {
+    public List<AssessmentRow> latest(ElectionId electionId, Collection<EnvelopeKey> keys) {
         return jdbc.sql(ROWS.formatted("unnest(cast(? as varchar array)) as wanted (id)"
                         + " join assessment on election_id = ? and envelope_no = wanted.id"))
                 .param(numbers(keys))
@@ -142,7 +145,7 @@ public class AssessmentStore {
     }
 
     /** What was assessed last of every case of an election, by envelope number. */
-    public List<AssessmentRow> latest(String electionId) {
+    public List<AssessmentRow> latest(ElectionId electionId) {
         return jdbc.sql(ROWS.formatted("assessment where election_id = ?"))
                 .param(electionId)
                 .query((row, number) -> row(row, electionId))
@@ -150,7 +153,7 @@ public class AssessmentStore {
     }
 
     /** Settled cases whose last assessment names other rules than these. */
-    List<StaleCase> stale(String electionId, String packHash) {
+    List<StaleCase> stale(ElectionId electionId, String packHash) {
         return jdbc.sql("""
                         select c.envelope_no, c.state, a.recommendation, a.pack_hash
                         from envelope_case c join assessment a
@@ -161,7 +164,7 @@ public class AssessmentStore {
                         order by c.envelope_no""")
                 .params(electionId, packHash)
                 .query((row, number) -> new StaleCase(
-                        new CaseKey(electionId, row.getString("envelope_no")),
+                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
                         Code.find(CaseState.class, row.getString("state")).orElseThrow(),
                         Code.find(Recommendation.class, row.getString("recommendation"))
                                 .orElseThrow(),
@@ -170,14 +173,14 @@ public class AssessmentStore {
     }
 
     /** The number of what was written last, by envelope number. */
-    private Map<String, Integer> last(String electionId, Collection<CaseKey> keys) {
-        Map<String, Integer> last = new HashMap<>();
+    private Map<EnvelopeNumber, Integer> last(ElectionId electionId, Collection<EnvelopeKey> keys) {
+        Map<EnvelopeNumber, Integer> last = new HashMap<>();
         jdbc.sql("""
                         select a.envelope_no, max(a.assessment_no) as number
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join assessment a on a.election_id = ? and a.envelope_no = wanted.id
                         group by a.envelope_no""").param(numbers(keys)).param(electionId).query((ResultSet row) -> {
-            last.put(row.getString("envelope_no"), row.getInt("number"));
+            last.put(new EnvelopeNumber(row.getString("envelope_no")), row.getInt("number"));
         });
         return last;
     }
@@ -192,8 +195,8 @@ public class AssessmentStore {
 
     private static void fill(PreparedStatement row, Line line, OffsetDateTime now) throws SQLException {
         KeptAssessment kept = line.kept();
-        row.setString(1, line.key().electionId());
-        row.setString(2, line.key().envelopeNo());
+        row.setString(1, line.key().electionId().value());
+        row.setString(2, line.key().envelopeNo().value());
         row.setInt(3, line.number());
         row.setString(4, kept.way().code());
         row.setString(5, kept.facts());
@@ -220,9 +223,9 @@ public class AssessmentStore {
                 row.getString("content"));
     }
 
-    private static AssessmentRow row(ResultSet row, String electionId) throws SQLException {
+    private static AssessmentRow row(ResultSet row, ElectionId electionId) throws SQLException {
         return new AssessmentRow(
-                new CaseKey(electionId, row.getString("envelope_no")),
+                new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
                 row.getInt("assessment_no"),
                 row.getObject("as_of", LocalDateTime.class),
                 recommendation(row.getString("recommendation")),

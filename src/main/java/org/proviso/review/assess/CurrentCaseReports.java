@@ -4,17 +4,20 @@ import java.time.LocalDateTime;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
@@ -44,39 +47,43 @@ class CurrentCaseReports {
         this.desk = desk;
     }
 
-    DeadlineBook book(String electionId) {
+    DeadlineBook book(ElectionId electionId) {
         return desk.book(electionId);
     }
 
-    LocalDateTime now(String electionId) {
+    LocalDateTime now(ElectionId electionId) {
         return desk.now(electionId);
     }
 
     /** Cases that nobody has settled and whose envelope is keyed, under those rules at that moment. */
-    SortedMap<CaseKey, CaseReport> unsettled(String electionId, DeadlineBook book, LocalDateTime asOf) {
+    SortedMap<EnvelopeKey, CaseReport> unsettled(ElectionId electionId, DeadlineBook book, LocalDateTime asOf) {
         return reports(electionId, book, asOf, false);
     }
 
     /** Every case whose envelope is keyed. */
-    SortedMap<CaseKey, CaseReport> all(String electionId, DeadlineBook book, LocalDateTime asOf) {
+    SortedMap<EnvelopeKey, CaseReport> all(ElectionId electionId, DeadlineBook book, LocalDateTime asOf) {
         return reports(electionId, book, asOf, true);
     }
 
-    private SortedMap<CaseKey, CaseReport> reports(
-            String electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
-        List<CaseKey> wanted = cases.all(electionId).stream()
+    private SortedMap<EnvelopeKey, CaseReport> reports(
+            ElectionId electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
+        List<EnvelopeKey> wanted = cases.all(electionId).stream()
                 .filter(one -> settledToo ? one.state() != CaseState.RECEIVED : !OVER.contains(one.state()))
                 .map(EnvelopeCase::key)
                 .toList();
-        SortedMap<CaseKey, CaseReport> reports = new TreeMap<>();
-        for (List<CaseKey> lot : AssessmentService.lots(wanted)) {
-            List<String> numbers = lot.stream().map(CaseKey::envelopeNo).toList();
-            Map<String, Link> newest = links.newest(electionId, numbers);
+        SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
+        for (List<EnvelopeKey> lot : AssessmentService.lots(wanted)) {
+            List<EnvelopeNumber> numbers =
+                    lot.stream().map(EnvelopeKey::envelopeNo).toList();
+            Map<EnvelopeNumber, Link> newest = links.newest(electionId, numbers);
             List<Envelope> envelopes = intake.envelopes(electionId, newest.keySet());
             Adjudicator adjudicator = new Adjudicator(records.together(electionId, envelopes, newest), book, asOf);
             envelopes.forEach(envelope -> reports.put(
-                    new CaseKey(electionId, envelope.envelopeNo()),
-                    adjudicator.report(envelope, newest.get(envelope.envelopeNo()))));
+                    new EnvelopeKey(electionId, envelope.envelopeNo()),
+                    adjudicator.report(
+                            envelope,
+                            Objects.requireNonNull(
+                                    newest.get(envelope.envelopeNo()), "only envelopes with a link are read"))));
         }
         return reports;
     }

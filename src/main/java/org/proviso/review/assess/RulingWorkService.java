@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.WaitingForRuling;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.Rule;
@@ -30,11 +32,11 @@ public class RulingWorkService {
 
     /** Those for which most envelopes wait first; then the others, in the order of the vocabulary. */
     @Transactional(readOnly = true)
-    public List<RulingTask> tasks(String electionId) {
+    public List<RulingTask> tasks(ElectionId electionId) {
         access.demand(Permission.SIGN_RULINGS);
         ResolvedPack pack = reports.book(electionId).pack();
         LocalDateTime asOf = reports.now(electionId);
-        Map<Rule, List<String>> waiting = new LinkedHashMap<>();
+        Map<Rule, List<EnvelopeNumber>> waiting = new LinkedHashMap<>();
         reports.unsettled(electionId, reports.book(electionId), asOf)
                 .forEach((key, report) -> WaitingForRuling.rulesToRuleOn(report, pack)
                         .forEach(rule -> waiting.computeIfAbsent(rule, any -> new ArrayList<>())

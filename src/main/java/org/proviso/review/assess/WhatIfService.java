@@ -7,11 +7,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.RulesService;
-import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -37,18 +38,18 @@ public class WhatIfService {
      * rule. Throws {@link org.proviso.election.RulesRefusedException} where a pack or a value is none.
      */
     @Transactional(readOnly = true)
-    public WhatIfResult compare(String electionId, String pack, Map<String, String> changed) {
+    public WhatIfResult compare(ElectionId electionId, String pack, Map<String, String> changed) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
         return compare(electionId, rules.withChangedRules(electionId, pack, changed));
     }
 
     /** The same under rules at hand. */
     @Transactional(readOnly = true)
-    public WhatIfResult compare(String electionId, DeadlineBook other) {
+    public WhatIfResult compare(ElectionId electionId, DeadlineBook other) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
         LocalDateTime asOf = reports.now(electionId);
-        Map<CaseKey, CaseReport> before = reports.all(electionId, reports.book(electionId), asOf);
-        Map<CaseKey, CaseReport> after = reports.all(electionId, other, asOf);
+        Map<EnvelopeKey, CaseReport> before = reports.all(electionId, reports.book(electionId), asOf);
+        Map<EnvelopeKey, CaseReport> after = reports.all(electionId, other, asOf);
         List<WhatIf> differences = new ArrayList<>();
         before.forEach((key, report) -> WhatIf.between(
                         report, Objects.requireNonNull(after.get(key), "the same cases stand under both rules"))

@@ -2,6 +2,7 @@ package org.proviso.review.decide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -10,6 +11,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.deciding.DeciderKind;
@@ -22,7 +24,6 @@ import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -66,9 +67,9 @@ public class CourtOrderSettlementService {
 
     /** Settles a case as the order of that number says (from 1, in the order recorded). */
     @Transactional
-    public CaseActResult settle(CaseKey key, int version, int orderNo) {
+    public CaseActResult settle(EnvelopeKey key, int version, int orderNo) {
         OfficeUser user = access.demand(Permission.RECORD_ORDERS);
-        SortedSet<CaseKey> touched = groups.others(key);
+        SortedSet<EnvelopeKey> touched = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, touched);
         List<CourtOrder> orders = desk.election(key.electionId()).orders();
         Optional<CourtOrder> order = orders.size() < orderNo || orderNo < 1
@@ -89,7 +90,7 @@ public class CourtOrderSettlementService {
         decisions.insert(new DecisionStore.New(settlement, Set.of(), assessed.ballot(), number), court, "court");
         EnvelopeCase now = cases.save(one.to(CaseState.DECIDED).counted(settlement.as() == DecisionOutcome.COUNT));
         touched.add(key);
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
         desk.record(key, user.actor(), "decided", entry(key, orderNo));
         assessments.announce(reports);
         return new CaseActResult.Accepted(now);
@@ -100,14 +101,15 @@ public class CourtOrderSettlementService {
         return SettlementChecks.onlyOne(one, settlement, others, Set.of());
     }
 
-    private Map<String, Object> entry(CaseKey key, int orderNo) {
-        Map<String, Object> entry =
-                entries.of(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo());
+    private Map<String, Object> entry(EnvelopeKey key, int orderNo) {
+        Map<String, Object> entry = Objects.requireNonNull(
+                entries.of(key.electionId(), List.of(key.envelopeNo())).get(key.envelopeNo()),
+                "a decision that is written down has its entry");
         entry.put("order", orderNo);
         return entry;
     }
 
-    private static Settlement settlement(CaseKey key, int version, CourtOrder order) {
+    private static Settlement settlement(EnvelopeKey key, int version, CourtOrder order) {
         boolean counts = order.kind() == CourtOrder.Kind.COUNT;
         String words = order.court() + ", order of " + DateWords.date(order.date());
         Grounds grounds = new Grounds(

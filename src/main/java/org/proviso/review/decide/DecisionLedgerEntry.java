@@ -3,9 +3,12 @@ package org.proviso.review.decide;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.Decision;
@@ -28,12 +31,15 @@ class DecisionLedgerEntry {
     }
 
     /** The entries of the decisions that stand on these envelopes, by envelope number in the order given. */
-    Map<String, Map<String, Object>> of(String electionId, Collection<String> envelopeNos) {
-        Map<String, Decision> standing = decisions.standing(electionId, envelopeNos);
-        Map<String, UnaryOperator<String>> hiding = desk.hiding(electionId, envelopeNos);
-        Map<String, Map<String, Object>> entries = new LinkedHashMap<>();
-        envelopeNos.forEach(number ->
-                entries.put(number, of(Optional.ofNullable(standing.get(number)).orElseThrow(), hiding.get(number))));
+    Map<EnvelopeNumber, Map<String, Object>> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId, envelopeNos);
+        Map<EnvelopeNumber, UnaryOperator<String>> hiding = desk.hiding(electionId, envelopeNos);
+        Map<EnvelopeNumber, Map<String, Object>> entries = new LinkedHashMap<>();
+        envelopeNos.forEach(number -> entries.put(
+                number,
+                of(
+                        Optional.ofNullable(standing.get(number)).orElseThrow(),
+                        Objects.requireNonNull(hiding.get(number), "every envelope has a way to hide its texts"))));
         return entries;
     }
 

@@ -16,6 +16,9 @@ import java.util.TreeSet;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal;
@@ -25,7 +28,6 @@ import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -83,26 +85,26 @@ public class DecisionService {
 
     /** The decision that stands. */
     @Transactional(readOnly = true)
-    public Optional<Decision> standing(CaseKey key) {
+    public Optional<Decision> standing(EnvelopeKey key) {
         return decisions.standing(key);
     }
 
     /** Every decision that stands in an election, by envelope number. */
     @Transactional(readOnly = true)
-    public Map<String, Decision> standing(String electionId) {
+    public Map<EnvelopeNumber, Decision> standing(ElectionId electionId) {
         return decisions.standing(electionId);
     }
 
     /** Decisions that stand, the newest first, a page of them; for whoever may see whole cases. */
     @Transactional(readOnly = true)
-    public List<DecidedCase> standing(String electionId, int offset, int limit) {
+    public List<DecidedCase> standing(ElectionId electionId, int offset, int limit) {
         access.demand(Permission.SEE_WHOLE_CASE);
         return decisions.standing(electionId, offset, limit);
     }
 
     /** How many decisions of each kind stand. */
     @Transactional(readOnly = true)
-    public Map<DecisionOutcome, Integer> counts(String electionId) {
+    public Map<DecisionOutcome, Integer> counts(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return decisions.counts(electionId);
     }
@@ -112,8 +114,8 @@ public class DecisionService {
      * it settles them in the same transaction: the head of the chain is locked last.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void hold(Collection<CaseKey> keys) {
-        SortedSet<CaseKey> together = new TreeSet<>(keys);
+    public void hold(Collection<EnvelopeKey> keys) {
+        SortedSet<EnvelopeKey> together = new TreeSet<>(keys);
         together.addAll(groups.others(keys));
         together.forEach(desk::lock);
     }
@@ -124,42 +126,44 @@ public class DecisionService {
         if (settlements.isEmpty()) {
             return new SettlementResult.All(List.of());
         }
-        SortedMap<CaseKey, Settlement> wanted = new TreeMap<>();
+        SortedMap<EnvelopeKey, Settlement> wanted = new TreeMap<>();
         settlements.forEach(one -> wanted.put(one.key(), one));
-        SortedSet<CaseKey> touched = groups.others(wanted.keySet());
-        SortedMap<CaseKey, EnvelopeCase> locked = lock(wanted, touched);
-        SortedMap<CaseKey, AssessmentService.AssessedCase> assessed = assessments.assess(wanted.keySet());
-        Map<CaseKey, List<Refusal>> refusals = refusals(wanted, locked, assessed, by);
+        SortedSet<EnvelopeKey> touched = groups.others(wanted.keySet());
+        SortedMap<EnvelopeKey, EnvelopeCase> locked = lock(wanted, touched);
+        SortedMap<EnvelopeKey, AssessmentService.AssessedCase> assessed = assessments.assess(wanted.keySet());
+        Map<EnvelopeKey, List<Refusal>> refusals = refusals(wanted, locked, assessed, by);
         if (!refusals.isEmpty()) {
             return new SettlementResult.None(refusals);
         }
         List<EnvelopeCase> now = write(wanted, locked, assessed, by);
         touched.addAll(wanted.keySet());
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(touched);
-        String electionId = wanted.firstKey().electionId();
-        List<String> numbers = wanted.keySet().stream().map(CaseKey::envelopeNo).toList();
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
+        ElectionId electionId = wanted.firstKey().electionId();
+        List<EnvelopeNumber> numbers =
+                wanted.keySet().stream().map(EnvelopeKey::envelopeNo).toList();
         desk.record(electionId, by.recordedBy(), "decided", entries.of(electionId, numbers));
         assessments.announce(reports);
         return new SettlementResult.All(now);
     }
 
-    private SortedMap<CaseKey, EnvelopeCase> lock(SortedMap<CaseKey, Settlement> wanted, SortedSet<CaseKey> touched) {
-        SortedSet<CaseKey> together = new TreeSet<>(touched);
+    private SortedMap<EnvelopeKey, EnvelopeCase> lock(
+            SortedMap<EnvelopeKey, Settlement> wanted, SortedSet<EnvelopeKey> touched) {
+        SortedSet<EnvelopeKey> together = new TreeSet<>(touched);
         together.addAll(wanted.keySet());
-        SortedMap<CaseKey, EnvelopeCase> locked = new TreeMap<>();
-        for (CaseKey key : together) {
+        SortedMap<EnvelopeKey, EnvelopeCase> locked = new TreeMap<>();
+        for (EnvelopeKey key : together) {
             Settlement one = wanted.get(key);
             locked.put(key, one == null ? desk.lock(key) : desk.lock(key, one.version()));
         }
         return locked;
     }
 
-    private Map<CaseKey, List<Refusal>> refusals(
-            SortedMap<CaseKey, Settlement> wanted,
-            SortedMap<CaseKey, EnvelopeCase> locked,
-            Map<CaseKey, AssessmentService.AssessedCase> assessed,
+    private Map<EnvelopeKey, List<Refusal>> refusals(
+            SortedMap<EnvelopeKey, Settlement> wanted,
+            SortedMap<EnvelopeKey, EnvelopeCase> locked,
+            Map<EnvelopeKey, AssessmentService.AssessedCase> assessed,
             DecidedBy by) {
-        Map<CaseKey, List<Refusal>> refusals = new LinkedHashMap<>();
+        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
         Set<String> counted = new LinkedHashSet<>();
         Optional<Refusal> closed = desk.closed(wanted.firstKey());
         SettlementChecks.Judging judging = checks.judging(wanted.firstKey().electionId(), wanted.keySet(), by);
@@ -178,16 +182,16 @@ public class DecisionService {
         return refusals;
     }
 
-    private static <T> T of(Map<CaseKey, T> settled, CaseKey key) {
+    private static <T> T of(Map<EnvelopeKey, T> settled, EnvelopeKey key) {
         return Objects.requireNonNull(settled.get(key), "a case is locked and assessed before it is settled");
     }
 
     private List<EnvelopeCase> write(
-            SortedMap<CaseKey, Settlement> wanted,
-            SortedMap<CaseKey, EnvelopeCase> locked,
-            SortedMap<CaseKey, AssessmentService.AssessedCase> assessed,
+            SortedMap<EnvelopeKey, Settlement> wanted,
+            SortedMap<EnvelopeKey, EnvelopeCase> locked,
+            SortedMap<EnvelopeKey, AssessmentService.AssessedCase> assessed,
             DecidedBy by) {
-        Map<CaseKey, Integer> numbers = assessments.write(assessed);
+        Map<EnvelopeKey, Integer> numbers = assessments.write(assessed);
         List<DecisionStore.New> made = new ArrayList<>();
         List<EnvelopeCase> changed = new ArrayList<>();
         wanted.forEach((key, settlement) -> {
@@ -203,9 +207,9 @@ public class DecisionService {
 
     /** Opens a settled case again, with the reason, until the election is closed; the decision is set aside. */
     @Transactional
-    public CaseActResult reopen(CaseKey key, int version, String because) {
+    public CaseActResult reopen(EnvelopeKey key, int version, String because) {
         OfficeUser user = access.demand(Permission.DECIDE);
-        SortedSet<CaseKey> others = groups.others(key);
+        SortedSet<EnvelopeKey> others = groups.others(key);
         EnvelopeCase one = desk.lockWith(key, version, others);
         Optional<Refusal> refusal = desk.closed(key)
                 .or(() -> ordered(key))
@@ -217,7 +221,7 @@ public class DecisionService {
         decisions.setAside(key, because);
         EnvelopeCase now = cases.save(one.to(CaseState.OPEN).counted(false));
         others.add(key);
-        SortedMap<CaseKey, CaseReport> reports = assessments.renew(others);
+        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(others);
         desk.record(key, user.actor(), "reopened", Map.of("because", desk.hidden(key, because)));
         assessments.announce(reports);
         return new CaseActResult.Accepted(now);
@@ -225,7 +229,7 @@ public class DecisionService {
 
     /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
     @Transactional(readOnly = true)
-    public Optional<Refusal> ordered(CaseKey key) {
+    public Optional<Refusal> ordered(EnvelopeKey key) {
         return desk.election(key.electionId()).orders().stream()
                 .filter(order -> order.settles(key.envelopeNo()))
                 .findFirst()
@@ -237,7 +241,7 @@ public class DecisionService {
 
     /** Sends a proposed case back to the reviewers with a note, undecided. */
     @Transactional
-    public CaseActResult sendBack(CaseKey key, int version, String note) {
+    public CaseActResult sendBack(EnvelopeKey key, int version, String note) {
         OfficeUser user = access.demand(Permission.PULL_OUT);
         EnvelopeCase one = desk.lock(key, version);
         Optional<Refusal> refusal = desk.closed(key)
@@ -257,11 +261,11 @@ public class DecisionService {
 
     /** The envelopes were opened: nothing leads back. For the room of release, in its transaction. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void recordRelease(Collection<CaseKey> keys, Actor by) {
-        SortedSet<CaseKey> inOrder = new TreeSet<>(keys);
+    public void recordRelease(Collection<EnvelopeKey> keys, Actor by) {
+        SortedSet<EnvelopeKey> inOrder = new TreeSet<>(keys);
         List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
         List<EnvelopeCase> opened = new ArrayList<>();
-        Map<String, Map<String, Object>> entries = new LinkedHashMap<>();
+        Map<EnvelopeNumber, Map<String, Object>> entries = new LinkedHashMap<>();
         for (EnvelopeCase one : locked) {
             if (one.countedPerson() == null || step(one, CaseAct.RELEASE).isPresent()) {
                 throw new IllegalArgumentException("The envelope " + one.key().envelopeNo() + " is not to be opened.");

@@ -10,6 +10,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.OrderFact;
 import org.proviso.core.adjudication.judging.Assessment;
@@ -26,7 +29,6 @@ import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
@@ -46,9 +48,9 @@ class SettlementChecks {
             LocalDateTime at,
             DecidedBy by,
             VoterGroups.Found groups,
-            Map<String, ReadProposal> proposals) {
+            Map<EnvelopeNumber, ReadProposal> proposals) {
 
-        private DecisionParticipants acts(CaseKey key) {
+        private DecisionParticipants acts(EnvelopeKey key) {
             Optional<ReadProposal> standing = Optional.ofNullable(proposals.get(key.envelopeNo()))
                     .filter(read -> read.proposal().stands());
             return new DecisionParticipants(
@@ -69,8 +71,9 @@ class SettlementChecks {
     }
 
     /** Reads what decisions on these locked cases of one election are judged by. */
-    Judging judging(String electionId, Collection<CaseKey> keys, DecidedBy by) {
-        List<String> numbers = keys.stream().map(CaseKey::envelopeNo).toList();
+    Judging judging(ElectionId electionId, Collection<EnvelopeKey> keys, DecidedBy by) {
+        List<EnvelopeNumber> numbers =
+                keys.stream().map(EnvelopeKey::envelopeNo).toList();
         return new Judging(
                 desk.book(electionId),
                 desk.now(electionId),
@@ -119,11 +122,11 @@ class SettlementChecks {
             return Optional.of(
                     Refusal.of(Why.LINK_NOT_SETTLED, "Nothing counts before it is settled who the voter is."));
         }
-        Optional<String> counted = others.stream()
+        Optional<EnvelopeNumber> counted = others.stream()
                 .filter(other -> other.countedPerson() != null)
                 .map(other -> other.key().envelopeNo())
                 .findFirst();
-        return counted.map(SettlementChecks::another)
+        return counted.map(number -> another(number.value()))
                 .or(() -> countedBeside.contains(one.personId())
                         ? Optional.of(another("put to the same vote"))
                         : Optional.empty());

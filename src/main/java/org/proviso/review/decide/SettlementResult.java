@@ -2,8 +2,8 @@ package org.proviso.review.decide;
 
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.deciding.Refusal;
-import org.proviso.review.CaseKey;
 import org.proviso.review.EnvelopeCase;
 
 /** What became of settling several cases together: all were, or none. */
@@ -13,5 +13,5 @@ public sealed interface SettlementResult {
     record All(List<EnvelopeCase> now) implements SettlementResult {}
 
     /** Nothing was written: what stands in the way, by envelope. */
-    record None(Map<CaseKey, List<Refusal>> refusals) implements SettlementResult {}
+    record None(Map<EnvelopeKey, List<Refusal>> refusals) implements SettlementResult {}
 }

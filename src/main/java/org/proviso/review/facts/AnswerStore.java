@@ -16,9 +16,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.review.CaseKey;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -35,7 +39,7 @@ public class AnswerStore {
     }
 
     /** Adds an answer under the next number of the case, whatever number it has. */
-    public void insert(CaseKey key, String question, RecordedAnswer answer) {
+    public void insert(EnvelopeKey key, String question, RecordedAnswer answer) {
         jdbc.sql("""
                         insert into answer_given (election_id, envelope_no, answer_no, kind, question, fact, fact_words,
                             reason, received_at, given_by, given_at)
@@ -55,7 +59,7 @@ public class AnswerStore {
     }
 
     /** Those that stand, in the order given. */
-    public List<RecordedAnswer> standing(CaseKey key) {
+    public List<RecordedAnswer> standing(EnvelopeKey key) {
         return jdbc.sql("""
                         select * from answer_given where election_id = ? and envelope_no = ? and withdrawn_at is null
                         order by answer_no""")
@@ -65,23 +69,23 @@ public class AnswerStore {
     }
 
     /** The same of several envelopes, by envelope number. */
-    Map<String, List<RecordedAnswer>> standing(String electionId, Collection<String> envelopeNos) {
-        Map<String, List<RecordedAnswer>> found = new HashMap<>();
+    Map<EnvelopeNumber, List<RecordedAnswer>> standing(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, List<RecordedAnswer>> found = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
                         join answer_given a on a.election_id = ? and a.envelope_no = wanted.id
                         where a.withdrawn_at is null order by a.answer_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                    found.computeIfAbsent(new EnvelopeNumber(row.getString("envelope_no")), any -> new ArrayList<>())
                             .add(row(row, 0));
                 });
         return found;
     }
 
     /** Takes back every standing answer on a fact; it stays readable. */
-    public int withdraw(CaseKey key, Fact<?> fact) {
+    public int withdraw(EnvelopeKey key, Fact<?> fact) {
         return jdbc.sql("""
                         update answer_given set withdrawn_at = ?
                         where election_id = ? and envelope_no = ? and fact = ? and withdrawn_at is null""")
@@ -93,7 +97,7 @@ public class AnswerStore {
                 .update();
     }
 
-    private int next(CaseKey key) {
+    private int next(EnvelopeKey key) {
         return jdbc.sql("""
                         select coalesce(max(answer_no), 0) + 1 from answer_given
                         where election_id = ? and envelope_no = ?""")
@@ -111,7 +115,7 @@ public class AnswerStore {
                 words(fact, row.getString("fact_words")),
                 row.getString("reason"),
                 row.getObject("received_at", LocalDateTime.class),
-                row.getString("given_by"),
+                new UserName(row.getString("given_by")),
                 row.getObject("given_at", OffsetDateTime.class).toInstant());
     }
 

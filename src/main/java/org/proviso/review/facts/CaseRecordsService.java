@@ -12,16 +12,19 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.RecordsTogether;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Service;
@@ -59,21 +62,22 @@ public class CaseRecordsService {
      * {@link IllegalArgumentException} where there is no such election.
      */
     @Transactional(readOnly = true)
-    public Records of(String electionId) {
+    public Records of(ElectionId electionId) {
         return records(electionId, voter -> links.envelopesOf(electionId, voter));
     }
 
     /** The same with the link of each envelope as given, by envelope number. */
     @Transactional(readOnly = true)
-    public Records of(String electionId, Map<String, Link> given) {
+    public Records of(ElectionId electionId, Map<EnvelopeNumber, Link> given) {
         return records(electionId, LinkedEnvelopes.of(given));
     }
 
     /** The same for several cases, which are read together: their envelopes, with the link of each by envelope number. */
     @Transactional(readOnly = true)
-    public Records together(String electionId, Collection<Envelope> envelopes, Map<String, Link> given) {
+    public Records together(ElectionId electionId, Collection<Envelope> envelopes, Map<EnvelopeNumber, Link> given) {
         Records each = of(electionId);
-        Set<String> numbers = envelopes.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
+        Set<EnvelopeNumber> numbers =
+                envelopes.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());
         ZoneId county = each.election().zone();
         return new RecordsTogether(
                 each,
@@ -85,10 +89,11 @@ public class CaseRecordsService {
                 voters(electionId, envelopes, given.values()));
     }
 
-    private RecordsTogether.OfVoters voters(String electionId, Collection<Envelope> envelopes, Collection<Link> links) {
-        Set<String> ids = new HashSet<>();
+    private RecordsTogether.OfVoters voters(
+            ElectionId electionId, Collection<Envelope> envelopes, Collection<Link> links) {
+        Set<VoterId> ids = new HashSet<>();
         links.forEach(link -> Stream.ofNullable(link.voterId()).forEach(ids::add));
-        Map<String, Voter> voters = roll.voters(electionId, ids);
+        Map<VoterId, Voter> voters = roll.voters(electionId, ids);
         return new RecordsTogether.OfVoters(
                 ids,
                 voters,
@@ -98,8 +103,8 @@ public class CaseRecordsService {
                 elsewhere(electionId, envelopes, voters.values()));
     }
 
-    private Map<String, List<Envelope>> envelopesOf(String electionId, Set<String> voterIds) {
-        Map<String, String> voterOf = new HashMap<>();
+    private Map<VoterId, List<Envelope>> envelopesOf(ElectionId electionId, Set<VoterId> voterIds) {
+        Map<EnvelopeNumber, VoterId> voterOf = new HashMap<>();
         links.envelopesOf(electionId, voterIds)
                 .forEach((voter, numbers) -> numbers.forEach(number -> voterOf.put(number, voter)));
         return intake.envelopes(electionId, voterOf.keySet()).stream()
@@ -107,7 +112,7 @@ public class CaseRecordsService {
     }
 
     private List<VotedElsewhere> elsewhere(
-            String electionId, Collection<Envelope> envelopes, Collection<Voter> voters) {
+            ElectionId electionId, Collection<Envelope> envelopes, Collection<Voter> voters) {
         Set<LocalDate> births = new HashSet<>();
         Set<String> licenses = new HashSet<>();
         envelopes.forEach(envelope -> {
@@ -122,7 +127,7 @@ public class CaseRecordsService {
         return roll.votedElsewhere(electionId, births, licenses);
     }
 
-    private Records records(String electionId, LinkedEnvelopes linked) {
+    private Records records(ElectionId electionId, LinkedEnvelopes linked) {
         Election election = elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
@@ -139,13 +144,13 @@ public class CaseRecordsService {
     private DatabaseRecords.PersonsActs acts(Election election) {
         return new DatabaseRecords.PersonsActs() {
             @Override
-            public List<RecordedFact> recorded(CaseKey key) {
+            public List<RecordedFact> recorded(EnvelopeKey key) {
                 return recorded.of(key.electionId(), Set.of(key.envelopeNo()), election.zone())
                         .getOrDefault(key.envelopeNo(), List.of());
             }
 
             @Override
-            public Map<Ask, LocalDateTime> told(CaseKey key) {
+            public Map<Ask, LocalDateTime> told(EnvelopeKey key) {
                 return told.first(key.electionId(), Set.of(key.envelopeNo())).getOrDefault(key.envelopeNo(), Map.of());
             }
         };

@@ -9,12 +9,16 @@ import org.proviso.core.Address;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.AddressLocator;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.CureEvidence;
@@ -23,7 +27,6 @@ import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
-import org.proviso.review.CaseKey;
 import org.proviso.roll.RollService;
 
 /** The office's tables as the fact finder asks for them: the same bytes come out as over the folder they came from. */
@@ -40,27 +43,27 @@ record DatabaseRecords(
     /** What persons did to a case since its envelope came. */
     interface PersonsActs {
 
-        List<RecordedFact> recorded(CaseKey key);
+        List<RecordedFact> recorded(EnvelopeKey key);
 
-        Map<Ask, LocalDateTime> told(CaseKey key);
+        Map<Ask, LocalDateTime> told(EnvelopeKey key);
     }
 
-    private String id() {
+    private ElectionId id() {
         return election.id();
     }
 
     @Override
-    public Optional<Voter> voter(String voterId) {
+    public Optional<Voter> voter(VoterId voterId) {
         return roll.voter(id(), voterId);
     }
 
     @Override
-    public List<MailBallot> mailBallots(String voterId) {
+    public List<MailBallot> mailBallots(VoterId voterId) {
         return roll.mailBallots(id(), voterId);
     }
 
     @Override
-    public List<CheckIn> checkIns(String voterId) {
+    public List<CheckIn> checkIns(VoterId voterId) {
         return roll.checkIns(id(), voterId);
     }
 
@@ -70,7 +73,7 @@ record DatabaseRecords(
     }
 
     @Override
-    public List<Envelope> envelopesOf(String voterId) {
+    public List<Envelope> envelopesOf(VoterId voterId) {
         return intake.envelopes(id(), links.of(voterId));
     }
 
@@ -105,18 +108,18 @@ record DatabaseRecords(
     }
 
     @Override
-    public List<CureEvidence> cureEvidence(String envelopeNo) {
+    public List<CureEvidence> cureEvidence(EnvelopeNumber envelopeNo) {
         return intake.cureEvidence(id(), envelopeNo, election.zone());
     }
 
     @Override
-    public List<RecordedFact> recorded(String envelopeNo) {
-        return acts.recorded(new CaseKey(id(), envelopeNo));
+    public List<RecordedFact> recorded(EnvelopeNumber envelopeNo) {
+        return acts.recorded(new EnvelopeKey(id(), envelopeNo));
     }
 
     @Override
-    public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
-        return acts.told(new CaseKey(id(), envelopeNo));
+    public Map<Ask, LocalDateTime> noticesSent(EnvelopeNumber envelopeNo) {
+        return acts.told(new EnvelopeKey(id(), envelopeNo));
     }
 
     @Override

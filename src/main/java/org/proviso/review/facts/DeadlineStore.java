@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Set;
 import java.util.TreeSet;
+import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -21,7 +22,7 @@ public class DeadlineStore {
         this.clock = clock;
     }
 
-    public Set<String> passed(String electionId) {
+    public Set<String> passed(ElectionId electionId) {
         return new TreeSet<>(jdbc.sql("select rule from deadline_passed where election_id = ?")
                 .param(electionId)
                 .query(String.class)
@@ -29,7 +30,7 @@ public class DeadlineStore {
     }
 
     /** Only one node can record it: another one's row is refused by its key. */
-    public void insert(String electionId, String rule, LocalDateTime passedAt) {
+    public void insert(ElectionId electionId, String rule, LocalDateTime passedAt) {
         jdbc.sql("insert into deadline_passed (election_id, rule, passed_at, recorded_at) values (?, ?, ?, ?)")
                 .params(electionId, rule, passedAt, OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();

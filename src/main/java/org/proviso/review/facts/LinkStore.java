@@ -14,10 +14,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.kept.LinkJson;
-import org.proviso.review.CaseKey;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -42,17 +47,17 @@ public class LinkStore {
     }
 
     /** The links the match presumes, the first of each envelope. */
-    public void insertPresumed(String electionId, int rollSnapshot, Map<String, Link> links) {
+    public void insertPresumed(ElectionId electionId, int rollSnapshot, Map<EnvelopeNumber, Link> links) {
         OffsetDateTime now = now();
         batches.batchUpdate("""
                 insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
                     candidates, snapshot_no, linked_at, ground)
                 values (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, '')""", links.entrySet(), BATCH, (row, one) -> {
             Link link = one.getValue();
-            row.setString(1, electionId);
-            row.setString(2, one.getKey());
+            row.setString(1, electionId.value());
+            row.setString(2, one.getKey().value());
             row.setString(3, link.identity().code());
-            row.setString(4, link.voterId());
+            row.setString(4, Key.text(link.voterId()));
             row.setDouble(5, link.probability());
             row.setString(6, LinkJson.likeness(link));
             row.setString(7, LinkJson.candidates(link));
@@ -62,7 +67,7 @@ public class LinkStore {
     }
 
     /** A newer link: by a person with the ground, or by a new match ({@code by} null, ground empty). */
-    public void insert(CaseKey key, Link link, int rollSnapshot, @Nullable String by, String ground) {
+    public void insert(EnvelopeKey key, Link link, int rollSnapshot, @Nullable UserName by, String ground) {
         jdbc.sql("""
                         insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
                             candidates, snapshot_no, linked_by, linked_at, ground)
@@ -84,7 +89,7 @@ public class LinkStore {
                 .update();
     }
 
-    public Optional<Link> newest(CaseKey key) {
+    public Optional<Link> newest(EnvelopeKey key) {
         return jdbc.sql("select * from link where election_id = ? and envelope_no = ? order by link_no desc limit 1")
                 .params(key.electionId(), key.envelopeNo())
                 .query(LinkStore::link)
@@ -92,22 +97,22 @@ public class LinkStore {
     }
 
     /** The newest link of each of these envelopes, by envelope number. */
-    public Map<String, Link> newest(String electionId, Collection<String> envelopeNos) {
-        Map<String, Link> found = new HashMap<>();
+    public Map<EnvelopeNumber, Link> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Link> found = new HashMap<>();
         jdbc.sql("""
                         select link.* from unnest(cast(? as varchar array)) as wanted (id)
                         join link on link.election_id = ? and link.envelope_no = wanted.id
                         where\s""" + NEWEST)
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.put(row.getString("envelope_no"), link(row, 0));
+                    found.put(new EnvelopeNumber(row.getString("envelope_no")), link(row, 0));
                 });
         return found;
     }
 
     /** The link that the match presumed last, whatever a person said since. */
-    public Optional<Link> presumed(CaseKey key) {
+    public Optional<Link> presumed(EnvelopeKey key) {
         return jdbc.sql("""
                         select * from link where election_id = ? and envelope_no = ? and linked_by is null
                         order by link_no desc limit 1""")
@@ -117,37 +122,37 @@ public class LinkStore {
     }
 
     /** The newest link of every envelope, by envelope number. */
-    public Map<String, Link> all(String electionId) {
-        Map<String, Link> links = new LinkedHashMap<>();
+    public Map<EnvelopeNumber, Link> all(ElectionId electionId) {
+        Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
         jdbc.sql("select * from link where election_id = ? and " + NEWEST + " order by envelope_no")
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    links.put(row.getString("envelope_no"), link(row, 0));
+                    links.put(new EnvelopeNumber(row.getString("envelope_no")), link(row, 0));
                 });
         return links;
     }
 
     /** The envelopes linked, or presumed linked, to a voter. */
-    public Set<String> envelopesOf(String electionId, String voterId) {
+    public Set<EnvelopeNumber> envelopesOf(ElectionId electionId, VoterId voterId) {
         return new LinkedHashSet<>(
                 jdbc.sql("select envelope_no from link where election_id = ? and voter_id = ? and " + NEWEST)
                         .params(electionId, voterId)
-                        .query(String.class)
+                        .query(EnvelopeNumber.class)
                         .list());
     }
 
     /** The same of several voters, by voter. */
-    Map<String, Set<String>> envelopesOf(String electionId, Collection<String> voterIds) {
-        Map<String, Set<String>> found = new HashMap<>();
+    Map<VoterId, Set<EnvelopeNumber>> envelopesOf(ElectionId electionId, Collection<VoterId> voterIds) {
+        Map<VoterId, Set<EnvelopeNumber>> found = new HashMap<>();
         jdbc.sql("""
                         select link.voter_id, link.envelope_no from unnest(cast(? as varchar array)) as wanted (id)
                         join link on link.election_id = ? and link.voter_id = wanted.id
                         where\s""" + NEWEST)
-                .param(voterIds.toArray(String[]::new))
+                .param(voterIds.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.computeIfAbsent(row.getString("voter_id"), any -> new LinkedHashSet<>())
-                            .add(row.getString("envelope_no"));
+                    found.computeIfAbsent(new VoterId(row.getString("voter_id")), any -> new LinkedHashSet<>())
+                            .add(new EnvelopeNumber(row.getString("envelope_no")));
                 });
         return found;
     }
@@ -155,7 +160,7 @@ public class LinkStore {
     private static Link link(ResultSet row, int number) throws SQLException {
         return LinkJson.read(
                 Code.find(VoterIdentityFact.class, row.getString("identity")).orElseThrow(),
-                row.getString("voter_id"),
+                VoterId.orNull(row.getString("voter_id")),
                 row.getDouble("probability"),
                 row.getString("likeness"),
                 row.getString("candidates"));

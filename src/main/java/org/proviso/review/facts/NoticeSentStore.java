@@ -10,8 +10,11 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.rules.Ask;
-import org.proviso.review.CaseKey;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -27,7 +30,7 @@ public class NoticeSentStore {
         this.clock = clock;
     }
 
-    public void insert(CaseKey key, Ask ask, LocalDateTime sentAt) {
+    public void insert(EnvelopeKey key, Ask ask, LocalDateTime sentAt) {
         int number = jdbc.sql("""
                         select coalesce(max(told_no), 0) + 1 from ask_told
                         where election_id = ? and envelope_no = ?""")
@@ -48,17 +51,18 @@ public class NoticeSentStore {
     }
 
     /** When the voters of several envelopes were first told of each ask, by envelope number. */
-    Map<String, Map<Ask, LocalDateTime>> first(String electionId, Collection<String> envelopeNos) {
-        Map<String, Map<Ask, LocalDateTime>> first = new HashMap<>();
+    Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first = new HashMap<>();
         jdbc.sql("""
                         select t.envelope_no, t.ask, min(t.sent_at) as sent_at
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join ask_told t on t.election_id = ? and t.envelope_no = wanted.id
                         group by t.envelope_no, t.ask""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    first.computeIfAbsent(row.getString("envelope_no"), any -> new EnumMap<>(Ask.class))
+                    first.computeIfAbsent(
+                                    new EnvelopeNumber(row.getString("envelope_no")), any -> new EnumMap<>(Ask.class))
                             .put(
                                     Code.find(Ask.class, row.getString("ask")).orElseThrow(),
                                     row.getObject("sent_at", LocalDateTime.class));

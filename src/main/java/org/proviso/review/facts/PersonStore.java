@@ -5,7 +5,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.proviso.review.CaseKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.VoterId;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -29,7 +31,7 @@ public class PersonStore {
     }
 
     /** The person of a record of the roll, entered when first needed. */
-    public String ofVoter(String electionId, String voterId) {
+    public String ofVoter(ElectionId electionId, VoterId voterId) {
         Optional<String> known = jdbc.sql("select person_id from person where election_id = ? and voter_id = ?")
                 .params(electionId, voterId)
                 .query(String.class)
@@ -38,7 +40,7 @@ public class PersonStore {
     }
 
     /** The person of an envelope whose voter is not on the roll. */
-    public String offRoll(CaseKey key, OffRollReason because) {
+    public String offRoll(EnvelopeKey key, OffRollReason because) {
         String personId = "envelope:" + key.envelopeNo();
         boolean known = jdbc.sql("select count(*) from person where election_id = ? and person_id = ?")
                         .params(key.electionId(), personId)
@@ -48,7 +50,7 @@ public class PersonStore {
         return known ? personId : enter(key.electionId(), personId, null, because.code());
     }
 
-    private String enter(String electionId, String personId, @Nullable String voterId, String because) {
+    private String enter(ElectionId electionId, String personId, @Nullable VoterId voterId, String because) {
         try {
             tried.executeWithoutResult(attempt -> insert(electionId, personId, voterId, because));
         } catch (DuplicateKeyException e) {
@@ -58,7 +60,7 @@ public class PersonStore {
         return personId;
     }
 
-    private void insert(String electionId, String personId, @Nullable String voterId, String because) {
+    private void insert(ElectionId electionId, String personId, @Nullable VoterId voterId, String because) {
         jdbc.sql("insert into person (election_id, person_id, voter_id, because, created_at) values (?, ?, ?, ?, ?)")
                 .params(electionId, personId)
                 .param(voterId)

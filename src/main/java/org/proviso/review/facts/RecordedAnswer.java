@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 
@@ -18,5 +19,5 @@ public record RecordedAnswer(
         Set<? extends FactWord> words,
         String reason,
         @Nullable LocalDateTime receivedAt,
-        String by,
+        UserName by,
         Instant at) {}

@@ -10,6 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
@@ -17,7 +20,6 @@ import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.finding.EvidenceSource;
 import org.proviso.core.adjudication.finding.RecordedFact;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.springframework.stereotype.Component;
@@ -42,12 +44,13 @@ class RecordedFacts {
     }
 
     /** Everything recorded of each of these cases, by envelope number, the newest last; moments are local to the county. */
-    Map<String, List<RecordedFact>> of(String electionId, Collection<String> envelopeNos, ZoneId county) {
-        Map<String, List<SearchStore.RecordedSearch>> searched = searches.of(electionId, envelopeNos);
-        Map<String, List<RecordedAnswer>> answered = answers.standing(electionId, envelopeNos);
-        Map<String, RecordedFact> others = otherEnvelopes(electionId, envelopeNos);
-        Map<String, List<RecordedFact>> all = new HashMap<>();
-        for (String number : envelopeNos) {
+    Map<EnvelopeNumber, List<RecordedFact>> of(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, ZoneId county) {
+        Map<EnvelopeNumber, List<SearchStore.RecordedSearch>> searched = searches.of(electionId, envelopeNos);
+        Map<EnvelopeNumber, List<RecordedAnswer>> answered = answers.standing(electionId, envelopeNos);
+        Map<EnvelopeNumber, RecordedFact> others = otherEnvelopes(electionId, envelopeNos);
+        Map<EnvelopeNumber, List<RecordedFact>> all = new HashMap<>();
+        for (EnvelopeNumber number : envelopeNos) {
             List<RecordedFact> recorded = new ArrayList<>();
             for (SearchStore.RecordedSearch search : searched.getOrDefault(number, List.of())) {
                 if (search.found().registration() != null) {
@@ -96,14 +99,15 @@ class RecordedFacts {
     }
 
     /** What became of the voter's other envelopes, once that is known; while none is decided the files tell. */
-    private Map<String, RecordedFact> otherEnvelopes(String electionId, Collection<String> envelopeNos) {
-        List<CaseKey> keys = envelopeNos.stream()
-                .map(number -> new CaseKey(electionId, number))
+    private Map<EnvelopeNumber, RecordedFact> otherEnvelopes(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        List<EnvelopeKey> keys = envelopeNos.stream()
+                .map(number -> new EnvelopeKey(electionId, number))
                 .toList();
         VoterGroups.Found groups = group.of(keys);
-        Map<String, String> chosen = choices.chosen(electionId, groups.persons());
-        Map<String, RecordedFact> recorded = new HashMap<>();
-        for (CaseKey key : keys) {
+        Map<String, EnvelopeNumber> chosen = choices.chosen(electionId, groups.persons());
+        Map<EnvelopeNumber, RecordedFact> recorded = new HashMap<>();
+        for (EnvelopeKey key : keys) {
             boolean isChosen = groups.person(key)
                     .map(chosen::get)
                     .filter(key.envelopeNo()::equals)

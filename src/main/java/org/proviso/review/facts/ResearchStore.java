@@ -4,7 +4,8 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -21,7 +22,7 @@ public class ResearchStore {
         this.clock = clock;
     }
 
-    public int insert(CaseKey key, String asked, String by) {
+    public int insert(EnvelopeKey key, String asked, UserName by) {
         int number = jdbc.sql("""
                         select coalesce(max(request_no), 0) + 1 from research_request
                         where election_id = ? and envelope_no = ?""")
@@ -37,7 +38,7 @@ public class ResearchStore {
         return number;
     }
 
-    public void found(CaseKey key, int number, int version, String found, String by) {
+    public void found(EnvelopeKey key, int number, int version, String found, UserName by) {
         int written = jdbc.sql("""
                         update research_request set found = ?, found_by = ?, found_at = ?, version = version + 1
                         where election_id = ? and envelope_no = ? and request_no = ? and version = ?""")
@@ -48,7 +49,7 @@ public class ResearchStore {
         }
     }
 
-    public List<ResearchRequest> of(CaseKey key) {
+    public List<ResearchRequest> of(EnvelopeKey key) {
         return jdbc.sql("select * from research_request where election_id = ? and envelope_no = ? order by request_no")
                 .params(key.electionId(), key.envelopeNo())
                 .query((row, number) -> new ResearchRequest(

@@ -14,7 +14,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
-import org.proviso.review.CaseKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -23,7 +27,7 @@ import org.springframework.stereotype.Repository;
 public class SearchStore {
 
     /** One search as it was recorded. */
-    record RecordedSearch(SearchFound found, String note, String by, Instant at) {}
+    record RecordedSearch(SearchFound found, String note, UserName by, Instant at) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -33,7 +37,7 @@ public class SearchStore {
         this.clock = clock;
     }
 
-    public void insert(CaseKey key, Set<SearchPlace> lookedIn, SearchFound found, String note, String by) {
+    public void insert(EnvelopeKey key, Set<SearchPlace> lookedIn, SearchFound found, String note, UserName by) {
         int number = jdbc.sql("""
                         select coalesce(max(search_no), 0) + 1 from voter_search
                         where election_id = ? and envelope_no = ?""")
@@ -57,15 +61,15 @@ public class SearchStore {
     }
 
     /** The searches for the voters of several envelopes, by envelope number, each in the order recorded. */
-    Map<String, List<RecordedSearch>> of(String electionId, Collection<String> envelopeNos) {
-        Map<String, List<RecordedSearch>> found = new HashMap<>();
+    Map<EnvelopeNumber, List<RecordedSearch>> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        Map<EnvelopeNumber, List<RecordedSearch>> found = new HashMap<>();
         jdbc.sql("""
                         select s.* from unnest(cast(? as varchar array)) as wanted (id)
                         join voter_search s on s.election_id = ? and s.envelope_no = wanted.id order by s.search_no""")
-                .param(envelopeNos.toArray(String[]::new))
+                .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query((ResultSet row) -> {
-                    found.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                    found.computeIfAbsent(new EnvelopeNumber(row.getString("envelope_no")), any -> new ArrayList<>())
                             .add(search(row));
                 });
         return found;
@@ -75,7 +79,7 @@ public class SearchStore {
         return new RecordedSearch(
                 Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
                 row.getString("note"),
-                row.getString("searched_by"),
+                new UserName(row.getString("searched_by")),
                 row.getObject("searched_at", OffsetDateTime.class).toInstant());
     }
 }

@@ -3,11 +3,11 @@ package org.proviso.review.facts;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.proviso.core.Code;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
 
 /** One reviewer's look at the signature; finding it different needs a note of what differs. */
 public record SignatureComparison(
-        @NotNull CaseKey key,
+        @NotNull EnvelopeKey key,
         int version,
         @NotNull Finding seen,
         @NotNull @Size(max = 4000) String note) {

@@ -7,7 +7,10 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
-import org.proviso.review.CaseKey;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -23,7 +26,7 @@ public class VoterGroupStore {
         this.clock = clock;
     }
 
-    public void choose(CaseKey key, String personId, String reason, String by) {
+    public void choose(EnvelopeKey key, String personId, String reason, UserName by) {
         int number = jdbc.sql("""
                         select coalesce(max(choice_no), 0) + 1 from group_choice
                         where election_id = ? and person_id = ?""")
@@ -46,12 +49,12 @@ public class VoterGroupStore {
     }
 
     /** The envelopes that were put forward last for several persons, by person. */
-    Map<String, String> chosen(String electionId, Collection<String> personIds) {
-        Map<String, String> chosen = new HashMap<>();
+    Map<String, EnvelopeNumber> chosen(ElectionId electionId, Collection<String> personIds) {
+        Map<String, EnvelopeNumber> chosen = new HashMap<>();
         jdbc.sql("""
                         select g.person_id, g.envelope_no from unnest(cast(? as varchar array)) as wanted (id)
                         join group_choice g on g.election_id = ? and g.person_id = wanted.id order by g.choice_no""").param(personIds.toArray(String[]::new)).param(electionId).query((ResultSet row) -> {
-            chosen.put(row.getString("person_id"), row.getString("envelope_no"));
+            chosen.put(row.getString("person_id"), new EnvelopeNumber(row.getString("envelope_no")));
         });
         return chosen;
     }

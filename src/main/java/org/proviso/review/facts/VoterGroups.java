@@ -14,8 +14,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.springframework.stereotype.Component;
@@ -33,16 +36,16 @@ public class VoterGroups {
     }
 
     /** Several cases and the other envelopes of their voters, as they were read together. */
-    public record Found(Map<CaseKey, EnvelopeCase> cases, Map<CaseKey, SortedSet<CaseKey>> others) {
+    public record Found(Map<EnvelopeKey, EnvelopeCase> cases, Map<EnvelopeKey, SortedSet<EnvelopeKey>> others) {
 
         /** The cases of the other envelopes, in the order of their keys. */
-        public List<EnvelopeCase> otherCases(CaseKey key) {
+        public List<EnvelopeCase> otherCases(EnvelopeKey key) {
             return others.getOrDefault(key, Collections.emptySortedSet()).stream()
                     .flatMap(other -> Stream.ofNullable(cases.get(other)))
                     .toList();
         }
 
-        Optional<String> person(CaseKey key) {
+        Optional<String> person(EnvelopeKey key) {
             return Optional.ofNullable(cases.get(key)).map(EnvelopeCase::personId);
         }
 
@@ -53,27 +56,29 @@ public class VoterGroups {
     }
 
     /** The other envelopes of the voter of a case, as it stands. */
-    public SortedSet<CaseKey> others(CaseKey key) {
+    public SortedSet<EnvelopeKey> others(EnvelopeKey key) {
         return others(List.of(key));
     }
 
     /** The other envelopes of the voters of several cases of one election: of each case those that are not it. */
-    public SortedSet<CaseKey> others(Collection<CaseKey> keys) {
-        SortedSet<CaseKey> all = new TreeSet<>();
-        of(keys).others().values().forEach(all::addAll);
+    public SortedSet<EnvelopeKey> others(Collection<EnvelopeKey> keys) {
+        SortedSet<EnvelopeKey> all = new TreeSet<>();
+        for (Set<EnvelopeKey> others : of(keys).others().values()) {
+            all.addAll(others);
+        }
         return all;
     }
 
     /** Several cases of one election with the other envelopes of their voters. */
-    public Found of(Collection<CaseKey> keys) {
-        Map<CaseKey, EnvelopeCase> known = new HashMap<>();
+    public Found of(Collection<EnvelopeKey> keys) {
+        Map<EnvelopeKey, EnvelopeCase> known = new HashMap<>();
         if (keys.isEmpty()) {
             return new Found(known, Map.of());
         }
-        String electionId = keys.iterator().next().electionId();
+        ElectionId electionId = keys.iterator().next().electionId();
         keep(known, cases.find(electionId, numbers(keys)).values());
-        Map<CaseKey, SortedSet<CaseKey>> others = others(electionId, keys, known);
-        Set<CaseKey> unread = new HashSet<>();
+        Map<EnvelopeKey, SortedSet<EnvelopeKey>> others = others(electionId, keys, known);
+        Set<EnvelopeKey> unread = new HashSet<>();
         others.values().forEach(unread::addAll);
         unread.removeAll(known.keySet());
         if (!unread.isEmpty()) {
@@ -82,19 +87,21 @@ public class VoterGroups {
         return new Found(known, others);
     }
 
-    private Map<CaseKey, SortedSet<CaseKey>> others(
-            String electionId, Collection<CaseKey> keys, Map<CaseKey, EnvelopeCase> known) {
-        Map<String, Link> linked = links.newest(electionId, numbers(keys));
-        Map<String, Set<String>> ofVoters = links.envelopesOf(electionId, present(linked.values(), Link::voterId));
+    private Map<EnvelopeKey, SortedSet<EnvelopeKey>> others(
+            ElectionId electionId, Collection<EnvelopeKey> keys, Map<EnvelopeKey, EnvelopeCase> known) {
+        Map<EnvelopeNumber, Link> linked = links.newest(electionId, numbers(keys));
+        Map<VoterId, Set<EnvelopeNumber>> ofVoters =
+                links.envelopesOf(electionId, present(linked.values(), Link::voterId));
         Map<String, List<EnvelopeCase>> ofPersons =
                 cases.ofPersons(electionId, present(known.values(), EnvelopeCase::personId));
-        Map<CaseKey, SortedSet<CaseKey>> others = new HashMap<>();
-        for (CaseKey key : keys) {
-            SortedSet<CaseKey> group = new TreeSet<>();
+        Map<EnvelopeKey, SortedSet<EnvelopeKey>> others = new HashMap<>();
+        for (EnvelopeKey key : keys) {
+            SortedSet<EnvelopeKey> group = new TreeSet<>();
             Optional.ofNullable(linked.get(key.envelopeNo()))
                     .map(Link::voterId)
                     .map(ofVoters::get)
-                    .ifPresent(envelopes -> envelopes.forEach(number -> group.add(new CaseKey(electionId, number))));
+                    .ifPresent(
+                            envelopes -> envelopes.forEach(number -> group.add(new EnvelopeKey(electionId, number))));
             Optional.ofNullable(known.get(key))
                     .map(EnvelopeCase::personId)
                     .map(ofPersons::get)
@@ -105,25 +112,25 @@ public class VoterGroups {
         return others;
     }
 
-    private static Set<String> numbers(Collection<CaseKey> keys) {
-        return keys.stream().map(CaseKey::envelopeNo).collect(Collectors.toSet());
+    private static Set<EnvelopeNumber> numbers(Collection<EnvelopeKey> keys) {
+        return keys.stream().map(EnvelopeKey::envelopeNo).collect(Collectors.toSet());
     }
 
-    private static <T> Set<String> present(Collection<T> all, Function<T, @Nullable String> id) {
+    private static <T, K> Set<K> present(Collection<T> all, Function<T, @Nullable K> id) {
         return all.stream().map(id).flatMap(Stream::ofNullable).collect(Collectors.toSet());
     }
 
-    public Optional<String> person(CaseKey key) {
+    public Optional<String> person(EnvelopeKey key) {
         return cases.find(key).map(EnvelopeCase::personId);
     }
 
-    private static void keep(Map<CaseKey, EnvelopeCase> known, Collection<EnvelopeCase> found) {
+    private static void keep(Map<EnvelopeKey, EnvelopeCase> known, Collection<EnvelopeCase> found) {
         found.forEach(one -> known.put(one.key(), one));
     }
 
-    public SortedSet<CaseKey> ofVoter(String electionId, String voterId) {
-        SortedSet<CaseKey> keys = new TreeSet<>();
-        links.envelopesOf(electionId, voterId).forEach(number -> keys.add(new CaseKey(electionId, number)));
+    public SortedSet<EnvelopeKey> ofVoter(ElectionId electionId, VoterId voterId) {
+        SortedSet<EnvelopeKey> keys = new TreeSet<>();
+        links.envelopesOf(electionId, voterId).forEach(number -> keys.add(new EnvelopeKey(electionId, number)));
         return keys;
     }
 }

@@ -10,6 +10,9 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.Fact;
@@ -26,7 +29,6 @@ import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.RulesService;
 import org.proviso.election.orders.CourtOrderService;
 import org.proviso.intake.ImageService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
@@ -99,7 +101,7 @@ public class CaseFileService {
      * address of its voter, that it was seen is an act.
      */
     @Transactional(readOnly = true)
-    public Optional<CaseFile> open(CaseKey key) {
+    public Optional<CaseFile> open(EnvelopeKey key) {
         OfficeUser reader = reader();
         Optional<CaseFile> file = cases.find(key).map(now -> file(now, reader));
         if (file.map(CaseFile::showsProtectedAddress).orElse(false)) {
@@ -110,7 +112,7 @@ public class CaseFileService {
 
     /** Whether the law wants a look at the signature before whoever looks knows whose it is, and there is one to look at. */
     @Transactional(readOnly = true)
-    public boolean signatureComesFirst(CaseKey key) {
+    public boolean signatureComesFirst(EnvelopeKey key) {
         reader();
         CaseReport report = assessments.now(key);
         return isBlind(key, report)
@@ -125,7 +127,7 @@ public class CaseFileService {
     }
 
     private CaseFile file(EnvelopeCase now, OfficeUser reader) {
-        CaseKey key = now.key();
+        EnvelopeKey key = now.key();
         ZoneId county = elections.zone(key.electionId());
         CaseReport report = assessments.now(key);
         Records all = records.of(key.electionId());
@@ -140,19 +142,19 @@ public class CaseFileService {
     }
 
     private CaseFile.Assignment holding(EnvelopeCase now, OfficeUser reader, ZoneId county) {
-        String by = now.takenBy();
+        UserName by = now.takenBy();
         return by == null
                 ? new CaseFile.Assignment("", Optional.empty(), false)
                 : new CaseFile.Assignment(
-                        access.user(by).map(OfficeUser::fullName).orElse(by),
+                        access.user(by).map(OfficeUser::fullName).orElse(by.value()),
                         store.takenAt(now.key(), county),
                         by.equals(reader.userName()));
     }
 
-    private CaseFile.SurroundingRecords around(CaseKey key, CaseReport report, Records all, ZoneId county) {
+    private CaseFile.SurroundingRecords around(EnvelopeKey key, CaseReport report, Records all, ZoneId county) {
         List<EnvelopeCase> others = List.copyOf(cases.find(
                         key.electionId(),
-                        groups.others(key).stream().map(CaseKey::envelopeNo).toList())
+                        groups.others(key).stream().map(EnvelopeKey::envelopeNo).toList())
                 .values());
         DeadlineBook book = rules.book(key.electionId());
         return new CaseFile.SurroundingRecords(
@@ -166,7 +168,7 @@ public class CaseFileService {
                 LocalDateTime.ofInstant(clock.instant(), county));
     }
 
-    private CaseFile.Pictures pictures(CaseKey key, CaseReport report) {
+    private CaseFile.Pictures pictures(EnvelopeKey key, CaseReport report) {
         return new CaseFile.Pictures(
                 images.signature(key.electionId(), key.envelopeNo()).isPresent(),
                 report.voter()
@@ -191,7 +193,7 @@ public class CaseFileService {
         return List.copyOf(voters);
     }
 
-    private CaseFile.Casework work(CaseKey key, CaseReport report, OfficeUser reader, ZoneId county) {
+    private CaseFile.Casework work(EnvelopeKey key, CaseReport report, OfficeUser reader, ZoneId county) {
         return new CaseFile.Casework(
                 answers.standing(key),
                 research.of(key),
@@ -202,24 +204,24 @@ public class CaseFileService {
                 isBlind(key, report));
     }
 
-    private boolean isStale(CaseKey key) {
+    private boolean isStale(EnvelopeKey key) {
         String now = rules.book(key.electionId()).pack().hash();
         return store.settledUnder(key).filter(hash -> !hash.equals(now)).isPresent();
     }
 
-    private boolean isBlind(CaseKey key, CaseReport report) {
+    private boolean isBlind(EnvelopeKey key, CaseReport report) {
         SignatureComparisonFact seen = report.presumed().facts().one(Fact.SIGNATURE_COMPARISON);
         return (seen == null || seen == SignatureComparisonFact.NOT_YET)
                 && rules.book(key.electionId()).pack().isYes(Rules.SIGNATURE_BLIND);
     }
 
-    private List<RecordedCourtOrder> ordersAbout(CaseKey key) {
+    private List<RecordedCourtOrder> ordersAbout(EnvelopeKey key) {
         return orders.all(key.electionId()).stream()
                 .filter(recorded -> isAbout(recorded.order(), key.envelopeNo()))
                 .toList();
     }
 
-    private static boolean isAbout(CourtOrder order, String envelopeNo) {
+    private static boolean isAbout(CourtOrder order, EnvelopeNumber envelopeNo) {
         boolean all = order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE;
         return order.kind() != CourtOrder.Kind.EXTEND
                 && (order.envelopeNos().contains(envelopeNo)

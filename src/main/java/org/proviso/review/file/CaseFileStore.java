@@ -9,9 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.Proposal;
 import org.proviso.review.facts.SearchFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -27,7 +28,7 @@ class CaseFileStore {
         this.jdbc = jdbc;
     }
 
-    Optional<LocalDateTime> takenAt(CaseKey key, ZoneId county) {
+    Optional<LocalDateTime> takenAt(EnvelopeKey key, ZoneId county) {
         return jdbc.sql("""
                         select taken_at from envelope_case
                         where election_id = ? and envelope_no = ? and taken_at is not null""")
@@ -36,7 +37,7 @@ class CaseFileStore {
                 .optional();
     }
 
-    List<SearchSummary> searches(CaseKey key, ZoneId county) {
+    List<SearchSummary> searches(EnvelopeKey key, ZoneId county) {
         return jdbc.sql("""
                         select s.found, s.note, u.full_name, s.searched_at from voter_search s
                         join office_user u on u.user_name = s.searched_by
@@ -50,8 +51,8 @@ class CaseFileStore {
                 .list();
     }
 
-    ProposalDetails proposed(Proposal proposal, String reader, ZoneId county) {
-        CaseKey key = proposal.key();
+    ProposalDetails proposed(Proposal proposal, UserName reader, ZoneId county) {
+        EnvelopeKey key = proposal.key();
         return jdbc.sql("""
                         select u.full_name, p.proposed_at from proposal p
                         join office_user u on u.user_name = p.proposed_by
@@ -67,7 +68,7 @@ class CaseFileStore {
     }
 
     private Optional<ProposalDetails.SecondReview> second(Proposal proposal) {
-        CaseKey key = proposal.key();
+        EnvelopeKey key = proposal.key();
         return jdbc.sql("""
                         select u.full_name, s.agrees, s.note from second_review s
                         join office_user u on u.user_name = s.reviewed_by
@@ -79,7 +80,7 @@ class CaseFileStore {
                 .optional();
     }
 
-    Optional<DecisionSummary> decided(CaseKey key, ZoneId county) {
+    Optional<DecisionSummary> decided(EnvelopeKey key, ZoneId county) {
         return jdbc.sql("""
                         select outcome, reasons, legal_reference, decider, decided_at from decision
                         where election_id = ? and envelope_no = ? and set_aside_at is null
@@ -96,7 +97,7 @@ class CaseFileStore {
     }
 
     /** The hash of the rules that a settled case was assessed under last; empty while it is not settled. */
-    Optional<String> settledUnder(CaseKey key) {
+    Optional<String> settledUnder(EnvelopeKey key) {
         return jdbc.sql("""
                         select a.pack_hash from envelope_case c join assessment a
                             on a.election_id = c.election_id and a.envelope_no = c.envelope_no and a.way = 'settled'

@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -32,7 +32,7 @@ public class HistoryService {
 
     /** Every act on the case, oldest first. A closed account appears by its pseudonym. */
     @Transactional(readOnly = true)
-    public List<HistoryEntry> of(CaseKey key) {
+    public List<HistoryEntry> of(EnvelopeKey key) {
         if (!access.isPermitted(Permission.PROPOSE)) {
             access.demand(Permission.SEE_WHOLE_CASE);
         }

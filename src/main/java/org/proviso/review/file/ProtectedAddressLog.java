@@ -2,9 +2,9 @@ package org.proviso.review.file;
 
 import java.util.Map;
 import org.proviso.access.AccessService;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -23,12 +23,12 @@ class ProtectedAddressLog {
 
     /** In its own transaction: the one that reads the case writes nothing. */
     @Transactional(propagation = Propagation.REQUIRES_NEW)
-    public void note(CaseKey key) {
+    public void note(EnvelopeKey key) {
         ledger.record(
                 LedgerChain.of(key.electionId()),
                 access.signedIn().actor(),
                 "protected_address_seen",
-                key.envelopeNo(),
+                key.envelopeNo().value(),
                 Map.of());
     }
 }

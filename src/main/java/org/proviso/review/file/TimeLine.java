@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
@@ -97,7 +98,7 @@ final class TimeLine {
     }
 
     private void paper() {
-        String number = report.envelope().envelopeNo();
+        EnvelopeNumber number = report.envelope().envelopeNo();
         records.cureEvidence(number)
                 .forEach(cure ->
                         moments.add(TimeLineEvent.at(cure.receivedAt(), "cure evidence received: " + cure.words())));

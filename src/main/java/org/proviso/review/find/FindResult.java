@@ -1,6 +1,7 @@
 package org.proviso.review.find;
 
 import java.util.List;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 import org.proviso.core.Voter;
 import org.proviso.review.CaseState;
@@ -10,10 +11,10 @@ public record FindResult(List<EnvelopeHit> envelopes, List<VoterHit> voters) {
 
     /** An envelope with the name written on it. */
     public record EnvelopeHit(
-            String envelopeNo, String receiptNo, String votingLocation, PersonName name, CaseState state) {}
+            EnvelopeNumber envelopeNo, String receiptNo, String votingLocation, PersonName name, CaseState state) {}
 
     /** A record of the roll, and the numbers of the envelopes linked or presumed linked to it. */
-    public record VoterHit(Voter voter, List<String> envelopeNos) {}
+    public record VoterHit(Voter voter, List<EnvelopeNumber> envelopeNos) {}
 
     public boolean isNothing() {
         return envelopes.isEmpty() && voters.isEmpty();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.roll.LookupService;
@@ -32,7 +33,7 @@ public class FindService {
 
     /** Envelopes and voters that match what was typed. */
     @Transactional(readOnly = true)
-    public FindResult find(String electionId, String typed) {
+    public FindResult find(ElectionId electionId, String typed) {
         demand();
         FindQuery sought = FindQuery.of(typed);
         List<FindResult.VoterHit> voters = voters(electionId, sought).stream()
@@ -43,7 +44,7 @@ public class FindService {
 
     /** Records on the roll that match what was typed. */
     @Transactional(readOnly = true)
-    public List<Voter> voters(String electionId, String typed) {
+    public List<Voter> voters(ElectionId electionId, String typed) {
         demand();
         return voters(electionId, FindQuery.of(typed));
     }
@@ -59,7 +60,7 @@ public class FindService {
         }
     }
 
-    private List<FindResult.EnvelopeHit> envelopes(String electionId, FindQuery sought) {
+    private List<FindResult.EnvelopeHit> envelopes(ElectionId electionId, FindQuery sought) {
         if (sought.date().isPresent()) {
             return store.born(electionId, sought.date().get(), MOST);
         }
@@ -75,7 +76,7 @@ public class FindService {
         return List.copyOf(found);
     }
 
-    private List<Voter> voters(String electionId, FindQuery sought) {
+    private List<Voter> voters(ElectionId electionId, FindQuery sought) {
         if (sought.date().isPresent()) {
             return lookup.born(electionId, sought.date().get(), MOST);
         }

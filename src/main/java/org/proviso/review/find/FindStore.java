@@ -7,7 +7,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.review.CaseState;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -30,7 +33,7 @@ class FindStore {
         this.jdbc = jdbc;
     }
 
-    List<FindResult.EnvelopeHit> numbered(String electionId, Collection<String> numbers) {
+    List<FindResult.EnvelopeHit> numbered(ElectionId electionId, Collection<String> numbers) {
         return jdbc.sql(ENVELOPES + "c.envelope_no in (:numbers) order by c.envelope_no")
                 .param("election", electionId)
                 .param("numbers", numbers)
@@ -38,7 +41,7 @@ class FindStore {
                 .list();
     }
 
-    List<FindResult.EnvelopeHit> receipt(String electionId, String receiptNo) {
+    List<FindResult.EnvelopeHit> receipt(ElectionId electionId, String receiptNo) {
         return jdbc.sql(ENVELOPES + "e.receipt_no = :receipt")
                 .param("election", electionId)
                 .param("receipt", receiptNo)
@@ -46,7 +49,7 @@ class FindStore {
                 .list();
     }
 
-    List<FindResult.EnvelopeHit> named(String electionId, String last, String first, int limit) {
+    List<FindResult.EnvelopeHit> named(ElectionId electionId, String last, String first, int limit) {
         String capitals = last.toUpperCase(Locale.ROOT);
         return jdbc.sql(ENVELOPES + """
                         (a.last_name between :last and :end or a.last_name between :capitals and :capitalsEnd)
@@ -63,7 +66,7 @@ class FindStore {
                 .list();
     }
 
-    List<FindResult.EnvelopeHit> born(String electionId, LocalDate on, int limit) {
+    List<FindResult.EnvelopeHit> born(ElectionId electionId, LocalDate on, int limit) {
         return jdbc.sql(ENVELOPES + "a.birth_date = :born order by c.envelope_no limit :limit")
                 .param("election", electionId)
                 .param("born", on)
@@ -73,17 +76,20 @@ class FindStore {
     }
 
     /** The envelopes whose newest link is to that voter. */
-    List<String> linkedTo(String electionId, String voterId) {
+    List<EnvelopeNumber> linkedTo(ElectionId electionId, VoterId voterId) {
         return jdbc.sql("""
                         select l.envelope_no from link l where l.election_id = ? and l.voter_id = ? and l.link_no = (
                             select max(n.link_no) from link n
                             where n.election_id = l.election_id and n.envelope_no = l.envelope_no)
-                        order by l.envelope_no""").params(electionId, voterId).query(String.class).list();
+                        order by l.envelope_no""")
+                .params(electionId, voterId)
+                .query(EnvelopeNumber.class)
+                .list();
     }
 
     private static FindResult.EnvelopeHit envelope(ResultSet row, int number) throws SQLException {
         return new FindResult.EnvelopeHit(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 row.getString("receipt_no"),
                 row.getString("voting_location"),
                 new PersonName(

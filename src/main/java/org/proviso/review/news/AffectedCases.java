@@ -5,8 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.roll.RollService;
@@ -35,12 +38,12 @@ class AffectedCases {
     }
 
     /** With the list in use already: every case it touches with what changed, open ones matched to a newer roll. */
-    Map<CaseKey, List<String>> of(String electionId, StagedList staged) {
-        Map<CaseKey, List<String>> touched = new TreeMap<>();
-        for (String voterId : staged.touchedVoterIds()) {
-            for (String envelopeNo : links.envelopesOf(electionId, voterId)) {
+    Map<EnvelopeKey, List<String>> of(ElectionId electionId, StagedList staged) {
+        Map<EnvelopeKey, List<String>> touched = new TreeMap<>();
+        for (VoterId voterId : staged.touchedVoterIds()) {
+            for (EnvelopeNumber envelopeNo : links.envelopesOf(electionId, voterId)) {
                 touched.put(
-                        new CaseKey(electionId, envelopeNo),
+                        new EnvelopeKey(electionId, envelopeNo),
                         snapshots.differences(
                                 electionId, staged.kind(), voterId, staged.inUseNo(), staged.snapshotNo()));
             }
@@ -64,13 +67,13 @@ class AffectedCases {
     }
 
     /** Cases whose voter nobody has settled yet are matched to the newer roll where it may concern them. */
-    private Map<CaseKey, List<String>> matchAgain(String electionId, StagedList staged) {
-        Map<String, Link> before = new LinkedHashMap<>(links.all(electionId));
+    private Map<EnvelopeKey, List<String>> matchAgain(ElectionId electionId, StagedList staged) {
+        Map<EnvelopeNumber, Link> before = new LinkedHashMap<>(links.all(electionId));
         before.values().removeIf(Link::isSettled);
         int snapshot = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
-        Map<CaseKey, List<String>> matched = new TreeMap<>();
+        Map<EnvelopeKey, List<String>> matched = new TreeMap<>();
         matches.changed(electionId, staged, before).forEach((number, link) -> {
-            CaseKey key = new CaseKey(electionId, number);
+            EnvelopeKey key = new EnvelopeKey(electionId, number);
             links.insert(key, link, snapshot, null, "");
             matched.put(
                     key, List.of("matched to the newer roll: " + link.identity().meaning()));

@@ -1,8 +1,8 @@
 package org.proviso.review.news;
 
 import java.util.List;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 
 /**
@@ -10,7 +10,7 @@ import org.proviso.review.CaseState;
  * for its outlook, where the case is, and what made the difference, in sentences.
  */
 public record CaseDifference(
-        CaseKey key,
+        EnvelopeKey key,
         CaseState state,
         Recommendation before,
         Recommendation after,

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.election.RulesChanged;
 import org.proviso.election.orders.CourtOrderRecorded;
@@ -17,7 +18,6 @@ import org.proviso.intake.cure.CureRecorded;
 import org.proviso.intake.keying.EnvelopeKeyed;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -68,7 +68,7 @@ class CaseEventListener {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void cureRecorded(CureRecorded news) {
-        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
+        EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
         lookAgain(List.of(key), "The voter brought what was asked.");
     }
 
@@ -76,11 +76,11 @@ class CaseEventListener {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void orderRecorded(CourtOrderRecorded news) {
-        List<CaseKey> named = news.envelopeNos().stream()
-                .map(number -> new CaseKey(news.electionId(), number))
+        List<EnvelopeKey> named = news.envelopeNos().stream()
+                .map(number -> new EnvelopeKey(news.electionId(), number))
                 .filter(key -> cases.find(key).isPresent())
                 .toList();
-        List<CaseKey> all = cases.all(news.electionId()).stream()
+        List<EnvelopeKey> all = cases.all(news.electionId()).stream()
                 .filter(one -> !one.state().isOver())
                 .map(EnvelopeCase::key)
                 .toList();
@@ -103,7 +103,7 @@ class CaseEventListener {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void received(EnvelopeReceived news) {
-        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
+        EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
         cases.open(List.of(key), CaseState.RECEIVED);
         match(key);
         lookAgain(List.of(key), "");
@@ -113,8 +113,8 @@ class CaseEventListener {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void keyed(EnvelopeKeyed news) {
-        CaseKey key = new CaseKey(news.electionId(), news.envelopeNo());
-        SortedSet<CaseKey> touched = groups.others(key);
+        EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
+        SortedSet<EnvelopeKey> touched = groups.others(key);
         touched.add(key);
         touched.forEach(cases::lock);
         EnvelopeCase one = cases.find(key).orElseThrow();
@@ -128,7 +128,7 @@ class CaseEventListener {
         lookAgain(touched, "What the envelope says was keyed.");
     }
 
-    private void match(CaseKey key) {
+    private void match(EnvelopeKey key) {
         Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
         Link link = Objects.requireNonNull(
                 matches.presumed(key.electionId(), List.of(envelope)).get(key.envelopeNo()),
@@ -136,8 +136,8 @@ class CaseEventListener {
         links.insert(key, link, roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL), null, "");
     }
 
-    private void lookAgain(Collection<CaseKey> keys, String because) {
-        Map<CaseKey, List<String>> reasons = new LinkedHashMap<>();
+    private void lookAgain(Collection<EnvelopeKey> keys, String because) {
+        Map<EnvelopeKey, List<String>> reasons = new LinkedHashMap<>();
         keys.forEach(key -> reasons.put(key, List.of(because)));
         watch.lookAgain(keys, access.signedIn().actor(), reasons);
     }

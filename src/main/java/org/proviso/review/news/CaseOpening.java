@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.Adjudicator;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.Link;
@@ -19,7 +22,6 @@ import org.proviso.election.LoadWatch;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.election.FolderRecords;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.assess.AssessmentService;
@@ -70,40 +72,41 @@ class CaseOpening {
     @Order(ElectionLoaded.REVIEW_TAKES)
     @Transactional(propagation = Propagation.MANDATORY)
     public void openCases(ElectionLoaded loaded) {
-        String id = loaded.electionId();
+        ElectionId id = loaded.electionId();
         ElectionFolder folder = loaded.folder();
         watch.begin("The envelopes are being matched", 0);
-        Map<String, Link> presumed = RollMatches.presumed(folder.voters().values(), folder.envelopes());
+        Map<EnvelopeNumber, Link> presumed =
+                RollMatches.presumed(folder.voters().values(), folder.envelopes());
         open(id, folder.envelopes());
         links.insertPresumed(id, roll.snapshotInUse(id, SnapshotKind.ROLL), presumed);
         DeadlineBook book = desk.book(id);
         LocalDateTime asOf = desk.now(id);
         Adjudicator adjudicator = new Adjudicator(new FolderRecords(folder, presumed), book, asOf);
-        Map<CaseKey, CaseReport> reports = new TreeMap<>();
+        Map<EnvelopeKey, CaseReport> reports = new TreeMap<>();
         LongConsumer progress = watch.begin(
                 "The envelopes are being assessed", folder.envelopes().size());
         for (Envelope envelope : folder.envelopes()) {
             progress.accept(reports.size() + 1L);
             reports.put(
-                    new CaseKey(id, envelope.envelopeNo()),
+                    new EnvelopeKey(id, envelope.envelopeNo()),
                     adjudicator.report(
                             envelope,
                             Objects.requireNonNull(
                                     presumed.get(envelope.envelopeNo()),
                                     "every envelope has a link, if only to nobody")));
         }
-        Map<CaseKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
+        Map<EnvelopeKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
         reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));
         assessments.insertFirst(kept);
         service.announce(new TreeMap<>(reports));
     }
 
-    private void open(String id, List<Envelope> envelopes) {
-        List<CaseKey> keyed = new ArrayList<>();
-        List<CaseKey> toKey = new ArrayList<>();
+    private void open(ElectionId id, List<Envelope> envelopes) {
+        List<EnvelopeKey> keyed = new ArrayList<>();
+        List<EnvelopeKey> toKey = new ArrayList<>();
         for (Envelope envelope : envelopes) {
             boolean waits = envelope.affirmation().fieldStates().containsValue(Envelope.FieldState.NOT_YET_KEYED);
-            (waits ? toKey : keyed).add(new CaseKey(id, envelope.envelopeNo()));
+            (waits ? toKey : keyed).add(new EnvelopeKey(id, envelope.envelopeNo()));
         }
         cases.open(toKey, CaseState.RECEIVED);
         cases.open(keyed, CaseState.OPEN);

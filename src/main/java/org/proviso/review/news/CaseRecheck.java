@@ -9,13 +9,13 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.ledger.Actor;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseTransition;
@@ -64,15 +64,16 @@ public class CaseRecheck {
      * must come before that records itself in the ledger, because cases are locked first.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public List<CaseDifference> lookAgain(Collection<CaseKey> keys, Actor by, Map<CaseKey, List<String>> because) {
-        SortedSet<CaseKey> inOrder = new TreeSet<>(keys);
+    public List<CaseDifference> lookAgain(
+            Collection<EnvelopeKey> keys, Actor by, Map<EnvelopeKey, List<String>> because) {
+        SortedSet<EnvelopeKey> inOrder = new TreeSet<>(keys);
         List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
         List<CaseDifference> differences = new ArrayList<>();
-        SortedMap<CaseKey, AssessmentRow> before = new TreeMap<>();
+        SortedMap<EnvelopeKey, AssessmentRow> before = new TreeMap<>();
         if (!inOrder.isEmpty()) {
             assessments.latest(inOrder.first().electionId(), inOrder).forEach(row -> before.put(row.key(), row));
         }
-        SortedMap<CaseKey, CaseReport> reports = service.renew(inOrder);
+        SortedMap<EnvelopeKey, CaseReport> reports = service.renew(inOrder);
         List<EnvelopeCase> recalled = new ArrayList<>();
         for (EnvelopeCase one : locked) {
             AssessmentRow was = before.get(one.key());

@@ -1,8 +1,9 @@
 package org.proviso.review.news;
 
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.assess.AssessmentService;
@@ -29,8 +30,8 @@ public class CaseRepublishService {
      * that nobody moves one meanwhile, and what the caller has to clear is cleared once they are.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public int announceAll(String electionId, Runnable onceHeld) {
-        List<CaseKey> keys =
+    public int announceAll(ElectionId electionId, Runnable onceHeld) {
+        List<EnvelopeKey> keys =
                 cases.all(electionId).stream().map(EnvelopeCase::key).sorted().toList();
         keys.forEach(desk::lock);
         onceHeld.run();

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -17,7 +19,6 @@ import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
@@ -59,7 +60,7 @@ public class DeadlineService {
 
     /** Records the deadlines of an election that passed since the last look; the cases of which this changes what is said. */
     @Transactional
-    public List<CaseDifference> recordPassedDeadlines(String electionId) {
+    public List<CaseDifference> recordPassedDeadlines(ElectionId electionId) {
         if (elections.isClosed(electionId)) {
             return List.of();
         }
@@ -72,11 +73,11 @@ public class DeadlineService {
         List<String> because = passed.keySet().stream()
                 .map(rule -> "Passed: " + rule.meaning() + ".")
                 .toList();
-        List<CaseKey> waiting = cases.all(electionId).stream()
+        List<EnvelopeKey> waiting = cases.all(electionId).stream()
                 .filter(one -> UNDECIDED.contains(one.state()))
                 .map(EnvelopeCase::key)
                 .toList();
-        Map<CaseKey, List<String>> reasons = new LinkedHashMap<>();
+        Map<EnvelopeKey, List<String>> reasons = new LinkedHashMap<>();
         waiting.forEach(key -> reasons.put(key, because));
         List<CaseDifference> differences = watch.lookAgain(waiting, Actor.SYSTEM, reasons);
         passed.forEach((rule, deadline) -> ledger.record(

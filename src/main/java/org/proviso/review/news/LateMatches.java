@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.late.NearVoters;
@@ -29,17 +32,17 @@ class LateMatches {
     }
 
     /** With the newer roll in use: the links that now say something else, of those that stood before. */
-    Map<String, Link> changed(String electionId, StagedList staged, Map<String, Link> before) {
+    Map<EnvelopeNumber, Link> changed(ElectionId electionId, StagedList staged, Map<EnvelopeNumber, Link> before) {
         List<MatchQuery> open = intake.envelopes(electionId).stream()
                 .filter(envelope -> before.containsKey(envelope.envelopeNo()))
                 .map(MatchQuery::of)
                 .toList();
-        Map<String, String> claims = new HashMap<>();
+        Map<EnvelopeNumber, VoterId> claims = new HashMap<>();
         before.forEach((number, link) -> claims.put(number, link.voterId()));
         NearVoters changed = new NearVoters();
         roll.changes(electionId, staged.inUseNo(), staged.snapshotNo(), staged.touchedVoterIds(), changed::add);
         matches.used(electionId);
-        Map<String, Link> links = new TreeMap<>();
+        Map<EnvelopeNumber, Link> links = new TreeMap<>();
         matches.matchedNear(electionId, open, claims, changed).forEach(match -> {
             Link now = Link.presumed(match);
             Link was = Objects.requireNonNull(

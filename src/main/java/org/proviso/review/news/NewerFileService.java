@@ -8,9 +8,11 @@ import java.util.Objects;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
 import org.proviso.roll.StagedList;
@@ -55,7 +57,7 @@ public class NewerFileService {
 
     /** Reads a newer file and puts it in use, or lets it wait for a second person. A bad file changes nothing. */
     @Transactional
-    public NewListResult load(String electionId, SnapshotKind kind, Path file) {
+    public NewListResult load(ElectionId electionId, SnapshotKind kind, Path file) {
         OfficeUser user = access.demand(Permission.LOAD_FILES);
         StagedList staged = snapshots.stage(electionId, kind, file);
         return put(electionId, staged, user, false);
@@ -63,14 +65,14 @@ public class NewerFileService {
 
     /** The lists that wait for a second person. */
     @Transactional(readOnly = true)
-    public List<UnconfirmedList> waiting(String electionId) {
+    public List<UnconfirmedList> waiting(ElectionId electionId) {
         access.demand(Permission.LOAD_FILES);
         return waiting.waiting(electionId);
     }
 
     /** Which cases a staged list would change were it in use now; it is tried and taken back, and nothing is written. */
     @Transactional
-    public List<CaseDifference> wouldChange(String electionId, int snapshotNo) {
+    public List<CaseDifference> wouldChange(ElectionId electionId, int snapshotNo) {
         OfficeUser user = access.demand(Permission.LOAD_FILES);
         StagedList staged = snapshots.staged(electionId, snapshotNo);
         if (staged.snapshotNo() == staged.inUseNo()) {
@@ -85,15 +87,15 @@ public class NewerFileService {
 
     /** Confirms a list that somebody else brought and that changes what was decided. */
     @Transactional
-    public NewListResult confirm(String electionId, int snapshotNo) {
-        String broughtBy = waiting.broughtBy(electionId, snapshotNo)
-                .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody."));
+    public NewListResult confirm(ElectionId electionId, int snapshotNo) {
+        UserName broughtBy = new UserName(waiting.broughtBy(electionId, snapshotNo)
+                .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody.")));
         OfficeUser user = access.demandSomebodyElse(Permission.LOAD_FILES, List.of(broughtBy));
         waiting.confirm(electionId, snapshotNo, user.userName());
         return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
     }
 
-    private NewListResult put(String electionId, StagedList staged, OfficeUser user, boolean confirmed) {
+    private NewListResult put(ElectionId electionId, StagedList staged, OfficeUser user, boolean confirmed) {
         if (staged.snapshotNo() == staged.inUseNo()) {
             return new NewListResult.NothingNew(staged.snapshotNo());
         }
@@ -118,13 +120,13 @@ public class NewerFileService {
         return brought;
     }
 
-    private List<CaseDifference> use(String electionId, StagedList staged, OfficeUser user) {
+    private List<CaseDifference> use(ElectionId electionId, StagedList staged, OfficeUser user) {
         snapshots.use(electionId, staged.kind(), staged.snapshotNo());
-        Map<CaseKey, List<String>> because = touched.of(electionId, staged);
+        Map<EnvelopeKey, List<String>> because = touched.of(electionId, staged);
         return watch.lookAgain(because.keySet(), user.actor(), because);
     }
 
-    private void record(String electionId, StagedList staged, OfficeUser user, List<CaseDifference> changed) {
+    private void record(ElectionId electionId, StagedList staged, OfficeUser user, List<CaseDifference> changed) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put(
                 "changed", changed.stream().map(one -> one.key().envelopeNo()).toList());

@@ -3,10 +3,10 @@ package org.proviso.review.news;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.Ask;
 import org.proviso.ledger.Actor;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.CaseKey;
 import org.proviso.review.facts.NoticeSentStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -28,13 +28,13 @@ public class NoticeSentService {
 
     /** Holds a case for this transaction, so that nobody moves it while a notice about it is logged. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void hold(CaseKey key) {
+    public void hold(EnvelopeKey key) {
         desk.lock(key);
     }
 
     /** The voter was told at that moment, local to the county; before the caller records itself in the ledger. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public List<CaseDifference> recordNoticeSent(CaseKey key, Ask ask, LocalDateTime sentAt, Actor by) {
+    public List<CaseDifference> recordNoticeSent(EnvelopeKey key, Ask ask, LocalDateTime sentAt, Actor by) {
         desk.lock(key);
         told.insert(key, ask, sentAt);
         return watch.lookAgain(List.of(key), by, Map.of(key, List.of("The voter was told to " + ask.words() + ".")));

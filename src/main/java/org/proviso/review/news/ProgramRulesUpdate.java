@@ -3,13 +3,14 @@ package org.proviso.review.news;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -40,12 +41,12 @@ public class ProgramRulesUpdate {
 
     /** Looks once after a start; the cases of which the newer rules say something else. A closed election stays as it is. */
     @Transactional
-    public List<CaseDifference> takeUpNewRules(String electionId) {
+    public List<CaseDifference> takeUpNewRules(ElectionId electionId) {
         if (elections.isClosed(electionId) || rules.areKept(electionId)) {
             return List.of();
         }
         ResolvedPack pack = rules.keep(electionId).pack();
-        Map<CaseKey, List<String>> because = new LinkedHashMap<>();
+        Map<EnvelopeKey, List<String>> because = new LinkedHashMap<>();
         cases.all(electionId).stream()
                 .filter(one -> !one.state().isOver())
                 .forEach(one -> because.put(one.key(), BECAUSE));

@@ -5,6 +5,8 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -22,14 +24,14 @@ class UnconfirmedListStore {
     }
 
     /** Who brought it and waits. */
-    Optional<String> broughtBy(String electionId, int snapshotNo) {
+    Optional<String> broughtBy(ElectionId electionId, int snapshotNo) {
         return jdbc.sql("""
                         select brought_by from waiting_list
                         where election_id = ? and snapshot_no = ? and confirmed_by is null""").params(electionId, snapshotNo).query(String.class).optional();
     }
 
     /** Those that still wait. */
-    List<UnconfirmedList> waiting(String electionId) {
+    List<UnconfirmedList> waiting(ElectionId electionId) {
         return jdbc.sql("""
                         select * from waiting_list where election_id = ? and confirmed_by is null
                         order by snapshot_no""")
@@ -41,7 +43,7 @@ class UnconfirmedListStore {
                 .list();
     }
 
-    void add(String electionId, int snapshotNo, String by) {
+    void add(ElectionId electionId, int snapshotNo, UserName by) {
         if (broughtBy(electionId, snapshotNo).isEmpty()) {
             jdbc.sql("insert into waiting_list (election_id, snapshot_no, brought_by, brought_at) values (?, ?, ?, ?)")
                     .params(electionId, snapshotNo, by, now())
@@ -49,7 +51,7 @@ class UnconfirmedListStore {
         }
     }
 
-    void confirm(String electionId, int snapshotNo, String by) {
+    void confirm(ElectionId electionId, int snapshotNo, UserName by) {
         int confirmed = jdbc.sql("""
                         update waiting_list set confirmed_by = ?, confirmed_at = ?
                         where election_id = ? and snapshot_no = ? and confirmed_by is null""").params(by, now(), electionId, snapshotNo).update();

@@ -3,6 +3,7 @@ package org.proviso.review.queue;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,7 +20,7 @@ public class CaseCountsService {
     }
 
     @Transactional(readOnly = true)
-    public CaseCounts of(String electionId) {
+    public CaseCounts of(ElectionId electionId) {
         OfficeUser reader = access.demand(Permission.READ_FIGURES);
         return new CaseCounts(
                 tallies.states(electionId),

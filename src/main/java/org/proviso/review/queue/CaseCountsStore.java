@@ -3,6 +3,8 @@ package org.proviso.review.queue;
 import java.util.EnumMap;
 import java.util.Map;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseState;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -18,27 +20,27 @@ class CaseCountsStore {
         this.jdbc = jdbc;
     }
 
-    Map<CaseState, Integer> states(String electionId) {
+    Map<CaseState, Integer> states(ElectionId electionId) {
         return counts(
                 CaseState.class,
                 "select state as code, count(*) as n from envelope_case where election_id = ? group by state",
                 electionId);
     }
 
-    Map<DecisionOutcome, Integer> decided(String electionId) {
+    Map<DecisionOutcome, Integer> decided(ElectionId electionId) {
         return counts(DecisionOutcome.class, """
                 select outcome as code, count(*) as n from decision
                 where election_id = ? and set_aside_at is null group by outcome""", electionId);
     }
 
-    int with(String electionId, String userName) {
+    int with(ElectionId electionId, UserName userName) {
         return jdbc.sql("select count(*) from envelope_case where election_id = ? and state = ? and taken_by = ?")
                 .params(electionId, CaseState.IN_REVIEW.code(), userName)
                 .query(Integer.class)
                 .single();
     }
 
-    int proposedByOthers(String electionId, String userName) {
+    int proposedByOthers(ElectionId electionId, UserName userName) {
         return jdbc.sql("""
                         select count(*) from envelope_case c join proposal p
                             on p.election_id = c.election_id and p.envelope_no = c.envelope_no and p.state = 'standing'
@@ -48,7 +50,7 @@ class CaseCountsStore {
                 .single();
     }
 
-    private <E extends Enum<E> & Code> Map<E, Integer> counts(Class<E> kind, String sql, String electionId) {
+    private <E extends Enum<E> & Code> Map<E, Integer> counts(Class<E> kind, String sql, ElectionId electionId) {
         Map<E, Integer> counts = new EnumMap<>(kind);
         jdbc.sql(sql).param(electionId).query(row -> {
             counts.put(Code.find(kind, row.getString("code")).orElseThrow(), row.getInt("n"));

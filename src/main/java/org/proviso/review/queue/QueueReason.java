@@ -2,7 +2,7 @@ package org.proviso.review.queue;
 
 /** Why a case has its place in the queue. The first three are handed out as the next case; the others wait for someone. */
 public enum QueueReason {
-    CURE(1, "voter deadline running"),
+    CURE(1, "voter deadline"),
     CHANGED(2, "new information"),
     IN_TURN(5, "in order received"),
     SECOND_LOOK(7, "second signature comparison needed"),

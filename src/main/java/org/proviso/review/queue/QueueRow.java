@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 
@@ -13,7 +14,7 @@ import org.proviso.review.CaseState;
  * of the vote (local to the county, null where nobody noted one).
  */
 public record QueueRow(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         String votingLocation,
         List<String> issueReasons,
         CaseState state,

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseVersion;
@@ -46,7 +48,7 @@ public class QueueService {
 
     /** Every voting location with envelopes. */
     @Transactional(readOnly = true)
-    public List<String> locations(String electionId) {
+    public List<String> locations(ElectionId electionId) {
         access.demand(Permission.SEARCH);
         return queue.locations(electionId);
     }
@@ -55,9 +57,9 @@ public class QueueService {
      * Takes the next case for whoever is signed in; empty where none waits. Those passed over are left out. Of two who
      * ask at the same moment each gets a case of their own: the act of taking is a transaction by itself.
      */
-    public Optional<CaseActResult> takeNext(String electionId, Collection<String> passedOver) {
+    public Optional<CaseActResult> takeNext(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
         access.demand(Permission.PROPOSE);
-        Set<String> leftOut = new LinkedHashSet<>(passedOver);
+        Set<EnvelopeNumber> leftOut = new LinkedHashSet<>(passedOver);
         for (int i = 0; i < TRIES; i++) {
             Optional<CaseVersion> first = queue.first(electionId, leftOut);
             if (first.isEmpty()) {

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseVersion;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -36,7 +38,7 @@ class QueueStore {
     }
 
     /** The first open case that needs an office hand, leaving out those passed over and those that wait for an answer. */
-    Optional<CaseVersion> first(String electionId, Collection<String> passedOver) {
+    Optional<CaseVersion> first(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
         return jdbc.sql("""
                         select c.envelope_no, c.version from envelope_case c
                         where c.election_id = :election and c.state = 'open' and c.queue_rank <= :last
@@ -47,8 +49,9 @@ class QueueStore {
                 .param("election", electionId)
                 .param("last", QueueReason.IN_TURN.rank())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)
-                .query((row, number) ->
-                        new CaseVersion(new CaseKey(electionId, row.getString("envelope_no")), row.getInt("version")))
+                .query((row, number) -> new CaseVersion(
+                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
+                        row.getInt("version")))
                 .optional();
     }
 
@@ -63,7 +66,7 @@ class QueueStore {
         return numbers.isEmpty() ? List.of() : rows(filter.electionId(), numbers);
     }
 
-    private List<QueueRow> rows(String electionId, List<String> numbers) {
+    private List<QueueRow> rows(ElectionId electionId, List<String> numbers) {
         return jdbc.sql("""
                         select c.envelope_no, e.voting_location, e.issue_reasons, c.state, c.queue_rank, c.queue_at,
                             c.outlook, u.full_name, c.taken_at, c.changed_at
@@ -84,14 +87,14 @@ class QueueStore {
                 .single();
     }
 
-    List<String> locations(String electionId) {
+    List<String> locations(ElectionId electionId) {
         return jdbc.sql("select distinct voting_location from envelope where election_id = ? order by voting_location")
                 .param(electionId)
                 .query(String.class)
                 .list();
     }
 
-    void place(CaseKey key, QueuePlace place, Recommendation outlook) {
+    void place(EnvelopeKey key, QueuePlace place, Recommendation outlook) {
         jdbc.sql("""
                         update envelope_case set queue_at = ?, outlook = ?, queue_rank = case
                             when queue_rank = ? and ? = ? and state in ('open', 'in_review') then queue_rank else ? end
@@ -107,7 +110,7 @@ class QueueStore {
     }
 
     /** Moves a case ahead in the queue. */
-    void changed(CaseKey key) {
+    void changed(EnvelopeKey key) {
         jdbc.sql("""
                         update envelope_case set queue_rank = ?
                         where election_id = ? and envelope_no = ? and queue_rank = ?""")
@@ -153,7 +156,7 @@ class QueueStore {
         OffsetDateTime taken = row.getObject("taken_at", OffsetDateTime.class);
         String reasons = row.getString("issue_reasons");
         return new QueueRow(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 row.getString("voting_location"),
                 reasons.isEmpty() ? List.of() : List.of(reasons.split(";")),
                 Code.find(CaseState.class, row.getString("state")).orElseThrow(),

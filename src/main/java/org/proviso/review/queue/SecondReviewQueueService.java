@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.ElectionId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,27 +22,27 @@ public class SecondReviewQueueService {
 
     /** A page of other people's proposals waiting for second review, oldest first. */
     @Transactional(readOnly = true)
-    public List<ProposalToReview> toRead(String electionId, int offset, int limit) {
+    public List<ProposalToReview> toRead(ElectionId electionId, int offset, int limit) {
         return waiting.toRead(
                 electionId, access.demand(Permission.SECOND_REVIEW).userName(), offset, limit);
     }
 
     @Transactional(readOnly = true)
-    public int toRead(String electionId) {
+    public int toRead(ElectionId electionId) {
         return waiting.toRead(
                 electionId, access.demand(Permission.SECOND_REVIEW).userName());
     }
 
     /** The next signature to look at after that envelope, a first look or somebody's second, without telling which. */
     @Transactional(readOnly = true)
-    public Optional<SignatureToCompare> signature(String electionId, String after) {
+    public Optional<SignatureToCompare> signature(ElectionId electionId, String after) {
         return waiting.signature(
                 electionId, access.demand(Permission.ANSWER_QUESTIONS).userName(), after);
     }
 
     /** Up to so many links that the match is sure of, to be looked at in a list and confirmed together. */
     @Transactional(readOnly = true)
-    public List<SureLink> sureLinks(String electionId, int limit) {
+    public List<SureLink> sureLinks(ElectionId electionId, int limit) {
         access.demand(Permission.CONFIRM_LINK);
         return waiting.sureLinks(electionId, limit);
     }

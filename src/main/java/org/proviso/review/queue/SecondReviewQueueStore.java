@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.core.chain.CanonicalJsonReader;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseVersion;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -33,7 +37,7 @@ class SecondReviewQueueStore {
         this.jdbc = jdbc;
     }
 
-    List<ProposalToReview> toRead(String electionId, String reader, int offset, int limit) {
+    List<ProposalToReview> toRead(ElectionId electionId, UserName reader, int offset, int limit) {
         return jdbc.sql("select c.envelope_no, p.outcome, p.reasons, u.full_name, p.proposed_at " + TO_READ
                         + "order by p.proposed_at, c.envelope_no limit :limit offset :offset")
                 .param("election", electionId)
@@ -44,7 +48,7 @@ class SecondReviewQueueStore {
                 .list();
     }
 
-    int toRead(String electionId, String reader) {
+    int toRead(ElectionId electionId, UserName reader) {
         return jdbc.sql("select count(*) " + TO_READ)
                 .param("election", electionId)
                 .param("reader", reader)
@@ -56,7 +60,7 @@ class SecondReviewQueueStore {
      * The next signature: one that nobody has looked at and that nobody else has, or one that a single other reviewer
      * found different, in the order of envelope numbers, so that nothing tells the two apart.
      */
-    Optional<SignatureToCompare> signature(String electionId, String looker, String after) {
+    Optional<SignatureToCompare> signature(ElectionId electionId, UserName looker, String after) {
         return jdbc.sql("""
                         select c.envelope_no, c.version, c.taken_by,
                             (select count(*) from answer_given a where a.election_id = c.election_id
@@ -79,13 +83,15 @@ class SecondReviewQueueStore {
                 .param("looker", looker)
                 .param("after", after)
                 .query((row, number) -> new SignatureToCompare(
-                        new CaseVersion(new CaseKey(electionId, row.getString("envelope_no")), row.getInt("version")),
+                        new CaseVersion(
+                                new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
+                                row.getInt("version")),
                         row.getInt("looks") == 0 && row.getString("taken_by") == null))
                 .optional();
     }
 
     /** Links that the match is sure of, of open cases, whose voter has no other envelope. */
-    List<SureLink> sureLinks(String electionId, int limit) {
+    List<SureLink> sureLinks(ElectionId electionId, int limit) {
         return jdbc.sql("""
                         select c.envelope_no, c.version, a.last_name, a.first_name, a.middle_name, a.suffix, l.voter_id,
                             l.probability, l.likeness
@@ -105,15 +111,17 @@ class SecondReviewQueueStore {
                 .list();
     }
 
-    private static SureLink sure(ResultSet row, String electionId) throws SQLException {
+    private static SureLink sure(ResultSet row, ElectionId electionId) throws SQLException {
         return new SureLink(
-                new CaseVersion(new CaseKey(electionId, row.getString("envelope_no")), row.getInt("version")),
+                new CaseVersion(
+                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
+                        row.getInt("version")),
                 new PersonName(
                         row.getString("last_name"),
                         row.getString("first_name"),
                         row.getString("middle_name"),
                         row.getString("suffix")),
-                row.getString("voter_id"),
+                new VoterId(row.getString("voter_id")),
                 row.getDouble("probability"),
                 CanonicalJsonReader.list(row.getString("likeness")).stream()
                         .map(String::valueOf)
@@ -122,7 +130,7 @@ class SecondReviewQueueStore {
 
     private static ProposalToReview toRead(ResultSet row, int number) throws SQLException {
         return new ProposalToReview(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
                 Stream.of(row.getString("reasons").split(";"))
                         .flatMap(code -> Code.find(Reason.class, code).stream())

@@ -1,6 +1,8 @@
 package org.proviso.review.replay;
 
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Service;
@@ -30,14 +32,15 @@ public class AssessmentReplay {
      * minutes: what is added meanwhile may be seen or not.
      */
     @Transactional(propagation = Propagation.NOT_SUPPORTED)
-    public ReplayVerdict replay(String electionId) {
+    public ReplayVerdict replay(ElectionId electionId) {
         ReplayCount count = new ReplayCount();
         StoredRulesCache kept =
                 new StoredRulesCache(hash -> rules.book(electionId, hash).pack());
-        List<String> page = assessments.envelopesAfter(electionId, "", PAGE);
+        List<EnvelopeNumber> page = assessments.envelopesAfter(electionId, null, PAGE);
         while (!page.isEmpty()) {
-            String last = page.get(page.size() - 1);
-            for (StoredAssessment stored : assessments.between(electionId, page.get(0), last)) {
+            EnvelopeNumber last = page.get(page.size() - 1);
+            for (StoredAssessment stored :
+                    assessments.between(electionId, page.get(0).value(), last.value())) {
                 count.add(stored, check(stored, kept));
             }
             page = assessments.envelopesAfter(electionId, last, PAGE);

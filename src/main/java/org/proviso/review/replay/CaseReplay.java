@@ -5,6 +5,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
@@ -39,15 +42,15 @@ public class CaseReplay {
 
     /** Tables and ledger are seen as of one moment, so that people may go on working meanwhile. */
     @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
-    public TableComparison replay(String electionId) {
+    public TableComparison replay(ElectionId electionId) {
         DifferenceCounter differences = new DifferenceCounter();
         CaseTrails trails = new CaseTrails(differences);
         ledger.follow(LedgerChain.of(electionId), trails::follow);
         SaltedTextCheck words = new SaltedTextCheck(envelope -> intake.salt(electionId, envelope), this::pseudonym);
         CaseComparison comparison = new CaseComparison(words, differences);
-        Set<String> withoutCase = new TreeSet<>(trails.envelopes());
+        Set<EnvelopeNumber> withoutCase = new TreeSet<>(trails.envelopes());
         long cases = 0;
-        List<CaseRow> page = store.casesAfter(electionId, "", PAGE);
+        List<CaseRow> page = store.casesAfter(electionId, null, PAGE);
         while (!page.isEmpty()) {
             compare(electionId, page, trails, comparison);
             page.forEach(row -> withoutCase.remove(row.envelopeNo()));
@@ -55,7 +58,7 @@ public class CaseReplay {
             page = store.casesAfter(electionId, page.get(page.size() - 1).envelopeNo(), PAGE);
         }
         withoutCase.forEach(
-                envelope -> comparison.differ(envelope, "the ledger knows it, and there is no case of it."));
+                envelope -> comparison.differ(envelope.value(), "the ledger knows it, and there is no case of it."));
         if (cases != trails.cases()) {
             differences.add(
                     "There are " + cases + " cases, and by the ledger " + trails.cases() + " envelopes came in.");
@@ -66,14 +69,14 @@ public class CaseReplay {
         return differences.result(cases, "cases");
     }
 
-    private void compare(String electionId, List<CaseRow> page, CaseTrails trails, CaseComparison comparison) {
+    private void compare(ElectionId electionId, List<CaseRow> page, CaseTrails trails, CaseComparison comparison) {
         page.forEach(row -> comparison.compare(row, trails.of(row.envelopeNo())));
-        String first = page.get(0).envelopeNo();
-        String last = page.get(page.size() - 1).envelopeNo();
+        EnvelopeNumber first = page.get(0).envelopeNo();
+        EnvelopeNumber last = page.get(page.size() - 1).envelopeNo();
         for (CaseTable table : CaseTable.values()) {
-            Map<String, List<Map<String, String>>> rows = store.rows(table, electionId, first, last);
+            Map<EnvelopeNumber, List<Map<String, String>>> rows = store.rows(table, electionId, first, last);
             for (CaseRow row : page) {
-                String envelope = row.envelopeNo();
+                EnvelopeNumber envelope = row.envelopeNo();
                 comparison.compare(
                         envelope,
                         table,
@@ -83,7 +86,7 @@ public class CaseReplay {
         }
     }
 
-    private String pseudonym(String userName) {
+    private String pseudonym(UserName userName) {
         return access.user(userName).map(user -> user.actor().pseudonym()).orElse("");
     }
 }

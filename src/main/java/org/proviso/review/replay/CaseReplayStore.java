@@ -10,6 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -19,13 +24,13 @@ class CaseReplayStore {
 
     /** The row of a case; the voter id is that of its person, where that is one of the roll. */
     record CaseRow(
-            String envelopeNo,
+            EnvelopeNumber envelopeNo,
             String state,
             int version,
             @Nullable String personId,
-            @Nullable String voterId,
+            @Nullable VoterId voterId,
             @Nullable String countedPerson,
-            @Nullable String takenBy) {}
+            @Nullable UserName takenBy) {}
 
     private final JdbcClient jdbc;
 
@@ -34,33 +39,34 @@ class CaseReplayStore {
     }
 
     /** Up to {@code limit} cases that follow this envelope; from the first with "". */
-    List<CaseRow> casesAfter(String electionId, String envelopeNo, int limit) {
+    List<CaseRow> casesAfter(ElectionId electionId, @Nullable EnvelopeNumber envelopeNo, int limit) {
         return jdbc.sql("""
                         select c.envelope_no, c.state, c.version, c.person_id, p.voter_id, c.counted_person, c.taken_by
                         from envelope_case c
                         left join person p on p.election_id = c.election_id and p.person_id = c.person_id
                         where c.election_id = ? and c.envelope_no > ?
                         order by c.envelope_no limit ?""")
-                .params(electionId, envelopeNo, limit)
+                .params(electionId, Objects.requireNonNullElse(Key.text(envelopeNo), ""), limit)
                 .query(CaseRow.class)
                 .list();
     }
 
     /** The rows of the cases from the first number to the last, by envelope number, in the order of their entries. */
-    Map<String, List<Map<String, String>>> rows(CaseTable table, String electionId, String first, String last) {
-        Map<String, List<Map<String, String>>> rows = new LinkedHashMap<>();
+    Map<EnvelopeNumber, List<Map<String, String>>> rows(
+            CaseTable table, ElectionId electionId, EnvelopeNumber first, EnvelopeNumber last) {
+        Map<EnvelopeNumber, List<Map<String, String>>> rows = new LinkedHashMap<>();
         jdbc.sql("select * from " + table.table() + " where election_id = ? and envelope_no between ? and ? and "
                         + table.which() + " order by envelope_no, " + table.order())
                 .params(electionId, first, last)
                 .query((ResultSet row) -> {
-                    rows.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
+                    rows.computeIfAbsent(new EnvelopeNumber(row.getString("envelope_no")), any -> new ArrayList<>())
                             .add(texts(table, row));
                 });
         return rows;
     }
 
     /** Envelopes that were matched again although a person had settled who the voter is. */
-    List<String> matchedAfterSettled(String electionId) {
+    List<String> matchedAfterSettled(ElectionId electionId) {
         return jdbc.sql("""
                         select distinct later.envelope_no from link later
                         join link settled on settled.election_id = later.election_id

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
@@ -17,7 +18,7 @@ final class CaseTrail {
      * The voter that a case was found to be of: a record of the roll, whose id is hidden under the salt of the envelope
      * first linked to it, or (no hash) the person of an envelope whose voter is not on the roll.
      */
-    record TrailVoter(String envelopeNo, String hash) {}
+    record TrailVoter(EnvelopeNumber envelopeNo, String hash) {}
 
     private final Map<CaseTable, List<ExpectedRow>> rows = new EnumMap<>(CaseTable.class);
     private CaseState state;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.review.CaseState;
@@ -16,7 +17,7 @@ import org.proviso.review.CaseState;
  */
 final class CaseTrails {
 
-    private final Map<String, CaseTrail> trails = new TreeMap<>();
+    private final Map<EnvelopeNumber, CaseTrail> trails = new TreeMap<>();
     private final Set<String> waitedForKeying = new TreeSet<>();
     private final Set<String> received = new TreeSet<>();
     private final DifferenceCounter differences;
@@ -27,14 +28,15 @@ final class CaseTrails {
     }
 
     /** The case as the ledger says it should be, and as it came in where no entry is about it. */
-    CaseTrail of(String envelopeNo) {
+    CaseTrail of(EnvelopeNumber envelopeNo) {
         return trails.computeIfAbsent(
                 envelopeNo,
-                any -> new CaseTrail(waitedForKeying.contains(envelopeNo) ? CaseState.RECEIVED : CaseState.OPEN));
+                any -> new CaseTrail(
+                        waitedForKeying.contains(envelopeNo.value()) ? CaseState.RECEIVED : CaseState.OPEN));
     }
 
     /** The envelopes of which the ledger says anything. */
-    Set<String> envelopes() {
+    Set<EnvelopeNumber> envelopes() {
         return trails.keySet();
     }
 
@@ -53,7 +55,7 @@ final class CaseTrails {
             }
         } else if (entry.act().equals("envelope_received")) {
             received.add(entry.subject());
-            trails.put(entry.subject(), new CaseTrail(CaseState.RECEIVED));
+            trails.put(new EnvelopeNumber(entry.subject()), new CaseTrail(CaseState.RECEIVED));
         } else {
             Optional<CaseLedgerEntry> known = CaseLedgerEntry.of(entry.act());
             known.ifPresent(act -> apply(act, entry));
@@ -61,7 +63,7 @@ final class CaseTrails {
     }
 
     private void apply(CaseLedgerEntry act, LedgerEntry entry) {
-        CaseTrail trail = of(entry.subject());
+        CaseTrail trail = of(new EnvelopeNumber(entry.subject()));
         CaseState before = trail.state();
         if (!act.apply(trail, entry, this)) {
             differences.add("Envelope " + entry.subject() + ": entry " + entry.sequence() + " of the ledger, "

@@ -4,7 +4,12 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -21,17 +26,17 @@ public class KeptAssessmentStore {
     }
 
     /** The numbers of up to {@code limit} envelopes with a case that follow this one; from the first with "". */
-    List<String> envelopesAfter(String electionId, String envelopeNo, int limit) {
+    List<EnvelopeNumber> envelopesAfter(ElectionId electionId, @Nullable EnvelopeNumber envelopeNo, int limit) {
         return jdbc.sql("""
                         select envelope_no from envelope_case where election_id = ? and envelope_no > ?
                         order by envelope_no limit ?""")
-                .params(electionId, envelopeNo, limit)
-                .query(String.class)
+                .params(electionId, Objects.requireNonNullElse(Key.text(envelopeNo), ""), limit)
+                .query(EnvelopeNumber.class)
                 .list();
     }
 
     /** Every way of every assessment of the envelopes from the first number to the last, in their order. */
-    public List<StoredAssessment> between(String electionId, String first, String last) {
+    public List<StoredAssessment> between(ElectionId electionId, String first, String last) {
         return jdbc.sql("""
                         select * from assessment where election_id = ? and envelope_no between ? and ?
                         order by envelope_no, assessment_no, way""")
@@ -42,7 +47,7 @@ public class KeptAssessmentStore {
 
     private static StoredAssessment stored(ResultSet row, int number) throws SQLException {
         return new StoredAssessment(
-                row.getString("envelope_no"),
+                new EnvelopeNumber(row.getString("envelope_no")),
                 row.getInt("assessment_no"),
                 new AssessmentOrigins(
                         Code.find(AssessmentKind.class, row.getString("way")).orElseThrow(),

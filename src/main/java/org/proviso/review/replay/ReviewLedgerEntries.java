@@ -2,6 +2,7 @@ package org.proviso.review.replay;
 
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.replay.CaseTrail.TrailVoter;
@@ -30,8 +31,9 @@ final class ReviewLedgerEntries {
                         .with("voter_id", entry.payload().get("voter"))
                         .with("ground", entry.payload().get("ground"))
                         .with("linked_by", entry.actor()));
-        trail.settle(
-                new TrailVoter(entry.subject(), String.valueOf(entry.payload().get("voter"))));
+        trail.settle(new TrailVoter(
+                new EnvelopeNumber(entry.subject()),
+                String.valueOf(entry.payload().get("voter"))));
         return trail.work();
     }
 
@@ -54,8 +56,10 @@ final class ReviewLedgerEntries {
             Object same = said.get("same_voter_as");
             trail.settle(
                     same == null
-                            ? new TrailVoter(entry.subject(), "")
-                            : all.of(same.toString()).voter().orElseGet(() -> new TrailVoter(same.toString(), "")));
+                            ? new TrailVoter(new EnvelopeNumber(entry.subject()), "")
+                            : all.of(new EnvelopeNumber(same.toString()))
+                                    .voter()
+                                    .orElseGet(() -> new TrailVoter(new EnvelopeNumber(same.toString()), "")));
         }
         return trail.work();
     }

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.Salt;
 
 /**
@@ -18,20 +20,20 @@ import org.proviso.core.chain.Salt;
  */
 final class SaltedTextCheck {
 
-    private final Function<String, Optional<Salt>> salts;
-    private final Function<String, String> pseudonyms;
-    private final Map<String, String> known = new HashMap<>();
+    private final Function<EnvelopeNumber, Optional<Salt>> salts;
+    private final Function<UserName, String> pseudonyms;
+    private final Map<UserName, String> known = new HashMap<>();
 
-    SaltedTextCheck(Function<String, Optional<Salt>> salts, Function<String, String> pseudonyms) {
+    SaltedTextCheck(Function<EnvelopeNumber, Optional<Salt>> salts, Function<UserName, String> pseudonyms) {
         this.salts = salts;
         this.pseudonyms = pseudonyms;
     }
 
-    boolean fits(String envelopeNo, CaseColumn column, String said, String there) {
+    boolean fits(EnvelopeNumber envelopeNo, CaseColumn column, String said, String there) {
         return switch (column.kind()) {
             case HIDDEN -> hides(envelopeNo, said, there);
             case REFERENCE -> said.equals(there) || (isHash(said) && hides(envelopeNo, said, there));
-            case PERSON -> said.equals(pseudonym(there));
+            case PERSON -> said.equals(there.isEmpty() ? "" : pseudonym(new UserName(there)));
             case WORDS -> set(said).equals(set(there));
             case STAMP -> stamp(said).equals(there);
             default -> said.equals(there);
@@ -39,7 +41,7 @@ final class SaltedTextCheck {
     }
 
     /** Whether a hash of the ledger is of this text. */
-    boolean hides(String envelopeNo, String hash, @Nullable String text) {
+    boolean hides(EnvelopeNumber envelopeNo, String hash, @Nullable String text) {
         String words = text == null ? "" : text;
         if (hash.isEmpty()) {
             return words.isEmpty();
@@ -49,8 +51,8 @@ final class SaltedTextCheck {
                 .orElse(true);
     }
 
-    String pseudonym(@Nullable String userName) {
-        return userName == null || userName.isEmpty() ? "" : known.computeIfAbsent(userName, pseudonyms);
+    String pseudonym(@Nullable UserName userName) {
+        return userName == null ? "" : known.computeIfAbsent(userName, pseudonyms);
     }
 
     private static boolean isHash(String said) {

@@ -1,6 +1,7 @@
 package org.proviso.review.replay;
 
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.proviso.core.adjudication.kept.KeptAssessment;
@@ -8,7 +9,7 @@ import org.proviso.review.CodeListColumn;
 
 /** One way of one assessment of a case as its row has it; the words of an older version may be unknown to this one. */
 public record StoredAssessment(
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
         int number,
         AssessmentOrigins origins,
         String recommendation,

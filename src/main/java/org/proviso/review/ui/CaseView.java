@@ -10,7 +10,8 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.access.Permission;
-import org.proviso.review.CaseKey;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.ui.desk.CasePage;
@@ -52,7 +53,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     @Override
     public void taken() {
-        CaseKey key = new CaseKey(workplace.electionId(), number);
+        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
         if (files.signatureComesFirst(key)) {
             shift.open(key);
         } else {
@@ -62,7 +63,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     @Override
     public void next() {
-        shift.goOnFrom(number);
+        shift.goOnFrom(new EnvelopeNumber(number));
     }
 
     @Override
@@ -82,7 +83,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     private CasePage show() {
         boolean reviews = acts.access().isPermitted(Permission.PROPOSE);
-        CaseFile file = files.open(new CaseKey(workplace.electionId(), number))
+        CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number)))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
         CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk, back());

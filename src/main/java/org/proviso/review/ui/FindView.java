@@ -12,6 +12,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Voter;
 import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
@@ -106,7 +107,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
             }
             table.row(List.<Component>of(
                     new Span(voter.name().listed()),
-                    new Span(voter.voterId()),
+                    new Span(voter.voterId().value()),
                     new Span(UsDates.digits(voter.birthDate())),
                     new Span(
                             voter.confidential()
@@ -117,7 +118,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         return table;
     }
 
-    private static Component number(String envelopeNo) {
-        return Links.link(envelopeNo, "review/case/" + envelopeNo);
+    private static Component number(EnvelopeNumber envelopeNo) {
+        return Links.link(envelopeNo.value(), "review/case/" + envelopeNo);
     }
 }

@@ -3,9 +3,11 @@ package org.proviso.review.ui;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
-import org.proviso.review.CaseKey;
 import org.proviso.review.acts.LinkService;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
@@ -30,16 +32,16 @@ class ImageController {
 
     @GetMapping("/images/{election}/{envelope}/signature")
     ResponseEntity<byte[]> signature(@PathVariable String election, @PathVariable String envelope) {
-        return answer(images.signature(election, envelope));
+        return answer(images.signature(new ElectionId(election), new EnvelopeNumber(envelope)));
     }
 
     /** The signature on file of the voter that the envelope is linked or presumed linked to, by its place from 0. */
     @GetMapping("/images/{election}/{envelope}/on-file/{place}")
     ResponseEntity<byte[]> onFile(
             @PathVariable String election, @PathVariable String envelope, @PathVariable int place) {
-        List<StoredImage> all = links.link(new CaseKey(election, envelope))
+        List<StoredImage> all = links.link(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)))
                 .flatMap(link -> Optional.ofNullable(link.voterId()))
-                .map(voter -> images.exemplars(election, voter))
+                .map(voter -> images.exemplars(new ElectionId(election), voter))
                 .orElse(List.of());
         return answer(place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place)));
     }

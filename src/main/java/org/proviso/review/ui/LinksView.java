@@ -9,6 +9,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.explain.MatchWords;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.queue.SecondReviewQueueService;
@@ -36,7 +38,7 @@ class LinksView extends Composite<Div> {
     private final SecondReviewQueueService waiting;
     private final LinkService links;
     private final ReviewShift shift;
-    private final String electionId;
+    private final ElectionId electionId;
 
     LinksView(SecondReviewQueueService waiting, LinkService links, ReviewShift shift, WorkingElection workplace) {
         this.waiting = waiting;
@@ -73,11 +75,11 @@ class LinksView extends Composite<Div> {
         PlainTable table = new PlainTable(
                 "Links to confirm", "Envelope", "Name on envelope", "Voter ID", "Likelihood", "Evidence");
         for (SureLink one : sure) {
-            String number = one.seen().key().envelopeNo();
+            EnvelopeNumber number = one.seen().key().envelopeNo();
             table.row(List.<Component>of(
-                    Links.link(number, "review/case/" + number),
+                    Links.link(number.value(), "review/case/" + number),
                     new Span(one.name().listed()),
-                    new Span(one.voterId()),
+                    new Span(one.voterId().value()),
                     new Span(MatchWords.words(one.probability())),
                     new Span(String.join(" ", one.evidence()))));
         }

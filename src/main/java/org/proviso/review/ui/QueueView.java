@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
@@ -37,7 +38,7 @@ class QueueView extends Composite<Div> {
 
     private final QueueService queue;
     private final ElectionLine election;
-    private final String userName;
+    private final UserName userName;
     private final Select<CaseState> state = new Select<>();
     private final Select<Recommendation> outlook = new Select<>();
     private final Select<String> location = new Select<>();
@@ -81,7 +82,7 @@ class QueueView extends Composite<Div> {
 
     private void columns() {
         rows.addComponentColumn(row -> {
-                    Component link = Links.link(row.envelopeNo(), "review/case/" + row.envelopeNo());
+                    Component link = Links.link(row.envelopeNo().value(), "review/case/" + row.envelopeNo());
                     ((com.vaadin.flow.component.html.Anchor) link).addClassName("num");
                     return link;
                 })
@@ -104,9 +105,12 @@ class QueueView extends Composite<Div> {
 
     private static Component turn(QueueRow row) {
         LocalDateTime at = row.at();
-        boolean cure = row.turn() == QueueReason.CURE || row.turn() == QueueReason.VOTER;
-        String until = at == null ? "" : cure ? ", until " + UsDates.near(at) : ", cast " + UsDates.near(at);
-        Span words = new Span(row.turn().words() + until);
+        String before = switch (row.turn()) {
+            case CURE -> " ";
+            case VOTER -> ", until ";
+            case CHANGED, IN_TURN, SECOND_LOOK -> ", cast ";
+        };
+        Span words = new Span(row.turn().words() + (at == null ? "" : before + UsDates.near(at)));
         words.setClassName("waits", row.turn() == QueueReason.CURE || row.turn() == QueueReason.CHANGED);
         return words;
     }
@@ -126,7 +130,7 @@ class QueueView extends Composite<Div> {
                 state.getValue(),
                 outlook.getValue(),
                 location.getValue(),
-                mine.getValue() ? userName : null);
+                mine.getValue() ? userName.value() : null);
         int count = queue.count(filter);
         head.say(UsDates.count(count, "case") + ". Shortest voter deadline first, then changed cases, then oldest.");
         rows.show((offset, limit) -> queue.page(filter, offset, limit), () -> count);

@@ -7,8 +7,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.QueueService;
 import org.proviso.ui.MessageLine;
@@ -25,7 +26,7 @@ class ReviewShift {
     private final QueueService queue;
     private final CaseFileService files;
     private final WorkingElection workplace;
-    private final Deque<String> putAside = new ArrayDeque<>();
+    private final Deque<EnvelopeNumber> putAside = new ArrayDeque<>();
 
     ReviewShift(QueueService queue, CaseFileService files, WorkingElection workplace) {
         this.queue = queue;
@@ -66,16 +67,16 @@ class ReviewShift {
     }
 
     /** A blind comparison comes before the case, because the case shows whose signature it is. */
-    void open(CaseKey key) {
+    void open(EnvelopeKey key) {
         if (files.signatureComesFirst(key)) {
-            UI.getCurrent().navigate(SignatureView.class, key.envelopeNo());
+            UI.getCurrent().navigate(SignatureView.class, key.envelopeNo().value());
         } else {
-            UI.getCurrent().navigate(CaseView.class, key.envelopeNo());
+            UI.getCurrent().navigate(CaseView.class, key.envelopeNo().value());
         }
     }
 
     /** After a case is finished or returned: do not offer the same one again. */
-    void goOnFrom(String envelopeNo) {
+    void goOnFrom(EnvelopeNumber envelopeNo) {
         putAside.remove(envelopeNo);
         putAside.addLast(envelopeNo);
         if (putAside.size() > REMEMBERED) {

@@ -14,8 +14,9 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
-import org.proviso.review.CaseKey;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.ProposalToReview;
@@ -70,7 +71,7 @@ class SecondReviewView extends Composite<Div>
         if (number == null) {
             list();
         } else {
-            one(number);
+            one(new EnvelopeNumber(number));
         }
     }
 
@@ -80,13 +81,14 @@ class SecondReviewView extends Composite<Div>
         if (first.isEmpty()) {
             UI.getCurrent().navigate(SecondReviewView.class);
         } else {
-            UI.getCurrent().navigate(SecondReviewView.class, first.get(0).envelopeNo());
+            UI.getCurrent()
+                    .navigate(SecondReviewView.class, first.get(0).envelopeNo().value());
         }
     }
 
-    private void one(String envelopeNo) {
+    private void one(EnvelopeNumber envelopeNo) {
         getContent().setClassName("whole");
-        CaseFile file = files.open(new CaseKey(election.id(), envelopeNo))
+        CaseFile file = files.open(new EnvelopeKey(election.id(), envelopeNo))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, true);
         CasePage page = CasePage.forSecondReader(desk, Links.link("All proposals", "review/second"));
@@ -117,7 +119,7 @@ class SecondReviewView extends Composite<Div>
 
     private void columns(RowGrid<ProposalToReview> rows) {
         rows.addComponentColumn(row -> {
-                    Anchor link = Links.link(row.envelopeNo(), "review/second/" + row.envelopeNo());
+                    Anchor link = Links.link(row.envelopeNo().value(), "review/second/" + row.envelopeNo());
                     link.addClassName("num");
                     return link;
                 })

@@ -11,10 +11,11 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.facts.SignatureComparison;
@@ -53,7 +54,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     @Override
     public void setParameter(BeforeEvent event, String envelopeNo) {
         number = envelopeNo;
-        CaseKey key = new CaseKey(workplace.electionId(), number);
+        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
         CaseFile file = files.open(key)
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         boolean blind = file.work().signatureHidden();
@@ -83,7 +84,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     }
 
     private void say(String pressed, SignatureComparison look) {
-        if (!new CaseVersionMark(number, look.version()).is(pressed)) {
+        if (!new CaseVersionMark(new EnvelopeNumber(number), look.version()).is(pressed)) {
             MessageLine.refused("Not saved. The case changed just now. Check it and try again.");
             return;
         }

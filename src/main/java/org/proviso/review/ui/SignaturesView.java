@@ -7,6 +7,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
 import org.proviso.intake.ImageService;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
@@ -40,7 +41,7 @@ class SignaturesView extends Composite<Div> {
     private final LinkService links;
     private final CaseService cases;
     private final AnswerService answers;
-    private final String electionId;
+    private final ElectionId electionId;
     private String after = "";
 
     SignaturesView(
@@ -93,7 +94,7 @@ class SignaturesView extends Composite<Div> {
     }
 
     private void goOn(CaseVersion seen) {
-        after = seen.key().envelopeNo();
+        after = seen.key().envelopeNo().value();
         show();
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
+import org.proviso.core.ElectionId;
 import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.election.RulesService;
@@ -23,7 +24,7 @@ class ElectionDates {
     }
 
     /** The book of the rules in force; what counts from the board's meeting is dated once a session is called. */
-    DeadlineBook book(String electionId) {
+    DeadlineBook book(ElectionId electionId) {
         DeadlineBook book = rules.book(electionId);
         return meeting(electionId)
                 .map(meeting -> book.with(DeadlineAnchor.BOARD_MEETING, meeting))
@@ -31,7 +32,7 @@ class ElectionDates {
     }
 
     /** When the board's first session is called for. */
-    Optional<LocalDateTime> meeting(String electionId) {
+    Optional<LocalDateTime> meeting(ElectionId electionId) {
         return board.sessions(electionId).stream().map(BoardSession::calledFor).min(Comparator.naturalOrder());
     }
 }

@@ -1,9 +1,10 @@
 package org.proviso.ui.field;
 
 import com.vaadin.flow.component.Component;
+import org.proviso.core.EnvelopeNumber;
 
 /** Which case, in which version, stands on the screen: {@code 000417@5}. */
-public record CaseVersionMark(String envelopeNo, int version) {
+public record CaseVersionMark(EnvelopeNumber envelopeNo, int version) {
 
     /** The mark as the page carries it. */
     public String text() {

@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 
 /** What the signed-in person works with: the current election and the county's time. */
 @SpringComponent
@@ -15,7 +16,7 @@ public class WorkingElection {
 
     private final OfficeElections elections;
     private final Clock clock;
-    private @Nullable String chosen;
+    private @Nullable ElectionId chosen;
 
     WorkingElection(OfficeElections elections, Clock clock) {
         this.elections = elections;
@@ -32,7 +33,7 @@ public class WorkingElection {
     }
 
     /** The id of the current election. Pages check {@link #election()} first. */
-    public String electionId() {
+    public ElectionId electionId() {
         return election().orElseThrow(NoElectionException::new).id();
     }
 
@@ -44,7 +45,7 @@ public class WorkingElection {
     }
 
     /** Switches to another election. */
-    public void choose(String electionId) {
+    public void choose(ElectionId electionId) {
         chosen = electionId;
     }
 

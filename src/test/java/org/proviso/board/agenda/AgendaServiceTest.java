@@ -20,6 +20,8 @@ import org.proviso.board.ProposalForDecision;
 import org.proviso.board.SessionKey;
 import org.proviso.board.Sitting;
 import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
@@ -33,7 +35,7 @@ class AgendaServiceTest {
     private static AgendaItem item(TestOffice office, SessionKey key, String envelope) {
         return as("eve", () -> office.the(AgendaService.class).agenda(key)).stream()
                 .map(AgendaLine::item)
-                .filter(one -> one.envelopeNo().equals(envelope))
+                .filter(one -> one.envelopeNo().equals(new EnvelopeNumber(envelope)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -48,25 +50,25 @@ class AgendaServiceTest {
         assertThat(agenda)
                 .extracting(AgendaItem::place, AgendaItem::envelopeNo, AgendaItem::group, AgendaItem::primaryReason)
                 .containsExactly(
-                        tuple(1, "P-1012", 1, null),
-                        tuple(2, "P-1042", 1, null),
-                        tuple(3, "P-1049", 1, null),
-                        tuple(4, "P-1050", 2, Reason.REGISTERED_LATE),
-                        tuple(5, "P-1058", 2, Reason.REGISTERED_LATE),
-                        tuple(6, "P-1019", 3, Reason.WRONG_PARTY_BALLOT),
-                        tuple(7, "P-1028", 3, Reason.WRONG_PARTY_BALLOT));
+                        tuple(1, new EnvelopeNumber("P-1012"), 1, null),
+                        tuple(2, new EnvelopeNumber("P-1042"), 1, null),
+                        tuple(3, new EnvelopeNumber("P-1049"), 1, null),
+                        tuple(4, new EnvelopeNumber("P-1050"), 2, Reason.REGISTERED_LATE),
+                        tuple(5, new EnvelopeNumber("P-1058"), 2, Reason.REGISTERED_LATE),
+                        tuple(6, new EnvelopeNumber("P-1019"), 3, Reason.WRONG_PARTY_BALLOT),
+                        tuple(7, new EnvelopeNumber("P-1028"), 3, Reason.WRONG_PARTY_BALLOT));
         assertThat(as("eve", () -> office.the(AgendaService.class).agenda(board.key()))
                         .get(3)
                         .proposed())
-                .returns("ada", ProposalForDecision::proposedBy)
-                .returns("ben", ProposalForDecision::secondReadBy);
+                .returns(new UserName("ada"), ProposalForDecision::proposedBy)
+                .returns(new UserName("ben"), ProposalForDecision::secondReadBy);
     }
 
     @OnADatabase
     void what_comes_later_joins_its_group_or_opens_the_next(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY).toCount(COUNT);
-        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1028"));
-        board.put(List.of("P-1049", "P-1019", "P-1028"));
+        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of(new EnvelopeNumber("P-1028")));
+        board.put(List.of(new EnvelopeNumber("P-1049"), new EnvelopeNumber("P-1019"), new EnvelopeNumber("P-1028")));
         assertThat(item(office, board.key(), "P-1019"))
                 .returns(1, AgendaItem::group)
                 .returns(2, AgendaItem::place);
@@ -78,19 +80,27 @@ class AgendaServiceTest {
     @OnADatabase
     void an_envelope_is_on_one_agenda_of_a_body_at_a_time_and_all_are_put_or_none(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
-        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of("P-1012"));
+        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of(new EnvelopeNumber("P-1012")));
         Sitting other = Sitting.of(cases, "gil");
         AgendaService agendas = office.the(AgendaService.class);
-        assertThat(refused(as("gil", () -> agendas.addToAgenda(other.key(), List.of("P-1012", "P-1042", "P-1050")))))
+        assertThat(refused(as(
+                        "gil",
+                        () -> agendas.addToAgenda(
+                                other.key(),
+                                List.of(
+                                        new EnvelopeNumber("P-1012"),
+                                        new EnvelopeNumber("P-1042"),
+                                        new EnvelopeNumber("P-1050"))))))
                 .isEqualTo("on_another_agenda, not_in_this_state");
         assertThat(as("gil", () -> agendas.agenda(other.key()))).isEmpty();
         assertThat(as("gil", () -> done(agendas.addAllReady(other.key())))).hasSize(2);
         as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
-        assertThat(refused(as("eve", () -> agendas.addToAgenda(board.key(), List.of("P-1042")))))
+        assertThat(refused(as("eve", () -> agendas.addToAgenda(board.key(), List.of(new EnvelopeNumber("P-1042"))))))
                 .isEqualTo("not_in_this_state, on_another_agenda");
-        assertThat(as("gil", () -> done(agendas.addToAgenda(other.key(), List.of("P-1012")))))
+        assertThat(as("gil", () -> done(agendas.addToAgenda(other.key(), List.of(new EnvelopeNumber("P-1012"))))))
                 .hasSize(3);
-        assertThatThrownBy(() -> as("gil", () -> agendas.addToAgenda(other.key(), List.of("P-0000"))))
+        assertThatThrownBy(() ->
+                        as("gil", () -> agendas.addToAgenda(other.key(), List.of(new EnvelopeNumber("P-0000")))))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -99,18 +109,21 @@ class AgendaServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
         AgendaService agendas = office.the(AgendaService.class);
-        AgendaItem pulled = as("gil", () -> done(agendas.removeFromGroup(board.key(), "P-1042", 0)));
+        AgendaItem pulled =
+                as("gil", () -> done(agendas.removeFromGroup(board.key(), new EnvelopeNumber("P-1042"), 0)));
         assertThat(pulled).returns("gil", AgendaItem::pulledOutBy).returns(true, AgendaItem::standsAlone);
-        assertThat(refused(as("fay", () -> agendas.removeFromGroup(board.key(), "P-1042", 1))))
+        assertThat(refused(as("fay", () -> agendas.removeFromGroup(board.key(), new EnvelopeNumber("P-1042"), 1))))
                 .isEqualTo("not_one_group");
-        assertThatThrownBy(() -> as("fay", () -> agendas.removeFromGroup(board.key(), "P-1012", 7)))
+        assertThatThrownBy(() -> as("fay", () -> agendas.removeFromGroup(board.key(), new EnvelopeNumber("P-1012"), 7)))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(refused(board.move(MotionKind.COUNT, COUNT))).isEqualTo("not_one_group");
-        VoteClosingResult rest = board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1049")), "yes yes yes");
+        VoteClosingResult rest = board.closed(
+                board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1049"))),
+                "yes yes yes");
         assertThat(((VoteClosingResult.Settled) rest).now()).hasSize(2);
         board.put(COUNT);
         assertThat(item(office, board.key(), "P-1042").pulledOutBy()).isEqualTo("gil");
-        assertThat(board.closed(board.move(MotionKind.COUNT, List.of("P-1042")), "yes yes no"))
+        assertThat(board.closed(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes no"))
                 .isInstanceOf(VoteClosingResult.Settled.class);
     }
 

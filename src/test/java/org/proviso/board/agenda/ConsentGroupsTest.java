@@ -6,6 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.ProposalForDecision;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 
@@ -13,7 +15,7 @@ import org.proviso.core.rules.Reason;
 class ConsentGroupsTest {
 
     private static ProposalForDecision proposed(DecisionOutcome outcome, Reason... reasons) {
-        return new ProposalForDecision(outcome, List.of(reasons), "", "", "ada", null);
+        return new ProposalForDecision(outcome, List.of(reasons), "", "", new UserName("ada"), null);
     }
 
     private static final ProposalForDecision LATE =
@@ -22,8 +24,8 @@ class ConsentGroupsTest {
     private static final ProposalForDecision STYLE = proposed(DecisionOutcome.COUNT_IN_PART, Reason.WRONG_STYLE);
     private static final ProposalForDecision COUNT = proposed(DecisionOutcome.COUNT);
     private static final ProposalForDecision COUNT_AFTER_ALL = proposed(DecisionOutcome.COUNT, Reason.REGISTERED_LATE);
-    private static final ProposalForDecision DEPARTS =
-            new ProposalForDecision(DecisionOutcome.COUNT, List.of(), "", "The clerk erred.", "ada", null);
+    private static final ProposalForDecision DEPARTS = new ProposalForDecision(
+            DecisionOutcome.COUNT, List.of(), "", "The clerk erred.", new UserName("ada"), null);
 
     @Test
     void the_outcome_and_the_primary_reason_make_a_group_and_all_that_count_in_full_are_one() {
@@ -45,7 +47,8 @@ class ConsentGroupsTest {
 
     @Test
     void a_group_keeps_its_number_when_others_come_later() {
-        AgendaItem there = new AgendaItem("E-1", 1, DecisionOutcome.REJECT, Reason.WRONG_PARTY_BALLOT, 1, "eve", 0);
+        AgendaItem there = new AgendaItem(
+                new EnvelopeNumber("E-1"), 1, DecisionOutcome.REJECT, Reason.WRONG_PARTY_BALLOT, 1, "eve", 0);
         ConsentGroups groups = new ConsentGroups(List.of(there));
         groups.add(List.of(COUNT, PARTY), Reason::ordinal);
         assertThat(groups.groupNumber(PARTY)).isEqualTo(1);

@@ -29,6 +29,10 @@ import org.proviso.board.MoveMotion;
 import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -51,7 +55,11 @@ class MotionServiceTest {
     }
 
     private static List<LedgerEntry> entries(CasesReady cases, String act) {
-        return cases.office().the(LedgerService.class).read(LedgerChain.of(CasesReady.ID), 0, 1_000).stream()
+        return cases
+                .office()
+                .the(LedgerService.class)
+                .read(LedgerChain.of(new ElectionId(CasesReady.ID)), 0, 1_000)
+                .stream()
                 .filter(entry -> entry.act().equals(act))
                 .toList();
     }
@@ -66,9 +74,9 @@ class MotionServiceTest {
         assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
         assertThat(((VoteClosingResult.Settled) closed).motion().words())
                 .isEqualTo("The motion to reject carried, 2 to 1: reject.");
-        for (String envelope : WRONG_PARTY) {
-            assertThat(cases.now(envelope).state()).isEqualTo(CaseState.DECIDED);
-            assertThat(decision(cases, envelope))
+        for (EnvelopeNumber envelope : WRONG_PARTY) {
+            assertThat(cases.now(envelope.value()).state()).isEqualTo(CaseState.DECIDED);
+            assertThat(decision(cases, envelope.value()))
                     .returns(DecisionOutcome.REJECT, Decision::as)
                     .returns(List.of(WRONG_PARTY_BALLOT), Decision::reasons)
                     .returns(CasesReady.REFERENCE, Decision::legalReference)
@@ -87,7 +95,7 @@ class MotionServiceTest {
                         .move(new MoveMotion(
                                 board.key(),
                                 MotionKind.COUNT,
-                                Map.of("P-1012", cases.version("P-1012")),
+                                Map.of(new EnvelopeNumber("P-1012"), cases.version("P-1012")),
                                 Set.of(),
                                 List.of(),
                                 "",
@@ -107,7 +115,7 @@ class MotionServiceTest {
                 .doesNotContain("Alder");
         assertThat(entries(cases, "decided")).hasSize(1);
         assertThat(office.the(LedgerService.class)
-                        .verify(LedgerChain.of(CasesReady.ID))
+                        .verify(LedgerChain.of(new ElectionId(CasesReady.ID)))
                         .isWhole())
                 .isTrue();
     }
@@ -124,7 +132,7 @@ class MotionServiceTest {
         assertThat(as("eve", () -> board.motions().votes(motion.key())))
                 .extracting(BoardVote::vote)
                 .containsExactly(Vote.YES);
-        as("eve", () -> done(office.the(BoardService.class).recordArrival(board.key(), "fay")));
+        as("eve", () -> done(office.the(BoardService.class).recordArrival(board.key(), new UserName("fay"))));
         assertThat(refused(board.close(motion))).isEqualTo("vote_missing");
         board.note(motion.key(), "fay", "yes");
         assertThatThrownBy(() -> board.close(motion)).isInstanceOf(OptimisticLockingFailureException.class);
@@ -156,7 +164,7 @@ class MotionServiceTest {
         assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
                 .isEqualTo("The motion to reject failed, 1 to 2: stays open.");
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
-        assertThat(done(board.move(MotionKind.COUNT, "P-1050", "The clerk of the day erred."))
+        assertThat(done(board.move(MotionKind.COUNT, new EnvelopeNumber("P-1050"), "The clerk of the day erred."))
                         .key()
                         .motionNo())
                 .isEqualTo(2);
@@ -169,12 +177,15 @@ class MotionServiceTest {
                 .ruled("decider.failed_motion_means", "count")
                 .toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
-        board.closed(board.move(MotionKind.REJECT, List.of("P-1050"), REGISTERED_LATE), "yes yes no");
+        board.closed(
+                board.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE), "yes yes no");
         assertThat(decision(cases, "P-1050").as()).isEqualTo(DecisionOutcome.COUNT);
         assertThat(decision(cases, "P-1050").departsBecause())
                 .contains("decider.failed_motion_means")
                 .contains("signed by A. Reyes");
-        board.closed(board.move(MotionKind.REJECT, List.of("P-1058"), REGISTERED_LATE), "yes abstains yes");
+        board.closed(
+                board.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1058")), REGISTERED_LATE),
+                "yes abstains yes");
         assertThat(decision(cases, "P-1058").as()).isEqualTo(DecisionOutcome.REJECT);
     }
 
@@ -185,12 +196,15 @@ class MotionServiceTest {
                 .toReject(LATE)
                 .toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE).put(COUNT);
-        board.closed(board.move(MotionKind.COUNT, "P-1050", "The clerk of the day erred."), "yes no abstains");
+        board.closed(
+                board.move(MotionKind.COUNT, new EnvelopeNumber("P-1050"), "The clerk of the day erred."),
+                "yes no abstains");
         assertThat(decision(cases, "P-1050"))
                 .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns(List.of(REGISTERED_LATE), Decision::reasons)
                 .returns(CasesReady.REFERENCE, Decision::legalReference);
-        assertThat(refused(board.closed(board.move(MotionKind.COUNT, List.of("P-1012")), "yes no abstains")))
+        assertThat(refused(board.closed(
+                        board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))), "yes no abstains")))
                 .isEqualTo("P-1012 no_reason, not_read_twice");
     }
 
@@ -200,25 +214,29 @@ class MotionServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         BoardService boards = office.the(BoardService.class);
         BoardMotion motion = board.voted(board.move(MotionKind.COUNT, COUNT), "yes yes");
-        as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "fay", "My brother."))));
+        as(
+                "eve",
+                () -> done(boards.recuse(new RecordRecusal(
+                        board.key(), new EnvelopeNumber("P-1042"), new UserName("fay"), "My brother."))));
         assertThat(refused(board.close(motion))).isEqualTo("recused_member_voted");
-        assertThat(refused(as("eve", () -> board.motions().vote(new CastVote(motion.key(), "fay", Vote.NO)))))
+        assertThat(refused(as(
+                        "eve", () -> board.motions().vote(new CastVote(motion.key(), new UserName("fay"), Vote.NO)))))
                 .isEqualTo("recused_member_voted");
-        as("eve", () -> done(board.motions().withdrawVote(motion.key(), "fay")));
+        as("eve", () -> done(board.motions().withdrawVote(motion.key(), new UserName("fay"))));
         assertThat(refused(board.close(board.motion(motion.key())))).isEqualTo("no_quorum");
         int version = board.motion(motion.key()).version();
         as("eve", () -> done(board.motions().withdraw(motion.key(), version)));
         Sitting turned = new Sitting(cases, board.key(), List.of("fay", "eve"));
         assertThat(refused(turned.move(MotionKind.COUNT, COUNT))).isEqualTo("recused_member_moved");
-        assertThat(turned.closed(turned.move(MotionKind.COUNT, List.of("P-1012")), "yes yes"))
+        assertThat(turned.closed(turned.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))), "yes yes"))
                 .isInstanceOf(VoteClosingResult.Settled.class);
-        as("eve", () -> done(boards.recordArrival(board.key(), "gil")));
+        as("eve", () -> done(boards.recordArrival(board.key(), new UserName("gil"))));
         Sitting three = new Sitting(cases, board.key(), List.of("eve", "gil"));
-        assertThat(three.closed(three.move(MotionKind.COUNT, List.of("P-1042")), "yes yes"))
+        assertThat(three.closed(three.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes"))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(as("eve", () -> board.motions().votes(new MotionKey(board.key(), 3))))
                 .extracting(BoardVote::userName, BoardVote::vote)
-                .contains(tuple("fay", Vote.RECUSED));
+                .contains(tuple(new UserName("fay"), Vote.RECUSED));
         assertThat(entries(cases, "member_recused").get(0).line()).doesNotContain("brother");
     }
 
@@ -227,7 +245,7 @@ class MotionServiceTest {
         CasesReady cases = CasesReady.in(office).toReject(LATE).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "ben").put(LATE).put(COUNT);
         assertThat(as("eve", () -> board.motions().votersBarred(List.of(key("P-1050"), key("P-1012")))))
-                .isEqualTo(Map.of(key("P-1050"), Set.of("ada", "ben")));
+                .isEqualTo(Map.of(key("P-1050"), Set.of(new UserName("ada"), new UserName("ben"))));
         BoardMotion motion = board.voted(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes yes");
         assertThat(refused(board.close(motion))).isEqualTo("P-1050 own_act, P-1058 own_act");
         assertThat(board.motion(motion.key()).end()).isNull();
@@ -256,11 +274,15 @@ class MotionServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes");
-        assertThat(refused(board.move(MotionKind.REOPEN, "P-1012", " "))).isEqualTo("no_reason");
-        assertThat(refused(board.move(MotionKind.COUNT, List.of("P-1012")))).isEqualTo("not_in_this_state");
-        VoteClosingResult tied = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes no");
+        assertThat(refused(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), " ")))
+                .isEqualTo("no_reason");
+        assertThat(refused(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012")))))
+                .isEqualTo("not_in_this_state");
+        VoteClosingResult tied =
+                board.closed(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes no");
         assertThat(tied).isInstanceOf(VoteClosingResult.StaysOpen.class);
-        VoteClosingResult closed = board.closed(board.move(MotionKind.REOPEN, "P-1012", "A late file."), "yes yes");
+        VoteClosingResult closed =
+                board.closed(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes");
         assertThat(((VoteClosingResult.Settled) closed).now().get(0).state()).isEqualTo(CaseState.OPEN);
         assertThat(office.the(DecisionService.class).standing(key("P-1012"))).isEmpty();
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.DECIDED);
@@ -270,8 +292,8 @@ class MotionServiceTest {
     void tabling_leaves_it_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        VoteClosingResult closed =
-                board.closed(board.move(MotionKind.TABLE, "P-1012", "The voter comes tomorrow."), "yes yes");
+        VoteClosingResult closed = board.closed(
+                board.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "The voter comes tomorrow."), "yes yes");
         assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
                 .isEqualTo("The motion to table carried, 2 to 0.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
@@ -290,8 +312,8 @@ class MotionServiceTest {
                 .allSatisfy(envelope -> assertThat(cases.now(envelope).state()).isEqualTo(CaseState.READY));
         assertThat(board.motion(motion.key()).end()).isNull();
         as("eve", () -> done(board.motions().withdraw(motion.key(), motion.version())));
-        MoveMotion stale =
-                new MoveMotion(board.key(), MotionKind.COUNT, Map.of("P-1042", 0), Set.of(), List.of(), "", "");
+        MoveMotion stale = new MoveMotion(
+                board.key(), MotionKind.COUNT, Map.of(new EnvelopeNumber("P-1042"), 0), Set.of(), List.of(), "", "");
         assertThatThrownBy(() -> as("eve", () -> board.motions().move(stale)))
                 .isInstanceOf(OptimisticLockingFailureException.class);
     }
@@ -324,20 +346,25 @@ class MotionServiceTest {
     void one_motion_is_before_the_session_at_a_time(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        BoardMotion first = done(board.move(MotionKind.COUNT, List.of("P-1012")));
-        assertThat(refused(board.move(MotionKind.COUNT, List.of("P-1042")))).isEqualTo("motion_pending");
+        BoardMotion first = done(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))));
+        assertThat(refused(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042")))))
+                .isEqualTo("motion_pending");
         assertThat(refused(board.close(first))).isEqualTo("not_in_this_state");
-        assertThat(refused(as("eve", () -> board.motions().vote(new CastVote(first.key(), "eve", Vote.YES)))))
+        assertThat(refused(as(
+                        "eve", () -> board.motions().vote(new CastVote(first.key(), new UserName("eve"), Vote.YES)))))
                 .isEqualTo("not_in_this_state");
         assertThat(refused(as("eve", () -> board.motions().second(first.key(), 0))))
                 .isEqualTo("own_act");
-        assertThat(done(as("fay", () -> board.motions().second(first.key(), 0))).secondedBy())
+        assertThat(Key.text(done(as("fay", () -> board.motions().second(first.key(), 0)))
+                        .secondedBy()))
                 .isEqualTo("fay");
         assertThat(refused(as("gil", () -> board.motions().putToVote(first.key(), 1))))
                 .isEqualTo("not_present");
         as("eve", () -> done(board.motions().withdraw(first.key(), 1)));
         assertThat(refused(board.close(board.motion(first.key())))).isEqualTo("motion_already_decided");
-        assertThat(done(board.move(MotionKind.COUNT, List.of("P-1042"))).key().motionNo())
+        assertThat(done(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))))
+                        .key()
+                        .motionNo())
                 .isEqualTo(2);
     }
 
@@ -346,18 +373,20 @@ class MotionServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         assertThat(refused(inPart(board, COUNT, Set.of("road-millage")))).isEqualTo("no_contests");
-        assertThat(refused(board.closed(inPart(board, List.of("P-1012"), Set.of("elsewhere")), "yes yes")))
+        assertThat(refused(board.closed(
+                        inPart(board, List.of(new EnvelopeNumber("P-1012")), Set.of("elsewhere")), "yes yes")))
                 .isEqualTo("P-1012 no_contests");
         as("eve", () -> done(board.motions().withdraw(new MotionKey(board.key(), 1), 3)));
-        board.closed(inPart(board, List.of("P-1012"), Set.of("road-millage")), "yes yes");
+        board.closed(inPart(board, List.of(new EnvelopeNumber("P-1012")), Set.of("road-millage")), "yes yes");
         assertThat(decision(cases, "P-1012"))
                 .returns(DecisionOutcome.COUNT_IN_PART, Decision::as)
                 .returns(Set.of("road-millage"), Decision::contests);
     }
 
-    private static BoardActResult<BoardMotion> inPart(Sitting board, List<String> envelopes, Set<String> contests) {
-        Map<String, Integer> seen = new HashMap<>();
-        envelopes.forEach(envelope -> seen.put(envelope, board.cases().version(envelope)));
+    private static BoardActResult<BoardMotion> inPart(
+            Sitting board, List<EnvelopeNumber> envelopes, Set<String> contests) {
+        Map<EnvelopeNumber, Integer> seen = new HashMap<>();
+        envelopes.forEach(envelope -> seen.put(envelope, board.cases().version(envelope.value())));
         return as(
                 "eve",
                 () -> board.motions()
@@ -375,10 +404,12 @@ class MotionServiceTest {
     void what_is_not_one_group_is_not_moved_together(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(LATE).put(COUNT);
-        assertThat(refused(board.move(MotionKind.COUNT, List.of("P-1050", "P-1012"))))
+        assertThat(refused(board.move(
+                        MotionKind.COUNT, List.of(new EnvelopeNumber("P-1050"), new EnvelopeNumber("P-1012")))))
                 .isEqualTo("not_one_group");
         assertThat(refused(board.move(MotionKind.COUNT, LATE))).isEqualTo("not_one_group");
         assertThat(refused(board.move(MotionKind.REJECT, LATE))).isEqualTo("no_reason");
-        assertThat(refused(board.move(MotionKind.COUNT, List.of("P-1059")))).isEqualTo("not_on_the_agenda");
+        assertThat(refused(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1059")))))
+                .isEqualTo("not_on_the_agenda");
     }
 }

@@ -17,6 +17,8 @@ import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
@@ -33,12 +35,13 @@ class OfficialServiceTest {
         return CasesReady.in(office).ruled("decider.kind", "official");
     }
 
-    private static VoteClosingResult decide(CasesReady cases, String who, MotionKind kind, List<String> envelopes) {
-        Map<String, Integer> seen = new LinkedHashMap<>();
-        envelopes.forEach(envelope -> seen.put(envelope, cases.version(envelope)));
+    private static VoteClosingResult decide(
+            CasesReady cases, String who, MotionKind kind, List<EnvelopeNumber> envelopes) {
+        Map<EnvelopeNumber, Integer> seen = new LinkedHashMap<>();
+        envelopes.forEach(envelope -> seen.put(envelope, cases.version(envelope.value())));
         boolean rejects = kind == MotionKind.REJECT;
         DecideAsOfficial decision = new DecideAsOfficial(
-                CasesReady.ID,
+                new ElectionId(CasesReady.ID),
                 kind,
                 seen,
                 Set.of(),
@@ -49,14 +52,14 @@ class OfficialServiceTest {
     }
 
     private static List<BoardSession> sessions(CasesReady cases) {
-        return as("eve", () -> cases.office().the(BoardService.class).sessions(CasesReady.ID));
+        return as("eve", () -> cases.office().the(BoardService.class).sessions(new ElectionId(CasesReady.ID)));
     }
 
     @OnADatabase
     void decides_in_a_session_of_one_that_lasts_the_day(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT).toReject(LATE);
         assertThat(decide(cases, "eve", MotionKind.COUNT, COUNT)).isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1050")))
+        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050"))))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
                 .returns(DecisionOutcome.REJECT, Decision::as)
@@ -67,7 +70,7 @@ class OfficialServiceTest {
                 .returns(1, BoardSession::quorum)
                 .returns(BodyKind.OFFICIAL, BoardSession::body);
         OfficeTime.set(office, NOON.plusDays(1));
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of("P-1058")))
+        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1058"))))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
         assertThat(sessions(cases).get(0).closedAt()).isNotNull();
@@ -77,7 +80,7 @@ class OfficialServiceTest {
     void a_refused_decision_leaves_no_trace_not_even_the_session(TestOffice office) {
         CasesReady cases = cases(office).toReject(LATE);
         assertThat(refused(decide(cases, "ben", MotionKind.REJECT, LATE))).isEqualTo("P-1050 own_act, P-1058 own_act");
-        assertThat(refused(decide(cases, "eve", MotionKind.COUNT, List.of("P-1050"))))
+        assertThat(refused(decide(cases, "eve", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1050")))))
                 .isEqualTo("P-1050 departure_without_reason");
         OfficeTime.set(office, NOON.minusHours(4));
         assertThat(refused(decide(cases, "eve", MotionKind.REJECT, LATE))).isEqualTo("gate_not_open");
@@ -88,9 +91,9 @@ class OfficialServiceTest {
     @OnADatabase
     void another_official_decides_in_a_session_of_the_own(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT);
-        assertThat(decide(cases, "eve", MotionKind.COUNT, List.of("P-1012")))
+        assertThat(decide(cases, "eve", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))))
                 .isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(decide(cases, "fay", MotionKind.COUNT, List.of("P-1042")))
+        assertThat(decide(cases, "fay", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))))
                 .isInstanceOf(VoteClosingResult.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
 import org.proviso.board.Sitting;
+import org.proviso.core.ElectionId;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -18,7 +19,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 class BoardReplayTest {
 
     private static TableComparison replay(TestOffice office) {
-        return office.the(BoardReplay.class).replay(CasesReady.ID);
+        return office.the(BoardReplay.class).replay(new ElectionId(CasesReady.ID));
     }
 
     private static void changed(TestOffice office, String sql, String sentence) {
@@ -39,12 +40,12 @@ class BoardReplayTest {
         changed(
                 office,
                 "update motion set result = 'failed' where motion_no = 1",
-                "session-1/motion-1 result: the table has failed, the ledger carried.");
+                "session-1/motion-1 result: the table has failed, the ledger has carried.");
         changed(
                 office,
                 "update motion set outcome = 'count' where motion_no = 2",
-                "session-1/motion-2 outcome: the table has count, the ledger reject.");
-        changed(office, "update board_session set quorum = 1", "session-1 quorum: the table has 1, the ledger 2.");
+                "session-1/motion-2 outcome: the table has count, the ledger has reject.");
+        changed(office, "update board_session set quorum = 1", "session-1 quorum: the table has 1, the ledger has 2.");
         String gil = office.jdbc()
                 .sql("select pseudonym from office_user where user_name = 'gil'")
                 .query(String.class)
@@ -52,14 +53,14 @@ class BoardReplayTest {
         changed(
                 office,
                 "update vote set vote = 'yes' where motion_no = 1 and user_name = 'gil'",
-                "session-1/motion-1 vote of " + gil + ": the table has yes, the ledger no.");
+                "session-1/motion-1 vote of " + gil + ": the table has yes, the ledger has no.");
         changed(
                 office,
                 "delete from vote where motion_no = 1 and user_name = 'gil'",
-                "session-1/motion-1 vote of " + gil + ": the table has nothing, the ledger no.");
+                "session-1/motion-1 vote of " + gil + ": the table has nothing, the ledger has no.");
         changed(
                 office,
                 "update motion_envelope set pulled_out = true where motion_no = 1 and envelope_no = 'P-1012'",
-                "session-1/motion-1 envelopes: the table has P-1042, P-1049, the ledger P-1012, P-1042, P-1049.");
+                "session-1/motion-1 envelopes: the table has P-1042, P-1049, the ledger has P-1012, P-1042, P-1049.");
     }
 }

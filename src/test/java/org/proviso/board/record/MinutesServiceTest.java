@@ -13,6 +13,9 @@ import org.proviso.board.MotionKind;
 import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
@@ -28,10 +31,19 @@ class MinutesServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
         BoardService boards = office.the(BoardService.class);
-        as("gil", () -> done(office.the(AgendaService.class).removeFromGroup(board.key(), "P-1049", 0)));
-        as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "gil", "My brother."))));
-        board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1042")), "yes no -");
-        board.closed(board.move(MotionKind.TABLE, "P-1049", "The voter comes tomorrow."), "yes yes yes");
+        as(
+                "gil",
+                () -> done(
+                        office.the(AgendaService.class).removeFromGroup(board.key(), new EnvelopeNumber("P-1049"), 0)));
+        as(
+                "eve",
+                () -> done(boards.recuse(new RecordRecusal(
+                        board.key(), new EnvelopeNumber("P-1042"), new UserName("gil"), "My brother."))));
+        board.closed(
+                board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042"))),
+                "yes no -");
+        board.closed(
+                board.move(MotionKind.TABLE, new EnvelopeNumber("P-1049"), "The voter comes tomorrow."), "yes yes yes");
         OfficeTime.set(office, NOON.plusMinutes(50));
         as("eve", () -> done(boards.close(board.key(), 1)));
         Minutes minutes = as("fay", () -> office.the(MinutesService.class).minutes(board.key()));
@@ -41,16 +53,20 @@ class MinutesServiceTest {
                 .returns(NOON.plusMinutes(50), Minutes::closedAt)
                 .returns(3, Minutes::members)
                 .returns(2, Minutes::quorum)
-                .returns(office.the(LedgerService.class).head(LedgerChain.of(CasesReady.ID)), Minutes::ledger);
+                .returns(
+                        office.the(LedgerService.class).head(LedgerChain.of(new ElectionId(CasesReady.ID))),
+                        Minutes::ledger);
         assertThat(minutes.attendance())
                 .containsExactly(
                         new Minutes.Attendance("eve", NOON, NOON.plusMinutes(50)),
                         new Minutes.Attendance("fay", NOON, NOON.plusMinutes(50)),
                         new Minutes.Attendance("gil", NOON, NOON.plusMinutes(50)));
-        assertThat(minutes.recusals()).containsExactly(new Minutes.RecusedMember("gil", "P-1042", "My brother.", NOON));
-        assertThat(minutes.pulledOut()).containsExactly(new Minutes.RemovedFromGroup("P-1049", "gil"));
+        assertThat(minutes.recusals())
+                .containsExactly(new Minutes.RecusedMember("gil", new EnvelopeNumber("P-1042"), "My brother.", NOON));
+        assertThat(minutes.pulledOut())
+                .containsExactly(new Minutes.RemovedFromGroup(new EnvelopeNumber("P-1049"), "gil"));
         assertThat(minutes.motions().get(0))
-                .returns(List.of("P-1012", "P-1042"), Minutes.MotionEntry::envelopes)
+                .returns(List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042")), Minutes.MotionEntry::envelopes)
                 .returns("eve", Minutes.MotionEntry::movedBy)
                 .returns("The motion to count was tied, 1 to 1: count.", Minutes.MotionEntry::result)
                 .returns(
@@ -67,8 +83,11 @@ class MinutesServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         BoardService boards = office.the(BoardService.class);
-        as("eve", () -> done(boards.recuse(new RecordRecusal(board.key(), "P-1042", "fay", "My brother."))));
-        done(board.move(MotionKind.TABLE, "P-1012", "The voter comes tomorrow."));
+        as(
+                "eve",
+                () -> done(boards.recuse(new RecordRecusal(
+                        board.key(), new EnvelopeNumber("P-1042"), new UserName("fay"), "My brother."))));
+        done(board.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "The voter comes tomorrow."));
         Minutes minutes = as("hugh", () -> office.the(MinutesService.class).minutes(board.key()));
         assertThat(minutes.recusals().get(0).ground()).isEmpty();
         assertThat(minutes.motions().get(0).because()).isEmpty();

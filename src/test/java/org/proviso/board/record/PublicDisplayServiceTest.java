@@ -12,6 +12,8 @@ import org.proviso.access.Staff;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
 import org.proviso.board.Sitting;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.IntakeService;
@@ -29,14 +31,16 @@ class PublicDisplayServiceTest {
     void votes_are_told_once_the_vote_is_closed_and_not_before(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
-        board.closed(board.move(MotionKind.COUNT, List.of("P-1012", "P-1042")), "yes no yes");
-        done(board.move(MotionKind.TABLE, "P-1049", "The voter comes tomorrow."));
+        board.closed(
+                board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042"))),
+                "yes no yes");
+        done(board.move(MotionKind.TABLE, new EnvelopeNumber("P-1049"), "The voter comes tomorrow."));
         PublicDisplay view = shown(office, board);
         assertThat(view.hasQuorum()).isTrue();
         assertThat(view.results()).singleElement().satisfies(motion -> {
             assertThat(motion.yes()).isEqualTo(2);
             assertThat(motion.no()).isOne();
-            assertThat(motion.envelopes()).containsExactly("P-1012", "P-1042");
+            assertThat(motion.envelopes()).containsExactly(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042"));
             assertThat(motion.result()).isNotEmpty();
         });
         assertThat(view.onTheFloor()).singleElement().satisfies(motion -> {
@@ -51,14 +55,14 @@ class PublicDisplayServiceTest {
     void nobodys_name_and_nothing_written_is_shown(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
-        done(board.move(MotionKind.TABLE, "P-1049", "The voter comes tomorrow."));
+        done(board.move(MotionKind.TABLE, new EnvelopeNumber("P-1049"), "The voter comes tomorrow."));
         String all = shown(office, board).toString();
         assertThat(all).contains("P-1049").doesNotContain("comes tomorrow", "eve", "fay", "gil");
-        for (String envelopeNo : COUNT) {
+        for (EnvelopeNumber envelopeNo : COUNT) {
             String name = as(
                     "hugh",
                     () -> office.the(IntakeService.class)
-                            .envelope(CasesReady.ID, envelopeNo)
+                            .envelope(new ElectionId(CasesReady.ID), envelopeNo)
                             .orElseThrow()
                             .affirmation()
                             .name()

@@ -15,6 +15,9 @@ import org.proviso.board.Sitting;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.board.agenda.ReadyGroup;
 import org.proviso.board.agenda.ReadyService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
@@ -27,9 +30,9 @@ import org.proviso.review.decide.DecisionService;
 /** A session as those who sit in it see it, and what is ready for them. */
 class SessionDetailsServiceTest {
 
-    private static SessionDetails seen(Sitting sitting, String by) {
+    private static SessionDetails seen(Sitting sitting, UserName by) {
         return as(
-                by,
+                by.value(),
                 () -> sitting.cases().office().the(SessionDetailsService.class).details(sitting.key()));
     }
 
@@ -44,14 +47,16 @@ class SessionDetailsServiceTest {
         Sitting sitting = Sitting.of(CasesReady.in(office).toReject(LATE), "eve", "fay", "gil")
                 .put(LATE);
         BoardMotion motion = sitting.voted(sitting.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE), "yes no -");
-        SessionDetails.Floor floor = seen(sitting, "fay").floor();
-        assertThat(floor.voted()).extracting(SessionDetails.Member::userName).containsExactly("eve", "fay");
-        assertThat(floor.missing()).extracting(SessionDetails.Member::userName).containsExactly("gil");
+        SessionDetails.Floor floor = seen(sitting, new UserName("fay")).floor();
+        assertThat(floor.voted())
+                .extracting(SessionDetails.Member::userName)
+                .containsExactly(new UserName("eve"), new UserName("fay"));
+        assertThat(floor.missing()).extracting(SessionDetails.Member::userName).containsExactly(new UserName("gil"));
         assertThat(floor.own()).isEqualTo(Vote.NO);
-        assertThat(seen(sitting, "gil").floor().own()).isNull();
+        assertThat(seen(sitting, new UserName("gil")).floor().own()).isNull();
         sitting.note(motion.key(), "gil", "yes");
         sitting.close(sitting.motion(motion.key()));
-        SessionDetails after = seen(sitting, "eve");
+        SessionDetails after = seen(sitting, new UserName("eve"));
         assertThat(after.floor()).isNull();
         assertThat(after.ended())
                 .extracting(BoardMotion::words)
@@ -74,18 +79,20 @@ class SessionDetailsServiceTest {
     void what_is_ready_stands_in_groups_with_its_place_in_the_law(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT).toReject(LATE);
         ReadyService ready = office.the(ReadyService.class);
-        List<ReadyGroup> groups = as("eve", () -> ready.groups(CasesReady.ID));
+        List<ReadyGroup> groups = as("eve", () -> ready.groups(new ElectionId(CasesReady.ID)));
         assertThat(groups)
                 .extracting(ReadyGroup::outcome)
                 .containsExactly(DecisionOutcome.COUNT, DecisionOutcome.REJECT);
-        assertThat(groups.get(0).envelopes()).containsOnlyKeys(COUNT.toArray(String[]::new));
-        assertThat(groups.get(1).envelopes()).containsEntry("P-1050", cases.version("P-1050"));
+        assertThat(groups.get(0).envelopes()).containsOnlyKeys(COUNT);
+        assertThat(groups.get(1).envelopes()).containsEntry(new EnvelopeNumber("P-1050"), cases.version("P-1050"));
         assertThat(groups.get(1).references()).containsExactly(CasesReady.REFERENCE);
-        EnvelopeSummary line =
-                as("eve", () -> ready.lines(CasesReady.ID, List.of("P-1050"))).get(0);
+        EnvelopeSummary line = as(
+                        "eve", () -> ready.lines(new ElectionId(CasesReady.ID), List.of(new EnvelopeNumber("P-1050"))))
+                .get(0);
         assertThat(line.explanation().get(0)).isEqualTo("The voter registered after the deadline.");
         assertThat(List.of(line.proposedBy(), line.secondReadBy())).containsExactly("ada", "ben");
-        assertThatThrownBy(() -> as("ada", () -> ready.lines(CasesReady.ID, List.of("P-1050"))))
+        assertThatThrownBy(() -> as(
+                        "ada", () -> ready.lines(new ElectionId(CasesReady.ID), List.of(new EnvelopeNumber("P-1050")))))
                 .isInstanceOf(NotPermittedException.class);
     }
 
@@ -97,12 +104,13 @@ class SessionDetailsServiceTest {
         sitting.closed(sitting.move(MotionKind.COUNT, COUNT), "yes yes");
         sitting.closed(sitting.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE), "yes yes");
         DecisionService decisions = office.the(DecisionService.class);
-        assertThat(as("eve", () -> decisions.counts(CasesReady.ID)))
+        assertThat(as("eve", () -> decisions.counts(new ElectionId(CasesReady.ID))))
                 .containsEntry(DecisionOutcome.COUNT, 3)
                 .containsEntry(DecisionOutcome.REJECT, 2)
                 .doesNotContainKey(DecisionOutcome.COUNT_IN_PART);
-        List<DecidedCase> page = as("eve", () -> decisions.standing(CasesReady.ID, 1, 3));
+        List<DecidedCase> page = as("eve", () -> decisions.standing(new ElectionId(CasesReady.ID), 1, 3));
         assertThat(page).hasSize(3).extracting(DecidedCase::state).containsOnly(CaseState.DECIDED);
-        assertThat(as("eve", () -> decisions.standing(CasesReady.ID, 5, 3))).isEmpty();
+        assertThat(as("eve", () -> decisions.standing(new ElectionId(CasesReady.ID), 5, 3)))
+                .isEmpty();
     }
 }

@@ -19,6 +19,7 @@ import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.board.SessionKey;
 import org.proviso.board.record.PublicDisplayService;
+import org.proviso.core.ElectionId;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.status.StatusLines;
@@ -51,7 +52,8 @@ class BoardPagesTest {
         WebStaff.hire(server, "the-chair", Role.DECIDER);
         Staff.signIn("the-chair");
         session = ((BoardActResult.Done<BoardSession>) server.getBean(BoardService.class)
-                        .callSession(new CallSession("tamarack-primary", BodyKind.BOARD, CALLED, "Room 2")))
+                        .callSession(
+                                new CallSession(new ElectionId("tamarack-primary"), BodyKind.BOARD, CALLED, "Room 2")))
                 .now()
                 .key();
         token = server.getBean(PublicDisplayService.class).link(session);

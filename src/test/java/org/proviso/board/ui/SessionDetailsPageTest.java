@@ -28,10 +28,13 @@ import org.proviso.board.motion.OfficialService;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.board.record.SessionDetailsService;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.decide.DecisionService;
@@ -127,9 +130,9 @@ class SessionDetailsPageTest {
         as("fay", () -> press(floor(sitting, "fay"), "Yes"));
         as("fay", () -> press(floor(sitting, "fay"), "Close the vote…"));
         as("fay", () -> onTheSheet("Close the vote"));
-        for (String number : LATE) {
+        for (EnvelopeNumber number : LATE) {
             assertThat(office.the(CaseService.class)
-                            .find(new CaseKey(CasesReady.ID, number))
+                            .find(new EnvelopeKey(new ElectionId(CasesReady.ID), number))
                             .orElseThrow()
                             .state())
                     .isEqualTo(CaseState.DECIDED);
@@ -148,7 +151,7 @@ class SessionDetailsPageTest {
                 "eve",
                 () -> office.the(MotionService.class)
                         .votes(now(sitting).floor().motion().key()));
-        assertThat(votes).extracting(BoardVote::userName).containsExactly("fay");
+        assertThat(votes).extracting(BoardVote::userName).containsExactly(new UserName("fay"));
         assertThat(votes).extracting(BoardVote::vote).containsExactly(Vote.NO);
         FloorPart seen = as("eve", () -> floor(sitting, "eve"));
         assertThat(called(seen)).containsExactly("Yes", "No", "Abstain", "Withdraw the motion");

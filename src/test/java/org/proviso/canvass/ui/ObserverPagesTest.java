@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.browser.RunningOffice;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.intake.IntakeService;
@@ -28,7 +29,7 @@ class ObserverPagesTest {
         observer = new PlainBrowser(Integer.parseInt(office.address().replaceAll(".*:", "")));
         HttpResponse<String> signedIn = observer.signIn("observer", "demo-only-password");
         assertThat(PlainBrowser.target(signedIn)).as("an observer begins here").isEqualTo("/observe");
-        String election = office.the(OfficeElections.class).all().get(0).id();
+        ElectionId election = office.the(OfficeElections.class).all().get(0).id();
         envelopes = office.the(IntakeService.class).envelopes(election);
     }
 
@@ -61,7 +62,7 @@ class ObserverPagesTest {
     void every_envelope_has_a_page_and_none_says_whose_it_is() {
         for (Envelope envelope : envelopes) {
             String page = page("/observe/cases/" + envelope.envelopeNo());
-            assertThat(page).contains(envelope.envelopeNo(), "What the law asks");
+            assertThat(page).contains(envelope.envelopeNo().value(), "What the law asks");
             assertThat(page).doesNotContainIgnoringCase(whose(envelope).toArray(String[]::new));
         }
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.Proviso;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.election.clock.OfficeClockService;
 import org.proviso.intake.IntakeService;
@@ -35,14 +36,14 @@ class DemoElectionLoaderTest {
     void the_first_start_loads_the_sample_and_the_second_finds_it_there_with_its_clock() {
         long acts;
         try (ConfigurableApplicationContext first = started(true)) {
-            assertThat(first.getBean(ElectionService.class).all()).containsExactly("tamarack-general");
-            assertThat(first.getBean(IntakeService.class).envelopes("tamarack-general"))
+            assertThat(first.getBean(ElectionService.class).all()).containsExactly(new ElectionId("tamarack-general"));
+            assertThat(first.getBean(IntakeService.class).envelopes(new ElectionId("tamarack-general")))
                     .hasSize(240);
             aMovedClockLetsDeadlinesPass(first);
             acts = acts(first);
         }
         try (ConfigurableApplicationContext second = started(true)) {
-            assertThat(second.getBean(ElectionService.class).all()).containsExactly("tamarack-general");
+            assertThat(second.getBean(ElectionService.class).all()).containsExactly(new ElectionId("tamarack-general"));
             assertThat(acts(second)).isEqualTo(acts);
         }
     }
@@ -65,14 +66,17 @@ class DemoElectionLoaderTest {
     }
 
     private static long passed(ConfigurableApplicationContext office) {
-        return office.getBean(LedgerService.class).read(LedgerChain.of("tamarack-general"), 0, 1_000).stream()
+        return office
+                .getBean(LedgerService.class)
+                .read(LedgerChain.of(new ElectionId("tamarack-general")), 0, 1_000)
+                .stream()
                 .filter(entry -> entry.act().equals("deadline_passed"))
                 .count();
     }
 
     private static long acts(ConfigurableApplicationContext office) {
         LedgerService ledger = office.getBean(LedgerService.class);
-        return List.of(LedgerChain.OFFICE, LedgerChain.of("tamarack-general")).stream()
+        return List.of(LedgerChain.OFFICE, LedgerChain.of(new ElectionId("tamarack-general"))).stream()
                 .mapToLong(chain -> ledger.head(chain).sequence())
                 .sum();
     }

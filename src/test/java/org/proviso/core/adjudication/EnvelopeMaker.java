@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
 
@@ -54,7 +55,7 @@ final class EnvelopeMaker {
 
     Envelope make() {
         return new Envelope(
-                number,
+                new EnvelopeNumber(number),
                 "R-" + number,
                 source,
                 new Envelope.Cast(place, "1", style, partyBallot, at, extended, inLine, issueReasons),

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.explain.Explanation;
 import org.proviso.core.adjudication.explain.MatchWords;
@@ -78,7 +79,7 @@ class ExplanationTest {
     void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
         String why =
                 "One voter may match, but the dates of birth differ, as those of a parent, a child or a namesake would.";
-        Candidate one = new Candidate("V1", 0.6, List.of("Same last name."));
+        Candidate one = new Candidate(new VoterId("V1"), 0.6, List.of("Same last name."));
         small.link = new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same last name."), List.of(one));
         assertThat(page().replaceAll("\\s+", " "))
                 .contains(why + " A reviewer must choose.")

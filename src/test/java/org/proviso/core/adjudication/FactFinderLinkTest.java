@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.MailBallot;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
@@ -45,8 +46,8 @@ class FactFinderLinkTest {
             value = VoterIdentityFact.class,
             names = {"PRESUMED", "ONE_FITS_WELL"})
     void hides_the_facts_of_a_presumed_voter(VoterIdentityFact identity) {
-        small.link = new Link(identity, "V1", 0.98, List.of());
-        small.records.mailBallots.add(new MailBallot("V1", "S1", null, MailBallot.State.ACCEPTED, null));
+        small.link = new Link(identity, VoterId.orNull("V1"), 0.98, List.of());
+        small.records.mailBallots.add(new MailBallot(new VoterId("V1"), "S1", null, MailBallot.State.ACCEPTED, null));
 
         assertThat(OF_THE_VOTER).allSatisfy(fact -> {
             assertThat(small.settledWord(fact)).as(fact.key()).isEqualTo("unknown");
@@ -59,7 +60,7 @@ class FactFinderLinkTest {
 
     @Test
     void shows_them_once_a_person_has_confirmed_the_link() {
-        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of()).confirmed();
+        small.link = new Link(VoterIdentityFact.PRESUMED, VoterId.orNull("V1"), 0.98, List.of()).confirmed();
         assertThat(OF_THE_VOTER)
                 .allSatisfy(fact ->
                         assertThat(small.settledWord(fact)).as(fact.key()).isEqualTo(small.word(fact)));
@@ -75,7 +76,7 @@ class FactFinderLinkTest {
 
     @Test
     void knows_identification_before_the_link_only_where_it_does_not_turn_on_the_voter() {
-        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, VoterId.orNull("V1"), 0.98, List.of());
         small.envelope.idShown = YesNo.NO;
         assertThat(small.settledWord(Fact.IDENTIFICATION)).isEqualTo("missing");
 
@@ -97,13 +98,13 @@ class FactFinderLinkTest {
         assertThat(small.word(Fact.CHECK_IN)).isEqualTo("not_theirs");
         assertThat(small.evidence(Fact.CHECK_IN)).isEqualTo(seen.words());
         assertThat(small.settledWord(Fact.SIGNATURE_COMPARISON)).isEqualTo("agrees");
-        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, VoterId.orNull("V1"), 0.98, List.of());
         assertThat(small.settledWord(Fact.CHECK_IN)).isEqualTo("not_theirs");
     }
 
     @Test
     void rejects_nobody_over_the_record_of_a_voter_who_is_only_presumed() {
-        small.link = new Link(VoterIdentityFact.PRESUMED, "V1", 0.98, List.of());
+        small.link = new Link(VoterIdentityFact.PRESUMED, VoterId.orNull("V1"), 0.98, List.of());
         small.voter.registered = LocalDate.of(2026, 10, 30);
         CaseReport report = small.report(noon());
 

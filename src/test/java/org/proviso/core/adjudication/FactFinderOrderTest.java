@@ -12,6 +12,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.Fact;
 
 /** The envelope is E-1. */
@@ -25,10 +26,12 @@ class FactFinderOrderTest {
             mode = EnumSource.Mode.EXCLUDE,
             names = {"EXTEND"})
     void finds_a_courts_order_about_this_envelope_only(Kind kind) {
-        ordered(order(kind, Status.FINAL, "E-9"));
+        ordered(order(kind, Status.FINAL, new EnvelopeNumber("E-9")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("none");
         assertThat(small.evidence(Fact.COURT_ORDER)).isEmpty();
-        ordered(order(Kind.EXTEND, Status.FINAL, "E-1"), order(kind, Status.FINAL, "E-1"));
+        ordered(
+                order(Kind.EXTEND, Status.FINAL, new EnvelopeNumber("E-1")),
+                order(kind, Status.FINAL, new EnvelopeNumber("E-1")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(kind.code());
         assertThat(small.evidence(Fact.COURT_ORDER)).isEqualTo("District Court, 11/05/2026: Ward 2");
     }
@@ -36,13 +39,15 @@ class FactFinderOrderTest {
     @ParameterizedTest
     @CsvSource({"IN_FORCE, count", "FINAL, count", "PENDING, none", "SET_ASIDE, none"})
     void lets_only_an_order_that_stands_bind(Status standing, String word) {
-        ordered(order(Kind.COUNT, standing, "E-1"));
+        ordered(order(Kind.COUNT, standing, new EnvelopeNumber("E-1")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(word);
     }
 
     @Test
     void shows_an_order_that_does_not_bind_beside_the_one_that_does() {
-        ordered(order(Kind.REJECT, Status.SET_ASIDE, "E-1"), order(Kind.PRESERVE, Status.IN_FORCE, "E-1"));
+        ordered(
+                order(Kind.REJECT, Status.SET_ASIDE, new EnvelopeNumber("E-1")),
+                order(Kind.PRESERVE, Status.IN_FORCE, new EnvelopeNumber("E-1")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("preserve");
         assertThat(small.evidence(Fact.COURT_ORDER))
                 .isEqualTo("District Court, 11/05/2026: Ward 2 (set aside, so it is not binding)"
@@ -59,13 +64,17 @@ class FactFinderOrderTest {
     @ParameterizedTest
     @CsvSource({"PRESERVE, HOLD, hold", "COUNT, HOLD, hold", "OPEN, REJECT, reject", "COUNT, OPEN, count"})
     void lets_a_hold_go_before_what_would_let_the_envelope_through(Kind first, Kind second, String word) {
-        ordered(order(first, Status.IN_FORCE, "E-1"), order(second, Status.IN_FORCE, "E-1"));
+        ordered(
+                order(first, Status.IN_FORCE, new EnvelopeNumber("E-1")),
+                order(second, Status.IN_FORCE, new EnvelopeNumber("E-1")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo(word);
     }
 
     @Test
     void leaves_orders_that_contradict_each_other_to_a_person() {
-        ordered(order(Kind.COUNT, Status.IN_FORCE, "E-1"), order(Kind.REJECT, Status.FINAL, "E-1"));
+        ordered(
+                order(Kind.COUNT, Status.IN_FORCE, new EnvelopeNumber("E-1")),
+                order(Kind.REJECT, Status.FINAL, new EnvelopeNumber("E-1")));
         assertThat(small.word(Fact.COURT_ORDER)).isEqualTo("unknown");
     }
 
@@ -73,7 +82,7 @@ class FactFinderOrderTest {
         small.records.election = SmallElection.of(Election.Kind.GENERAL, orders);
     }
 
-    private static CourtOrder order(Kind kind, Status standing, String... envelopeNos) {
+    private static CourtOrder order(Kind kind, Status standing, EnvelopeNumber... envelopeNos) {
         return new CourtOrder(
                 kind, "District Court", LocalDate.of(2026, 11, 5), "Ward 2", standing, null, Set.of(envelopeNos));
     }

@@ -81,8 +81,8 @@ class FactFinderPaperTest {
     @ParameterizedTest
     @CsvSource({
         "YES, '', noted, A poll worker sent the voter here.",
-        "YES, Wrong line, noted, 'The official noted: \"Wrong line\"'",
-        "NO, Rainy day, not_noted, 'The official noted: \"Rainy day\"'",
+        "YES, Wrong line, noted, 'The poll worker noted: \"Wrong line\"'",
+        "NO, Rainy day, not_noted, 'The poll worker noted: \"Rainy day\"'",
         "UNKNOWN, '', not_noted, ''"
     })
     void knows_an_officials_own_note_of_an_error(YesNo sent, String note, String word, String evidence) {

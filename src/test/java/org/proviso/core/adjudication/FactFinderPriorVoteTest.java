@@ -14,6 +14,7 @@ import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PersonName;
 import org.proviso.core.VotedElsewhere;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.Fact;
 
@@ -56,7 +57,7 @@ class FactFinderPriorVoteTest {
     @Test
     void names_no_day_for_a_ballot_still_out_or_a_state_without_one() {
         mail("S1", MailBallot.State.OUTSTANDING);
-        small.records.mailBallots.add(new MailBallot("V1", "S2", null, MailBallot.State.LATE, null));
+        small.records.mailBallots.add(new MailBallot(new VoterId("V1"), "S2", null, MailBallot.State.LATE, null));
         assertThat(small.evidence(Fact.MAIL_BALLOTS))
                 .isEqualTo("Mail ballot S1 sent 10/09/2026: not returned."
                         + " Mail ballot S2 sent: returned after the deadline.");
@@ -136,12 +137,12 @@ class FactFinderPriorVoteTest {
     }
 
     private void mail(String serial, MailBallot.State state) {
-        small.records.mailBallots.add(
-                new MailBallot("V1", serial, LocalDate.of(2026, 10, 9), state, LocalDate.of(2026, 10, 30)));
+        small.records.mailBallots.add(new MailBallot(
+                new VoterId("V1"), serial, LocalDate.of(2026, 10, 9), state, LocalDate.of(2026, 10, 30)));
     }
 
     private void checkIn(CheckIn.Kind kind, YesNo issued, @Nullable LocalDateTime cancelledAt) {
-        small.records.checkIns.add(new CheckIn("V1", "Town Hall", MORNING, kind, issued, cancelledAt));
+        small.records.checkIns.add(new CheckIn(new VoterId("V1"), "Town Hall", MORNING, kind, issued, cancelledAt));
     }
 
     private void other(String number, @Nullable LocalDateTime at, Envelope.Condition condition) {

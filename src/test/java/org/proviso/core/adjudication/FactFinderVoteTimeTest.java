@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.Fact;
 
@@ -74,8 +75,8 @@ class FactFinderVoteTimeTest {
 
     @Test
     void applies_an_order_about_named_envelopes_to_those_alone() {
-        small.records.election =
-                SmallElection.of(Election.Kind.GENERAL, order(null, CourtOrder.Status.FINAL, Set.of("E-7")));
+        small.records.election = SmallElection.of(
+                Election.Kind.GENERAL, order(null, CourtOrder.Status.FINAL, Set.of(new EnvelopeNumber("E-7"))));
         cast(LocalDateTime.of(2026, 11, 3, 21, 0), YesNo.NO, YesNo.YES);
         assertThat(small.word(Fact.VOTE_TIME)).isEqualTo("unknown");
         small.envelope.number = "E-7";
@@ -99,7 +100,7 @@ class FactFinderVoteTimeTest {
         small.records.election = SmallElection.of(Election.Kind.GENERAL, order(until, standing, Set.of()));
     }
 
-    private static CourtOrder order(LocalDateTime until, CourtOrder.Status standing, Set<String> envelopes) {
+    private static CourtOrder order(LocalDateTime until, CourtOrder.Status standing, Set<EnvelopeNumber> envelopes) {
         return new CourtOrder(
                 CourtOrder.Kind.EXTEND,
                 "District Court",

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.CaseFacts;
@@ -21,7 +22,8 @@ final class SmallCase {
     final VoterMaker voter = new VoterMaker();
     final EnvelopeMaker envelope = new EnvelopeMaker();
     ChangedPack pack = ChangedPack.of("example");
-    Link link = new Link(VoterIdentityFact.CONFIRMED, "V1", 0.999, List.of("Same name and date of birth."));
+    Link link =
+            new Link(VoterIdentityFact.CONFIRMED, VoterId.orNull("V1"), 0.999, List.of("Same name and date of birth."));
 
     /** The words of the fact over the presumed link, or {@code unknown}. */
     String word(Fact<?> fact) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
+import org.proviso.core.ElectionId;
 
 /** An invented county's election of 3 November 2026; the polls close at 7 pm. */
 final class SmallElection {
@@ -19,7 +20,7 @@ final class SmallElection {
 
     static Election of(Election.Kind kind, CourtOrder... orders) {
         return new Election(
-                "small",
+                new ElectionId("small"),
                 "Small Election",
                 LocalDate.of(2026, 11, 3),
                 kind,

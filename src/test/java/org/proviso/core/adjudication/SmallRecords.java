@@ -13,11 +13,13 @@ import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.LocatedAddress;
 import org.proviso.core.adjudication.finding.RecordedFact;
@@ -75,17 +77,17 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public Optional<Voter> voter(String voterId) {
-        return Optional.ofNullable(voters.get(voterId));
+    public Optional<Voter> voter(VoterId voterId) {
+        return Optional.ofNullable(voters.get(voterId.value()));
     }
 
     @Override
-    public List<MailBallot> mailBallots(String voterId) {
+    public List<MailBallot> mailBallots(VoterId voterId) {
         return mailBallots;
     }
 
     @Override
-    public List<CheckIn> checkIns(String voterId) {
+    public List<CheckIn> checkIns(VoterId voterId) {
         return checkIns;
     }
 
@@ -95,7 +97,7 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public List<Envelope> envelopesOf(String voterId) {
+    public List<Envelope> envelopesOf(VoterId voterId) {
         return envelopes;
     }
 
@@ -138,17 +140,17 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public List<CureEvidence> cureEvidence(String envelopeNo) {
+    public List<CureEvidence> cureEvidence(EnvelopeNumber envelopeNo) {
         return cures;
     }
 
     @Override
-    public List<RecordedFact> recorded(String envelopeNo) {
+    public List<RecordedFact> recorded(EnvelopeNumber envelopeNo) {
         return recorded;
     }
 
     @Override
-    public Map<Ask, LocalDateTime> noticesSent(String envelopeNo) {
+    public Map<Ask, LocalDateTime> noticesSent(EnvelopeNumber envelopeNo) {
         return notices;
     }
 

@@ -7,6 +7,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 
 /** A voter of 1 Elm St, precinct 1, registered in person in 2015, to be changed for a test. */
@@ -47,7 +48,7 @@ final class VoterMaker {
 
     Voter make() {
         return new Voter(
-                "V1",
+                new VoterId("V1"),
                 new PersonName("Kell", "Ada", "", ""),
                 born,
                 new Voter.Residence(houseNumber, street, "", "Millbrook", "49871", precinct, split),

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Code;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.ClearCase;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;
@@ -23,8 +24,8 @@ class DecisionChecksTest {
 
     private static final ChangedPack EXAMPLE = ChangedPack.of("example");
     private static final Grounds FULL = new Grounds(List.of(Reason.NOT_REGISTERED), "section 4.1", "counsel's advice");
-    private static final DecisionParticipants THREE_HANDS =
-            new DecisionParticipants("rita", "sam", Set.of("ana", "ben"));
+    private static final DecisionParticipants THREE_HANDS = new DecisionParticipants(
+            UserName.orNull("rita"), UserName.orNull("sam"), Set.of(new UserName("ana"), new UserName("ben")));
 
     @ParameterizedTest
     @CsvSource({
@@ -76,7 +77,7 @@ class DecisionChecksTest {
                 new CaseToDecide(
                         assessed("identity=confirmed"),
                         new Grounds(List.of(), "", ""),
-                        new DecisionParticipants("a", "a", Set.of())),
+                        new DecisionParticipants(UserName.orNull("a"), UserName.orNull("a"), Set.of())),
                 EXAMPLE.book(),
                 LocalDateTime.of(2026, 11, 4, 9, 0));
         assertThat(codes(all)).isEqualTo("gate_not_open no_reason departure_without_reason own_act");
@@ -122,8 +123,9 @@ class DecisionChecksTest {
         "rita, ben, ben, own_act"
     })
     void passes_a_rejection_through_three_pairs_of_hands(
-            String proposer, String reader, String decider, String refusal) {
-        DecisionParticipants acts = new DecisionParticipants(proposer, reader, Set.of(decider));
+            String proposer, String reader, UserName decider, String refusal) {
+        DecisionParticipants acts =
+                new DecisionParticipants(UserName.orNull(proposer), UserName.orNull(reader), Set.of(decider));
         assertThat(codes(DecisionChecks.ownActs(DecisionOutcome.REJECT, acts).stream()
                         .toList()))
                 .isEqualTo(refusal);
@@ -133,7 +135,11 @@ class DecisionChecksTest {
     @Test
     void names_whose_hands_it_passed_twice() {
         assertThat(DecisionChecks.ownActs(
-                        DecisionOutcome.REJECT, new DecisionParticipants("rita", "ben", Set.of("ana", "ben"))))
+                        DecisionOutcome.REJECT,
+                        new DecisionParticipants(
+                                UserName.orNull("rita"),
+                                UserName.orNull("ben"),
+                                Set.of(new UserName("ana"), new UserName("ben")))))
                 .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("ben acted more than once."));
     }
 

@@ -9,13 +9,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.proviso.core.EnvelopeNumber;
 
 /** Motions that decide no envelope. */
 class ProceduralVoteTest {
 
     private final SmallBoard board = new SmallBoard();
 
-    private VoteResult votes(Set<String> envelopes, String... bodies) {
+    private VoteResult votes(Set<EnvelopeNumber> envelopes, String... bodies) {
         List<BodyVote> polls = Stream.of(bodies)
                 .map(votes -> new BodyVote(board.body, board.present, Map.of(), SmallBoard.cast(votes)))
                 .toList();
@@ -30,7 +31,7 @@ class ProceduralVoteTest {
         "no no yes, 'The motion to table failed, 1 to 2.'"
     })
     void a_majority_of_the_votes_cast_carries_it_and_settles_no_envelope(String votes, String words) {
-        VoteResult.Stands result = (VoteResult.Stands) votes(Set.of("1"), votes);
+        VoteResult.Stands result = (VoteResult.Stands) votes(Set.of(new EnvelopeNumber("1")), votes);
         assertThat(result.words()).isEqualTo(words);
         assertThat(result.staysOpen()).isTrue();
         assertThat(result.restsOn()).isEmpty();
@@ -38,13 +39,13 @@ class ProceduralVoteTest {
 
     @Test
     void two_bodies_must_both_carry_it() {
-        assertThat(((VoteResult.Stands) votes(Set.of("1"), "yes yes no", "no no yes")).words())
+        assertThat(((VoteResult.Stands) votes(Set.of(new EnvelopeNumber("1")), "yes yes no", "no no yes")).words())
                 .isEqualTo("The motion to table failed, 2 to 1 and 1 to 2.");
     }
 
     @Test
     void a_vote_that_does_not_stand_is_refused_as_any_other() {
-        assertThat(votes(Set.of("1"), "yes yes -"))
+        assertThat(votes(Set.of(new EnvelopeNumber("1")), "yes yes -"))
                 .isEqualTo(
                         new VoteResult.Refused(Refusal.of(Refusal.Why.VOTE_MISSING, "No vote is recorded for cal.")));
         assertThat(votes(Set.of(), "yes yes yes")).isInstanceOf(VoteResult.Refused.class);

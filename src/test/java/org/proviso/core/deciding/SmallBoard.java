@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.Code;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
@@ -22,11 +24,13 @@ final class SmallBoard {
     DecidingBody body = new DecidingBody(3, 2);
     LocalDateTime at = OPEN;
     Motion motion = motion(DecisionOutcome.REJECT, Set.of());
-    final Set<String> present = new LinkedHashSet<>(List.of("ana", "ben", "cal"));
-    final Map<String, Set<String>> recusals = new LinkedHashMap<>();
+    final Set<UserName> present =
+            new LinkedHashSet<>(List.of(new UserName("ana"), new UserName("ben"), new UserName("cal")));
+    final Map<UserName, Set<EnvelopeNumber>> recusals = new LinkedHashMap<>();
 
-    static Motion motion(DecisionOutcome asks, Set<String> pulledOut) {
-        return new Motion(asks, new LinkedHashSet<>(List.of("1", "2")), pulledOut, null);
+    static Motion motion(DecisionOutcome asks, Set<EnvelopeNumber> pulledOut) {
+        return new Motion(
+                asks, new LinkedHashSet<>(List.of(new EnvelopeNumber("1"), new EnvelopeNumber("2"))), pulledOut, null);
     }
 
     SmallBoard asks(String outcome) {
@@ -46,7 +50,7 @@ final class SmallBoard {
 
     SmallBoard official() {
         body = new DecidingBody(1, 1);
-        present.retainAll(Set.of("ana"));
+        present.retainAll(Set.of(new UserName("ana")));
         return this;
     }
 
@@ -75,13 +79,13 @@ final class SmallBoard {
         return new BodyVote(body, present, recusals, cast(votes));
     }
 
-    static Map<String, Vote> cast(String votes) {
-        Map<String, Vote> cast = new LinkedHashMap<>();
+    static Map<UserName, Vote> cast(String votes) {
+        Map<UserName, Vote> cast = new LinkedHashMap<>();
         List<String> members = List.of("ana", "ben", "cal");
         String[] words = votes.split(" ");
         for (int i = 0; i < words.length; i++) {
             String member = members.get(i);
-            Code.find(Vote.class, words[i]).ifPresent(vote -> cast.put(member, vote));
+            Code.find(Vote.class, words[i]).ifPresent(vote -> cast.put(new UserName(member), vote));
         }
         return cast;
     }

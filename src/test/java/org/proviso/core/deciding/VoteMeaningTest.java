@@ -6,6 +6,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rules;
 
@@ -149,7 +150,8 @@ class VoteMeaningTest {
 
     @Test
     void settles_a_consent_group_without_the_envelopes_pulled_out() {
-        board.motion = SmallBoard.motion(DecisionOutcome.COUNT, Set.of("2"));
-        assertThat(((VoteResult.Stands) board.votes("yes yes yes")).envelopes()).containsExactly("1");
+        board.motion = SmallBoard.motion(DecisionOutcome.COUNT, Set.of(new EnvelopeNumber("2")));
+        assertThat(((VoteResult.Stands) board.votes("yes yes yes")).envelopes())
+                .containsExactly(new EnvelopeNumber("1"));
     }
 }

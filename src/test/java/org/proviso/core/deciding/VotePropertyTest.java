@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.proviso.core.Code;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.UserName;
 import org.proviso.core.rules.DeadlineBook;
 
 /** What holds for every vote under every set of rules. */
@@ -99,7 +100,7 @@ class VotePropertyTest {
         DecisionOutcome outcome = Code.find(DecisionOutcome.class, asks).orElseThrow();
         BodyVote poll = new BodyVote(
                 new DecidingBody(3, 2),
-                Set.of("ana", "ben", "cal"),
+                Set.of(new UserName("ana"), new UserName("ben"), new UserName("cal")),
                 Map.of(),
                 SmallBoard.cast(String.join(" ", votes)));
         VoteResult result =

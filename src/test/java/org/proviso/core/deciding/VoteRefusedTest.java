@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Election.DecidingBody;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.calendar.ClosedDayRule;
 import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.calendar.DeadlineOffset;
@@ -27,7 +29,7 @@ class VoteRefusedTest {
 
     @Test
     void refuses_a_vote_without_a_quorum() {
-        board.present.retainAll(Set.of("ana"));
+        board.present.retainAll(Set.of(new UserName("ana")));
         assertThat(board.comesTo("yes")).isEqualTo("no_quorum");
         assertThat(board.refusal("yes").words()).isEqualTo("No quorum: 1 taking part, 2 needed.");
     }
@@ -40,14 +42,14 @@ class VoteRefusedTest {
 
     @Test
     void refuses_the_vote_of_a_member_who_is_not_there() {
-        board.present.remove("cal");
+        board.present.remove(new UserName("cal"));
         assertThat(board.comesTo("yes yes no")).isEqualTo("not_present");
         assertThat(board.refusal("yes yes no").words()).isEqualTo("Not present, but a vote is recorded: cal.");
     }
 
     @Test
     void refuses_the_vote_of_a_member_recused_from_one_envelope_of_the_group() {
-        board.recusals.put("ben", Set.of("2", "99"));
+        board.recusals.put(new UserName("ben"), Set.of(new EnvelopeNumber("2"), new EnvelopeNumber("99")));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("recused_member_voted");
         assertThat(board.refusal("yes yes yes").words()).startsWith("Recused, but a vote is recorded: ben.");
         assertThat(board.comesTo("yes recused yes")).isEqualTo("carried: reject");
@@ -56,8 +58,8 @@ class VoteRefusedTest {
 
     @Test
     void lets_a_member_vote_once_the_envelope_recused_from_is_pulled_out() {
-        board.recusals.put("ben", Set.of("2"));
-        board.motion = SmallBoard.motion(DecisionOutcome.REJECT, Set.of("2"));
+        board.recusals.put(new UserName("ben"), Set.of(new EnvelopeNumber("2")));
+        board.motion = SmallBoard.motion(DecisionOutcome.REJECT, Set.of(new EnvelopeNumber("2")));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("carried: reject");
     }
 
@@ -82,14 +84,15 @@ class VoteRefusedTest {
     @ParameterizedTest
     @CsvSource({"CARRIED, carried", "FAILED, failed", "TIED, tied", "WITHDRAWN, withdrawn"})
     void refuses_a_motion_already_decided(MotionResult before, String word) {
-        board.motion = new Motion(DecisionOutcome.COUNT, Set.of("1"), Set.of(), before);
+        board.motion = new Motion(DecisionOutcome.COUNT, Set.of(new EnvelopeNumber("1")), Set.of(), before);
         assertThat(board.comesTo("yes yes yes")).isEqualTo("motion_already_decided");
         assertThat(board.refusal("yes yes yes").words()).isEqualTo("This motion was already " + word + ".");
     }
 
     @Test
     void refuses_a_group_of_which_every_envelope_was_pulled_out() {
-        board.motion = SmallBoard.motion(DecisionOutcome.COUNT, Set.of("1", "2"));
+        board.motion =
+                SmallBoard.motion(DecisionOutcome.COUNT, Set.of(new EnvelopeNumber("1"), new EnvelopeNumber("2")));
         assertThat(board.comesTo("yes yes yes")).isEqualTo("nothing_put");
     }
 

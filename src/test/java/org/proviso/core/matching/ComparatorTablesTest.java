@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.io.IOException;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -19,9 +21,11 @@ import org.proviso.core.matching.spelling.Soundex;
  */
 class ComparatorTablesTest {
 
+    private static final String EDIT_DISTANCES = "data/strings/edit-distance.csv";
+
     @TestFactory
     Stream<DynamicTest> jaro_and_jaro_winkler_give_the_published_values() throws IOException {
-        return rows("jaro-winkler.csv", row -> {
+        return rows("data/strings/jaro-winkler.csv", row -> {
             String a = row.get("a");
             String b = row.get("b");
             double actual = row.get("measure").equals("jaro") ? JaroWinkler.jaro(a, b) : JaroWinkler.similarity(a, b);
@@ -32,28 +36,40 @@ class ComparatorTablesTest {
     }
 
     /**
-     * The program's own measure lies between two others: Levenshtein's counts an exchange as two slips, and
-     * Damerau-Levenshtein's also takes for one an exchange with other slips between.
+     * The program's own measure is Damerau-Levenshtein's but where that lets another slip fall between two exchanged
+     * letters; the table has such pairs under both names. Levenshtein's counts an exchange as two slips.
      */
     @TestFactory
-    Stream<DynamicTest> edit_distances_lie_where_the_published_values_put_them() throws IOException {
-        return rows("edit-distance.csv", row -> {
-            String a = row.get("a");
-            String b = row.get("b");
+    Stream<DynamicTest> edit_distances_give_the_published_values() throws IOException {
+        Set<String> apart = ReferenceRows.of(EDIT_DISTANCES).stream()
+                .filter(row -> row.get("measure").equals("optimal_string_alignment"))
+                .map(ComparatorTablesTest::pair)
+                .collect(Collectors.toSet());
+        return rows(EDIT_DISTANCES, row -> {
             int published = Integer.parseInt(row.get("expected"));
-            var distance = assertThat(EditDistance.optimalStringAlignment(a, b));
+            var distance = assertThat(EditDistance.optimalStringAlignment(row.get("a"), row.get("b")));
             switch (row.get("measure")) {
                 case "levenshtein" -> distance.isLessThanOrEqualTo(published);
-                case "damerau_levenshtein" -> distance.isGreaterThanOrEqualTo(published);
+                case "damerau_levenshtein" -> {
+                    if (apart.contains(pair(row))) {
+                        distance.isGreaterThan(published);
+                    } else {
+                        distance.isEqualTo(published);
+                    }
+                }
                 case "optimal_string_alignment" -> distance.isEqualTo(published);
                 default -> throw new IllegalStateException("no such measure: " + row.get("measure"));
             }
         });
     }
 
+    private static String pair(Map<String, String> row) {
+        return row.get("a") + "|" + row.get("b");
+    }
+
     @TestFactory
     Stream<DynamicTest> soundex_gives_the_published_codes() throws IOException {
-        return rows("soundex.csv", row -> {
+        return rows("data/strings/soundex.csv", row -> {
             assertThat(SoundexCode.of(row.get("name"))).isEqualTo(row.get("expected"));
             assertThat(Soundex.number(row.get("name"))).isEqualTo(SoundexCode.number(row.get("expected")));
         });
@@ -64,7 +80,7 @@ class ComparatorTablesTest {
     }
 
     private static Stream<DynamicTest> rows(String file, RowCheck check) throws IOException {
-        return ReferenceRows.of("data/strings/" + file).stream()
+        return ReferenceRows.of(file).stream()
                 .map(row -> dynamicTest(row.values().toString(), () -> check.check(row)));
     }
 }

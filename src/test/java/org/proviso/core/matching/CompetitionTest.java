@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 
 class CompetitionTest {
@@ -23,7 +24,7 @@ class CompetitionTest {
         MatchQuery certain = query("E2", SENIOR, "1111");
         assertThat(SmallRoll.match(matcher, open).verdict()).isEqualTo(MatchVerdict.AMBIGUOUS);
         Match weighed = matcher.matchAll(List.of(open, certain), 1).get(0);
-        assertThat(weighed.best().orElseThrow().voterId()).isEqualTo("V3");
+        assertThat(weighed.best().orElseThrow().voterId().value()).isEqualTo("V3");
         assertThat(weighed.verdict()).isNotEqualTo(MatchVerdict.SURE);
     }
 
@@ -31,14 +32,14 @@ class CompetitionTest {
     void two_envelopes_of_one_voter_are_both_left_to_that_voter() {
         List<Match> matches = matcher.matchAll(List.of(query("E1", SENIOR, "1111"), query("E2", SENIOR, "1111")), 1);
         assertThat(matches).allSatisfy(match -> {
-            assertThat(match.best().orElseThrow().voterId()).isEqualTo("V2");
+            assertThat(match.best().orElseThrow().voterId().value()).isEqualTo("V2");
             assertThat(match.verdict()).isEqualTo(MatchVerdict.SURE);
         });
     }
 
     private static MatchQuery query(String number, LocalDate born, String last4) {
         return new MatchQuery(
-                number,
+                new EnvelopeNumber(number),
                 new PersonName("Thackeray", "Owen", "", ""),
                 "",
                 born,

@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.time.LocalDate;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollEntry;
 
 /** One invented person, as they truly are. */
@@ -54,7 +55,7 @@ public record InventedPerson(
 
     public RollEntry entry() {
         return new RollEntry(
-                id,
+                new VoterId(id),
                 new PersonName(last, first, middle, suffix),
                 "",
                 born,

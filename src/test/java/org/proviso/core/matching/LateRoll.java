@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollChange;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
@@ -83,7 +84,7 @@ public final class LateRoll {
     private static RollEntry entry(String id, MatchQuery person) {
         StreetAddress home = AddressNormalizer.parse(person.residence());
         return new RollEntry(
-                id,
+                new VoterId(id),
                 person.name(),
                 "",
                 person.birthDate(),
@@ -97,7 +98,7 @@ public final class LateRoll {
 
     private static RollEntry numbered(String id, RollEntry entry) {
         return new RollEntry(
-                id,
+                new VoterId(id),
                 entry.name(),
                 entry.formerName(),
                 entry.birthDate(),
@@ -109,7 +110,7 @@ public final class LateRoll {
                 entry.driversLicense());
     }
 
-    public List<RollEntry> records(Set<String> voterIds) {
+    public List<RollEntry> records(Set<VoterId> voterIds) {
         return after.stream()
                 .filter(entry -> voterIds.contains(entry.voterId()))
                 .toList();

@@ -12,7 +12,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
@@ -65,9 +67,9 @@ class LinkageDataTest {
             String id = cell(row, "row_id");
             String known = first.putIfAbsent(cell(row, "entity_id"), id);
             if (known == null) {
-                builder.add(new RollEntry(id, name, "", born, "", "", "", "", "", ""));
+                builder.add(new RollEntry(new VoterId(id), name, "", born, "", "", "", "", "", ""));
             } else {
-                queries.add(new MatchQuery(id, name, "", born, Address.NONE, Address.NONE, "", ""));
+                queries.add(new MatchQuery(new EnvelopeNumber(id), name, "", born, Address.NONE, Address.NONE, "", ""));
                 truth.put(id, known);
             }
         }
@@ -78,7 +80,7 @@ class LinkageDataTest {
 
     private static RollEntry febrlEntry(String id, Map<String, String> row) {
         return new RollEntry(
-                id,
+                new VoterId(id),
                 febrlName(row),
                 "",
                 febrlDate(row),
@@ -93,7 +95,8 @@ class LinkageDataTest {
     private static MatchQuery febrlQuery(String id, Map<String, String> row) {
         String line = cell(row, "street_number") + " " + cell(row, "address_1");
         Address address = new Address(line, "", cell(row, "suburb"), "");
-        return new MatchQuery(id, febrlName(row), "", febrlDate(row), address, Address.NONE, last4(row), "");
+        return new MatchQuery(
+                new EnvelopeNumber(id), febrlName(row), "", febrlDate(row), address, Address.NONE, last4(row), "");
     }
 
     private static PersonName febrlName(Map<String, String> row) {

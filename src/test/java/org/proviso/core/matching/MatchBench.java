@@ -42,9 +42,9 @@ final class MatchBench {
     private static void show(MessyElection election, List<Match> matches) {
         for (int i = 0; i < matches.size(); i++) {
             Match match = matches.get(i);
-            String truth = election.truth.get(match.envelopeNo());
+            String truth = election.truth.get(match.envelopeNo().value());
             boolean linked = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
-            String best = linked ? match.best().orElseThrow().voterId() : "";
+            String best = linked ? match.best().orElseThrow().voterId().value() : "";
             if (!best.equals(truth) || match.verdict() != MatchVerdict.SURE && !truth.isEmpty()) {
                 String kind = best.equals(truth) ? "NOTSURE" : linked ? match.verdict() + "-WRONG" : "MISSED";
                 System.out.println(kind + " " + match.verdict() + " truth=" + truth + " " + election.envelopes.get(i)

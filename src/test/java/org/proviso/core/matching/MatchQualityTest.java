@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
 
@@ -50,11 +51,13 @@ class MatchQualityTest {
         List<BestCandidate> pairings = matcher.pairAll(election.envelopes, 2);
         for (int i = 0; i < matches.size(); i++) {
             Match match = matches.get(i);
-            String best = match.best().map(Candidate::voterId).orElse("");
+            VoterId best = match.best().map(Candidate::voterId).orElse(null);
             double probability = match.best().map(Candidate::probability).orElse(0.0);
-            assertThat(pairings.get(i).voterId()).as(match.envelopeNo()).isEqualTo(best);
-            assertThat(pairings.get(i).verdict()).as(match.envelopeNo()).isEqualTo(match.verdict());
-            assertThat(pairings.get(i).probability()).as(match.envelopeNo()).isCloseTo(probability, within(0.001));
+            assertThat(pairings.get(i).voterId()).as(match.envelopeNo().value()).isEqualTo(best);
+            assertThat(pairings.get(i).verdict()).as(match.envelopeNo().value()).isEqualTo(match.verdict());
+            assertThat(pairings.get(i).probability())
+                    .as(match.envelopeNo().value())
+                    .isCloseTo(probability, within(0.001));
         }
     }
 
@@ -65,7 +68,13 @@ class MatchQualityTest {
         for (Match match : matches) {
             if (match.best().isPresent()) {
                 expected += match.best().get().probability();
-                right += match.best().get().voterId().equals(election.truth.get(match.envelopeNo())) ? 1 : 0;
+                right += match.best()
+                                .get()
+                                .voterId()
+                                .equals(new VoterId(
+                                        election.truth.get(match.envelopeNo().value())))
+                        ? 1
+                        : 0;
             }
         }
         assertThat(expected / right).isBetween(0.99, 1.01);

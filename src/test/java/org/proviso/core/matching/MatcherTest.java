@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 
 class MatcherTest {
 
@@ -21,31 +23,31 @@ class MatcherTest {
 
     @Test
     void the_same_person_is_sure() {
-        assertBest(query("Oyelaran", "Catherine", "", BORN, "1204", "4821"), "V1", MatchVerdict.SURE);
+        assertBest(query("Oyelaran", "Catherine", "", BORN, "1204", "4821"), new VoterId("V1"), MatchVerdict.SURE);
     }
 
     @Test
     void a_nickname_a_typo_or_an_exchanged_date_is_still_sure_or_likely() {
-        assertFound(query("Oyelaran", "Kate", "", BORN, "1204", "4821"), "V1");
-        assertFound(query("Oyelran", "Catherine", "", BORN, "5", "4821"), "V1");
-        assertFound(query("Oyelaran", "Kathryn", "", LocalDate.of(1974, 9, 3), "1204", "4821"), "V1");
-        assertFound(query("Catherine", "Oyelaran", "", BORN, "1204", ""), "V1");
+        assertFound(query("Oyelaran", "Kate", "", BORN, "1204", "4821"), new VoterId("V1"));
+        assertFound(query("Oyelran", "Catherine", "", BORN, "5", "4821"), new VoterId("V1"));
+        assertFound(query("Oyelaran", "Kathryn", "", LocalDate.of(1974, 9, 3), "1204", "4821"), new VoterId("V1"));
+        assertFound(query("Catherine", "Oyelaran", "", BORN, "1204", ""), new VoterId("V1"));
     }
 
     @Test
     void a_changed_surname_with_the_same_date_and_last_four_is_found() {
-        assertFound(query("Brandvold", "Catherine", "", BORN, "5", "4821"), "V1");
+        assertFound(query("Brandvold", "Catherine", "", BORN, "5", "4821"), new VoterId("V1"));
     }
 
     /** The slip changes the sound, the date has another slip, the number and the home are others: only respelling finds her. */
     @Test
     void two_slips_are_found_under_another_spelling_of_the_surname() {
-        assertFound(query("Quintarilla", "Luz", "", LocalDate.of(1990, 1, 6), "5", ""), "V4");
+        assertFound(query("Quintarilla", "Luz", "", LocalDate.of(1990, 1, 6), "5", ""), new VoterId("V4"));
     }
 
     @Test
     void exchanged_names_are_found_where_the_given_name_is_a_nickname() {
-        assertFound(query("Kate", "Oyelaran", "", BORN, "1204", ""), "V1");
+        assertFound(query("Kate", "Oyelaran", "", BORN, "1204", ""), new VoterId("V1"));
     }
 
     @Test
@@ -58,7 +60,7 @@ class MatcherTest {
     /** No twin has the last four too; away from home nobody vouches for that. */
     @Test
     void who_goes_by_another_name_is_sure_with_surname_date_last_four_and_home() {
-        assertBest(query("Oyelaran", "Bunny", "", BORN, "1204", "4821"), "V1", MatchVerdict.SURE);
+        assertBest(query("Oyelaran", "Bunny", "", BORN, "1204", "4821"), new VoterId("V1"), MatchVerdict.SURE);
         assertNotSure(query("Oyelaran", "Bunny", "", BORN, "5", "4821"));
         assertNotSure(query("Oyelaran", "Bunny", "", LocalDate.of(1974, 3, 8), "1204", "4821"));
     }
@@ -72,7 +74,7 @@ class MatcherTest {
 
     @Test
     void junior_and_senior_are_told_apart_by_the_date_and_left_open_without_it() {
-        assertBest(query("Thackeray", "Owen", "", LocalDate.of(1979, 11, 30), "88", ""), "V3", null);
+        assertBest(query("Thackeray", "Owen", "", LocalDate.of(1979, 11, 30), "88", ""), new VoterId("V3"), null);
         assertThat(SmallRoll.match(matcher, query("Thackeray", "Owen", "", null, "88", ""))
                         .verdict())
                 .isEqualTo(MatchVerdict.AMBIGUOUS);
@@ -88,7 +90,7 @@ class MatcherTest {
     @Test
     void a_placeholder_birth_date_is_unknown_and_no_difference() {
         MatchQuery query = query("Marchetti", "Dana", "", LocalDate.of(1966, 4, 4), "31", "4444");
-        assertBest(query, "V5", MatchVerdict.SURE);
+        assertBest(query, new VoterId("V5"), MatchVerdict.SURE);
         assertThat(SmallRoll.match(matcher, query).best().orElseThrow().evidence())
                 .doesNotContain("Different date of birth.");
     }
@@ -119,19 +121,19 @@ class MatcherTest {
                         "No other voter on the roll has this last name.");
     }
 
-    private void assertBest(MatchQuery query, String voterId, MatchVerdict verdict) {
+    private void assertBest(MatchQuery query, VoterId voterId, MatchVerdict verdict) {
         Match match = SmallRoll.match(matcher, query);
-        assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
+        assertThat(match.best().orElseThrow().voterId().value()).isEqualTo(voterId.value());
         assertThat(match.verdict())
                 .as(match.toString())
                 .isIn(verdict == null ? MatchVerdict.values() : new MatchVerdict[] {verdict});
         assertThat(match.verdict()).isIn(MatchVerdict.SURE, MatchVerdict.LIKELY);
     }
 
-    private void assertFound(MatchQuery query, String voterId) {
+    private void assertFound(MatchQuery query, VoterId voterId) {
         Match match = SmallRoll.match(matcher, query);
         assertThat(match.verdict()).as(match.toString()).isIn(MatchVerdict.SURE, MatchVerdict.LIKELY);
-        assertThat(match.best().orElseThrow().voterId()).isEqualTo(voterId);
+        assertThat(match.best().orElseThrow().voterId().value()).isEqualTo(voterId.value());
     }
 
     private void assertNotSure(MatchQuery query) {
@@ -142,7 +144,7 @@ class MatcherTest {
     private static MatchQuery query(
             String last, String first, String suffix, LocalDate born, String house, String last4) {
         return new MatchQuery(
-                "E1",
+                new EnvelopeNumber("E1"),
                 new PersonName(last, first, "", suffix),
                 "",
                 born,

@@ -15,7 +15,9 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.NotEmpty;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.grades.AddressGrade;
 import org.proviso.core.matching.grades.DateGrade;
 import org.proviso.core.matching.grades.GivenGrade;
@@ -156,7 +158,7 @@ class MatchingPropertyTest {
 
     private static double probability(String voter, MatchQuery query) {
         return SmallRoll.match(MATCHER, query).candidates().stream()
-                .filter(candidate -> candidate.voterId().equals(voter))
+                .filter(candidate -> candidate.voterId().equals(new VoterId(voter)))
                 .mapToDouble(Candidate::probability)
                 .findFirst()
                 .orElse(0);
@@ -173,7 +175,8 @@ class MatchingPropertyTest {
 
     private static MatchQuery query(String last, String first, LocalDate born, String line, String last4) {
         PersonName name = new PersonName(last, first, "", "");
-        return new MatchQuery("E1", name, "", born, new Address(line, "", "", ""), Address.NONE, last4, "");
+        return new MatchQuery(
+                new EnvelopeNumber("E1"), name, "", born, new Address(line, "", "", ""), Address.NONE, last4, "");
     }
 
     @Provide

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
 
 /**
@@ -84,7 +85,14 @@ public final class MessyElection {
         boolean tellsFormer = home != person && slips.in(30);
         Address former = tellsFormer ? new Address(line(person), person.unit(), "", "") : Address.NONE;
         return new MatchQuery(
-                number, name(person), "", birth(person.born()), residence, former, last4(person.last4()), "");
+                new EnvelopeNumber(number),
+                name(person),
+                "",
+                birth(person.born()),
+                residence,
+                former,
+                last4(person.last4()),
+                "");
     }
 
     private PersonName name(InventedPerson person) {

@@ -32,8 +32,9 @@ final class MessyFiles {
         CsvOutput.write(
                 folder.resolve("truth.csv"),
                 columns("envelope_no,voter_id"),
-                out -> election.envelopes.forEach(
-                        envelope -> out.row(envelope.envelopeNo(), election.truth.get(envelope.envelopeNo()))));
+                out -> election.envelopes.forEach(envelope -> out.row(
+                        envelope.envelopeNo().value(),
+                        election.truth.get(envelope.envelopeNo().value()))));
     }
 
     private static void writeVoter(CsvOutput out, InventedPerson person) {
@@ -54,7 +55,7 @@ final class MessyFiles {
 
     private static void writeEnvelope(CsvOutput out, MatchQuery envelope) {
         out.row(
-                envelope.envelopeNo(),
+                envelope.envelopeNo().value(),
                 envelope.name().last(),
                 envelope.name().first(),
                 envelope.name().middle(),

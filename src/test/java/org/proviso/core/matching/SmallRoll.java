@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
@@ -52,6 +53,6 @@ public final class SmallRoll {
             String house,
             String last4) {
         PersonName name = new PersonName(last, first, middle, suffix);
-        return new RollEntry(id, name, "", born, house, "N Quarry St", "", "49871", last4, "");
+        return new RollEntry(new VoterId(id), name, "", born, house, "N Quarry St", "", "49871", last4, "");
     }
 }

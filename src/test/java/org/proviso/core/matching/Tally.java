@@ -2,6 +2,7 @@ package org.proviso.core.matching;
 
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.VoterId;
 
 /** Counts how verdicts stand against the truth. */
 final class Tally {
@@ -15,14 +16,16 @@ final class Tally {
     static Tally of(List<Match> matches, Map<String, String> truth) {
         Tally tally = new Tally();
         for (Match match : matches) {
-            tally.count(match, truth.get(match.envelopeNo()));
+            tally.count(match, truth.get(match.envelopeNo().value()));
         }
         return tally;
     }
 
     private void count(Match match, String voterId) {
         onRoll += voterId.isEmpty() ? 0 : 1;
-        boolean right = match.best().map(best -> best.voterId().equals(voterId)).orElse(false);
+        boolean right = match.best()
+                .map(best -> best.voterId().value().equals(voterId))
+                .orElse(false);
         if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
             linked++;
             linkedRight += right ? 1 : 0;

@@ -17,6 +17,8 @@ import org.proviso.access.Staff;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
@@ -44,43 +46,55 @@ class CourtOrderServiceTest {
         return office.the(CourtOrderService.class);
     }
 
-    private static RecordCourtOrder order(Kind kind, @Nullable LocalDateTime until, String... envelopes) {
+    private static RecordCourtOrder order(Kind kind, @Nullable LocalDateTime until, EnvelopeNumber... envelopes) {
         LocalDate day = LocalDate.of(2026, 8, 6);
         return new RecordCourtOrder(
-                ID, kind, "Circuit Court", day, "Petition of Craig Okafor", Status.PENDING, until, Set.of(envelopes));
+                new ElectionId(ID),
+                kind,
+                "Circuit Court",
+                day,
+                "Petition of Craig Okafor",
+                Status.PENDING,
+                until,
+                Set.of(envelopes));
     }
 
     private static List<CourtOrder> orders(TestOffice office) {
-        return office.the(ElectionService.class).find(ID).orElseThrow().orders();
+        return office.the(ElectionService.class)
+                .find(new ElectionId(ID))
+                .orElseThrow()
+                .orders();
     }
 
     @OnADatabase
     void an_order_gets_the_next_number_and_is_one_of_the_elections_orders(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
-        RecordCourtOrder hold = order(Kind.HOLD, null, "P-1001", "P-1002");
+        RecordCourtOrder hold = order(Kind.HOLD, null, new EnvelopeNumber("P-1001"), new EnvelopeNumber("P-1002"));
         assertThat(service.record(hold)).isEqualTo(2);
         assertThat(service.record(order(Kind.EXTEND, NINE))).isEqualTo(3);
         assertThat(orders(office)).hasSize(3).contains(hold.order());
-        assertThat(service.all(ID)).extracting(RecordedCourtOrder::orderNo).containsExactly(1, 2, 3);
+        assertThat(service.all(new ElectionId(ID)))
+                .extracting(RecordedCourtOrder::orderNo)
+                .containsExactly(1, 2, 3);
     }
 
     @OnADatabase
     void an_order_is_set_aside_later_but_not_by_somebody_with_an_old_page(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
-        int number = service.record(order(Kind.COUNT, null, "P-1001"));
-        service.change(ID, number, 0, Status.IN_FORCE);
-        assertThatThrownBy(() -> service.change(ID, number, 0, Status.FINAL))
+        int number = service.record(order(Kind.COUNT, null, new EnvelopeNumber("P-1001")));
+        service.change(new ElectionId(ID), number, 0, Status.IN_FORCE);
+        assertThatThrownBy(() -> service.change(new ElectionId(ID), number, 0, Status.FINAL))
                 .isInstanceOf(OptimisticLockingFailureException.class)
                 .hasMessageContaining("changed by somebody else");
-        service.change(ID, number, 1, Status.SET_ASIDE);
-        assertThat(service.all(ID).get(1).version()).isEqualTo(2);
+        service.change(new ElectionId(ID), number, 1, Status.SET_ASIDE);
+        assertThat(service.all(new ElectionId(ID)).get(1).version()).isEqualTo(2);
         assertThat(orders(office).get(1).standing()).isEqualTo(Status.SET_ASIDE);
     }
 
     @OnADatabase
     void the_ledger_has_what_was_ordered_and_no_name(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
-        service.record(order(Kind.HOLD, null, "P-1002", "P-1001"));
+        service.record(order(Kind.HOLD, null, new EnvelopeNumber("P-1002"), new EnvelopeNumber("P-1001")));
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("order_recorded");
         assertThat(entry.subject()).isEqualTo("order-2");
@@ -91,17 +105,24 @@ class CourtOrderServiceTest {
                         "date", "2026-08-06",
                         "until", "",
                         "envelopes", List.of("P-1001", "P-1002")));
-        service.change(ID, 2, 0, Status.FINAL);
+        service.change(new ElectionId(ID), 2, 0, Status.FINAL);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("order_standing_changed");
         assertThat(LoadedOffice.lastEntry(office).payload()).containsEntry("standing", "final");
-        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+        assertThat(office.the(LedgerService.class)
+                        .verify(LedgerChain.of(new ElectionId(ID)))
+                        .isWhole())
                 .isTrue();
     }
 
     @OnADatabase
     void an_order_about_an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
-        assertThatThrownBy(() -> service.record(order(Kind.COUNT, null, "P-1001", "P-7777", "P-6666")))
+        assertThatThrownBy(() -> service.record(order(
+                        Kind.COUNT,
+                        null,
+                        new EnvelopeNumber("P-1001"),
+                        new EnvelopeNumber("P-7777"),
+                        new EnvelopeNumber("P-6666"))))
                 .isInstanceOf(IntakeRefusedException.class)
                 .hasMessageContaining("no envelope P-6666, P-7777");
         assertThat(orders(office)).hasSize(1);
@@ -111,7 +132,7 @@ class CourtOrderServiceTest {
     @OnADatabase
     void what_an_order_of_its_kind_cannot_say_is_named(TestOffice office) {
         CourtOrderService service = asSupervisor(office);
-        assertThatThrownBy(() -> service.record(order(Kind.COUNT, NINE, "P-1001")))
+        assertThatThrownBy(() -> service.record(order(Kind.COUNT, NINE, new EnvelopeNumber("P-1001"))))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("only an order that extends the hours says until when");
         assertThatThrownBy(() -> service.record(order(Kind.REJECT, null)))
@@ -127,8 +148,9 @@ class CourtOrderServiceTest {
         CourtOrderService service = asSupervisor(office);
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE, Role.DECIDER);
         Staff.signIn("ada");
-        assertThatThrownBy(() -> service.record(order(Kind.HOLD, null, "P-1001")))
+        assertThatThrownBy(() -> service.record(order(Kind.HOLD, null, new EnvelopeNumber("P-1001"))))
                 .isInstanceOf(NotPermittedException.class);
-        assertThatThrownBy(() -> service.change(ID, 1, 0, Status.FINAL)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> service.change(new ElectionId(ID), 1, 0, Status.FINAL))
+                .isInstanceOf(NotPermittedException.class);
     }
 }

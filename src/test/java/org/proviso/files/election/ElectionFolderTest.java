@@ -1,4 +1,5 @@
 package org.proviso.files.election;
+import org.proviso.core.EnvelopeNumber;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.MailBallot;
+import org.proviso.core.VoterId;
 import org.proviso.files.EnvelopeRows;
 import org.proviso.files.InputException;
 import org.proviso.files.roll.RollReaderTest;
@@ -57,12 +59,14 @@ class ElectionFolderTest {
         assertThat(read.styles()).extracting("style").containsExactly("7");
         assertThat(read.precincts()).hasSize(2);
         assertThat(read.streets()).hasSize(1);
-        assertThat(read.voters().get("V1").name().first()).isEqualTo("Ada");
-        assertThat(read.mailBallots().get("V1")).extracting(MailBallot::serial).containsExactly("S1", "S2");
-        assertThat(read.checkIns().get("V1")).hasSize(1);
+        assertThat(read.voters().get(new VoterId("V1")).name().first()).isEqualTo("Ada");
+        assertThat(read.mailBallots().get(new VoterId("V1")))
+                .extracting(MailBallot::serial)
+                .containsExactly("S1", "S2");
+        assertThat(read.checkIns().get(new VoterId("V1"))).hasSize(1);
         assertThat(read.votedElsewhere()).isEmpty();
         assertThat(read.transmittals()).hasSize(1);
-        assertThat(read.envelopes()).extracting("envelopeNo").containsExactly("E-2", "E-1");
+        assertThat(read.envelopes()).extracting("envelopeNo").containsExactly(new EnvelopeNumber("E-2"), new EnvelopeNumber("E-1"));
     }
 
     @ParameterizedTest
@@ -186,7 +190,12 @@ class ElectionFolderTest {
         fails("roll.json", 0, "", "found beside roll.csv");
 
         Files.delete(folder.resolve("roll.csv"));
-        assertThat(ElectionFolder.read(folder).voters().get("V1").name().last()).isEqualTo("Kell");
+        assertThat(ElectionFolder.read(folder)
+                        .voters()
+                        .get(new VoterId("V1"))
+                        .name()
+                        .last())
+                .isEqualTo("Kell");
     }
 
     private List<String> warnings() {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
 
 class ElectionYamlReaderTest {
 
@@ -42,7 +43,7 @@ class ElectionYamlReaderTest {
     void reads_an_election_and_takes_its_id_from_the_folder() throws IOException {
         Election election = read(GOOD);
 
-        assertThat(election.id()).isEqualTo(folder.getFileName().toString());
+        assertThat(election.id().value()).isEqualTo(folder.getFileName().toString());
         assertThat(election.name()).isEqualTo("General Election");
         assertThat(election.date()).isEqualTo(LocalDate.of(2026, 11, 3));
         assertThat(election.zone().getId()).isEqualTo("America/Denver");
@@ -80,7 +81,8 @@ class ElectionYamlReaderTest {
 
         CourtOrder extended = election.orders().get(0);
         assertThat(extended.until()).isEqualTo(LocalDateTime.of(2026, 11, 3, 20, 30));
-        assertThat(election.orders().get(1).envelopeNos()).containsExactly("E-1", "E-2");
+        assertThat(election.orders().get(1).envelopeNos())
+                .containsExactly(new EnvelopeNumber("E-1"), new EnvelopeNumber("E-2"));
         assertThat(election.orders().get(1).date()).isNull();
         assertThat(election.daysClosed()).containsExactly(LocalDate.of(2026, 11, 11));
         assertThat(election.rulings())

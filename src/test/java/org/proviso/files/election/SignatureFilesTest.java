@@ -1,4 +1,5 @@
 package org.proviso.files.election;
+import org.proviso.core.VoterId;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.files.InputAssert.refused;
@@ -41,11 +42,11 @@ class SignatureFilesTest {
     @Test
     void a_voters_pictures_are_found_by_voter_and_number_and_known_by_their_first_bytes() {
         SignatureFiles found = read("envelope.png");
-        assertThat(found.voters()).extracting("voterId").containsExactly("V-1", "V-1");
+        assertThat(found.voters()).extracting("voterId").containsExactly(new VoterId("V-1"), new VoterId("V-1"));
         assertThat(found.voters()).extracting("number").containsExactly(1, 2);
         assertThat(found.voters()).extracting("image.mediaType").containsExactly("image/jpeg", "image/png");
         assertThat(found.envelopes()).singleElement().satisfies(one -> {
-            assertThat(one.envelopeNo()).isEqualTo("E-1");
+            assertThat(one.envelopeNo().value()).isEqualTo("E-1");
             assertThat(one.image().content()).isEqualTo(PNG);
         });
     }

@@ -16,6 +16,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 
 public class RollReaderTest {
@@ -33,7 +34,7 @@ public class RollReaderTest {
     void reads_a_voter_with_the_columns_every_roll_has() throws IOException {
         assertThat(read(HEADER, ADA))
                 .containsExactly(new Voter(
-                        "V1",
+                        new VoterId("V1"),
                         new PersonName("Dunmore", "Ada", "May", ""),
                         LocalDate.of(1984, 3, 12),
                         new Voter.Residence("88", "Sorrel Ln", "Apt 3", "Millbrook", "49871", "12", ""),

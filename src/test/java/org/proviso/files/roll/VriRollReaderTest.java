@@ -18,6 +18,7 @@ import org.proviso.core.Entitlement;
 import org.proviso.core.PersonName;
 import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
 
 public class VriRollReaderTest {
@@ -66,7 +67,7 @@ public class VriRollReaderTest {
     void reads_a_voter_wherever_the_type_of_the_file_stands() throws IOException {
         assertThat(read(GOOD))
                 .containsExactly(new Voter(
-                        "V-7",
+                        new VoterId("V-7"),
                         new PersonName("Kell", "Zo\u00eb", "May Q", ""),
                         LocalDate.of(1984, 3, 12),
                         new Voter.Residence("88 1/2", "N Sorrel Ln", "Apt 3", "Millbrook", "49871", "12", "A"),
@@ -93,7 +94,7 @@ public class VriRollReaderTest {
 
         assertThat(voters).hasSize(1);
         Voter voter = voters.get(0);
-        assertThat(voter.voterId()).isEqualTo("VR0000001");
+        assertThat(voter.voterId().value()).isEqualTo("VR0000001");
         assertThat(voter.name()).isEqualTo(new PersonName("VOTERPERSON", "SAMPLE", "Q", "JR"));
         assertThat(voter.birthDate()).isEqualTo(LocalDate.of(1980, 2, 29));
         assertThat(voter.residence())

@@ -14,6 +14,8 @@ import org.proviso.access.AccessService;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
@@ -50,11 +52,16 @@ class CureServiceTest {
     }
 
     private static RecordCure brought(String envelope, LocalDateTime stamp) {
-        return new RecordCure(ID, envelope, Ask.IDENTIFICATION, stamp, "State ID of Craig Okafor");
+        return new RecordCure(
+                new ElectionId(ID),
+                new EnvelopeNumber(envelope),
+                Ask.IDENTIFICATION,
+                stamp,
+                "State ID of Craig Okafor");
     }
 
     private static List<CureEvidence> evidence(TestOffice office) {
-        return office.the(IntakeService.class).cureEvidence(ID, ENVELOPE, COUNTY);
+        return office.the(IntakeService.class).cureEvidence(new ElectionId(ID), new EnvelopeNumber(ENVELOPE), COUNTY);
     }
 
     @OnADatabase
@@ -89,7 +96,9 @@ class CureServiceTest {
                 .containsEntry("received_at", "2026-08-06T16:59");
         assertThat(entry.payload().get("words").toString()).matches("[0-9a-f]{64}");
         assertThat(entry.line()).doesNotContain("Okafor");
-        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+        assertThat(office.the(LedgerService.class)
+                        .verify(LedgerChain.of(new ElectionId(ID)))
+                        .isWhole())
                 .isTrue();
     }
 
@@ -113,7 +122,7 @@ class CureServiceTest {
                     return heardOf;
                 }))
                 .hasMessage("a later room cannot take it");
-        assertThat(heard).containsExactly(new CureRecorded(ID, ENVELOPE));
+        assertThat(heard).containsExactly(new CureRecorded(new ElectionId(ID), new EnvelopeNumber(ENVELOPE)));
         assertThat(evidence(office)).isEmpty();
     }
 
@@ -141,7 +150,8 @@ class CureServiceTest {
     @OnADatabase
     void what_is_left_out_is_named(TestOffice office) {
         CureService cures = asClerk(office);
-        assertThatThrownBy(() -> cures.record(new RecordCure(ID, ENVELOPE, Ask.SIGNATURE, STAMP, " ")))
+        assertThatThrownBy(() -> cures.record(
+                        new RecordCure(new ElectionId(ID), new EnvelopeNumber(ENVELOPE), Ask.SIGNATURE, STAMP, " ")))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("words");
     }

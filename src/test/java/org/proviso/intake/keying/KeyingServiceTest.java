@@ -11,9 +11,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
@@ -50,24 +52,35 @@ class KeyingServiceTest {
     }
 
     private static Envelope envelope(TestOffice office) {
-        return office.the(IntakeService.class).envelope(ID, Keying.NUMBER).orElseThrow();
+        return office.the(IntakeService.class)
+                .envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
+                .orElseThrow();
     }
 
     private static SaveKeyingDraft typed(int version, String lastName) {
-        return new SaveKeyingDraft(ID, Keying.NUMBER, version, Map.of("last_name", lastName, "date_of_birth", "03/1"));
+        return new SaveKeyingDraft(
+                new ElectionId(ID),
+                new EnvelopeNumber(Keying.NUMBER),
+                version,
+                Map.of("last_name", lastName, "date_of_birth", "03/1"));
     }
 
     @OnADatabase
     void what_was_typed_survives_half_a_date_and_all_and_is_the_own_persons_alone(TestOffice office) {
         KeyingService service = asInes(office);
-        assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
+        assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isEmpty();
         assertThat(service.saveDraft(typed(0, "Ke\"l\nÅ"))).isEqualTo(1);
         assertThat(service.saveDraft(typed(1, "Kell"))).isEqualTo(2);
-        assertThat(service.draft(ID, Keying.NUMBER))
-                .contains(
-                        new KeyingDraft(Keying.NUMBER, Map.of("last_name", "Kell", "date_of_birth", "03/1"), false, 2));
+        assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .contains(new KeyingDraft(
+                        new EnvelopeNumber(Keying.NUMBER),
+                        Map.of("last_name", "Kell", "date_of_birth", "03/1"),
+                        false,
+                        2));
         Staff.signIn("otto");
-        assertThat(service.draft(ID, Keying.NUMBER)).isEmpty();
+        assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
+                .isEmpty();
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
     }
 
@@ -81,7 +94,10 @@ class KeyingServiceTest {
                     .isInstanceOf(OptimisticLockingFailureException.class)
                     .hasMessageContaining("saved from another page");
         }
-        assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().boxes()).containsEntry("last_name", "Kelly");
+        assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
+                        .orElseThrow()
+                        .boxes())
+                .containsEntry("last_name", "Kelly");
     }
 
     @OnADatabase
@@ -97,8 +113,11 @@ class KeyingServiceTest {
         assertThat(kept.affirmation()).isEqualTo(keying.finish().affirmation().affirmation());
         assertThat(kept.handling()).isEqualTo(keying.finish().handling().handling(""));
         assertThat(kept.cast()).isEqualTo(keying.receive().envelope().cast());
-        assertThat(service.waiting(ID)).doesNotContain(Keying.NUMBER);
-        assertThat(service.draft(ID, Keying.NUMBER).orElseThrow().finished()).isTrue();
+        assertThat(service.waiting(new ElectionId(ID))).doesNotContain(new EnvelopeNumber(Keying.NUMBER));
+        assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
+                        .orElseThrow()
+                        .finished())
+                .isTrue();
     }
 
     @OnADatabase
@@ -111,7 +130,9 @@ class KeyingServiceTest {
         assertThat(entry.payload()).containsEntry("boxes_changed", 0L);
         assertThat(entry.payload().get("keyed").toString()).matches("[0-9a-f]{64}");
         assertThat(entry.line()).doesNotContain("Kell");
-        assertThat(office.the(LedgerService.class).verify(LedgerChain.of(ID)).isWhole())
+        assertThat(office.the(LedgerService.class)
+                        .verify(LedgerChain.of(new ElectionId(ID)))
+                        .isWhole())
                 .isTrue();
     }
 
@@ -190,11 +211,11 @@ class KeyingServiceTest {
     @OnADatabase
     void an_envelope_from_the_folder_is_completed_without_losing_what_it_says(TestOffice office) {
         KeyingService service = asInes(office);
-        keying.envelopeNo = "P-1001";
+        keying.envelopeNo = new EnvelopeNumber("P-1001");
         KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
         assertThat(told.differences()).extracting(BoxDifference::box).contains("last_name", "first_name");
         assertThat(office.the(IntakeService.class)
-                        .envelope(ID, "P-1001")
+                        .envelope(new ElectionId(ID), new EnvelopeNumber("P-1001"))
                         .orElseThrow()
                         .affirmation()
                         .name()
@@ -203,7 +224,7 @@ class KeyingServiceTest {
         keying.resolves = told.version();
         service.handIn(keying.finish());
         assertThat(office.the(IntakeService.class)
-                        .envelope(ID, "P-1001")
+                        .envelope(new ElectionId(ID), new EnvelopeNumber("P-1001"))
                         .orElseThrow()
                         .handling()
                         .signatureImage())
@@ -226,9 +247,10 @@ class KeyingServiceTest {
     @OnADatabase
     void an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         KeyingService service = asInes(office);
-        keying.envelopeNo = "P-9999";
+        keying.envelopeNo = new EnvelopeNumber("P-9999");
         assertThatThrownBy(() -> service.handIn(keying.finish())).hasMessageContaining("\"P-9999\"");
-        assertThatThrownBy(() -> service.saveDraft(new SaveKeyingDraft(ID, "P-9999", 0, Map.of())))
+        assertThatThrownBy(() -> service.saveDraft(
+                        new SaveKeyingDraft(new ElectionId(ID), new EnvelopeNumber("P-9999"), 0, Map.of())))
                 .hasMessageContaining("\"P-9999\"");
     }
 
@@ -240,8 +262,8 @@ class KeyingServiceTest {
         List<ThrowingCallable> acts = List.of(
                 () -> service.handIn(keying.finish()),
                 () -> service.saveDraft(typed(0, "Kell")),
-                () -> service.draft(ID, Keying.NUMBER),
-                () -> service.waiting(ID));
+                () -> service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)),
+                () -> service.waiting(new ElectionId(ID)));
         acts.forEach(act -> assertThatThrownBy(act).isInstanceOf(NotPermittedException.class));
     }
 }

@@ -11,12 +11,14 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.SampleCases;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.review.AssessedPrimary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.replay.KeptAssessmentStore;
 import org.proviso.review.replay.StoredAssessment;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -31,9 +33,11 @@ class AssessmentStoreTest {
 
     @OnBothDatabases
     void every_assessment_comes_back_to_the_last_letter(TestOffice office) {
-        Map<String, List<KeptAssessment>> ways = AssessedPrimary.load(office).assessConfirmed();
+        Map<EnvelopeNumber, List<KeptAssessment>> ways =
+                AssessedPrimary.load(office).assessConfirmed();
         List<KeptAssessment> back = new ArrayList<>();
-        for (StoredAssessment stored : office.the(KeptAssessmentStore.class).between(ID, "P-1001", "P-1060")) {
+        for (StoredAssessment stored :
+                office.the(KeptAssessmentStore.class).between(new ElectionId(ID), "P-1001", "P-1060")) {
             if (stored.number() == 2) {
                 back.add(stored.kept());
             }
@@ -48,7 +52,7 @@ class AssessmentStoreTest {
     void a_list_shows_the_newest_assessment_of_every_case(TestOffice office) {
         AssessedPrimary primary = AssessedPrimary.load(office);
         AssessmentStore store = primary.store();
-        List<AssessmentRow> first = store.latest(ID);
+        List<AssessmentRow> first = store.latest(new ElectionId(ID));
         assertThat(first)
                 .hasSize(60)
                 .allMatch(row -> row.number() == 1)
@@ -56,20 +60,20 @@ class AssessmentStoreTest {
                 .isSorted();
         SampleCases later = primary.cases().confirmed();
         CaseReport one = later.reports().get(1);
-        CaseKey key = key(one.envelope().envelopeNo());
+        EnvelopeKey key = key(one.envelope().envelopeNo());
         List<KeptAssessment> ways = KeptAssessment.of(one, Map.of(), later.book(), later.asOf());
-        assertThat(store.sayingTheSame(ID, Map.of(key, ways))).isEmpty();
-        assertThat(store.insert(ID, Map.of(key, ways))).isEqualTo(Map.of(key, 2));
-        assertThat(store.sayingTheSame(ID, Map.of(key, ways))).containsExactly(key);
+        assertThat(store.sayingTheSame(new ElectionId(ID), Map.of(key, ways))).isEmpty();
+        assertThat(store.insert(new ElectionId(ID), Map.of(key, ways))).isEqualTo(Map.of(key, 2));
+        assertThat(store.sayingTheSame(new ElectionId(ID), Map.of(key, ways))).containsExactly(key);
         AssessmentRow newest = row(key, one, later);
         assertThat(store.latest(key)).contains(newest);
         List<AssessmentRow> expected = new ArrayList<>(first);
         expected.set(1, newest);
-        assertThat(store.latest(ID)).isEqualTo(expected);
-        assertThat(store.latest(key("P-none"))).isEmpty();
+        assertThat(store.latest(new ElectionId(ID))).isEqualTo(expected);
+        assertThat(store.latest(key(new EnvelopeNumber("P-none")))).isEmpty();
     }
 
-    private static AssessmentRow row(CaseKey key, CaseReport report, SampleCases cases) {
+    private static AssessmentRow row(EnvelopeKey key, CaseReport report, SampleCases cases) {
         return new AssessmentRow(
                 key,
                 2,
@@ -84,13 +88,13 @@ class AssessmentStoreTest {
     @OnBothDatabases
     void an_assessment_under_rules_that_are_not_kept_is_refused_whole(TestOffice office) {
         AssessedPrimary primary = AssessedPrimary.load(office);
-        List<AssessmentRow> before = primary.store().latest(ID);
+        List<AssessmentRow> before = primary.store().latest(new ElectionId(ID));
         SampleCases general = SampleCases.presumed("tamarack-general");
         List<KeptAssessment> ofOtherRules =
                 KeptAssessment.of(general.reports().get(0), Map.of(), general.book(), general.asOf());
-        assertThatThrownBy(() ->
-                        office.inTransaction(() -> primary.store().insert(ID, Map.of(key("P-1001"), ofOtherRules))))
+        assertThatThrownBy(() -> office.inTransaction(() -> primary.store()
+                        .insert(new ElectionId(ID), Map.of(key(new EnvelopeNumber("P-1001")), ofOtherRules))))
                 .isInstanceOf(DataIntegrityViolationException.class);
-        assertThat(primary.store().latest(ID)).isEqualTo(before);
+        assertThat(primary.store().latest(new ElectionId(ID))).isEqualTo(before);
     }
 }

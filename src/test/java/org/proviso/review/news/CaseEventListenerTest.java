@@ -16,6 +16,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.Key;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Refusal.Why;
@@ -26,7 +30,6 @@ import org.proviso.election.orders.CourtOrderService;
 import org.proviso.election.orders.RecordCourtOrder;
 import org.proviso.files.InputException;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
@@ -51,11 +54,13 @@ public class CaseEventListenerTest {
     @OnADatabase
     void a_newer_mail_ballot_list_recalls_the_proposal_it_touches_and_says_why(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("mail_surrendered");
+        EnvelopeKey key = primary.envelope("mail_surrendered");
         assertThat(primary.reviewing(key).work()).isEqualTo(Recommendation.COUNT);
         Path newer = withAccepted(primary, key);
         NewListResult brought = as(
-                "carl", () -> services.the(NewerFileService.class).load(Primary.ID, SnapshotKind.MAIL_BALLOTS, newer));
+                "carl",
+                () -> services.the(NewerFileService.class)
+                        .load(new ElectionId(Primary.ID), SnapshotKind.MAIL_BALLOTS, newer));
         assertThat(((NewListResult.InUse) brought).changed()).singleElement().satisfies(changed -> {
             assertThat(changed.key()).isEqualTo(key);
             assertThat(changed.before()).isEqualTo(Recommendation.COUNT);
@@ -66,7 +71,10 @@ public class CaseEventListenerTest {
         assertThat(as(
                         "carl",
                         () -> services.the(NewerFileService.class)
-                                .load(Primary.ID, SnapshotKind.MAIL_BALLOTS, temporary.resolve("mail-ballots.csv"))))
+                                .load(
+                                        new ElectionId(Primary.ID),
+                                        SnapshotKind.MAIL_BALLOTS,
+                                        temporary.resolve("mail-ballots.csv"))))
                 .as("the same file again")
                 .isInstanceOf(NewListResult.NothingNew.class);
     }
@@ -74,38 +82,41 @@ public class CaseEventListenerTest {
     @OnADatabase
     void a_list_that_changes_what_was_decided_waits_for_a_second_person(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("mail_surrendered");
+        EnvelopeKey key = primary.envelope("mail_surrendered");
         primary.reviewing(key).work();
         decide(primary, key, DecisionOutcome.COUNT, List.of(), "");
         NewerFileService files = services.the(NewerFileService.class);
         RollService roll = services.the(RollService.class);
-        int before = roll.snapshotInUse(Primary.ID, SnapshotKind.MAIL_BALLOTS);
+        int before = roll.snapshotInUse(new ElectionId(Primary.ID), SnapshotKind.MAIL_BALLOTS);
         Path newer = withAccepted(primary, key);
-        NewListResult brought = as("carl", () -> files.load(Primary.ID, SnapshotKind.MAIL_BALLOTS, newer));
+        NewListResult brought =
+                as("carl", () -> files.load(new ElectionId(Primary.ID), SnapshotKind.MAIL_BALLOTS, newer));
         NewListResult.WaitsForSecond waits = (NewListResult.WaitsForSecond) brought;
         assertThat(waits.wouldChange()).extracting(CaseDifference::key).containsExactly(key);
-        assertThat(as("dora", () -> files.waiting(Primary.ID)))
+        assertThat(as("dora", () -> files.waiting(new ElectionId(Primary.ID))))
                 .extracting(UnconfirmedList::snapshotNo, UnconfirmedList::broughtBy)
                 .containsExactly(tuple(waits.snapshotNo(), "carl"));
-        assertThat(as("dora", () -> files.wouldChange(Primary.ID, waits.snapshotNo())))
+        assertThat(as("dora", () -> files.wouldChange(new ElectionId(Primary.ID), waits.snapshotNo())))
                 .as("what the second person looks at before confirming")
                 .isEqualTo(waits.wouldChange());
-        assertThat(as("dora", () -> services.the(SnapshotService.class).held(Primary.ID)))
+        assertThat(as("dora", () -> services.the(SnapshotService.class).held(new ElectionId(Primary.ID))))
                 .filteredOn(list -> list.kind() == SnapshotKind.MAIL_BALLOTS)
                 .extracting(HeldList::snapshotNo, HeldList::inUse)
                 .containsExactly(tuple(waits.snapshotNo(), false), tuple(before, true));
-        assertThat(roll.snapshotInUse(Primary.ID, SnapshotKind.MAIL_BALLOTS)).isEqualTo(before);
+        assertThat(roll.snapshotInUse(new ElectionId(Primary.ID), SnapshotKind.MAIL_BALLOTS))
+                .isEqualTo(before);
         assertThat(services.the(AssessmentService.class)
                         .latest(key)
                         .orElseThrow()
                         .recommendation())
                 .as("nothing has changed yet")
                 .isEqualTo(Recommendation.COUNT);
-        assertThatThrownBy(() -> as("carl", () -> files.confirm(Primary.ID, waits.snapshotNo())))
+        assertThatThrownBy(() -> as("carl", () -> files.confirm(new ElectionId(Primary.ID), waits.snapshotNo())))
                 .isInstanceOf(NotPermittedException.class);
-        as("dora", () -> files.confirm(Primary.ID, waits.snapshotNo()));
-        assertThat(as("dora", () -> files.waiting(Primary.ID))).isEmpty();
-        assertThat(roll.snapshotInUse(Primary.ID, SnapshotKind.MAIL_BALLOTS)).isEqualTo(waits.snapshotNo());
+        as("dora", () -> files.confirm(new ElectionId(Primary.ID), waits.snapshotNo()));
+        assertThat(as("dora", () -> files.waiting(new ElectionId(Primary.ID)))).isEmpty();
+        assertThat(roll.snapshotInUse(new ElectionId(Primary.ID), SnapshotKind.MAIL_BALLOTS))
+                .isEqualTo(waits.snapshotNo());
         assertThat(services.the(AssessmentService.class)
                         .latest(key)
                         .orElseThrow()
@@ -117,38 +128,41 @@ public class CaseEventListenerTest {
     @OnADatabase
     void a_bad_list_changes_nothing(TestOffice services) throws IOException {
         Primary.loaded(services);
-        int before = services.the(RollService.class).snapshotInUse(Primary.ID, SnapshotKind.CHECK_INS);
+        int before = services.the(RollService.class).snapshotInUse(new ElectionId(Primary.ID), SnapshotKind.CHECK_INS);
         Path bad = Files.writeString(temporary.resolve("check-ins.csv"), "voter_id,at\nT1,yesterday\n");
         assertThatThrownBy(() -> as(
                         "carl",
-                        () -> services.the(NewerFileService.class).load(Primary.ID, SnapshotKind.CHECK_INS, bad)))
+                        () -> services.the(NewerFileService.class)
+                                .load(new ElectionId(Primary.ID), SnapshotKind.CHECK_INS, bad)))
                 .isInstanceOf(InputException.class);
-        assertThat(services.the(RollService.class).snapshotInUse(Primary.ID, SnapshotKind.CHECK_INS))
+        assertThat(services.the(RollService.class).snapshotInUse(new ElectionId(Primary.ID), SnapshotKind.CHECK_INS))
                 .isEqualTo(before);
     }
 
     @OnADatabase
     void a_newer_roll_matches_open_cases_anew(TestOffice services) throws IOException {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("in_order");
         String voter = primary.truth(key).voterId();
         String without = Files.readAllLines(Primary.FOLDER.resolve("roll.csv")).stream()
                 .filter(line -> !line.startsWith(voter + ","))
                 .collect(Collectors.joining("\n", "", "\n"));
         Path newer = Files.writeString(temporary.resolve("roll.csv"), without);
-        NewListResult brought =
-                as("carl", () -> services.the(NewerFileService.class).load(Primary.ID, SnapshotKind.ROLL, newer));
+        NewListResult brought = as(
+                "carl",
+                () -> services.the(NewerFileService.class).load(new ElectionId(Primary.ID), SnapshotKind.ROLL, newer));
         assertThat(((NewListResult.InUse) brought).changed())
                 .anySatisfy(changed -> assertThat(changed.key()).isEqualTo(key));
-        assertThat(services.the(LinkService.class).link(key).orElseThrow().voterId())
+        assertThat(Key.text(
+                        services.the(LinkService.class).link(key).orElseThrow().voterId()))
                 .isNotEqualTo(voter);
     }
 
     @OnADatabase
     void a_court_settles_the_envelopes_it_names_and_holds_others(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("registered_late");
-        CaseKey held = primary.envelope("in_order");
+        EnvelopeKey key = primary.envelope("registered_late");
+        EnvelopeKey held = primary.envelope("in_order");
         primary.reviewing(key).work();
         CourtOrderService orders = services.the(CourtOrderService.class);
         int count = as("carl", () -> orders.record(order(CourtOrder.Kind.COUNT, key)));
@@ -166,9 +180,9 @@ public class CaseEventListenerTest {
                 .as("what a court ordered stands while the order does")
                 .isEqualTo(Why.HELD_BY_COURT);
         assertThat(primary.reviewing(held).work()).isEqualTo(Recommendation.RESEARCH);
-        int version = orders.all(Primary.ID).get(count - 1).version();
+        int version = orders.all(new ElectionId(Primary.ID)).get(count - 1).version();
         as("carl", () -> {
-            orders.change(Primary.ID, count, version, CourtOrder.Status.SET_ASIDE);
+            orders.change(new ElectionId(Primary.ID), count, version, CourtOrder.Status.SET_ASIDE);
             return true;
         });
         assertThat(as(
@@ -179,9 +193,9 @@ public class CaseEventListenerTest {
                 .isEqualTo(CaseState.OPEN);
     }
 
-    private RecordCourtOrder order(CourtOrder.Kind kind, CaseKey key) {
+    private RecordCourtOrder order(CourtOrder.Kind kind, EnvelopeKey key) {
         return new RecordCourtOrder(
-                Primary.ID,
+                new ElectionId(Primary.ID),
                 kind,
                 "Circuit Court of Tamarack County",
                 java.time.LocalDate.of(2026, 8, 5),
@@ -194,13 +208,13 @@ public class CaseEventListenerTest {
     @OnADatabase
     void an_ask_that_ran_out_without_its_notice_is_for_a_person_to_look_at(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("no_id");
+        EnvelopeKey key = primary.envelope("no_id");
         assertThat(primary.reviewing(key).work()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
         primary.at(9, 9, 0);
-        assertThat(services.the(DeadlineService.class).recordPassedDeadlines(Primary.ID))
+        assertThat(services.the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Primary.ID)))
                 .extracting(CaseDifference::key)
                 .contains(key);
-        assertThat(services.the(DeadlineService.class).recordPassedDeadlines(Primary.ID))
+        assertThat(services.the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Primary.ID)))
                 .as("recorded once")
                 .isEmpty();
         assertThat(services.the(AssessmentService.class)
@@ -213,8 +227,8 @@ public class CaseEventListenerTest {
     @OnADatabase
     void ends_without_a_decision_are_only_where_the_rules_say_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("in_order");
-        EnvelopeCase taken = primary.taken(key, "ada");
+        EnvelopeKey key = primary.envelope("in_order");
+        EnvelopeCase taken = primary.taken(key, new UserName("ada"));
         AdministrativeEndService endings = services.the(AdministrativeEndService.class);
         assertThat(why(as("ada", () -> endings.sendOn(key, taken.version())))).isEqualTo(Why.NOT_AS_RECOMMENDED);
         assertThat(why(as("ada", () -> endings.end(key, taken.version())))).isEqualTo(Why.NOT_AS_RECOMMENDED);
@@ -226,7 +240,7 @@ public class CaseEventListenerTest {
 
     /** A decision by one voter of the board, without the board's room. */
     public static void decide(
-            Primary primary, CaseKey key, DecisionOutcome as, List<Reason> reasons, String reference) {
+            Primary primary, EnvelopeKey key, DecisionOutcome as, List<Reason> reasons, String reference) {
         primary.at(3, 10, 0);
         TestOffice services = primary.office().services();
         SettlementResult settled = as(
@@ -243,13 +257,13 @@ public class CaseEventListenerTest {
                                         org.proviso.core.deciding.DeciderKind.BOARD,
                                         null,
                                         null,
-                                        Set.of("eve"),
+                                        Set.of(new UserName("eve")),
                                         org.proviso.ledger.Actor.SYSTEM))));
         assertThat(settled).isInstanceOf(SettlementResult.All.class);
     }
 
     /** The mail ballots of the sample, those of the case's voter accepted. */
-    private Path withAccepted(Primary primary, CaseKey key) throws IOException {
+    private Path withAccepted(Primary primary, EnvelopeKey key) throws IOException {
         String voter = primary.truth(key).voterId();
         String changed = Files.readAllLines(Primary.FOLDER.resolve("mail-ballots.csv")).stream()
                 .map(line -> line.startsWith(voter + ",")

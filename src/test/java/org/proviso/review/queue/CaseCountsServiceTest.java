@@ -3,11 +3,12 @@ package org.proviso.review.queue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Office;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -16,17 +17,17 @@ import org.proviso.review.EnvelopeCase;
 class CaseCountsServiceTest {
 
     private static CaseCounts tally(TestOffice office, String reader) {
-        return Office.as(reader, () -> office.the(CaseCountsService.class).of(Primary.ID));
+        return Office.as(reader, () -> office.the(CaseCountsService.class).of(new ElectionId(Primary.ID)));
     }
 
     @OnBothDatabases
     void a_case_moves_from_those_waiting_to_whoever_took_it(TestOffice office) {
         Primary primary = Primary.loaded(office);
         CaseCounts before = tally(office, "ada");
-        CaseKey key = new CaseKey(
-                Primary.ID,
+        EnvelopeKey key = new EnvelopeKey(
+                new ElectionId(Primary.ID),
                 office.the(CaseService.class)
-                        .inState(Primary.ID, CaseState.OPEN)
+                        .inState(new ElectionId(Primary.ID), CaseState.OPEN)
                         .get(0)
                         .key()
                         .envelopeNo());
@@ -35,7 +36,9 @@ class CaseCountsServiceTest {
         CaseCounts after = tally(office, "ada");
         assertThat(before.all())
                 .isEqualTo(after.all())
-                .isEqualTo(office.the(CaseService.class).all(Primary.ID).size());
+                .isEqualTo(office.the(CaseService.class)
+                        .all(new ElectionId(Primary.ID))
+                        .size());
         assertThat(before.toGo()).isEqualTo(before.all());
         assertThat(after.in(CaseState.OPEN)).isEqualTo(before.in(CaseState.OPEN) - 1);
         assertThat(after.withYou()).isEqualTo(1);

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
@@ -66,12 +67,12 @@ public final class QueueBench {
     }
 
     private static void measure(String what, QueueService queue) {
-        QueueFilter all = new QueueFilter(ELECTION, null, null, null, null);
+        QueueFilter all = new QueueFilter(new ElectionId(ELECTION), null, null, null, null);
         for (int round = 0; round < 2; round++) {
             time(
                     what + ": the next case",
                     CASES,
-                    () -> queue.takeNext(ELECTION, List.of()).orElseThrow());
+                    () -> queue.takeNext(new ElectionId(ELECTION), List.of()).orElseThrow());
             time(what + ": first page", CASES, () -> queue.page(all, 0, PAGE));
             time(what + ": page from 10,000 on", CASES, () -> queue.page(all, 10_000, PAGE));
             time(what + ": count", CASES, () -> queue.count(all));

@@ -6,12 +6,15 @@ import static org.proviso.journey.Office.as;
 
 import java.util.List;
 import java.util.Optional;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
@@ -34,10 +37,10 @@ class QueueTest {
                 .hasSize(60)
                 .isSortedAccordingTo((one, other) ->
                         Integer.compare(one.turn().rank(), other.turn().rank()));
-        String first = taken(as("ada", () -> queue.takeNext(Primary.ID, List.of())));
-        String second = taken(as("ben", () -> queue.takeNext(Primary.ID, List.of())));
-        assertThat(first).isEqualTo(rows.get(0).envelopeNo());
-        assertThat(second).isEqualTo(rows.get(1).envelopeNo());
+        EnvelopeNumber first = taken(as("ada", () -> queue.takeNext(new ElectionId(Primary.ID), List.of())));
+        EnvelopeNumber second = taken(as("ben", () -> queue.takeNext(new ElectionId(Primary.ID), List.of())));
+        assertThat(first.value()).isEqualTo(rows.get(0).envelopeNo().value());
+        assertThat(second.value()).isEqualTo(rows.get(1).envelopeNo().value());
         assertThat(as("ada", () -> queue.count(open()))).isEqualTo(58);
     }
 
@@ -46,30 +49,33 @@ class QueueTest {
         Primary.loaded(services);
         QueueService queue = services.the(QueueService.class);
         List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 3));
-        CaseKey asked = new CaseKey(Primary.ID, rows.get(1).envelopeNo());
+        EnvelopeKey asked =
+                new EnvelopeKey(new ElectionId(Primary.ID), rows.get(1).envelopeNo());
         as("ada", () -> services.the(ResearchService.class).ask(asked, "Call the library."));
-        String next = taken(as(
-                "ada", () -> queue.takeNext(Primary.ID, List.of(rows.get(0).envelopeNo()))));
-        assertThat(next).isEqualTo(rows.get(2).envelopeNo());
+        EnvelopeNumber next = taken(as(
+                "ada",
+                () -> queue.takeNext(
+                        new ElectionId(Primary.ID), List.of(rows.get(0).envelopeNo()))));
+        assertThat(next.value()).isEqualTo(rows.get(2).envelopeNo().value());
     }
 
     @OnBothDatabases
     void a_list_shows_what_its_filter_leaves(TestOffice services) {
         Primary.loaded(services);
         QueueService queue = services.the(QueueService.class);
-        QueueFilter rejects = new QueueFilter(Primary.ID, null, Recommendation.REJECT, null, null);
+        QueueFilter rejects = new QueueFilter(new ElectionId(Primary.ID), null, Recommendation.REJECT, null, null);
         List<QueueRow> rows = as("ada", () -> queue.page(rejects, 0, 60));
         assertThat(rows).isNotEmpty().allMatch(row -> row.outlook() == Recommendation.REJECT);
         assertThat(as("ada", () -> queue.count(rejects))).isEqualTo(rows.size());
-        String place = as("ada", () -> queue.locations(Primary.ID)).stream()
+        String place = as("ada", () -> queue.locations(new ElectionId(Primary.ID))).stream()
                 .filter(one -> !one.isEmpty())
                 .findFirst()
                 .orElseThrow();
-        QueueFilter there = new QueueFilter(Primary.ID, null, null, place, null);
+        QueueFilter there = new QueueFilter(new ElectionId(Primary.ID), null, null, place, null);
         assertThat(as("ada", () -> queue.page(there, 0, 60)))
                 .isNotEmpty()
                 .allMatch(row -> row.votingLocation().equals(place));
-        assertThat(as("ada", () -> queue.count(new QueueFilter(Primary.ID, null, null, null, "ada"))))
+        assertThat(as("ada", () -> queue.count(new QueueFilter(new ElectionId(Primary.ID), null, null, null, "ada"))))
                 .isZero();
     }
 
@@ -82,15 +88,16 @@ class QueueTest {
                 .filter(row -> row.turn() == QueueReason.IN_TURN)
                 .reduce((one, later) -> later)
                 .orElseThrow();
-        store.changed(new CaseKey(Primary.ID, last.envelopeNo()));
+        store.changed(new EnvelopeKey(new ElectionId(Primary.ID), last.envelopeNo()));
         List<QueueRow> now = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
         QueueRow firstInTurn = now.stream()
                 .filter(row -> row.turn() != QueueReason.CURE)
                 .findFirst()
                 .orElseThrow();
-        assertThat(firstInTurn.envelopeNo()).isEqualTo(last.envelopeNo());
+        assertThat(firstInTurn.envelopeNo().value()).isEqualTo(last.envelopeNo().value());
         assertThat(firstInTurn.turn()).isEqualTo(QueueReason.CHANGED);
-        assertThat(primary.now(new CaseKey(Primary.ID, last.envelopeNo())).version())
+        assertThat(primary.now(new EnvelopeKey(new ElectionId(Primary.ID), last.envelopeNo()))
+                        .version())
                 .isZero();
     }
 
@@ -98,13 +105,13 @@ class QueueTest {
     void sure_links_are_listed_to_be_confirmed_together_and_no_longer_once_they_are(TestOffice services) {
         Primary.loaded(services);
         SecondReviewQueueService waiting = services.the(SecondReviewQueueService.class);
-        List<SureLink> sure = as("ada", () -> waiting.sureLinks(Primary.ID, 5));
+        List<SureLink> sure = as("ada", () -> waiting.sureLinks(new ElectionId(Primary.ID), 5));
         assertThat(sure).hasSize(5).allMatch(one -> !one.evidence().isEmpty());
         as(
                 "ada",
                 () -> services.the(LinkService.class)
                         .confirmTogether(sure.stream().map(SureLink::seen).toList()));
-        assertThat(as("ada", () -> waiting.sureLinks(Primary.ID, 60)))
+        assertThat(as("ada", () -> waiting.sureLinks(new ElectionId(Primary.ID), 60)))
                 .extracting(one -> one.seen().key())
                 .doesNotContainAnyElementsOf(
                         sure.stream().map(one -> one.seen().key()).toList());
@@ -113,8 +120,8 @@ class QueueTest {
     @OnBothDatabases
     void a_case_is_opened_with_who_has_it_and_what_was_done(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseKey key = primary.envelope("in_order");
-        primary.taken(key, "ada");
+        EnvelopeKey key = primary.envelope("in_order");
+        primary.taken(key, new UserName("ada"));
         CaseFile file =
                 as("ada", () -> services.the(CaseFileService.class).open(key)).orElseThrow();
         assertThat(file.holding().yours()).isTrue();
@@ -129,16 +136,21 @@ class QueueTest {
         assertThat(as("ada", () -> services.the(HistoryService.class).of(key)))
                 .extracting(HistoryEntry::words)
                 .contains("taken");
-        assertThat(as("ada", () -> services.the(FindService.class).find(Primary.ID, key.envelopeNo()))
+        assertThat(as(
+                                "ada",
+                                () -> services.the(FindService.class)
+                                        .find(
+                                                new ElectionId(Primary.ID),
+                                                key.envelopeNo().value()))
                         .envelopes())
                 .hasSize(1);
     }
 
     private static QueueFilter open() {
-        return new QueueFilter(Primary.ID, CaseState.OPEN, null, null, null);
+        return new QueueFilter(new ElectionId(Primary.ID), CaseState.OPEN, null, null, null);
     }
 
-    private static String taken(Optional<CaseActResult> outcome) {
+    private static EnvelopeNumber taken(Optional<CaseActResult> outcome) {
         EnvelopeCase now = accepted(outcome.orElseThrow());
         return now.key().envelopeNo();
     }

@@ -7,12 +7,14 @@ import java.util.concurrent.TimeUnit;
 import org.proviso.SampleCases;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.review.AssessedPrimary;
-import org.proviso.review.CaseKey;
 import org.proviso.review.assess.AssessmentStore;
 
 /**
@@ -49,15 +51,15 @@ public final class AssessmentReplayBench {
     }
 
     private static void sizes(TestOffice office, SampleCases cases) {
-        Map<String, List<KeptAssessment>> ways = AssessedPrimary.ways(cases);
+        Map<EnvelopeNumber, List<KeptAssessment>> ways = AssessedPrimary.ways(cases);
         long letters = ways.values().stream()
                 .flatMap(List::stream)
                 .mapToLong(kept -> kept.facts().length() + kept.content().length())
                 .sum();
         long start = System.nanoTime();
         office.inTransaction(() -> {
-            ways.forEach((envelope, three) ->
-                    office.the(AssessmentStore.class).insert(ID, Map.of(new CaseKey(ID, envelope), three)));
+            ways.forEach((envelope, three) -> office.the(AssessmentStore.class)
+                    .insert(new ElectionId(ID), Map.of(new EnvelopeKey(new ElectionId(ID), envelope), three)));
             return true;
         });
         System.out.printf(
@@ -88,13 +90,13 @@ public final class AssessmentReplayBench {
 
     private static void list(TestOffice office) {
         long start = System.nanoTime();
-        int rows = office.the(AssessmentStore.class).latest(ID).size();
+        int rows = office.the(AssessmentStore.class).latest(new ElectionId(ID)).size();
         System.out.printf("%s: %d rows listed in %d ms%n", office.kind(), rows, millis(start));
     }
 
     private static void replay(TestOffice office, int round) {
         long start = System.nanoTime();
-        ReplayVerdict verdict = office.the(AssessmentReplay.class).replay(ID);
+        ReplayVerdict verdict = office.the(AssessmentReplay.class).replay(new ElectionId(ID));
         System.out.printf(
                 "%s, round %d: %d assessments made again in %d ms, %d differ%n",
                 office.kind(), round, verdict.agreeing(), millis(start), verdict.differing());

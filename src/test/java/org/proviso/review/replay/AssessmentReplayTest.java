@@ -6,6 +6,9 @@ import static org.proviso.review.AssessedPrimary.ID;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.Staff;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -38,10 +41,10 @@ class AssessmentReplayTest {
 
     @OnBothDatabases
     void everything_comes_out_again_to_the_last_letter(TestOffice office) {
-        ReplayVerdict verdict = replay(office).replay(ID);
+        ReplayVerdict verdict = replay(office).replay(new ElectionId(ID));
         assertThat(verdict).isEqualTo(new ReplayVerdict(WAYS, 0, 0, List.of()));
         assertThat(verdict.isWhole()).isTrue();
-        assertThat(office.the(AssessmentReplay.class).replay("elsewhere"))
+        assertThat(office.the(AssessmentReplay.class).replay(new ElectionId("elsewhere")))
                 .isEqualTo(new ReplayVerdict(0, 0, 0, List.of()));
     }
 
@@ -56,7 +59,7 @@ class AssessmentReplayTest {
         breakRow(office, "P-1020", "content = replace(content, '\"clear\"', '\"open\"')");
         breakRow(office, "P-1030", "facts = '{}'");
         breakRow(office, "P-1060", "content = ''");
-        ReplayVerdict verdict = replay.replay(ID);
+        ReplayVerdict verdict = replay.replay(new ElectionId(ID));
         assertThat(verdict.first())
                 .containsExactly(
                         difference("P-1002", origins),
@@ -71,7 +74,7 @@ class AssessmentReplayTest {
     }
 
     private static ReplayDifference difference(String envelope, String why) {
-        return new ReplayDifference(envelope, 2, AssessmentKind.PRESUMED, why);
+        return new ReplayDifference(new EnvelopeNumber(envelope), 2, AssessmentKind.PRESUMED, why);
     }
 
     @OnBothDatabases
@@ -80,9 +83,10 @@ class AssessmentReplayTest {
         breakRow(
                 office,
                 "P-1003",
-                "engine_version = 0, content = replace(content, '\"engine_version\":2', '\"engine_version\":0')");
+                "engine_version = 0, content = replace(content, '\"engine_version\":" + Assessment.ENGINE_VERSION
+                        + "', '\"engine_version\":0')");
         breakRow(office, "P-1004", "engine_version = 0");
-        assertThat(replay.replay(ID))
+        assertThat(replay.replay(new ElectionId(ID)))
                 .isEqualTo(new ReplayVerdict(
                         WAYS - 2,
                         1,
@@ -98,7 +102,7 @@ class AssessmentReplayTest {
                 .sql(
                         "update resolved_pack set content = replace(content, '\"basis\":\"invented\"', '\"basis\":\"read\"')")
                 .update();
-        ReplayVerdict verdict = replay.replay(ID);
+        ReplayVerdict verdict = replay.replay(new ElectionId(ID));
         assertThat(verdict.differing()).isEqualTo(WAYS);
         assertThat(verdict.first())
                 .hasSize(20)

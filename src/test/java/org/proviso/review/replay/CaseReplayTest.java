@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -23,7 +25,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 class CaseReplayTest {
 
     private static TableComparison replay(TestOffice office) {
-        return office.the(CaseReplay.class).replay(Primary.ID);
+        return office.the(CaseReplay.class).replay(new ElectionId(Primary.ID));
     }
 
     @OnBothDatabases
@@ -34,7 +36,7 @@ class CaseReplayTest {
                 .containsKeys(CaseState.OPEN, CaseState.DECIDED, CaseState.ENDED);
         Map<String, Integer> acts = new TreeMap<>();
         office.the(LedgerService.class)
-                .follow(LedgerChain.of(Primary.ID), entry -> acts.merge(entry.act(), 1, Integer::sum));
+                .follow(LedgerChain.of(new ElectionId(Primary.ID)), entry -> acts.merge(entry.act(), 1, Integer::sum));
         assertThat(acts)
                 .containsKeys(
                         "taken",
@@ -60,9 +62,9 @@ class CaseReplayTest {
     @OnBothDatabases
     void each_thing_that_was_changed_behind_the_ledger_is_named(TestOffice office) {
         WorkedPrimary worked = WorkedPrimary.in(office);
-        String counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
-        String rejected = worked.decidedAs(DecisionOutcome.REJECT).envelopeNo();
-        String proposed = worked.primary().envelope("in_order").envelopeNo();
+        EnvelopeNumber counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
+        EnvelopeNumber rejected = worked.decidedAs(DecisionOutcome.REJECT).envelopeNo();
+        EnvelopeNumber proposed = worked.primary().envelope("in_order").envelopeNo();
         List<String> unnoticed = new ArrayList<>();
         for (Tampering one : Tampering.all(counted, rejected, proposed)) {
             office.the(TransactionTemplate.class).executeWithoutResult(attempt -> {
@@ -81,9 +83,9 @@ class CaseReplayTest {
     @OnBothDatabases
     void an_entry_that_leads_nowhere_and_one_without_a_row_are_named(TestOffice office) {
         WorkedPrimary worked = WorkedPrimary.in(office);
-        String counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
-        record(office, "taken", counted, Map.of());
-        record(office, "research_asked", counted, Map.of("asked", "0", "request", 1));
+        EnvelopeNumber counted = worked.decidedAs(DecisionOutcome.COUNT).envelopeNo();
+        record(office, "taken", counted.value(), Map.of());
+        record(office, "research_asked", counted.value(), Map.of("asked", "0", "request", 1));
         assertThat(replay(office).first())
                 .hasSize(2)
                 .anyMatch(line -> line.startsWith("Envelope " + counted + ": entry ")
@@ -97,6 +99,6 @@ class CaseReplayTest {
 
     private static void record(TestOffice office, String act, String envelope, Map<String, Object> payload) {
         office.inTransaction(() -> office.the(LedgerService.class)
-                .record(LedgerChain.of(Primary.ID), Actor.SYSTEM, act, envelope, payload));
+                .record(LedgerChain.of(new ElectionId(Primary.ID)), Actor.SYSTEM, act, envelope, payload));
     }
 }

@@ -6,6 +6,7 @@ import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.OrderFact;
 
 /**
@@ -42,7 +43,7 @@ final class CourtOrderFactFinder {
                 .orElseGet(() -> Finding.of(OrderFact.NONE, evidence));
     }
 
-    private static boolean isAbout(CourtOrder order, String envelopeNo) {
+    private static boolean isAbout(CourtOrder order, EnvelopeNumber envelopeNo) {
         boolean namesNone = order.envelopeNos().isEmpty();
         boolean all = namesNone && (order.kind() == Kind.HOLD || order.kind() == Kind.PRESERVE);
         return order.kind() != Kind.EXTEND && (all || order.envelopeNos().contains(envelopeNo));

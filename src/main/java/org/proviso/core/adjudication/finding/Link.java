@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
@@ -14,7 +15,7 @@ import org.proviso.core.matching.Match;
  */
 public record Link(
         VoterIdentityFact identity,
-        @Nullable String voterId,
+        @Nullable VoterId voterId,
         double probability,
         List<String> likeness,
         List<Candidate> candidates) {
@@ -22,7 +23,7 @@ public record Link(
     private static final double LEAST_SHOWN = 0.001;
 
     /** A link with no other candidates to show. */
-    public Link(VoterIdentityFact identity, @Nullable String voterId, double probability, List<String> likeness) {
+    public Link(VoterIdentityFact identity, @Nullable VoterId voterId, double probability, List<String> likeness) {
         this(identity, voterId, probability, likeness, List.of());
     }
 
@@ -39,7 +40,7 @@ public record Link(
         };
     }
 
-    private static String named(@Nullable Candidate best) {
+    private static VoterId named(@Nullable Candidate best) {
         return Objects.requireNonNull(best, "a match with one voter names the candidate")
                 .voterId();
     }

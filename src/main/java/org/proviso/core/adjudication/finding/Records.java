@@ -10,11 +10,13 @@ import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 import org.proviso.core.rules.Ask;
 
 /**
@@ -25,18 +27,18 @@ public interface Records {
 
     Election election();
 
-    Optional<Voter> voter(String voterId);
+    Optional<Voter> voter(VoterId voterId);
 
     /** Every mail ballot sent to the voter, in the order of the file. */
-    List<MailBallot> mailBallots(String voterId);
+    List<MailBallot> mailBallots(VoterId voterId);
 
-    List<CheckIn> checkIns(String voterId);
+    List<CheckIn> checkIns(VoterId voterId);
 
     /** Lines of the state's list that resemble this voter or what the envelope says; none of them confirmed. */
     List<VotedElsewhere> votedElsewhere(Envelope envelope, Optional<Voter> voter);
 
     /** All envelopes linked or presumed linked to the voter, the one asked about among them. */
-    List<Envelope> envelopesOf(String voterId);
+    List<Envelope> envelopesOf(VoterId voterId);
 
     Optional<BallotStyle> style(String style);
 
@@ -53,13 +55,13 @@ public interface Records {
 
     Set<String> federalContests();
 
-    List<CureEvidence> cureEvidence(String envelopeNo);
+    List<CureEvidence> cureEvidence(EnvelopeNumber envelopeNo);
 
     /** What persons recorded of the case, the newest last. */
-    List<RecordedFact> recorded(String envelopeNo);
+    List<RecordedFact> recorded(EnvelopeNumber envelopeNo);
 
     /** When the notice of each ask was logged as sent, local to the county. */
-    Map<Ask, LocalDateTime> noticesSent(String envelopeNo);
+    Map<Ask, LocalDateTime> noticesSent(EnvelopeNumber envelopeNo);
 
     /** The title of a contest, as the ballot has it. */
     String contestTitle(String contestId);

@@ -9,6 +9,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.VoteTimeFact;
 
 /** Was the ballot cast while the polls were open, in line at the close, or in hours that a court extended? */
@@ -19,7 +20,7 @@ final class VoteTimeFactFinder {
 
     private final Envelope.Cast cast;
     private final Election election;
-    private final String envelopeNo;
+    private final EnvelopeNumber envelopeNo;
 
     private VoteTimeFactFinder(Envelope envelope, Election election) {
         this.cast = envelope.cast();

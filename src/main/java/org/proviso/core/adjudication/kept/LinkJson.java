@@ -3,6 +3,7 @@ package org.proviso.core.adjudication.kept;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.chain.CanonicalJson;
@@ -28,7 +29,7 @@ public final class LinkJson {
     /** The link of which these were written; a text of another kind is an {@link IllegalArgumentException}. */
     public static Link read(
             VoterIdentityFact identity,
-            @Nullable String voterId,
+            @Nullable VoterId voterId,
             double probability,
             String likeness,
             String candidates) {
@@ -45,7 +46,7 @@ public final class LinkJson {
     private static Map<String, Object> candidate(Candidate candidate) {
         return Map.of(
                 "voter_id",
-                candidate.voterId(),
+                candidate.voterId().value(),
                 "probability",
                 Double.toString(candidate.probability()),
                 "evidence",
@@ -54,6 +55,8 @@ public final class LinkJson {
 
     private static Candidate candidate(KeptFields fields) {
         return new Candidate(
-                fields.text("voter_id"), Double.parseDouble(fields.text("probability")), fields.texts("evidence"));
+                new VoterId(fields.text("voter_id")),
+                Double.parseDouble(fields.text("probability")),
+                fields.texts("evidence"));
     }
 }

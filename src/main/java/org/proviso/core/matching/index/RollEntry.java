@@ -4,10 +4,11 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.PersonName;
 import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
 
 /** What the index needs of one roll record, as the file spells it. What is not given is empty, an unknown date null. */
 public record RollEntry(
-        String voterId,
+        VoterId voterId,
         PersonName name,
         String formerName,
         @Nullable LocalDate birthDate,

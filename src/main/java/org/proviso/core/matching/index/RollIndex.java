@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.spelling.TextArena;
 
 /**
@@ -60,7 +61,7 @@ public final class RollIndex {
     }
 
     /** The places of voters by their numbers. */
-    BitSet placesOf(Set<String> voterIds) {
+    BitSet placesOf(Set<VoterId> voterIds) {
         BitSet places = new BitSet(size());
         for (int voter = 0; voter < size(); voter++) {
             if (voterIds.contains(voterId(voter))) {
@@ -75,8 +76,8 @@ public final class RollIndex {
         return surroundings;
     }
 
-    public String voterId(int voter) {
-        return ids.get(placesOfIds[voter]);
+    public VoterId voterId(int voter) {
+        return new VoterId(ids.get(placesOfIds[voter]));
     }
 
     /** Whether a voter's number begins so, found for all in the order in which the numbers lie. */

@@ -2,6 +2,7 @@ package org.proviso.core.matching.index;
 
 import java.util.HashSet;
 import java.util.Set;
+import org.proviso.core.VoterId;
 
 /**
  * What a newer roll says otherwise than the one an index was made from. Only these voters are indexed; the big index stays
@@ -11,7 +12,7 @@ public final class RollUpdate {
 
     private final RollIndexBuilder before = RollIndex.builder();
     private final RollPortion after = new RollPortion();
-    private final Set<String> gone = new HashSet<>();
+    private final Set<VoterId> gone = new HashSet<>();
     private int changes;
 
     public RollUpdate() {

@@ -2,6 +2,7 @@ package org.proviso.core.matching.index;
 
 import java.util.BitSet;
 import java.util.List;
+import org.proviso.core.VoterId;
 
 /**
  * A roll by an index made earlier and what has changed since: voters whose records are gone or read otherwise are passed
@@ -63,7 +64,7 @@ public final class UpdatedRoll {
         return voter < index.size() ? voter : voter - index.size();
     }
 
-    public String voterId(int voter) {
+    public VoterId voterId(int voter) {
         return part(voter).voterId(placeIn(voter));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.spelling.AddressNormalizer;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.core.matching.spelling.PackedDate;
@@ -42,7 +43,7 @@ public final class VoterLookup {
      * The numbers of up to so many voters whose surname (or former surname) begins so, and the given name too where one is
      * given, in the order of their names.
      */
-    public List<String> named(String surname, String given, int most) {
+    public List<VoterId> named(String surname, String given, int most) {
         String last = NameText.joined(NameText.fold(surname));
         String first = NameText.joined(NameText.fold(given));
         return last.isEmpty() ? List.of() : first(most, part -> named(part, last, first));
@@ -57,7 +58,7 @@ public final class VoterLookup {
     }
 
     /** Those born on that day, in the order of their names. */
-    public List<String> born(LocalDate on, int most) {
+    public List<VoterId> born(LocalDate on, int most) {
         int date = PackedDate.of(on);
         return date == PackedDate.UNKNOWN
                 ? List.of()
@@ -65,7 +66,7 @@ public final class VoterLookup {
     }
 
     /** Those at an address: {@code 1204 Quarry} finds 1204 N Quarry St. Without a house number, the whole street. */
-    public List<String> at(String line, int most) {
+    public List<VoterId> at(String line, int most) {
         StreetAddress address = AddressNormalizer.parse(line, "");
         StreetName street = StreetName.of(address.street());
         return street.body().isEmpty() ? List.of() : first(most, part -> at(part, address.houseNumber(), street));
@@ -82,7 +83,7 @@ public final class VoterLookup {
     }
 
     /** Those whose voter number begins so. */
-    public List<String> numbered(String beginning, int most) {
+    public List<VoterId> numbered(String beginning, int most) {
         String wanted = beginning.strip();
         return wanted.isEmpty() ? List.of() : first(most, part -> part.idBegins(wanted));
     }
@@ -109,7 +110,7 @@ public final class VoterLookup {
     }
 
     /** The first by surname, given name and number: of many, only so many are kept on the way. */
-    private List<String> first(int most, Function<RollIndex, IntPredicate> wanted) {
+    private List<VoterId> first(int most, Function<RollIndex, IntPredicate> wanted) {
         Comparator<Integer> order = Comparator.comparing((Integer voter) -> surname(voter))
                 .thenComparing(this::given)
                 .thenComparing(roll::voterId);

@@ -8,6 +8,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Competition;
 import org.proviso.core.matching.Match;
@@ -25,8 +27,8 @@ public final class LateMatching {
 
     private final Matcher matcher;
     private final List<MatchQuery> open;
-    private final Map<String, String> claims;
-    private final Function<Set<String>, Collection<RollEntry>> records;
+    private final Map<EnvelopeNumber, VoterId> claims;
+    private final Function<Set<VoterId>, Collection<RollEntry>> records;
     private final int threads;
 
     /**
@@ -37,8 +39,8 @@ public final class LateMatching {
     public LateMatching(
             Matcher matcher,
             List<MatchQuery> open,
-            Map<String, String> claims,
-            Function<Set<String>, Collection<RollEntry>> records,
+            Map<EnvelopeNumber, VoterId> claims,
+            Function<Set<VoterId>, Collection<RollEntry>> records,
             int threads) {
         this.matcher = matcher;
         this.open = open;
@@ -51,7 +53,7 @@ public final class LateMatching {
     public List<Match> near(NearVoters changed) {
         Set<MatchQuery> again = new HashSet<>(changed.among(open));
         again.addAll(rivals(again));
-        Set<String> numbers = again.stream().map(MatchQuery::envelopeNo).collect(Collectors.toSet());
+        Set<EnvelopeNumber> numbers = again.stream().map(MatchQuery::envelopeNo).collect(Collectors.toSet());
         return matched(withHolders(again)).stream()
                 .filter(match -> numbers.contains(match.envelopeNo()))
                 .toList();
@@ -59,7 +61,7 @@ public final class LateMatching {
 
     /** Envelopes near a voter whom one of these claimed before or claims now. */
     private List<MatchQuery> rivals(Set<MatchQuery> again) {
-        Set<String> claimed = matched(in(again)).stream()
+        Set<VoterId> claimed = matched(in(again)).stream()
                 .filter(match -> match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY)
                 .map(match -> match.candidates().get(0).voterId())
                 .collect(Collectors.toSet());
@@ -74,7 +76,7 @@ public final class LateMatching {
 
     /** With these the envelopes whose claim, which stays, is on one of their candidates. */
     private List<MatchQuery> withHolders(Set<MatchQuery> again) {
-        Set<String> candidates = matched(in(again)).stream()
+        Set<VoterId> candidates = matched(in(again)).stream()
                 .flatMap(match -> match.candidates().stream())
                 .map(Candidate::voterId)
                 .collect(Collectors.toSet());

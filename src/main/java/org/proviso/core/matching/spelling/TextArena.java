@@ -3,6 +3,7 @@ package org.proviso.core.matching.spelling;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import org.proviso.core.VoterId;
 
 /** Many short texts in one row of bytes, found again by their place. */
 public final class TextArena {
@@ -12,8 +13,8 @@ public final class TextArena {
     private int[] places = new int[0];
     private int size;
 
-    public void add(String text) {
-        byte[] added = text.getBytes(StandardCharsets.UTF_8);
+    public void add(VoterId text) {
+        byte[] added = text.value().getBytes(StandardCharsets.UTF_8);
         add(added, 0, added.length);
     }
 

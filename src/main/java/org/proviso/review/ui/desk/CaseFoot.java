@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.Permission;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.judging.Recommendation;
@@ -128,7 +129,7 @@ final class CaseFoot extends Div {
     }
 
     private void confirmAndPropose(String pressed) {
-        String voterId = String.valueOf(desk.file().report().link().voterId());
+        VoterId voterId = new VoterId(String.valueOf(desk.file().report().link().voterId()));
         desk.lastAct(
                 pressed,
                 problem,

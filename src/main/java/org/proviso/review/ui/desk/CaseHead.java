@@ -23,7 +23,7 @@ public final class CaseHead extends Div {
 
     public CaseHead(CaseFile file, Component... beside) {
         addClassNames("head", "case-head");
-        Span number = new Span(file.now().key().envelopeNo());
+        Span number = new Span(file.now().key().envelopeNo().value());
         number.addClassName("num");
         title.add(new Span("Envelope "), number);
         title.getElement().setAttribute("tabindex", "-1");

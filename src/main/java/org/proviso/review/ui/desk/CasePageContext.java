@@ -1,8 +1,9 @@
 package org.proviso.review.ui.desk;
 
 import java.util.function.Function;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseKey;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.MessageLine;
@@ -46,11 +47,11 @@ public final class CasePageContext {
         return acts;
     }
 
-    CaseKey key() {
+    EnvelopeKey key() {
         return file.now().key();
     }
 
-    String number() {
+    EnvelopeNumber number() {
         return key().envelopeNo();
     }
 

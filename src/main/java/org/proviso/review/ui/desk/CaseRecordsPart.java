@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.proviso.core.CourtOrder;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Link;
@@ -96,11 +97,11 @@ final class CaseRecordsPart extends Div {
     }
 
     private static Component other(EnvelopeCase other) {
-        String number = other.key().envelopeNo();
+        EnvelopeNumber number = other.key().envelopeNo();
         Paragraph line = new Paragraph(new Span("Another envelope of this voter: "));
         line.addClassName("warn");
         line.add(
-                Links.link(number, "review/case/" + number),
+                Links.link(number.value(), "review/case/" + number),
                 new Span(other.countedPerson() == null ? ", " + other.state().spoken() + "." : ", and it counts."));
         return line;
     }

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.html.Div;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
@@ -50,7 +51,7 @@ final class HeadingActs extends Div {
 
     private void voter() {
         Link link = desk.file().report().link();
-        String voterId = link.voterId();
+        VoterId voterId = link.voterId();
         if (voterId != null && !link.isSettled()) {
             acts.add(new ActButton("Confirm link", "C")
                     .onCase(pressed -> desk.act(

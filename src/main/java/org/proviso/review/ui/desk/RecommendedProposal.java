@@ -3,6 +3,7 @@ package org.proviso.review.ui.desk;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
@@ -53,7 +54,7 @@ final class RecommendedProposal {
     }
 
     /** The message after it is recorded. */
-    static String done(String envelopeNo, DecisionOutcome as) {
+    static String done(EnvelopeNumber envelopeNo, DecisionOutcome as) {
         String then = as == DecisionOutcome.COUNT ? "It goes to the decider." : "Second review is next.";
         return "Envelope " + envelopeNo + " proposed: " + as.words() + ". " + then;
     }

@@ -5,8 +5,8 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Voter;
-import org.proviso.review.CaseKey;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
@@ -16,7 +16,7 @@ final class SignatureStrip extends PageSection {
 
     SignatureStrip(CasePageContext desk, boolean hidden) {
         super("signature", "Signature");
-        CaseKey key = desk.key();
+        EnvelopeKey key = desk.key();
         if (hidden) {
             add(new Paragraph(
                     "The first comparison is made without the voter's name, so the signature is not shown here."));
@@ -50,12 +50,12 @@ final class SignatureStrip extends PageSection {
     }
 
     /** The address of the picture of the signature on an envelope. */
-    static String envelope(CaseKey key) {
+    static String envelope(EnvelopeKey key) {
         return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/signature";
     }
 
     /** The address of a picture of a signature on file, by its place from 0. */
-    static String exemplar(CaseKey key, int place) {
+    static String exemplar(EnvelopeKey key, int place) {
         return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/on-file/" + place;
     }
 

@@ -18,7 +18,7 @@ final class VoterLine extends Div {
         Voter voter = one.voter();
         Span name = new Span(voter.name().listed());
         name.addClassName("strong");
-        Span id = new Span(voter.voterId());
+        Span id = new Span(voter.voterId().value());
         id.addClassNames("num", "soft");
         Div first = new Div(name, id, likeness(one));
         first.addClassName("candidate-name");

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.proviso.SampleCases;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
@@ -43,7 +44,7 @@ class SampleCasesKeptTest {
             for (KeptAssessment kept : ways) {
                 Assessment assessment = kept.way().of(report);
                 assertThat(FactsJson.read(kept.facts()).facts())
-                        .as(report.envelope().envelopeNo())
+                        .as(report.envelope().envelopeNo().value())
                         .isEqualTo(assessment.facts());
                 assertThat(kept.assessAgain(pack)).isEqualTo(kept);
                 assertThat(kept.recommendation()).isEqualTo(assessment.outcome().recommendation());
@@ -85,8 +86,8 @@ class SampleCasesKeptTest {
                 1.0 / 3,
                 List.of("Same \"surname\"."),
                 List.of(
-                        new Candidate("V-1", 1.0 / 3, List.of("Same last name.", "Born a day apart.")),
-                        new Candidate("V-2", Double.MIN_VALUE, List.of()))));
+                        new Candidate(new VoterId("V-1"), 1.0 / 3, List.of("Same last name.", "Born a day apart.")),
+                        new Candidate(new VoterId("V-2"), Double.MIN_VALUE, List.of()))));
     }
 
     private static void comesBack(Link link) {

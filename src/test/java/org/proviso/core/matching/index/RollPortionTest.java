@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.spelling.RollLine;
 import org.proviso.core.matching.spelling.RollLine.Cell;
 
@@ -72,7 +73,7 @@ class RollPortionTest {
         RollLine line = new RollLine();
         String born = entry.birthDate() == null ? "" : entry.birthDate().toString();
         List<String> cells = List.of(
-                entry.voterId(),
+                entry.voterId().value(),
                 entry.name().last(),
                 entry.name().first(),
                 entry.name().middle(),
@@ -131,7 +132,7 @@ class RollPortionTest {
                 .as(List::of);
         return Combinators.combine(Arbitraries.integers().between(1, 99_999), people, dates, homes, numbers)
                 .as((id, name, born, home, number) -> new RollEntry(
-                        String.format(Locale.ROOT, "V%05d", id),
+                        new VoterId(String.format(Locale.ROOT, "V%05d", id)),
                         name,
                         number.get(2),
                         born,

@@ -14,6 +14,8 @@ import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.LateRoll;
 import org.proviso.core.matching.Match;
@@ -94,8 +96,8 @@ class UpdatedRollTest {
         MessyElection election = new MessyElection(seed, VOTERS / 10, 4 * ENVELOPES);
         LateRoll late = LateRoll.of(election, new Random(seed));
         RollIndex index = index(election);
-        Map<String, Match> now = new LinkedHashMap<>();
-        Map<String, String> claims = new HashMap<>();
+        Map<EnvelopeNumber, Match> now = new LinkedHashMap<>();
+        Map<EnvelopeNumber, VoterId> claims = new HashMap<>();
         for (Match match : new Matcher(index).matchAll(election.envelopes, 2)) {
             now.put(match.envelopeNo(), match);
             boolean one = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
@@ -128,7 +130,8 @@ class UpdatedRollTest {
                             .isEqualTo(other.named(last, entry.name().first(), 25));
                     assertThat(one.born(entry.birthDate(), 3)).isEqualTo(other.born(entry.birthDate(), 3));
                     assertThat(one.at(home, 25)).isEqualTo(other.at(home, 25));
-                    assertThat(one.numbered(entry.voterId(), 25)).isEqualTo(other.numbered(entry.voterId(), 25));
+                    assertThat(one.numbered(entry.voterId().value(), 25))
+                            .isEqualTo(other.numbered(entry.voterId().value(), 25));
                 }
             }
         }
@@ -156,7 +159,7 @@ class UpdatedRollTest {
     }
 
     /** The odds that the voter cast it, as a logarithm; what is all but impossible counts as such. */
-    private static double bits(Match match, String voterId) {
+    private static double bits(Match match, VoterId voterId) {
         double probability = match.candidates().stream()
                 .filter(one -> one.voterId().equals(voterId))
                 .mapToDouble(Candidate::probability)

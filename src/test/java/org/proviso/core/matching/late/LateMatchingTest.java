@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Address;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.VoterId;
 import org.proviso.core.matching.Match;
 import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.MatchVerdict;
@@ -36,8 +38,8 @@ class LateMatchingTest {
         RollEntry stranger = SmallRoll.entry("W1", "Ferris", "Abel", "", "", SON, "500", "3333");
         List<Match> again = after(stranger, List.of(open, certain));
         assertThat(again).singleElement().satisfies(match -> {
-            assertThat(match.envelopeNo()).isEqualTo("E1");
-            assertThat(match.best().orElseThrow().voterId()).isEqualTo("V3");
+            assertThat(match.envelopeNo().value()).isEqualTo("E1");
+            assertThat(match.best().orElseThrow().voterId().value()).isEqualTo("V3");
         });
     }
 
@@ -47,10 +49,12 @@ class LateMatchingTest {
         MatchQuery certain = query("E2", "Bell", FATHER, "901 N Quarry St", "", "1111");
         assertThat(new Matcher(index).matchAll(List.of(open, certain), 1))
                 .extracting(match -> match.best().orElseThrow().voterId())
-                .containsExactly("V3", "V2");
+                .containsExactly(new VoterId("V3"), new VoterId("V2"));
         RollEntry namesake = SmallRoll.entry("W2", "Bell", "Owen", "", "", FATHER, "901", "1111");
         List<Match> again = after(namesake, List.of(open, certain));
-        assertThat(again).extracting(Match::envelopeNo).containsExactly("E1", "E2");
+        assertThat(again)
+                .extracting(Match::envelopeNo)
+                .containsExactly(new EnvelopeNumber("E1"), new EnvelopeNumber("E2"));
         assertThat(again.get(1).best().orElseThrow().probability())
                 .as("no longer certain")
                 .isLessThan(0.99);
@@ -67,7 +71,8 @@ class LateMatchingTest {
     private List<Match> after(RollEntry came, List<MatchQuery> envelopes) {
         NearVoters near = new NearVoters();
         near.add(came);
-        Map<String, RollEntry> records = Map.of("V2", OLDER, "V3", YOUNGER, came.voterId(), came);
+        Map<VoterId, RollEntry> records =
+                Map.of(new VoterId("V2"), OLDER, new VoterId("V3"), YOUNGER, came.voterId(), came);
         return new LateMatching(
                         updated(came),
                         envelopes,
@@ -78,8 +83,8 @@ class LateMatchingTest {
     }
 
     /** As the office has them where each envelope was keyed and matched by itself. */
-    private Map<String, String> claims(List<MatchQuery> envelopes) {
-        Map<String, String> claims = new HashMap<>();
+    private Map<EnvelopeNumber, VoterId> claims(List<MatchQuery> envelopes) {
+        Map<EnvelopeNumber, VoterId> claims = new HashMap<>();
         for (MatchQuery envelope : envelopes) {
             Match match = SmallRoll.match(new Matcher(index), envelope);
             if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
@@ -98,7 +103,7 @@ class LateMatchingTest {
     private static MatchQuery query(
             String number, String formerName, LocalDate born, String home, String former, String last4) {
         return new MatchQuery(
-                number,
+                new EnvelopeNumber(number),
                 new PersonName("Thackeray", "Owen", "", ""),
                 formerName,
                 born,

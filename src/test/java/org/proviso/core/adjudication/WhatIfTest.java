@@ -1,0 +1,79 @@
+package org.proviso.core.adjudication;
+import org.proviso.core.EnvelopeNumber;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.CountyRuling;
+import org.proviso.core.YesNo;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.rules.ChangedPack;
+import org.proviso.core.rules.Consequence;
+import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.RuleValue;
+import org.proviso.core.rules.Rules;
+
+class WhatIfTest {
+
+    private static final LocalDateTime NOON = LocalDateTime.of(2026, 11, 4, 12, 0);
+
+    private final SmallCase small = new SmallCase();
+
+    private Optional<WhatIf> under(UnaryOperator<ChangedPack> change) {
+        small.pack = ChangedPack.of("example");
+        CaseReport before = small.report(NOON);
+        small.pack = change.apply(ChangedPack.of("example"));
+        return WhatIf.between(before, small.report(NOON));
+    }
+
+    @Test
+    void a_case_that_comes_out_the_same_is_not_told() {
+        assertThat(under(pack -> pack)).isEmpty();
+        assertThat(under(pack -> pack.flag(Rules.EXTENDED_HELD_APART, false))).isEmpty();
+    }
+
+    @Test
+    void a_case_that_comes_out_otherwise_says_from_what_to_what_and_by_which_rule() {
+        small.envelope.idShown = YesNo.NO;
+        WhatIf whatIf = under(pack ->
+                        pack.follows(Reason.NO_IDENTIFICATION, new Consequence(Consequence.Effect.REJECT, null, null)))
+                .orElseThrow();
+        assertThat(whatIf.envelopeNo()).isEqualTo(new EnvelopeNumber("E-1"));
+        assertThat(whatIf.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+        assertThat(whatIf.outlookAfter()).isEqualTo(Recommendation.REJECT);
+        assertThat(whatIf.because())
+                .singleElement()
+                .asString()
+                .contains("(the ballot is rejected, unless the voter does this in time: ")
+                .contains(" changes to ")
+                .contains("(the ballot is rejected)")
+                .contains(", under ")
+                .endsWith("(Made for a test (2026)).");
+    }
+
+    @Test
+    void a_value_that_is_only_supposed_is_called_so() {
+        small.envelope.idShown = YesNo.NO;
+        CaseReport before = small.report(NOON);
+        CountyRuling supposed = new CountyRuling(
+                Rule.consequence(Reason.NO_IDENTIFICATION).key(),
+                "none",
+                WhatIf.SUPPOSED,
+                LocalDate.of(2026, 11, 4),
+                "");
+        DeadlineBook book = DeadlineBook.of(small.pack.resolved(supposed), Set.of());
+        CaseReport after = new Adjudicator(small.records, book, NOON).report(small.envelope.make(), small.link);
+        assertThat(WhatIf.between(before, after).orElseThrow().because())
+                .singleElement()
+                .asString()
+                .endsWith(" (supposed value).");
+    }
+}
