@@ -23,8 +23,7 @@ class SignInUsers implements UserDetailsService {
     @Override
     @Transactional(readOnly = true)
     public UserDetails loadUserByUsername(String userName) {
-        OfficeUser user =
-                UserName.find(userName)
+        OfficeUser user = UserName.find(userName)
                 .flatMap(users::find)
                 .orElseThrow(() -> new UsernameNotFoundException("no such account"));
         return User.withUsername(user.userName().value())

@@ -8,7 +8,6 @@ import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.core.ElectionId;
-import org.proviso.core.UserName;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;

@@ -14,7 +14,8 @@ class DemoSignInsTest {
         assertThat(demo.all())
                 .hasSize(11)
                 .contains(new DemoSignIn(new UserName("board1"), "Clara Whitmore", "votes on the board, Lakes party"))
-                .contains(new DemoSignIn(new UserName("reviewer"), "Ada Lovering", "reviews cases and proposes outcomes"));
+                .contains(new DemoSignIn(
+                        new UserName("reviewer"), "Ada Lovering", "reviews cases and proposes outcomes"));
         assertThat(demo.password()).isEqualTo("demo-only-password");
     }
 

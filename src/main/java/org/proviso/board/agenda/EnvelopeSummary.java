@@ -5,7 +5,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 

@@ -3,7 +3,6 @@ package org.proviso.review.queue;
 import java.time.Instant;
 import java.util.List;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 

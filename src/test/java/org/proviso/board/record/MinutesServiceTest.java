@@ -66,7 +66,9 @@ class MinutesServiceTest {
         assertThat(minutes.pulledOut())
                 .containsExactly(new Minutes.RemovedFromGroup(new EnvelopeNumber("P-1049"), "gil"));
         assertThat(minutes.motions().get(0))
-                .returns(List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042")), Minutes.MotionEntry::envelopes)
+                .returns(
+                        List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1042")),
+                        Minutes.MotionEntry::envelopes)
                 .returns("eve", Minutes.MotionEntry::movedBy)
                 .returns("The motion to count was tied, 1 to 1: count.", Minutes.MotionEntry::result)
                 .returns(

@@ -1,16 +1,15 @@
 package org.proviso.core.adjudication;
-import org.proviso.core.EnvelopeNumber;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.CountyRuling;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.ChangedPack;
@@ -18,7 +17,6 @@ import org.proviso.core.rules.Consequence;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
-import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
 
 class WhatIfTest {

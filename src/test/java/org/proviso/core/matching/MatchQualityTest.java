@@ -71,8 +71,8 @@ class MatchQualityTest {
                 right += match.best()
                                 .get()
                                 .voterId()
-                                .equals(new VoterId(
-                                        election.truth.get(match.envelopeNo().value())))
+                                .value()
+                                .equals(election.truth.get(match.envelopeNo().value()))
                         ? 1
                         : 0;
             }

@@ -2,7 +2,6 @@ package org.proviso.core.matching;
 
 import java.util.List;
 import java.util.Map;
-import org.proviso.core.VoterId;
 
 /** Counts how verdicts stand against the truth. */
 final class Tally {
@@ -23,9 +22,8 @@ final class Tally {
 
     private void count(Match match, String voterId) {
         onRoll += voterId.isEmpty() ? 0 : 1;
-        boolean right = match.best()
-                .map(best -> best.voterId().value().equals(voterId))
-                .orElse(false);
+        boolean right =
+                match.best().map(best -> best.voterId().value().equals(voterId)).orElse(false);
         if (match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY) {
             linked++;
             linkedRight += right ? 1 : 0;

@@ -1,5 +1,4 @@
 package org.proviso.files.election;
-import org.proviso.core.EnvelopeNumber;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -16,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VoterId;
 import org.proviso.files.EnvelopeRows;
@@ -66,7 +66,9 @@ class ElectionFolderTest {
         assertThat(read.checkIns().get(new VoterId("V1"))).hasSize(1);
         assertThat(read.votedElsewhere()).isEmpty();
         assertThat(read.transmittals()).hasSize(1);
-        assertThat(read.envelopes()).extracting("envelopeNo").containsExactly(new EnvelopeNumber("E-2"), new EnvelopeNumber("E-1"));
+        assertThat(read.envelopes())
+                .extracting("envelopeNo")
+                .containsExactly(new EnvelopeNumber("E-2"), new EnvelopeNumber("E-1"));
     }
 
     @ParameterizedTest

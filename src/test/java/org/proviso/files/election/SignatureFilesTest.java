@@ -1,5 +1,4 @@
 package org.proviso.files.election;
-import org.proviso.core.VoterId;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.files.InputAssert.refused;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.proviso.core.Envelope;
+import org.proviso.core.VoterId;
 import org.proviso.files.EnvelopeRows;
 
 /** The folder has two signatures of one voter on file; each test says which one the envelope's row names. */

@@ -1,6 +1,4 @@
 package org.proviso.core.adjudication.finding;
-import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.VoterId;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
@@ -11,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.matching.Candidate;
 import org.proviso.core.matching.Match;
@@ -106,6 +106,12 @@ class LinkTest {
                 link(several, "V1", 0.6, "Two fit.", FIRST),
                 link(several, "V1", 0.6, "Two fit.", FIRST, new Candidate(new VoterId("V3"), 0.3, SECOND.evidence())),
                 link(several, "V1", 0.6, "Two fit.", FIRST, new Candidate(new VoterId("V2"), 0.302, SECOND.evidence())),
-                link(several, "V1", 0.6, "Two fit.", FIRST, new Candidate(new VoterId("V2"), 0.3, List.of("Same city."))));
+                link(
+                        several,
+                        "V1",
+                        0.6,
+                        "Two fit.",
+                        FIRST,
+                        new Candidate(new VoterId("V2"), 0.3, List.of("Same city."))));
     }
 }
