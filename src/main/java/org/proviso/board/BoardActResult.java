@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 
 /** What became of an act of the board: it was recorded, or it is not legal now and nothing was written. */
 public sealed interface BoardActResult<T> {

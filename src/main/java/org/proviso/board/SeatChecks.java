@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.springframework.stereotype.Component;
 
 /**

@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.Optional;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 
 /** What stands in the way of an act in a session. */
 public final class SessionChecks {

@@ -1,6 +1,6 @@
 package org.proviso.notices;
 
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 
 /** What became of logging: done, or not possible and nothing was written. */
 public sealed interface NoticeLogResult {

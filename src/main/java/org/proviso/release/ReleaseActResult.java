@@ -1,6 +1,6 @@
 package org.proviso.release;
 
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 
 /** What became of an act of the release team: done, or not now and nothing was written. */
 public sealed interface ReleaseActResult {

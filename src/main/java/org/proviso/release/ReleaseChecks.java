@@ -10,8 +10,8 @@ import java.util.Set;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.deciding.Refusal;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.deciding.RuleChecks;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
@@ -55,10 +55,10 @@ class ReleaseChecks {
             return unsettled;
         }
         return book.pack().isYes(Rules.OPEN_AFTER_ALL_OTHERS) && !batches.othersDone(electionId)
-                ? Optional.of(new Refusal(
+                ? Optional.of(Refusal.under(
+                        book.pack().of(Rules.OPEN_AFTER_ALL_OTHERS),
                         Why.GATE_NOT_OPEN,
-                        "Not yet: all mail and in-person ballots come first. Record when they are done.",
-                        book.pack().of(Rules.OPEN_AFTER_ALL_OTHERS).reference()))
+                        "Not yet: all mail and in-person ballots come first. Record when they are done."))
                 : Optional.empty();
     }
 

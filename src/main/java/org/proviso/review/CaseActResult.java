@@ -2,7 +2,7 @@ package org.proviso.review;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 
 /** What became of an act on a case: it was recorded, or it is not legal now and nothing was written. */
 public sealed interface CaseActResult {

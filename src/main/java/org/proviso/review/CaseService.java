@@ -14,8 +14,8 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

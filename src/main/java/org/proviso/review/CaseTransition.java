@@ -1,6 +1,6 @@
 package org.proviso.review;
 
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 
 /** What an act does to a case. */
 public sealed interface CaseTransition {

@@ -14,6 +14,7 @@ record Rooms(String root) {
             "core.matching",
             "core.chain",
             "core.adjudication",
+            "core.act",
             "core.deciding",
             "files",
             "ledger",

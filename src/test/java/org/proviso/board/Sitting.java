@@ -18,7 +18,7 @@ import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;

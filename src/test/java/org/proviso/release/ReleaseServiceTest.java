@@ -9,7 +9,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Deciding;

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Code;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal.Why;
 
 /** The one graph of a case, and the page that draws it. */
 class CaseGraphTest {

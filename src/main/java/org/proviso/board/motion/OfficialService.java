@@ -22,7 +22,7 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.Vote;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.board.BoardMotion;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.review.EnvelopeCase;
 
 /** What closing a vote came to. */

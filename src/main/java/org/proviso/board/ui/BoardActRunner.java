@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardActResult;
 import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.review.CaseActResult;
 import org.proviso.ui.MessageLine;
 import org.springframework.dao.OptimisticLockingFailureException;

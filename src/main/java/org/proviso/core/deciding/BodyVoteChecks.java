@@ -6,7 +6,8 @@ import java.util.Set;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 
 /**
  * Whether one body's vote stands: who voted may vote, enough of them take part, and each of them is recorded. A recused

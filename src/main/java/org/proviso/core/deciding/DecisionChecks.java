@@ -7,11 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.adjudication.questions.QuestionHeading;
-import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 

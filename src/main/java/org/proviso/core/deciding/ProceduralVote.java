@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 
 /**
  * The vote on a motion that says nothing of how an envelope is settled: to table it, or to open a decided one again. It

@@ -2,9 +2,10 @@ package org.proviso.core.deciding;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.calendar.Deadline;
-import org.proviso.core.deciding.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.ResolvedRule;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.rules.ResolvedRule;
 
 /** What a vote comes to. */

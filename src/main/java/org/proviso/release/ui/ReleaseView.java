@@ -18,7 +18,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
 import org.proviso.release.ReleaseActResult;

@@ -3,7 +3,7 @@ package org.proviso.review.decide;
 import java.util.List;
 import java.util.Map;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.deciding.Refusal;
+import org.proviso.core.act.Refusal;
 import org.proviso.review.EnvelopeCase;
 
 /** What became of settling several cases together: all were, or none. */

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.RegistrationFact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
-import org.proviso.core.deciding.Refusal;
-import org.proviso.core.deciding.Refusal.Why;
 
 /** Which facts a person may answer otherwise, and how two looks at a signature follow each other. */
 public final class AnswerRules {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Code;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.adjudication.ClearCase;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.ElectionClocks;

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.proviso.core.deciding.Refusal.Why;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Rules;
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
 
 /** Motions that decide no envelope. */
 class ProceduralVoteTest {

@@ -11,6 +11,7 @@ import org.proviso.core.Code;
 import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.calendar.ClosedDayRule;
 import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.calendar.DeadlineOffset;
