@@ -11,18 +11,18 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseProposals;
 import org.proviso.review.Proposal;
 import org.proviso.review.ReadProposal;
-import org.proviso.review.acts.ProposalService;
 import org.springframework.stereotype.Component;
 
 /** Finds the proposal that a case came before the decider with. */
 @Component
 public class ProposalsForDecision {
 
-    private final ProposalService proposals;
+    private final CaseProposals proposals;
 
-    ProposalsForDecision(ProposalService proposals) {
+    ProposalsForDecision(CaseProposals proposals) {
         this.proposals = proposals;
     }
 

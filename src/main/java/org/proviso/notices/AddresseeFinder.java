@@ -15,7 +15,7 @@ import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
-import org.proviso.review.acts.LinkService;
+import org.proviso.review.facts.VoterLinks;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Component;
 
@@ -23,10 +23,10 @@ import org.springframework.stereotype.Component;
 @Component
 class AddresseeFinder {
 
-    private final LinkService links;
+    private final VoterLinks links;
     private final RollService roll;
 
-    AddresseeFinder(LinkService links, RollService roll) {
+    AddresseeFinder(VoterLinks links, RollService roll) {
         this.links = links;
         this.roll = roll;
     }
@@ -39,7 +39,7 @@ class AddresseeFinder {
 
     /** The same of several envelopes, by envelope number. */
     Map<EnvelopeNumber, Addressee> of(ElectionId electionId, Collection<Envelope> envelopes) {
-        Map<EnvelopeNumber, Link> newest = links.links(
+        Map<EnvelopeNumber, Link> newest = links.newest(
                 electionId, envelopes.stream().map(Envelope::envelopeNo).toList());
         Map<VoterId, Voter> voters = roll.voters(
                 electionId,

@@ -5,7 +5,6 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -27,15 +26,12 @@ import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.proviso.intake.IntakeService;
-import org.proviso.ledger.Actor;
-import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 
 /**
- * What every act on a case does first and last: the case is locked in the version it was seen in, and the act is
- * recorded in the ledger, whose head is locked after all cases.
+ * The steps that acts on a case have in common: the case is locked in the version it was seen in, and what stands in
+ * the way of every act is looked at.
  */
 @Component
 public class CaseActSteps {
@@ -44,21 +40,13 @@ public class CaseActSteps {
     private final ElectionService elections;
     private final RulesService rules;
     private final IntakeService intake;
-    private final LedgerService ledger;
     private final Clock clock;
 
-    CaseActSteps(
-            CaseStore cases,
-            ElectionService elections,
-            RulesService rules,
-            IntakeService intake,
-            LedgerService ledger,
-            Clock clock) {
+    CaseActSteps(CaseStore cases, ElectionService elections, RulesService rules, IntakeService intake, Clock clock) {
         this.cases = cases;
         this.elections = elections;
         this.rules = rules;
         this.intake = intake;
-        this.ledger = ledger;
         this.clock = clock;
     }
 
@@ -109,7 +97,7 @@ public class CaseActSteps {
     }
 
     /** No envelope is reviewed before the law lets it be. */
-    Optional<Refusal> reviewGate(EnvelopeKey key) {
+    public Optional<Refusal> reviewGate(EnvelopeKey key) {
         return RuleChecks.gate(book(key.electionId()), Rules.GATE_REVIEW, now(key.electionId()));
     }
 
@@ -127,20 +115,6 @@ public class CaseActSteps {
         return elections
                 .find(electionId)
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + electionId + "\"."));
-    }
-
-    /** Records an act on a case; nothing is locked after this. */
-    public void record(EnvelopeKey key, Actor actor, String act, Map<String, Object> payload) {
-        ledger.record(
-                LedgerChain.of(key.electionId()), actor, act, key.envelopeNo().value(), payload);
-    }
-
-    /** Records the same act on several cases of one election, each in an entry of its own, in the order of the map. */
-    public void record(
-            ElectionId electionId, Actor actor, String act, Map<EnvelopeNumber, Map<String, Object>> payloads) {
-        Map<String, Map<String, Object>> bySubject = new LinkedHashMap<>();
-        payloads.forEach((envelopeNo, payload) -> bySubject.put(envelopeNo.value(), payload));
-        ledger.record(LedgerChain.of(electionId), actor, act, bySubject);
     }
 
     /** What the ledger shows of a text that only the office may read. */

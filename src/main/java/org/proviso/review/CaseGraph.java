@@ -13,7 +13,9 @@ import static org.proviso.review.CaseState.SENT_ON;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 
@@ -36,22 +38,34 @@ public final class CaseGraph {
     }
 
     /** Where the act leads from there, or why it is refused. */
-    public static CaseTransition step(CaseState from, CaseAct act) {
+    public static ActResult<CaseState> step(CaseState from, CaseAct act) {
         return EDGES.stream()
                 .filter(edge -> edge.from() == from && edge.act() == act)
                 .findFirst()
-                .<CaseTransition>map(edge -> new CaseTransition.To(edge.to()))
-                .orElseGet(() -> refused(from, act));
+                .map(edge -> ActResult.accepted(edge.to()))
+                .orElseGet(() -> ActResult.refused(refused(from, act)));
     }
 
-    private static CaseTransition refused(CaseState from, CaseAct act) {
+    /** Why the act is refused in that state; empty where it leads on. */
+    public static Optional<Refusal> refusal(CaseState from, CaseAct act) {
+        return step(from, act).refusals().stream().findFirst();
+    }
+
+    /** Where an act leads that was found to be possible. */
+    public static CaseState after(CaseState from, CaseAct act) {
+        return step(from, act)
+                .ifAccepted()
+                .orElseThrow(() -> new IllegalStateException(act + " does not lead on from " + from));
+    }
+
+    private static Refusal refused(CaseState from, CaseAct act) {
         String possible = EDGES.stream()
                 .filter(edge -> edge.act() == act)
                 .map(edge -> edge.from().spoken())
                 .collect(Collectors.joining(", "));
-        return new CaseTransition.Refused(Refusal.of(
+        return Refusal.of(
                 Why.NOT_IN_THIS_STATE,
-                "The case is " + from.spoken() + "; to " + act.spoken() + " it must be one of: " + possible + "."));
+                "The case is " + from.spoken() + "; to " + act.spoken() + " it must be one of: " + possible + ".");
     }
 
     private static List<Edge> edges() {

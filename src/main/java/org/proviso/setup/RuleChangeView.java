@@ -13,7 +13,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.election.RuleChange;
 import org.proviso.election.rules.RuleChangeService;
-import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.RulingWorkService;
 import org.proviso.review.assess.StaleCase;
 import org.proviso.review.assess.WhatIfService;
 import org.proviso.ui.Caution;
@@ -34,19 +34,19 @@ public final class RuleChangeView extends Composite<Div> {
     private static final int SHOWN = 50;
 
     private final transient RuleChangeService changes;
-    private final transient AssessmentService assessments;
+    private final transient RulingWorkService tasks;
     private final transient WorkingElection workplace;
     private final Div list = new Div();
 
     RuleChangeView(
             RuleChangeService changes,
             WhatIfService whatIf,
-            AssessmentService assessments,
+            RulingWorkService tasks,
             AccessService access,
             WorkingElection workplace) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
         this.changes = changes;
-        this.assessments = assessments;
+        this.tasks = tasks;
         this.workplace = workplace;
         PackUpload upload = new PackUpload(changes, whatIf, workplace.electionId(), this::show);
         Div side = new Div(upload);
@@ -97,7 +97,7 @@ public final class RuleChangeView extends Composite<Div> {
 
     /** Decided cases keep the rules they were decided under. They are marked, and no decision changes. */
     private void stale() {
-        List<StaleCase> stale = assessments.stale(workplace.electionId());
+        List<StaleCase> stale = tasks.staleCases(workplace.electionId());
         list.add(new H2("Decided under other rules"));
         if (stale.isEmpty()) {
             list.add(new Paragraph("No decided case was assessed under rules other than those in force."));

@@ -8,6 +8,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
@@ -15,15 +16,16 @@ import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.intake.LoadedOffice;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.SignatureComparison;
 
 /**
@@ -96,8 +98,8 @@ public record CasesReady(TestOffice office) {
 
     private void propose(EnvelopeNumber envelope, DecisionOutcome outcome) {
         EnvelopeKey key = key(envelope.value());
-        as("ada", () -> accepted(office.the(CaseService.class).take(key, version(envelope.value()))));
-        Link link = office.the(LinkService.class).link(key).orElseThrow();
+        as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, version(envelope.value()))));
+        Link link = office.the(LinkStore.class).newest(key).orElseThrow();
         as(
                 "ada",
                 () -> accepted(office.the(LinkService.class)
@@ -114,7 +116,7 @@ public record CasesReady(TestOffice office) {
 
     /** Proposed again on another ground, once somebody looked into it. */
     public void toRejectFor(Reason reason, String envelope) {
-        as("ada", () -> accepted(office.the(CaseService.class).take(key(envelope), version(envelope))));
+        as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key(envelope), version(envelope))));
         propose(envelope, DecisionOutcome.REJECT, List.of(reason));
         readAgain(envelope);
     }
@@ -160,10 +162,10 @@ public record CasesReady(TestOffice office) {
         }
     }
 
-    private static EnvelopeCase accepted(CaseActResult outcome) {
-        if (outcome instanceof CaseActResult.Accepted done) {
+    private static EnvelopeCase accepted(ActResult<EnvelopeCase> outcome) {
+        if (outcome instanceof ActResult.Accepted<EnvelopeCase> done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((CaseActResult.Refused) outcome).words());
+        throw new AssertionError("refused: " + ((ActResult.Refused<EnvelopeCase>) outcome).words());
     }
 }

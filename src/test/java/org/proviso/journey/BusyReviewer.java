@@ -13,19 +13,21 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.TestOffice;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.SignatureComparison;
 
 /**
@@ -77,13 +79,13 @@ public final class BusyReviewer {
         }
         return name.equals(Key.text(seen.takenBy()))
                 ? work(seen)
-                : done("taken", office.the(CaseService.class).take(seen.key(), seen.version()));
+                : done("taken", office.the(CaseAssignmentService.class).take(seen.key(), seen.version()));
     }
 
     private Optional<Done> work(EnvelopeCase seen) {
         EnvelopeKey key = seen.key();
         return switch (random.nextInt(5)) {
-            case 0 -> done("given_back", office.the(CaseService.class).giveBack(key, seen.version()));
+            case 0 -> done("given_back", office.the(CaseAssignmentService.class).giveBack(key, seen.version()));
             case 1 -> looked(seen);
             case 2 -> proposed(seen);
             default -> linked(seen);
@@ -92,7 +94,7 @@ public final class BusyReviewer {
 
     private Optional<Done> linked(EnvelopeCase seen) {
         VoterId voter =
-                office.the(LinkService.class).link(seen.key()).orElseThrow().voterId();
+                office.the(LinkStore.class).newest(seen.key()).orElseThrow().voterId();
         return voter == null
                 ? Optional.empty()
                 : done(
@@ -115,8 +117,8 @@ public final class BusyReviewer {
         return done("proposed", office.the(ProposalService.class).propose(propose));
     }
 
-    private Optional<Done> done(String act, CaseActResult outcome) {
-        return outcome instanceof CaseActResult.Accepted accepted
+    private Optional<Done> done(String act, ActResult<EnvelopeCase> outcome) {
+        return outcome instanceof ActResult.Accepted<EnvelopeCase> accepted
                 ? Optional.of(new Done(
                         act,
                         accepted.now().key().envelopeNo(),

@@ -8,15 +8,17 @@ import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
+import org.proviso.review.ProposalStore;
 import org.proviso.review.Settlement;
 import org.proviso.review.acts.ProposalService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
-import org.proviso.review.decide.SettlementResult;
 
 /** Brings a case of the primary all the way: reviewed as the truth file says, read again, and settled as proposed. */
 public record Deciding(Primary primary) {
@@ -30,23 +32,28 @@ public record Deciding(Primary primary) {
                     () -> accepted(
                             proposals().secondReview(key, primary.now(key).version(), true, "")));
         }
-        SettlementResult settled = as(
+        ActResult<List<EnvelopeCase>> settled = as(
                 "eve",
                 () -> primary.office()
                         .services()
                         .inTransaction(() -> decisions().settle(List.of(settlement(key)), by())));
-        if (settled instanceof SettlementResult.All all) {
-            return all.now().get(0);
-        }
-        throw new AssertionError("not settled: " + settled);
+        return settled.ifAccepted()
+                .orElseThrow(() -> new AssertionError("not settled: " + settled.refusals()))
+                .get(0);
     }
 
     public EnvelopeCase reopened(EnvelopeKey key) {
-        return as("eve", () -> accepted(decisions().reopen(key, primary.now(key).version(), "A paper was found.")));
+        return as(
+                "eve",
+                () -> accepted(primary.office()
+                        .services()
+                        .the(DecidedCaseService.class)
+                        .reopen(key, primary.now(key).version(), "A paper was found.")));
     }
 
     private Settlement settlement(EnvelopeKey key) {
-        Proposal proposal = proposals().newest(key).orElseThrow();
+        Proposal proposal =
+                primary.office().services().the(ProposalStore.class).newest(key).orElseThrow();
         return new Settlement(key, primary.now(key).version(), proposal.as(), proposal.grounds(), Set.of());
     }
 

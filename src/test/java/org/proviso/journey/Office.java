@@ -3,8 +3,8 @@ package org.proviso.journey;
 import java.util.function.Supplier;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.core.act.ActResult;
 import org.proviso.database.TestOffice;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.EnvelopeCase;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -42,10 +42,10 @@ public record Office(TestOffice services) {
         }
     }
 
-    public static EnvelopeCase accepted(CaseActResult outcome) {
-        if (outcome instanceof CaseActResult.Accepted done) {
+    public static EnvelopeCase accepted(ActResult<EnvelopeCase> outcome) {
+        if (outcome instanceof ActResult.Accepted<EnvelopeCase> done) {
             return done.now();
         }
-        throw new AssertionError("refused: " + ((CaseActResult.Refused) outcome).words());
+        throw new AssertionError("refused: " + ((ActResult.Refused<EnvelopeCase>) outcome).words());
     }
 }

@@ -9,13 +9,14 @@ import java.util.Map;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.acts.CaseAssignmentService;
 
 /** The sample primary in a staffed office, on the day after the election at noon. */
 public record Primary(Office office, Map<String, Truth> truths) {
@@ -69,11 +70,12 @@ public record Primary(Office office, Map<String, Truth> truths) {
 
     public EnvelopeCase taken(EnvelopeKey key, UserName by) {
         return as(
-                by.value(), () -> Office.accepted(office.the(CaseService.class).take(key, now(key).version())));
+                by.value(),
+                () -> Office.accepted(office.the(CaseAssignmentService.class).take(key, now(key).version())));
     }
 
     /** Why an act was refused. */
-    public static Refusal.Why why(CaseActResult outcome) {
-        return ((CaseActResult.Refused) outcome).why().get(0).why();
+    public static Refusal.Why why(ActResult<EnvelopeCase> outcome) {
+        return ((ActResult.Refused<EnvelopeCase>) outcome).refusals().get(0).why();
     }
 }

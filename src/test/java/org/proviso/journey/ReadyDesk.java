@@ -13,6 +13,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
+import org.proviso.review.CaseProposals;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -39,7 +40,7 @@ public final class ReadyDesk {
         Map<String, Truth> truths = Truth.of(ID);
         truths.values().forEach(truth -> bring(office, truth));
         System.out.println(
-                office.the(ProposalService.class).ready(new ElectionId(ID)).size() + " of " + truths.size()
+                office.the(CaseProposals.class).ready(new ElectionId(ID)).size() + " of " + truths.size()
                         + " cases are ready.");
         services.close();
     }

@@ -29,6 +29,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AdministrativeEndService;
 import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
@@ -37,6 +38,7 @@ import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.acts.SearchService;
 import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.PollBookSeen;
 import org.proviso.review.facts.SearchFound;
@@ -59,7 +61,7 @@ public final class Reviewing {
     /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
     public Recommendation work() {
         EnvelopeCase one =
-                as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
+                as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
             one = identify(one);
             signature();
@@ -79,7 +81,7 @@ public final class Reviewing {
             case SENT_ON -> accepted(office.the(AdministrativeEndService.class).sendOn(key, version));
             case ADMINISTRATIVE_END ->
                 accepted(office.the(AdministrativeEndService.class).end(key, version));
-            default -> accepted(office.the(CaseService.class).giveBack(key, version));
+            default -> accepted(office.the(CaseAssignmentService.class).giveBack(key, version));
         };
     }
 
@@ -103,7 +105,7 @@ public final class Reviewing {
     }
 
     private EnvelopeCase identify(EnvelopeCase one) {
-        Link link = office.the(LinkService.class).link(key).orElseThrow();
+        Link link = office.the(LinkStore.class).newest(key).orElseThrow();
         if (link.isSettled()) {
             return one;
         }
@@ -176,7 +178,7 @@ public final class Reviewing {
 
     /** What the voter brought to finish a registration is judged by a person. */
     void registrationFinished(LocalDateTime stamp) {
-        as("ada", () -> accepted(office.the(CaseService.class).take(key, now().version())));
+        as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         as(
                 "ada",
                 () -> accepted(office.the(AnswerService.class)
@@ -187,7 +189,7 @@ public final class Reviewing {
                                 Set.of(org.proviso.core.adjudication.facts.RegistrationFact.IN_TIME),
                                 "The missing signature of the application was brought.",
                                 stamp))));
-        as("ada", () -> accepted(office.the(CaseService.class).giveBack(key, now().version())));
+        as("ada", () -> accepted(office.the(CaseAssignmentService.class).giveBack(key, now().version())));
     }
 
     private void answer(Fact<?> fact, FactWord word, String reason) {

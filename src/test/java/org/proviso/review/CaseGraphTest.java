@@ -1,6 +1,7 @@
 package org.proviso.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Code;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal.Why;
 
 /** The one graph of a case, and the page that draws it. */
@@ -38,9 +40,11 @@ class CaseGraphTest {
     void leads_a_case_by_the_acts_of_people(CaseState from, String acts, CaseState to) {
         CaseState state = from;
         for (String act : acts.split(" ")) {
-            CaseTransition step = CaseGraph.step(state, CaseAct.valueOf(act));
-            assertThat(step).as(act + " from " + state).isInstanceOf(CaseTransition.To.class);
-            state = ((CaseTransition.To) step).state();
+            ActResult<CaseState> step = CaseGraph.step(state, CaseAct.valueOf(act));
+            assertThat(step.refusals()).as(act + " from " + state).isEmpty();
+            assertThat(CaseGraph.refusal(state, CaseAct.valueOf(act))).isEmpty();
+            state = CaseGraph.after(state, CaseAct.valueOf(act));
+            assertThat(step.ifAccepted()).contains(state);
         }
         assertThat(state).isEqualTo(to);
     }
@@ -59,16 +63,17 @@ class CaseGraphTest {
         "PROPOSED, SEND_ON"
     })
     void refuses_an_act_out_of_its_turn(CaseState from, CaseAct act) {
-        assertThat(CaseGraph.step(from, act))
-                .isInstanceOfSatisfying(
-                        CaseTransition.Refused.class,
-                        refused -> assertThat(refused.refusal().why()).isEqualTo(Why.NOT_IN_THIS_STATE));
+        assertThat(CaseGraph.refusal(from, act))
+                .hasValueSatisfying(refusal -> assertThat(refusal.why()).isEqualTo(Why.NOT_IN_THIS_STATE));
+        assertThat(CaseGraph.step(from, act).isRefused()).isTrue();
+        assertThatThrownBy(() -> CaseGraph.after(from, act)).isInstanceOf(IllegalStateException.class);
     }
 
     @Test
     void says_where_a_refused_act_would_be_in_turn() {
-        CaseTransition.Refused refused = (CaseTransition.Refused) CaseGraph.step(CaseState.OPEN, CaseAct.RETURN);
-        assertThat(refused.refusal().words())
+        assertThat(CaseGraph.refusal(CaseState.OPEN, CaseAct.RETURN)
+                        .orElseThrow()
+                        .words())
                 .isEqualTo("The case is open; to return it must be one of: proposed, ready.");
     }
 
@@ -97,7 +102,7 @@ class CaseGraphTest {
         CaseState state = CaseState.RECEIVED;
         for (CaseAct act : acts) {
             CaseState before = state;
-            state = CaseGraph.step(state, act) instanceof CaseTransition.To to ? to.state() : state;
+            state = CaseGraph.step(state, act).ifAccepted().orElse(state);
             if (state == CaseState.RELEASED && before != state) {
                 assertThat(before).isEqualTo(CaseState.DECIDED);
             }

@@ -16,6 +16,8 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
@@ -37,6 +39,7 @@ import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ClearCaseService;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
@@ -45,13 +48,16 @@ import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
-import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentRow;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.AnswerStore;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.OffRollReason;
+import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SignatureComparison;
+import org.proviso.review.facts.VoterGroups;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** A reviewer's acts on a case, and what the office refuses. */
@@ -66,13 +72,13 @@ class ReviewingTest {
         assertThat(rows).hasSize(60);
         assertThat(rows).extracting(AssessmentRow::outlook).contains(Recommendation.COUNT, Recommendation.REJECT);
         EnvelopeKey key = rows.get(0).key();
-        assertThat(office.the(LinkService.class).link(key)).isPresent();
+        assertThat(office.the(LinkStore.class).newest(key)).isPresent();
     }
 
     @OnADatabase
     void a_case_is_taken_by_one_and_given_back(TestOffice services) {
         Primary primary = Primary.loaded(services);
-        CaseService cases = services.the(CaseService.class);
+        CaseAssignmentService cases = services.the(CaseAssignmentService.class);
         EnvelopeKey key = primary.envelope("in_order");
         EnvelopeCase seen = primary.now(key);
         EnvelopeCase taken = primary.taken(key, new UserName("ada"));
@@ -94,10 +100,12 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         EnvelopeKey key = primary.envelope("in_order");
         primary.at(1, 7, 59);
-        CaseActResult early = as("ada", () -> services.the(CaseService.class).take(key, 0));
+        ActResult<EnvelopeCase> early =
+                as("ada", () -> services.the(CaseAssignmentService.class).take(key, 0));
         assertThat(why(early)).isEqualTo(Why.GATE_NOT_OPEN);
-        assertThat(((CaseActResult.Refused) early).words()).contains("8:00 am");
-        assertThat(((CaseActResult.Refused) early).why().get(0).reference()).isNotNull();
+        assertThat(((ActResult.Refused<EnvelopeCase>) early).words()).contains("8:00 am");
+        assertThat(((ActResult.Refused<EnvelopeCase>) early).refusals().get(0).reference())
+                .isNotNull();
         primary.at(1, 8, 0);
         primary.taken(key, new UserName("ada"));
     }
@@ -115,7 +123,7 @@ class ReviewingTest {
                 "ada",
                 () -> accepted(
                         links.confirm(new ConfirmLink(key, one.version(), new VoterId(other), "Seen the file."))));
-        assertThat(links.link(key).map(Link::voterId)).contains(new VoterId(other));
+        assertThat(services.the(LinkStore.class).newest(key).map(Link::voterId)).contains(new VoterId(other));
         assertThat(chosen.personId()).isEqualTo("voter:" + other);
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.IDENTITY))
                 .isEqualTo(VoterIdentityFact.CONFIRMED);
@@ -130,7 +138,7 @@ class ReviewingTest {
         ClearCaseService clear = services.the(ClearCaseService.class);
         EnvelopeKey key = primary.envelope("in_order");
         String voter = String.valueOf(
-                services.the(LinkService.class).link(key).orElseThrow().voterId());
+                services.the(LinkStore.class).newest(key).orElseThrow().voterId());
         EnvelopeCase one = primary.taken(key, new UserName("ada"));
         long acts = services.the(LedgerService.class)
                 .head(LedgerChain.of(new ElectionId(Primary.ID)))
@@ -140,7 +148,7 @@ class ReviewingTest {
                         () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), new VoterId(voter), "")))))
                 .as("nobody has looked at the signature, so the rules do not say count yet")
                 .isEqualTo(Why.DEPARTURE_WITHOUT_REASON);
-        assertThat(services.the(LinkService.class).link(key).map(Link::identity))
+        assertThat(services.the(LinkStore.class).newest(key).map(Link::identity))
                 .contains(VoterIdentityFact.PRESUMED);
         assertThat(services.the(LedgerService.class)
                         .head(LedgerChain.of(new ElectionId(Primary.ID)))
@@ -155,7 +163,7 @@ class ReviewingTest {
                 "ada",
                 () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), new VoterId(voter), ""))));
         assertThat(ready.state()).isEqualTo(CaseState.READY);
-        assertThat(services.the(LinkService.class).link(key).map(Link::identity))
+        assertThat(services.the(LinkStore.class).newest(key).map(Link::identity))
                 .contains(VoterIdentityFact.CONFIRMED);
         assertThat(services.the(LedgerService.class)
                         .about(LedgerChain.of(new ElectionId(Primary.ID)), key.envelopeNo()))
@@ -169,19 +177,28 @@ class ReviewingTest {
         LinkService links = services.the(LinkService.class);
         List<CaseVersion> sure = services.the(CaseService.class).all(new ElectionId(Primary.ID)).stream()
                 .map(EnvelopeCase::key)
-                .filter(key -> links.link(key).orElseThrow().identity() == VoterIdentityFact.PRESUMED)
-                .filter(key -> services.the(VoterGroupService.class).others(key).isEmpty())
+                .filter(key ->
+                        services.the(LinkStore.class).newest(key).orElseThrow().identity()
+                                == VoterIdentityFact.PRESUMED)
+                .filter(key -> services.the(VoterGroups.class).others(key).isEmpty())
                 .limit(5)
                 .map(key -> new CaseVersion(key, 0))
                 .toList();
-        assertThat(as("ada", () -> links.confirmTogether(sure)))
+        assertThat(as("ada", () -> links.confirmTogether(sure)).ifAccepted().orElseThrow())
                 .hasSize(5)
-                .allSatisfy(
-                        one -> assertThat(links.link(one.key()).orElseThrow().identity())
-                                .isEqualTo(VoterIdentityFact.CONFIRMED));
+                .allSatisfy(one -> assertThat(services.the(LinkStore.class)
+                                .newest(one.key())
+                                .orElseThrow()
+                                .identity())
+                        .isEqualTo(VoterIdentityFact.CONFIRMED));
         EnvelopeKey nobody = primary.envelope("not_on_roll");
-        assertThatThrownBy(() -> as("ada", () -> links.confirmTogether(List.of(new CaseVersion(nobody, 0)))))
-                .hasMessageContaining(nobody.envelopeNo().value());
+        assertThat(as("ada", () -> links.confirmTogether(List.of(new CaseVersion(nobody, 0))))
+                        .refusals())
+                .singleElement()
+                .satisfies(refusal -> {
+                    assertThat(refusal.why()).isEqualTo(Why.NOT_ONE_GROUP);
+                    assertThat(refusal.about()).isEqualTo(nobody.envelopeNo());
+                });
     }
 
     @OnADatabase
@@ -275,7 +292,7 @@ class ReviewingTest {
         RecordAnswer late = new RecordAnswer(
                 key, version, Fact.REGISTRATION, Set.of(RegistrationFact.LATE), "Stamp misread.", null);
         as("ada", () -> accepted(answers.answer(late)));
-        assertThat(answers.standing(key)).hasSize(1);
+        assertThat(services.the(AnswerStore.class).standing(key)).hasSize(1);
         assertThat(primary.reviewing(key).report().presumed().facts().one(Fact.REGISTRATION))
                 .isEqualTo(RegistrationFact.LATE);
         as("ada", () -> accepted(answers.withdrawAnswer(key, primary.now(key).version(), Fact.REGISTRATION)));
@@ -295,10 +312,11 @@ class ReviewingTest {
                 .isInstanceOf(NotPermittedException.class);
         EnvelopeCase ready = as("ben", () -> accepted(proposals.secondReview(key, proposed.version(), true, "")));
         assertThat(ready.state()).isEqualTo(CaseState.READY);
-        assertThat(proposals
+        assertThat(services.the(ProposalStore.class)
                         .newest(new ElectionId(Primary.ID), List.of(key.envelopeNo()))
                         .get(key.envelopeNo()))
-                .isEqualTo(new ReadProposal(proposals.newest(key).orElseThrow(), UserName.orNull("ben")));
+                .isEqualTo(new ReadProposal(
+                        services.the(ProposalStore.class).newest(key).orElseThrow(), UserName.orNull("ben")));
         EnvelopeCase back = as("ada", () -> accepted(proposals.withdraw(key, ready.version())));
         assertThat(Key.text(back.takenBy())).isEqualTo("ada");
     }
@@ -308,18 +326,18 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         EnvelopeKey key = primary.envelope("in_order");
         int version = primary.taken(key, new UserName("ada")).version();
-        CaseActResult outcome = as(
+        ActResult<EnvelopeCase> outcome = as(
                 "ada",
                 () -> services.the(ProposalService.class)
                         .propose(
                                 new ProposeOutcome(key, version, DecisionOutcome.COUNT, List.of(), "", "I know her.")));
         assertThat(why(outcome)).isEqualTo(Why.QUESTION_STILL_OPEN);
-        CaseActResult bare = as(
+        ActResult<EnvelopeCase> bare = as(
                 "ada",
                 () -> services.the(ProposalService.class)
                         .propose(new ProposeOutcome(
                                 key, version, DecisionOutcome.REJECT, List.of(Reason.NOT_REGISTERED), "", "")));
-        assertThat(((CaseActResult.Refused) bare).why())
+        assertThat(((ActResult.Refused<EnvelopeCase>) bare).refusals())
                 .extracting(refusal -> refusal.why())
                 .containsExactly(Why.NO_REFERENCE, Why.DEPARTURE_WITHOUT_REASON);
     }
@@ -331,7 +349,7 @@ class ReviewingTest {
         EnvelopeKey second = primary.envelope("two_envelopes_second");
         assertThat(primary.reviewing(second).work()).isEqualTo(Recommendation.RESEARCH);
         assertThat(primary.reviewing(first).work()).isEqualTo(Recommendation.COUNT);
-        assertThat(services.the(VoterGroupService.class).others(first)).containsExactly(second);
+        assertThat(services.the(VoterGroups.class).others(first)).containsExactly(second);
         assertThat(primary.reviewing(second).report().recommendation())
                 .as("the first one is only proposed")
                 .isEqualTo(Recommendation.RESEARCH);
@@ -342,12 +360,17 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         ResearchService research = services.the(ResearchService.class);
         EnvelopeKey key = primary.envelope("in_order");
-        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
+        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"))
+                .ifAccepted()
+                .orElseThrow();
+        assertThat(as("ada", () -> research.ask(key, " ")).refusals())
+                .extracting(Refusal::field)
+                .containsExactly("asked");
         as("ben", () -> {
             research.recordAnswer(key, number, 0, "Yes, she noted it.");
             return true;
         });
-        assertThat(research.of(key)).singleElement().satisfies(request -> {
+        assertThat(services.the(ResearchStore.class).of(key)).singleElement().satisfies(request -> {
             assertThat(request.found()).isEqualTo("Yes, she noted it.");
             assertThat(request.foundBy()).isEqualTo("ben");
         });

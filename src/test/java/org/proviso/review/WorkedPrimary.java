@@ -23,8 +23,10 @@ import org.proviso.ledger.Actor;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.ResearchService;
-import org.proviso.review.acts.VoterGroupService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
+import org.proviso.review.facts.LinkStore;
+import org.proviso.review.facts.VoterGroups;
 
 /** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
 public record WorkedPrimary(Primary primary) {
@@ -63,14 +65,13 @@ public record WorkedPrimary(Primary primary) {
 
     private void sureLinksTogether() {
         List<CaseVersion> two = inState(CaseState.OPEN).stream()
-                .filter(one -> office().the(LinkService.class)
-                        .link(one.key())
+                .filter(one -> office().the(LinkStore.class)
+                        .newest(one.key())
                         .orElseThrow()
                         .identity()
                         .code()
                         .equals("presumed"))
-                .filter(one ->
-                        office().the(VoterGroupService.class).others(one.key()).isEmpty())
+                .filter(one -> office().the(VoterGroups.class).others(one.key()).isEmpty())
                 .limit(2)
                 .map(one -> new CaseVersion(one.key(), one.version()))
                 .toList();
@@ -80,7 +81,9 @@ public record WorkedPrimary(Primary primary) {
     private void research() {
         EnvelopeKey key = primary.envelope("in_order");
         ResearchService research = office().the(ResearchService.class);
-        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"));
+        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"))
+                .ifAccepted()
+                .orElseThrow();
         as("ben", () -> {
             research.recordAnswer(key, number, 0, "Yes, she noted it.");
             return research.ask(key, "Which clerk?");
@@ -102,7 +105,7 @@ public record WorkedPrimary(Primary primary) {
     private void takenBackAndProposedAgain() {
         EnvelopeCase one = inState(CaseState.READY).get(0);
         ProposalService proposals = office().the(ProposalService.class);
-        Proposal before = proposals.newest(one.key()).orElseThrow();
+        Proposal before = office().the(ProposalStore.class).newest(one.key()).orElseThrow();
         as("ada", () -> {
             EnvelopeCase back = accepted(proposals.withdraw(one.key(), one.version()));
             return accepted(proposals.propose(new ProposeOutcome(
@@ -134,14 +137,14 @@ public record WorkedPrimary(Primary primary) {
         EnvelopeCase last = ready.get(ready.size() - 1);
         as(
                 "eve",
-                () -> accepted(office().the(DecisionService.class)
+                () -> accepted(office().the(DecidedCaseService.class)
                         .sendBack(last.key(), last.version(), "The reference is missing.")));
     }
 
     private void decided() {
         for (EnvelopeCase one : inState(CaseState.READY)) {
             Proposal proposal =
-                    office().the(ProposalService.class).newest(one.key()).orElseThrow();
+                    office().the(ProposalStore.class).newest(one.key()).orElseThrow();
             Settlement settlement =
                     new Settlement(one.key(), one.version(), proposal.as(), proposal.grounds(), Set.of());
             DecidedBy board = new DecidedBy(
@@ -160,7 +163,7 @@ public record WorkedPrimary(Primary primary) {
         as(
                 "eve",
                 () -> accepted(
-                        office().the(DecisionService.class).reopen(one.key(), one.version(), "A paper was found.")));
+                        office().the(DecidedCaseService.class).reopen(one.key(), one.version(), "A paper was found.")));
     }
 
     /** How many cases stand where. */

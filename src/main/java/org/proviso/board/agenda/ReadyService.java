@@ -31,10 +31,10 @@ import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
+import org.proviso.review.CaseProposals;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ReadyCase;
-import org.proviso.review.acts.ProposalService;
 import org.proviso.review.assess.AssessmentService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -43,7 +43,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class ReadyService {
 
-    private final ProposalService cases;
+    private final CaseProposals cases;
     private final CaseService states;
     private final ProposalsForDecision proposals;
     private final AssessmentService assessments;
@@ -52,7 +52,7 @@ public class ReadyService {
     private final BoardClock clock;
 
     ReadyService(
-            ProposalService cases,
+            CaseProposals cases,
             CaseService states,
             ProposalsForDecision proposals,
             AssessmentService assessments,

@@ -1,5 +1,7 @@
 package org.proviso.board.motion;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,17 +16,17 @@ import org.proviso.board.ProposalsForDecision;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.VoteResult;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Settlement;
+import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
-import org.proviso.review.decide.SettlementResult;
 import org.springframework.stereotype.Component;
 
 /** Lets a vote take effect on its cases, by the one door there is to them: on all of them, or on none. */
@@ -32,10 +34,12 @@ import org.springframework.stereotype.Component;
 class VoteEffect {
 
     private final DecisionService decisions;
+    private final DecidedCaseService decided;
     private final ProposalsForDecision proposals;
 
-    VoteEffect(DecisionService decisions, ProposalsForDecision proposals) {
+    VoteEffect(DecisionService decisions, DecidedCaseService decided, ProposalsForDecision proposals) {
         this.decisions = decisions;
+        this.decided = decided;
         this.proposals = proposals;
     }
 
@@ -56,10 +60,10 @@ class VoteEffect {
     private Applied reopened(BoardMotion motion) {
         MotionEnvelope one = motion.put().get(0);
         EnvelopeKey key = motion.key().session().caseOf(one.envelopeNo());
-        CaseActResult outcome = decisions.reopen(key, one.caseVersion(), motion.because());
-        return outcome instanceof CaseActResult.Accepted accepted
-                ? new Applied(List.of(accepted.now()), Map.of())
-                : new Applied(List.of(), Map.of(key, ((CaseActResult.Refused) outcome).why()));
+        ActResult<EnvelopeCase> outcome = decided.reopen(key, one.caseVersion(), motion.because());
+        return outcome.ifAccepted()
+                .map(now -> new Applied(List.of(now), Map.of()))
+                .orElseGet(() -> new Applied(List.of(), Map.of(key, outcome.refusals())));
     }
 
     private Applied settled(
@@ -88,9 +92,16 @@ class VoteEffect {
                 key.motionNo(),
                 voters,
                 ballot.by().actor());
-        SettlementResult settled = decisions.settle(settlements, by);
-        return settled instanceof SettlementResult.All all
-                ? new Applied(all.now(), Map.of())
-                : new Applied(List.of(), ((SettlementResult.None) settled).refusals());
+        ActResult<List<EnvelopeCase>> settled = decisions.settle(settlements, by);
+        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
+        settled.refusals()
+                .forEach(refusal -> refusals.computeIfAbsent(
+                                key.session()
+                                        .caseOf(Objects.requireNonNullElse(
+                                                refusal.about(),
+                                                settlements.get(0).key().envelopeNo())),
+                                any -> new ArrayList<>())
+                        .add(refusal));
+        return new Applied(settled.ifAccepted().orElse(List.of()), refusals);
     }
 }

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardActResult;
 import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
-import org.proviso.review.CaseActResult;
 import org.proviso.ui.MessageLine;
 import org.springframework.dao.OptimisticLockingFailureException;
 
@@ -73,6 +73,6 @@ record BoardActRunner(Runnable after) {
         if (result instanceof VoteClosingResult.Refused refused) {
             return together(refused);
         }
-        return result instanceof CaseActResult.Refused refused ? refused.words() : null;
+        return result instanceof ActResult.Refused<?> refused ? refused.words() : null;
     }
 }

@@ -8,7 +8,7 @@ import org.proviso.board.motion.MotionService;
 import org.proviso.board.motion.OfficialService;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetailsService;
-import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.springframework.stereotype.Component;
 
 /** The services that the pages of the board call. */
@@ -20,6 +20,6 @@ record BoardServices(
         SessionDetailsService meetings,
         ReadyService ready,
         OfficialService officials,
-        DecisionService decisions,
+        DecidedCaseService decisions,
         PublicDisplayService display,
         AccessService access) {}

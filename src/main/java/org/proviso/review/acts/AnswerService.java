@@ -4,26 +4,29 @@ import jakarta.validation.Valid;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
-import org.proviso.review.CaseActResult;
+import org.proviso.core.rules.Rules;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.AnswerRules;
 import org.proviso.review.facts.AnswerStore;
@@ -39,76 +42,66 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class AnswerService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final AnswerStore answers;
-    private final CaseReassessment closing;
     private final AccessService access;
     private final Clock clock;
 
     AnswerService(
-            CaseActSteps desk,
+            CaseDoor door,
+            CaseActSteps steps,
             CaseStore cases,
             AnswerStore answers,
-            CaseReassessment closing,
             AccessService access,
             Clock clock) {
-        this.desk = desk;
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.answers = answers;
-        this.closing = closing;
         this.access = access;
         this.clock = clock;
     }
 
-    /** What persons recorded and has not been taken back, in the order given. */
-    @Transactional(readOnly = true)
-    public List<RecordedAnswer> standing(EnvelopeKey key) {
-        return answers.standing(key);
-    }
-
     /** Answers otherwise than the records, with a reason. */
     @Transactional
-    public CaseActResult answer(@Valid RecordAnswer command) {
-        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
+    public ActResult<EnvelopeCase> answer(@Valid RecordAnswer command) {
+        CaseDoor.Permitted permitted = door.demand(Permission.ANSWER_QUESTIONS);
         AnswerRules.check(command.fact(), command.words());
-        EnvelopeCase one = desk.lock(command.key(), command.version());
-        Optional<Refusal> refusal = workedOn(one, user).or(() -> AnswerRules.otherAct(command.fact(), command.words()));
-        return refusal.isPresent()
-                ? CaseActResult.Refused.because(refusal.get())
-                : give(
-                        one,
-                        user,
-                        AnswerKind.OTHERWISE,
-                        command.fact(),
-                        command.words(),
-                        command.reason(),
-                        command.receivedAt());
+        LockedCase act = permitted
+                .lock(command.key(), command.version())
+                .withYou()
+                .refuse(() -> AnswerRules.otherAct(command.fact(), command.words()));
+        return give(
+                act,
+                AnswerKind.OTHERWISE,
+                new Given(command.fact(), command.words(), command.reason(), command.receivedAt()));
     }
 
     /** Takes back every standing answer on a fact: the records speak again. */
     @Transactional
-    public CaseActResult withdrawAnswer(EnvelopeKey key, int version, Fact<?> fact) {
-        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
-        EnvelopeCase one = desk.lock(key, version);
-        Optional<Refusal> refusal = workedOn(one, user);
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        int taken = answers.withdraw(key, fact);
-        return closing.done(cases.save(one), user, "answer_taken_back", Map.of("answers", taken, "fact", fact.key()));
+    public ActResult<EnvelopeCase> withdrawAnswer(EnvelopeKey key, int version, Fact<?> fact) {
+        AtomicInteger taken = new AtomicInteger();
+        return door.demand(Permission.ANSWER_QUESTIONS)
+                .lock(key, version)
+                .withYou()
+                .save(seen -> {
+                    taken.set(answers.withdraw(key, fact));
+                    return cases.save(seen);
+                })
+                .assessAnew()
+                .record("answer_taken_back", () -> Map.of("answers", taken.get(), "fact", fact.key()));
     }
 
     /** What the poll book of another location shows; until somebody looked, a check-in there stays open. */
     @Transactional
-    public CaseActResult recordPollBook(@Valid PollBookSeen command) {
-        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
-        EnvelopeCase one = desk.lock(command.key(), command.version());
-        Optional<Refusal> refusal = workedOn(one, user);
+    public ActResult<EnvelopeCase> recordPollBook(@Valid PollBookSeen command) {
+        LockedCase act = door.demand(Permission.ANSWER_QUESTIONS)
+                .lock(command.key(), command.version())
+                .withYou();
         CheckInFact word = command.voterSigned() ? CheckInFact.VOTED : CheckInFact.NOT_THEIRS;
-        return refusal.isPresent()
-                ? CaseActResult.Refused.because(refusal.get())
-                : give(one, user, AnswerKind.POLL_BOOK_SEEN, Fact.CHECK_IN, Set.of(word), command.seen(), null);
+        return give(act, AnswerKind.POLL_BOOK_SEEN, new Given(Fact.CHECK_IN, Set.of(word), command.seen(), null));
     }
 
     /**
@@ -116,61 +109,85 @@ public class AnswerService {
      * know of the first, finds it so too. The second needs not have the case.
      */
     @Transactional
-    public CaseActResult recordSignatureComparison(@Valid SignatureComparison command) {
-        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
-        EnvelopeCase one = desk.lock(command.key(), command.version());
+    public ActResult<EnvelopeCase> recordSignatureComparison(@Valid SignatureComparison command) {
+        LockedCase act = door.demand(Permission.ANSWER_QUESTIONS).lock(command.key(), command.version());
         Optional<RecordedAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
-        Optional<Refusal> refusal = first.isPresent() ? notSecond(one, user, first.get()) : workedOn(one, user);
-        if (refusal.isPresent()
-                || (command.seen() == SignatureComparison.Finding.DIFFERS
-                        && command.note().isBlank())) {
-            return CaseActResult.Refused.because(refusal.orElseGet(
-                    () -> Refusal.of(Why.NO_REASON, "Note what differs before the signature is said to differ.")));
+        if (first.isPresent()) {
+            act.refuse(() -> notSecond(act, first.get()));
+        } else {
+            act.withYou();
         }
+        act.refuse(() -> Refusal.when(
+                command.seen() == SignatureComparison.Finding.DIFFERS
+                        && command.note().isBlank(),
+                Why.NO_REASON,
+                "Note what differs before you record that the signature differs."));
         AnswerKind kind = first.isPresent() ? AnswerKind.SECOND_SIGNATURE_LOOK : AnswerKind.FIRST_SIGNATURE_LOOK;
         FactWord word = AnswerRules.word(command.seen(), first.isPresent());
-        return give(one, user, kind, Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null);
+        return give(act, kind, new Given(Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null));
     }
 
     /** Only somebody else looks a second time, of another party where the law says so. */
-    private Optional<Refusal> notSecond(EnvelopeCase one, OfficeUser user, RecordedAnswer first) {
-        if (first.by().equals(user.userName())) {
-            return Optional.of(Refusal.of(Why.OWN_ACT, "Somebody else has to look a second time."));
-        }
-        boolean open = one.state() == CaseState.OPEN || one.state() == CaseState.IN_REVIEW;
-        return desk.closed(one.key())
-                .or(() -> closing.sameParty(one.key(), user, first.by()))
-                .or(() -> open
-                        ? Optional.empty()
-                        : Optional.of(Refusal.of(
-                                Why.NOT_IN_THIS_STATE,
-                                "The case is " + one.state().spoken() + ".")));
+    private Optional<Refusal> notSecond(LockedCase act, RecordedAnswer first) {
+        CaseState state = act.seen().state();
+        return Refusal.when(
+                        first.by().equals(act.user().userName()),
+                        Why.OWN_ACT,
+                        "A different reviewer has to do the second look.")
+                .or(() -> sameParty(act, first.by()))
+                .or(() -> Refusal.when(
+                        state != CaseState.OPEN && state != CaseState.IN_REVIEW,
+                        Why.NOT_IN_THIS_STATE,
+                        "The case is " + state.spoken() + "."));
     }
 
-    private Optional<Refusal> workedOn(EnvelopeCase one, OfficeUser user) {
-        return desk.closed(one.key()).or(() -> desk.notWith(one, user));
+    /** Where the law wants two parties to look, the second reviewer is of another one than the first. */
+    private Optional<Refusal> sameParty(LockedCase act, UserName firstUserName) {
+        boolean wanted = steps.book(act.seen().key().electionId())
+                .pack()
+                .word(Rules.SIGNATURE_REJECTED_BY)
+                .equals("two_reviewers_of_different_parties");
+        return Refusal.when(
+                wanted && access.party(firstUserName).equals(act.user().party()),
+                Why.OWN_ACT,
+                "A reviewer of another party has to do the second look.");
     }
 
-    private CaseActResult give(
-            EnvelopeCase one,
-            OfficeUser user,
-            AnswerKind kind,
+    /** What is recorded of a fact, and the stamp of the paper that it rests on. */
+    private record Given(
             Fact<?> fact,
             Set<? extends FactWord> words,
             String reason,
-            @Nullable LocalDateTime receivedAt) {
-        answers.insert(
-                one.key(),
-                fact.key(),
-                new RecordedAnswer(0, kind, fact, words, reason, receivedAt, user.userName(), clock.instant()));
+            @Nullable LocalDateTime receivedAt) {}
+
+    private ActResult<EnvelopeCase> give(LockedCase act, AnswerKind kind, Given given) {
+        EnvelopeKey key = act.seen().key();
+        return act.save(seen -> {
+                    RecordedAnswer answer = new RecordedAnswer(
+                            0,
+                            kind,
+                            given.fact(),
+                            given.words(),
+                            given.reason(),
+                            given.receivedAt(),
+                            act.user().userName(),
+                            clock.instant());
+                    answers.insert(key, given.fact().key(), answer);
+                    return cases.save(seen);
+                })
+                .assessAnew()
+                .record("answer_given", () -> payload(key, kind, given));
+    }
+
+    private Map<String, Object> payload(EnvelopeKey key, AnswerKind kind, Given given) {
         Map<String, Object> payload = new LinkedHashMap<>();
-        payload.put("fact", fact.key());
+        payload.put("fact", given.fact().key());
         payload.put("kind", kind.code());
-        payload.put("reason", desk.hidden(one.key(), reason));
-        payload.put("words", words.stream().map(Code::code).sorted().toList());
-        if (receivedAt != null) {
-            payload.put("received_at", receivedAt.toString());
+        payload.put("reason", steps.hidden(key, given.reason()));
+        payload.put("words", given.words().stream().map(Code::code).sorted().toList());
+        if (given.receivedAt() != null) {
+            payload.put("received_at", given.receivedAt().toString());
         }
-        return closing.done(cases.save(one), user, "answer_given", payload);
+        return payload;
     }
 }

@@ -2,8 +2,9 @@ package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
 import java.util.List;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.DecisionOutcome;
-import org.proviso.review.CaseActResult;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposeOutcome;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,14 +29,11 @@ public class ClearCaseService {
 
     /** Where the proposal is refused the link is not confirmed either: nothing was recorded. */
     @Transactional
-    public CaseActResult confirmAndPropose(@Valid ConfirmLink command) {
-        CaseActResult confirmed = links.confirm(command);
-        if (!(confirmed instanceof CaseActResult.Accepted accepted)) {
-            return confirmed;
-        }
-        CaseActResult proposed = proposals.propose(
-                new ProposeOutcome(command.key(), accepted.now().version(), DecisionOutcome.COUNT, List.of(), "", ""));
-        if (proposed instanceof CaseActResult.Refused) {
+    public ActResult<EnvelopeCase> confirmAndPropose(@Valid ConfirmLink command) {
+        ActResult<EnvelopeCase> proposed = links.confirm(command)
+                .then(now -> proposals.propose(
+                        new ProposeOutcome(command.key(), now.version(), DecisionOutcome.COUNT, List.of(), "", "")));
+        if (proposed.isRefused()) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
         return proposed;

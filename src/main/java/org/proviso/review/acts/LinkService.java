@@ -1,33 +1,33 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
-import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.SortedMap;
+import java.util.Set;
 import java.util.SortedSet;
-import org.proviso.access.AccessService;
+import java.util.TreeMap;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
-import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
+import org.proviso.review.door.LockedCases;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.PersonStore;
 import org.proviso.review.facts.VoterGroups;
@@ -42,102 +42,88 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class LinkService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final LinkStore links;
     private final PersonStore persons;
     private final VoterGroups groups;
-    private final AssessmentService assessments;
     private final RollService roll;
-    private final AccessService access;
 
     LinkService(
-            CaseActSteps desk,
+            CaseDoor door,
+            CaseActSteps steps,
             CaseStore cases,
             LinkStore links,
             PersonStore persons,
             VoterGroups groups,
-            AssessmentService assessments,
-            RollService roll,
-            AccessService access) {
-        this.desk = desk;
+            RollService roll) {
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.links = links;
         this.persons = persons;
         this.groups = groups;
-        this.assessments = assessments;
         this.roll = roll;
-        this.access = access;
-    }
-
-    /** The newest link of a case: presumed by the match, or a person's. */
-    @Transactional(readOnly = true)
-    public Optional<Link> link(EnvelopeKey key) {
-        return links.newest(key);
-    }
-
-    /** The newest links of several envelopes, by envelope number. */
-    @Transactional(readOnly = true)
-    public Map<EnvelopeNumber, Link> links(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
-        return links.newest(electionId, envelopeNos);
     }
 
     /** The voter is this record of the roll: the one the match names, or with a ground another one. */
     @Transactional
-    public CaseActResult confirm(@Valid ConfirmLink command) {
-        OfficeUser user = access.demand(Permission.CONFIRM_LINK);
+    public ActResult<EnvelopeCase> confirm(@Valid ConfirmLink command) {
+        CaseDoor.Permitted permitted = door.demand(Permission.CONFIRM_LINK);
         EnvelopeKey key = command.key();
         if (roll.voter(key.electionId(), command.voterId()).isEmpty()) {
             throw new IllegalArgumentException("The roll has no voter " + command.voterId() + ".");
         }
         SortedSet<EnvelopeKey> touched = groups.others(key);
         touched.addAll(groups.ofVoter(key.electionId(), command.voterId()));
-        EnvelopeCase one = desk.lockWith(key, command.version(), touched);
+        LockedCase act = permitted.lock(key, command.version(), touched).withYou();
         Link presumed = links.presumed(key).orElseThrow();
-        Optional<Refusal> refusal =
-                desk.closed(key).or(() -> desk.notWith(one, user)).or(() -> groundMissing(command, presumed));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        EnvelopeCase now = confirmed(one, like(presumed, command.voterId()), user, command.ground());
         boolean first = command.voterId().equals(presumed.voterId());
-        return told(now, touched, user, first ? "link_confirmed" : "other_voter_chosen", command);
+        return act.refuse(() -> groundMissing(command, presumed))
+                .save(seen -> confirmed(seen, like(presumed, command.voterId()), act.user(), command.ground()))
+                .assessAnew()
+                .record(
+                        first ? "link_confirmed" : "other_voter_chosen",
+                        () -> Map.of(
+                                "voter", steps.hidden(key, command.voterId().value()),
+                                "ground", steps.hidden(key, command.ground())));
     }
 
     /** Confirms several links that the match is sure of, all or none; each is recorded by itself. */
     @Transactional
-    public List<EnvelopeCase> confirmTogether(List<CaseVersion> seen) {
-        OfficeUser user = access.demand(Permission.CONFIRM_LINK);
-        List<CaseVersion> inOrder = seen.stream()
-                .sorted((one, other) -> one.key().compareTo(other.key()))
-                .toList();
-        List<EnvelopeCase> locked =
-                inOrder.stream().map(one -> desk.lock(one.key(), one.version())).toList();
-        locked.forEach(one -> mayBeConfirmedTogether(one, user));
-        List<EnvelopeCase> now = locked.stream()
-                .map(one -> confirmed(one, links.newest(one.key()).orElseThrow(), user, ""))
-                .toList();
-        SortedMap<EnvelopeKey, CaseReport> reports =
-                assessments.renew(now.stream().map(EnvelopeCase::key).toList());
-        now.forEach(one -> desk.record(
-                one.key(),
-                user.actor(),
-                "link_confirmed",
-                Map.of("voter", desk.hidden(one.key(), voterId(one.key()).value()), "together", now.size())));
-        assessments.announce(reports);
-        return now;
+    public ActResult<List<EnvelopeCase>> confirmTogether(List<CaseVersion> seen) {
+        CaseDoor.Permitted permitted = door.demand(Permission.CONFIRM_LINK);
+        Map<EnvelopeKey, Integer> versions = new TreeMap<>();
+        seen.forEach(known -> versions.put(known.key(), known.version()));
+        LockedCases act = permitted.lockAll(versions, List.of());
+        return act.refuseAll(() -> act.seen().values().stream()
+                        .map(found -> notTogether(found, act.user()))
+                        .flatMap(Optional::stream)
+                        .toList())
+                .save(locked -> locked.values().stream()
+                        .map(found -> confirmed(found, links.newest(found.key()).orElseThrow(), act.user(), ""))
+                        .toList())
+                .assessAnew()
+                .record("link_confirmed", () -> confirmedTogether(versions.keySet()));
     }
 
-    private void mayBeConfirmedTogether(EnvelopeCase one, OfficeUser user) {
-        Link link = links.newest(one.key()).orElseThrow();
-        boolean free = one.state() == CaseState.OPEN || one.isWith(user.userName());
-        if (desk.closed(one.key()).isPresent()
-                || !free
-                || link.identity() != VoterIdentityFact.PRESUMED
-                || !groups.others(one.key()).isEmpty()) {
-            throw new IllegalArgumentException("The case " + one.key().envelopeNo()
-                    + " is not one to confirm together with others: look at it by itself.");
-        }
+    private Map<EnvelopeNumber, Map<String, Object>> confirmedTogether(Set<EnvelopeKey> keys) {
+        Map<EnvelopeNumber, Map<String, Object>> payloads = new LinkedHashMap<>();
+        keys.forEach(key -> payloads.put(
+                key.envelopeNo(), Map.of("voter", steps.hidden(key, voterId(key).value()), "together", keys.size())));
+        return payloads;
+    }
+
+    private Optional<Refusal> notTogether(EnvelopeCase found, OfficeUser user) {
+        Link link = links.newest(found.key()).orElseThrow();
+        boolean free = found.state() == CaseState.OPEN || found.isWith(user.userName());
+        boolean sure = link.identity() == VoterIdentityFact.PRESUMED
+                && groups.others(found.key()).isEmpty();
+        return free && sure
+                ? Optional.empty()
+                : Optional.of(Refusal.of(Why.NOT_ONE_GROUP, "Look at this case by itself.")
+                        .about(found.key().envelopeNo()));
     }
 
     private VoterId voterId(EnvelopeKey key) {
@@ -149,21 +135,6 @@ public class LinkService {
         VoterId voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
         return cases.save(one.of(persons.ofVoter(key.electionId(), voterId)));
-    }
-
-    private CaseActResult told(
-            EnvelopeCase now, SortedSet<EnvelopeKey> touched, OfficeUser user, String act, ConfirmLink command) {
-        touched.add(now.key());
-        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
-        desk.record(
-                now.key(),
-                user.actor(),
-                act,
-                Map.of(
-                        "voter", desk.hidden(now.key(), command.voterId().value()),
-                        "ground", desk.hidden(now.key(), command.ground())));
-        assessments.announce(reports);
-        return new CaseActResult.Accepted(now);
     }
 
     private int snapshot(EnvelopeKey key) {
@@ -189,7 +160,8 @@ public class LinkService {
     private static Optional<Refusal> groundMissing(ConfirmLink command, Link presumed) {
         boolean needed = !command.voterId().equals(presumed.voterId());
         return needed && command.ground().isBlank()
-                ? Optional.of(Refusal.of(Why.NO_REASON, "Choosing a voter whom the match did not name needs a ground."))
+                ? Optional.of(
+                        Refusal.of(Why.NO_REASON, "Give a reason for choosing a voter whom the match did not name."))
                 : Optional.empty();
     }
 }

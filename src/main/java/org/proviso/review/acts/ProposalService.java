@@ -1,19 +1,15 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
-import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.Assessment;
@@ -22,19 +18,16 @@ import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
-import org.proviso.review.CaseTransition;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.ProposeOutcome;
-import org.proviso.review.ReadProposal;
-import org.proviso.review.ReadyCase;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -44,115 +37,86 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class ProposalService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final ProposalStore proposals;
     private final AssessmentService assessments;
-    private final AccessService access;
 
     ProposalService(
-            CaseActSteps desk,
+            CaseDoor door,
+            CaseActSteps steps,
             CaseStore cases,
             ProposalStore proposals,
-            AssessmentService assessments,
-            AccessService access) {
-        this.desk = desk;
+            AssessmentService assessments) {
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.proposals = proposals;
         this.assessments = assessments;
-        this.access = access;
-    }
-
-    /** The newest proposal of a case, whatever became of it. */
-    @Transactional(readOnly = true)
-    public Optional<Proposal> newest(EnvelopeKey key) {
-        return proposals.newest(key);
-    }
-
-    /** The newest proposals of several envelopes with who read them again, by envelope number. */
-    @Transactional(readOnly = true)
-    public Map<EnvelopeNumber, ReadProposal> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
-        return proposals.newest(electionId, envelopeNos);
-    }
-
-    /** Every case of an election that waits for the decider, with what is proposed, by envelope number. */
-    @Transactional(readOnly = true)
-    public List<ReadyCase> ready(ElectionId electionId) {
-        return proposals.ready(electionId);
     }
 
     /** Proposes; to count in full goes to the decider, anything less to a second reader first. */
     @Transactional
-    public CaseActResult propose(@Valid ProposeOutcome command) {
-        OfficeUser user = access.demand(Permission.PROPOSE);
+    public ActResult<EnvelopeCase> propose(@Valid ProposeOutcome command) {
         EnvelopeKey key = command.key();
-        EnvelopeCase one = desk.lock(key, command.version());
-        Optional<Refusal> notYet = desk.closed(key).or(() -> desk.notWith(one, user));
-        if (notYet.isPresent()) {
-            return CaseActResult.Refused.because(notYet.get());
+        LockedCase act =
+                door.demand(Permission.PROPOSE).lock(key, command.version()).withYou();
+        if (act.isRefused()) {
+            return act.refusal();
         }
         AssessmentService.AssessedCase assessed = assessments.assess(key);
-        List<Refusal> illegal = illegal(command, assessed.report().settled());
-        if (!illegal.isEmpty()) {
-            return new CaseActResult.Refused(illegal);
-        }
-        int number = assessments.write(key, assessed);
-        proposals.insert(command, number, user.userName());
-        CaseAct act = command.as() == DecisionOutcome.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
-        EnvelopeCase now = cases.save(one.to(after(one, act)));
-        desk.record(key, user.actor(), "proposed", payload(command, number));
-        assessments.announce(new TreeMap<>(Map.of(key, assessed.report())));
-        return new CaseActResult.Accepted(now);
+        CaseAct step = command.as() == DecisionOutcome.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
+        AtomicInteger number = new AtomicInteger();
+        return act.refuseAll(() -> illegal(command, assessed.report().settled()))
+                .save(seen -> {
+                    number.set(assessments.write(key, assessed));
+                    proposals.insert(command, number.get(), act.user().userName());
+                    return cases.save(seen.to(CaseGraph.after(seen.state(), step)));
+                })
+                .assessedAs(assessed.report())
+                .record("proposed", () -> payload(command, number.get()));
     }
 
     /** Takes the own proposal back; the case is again with the proposer. */
     @Transactional
-    public CaseActResult withdraw(EnvelopeKey key, int version) {
-        OfficeUser user = access.demand(Permission.PROPOSE);
-        EnvelopeCase one = desk.lock(key, version);
+    public ActResult<EnvelopeCase> withdraw(EnvelopeKey key, int version) {
+        LockedCase act = door.demand(Permission.PROPOSE).lock(key, version);
         Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
         boolean own = standing.map(Proposal::proposedBy)
-                .filter(user.userName()::equals)
+                .filter(act.user().userName()::equals)
                 .isPresent();
-        Optional<Refusal> refusal = desk.closed(key)
-                .or(() -> own
-                        ? Optional.empty()
-                        : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Only who proposed takes a proposal back.")))
-                .or(() -> step(one, CaseAct.WITHDRAW));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        proposals.end(standing.orElseThrow(), Proposal.State.WITHDRAWN);
-        EnvelopeCase now = cases.save(one.to(after(one, CaseAct.WITHDRAW), user.userName()));
-        desk.record(key, user.actor(), "proposal_withdrawn", Map.of());
-        return new CaseActResult.Accepted(now);
+        return act.refuse(() -> Refusal.when(
+                        !own, Why.NOT_WITH_YOU, "Only the reviewer who proposed this can withdraw the proposal."))
+                .allows(CaseAct.WITHDRAW)
+                .save(seen -> {
+                    proposals.end(standing.orElseThrow(), Proposal.State.WITHDRAWN);
+                    return cases.save(seen.to(
+                            CaseGraph.after(seen.state(), CaseAct.WITHDRAW),
+                            act.user().userName()));
+                })
+                .record("proposal_withdrawn");
     }
 
     /** Reads another's proposal: agrees, and it goes to the decider, or sends it back with a note. */
     @Transactional
-    public CaseActResult secondReview(EnvelopeKey key, int version, boolean agrees, String note) {
-        OfficeUser user = access.demand(Permission.SECOND_REVIEW);
-        EnvelopeCase one = desk.lock(key, version);
-        CaseAct act = agrees ? CaseAct.AGREE : CaseAct.RETURN;
-        Optional<Refusal> refusal = desk.closed(key)
-                .or(() -> one.state() == CaseState.PROPOSED ? Optional.empty() : step(one, CaseAct.AGREE))
-                .or(() -> agrees || !note.isBlank()
-                        ? Optional.empty()
-                        : Optional.of(Refusal.of(Why.NO_REASON, "Sending a proposal back needs a note.")));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        Proposal standing = proposals.newest(key).orElseThrow();
-        access.demandSomebodyElse(Permission.SECOND_REVIEW, List.of(standing.proposedBy()));
-        proposals.review(standing, user.userName(), agrees, note);
-        proposals.end(standing, agrees ? Proposal.State.AGREED : Proposal.State.RETURNED);
-        EnvelopeCase now = cases.save(one.to(after(one, act)));
-        desk.record(
-                key,
-                user.actor(),
-                agrees ? "second_review_agreed" : "second_review_returned",
-                note.isBlank() ? Map.of() : Map.of("note", desk.hidden(key, note)));
-        return new CaseActResult.Accepted(now);
+    public ActResult<EnvelopeCase> secondReview(EnvelopeKey key, int version, boolean agrees, String note) {
+        LockedCase act =
+                door.demand(Permission.SECOND_REVIEW).lock(key, version).allows(CaseAct.AGREE);
+        Optional<Proposal> standing = proposals.newest(key);
+        CaseAct step = agrees ? CaseAct.AGREE : CaseAct.RETURN;
+        return act.refuse(() -> Refusal.when(
+                        !agrees && note.isBlank(), Why.NO_REASON, "Write a note to send the proposal back."))
+                .notBy(() -> standing.stream().map(Proposal::proposedBy).toList())
+                .save(seen -> {
+                    Proposal read = standing.orElseThrow();
+                    proposals.review(read, act.user().userName(), agrees, note);
+                    proposals.end(read, agrees ? Proposal.State.AGREED : Proposal.State.RETURNED);
+                    return cases.save(seen.to(CaseGraph.after(seen.state(), step)));
+                })
+                .record(
+                        agrees ? "second_review_agreed" : "second_review_returned",
+                        () -> note.isBlank() ? Map.of() : Map.of("note", steps.hidden(key, note)));
     }
 
     private static List<Refusal> illegal(ProposeOutcome command, Assessment settled) {
@@ -165,16 +129,6 @@ public class ProposalService {
                 .toList();
     }
 
-    private static Optional<Refusal> step(EnvelopeCase one, CaseAct act) {
-        return CaseGraph.step(one.state(), act) instanceof CaseTransition.Refused refused
-                ? Optional.of(refused.refusal())
-                : Optional.empty();
-    }
-
-    private static CaseState after(EnvelopeCase one, CaseAct act) {
-        return ((CaseTransition.To) CaseGraph.step(one.state(), act)).state();
-    }
-
     private Map<String, Object> payload(ProposeOutcome command, int assessment) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("as", command.as().code());
@@ -182,7 +136,7 @@ public class ProposalService {
         payload.put("reasons", command.reasons().stream().map(Reason::code).toList());
         payload.put("reference", command.legalReference());
         if (!command.departsBecause().isBlank()) {
-            payload.put("departs_because", desk.hidden(command.key(), command.departsBecause()));
+            payload.put("departs_because", steps.hidden(command.key(), command.departsBecause()));
         }
         return payload;
     }

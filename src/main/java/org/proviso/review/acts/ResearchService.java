@@ -1,60 +1,78 @@
 package org.proviso.review.acts;
 
-import java.util.List;
 import java.util.Map;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.review.CaseActSteps;
-import org.proviso.review.facts.ResearchRequest;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.ResearchStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.interceptor.TransactionAspectSupport;
 
 /** Questions put to somebody about a case: another office, a poll worker, a colleague. They change no fact by themselves. */
 @Service
 public class ResearchService {
 
-    private final CaseActSteps desk;
-    private final ResearchStore requests;
-    private final AccessService access;
+    private static final int LONGEST = 4_000;
 
-    ResearchService(CaseActSteps desk, ResearchStore requests, AccessService access) {
-        this.desk = desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
+    private final ResearchStore requests;
+    private final CaseAssignmentService assignments;
+
+    ResearchService(CaseDoor door, CaseActSteps steps, ResearchStore requests, CaseAssignmentService assignments) {
+        this.door = door;
+        this.steps = steps;
         this.requests = requests;
-        this.access = access;
+        this.assignments = assignments;
     }
 
-    @Transactional(readOnly = true)
-    public List<ResearchRequest> of(EnvelopeKey key) {
-        return requests.of(key);
+    /** Asks something and gives the case back: it waits for the answer, and nobody has it. Both or neither. */
+    @Transactional
+    public ActResult<EnvelopeCase> askAndGiveBack(EnvelopeKey key, int version, String asked) {
+        ActResult<EnvelopeCase> given =
+                assignments.giveBack(key, version).then(back -> ask(key, asked).map(number -> back));
+        if (given.isRefused()) {
+            TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
+        }
+        return given;
     }
 
     /** Asks something; the number of the request. */
     @Transactional
-    public int ask(EnvelopeKey key, String asked) {
-        OfficeUser user = access.demand(Permission.SEARCH);
-        desk.lock(key);
-        int number = requests.insert(key, given(asked), user.userName());
-        desk.record(key, user.actor(), "research_asked", Map.of("asked", desk.hidden(key, asked), "request", number));
-        return number;
+    public ActResult<Integer> ask(EnvelopeKey key, String asked) {
+        LockedCase act = door.demand(Permission.SEARCH).lock(key).refuse(() -> notWritten("asked", asked));
+        AtomicInteger number = new AtomicInteger();
+        return act.save(seen -> {
+                    number.set(requests.insert(key, asked, act.user().userName()));
+                    return seen;
+                })
+                .record("research_asked", () -> Map.of("asked", steps.hidden(key, asked), "request", number.get()))
+                .map(now -> number.get());
     }
 
     /** Notes what came back. */
     @Transactional
-    public void recordAnswer(EnvelopeKey key, int number, int version, String found) {
-        OfficeUser user = access.demand(Permission.SEARCH);
-        desk.lock(key);
-        requests.found(key, number, version, given(found), user.userName());
-        desk.record(
-                key, user.actor(), "research_answered", Map.of("found", desk.hidden(key, found), "request", number));
+    public ActResult<EnvelopeCase> recordAnswer(EnvelopeKey key, int number, int version, String found) {
+        LockedCase act = door.demand(Permission.SEARCH).lock(key).refuse(() -> notWritten("found", found));
+        return act.save(seen -> {
+                    requests.found(key, number, version, found, act.user().userName());
+                    return seen;
+                })
+                .record("research_answered", () -> Map.of("found", steps.hidden(key, found), "request", number));
     }
 
-    private static String given(String text) {
-        if (text.isBlank() || text.length() > 4_000) {
-            throw new IllegalArgumentException("Write between 1 and 4,000 characters.");
-        }
-        return text;
+    private static Optional<Refusal> notWritten(String field, String text) {
+        return text.isBlank() || text.length() > LONGEST
+                ? Optional.of(Refusal.at(field, Why.NO_REASON, "Write between 1 and 4,000 characters."))
+                : Optional.empty();
     }
 }

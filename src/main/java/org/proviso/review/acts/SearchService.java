@@ -7,26 +7,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.PersonStore;
 import org.proviso.review.facts.SearchFound;
@@ -47,35 +44,32 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class SearchService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final LinkStore links;
     private final PersonStore persons;
     private final SearchStore searches;
     private final VoterGroups groups;
-    private final AssessmentService assessments;
     private final RollService roll;
-    private final AccessService access;
 
     SearchService(
-            CaseActSteps desk,
+            CaseDoor door,
+            CaseActSteps steps,
             CaseStore cases,
             LinkStore links,
             PersonStore persons,
             SearchStore searches,
             VoterGroups groups,
-            AssessmentService assessments,
-            RollService roll,
-            AccessService access) {
-        this.desk = desk;
+            RollService roll) {
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.links = links;
         this.persons = persons;
         this.searches = searches;
         this.groups = groups;
-        this.assessments = assessments;
         this.roll = roll;
-        this.access = access;
     }
 
     /**
@@ -83,41 +77,35 @@ public class SearchService {
      * at; finding a record of the roll settles nothing: the envelope is then linked to it.
      */
     @Transactional
-    public CaseActResult record(@Valid RecordSearch command) {
-        OfficeUser user = access.demand(Permission.SEARCH);
+    public ActResult<EnvelopeCase> record(@Valid RecordSearch command) {
+        CaseDoor.Permitted permitted = door.demand(Permission.SEARCH);
         EnvelopeKey key = command.key();
         SortedSet<EnvelopeKey> touched = groups.others(key);
         if (command.sameVoterAs() != null) {
             touched.add(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())));
         }
-        EnvelopeCase one = desk.lockWith(key, command.version(), touched);
-        Optional<Refusal> refusal = desk.closed(key)
-                .or(() -> desk.notWith(one, user))
-                .or(() -> notComplete(command))
-                .or(() -> otherNotSettled(command));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        searches.insert(key, command.lookedIn(), command.found(), command.note(), user.userName());
-        EnvelopeCase now = command.found() == SearchFound.RECORD ? cases.save(one) : offRoll(one, command, user);
-        SortedSet<EnvelopeKey> all = new TreeSet<>(touched);
-        all.add(key);
-        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(all);
-        desk.record(key, user.actor(), "search_recorded", payload(command));
-        assessments.announce(reports);
-        return new CaseActResult.Accepted(now);
+        LockedCase act = permitted.lock(key, command.version(), touched).withYou();
+        return act.refuse(() -> notComplete(command))
+                .refuse(() -> otherNotSettled(command))
+                .save(seen -> {
+                    UserName by = act.user().userName();
+                    searches.insert(key, command.lookedIn(), command.found(), command.note(), by);
+                    return command.found() == SearchFound.RECORD ? cases.save(seen) : offRoll(seen, command, by);
+                })
+                .assessAnew()
+                .record("search_recorded", () -> payload(command));
     }
 
-    private EnvelopeCase offRoll(EnvelopeCase one, RecordSearch command, OfficeUser user) {
-        EnvelopeKey key = one.key();
+    private EnvelopeCase offRoll(EnvelopeCase seen, RecordSearch command, UserName by) {
+        EnvelopeKey key = seen.key();
         Link none = new Link(VoterIdentityFact.NOT_ON_ROLL, null, 0, List.of());
         int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
-        links.insert(key, none, snapshot, user.userName(), command.note());
+        links.insert(key, none, snapshot, by, command.note());
         String person = command.sameVoterAs() == null
                 ? persons.offRoll(key, command.because())
                 : groups.person(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())))
                         .orElseThrow();
-        return cases.save(one.of(person));
+        return cases.save(seen.of(person));
     }
 
     private Optional<Refusal> otherNotSettled(RecordSearch command) {
@@ -129,7 +117,7 @@ public class SearchService {
                 ? Optional.empty()
                 : Optional.of(Refusal.of(
                         Why.LINK_NOT_SETTLED,
-                        "Settle first who the voter of envelope " + command.sameVoterAs() + " is."));
+                        "First settle who the voter of envelope " + command.sameVoterAs() + " is."));
     }
 
     private static Optional<Refusal> notComplete(RecordSearch command) {
@@ -138,7 +126,7 @@ public class SearchService {
         return command.found() == SearchFound.NOTHING && !missing.isEmpty()
                 ? Optional.of(Refusal.of(
                         Why.SEARCH_NOT_COMPLETE,
-                        "Nobody is said not to be registered before these were looked at: "
+                        "Before you record that the voter is not registered, look at: "
                                 + missing.stream().map(SearchPlace::words).collect(Collectors.joining(", ")) + "."))
                 : Optional.empty();
     }
@@ -149,7 +137,7 @@ public class SearchService {
         payload.put(
                 "looked_in",
                 command.lookedIn().stream().sorted().map(Code::code).toList());
-        payload.put("note", desk.hidden(command.key(), command.note()));
+        payload.put("note", steps.hidden(command.key(), command.note()));
         if (command.sameVoterAs() != null) {
             payload.put("same_voter_as", command.sameVoterAs());
         }

@@ -4,16 +4,16 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.VoterGroupStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
@@ -26,59 +26,46 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class VoterGroupService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final VoterGroupStore choices;
     private final VoterGroups groups;
-    private final CaseReassessment closing;
-    private final AccessService access;
 
-    VoterGroupService(
-            CaseActSteps desk,
-            CaseStore cases,
-            VoterGroupStore choices,
-            VoterGroups groups,
-            CaseReassessment closing,
-            AccessService access) {
-        this.desk = desk;
+    VoterGroupService(CaseDoor door, CaseActSteps steps, CaseStore cases, VoterGroupStore choices, VoterGroups groups) {
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.choices = choices;
         this.groups = groups;
-        this.closing = closing;
-        this.access = access;
-    }
-
-    /** The other envelopes of the voter of a case. */
-    @Transactional(readOnly = true)
-    public SortedSet<EnvelopeKey> others(EnvelopeKey key) {
-        return groups.others(key);
     }
 
     /** Puts this envelope forward as the one of its voter's that is to count, with the reason. */
     @Transactional
-    public CaseActResult chooseToCount(EnvelopeKey key, int version, String reason) {
-        OfficeUser user = access.demand(Permission.ANSWER_QUESTIONS);
+    public ActResult<EnvelopeCase> chooseToCount(EnvelopeKey key, int version, String reason) {
+        CaseDoor.Permitted permitted = door.demand(Permission.ANSWER_QUESTIONS);
         SortedSet<EnvelopeKey> others = groups.others(key);
-        EnvelopeCase one = desk.lockWith(key, version, others);
-        Optional<Refusal> refusal =
-                desk.closed(key).or(() -> desk.notWith(one, user)).or(() -> notPossible(one, others, reason));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        String person = Objects.requireNonNull(one.personId(), "only an envelope of a known voter is put forward");
-        choices.choose(key, person, reason, user.userName());
-        return closing.done(cases.save(one), others, user, "put_forward", Map.of("reason", desk.hidden(key, reason)));
+        LockedCase act = permitted.lock(key, version, others).withYou();
+        return act.refuse(() -> notPossible(act.seen(), others, reason))
+                .save(seen -> {
+                    String person =
+                            Objects.requireNonNull(seen.personId(), "only an envelope of a known voter is put forward");
+                    choices.choose(key, person, reason, act.user().userName());
+                    return cases.save(seen);
+                })
+                .assessAnew()
+                .record("put_forward", () -> Map.of("reason", steps.hidden(key, reason)));
     }
 
     private static Optional<Refusal> notPossible(EnvelopeCase one, SortedSet<EnvelopeKey> others, String reason) {
         if (one.personId() == null) {
-            return Optional.of(Refusal.of(Why.LINK_NOT_SETTLED, "Settle first who the voter is."));
+            return Optional.of(Refusal.of(Why.LINK_NOT_SETTLED, "First settle who the voter is."));
         }
         if (others.isEmpty()) {
             return Optional.of(Refusal.of(Why.ANOTHER_ENVELOPE, "The voter has no other envelope."));
         }
         return reason.isBlank()
-                ? Optional.of(Refusal.of(Why.NO_REASON, "Putting one envelope forward needs a reason."))
+                ? Optional.of(Refusal.of(Why.NO_REASON, "Give a reason for choosing this envelope to count."))
                 : Optional.empty();
     }
 }

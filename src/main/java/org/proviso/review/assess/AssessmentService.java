@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
@@ -44,6 +45,7 @@ import org.springframework.transaction.annotation.Transactional;
  * written down when it says something new, and whenever somebody proposes or decides on it.
  */
 @Service
+@BetweenRooms
 public class AssessmentService {
 
     /** What the rules say of a case, and the same as it is kept. */

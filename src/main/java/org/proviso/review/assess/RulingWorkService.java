@@ -23,11 +23,20 @@ import org.springframework.transaction.annotation.Transactional;
 public class RulingWorkService {
 
     private final CurrentCaseReports reports;
+    private final AssessmentService assessments;
     private final AccessService access;
 
-    RulingWorkService(CurrentCaseReports reports, AccessService access) {
+    RulingWorkService(CurrentCaseReports reports, AssessmentService assessments, AccessService access) {
         this.reports = reports;
+        this.assessments = assessments;
         this.access = access;
+    }
+
+    /** Settled cases that were assessed under other rules than those in force; they keep the rules they had. */
+    @Transactional(readOnly = true)
+    public List<StaleCase> staleCases(ElectionId electionId) {
+        access.demand(Permission.READ_FIGURES);
+        return assessments.stale(electionId);
     }
 
     /** Those for which most envelopes wait first; then the others, in the order of the vocabulary. */

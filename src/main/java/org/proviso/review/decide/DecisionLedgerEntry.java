@@ -22,18 +22,18 @@ import org.springframework.stereotype.Component;
 @Component
 class DecisionLedgerEntry {
 
-    private final CaseActSteps desk;
+    private final CaseActSteps steps;
     private final DecisionStore decisions;
 
-    DecisionLedgerEntry(CaseActSteps desk, DecisionStore decisions) {
-        this.desk = desk;
+    DecisionLedgerEntry(CaseActSteps steps, DecisionStore decisions) {
+        this.steps = steps;
         this.decisions = decisions;
     }
 
     /** The entries of the decisions that stand on these envelopes, by envelope number in the order given. */
     Map<EnvelopeNumber, Map<String, Object>> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId, envelopeNos);
-        Map<EnvelopeNumber, UnaryOperator<String>> hiding = desk.hiding(electionId, envelopeNos);
+        Map<EnvelopeNumber, UnaryOperator<String>> hiding = steps.hiding(electionId, envelopeNos);
         Map<EnvelopeNumber, Map<String, Object>> entries = new LinkedHashMap<>();
         envelopeNos.forEach(number -> entries.put(
                 number,

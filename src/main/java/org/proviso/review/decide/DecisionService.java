@@ -13,74 +13,67 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
-import org.proviso.access.Permission;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ledger.Actor;
 import org.proviso.review.CaseAct;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
-import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
-import org.proviso.review.DecidedCase;
 import org.proviso.review.Decision;
 import org.proviso.review.DecisionStore;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.Proposal;
-import org.proviso.review.ProposalStore;
 import org.proviso.review.Settlement;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCases;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The only door through which a decider changes a case. Whoever calls has recorded the vote in the same transaction:
- * the decision takes effect with it.
+ * How a decider's vote takes effect on cases. Whoever calls has recorded the vote in the same transaction: the decision
+ * takes effect with it.
  */
 @Service
+@BetweenRooms
 public class DecisionService {
 
-    private final CaseActSteps desk;
+    private final CaseDoor door;
+    private final CaseActSteps steps;
     private final CaseStore cases;
     private final DecisionStore decisions;
-    private final ProposalStore proposals;
     private final SettlementChecks checks;
     private final DecisionLedgerEntry entries;
     private final VoterGroups groups;
     private final AssessmentService assessments;
-    private final AccessService access;
 
     DecisionService(
-            CaseActSteps desk,
+            CaseDoor door,
+            CaseActSteps steps,
             CaseStore cases,
             DecisionStore decisions,
-            ProposalStore proposals,
             SettlementChecks checks,
             DecisionLedgerEntry entries,
             VoterGroups groups,
-            AssessmentService assessments,
-            AccessService access) {
-        this.desk = desk;
+            AssessmentService assessments) {
+        this.door = door;
+        this.steps = steps;
         this.cases = cases;
         this.decisions = decisions;
-        this.proposals = proposals;
         this.checks = checks;
         this.entries = entries;
         this.groups = groups;
         this.assessments = assessments;
-        this.access = access;
     }
 
     /** The decision that stands. */
@@ -95,20 +88,6 @@ public class DecisionService {
         return decisions.standing(electionId);
     }
 
-    /** Decisions that stand, the newest first, a page of them; for whoever may see whole cases. */
-    @Transactional(readOnly = true)
-    public List<DecidedCase> standing(ElectionId electionId, int offset, int limit) {
-        access.demand(Permission.SEE_WHOLE_CASE);
-        return decisions.standing(electionId, offset, limit);
-    }
-
-    /** How many decisions of each kind stand. */
-    @Transactional(readOnly = true)
-    public Map<DecisionOutcome, Integer> counts(ElectionId electionId) {
-        access.demand(Permission.READ_FIGURES);
-        return decisions.counts(electionId);
-    }
-
     /**
      * Locks the cases that will be settled, with the other envelopes of their voters. For whoever records anything before
      * it settles them in the same transaction: the head of the chain is locked last.
@@ -117,64 +96,46 @@ public class DecisionService {
     public void hold(Collection<EnvelopeKey> keys) {
         SortedSet<EnvelopeKey> together = new TreeSet<>(keys);
         together.addAll(groups.others(keys));
-        together.forEach(desk::lock);
+        together.forEach(steps::lock);
     }
 
-    /** Settles cases of one election together, all or none, each judged by what the rules say of it at this moment. */
+    /**
+     * Settles cases of one election together, all or none, each judged by what the rules say of it at this moment. A
+     * refusal names the envelope that it is about.
+     */
     @Transactional(propagation = Propagation.MANDATORY)
-    public SettlementResult settle(Collection<Settlement> settlements, DecidedBy by) {
+    public ActResult<List<EnvelopeCase>> settle(Collection<Settlement> settlements, DecidedBy by) {
         if (settlements.isEmpty()) {
-            return new SettlementResult.All(List.of());
+            return ActResult.accepted(List.of());
         }
         SortedMap<EnvelopeKey, Settlement> wanted = new TreeMap<>();
         settlements.forEach(one -> wanted.put(one.key(), one));
-        SortedSet<EnvelopeKey> touched = groups.others(wanted.keySet());
-        SortedMap<EnvelopeKey, EnvelopeCase> locked = lock(wanted, touched);
+        Map<EnvelopeKey, Integer> versions = new TreeMap<>();
+        wanted.forEach((key, settlement) -> versions.put(key, settlement.version()));
+        LockedCases act = door.within(by.recordedBy()).lockAll(versions, groups.others(wanted.keySet()));
         SortedMap<EnvelopeKey, AssessmentService.AssessedCase> assessed = assessments.assess(wanted.keySet());
-        Map<EnvelopeKey, List<Refusal>> refusals = refusals(wanted, locked, assessed, by);
-        if (!refusals.isEmpty()) {
-            return new SettlementResult.None(refusals);
-        }
-        List<EnvelopeCase> now = write(wanted, locked, assessed, by);
-        touched.addAll(wanted.keySet());
-        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(touched);
         ElectionId electionId = wanted.firstKey().electionId();
         List<EnvelopeNumber> numbers =
                 wanted.keySet().stream().map(EnvelopeKey::envelopeNo).toList();
-        desk.record(electionId, by.recordedBy(), "decided", entries.of(electionId, numbers));
-        assessments.announce(reports);
-        return new SettlementResult.All(now);
+        return act.refuseAll(() -> refusals(wanted, act.seen(), assessed, by))
+                .save(seen -> write(wanted, seen, assessed, by))
+                .assessAnew()
+                .record("decided", () -> entries.of(electionId, numbers));
     }
 
-    private SortedMap<EnvelopeKey, EnvelopeCase> lock(
-            SortedMap<EnvelopeKey, Settlement> wanted, SortedSet<EnvelopeKey> touched) {
-        SortedSet<EnvelopeKey> together = new TreeSet<>(touched);
-        together.addAll(wanted.keySet());
-        SortedMap<EnvelopeKey, EnvelopeCase> locked = new TreeMap<>();
-        for (EnvelopeKey key : together) {
-            Settlement one = wanted.get(key);
-            locked.put(key, one == null ? desk.lock(key) : desk.lock(key, one.version()));
-        }
-        return locked;
-    }
-
-    private Map<EnvelopeKey, List<Refusal>> refusals(
+    private List<Refusal> refusals(
             SortedMap<EnvelopeKey, Settlement> wanted,
             SortedMap<EnvelopeKey, EnvelopeCase> locked,
             Map<EnvelopeKey, AssessmentService.AssessedCase> assessed,
             DecidedBy by) {
-        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
+        List<Refusal> refusals = new ArrayList<>();
         Set<String> counted = new LinkedHashSet<>();
-        Optional<Refusal> closed = desk.closed(wanted.firstKey());
         SettlementChecks.Judging judging = checks.judging(wanted.firstKey().electionId(), wanted.keySet(), by);
         wanted.forEach((key, settlement) -> {
             EnvelopeCase one = of(locked, key);
-            List<Refusal> against = closed.map(List::of)
-                    .orElseGet(() -> SettlementChecks.refusals(
-                            one, settlement, of(assessed, key).report().settled(), judging, counted));
-            if (!against.isEmpty()) {
-                refusals.put(key, against);
-            }
+            SettlementChecks.refusals(
+                            one, settlement, of(assessed, key).report().settled(), judging, counted)
+                    .forEach(refusal -> refusals.add(refusal.about(key.envelopeNo())));
             if (settlement.as() != DecisionOutcome.REJECT && one.personId() != null) {
                 counted.add(one.personId());
             }
@@ -205,32 +166,10 @@ public class DecisionService {
         return cases.save(changed);
     }
 
-    /** Opens a settled case again, with the reason, until the election is closed; the decision is set aside. */
-    @Transactional
-    public CaseActResult reopen(EnvelopeKey key, int version, String because) {
-        OfficeUser user = access.demand(Permission.DECIDE);
-        SortedSet<EnvelopeKey> others = groups.others(key);
-        EnvelopeCase one = desk.lockWith(key, version, others);
-        Optional<Refusal> refusal = desk.closed(key)
-                .or(() -> ordered(key))
-                .or(() -> reasonMissing(because, "Opening a case again needs a reason."))
-                .or(() -> step(one, CaseAct.REOPEN));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        decisions.setAside(key, because);
-        EnvelopeCase now = cases.save(one.to(CaseState.OPEN).counted(false));
-        others.add(key);
-        SortedMap<EnvelopeKey, CaseReport> reports = assessments.renew(others);
-        desk.record(key, user.actor(), "reopened", Map.of("because", desk.hidden(key, because)));
-        assessments.announce(reports);
-        return new CaseActResult.Accepted(now);
-    }
-
     /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
     @Transactional(readOnly = true)
     public Optional<Refusal> ordered(EnvelopeKey key) {
-        return desk.election(key.electionId()).orders().stream()
+        return steps.election(key.electionId()).orders().stream()
                 .filter(order -> order.settles(key.envelopeNo()))
                 .findFirst()
                 .map(order -> Refusal.of(
@@ -239,53 +178,29 @@ public class DecisionService {
                                 + " is settled: it is opened again only when that order is set aside."));
     }
 
-    /** Sends a proposed case back to the reviewers with a note, undecided. */
-    @Transactional
-    public CaseActResult sendBack(EnvelopeKey key, int version, String note) {
-        OfficeUser user = access.demand(Permission.PULL_OUT);
-        EnvelopeCase one = desk.lock(key, version);
-        Optional<Refusal> refusal = desk.closed(key)
-                .or(() -> reasonMissing(note, "Sending a case back needs a note."))
-                .or(() -> step(one, CaseAct.RETURN));
-        if (refusal.isPresent()) {
-            return CaseActResult.Refused.because(refusal.get());
-        }
-        proposals
-                .newest(key)
-                .filter(Proposal::stands)
-                .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
-        EnvelopeCase now = cases.save(one.to(CaseState.OPEN));
-        desk.record(key, user.actor(), "sent_back", Map.of("note", desk.hidden(key, note)));
-        return new CaseActResult.Accepted(now);
-    }
-
     /** The envelopes were opened: nothing leads back. For the room of release, in its transaction. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void recordRelease(Collection<EnvelopeKey> keys, Actor by) {
-        SortedSet<EnvelopeKey> inOrder = new TreeSet<>(keys);
-        List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
-        List<EnvelopeCase> opened = new ArrayList<>();
+    public ActResult<List<EnvelopeCase>> recordRelease(Collection<EnvelopeKey> keys, Actor by) {
+        if (keys.isEmpty()) {
+            return ActResult.accepted(List.of());
+        }
+        LockedCases act = door.within(by).lockAll(keys);
         Map<EnvelopeNumber, Map<String, Object>> entries = new LinkedHashMap<>();
-        for (EnvelopeCase one : locked) {
-            if (one.countedPerson() == null || step(one, CaseAct.RELEASE).isPresent()) {
-                throw new IllegalArgumentException("The envelope " + one.key().envelopeNo() + " is not to be opened.");
-            }
-            opened.add(one.to(CaseState.RELEASED));
-            entries.put(one.key().envelopeNo(), Map.of());
-        }
-        if (!opened.isEmpty()) {
-            cases.save(opened);
-            desk.record(inOrder.first().electionId(), by, "released", entries);
-        }
+        act.seen().keySet().forEach(key -> entries.put(key.envelopeNo(), Map.of()));
+        return act.refuseAll(() -> act.seen().values().stream()
+                        .map(DecisionService::staysClosed)
+                        .flatMap(Optional::stream)
+                        .toList())
+                .save(seen -> cases.save(seen.values().stream()
+                        .map(counted -> counted.to(CaseState.RELEASED))
+                        .toList()))
+                .record("released", () -> entries);
     }
 
-    private static Optional<Refusal> reasonMissing(String text, String words) {
-        return text.isBlank() ? Optional.of(Refusal.of(Why.NO_REASON, words)) : Optional.empty();
-    }
-
-    private static Optional<Refusal> step(EnvelopeCase one, CaseAct act) {
-        return CaseGraph.step(one.state(), act) instanceof CaseTransition.Refused refused
-                ? Optional.of(refused.refusal())
-                : Optional.empty();
+    private static Optional<Refusal> staysClosed(EnvelopeCase found) {
+        return CaseGraph.refusal(found.state(), CaseAct.RELEASE)
+                .or(() -> Refusal.when(
+                        found.countedPerson() == null, Why.NOT_IN_THIS_STATE, "This ballot does not count."))
+                .map(refusal -> refusal.about(found.key().envelopeNo()));
     }
 }

@@ -29,7 +29,6 @@ import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseTransition;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposalStore;
@@ -60,12 +59,12 @@ class SettlementChecks {
         }
     }
 
-    private final CaseActSteps desk;
+    private final CaseActSteps steps;
     private final ProposalStore proposals;
     private final VoterGroups groups;
 
-    SettlementChecks(CaseActSteps desk, ProposalStore proposals, VoterGroups groups) {
-        this.desk = desk;
+    SettlementChecks(CaseActSteps steps, ProposalStore proposals, VoterGroups groups) {
+        this.steps = steps;
         this.proposals = proposals;
         this.groups = groups;
     }
@@ -75,8 +74,8 @@ class SettlementChecks {
         List<EnvelopeNumber> numbers =
                 keys.stream().map(EnvelopeKey::envelopeNo).toList();
         return new Judging(
-                desk.book(electionId),
-                desk.now(electionId),
+                steps.book(electionId),
+                steps.now(electionId),
                 by,
                 groups.of(keys),
                 proposals.newest(electionId, numbers));
@@ -85,8 +84,9 @@ class SettlementChecks {
     /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
     static List<Refusal> refusals(
             EnvelopeCase one, Settlement settlement, Assessment settled, Judging by, Set<String> countedBeside) {
-        if (CaseGraph.step(one.state(), CaseAct.DECIDE) instanceof CaseTransition.Refused refused) {
-            return List.of(refused.refusal());
+        Optional<Refusal> notReady = CaseGraph.refusal(one.state(), CaseAct.DECIDE);
+        if (notReady.isPresent()) {
+            return List.of(notReady.get());
         }
         List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
                 settlement.as(),

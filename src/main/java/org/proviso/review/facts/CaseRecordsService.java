@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
@@ -32,6 +33,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** What the office holds about an election, as the fact finder asks for it. For services; a page shows a case. */
 @Service
+@BetweenRooms
 public class CaseRecordsService {
 
     private final ElectionService elections;

@@ -31,12 +31,12 @@ import org.proviso.election.orders.CourtOrderService;
 import org.proviso.intake.ImageService;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.acts.AnswerService;
-import org.proviso.review.acts.ProposalService;
-import org.proviso.review.acts.ResearchService;
-import org.proviso.review.acts.VoterGroupService;
+import org.proviso.review.ProposalStore;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.facts.AnswerStore;
 import org.proviso.review.facts.CaseRecordsService;
+import org.proviso.review.facts.ResearchStore;
+import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -50,10 +50,10 @@ public class CaseFileService {
     private final CaseService cases;
     private final AssessmentService assessments;
     private final CaseRecordsService records;
-    private final AnswerService answers;
-    private final ResearchService research;
-    private final ProposalService proposals;
-    private final VoterGroupService groups;
+    private final AnswerStore answers;
+    private final ResearchStore research;
+    private final ProposalStore proposals;
+    private final VoterGroups groups;
     private final ElectionService elections;
     private final RulesService rules;
     private final CourtOrderService orders;
@@ -67,10 +67,10 @@ public class CaseFileService {
             CaseService cases,
             AssessmentService assessments,
             CaseRecordsService records,
-            AnswerService answers,
-            ResearchService research,
-            ProposalService proposals,
-            VoterGroupService groups,
+            AnswerStore answers,
+            ResearchStore research,
+            ProposalStore proposals,
+            VoterGroups groups,
             ElectionService elections,
             RulesService rules,
             CourtOrderService orders,

@@ -2,33 +2,37 @@ package org.proviso.review.file;
 
 import java.util.Map;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Records each time someone was shown a protected address. */
 @Service
+@BetweenRooms
 class ProtectedAddressLog {
 
-    private final LedgerService ledger;
+    private final ActDoor door;
     private final AccessService access;
 
-    ProtectedAddressLog(LedgerService ledger, AccessService access) {
-        this.ledger = ledger;
+    ProtectedAddressLog(ActDoor door, AccessService access) {
+        this.door = door;
         this.access = access;
     }
 
     /** In its own transaction: the one that reads the case writes nothing. */
     @Transactional(propagation = Propagation.REQUIRES_NEW)
     public void note(EnvelopeKey key) {
-        ledger.record(
-                LedgerChain.of(key.electionId()),
+        door.record(
                 access.signedIn().actor(),
-                "protected_address_seen",
-                key.envelopeNo().value(),
-                Map.of());
+                LedgerLine.of(
+                        LedgerChain.of(key.electionId()),
+                        "protected_address_seen",
+                        key.envelopeNo().value(),
+                        Map.of()));
     }
 }

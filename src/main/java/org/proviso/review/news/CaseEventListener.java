@@ -20,7 +20,6 @@ import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
-import org.proviso.review.CaseTransition;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.VoterGroups;
@@ -118,9 +117,7 @@ class CaseEventListener {
         touched.add(key);
         touched.forEach(cases::lock);
         EnvelopeCase one = cases.find(key).orElseThrow();
-        if (CaseGraph.step(one.state(), CaseAct.KEY) instanceof CaseTransition.To to) {
-            cases.save(one.to(to.state()));
-        }
+        CaseGraph.step(one.state(), CaseAct.KEY).ifAccepted().ifPresent(keyed -> cases.save(one.to(keyed)));
         if (!links.newest(key).map(Link::isSettled).orElse(false)) {
             match(key);
         }

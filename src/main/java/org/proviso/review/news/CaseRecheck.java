@@ -9,16 +9,19 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.proviso.access.ActDoor;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.ledger.Actor;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerLine;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
-import org.proviso.review.CaseTransition;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
@@ -35,13 +38,15 @@ import org.springframework.transaction.annotation.Transactional;
  * passed. A proposal that rests on what has changed goes back to the reviewers; a decision stays until people reopen it.
  */
 @Service
+@BetweenRooms
 public class CaseRecheck {
 
     private final CaseStore cases;
     private final ProposalStore proposals;
     private final AssessmentStore assessments;
     private final AssessmentService service;
-    private final CaseActSteps desk;
+    private final CaseActSteps steps;
+    private final ActDoor door;
     private final ApplicationEventPublisher rooms;
 
     CaseRecheck(
@@ -49,13 +54,15 @@ public class CaseRecheck {
             ProposalStore proposals,
             AssessmentStore assessments,
             AssessmentService service,
-            CaseActSteps desk,
+            CaseActSteps steps,
+            ActDoor door,
             ApplicationEventPublisher rooms) {
         this.cases = cases;
         this.proposals = proposals;
         this.assessments = assessments;
         this.service = service;
-        this.desk = desk;
+        this.steps = steps;
+        this.door = door;
         this.rooms = rooms;
     }
 
@@ -67,7 +74,7 @@ public class CaseRecheck {
     public List<CaseDifference> lookAgain(
             Collection<EnvelopeKey> keys, Actor by, Map<EnvelopeKey, List<String>> because) {
         SortedSet<EnvelopeKey> inOrder = new TreeSet<>(keys);
-        List<EnvelopeCase> locked = inOrder.stream().map(desk::lock).toList();
+        List<EnvelopeCase> locked = inOrder.stream().map(steps::lock).toList();
         List<CaseDifference> differences = new ArrayList<>();
         SortedMap<EnvelopeKey, AssessmentRow> before = new TreeMap<>();
         if (!inOrder.isEmpty()) {
@@ -85,7 +92,13 @@ public class CaseRecheck {
                 }
             }
         }
-        recalled.forEach(one -> desk.record(one.key(), by, "recalled", Map.of()));
+        recalled.forEach(one -> door.record(
+                by,
+                LedgerLine.of(
+                        LedgerChain.of(one.key().electionId()),
+                        "recalled",
+                        one.key().envelopeNo().value(),
+                        Map.of())));
         service.announce(reports);
         differences.forEach(rooms::publishEvent);
         return differences;
@@ -96,7 +109,7 @@ public class CaseRecheck {
                 .newest(one.key())
                 .filter(Proposal::stands)
                 .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
-        return cases.save(one.to(((CaseTransition.To) CaseGraph.step(one.state(), CaseAct.RECALL)).state()));
+        return cases.save(one.to(CaseGraph.after(one.state(), CaseAct.RECALL)));
     }
 
     private static boolean differs(AssessmentRow was, CaseReport now) {

@@ -1,6 +1,7 @@
 package org.proviso.review.news;
 
 import java.util.List;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.review.CaseActSteps;
@@ -13,6 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Tells the later rooms again how cases stand, for a room that makes its own table anew. Nothing of a case is written. */
 @Service
+@BetweenRooms
 public class CaseRepublishService {
 
     private final AssessmentService assessments;

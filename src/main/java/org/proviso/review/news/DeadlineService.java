@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.proviso.access.ActDoor;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.calendar.Deadline;
@@ -17,7 +19,7 @@ import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
@@ -31,6 +33,7 @@ import org.springframework.transaction.annotation.Transactional;
  * waited for it are assessed again in the same transaction.
  */
 @Service
+@BetweenRooms
 public class DeadlineService {
 
     private static final Set<CaseState> UNDECIDED =
@@ -41,7 +44,7 @@ public class DeadlineService {
     private final CaseRecheck watch;
     private final CaseActSteps desk;
     private final ElectionService elections;
-    private final LedgerService ledger;
+    private final ActDoor door;
 
     DeadlineService(
             DeadlineStore deadlines,
@@ -49,13 +52,13 @@ public class DeadlineService {
             CaseRecheck watch,
             CaseActSteps desk,
             ElectionService elections,
-            LedgerService ledger) {
+            ActDoor door) {
         this.deadlines = deadlines;
         this.cases = cases;
         this.watch = watch;
         this.desk = desk;
         this.elections = elections;
-        this.ledger = ledger;
+        this.door = door;
     }
 
     /** Records the deadlines of an election that passed since the last look; the cases of which this changes what is said. */
@@ -80,12 +83,13 @@ public class DeadlineService {
         Map<EnvelopeKey, List<String>> reasons = new LinkedHashMap<>();
         waiting.forEach(key -> reasons.put(key, because));
         List<CaseDifference> differences = watch.lookAgain(waiting, Actor.SYSTEM, reasons);
-        passed.forEach((rule, deadline) -> ledger.record(
-                LedgerChain.of(electionId),
+        passed.forEach((rule, deadline) -> door.record(
                 Actor.SYSTEM,
-                "deadline_passed",
-                rule.key(),
-                Map.of("last_moment", deadline.lastMoment().toString())));
+                LedgerLine.of(
+                        LedgerChain.of(electionId),
+                        "deadline_passed",
+                        rule.key(),
+                        Map.of("last_moment", deadline.lastMoment().toString()))));
         return differences;
     }
 

@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
 import org.proviso.roll.StagedList;
@@ -34,7 +35,7 @@ public class NewerFileService {
     private final CaseRecheck watch;
     private final UnconfirmedListStore waiting;
     private final AccessService access;
-    private final LedgerService ledger;
+    private final ActDoor door;
     private final TransactionTemplate tried;
 
     NewerFileService(
@@ -43,14 +44,14 @@ public class NewerFileService {
             CaseRecheck watch,
             UnconfirmedListStore waiting,
             AccessService access,
-            LedgerService ledger,
+            ActDoor door,
             PlatformTransactionManager transactions) {
         this.snapshots = snapshots;
         this.touched = touched;
         this.watch = watch;
         this.waiting = waiting;
         this.access = access;
-        this.ledger = ledger;
+        this.door = door;
         this.tried = new TransactionTemplate(transactions);
         this.tried.setPropagationBehavior(TransactionDefinition.PROPAGATION_NESTED);
     }
@@ -110,12 +111,13 @@ public class NewerFileService {
         }));
         if (brought instanceof NewListResult.WaitsForSecond) {
             waiting.add(electionId, staged.snapshotNo(), user.userName());
-            ledger.record(
-                    LedgerChain.of(electionId),
+            door.record(
                     user.actor(),
-                    "list_waits_for_second",
-                    "list " + staged.snapshotNo(),
-                    Map.of("kind", staged.kind().code(), "rows", staged.rows()));
+                    LedgerLine.of(
+                            LedgerChain.of(electionId),
+                            "list_waits_for_second",
+                            "list " + staged.snapshotNo(),
+                            Map.of("kind", staged.kind().code(), "rows", staged.rows())));
         }
         return brought;
     }
@@ -133,6 +135,8 @@ public class NewerFileService {
         payload.put("kind", staged.kind().code());
         payload.put("rows", staged.rows());
         payload.put("voters_touched", staged.touchedVoterIds().size());
-        ledger.record(LedgerChain.of(electionId), user.actor(), "list_in_use", "list " + staged.snapshotNo(), payload);
+        door.record(
+                user.actor(),
+                LedgerLine.of(LedgerChain.of(electionId), "list_in_use", "list " + staged.snapshotNo(), payload));
     }
 }

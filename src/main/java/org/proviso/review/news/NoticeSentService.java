@@ -3,6 +3,7 @@ package org.proviso.review.news;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.Ask;
 import org.proviso.ledger.Actor;
@@ -14,6 +15,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Takes word from the room of notices that a voter was told what may still be brought: a case may rest on it. */
 @Service
+@BetweenRooms
 public class NoticeSentService {
 
     private final NoticeSentStore told;

@@ -3,6 +3,8 @@ package org.proviso.review.news;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.access.ActDoor;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.ResolvedPack;
@@ -10,7 +12,7 @@ import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.proviso.review.CaseStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,6 +22,7 @@ import org.springframework.transaction.annotation.Transactional;
  * case that is not decided is assessed again under them, what was assessed before keeps the rules it was made with.
  */
 @Service
+@BetweenRooms
 public class ProgramRulesUpdate {
 
     private static final List<String> BECAUSE = List.of("The program's rules were updated.");
@@ -28,15 +31,15 @@ public class ProgramRulesUpdate {
     private final ElectionService elections;
     private final CaseStore cases;
     private final CaseRecheck watch;
-    private final LedgerService ledger;
+    private final ActDoor door;
 
     ProgramRulesUpdate(
-            RulesService rules, ElectionService elections, CaseStore cases, CaseRecheck watch, LedgerService ledger) {
+            RulesService rules, ElectionService elections, CaseStore cases, CaseRecheck watch, ActDoor door) {
         this.rules = rules;
         this.elections = elections;
         this.cases = cases;
         this.watch = watch;
-        this.ledger = ledger;
+        this.door = door;
     }
 
     /** Looks once after a start; the cases of which the newer rules say something else. A closed election stays as it is. */
@@ -51,12 +54,13 @@ public class ProgramRulesUpdate {
                 .filter(one -> !one.state().isOver())
                 .forEach(one -> because.put(one.key(), BECAUSE));
         List<CaseDifference> differences = watch.lookAgain(because.keySet(), Actor.SYSTEM, because);
-        ledger.record(
-                LedgerChain.of(electionId),
+        door.record(
                 Actor.SYSTEM,
-                "rules_updated",
-                pack.pack().id(),
-                Map.of("pack_hash", pack.hash(), "cases_changed", differences.size()));
+                LedgerLine.of(
+                        LedgerChain.of(electionId),
+                        "rules_updated",
+                        pack.pack().id(),
+                        Map.of("pack_hash", pack.hash(), "cases_changed", differences.size())));
         return differences;
     }
 }

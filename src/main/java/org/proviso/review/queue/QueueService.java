@@ -9,9 +9,10 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseService;
+import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseVersion;
+import org.proviso.review.EnvelopeCase;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -23,10 +24,10 @@ public class QueueService {
     private static final int TRIES = 8;
 
     private final QueueStore queue;
-    private final CaseService cases;
+    private final CaseAssignmentService cases;
     private final AccessService access;
 
-    QueueService(QueueStore queue, CaseService cases, AccessService access) {
+    QueueService(QueueStore queue, CaseAssignmentService cases, AccessService access) {
         this.queue = queue;
         this.cases = cases;
         this.access = access;
@@ -57,7 +58,7 @@ public class QueueService {
      * Takes the next case for whoever is signed in; empty where none waits. Those passed over are left out. Of two who
      * ask at the same moment each gets a case of their own: the act of taking is a transaction by itself.
      */
-    public Optional<CaseActResult> takeNext(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
+    public Optional<ActResult<EnvelopeCase>> takeNext(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
         access.demand(Permission.PROPOSE);
         Set<EnvelopeNumber> leftOut = new LinkedHashSet<>(passedOver);
         for (int i = 0; i < TRIES; i++) {

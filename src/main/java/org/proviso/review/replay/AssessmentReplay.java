@@ -1,6 +1,7 @@
 package org.proviso.review.replay;
 
 import java.util.List;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.kept.KeptAssessment;
@@ -14,6 +15,7 @@ import org.springframework.transaction.annotation.Transactional;
  * letter. It reads and changes nothing.
  */
 @Service
+@BetweenRooms
 public class AssessmentReplay {
 
     /** So many cases are in memory at once. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -23,6 +24,7 @@ import org.springframework.transaction.annotation.Transactional;
  * row and both ways. It reads and changes nothing, and names envelopes and codes only.
  */
 @Service
+@BetweenRooms
 public class CaseReplay {
 
     /** So many cases are compared at once. */

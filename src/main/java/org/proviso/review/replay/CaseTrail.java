@@ -9,7 +9,6 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
-import org.proviso.review.CaseTransition;
 
 /** One case as the entries of the ledger say it should be. Not thread-safe. */
 final class CaseTrail {
@@ -74,13 +73,13 @@ final class CaseTrail {
 
     /** Follows an act that leads on; false where it leads nowhere. */
     boolean follow(CaseAct act, String with) {
-        if (CaseGraph.step(state, act) instanceof CaseTransition.To to) {
-            state = to.state();
+        Optional<CaseState> next = CaseGraph.step(state, act).ifAccepted();
+        next.ifPresent(reached -> {
+            state = reached;
             takenBy = with;
             changes++;
-            return true;
-        }
-        return false;
+        });
+        return next.isPresent();
     }
 
     /** Follows an act of somebody who works on the case, which stays where it is; false where nobody may. */

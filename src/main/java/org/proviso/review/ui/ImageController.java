@@ -8,7 +8,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
-import org.proviso.review.acts.LinkService;
+import org.proviso.review.file.ExemplarService;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -23,11 +23,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 class ImageController {
 
     private final ImageService images;
-    private final LinkService links;
+    private final ExemplarService exemplars;
 
-    ImageController(ImageService images, LinkService links) {
+    ImageController(ImageService images, ExemplarService exemplars) {
         this.images = images;
-        this.links = links;
+        this.exemplars = exemplars;
     }
 
     @GetMapping("/images/{election}/{envelope}/signature")
@@ -39,10 +39,8 @@ class ImageController {
     @GetMapping("/images/{election}/{envelope}/on-file/{place}")
     ResponseEntity<byte[]> onFile(
             @PathVariable String election, @PathVariable String envelope, @PathVariable int place) {
-        List<StoredImage> all = links.link(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)))
-                .flatMap(link -> Optional.ofNullable(link.voterId()))
-                .map(voter -> images.exemplars(new ElectionId(election), voter))
-                .orElse(List.of());
+        List<StoredImage> all =
+                exemplars.ofPresumedVoter(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)));
         return answer(place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place)));
     }
 

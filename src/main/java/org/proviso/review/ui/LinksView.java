@@ -11,7 +11,9 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.explain.MatchWords;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.queue.SureLink;
@@ -90,8 +92,12 @@ class LinksView extends Composite<Div> {
         ActDialog[] asking = new ActDialog[1];
         asking[0] = new ActDialog("Confirm " + UsDates.count(sure.size(), "link"), "Confirm links", () -> {
             try {
-                links.confirmTogether(sure.stream().map(SureLink::seen).toList());
-            } catch (OptimisticLockingFailureException | IllegalArgumentException e) {
+                ActResult<List<EnvelopeCase>> confirmed =
+                        links.confirmTogether(sure.stream().map(SureLink::seen).toList());
+                if (confirmed instanceof ActResult.Refused<List<EnvelopeCase>> refused) {
+                    return asking[0].refuse("No links confirmed. " + refused.words());
+                }
+            } catch (OptimisticLockingFailureException e) {
                 return asking[0].refuse("No links confirmed. " + e.getMessage());
             }
             MessageLine.done(UsDates.count(sure.size(), "link") + " confirmed. Each was recorded separately.");

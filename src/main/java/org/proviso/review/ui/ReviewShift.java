@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.review.CaseActResult;
+import org.proviso.core.act.ActResult;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.queue.QueueService;
 import org.proviso.ui.MessageLine;
@@ -55,14 +56,14 @@ class ReviewShift {
 
     /** Takes the next case and opens it; if none is waiting, the queue says so. */
     void takeNext() {
-        Optional<CaseActResult> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
+        Optional<ActResult<EnvelopeCase>> taken = queue.takeNext(workplace.electionId(), List.copyOf(putAside));
         if (taken.isEmpty()) {
             MessageLine.done("No cases are waiting for a reviewer.");
             UI.getCurrent().navigate(QueueView.class);
-        } else if (taken.get() instanceof CaseActResult.Refused refused) {
+        } else if (taken.get() instanceof ActResult.Refused<EnvelopeCase> refused) {
             MessageLine.refused(refused.words());
         } else {
-            open(((CaseActResult.Accepted) taken.get()).now().key());
+            open(((ActResult.Accepted<EnvelopeCase>) taken.get()).now().key());
         }
     }
 

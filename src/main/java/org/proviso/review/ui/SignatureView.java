@@ -13,10 +13,11 @@ import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseVersion;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
@@ -89,8 +90,8 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
             return;
         }
         try {
-            CaseActResult outcome = answers.recordSignatureComparison(look);
-            if (outcome instanceof CaseActResult.Refused refused) {
+            ActResult<EnvelopeCase> outcome = answers.recordSignatureComparison(look);
+            if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
                 MessageLine.refused(refused.words());
                 return;
             }

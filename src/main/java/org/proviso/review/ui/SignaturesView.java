@@ -8,15 +8,15 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
 import org.proviso.intake.ImageService;
-import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseService;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
-import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
+import org.proviso.review.file.ExemplarService;
 import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.queue.SignatureToCompare;
 import org.proviso.ui.MessageLine;
@@ -38,8 +38,8 @@ class SignaturesView extends Composite<Div> {
 
     private final SecondReviewQueueService waiting;
     private final ImageService images;
-    private final LinkService links;
-    private final CaseService cases;
+    private final ExemplarService exemplars;
+    private final CaseAssignmentService cases;
     private final AnswerService answers;
     private final ElectionId electionId;
     private String after = "";
@@ -47,13 +47,13 @@ class SignaturesView extends Composite<Div> {
     SignaturesView(
             SecondReviewQueueService waiting,
             ImageService images,
-            LinkService links,
-            CaseService cases,
+            ExemplarService exemplars,
+            CaseAssignmentService cases,
             AnswerService answers,
             WorkingElection workplace) {
         this.waiting = waiting;
         this.images = images;
-        this.links = links;
+        this.exemplars = exemplars;
         this.cases = cases;
         this.answers = answers;
         this.electionId = workplace.electionId();
@@ -80,10 +80,7 @@ class SignaturesView extends Composite<Div> {
             return;
         }
         CaseVersion seen = turn.get().seen();
-        int onFile = links.link(seen.key())
-                .flatMap(link -> Optional.ofNullable(link.voterId()))
-                .map(voter -> images.exemplars(electionId, voter).size())
-                .orElse(0);
+        int onFile = exemplars.ofPresumedVoter(seen.key()).size();
         head.beside(new ActButton("Skip this signature").does(() -> goOn(seen)));
         getContent()
                 .add(new SignatureComparisonPart(
@@ -105,8 +102,9 @@ class SignaturesView extends Composite<Div> {
             return;
         }
         try {
-            CaseActResult outcome = turn.toTake() ? takenAndBack(look) : answers.recordSignatureComparison(look);
-            if (outcome instanceof CaseActResult.Refused refused) {
+            ActResult<EnvelopeCase> outcome =
+                    turn.toTake() ? takenAndBack(look) : answers.recordSignatureComparison(look);
+            if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
                 MessageLine.refused(refused.words());
                 return;
             }
@@ -118,14 +116,14 @@ class SignaturesView extends Composite<Div> {
     }
 
     /** A first comparison needs the case: it is taken for the comparison and returned for its reviewer. */
-    private CaseActResult takenAndBack(SignatureComparison look) {
-        CaseActResult taken = cases.take(look.key(), look.version());
-        if (!(taken instanceof CaseActResult.Accepted accepted)) {
+    private ActResult<EnvelopeCase> takenAndBack(SignatureComparison look) {
+        ActResult<EnvelopeCase> taken = cases.take(look.key(), look.version());
+        if (!(taken instanceof ActResult.Accepted<EnvelopeCase> accepted)) {
             return taken;
         }
-        CaseActResult seen = answers.recordSignatureComparison(
+        ActResult<EnvelopeCase> seen = answers.recordSignatureComparison(
                 new SignatureComparison(look.key(), accepted.now().version(), look.seen(), look.note()));
-        EnvelopeCase now = seen instanceof CaseActResult.Accepted recorded ? recorded.now() : accepted.now();
+        EnvelopeCase now = seen instanceof ActResult.Accepted<EnvelopeCase> recorded ? recorded.now() : accepted.now();
         cases.giveBack(now.key(), now.version());
         return seen;
     }

@@ -26,7 +26,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** What a session has before it, and in which groups. */
@@ -133,7 +133,7 @@ class AgendaServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay").put(LATE);
         as(
                 "eve",
-                () -> office.the(DecisionService.class)
+                () -> office.the(DecidedCaseService.class)
                         .sendBack(key("P-1050"), cases.version("P-1050"), "Look at the postmark."));
         cases.toRejectFor(Reason.WRONG_PARTY_BALLOT, "P-1050");
         assertThat(refused(board.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE)))

@@ -25,7 +25,7 @@ import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseState;
 import org.proviso.review.DecidedCase;
-import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.DecidedCaseService;
 
 /** A session as those who sit in it see it, and what is ready for them. */
 class SessionDetailsServiceTest {
@@ -103,7 +103,7 @@ class SessionDetailsServiceTest {
                 .put(LATE);
         sitting.closed(sitting.move(MotionKind.COUNT, COUNT), "yes yes");
         sitting.closed(sitting.move(MotionKind.REJECT, LATE, Reason.REGISTERED_LATE), "yes yes");
-        DecisionService decisions = office.the(DecisionService.class);
+        DecidedCaseService decisions = office.the(DecidedCaseService.class);
         assertThat(as("eve", () -> decisions.counts(new ElectionId(CasesReady.ID))))
                 .containsEntry(DecisionOutcome.COUNT, 3)
                 .containsEntry(DecisionOutcome.REJECT, 2)

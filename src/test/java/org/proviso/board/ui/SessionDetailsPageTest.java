@@ -37,7 +37,7 @@ import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.review.decide.DecisionService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.ui.field.ActButton;
 
 /** The parts of a meeting's page, each seen and pressed by the member who is signed in. */
@@ -63,7 +63,7 @@ class SessionDetailsPageTest {
                 office.the(SessionDetailsService.class),
                 office.the(ReadyService.class),
                 office.the(OfficialService.class),
-                office.the(DecisionService.class),
+                office.the(DecidedCaseService.class),
                 office.the(PublicDisplayService.class),
                 office.the(AccessService.class));
     }

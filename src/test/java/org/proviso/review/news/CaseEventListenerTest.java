@@ -20,6 +20,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -35,11 +36,11 @@ import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Settlement;
 import org.proviso.review.acts.AdministrativeEndService;
-import org.proviso.review.acts.LinkService;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.decide.CourtOrderSettlementService;
+import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
-import org.proviso.review.decide.SettlementResult;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.roll.HeldList;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
@@ -154,7 +155,7 @@ public class CaseEventListenerTest {
         assertThat(((NewListResult.InUse) brought).changed())
                 .anySatisfy(changed -> assertThat(changed.key()).isEqualTo(key));
         assertThat(Key.text(
-                        services.the(LinkService.class).link(key).orElseThrow().voterId()))
+                        services.the(LinkStore.class).newest(key).orElseThrow().voterId()))
                 .isNotEqualTo(voter);
     }
 
@@ -175,7 +176,7 @@ public class CaseEventListenerTest {
             assertThat(decision.as()).isEqualTo(DecisionOutcome.COUNT);
             assertThat(decision.decider()).isEqualTo("court");
         });
-        DecisionService decisions = services.the(DecisionService.class);
+        DecidedCaseService decisions = services.the(DecidedCaseService.class);
         assertThat(why(as("eve", () -> decisions.reopen(key, primary.now(key).version(), "Seen again."))))
                 .as("what a court ordered stands while the order does")
                 .isEqualTo(Why.HELD_BY_COURT);
@@ -243,7 +244,7 @@ public class CaseEventListenerTest {
             Primary primary, EnvelopeKey key, DecisionOutcome as, List<Reason> reasons, String reference) {
         primary.at(3, 10, 0);
         TestOffice services = primary.office().services();
-        SettlementResult settled = as(
+        ActResult<List<EnvelopeCase>> settled = as(
                 "eve",
                 () -> services.inTransaction(() -> services.the(DecisionService.class)
                         .settle(
@@ -259,7 +260,7 @@ public class CaseEventListenerTest {
                                         null,
                                         Set.of(new UserName("eve")),
                                         org.proviso.ledger.Actor.SYSTEM))));
-        assertThat(settled).isInstanceOf(SettlementResult.All.class);
+        assertThat(settled.refusals()).isEmpty();
     }
 
     /** The mail ballots of the sample, those of the case's voter accepted. */

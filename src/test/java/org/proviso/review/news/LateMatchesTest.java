@@ -29,7 +29,7 @@ import org.proviso.intake.IntakeService;
 import org.proviso.journey.Primary;
 import org.proviso.journey.Truth;
 import org.proviso.review.NewerRollFile;
-import org.proviso.review.acts.LinkService;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.roll.LookupService;
 import org.proviso.roll.RollIndexCache;
 import org.proviso.roll.RollMatches;
@@ -55,7 +55,7 @@ class LateMatchesTest {
                 .as("over the index there was")
                 .isEqualTo(1);
         assertThat(Key.text(
-                        services.the(LinkService.class).link(key).orElseThrow().voterId()))
+                        services.the(LinkStore.class).newest(key).orElseThrow().voterId()))
                 .isNotEqualTo(voter);
         Set<EnvelopeNumber> moved = new HashSet<>();
         written(services).forEach((number, counts) -> {
@@ -79,13 +79,13 @@ class LateMatchesTest {
         Primary primary = Primary.loaded(services);
         RollIndexCache holder = prepared(services);
         EnvelopeKey key = primary.envelope("in_order");
-        Link before = services.the(LinkService.class).link(key).orElseThrow();
+        Link before = services.the(LinkStore.class).newest(key).orElseThrow();
         bring(
                 services,
                 new NewerRollFile()
                         .change(new VoterId(primary.truth(key).voterId()), row -> row.set("status", "cancelled")));
         assertThat(holder.roll(new ElectionId(Primary.ID)).changed()).isZero();
-        assertThat(services.the(LinkService.class).link(key)).contains(before);
+        assertThat(services.the(LinkStore.class).newest(key)).contains(before);
         assertThat(rows(services, "link", key.envelopeNo())).isEqualTo(1);
     }
 
@@ -261,7 +261,7 @@ class LateMatchesTest {
         for (Envelope envelope : envelopes) {
             EnvelopeKey key = new EnvelopeKey(new ElectionId(Primary.ID), envelope.envelopeNo());
             links.put(
-                    key.envelopeNo(), services.the(LinkService.class).link(key).orElseThrow());
+                    key.envelopeNo(), services.the(LinkStore.class).newest(key).orElseThrow());
         }
         return links;
     }

@@ -12,6 +12,7 @@ import org.proviso.journey.Primary;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.acts.CaseAssignmentService;
 
 /** The numbers on the first page are those of the tables. */
 class CaseCountsServiceTest {
@@ -32,7 +33,7 @@ class CaseCountsServiceTest {
                         .key()
                         .envelopeNo());
         EnvelopeCase seen = primary.now(key);
-        Office.as("ada", () -> office.the(CaseService.class).take(key, seen.version()));
+        Office.as("ada", () -> office.the(CaseAssignmentService.class).take(key, seen.version()));
         CaseCounts after = tally(office, "ada");
         assertThat(before.all())
                 .isEqualTo(after.all())

@@ -10,11 +10,11 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
@@ -150,7 +150,7 @@ class QueueTest {
         return new QueueFilter(new ElectionId(Primary.ID), CaseState.OPEN, null, null, null);
     }
 
-    private static EnvelopeNumber taken(Optional<CaseActResult> outcome) {
+    private static EnvelopeNumber taken(Optional<ActResult<EnvelopeCase>> outcome) {
         EnvelopeCase now = accepted(outcome.orElseThrow());
         return now.key().envelopeNo();
     }

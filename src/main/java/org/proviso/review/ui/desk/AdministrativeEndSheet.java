@@ -1,9 +1,10 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Paragraph;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseVersion;
+import org.proviso.review.EnvelopeCase;
 
 /** An end without a decision on the vote: sent on to the home county, or nothing to decide. */
 final class AdministrativeEndSheet extends CaseSheet {
@@ -24,7 +25,7 @@ final class AdministrativeEndSheet extends CaseSheet {
                         desk.file().report().settled().outcome().reasons()) + "."));
     }
 
-    private static CaseActResult act(CasePageContext desk, CaseVersion seen, Recommendation end) {
+    private static ActResult<EnvelopeCase> act(CasePageContext desk, CaseVersion seen, Recommendation end) {
         return end == Recommendation.SENT_ON
                 ? desk.acts().endings().sendOn(seen.key(), seen.version())
                 : desk.acts().endings().end(seen.key(), seen.version());

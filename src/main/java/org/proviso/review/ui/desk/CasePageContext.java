@@ -3,8 +3,9 @@ package org.proviso.review.ui.desk;
 import java.util.function.Function;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.review.CaseActResult;
+import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseVersion;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.CaseVersionMark;
@@ -74,32 +75,34 @@ public final class CasePageContext {
     }
 
     /** Acts only on the case that was on the screen when the button was pressed. */
-    void act(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
+    void act(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::again);
         }
     }
 
     /** The same for the act that starts work on the case. */
-    void firstAct(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
+    void firstAct(
+            String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::taken);
         }
     }
 
     /** The same for an act that ends work on the case. */
-    void lastAct(String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
+    void lastAct(
+            String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         if (isShown(pressed, refusing)) {
             act(refusing, done, act, after::next);
         }
     }
 
     /** An act from a dialog over this case; returns whether it was recorded. */
-    boolean fromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
+    boolean fromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         return act(refusing, done, act, after::again);
     }
 
-    boolean lastFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act) {
+    boolean lastFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         return act(refusing, done, act, after::next);
     }
 
@@ -116,10 +119,12 @@ public final class CasePageContext {
         return false;
     }
 
-    private boolean act(RefusalDisplay refusing, String done, Function<CaseVersion, CaseActResult> act, Runnable then) {
+    private boolean act(
+            RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act, Runnable then) {
         try {
-            CaseActResult outcome = act.apply(new CaseVersion(key(), file.now().version()));
-            if (outcome instanceof CaseActResult.Refused refused) {
+            ActResult<EnvelopeCase> outcome =
+                    act.apply(new CaseVersion(key(), file.now().version()));
+            if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
                 refusing.refuse(refused.words());
                 return false;
             }

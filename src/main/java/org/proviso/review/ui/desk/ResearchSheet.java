@@ -2,8 +2,8 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
-import org.proviso.review.CaseActResult;
-import org.proviso.review.CaseVersion;
+import org.proviso.core.act.ActResult;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.ResearchRequest;
 
 /** Requests research on the case. The case waits in the queue until the result is recorded. */
@@ -21,7 +21,7 @@ final class ResearchSheet extends CaseSheet {
             return desk.lastFromSheet(
                     refusing,
                     "Envelope " + desk.number() + ": research requested. The case waits for the result.",
-                    seen -> ask(desk, seen, asked.getValue()));
+                    seen -> desk.acts().research().askAndGiveBack(seen.key(), seen.version(), asked.getValue()));
         });
         List<String> open = desk.file().report().stillOpen();
         if (!open.isEmpty()) {
@@ -29,14 +29,6 @@ final class ResearchSheet extends CaseSheet {
             asked.setValue(String.join("; ", open));
         }
         with(asked);
-    }
-
-    private static CaseActResult ask(CasePageContext desk, CaseVersion seen, String asked) {
-        CaseActResult back = desk.acts().cases().giveBack(seen.key(), seen.version());
-        if (back instanceof CaseActResult.Accepted) {
-            desk.acts().research().ask(seen.key(), asked);
-        }
-        return back;
     }
 
     /** Records the result of a research request. */
@@ -51,7 +43,13 @@ final class ResearchSheet extends CaseSheet {
                 if (found.getValue().isBlank()) {
                     return missing(found, "Required. Enter the result.");
                 }
-                desk.acts().research().recordAnswer(desk.key(), request.number(), request.version(), found.getValue());
+                ActResult<EnvelopeCase> recorded = desk.acts()
+                        .research()
+                        .recordAnswer(desk.key(), request.number(), request.version(), found.getValue());
+                if (recorded instanceof ActResult.Refused<EnvelopeCase> refused) {
+                    refusing.refuse(refused.words());
+                    return false;
+                }
                 desk.again();
                 return true;
             });

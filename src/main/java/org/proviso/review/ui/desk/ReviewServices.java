@@ -1,9 +1,9 @@
 package org.proviso.review.ui.desk;
 
 import org.proviso.access.AccessService;
-import org.proviso.review.CaseService;
 import org.proviso.review.acts.AdministrativeEndService;
 import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ClearCaseService;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ProposalService;
@@ -19,7 +19,7 @@ import org.springframework.stereotype.Component;
 @Component
 public record ReviewServices(
         AccessService access,
-        CaseService cases,
+        CaseAssignmentService cases,
         LinkService links,
         SearchService searches,
         AnswerService answers,

@@ -1,0 +1,28 @@
+package org.proviso.review.facts;
+
+import java.util.Collection;
+import java.util.Map;
+import org.proviso.core.BetweenRooms;
+import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.adjudication.finding.Link;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Who the voter of each envelope is, as presumed by the match or settled by a person, for the rooms that write to them. */
+@Component
+@BetweenRooms
+public class VoterLinks {
+
+    private final LinkStore links;
+
+    VoterLinks(LinkStore links) {
+        this.links = links;
+    }
+
+    /** The newest links of several envelopes, by envelope number. */
+    @Transactional(readOnly = true)
+    public Map<EnvelopeNumber, Link> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+        return links.newest(electionId, envelopeNos);
+    }
+}

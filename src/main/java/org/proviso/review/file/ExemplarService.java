@@ -1,0 +1,39 @@
+package org.proviso.review.file;
+
+import java.util.List;
+import java.util.Optional;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.intake.ImageService;
+import org.proviso.intake.StoredImage;
+import org.proviso.review.facts.LinkStore;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The signatures on file that the one on an envelope is compared with. */
+@Service
+public class ExemplarService {
+
+    private final LinkStore links;
+    private final ImageService images;
+    private final AccessService access;
+
+    ExemplarService(LinkStore links, ImageService images, AccessService access) {
+        this.links = links;
+        this.images = images;
+        this.access = access;
+    }
+
+    /** Those of the voter that the envelope is linked or presumed linked to, in the order of their numbers. */
+    @Transactional(readOnly = true)
+    public List<StoredImage> ofPresumedVoter(EnvelopeKey key) {
+        if (!access.isPermitted(Permission.PROPOSE) && !access.isPermitted(Permission.SECOND_REVIEW)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
+        }
+        return links.newest(key)
+                .flatMap(link -> Optional.ofNullable(link.voterId()))
+                .map(voter -> images.exemplars(key.electionId(), voter))
+                .orElse(List.of());
+    }
+}
