@@ -114,10 +114,7 @@ final class DeadlinesCommand implements Callable<Integer> {
     }
 
     private static void write(CsvOutput csv, DeadlineList.Line line) {
-        String basis = line.given().basis() == Basis.MEMORY
-                        && !line.given().reference().title().contains("from memory")
-                ? ", from memory"
-                : "";
+        String basis = line.given().basis() == Basis.MEMORY ? ", from memory" : "";
         csv.row(
                 line.what(),
                 line.method(),

@@ -9,13 +9,22 @@ public final class MatchWords {
 
     /** {@code almost certainly (99.8 %)}. The words are ours; the figure is the match's probability. */
     public static String words(double probability) {
-        String word = probability >= 0.99
-                ? "almost certainly"
-                : probability >= 0.9 ? "likely" : probability >= 0.2 ? "possibly" : "unlikely";
-        return word + " (" + percent(probability) + ")";
+        return likelihood(probability) + " (" + percent(probability) + ")";
     }
 
-    private static String percent(double probability) {
+    /** The words alone: {@code almost certainly}. */
+    public static String likelihood(double probability) {
+        if (probability >= 0.99) {
+            return "almost certainly";
+        }
+        if (probability >= 0.9) {
+            return "likely";
+        }
+        return probability >= 0.2 ? "possibly" : "unlikely";
+    }
+
+    /** The figure alone, never rounded up: {@code 99.8 %}. */
+    public static String percent(double probability) {
         double shown = Math.floor(probability * 1000) / 10;
         return String.format(Locale.ROOT, "%.1f %%", shown);
     }

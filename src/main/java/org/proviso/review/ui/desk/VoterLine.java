@@ -40,11 +40,9 @@ final class VoterLine extends Div {
         if (one.linked() && one.probability() == 0) {
             return soft("linked by a reviewer");
         }
-        String words = MatchWords.words(one.probability());
-        int figure = words.indexOf(" (");
         NativeDetails likely = new NativeDetails(
-                (one.linked() ? "linked; " : "") + words.substring(0, figure),
-                new Span(words.substring(figure + 2, words.length() - 1)));
+                (one.linked() ? "linked; " : "") + MatchWords.likelihood(one.probability()),
+                new Span(MatchWords.percent(one.probability())));
         likely.addClassName("likely");
         return likely;
     }
