@@ -14,6 +14,7 @@ import org.proviso.board.ProposalsForDecision;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -39,10 +40,8 @@ class VoteEffect {
         this.proposals = proposals;
     }
 
-    /** The cases a vote changed, as they are now, or what forbids it; both empty where it settles nothing. */
-    record Applied(List<EnvelopeCase> now, Map<EnvelopeKey, List<Refusal>> refusals) {}
-
-    Applied apply(
+    /** The cases a vote changed, as they are now, none where it settles nothing; or what forbids it in which case. */
+    ActResult<List<EnvelopeCase>> apply(
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
@@ -50,19 +49,19 @@ class VoteEffect {
         if (ballot.motion().kind() == MotionKind.REOPEN && result.end() == MotionResult.CARRIED) {
             return reopened(ballot.motion());
         }
-        return result.staysOpen() ? new Applied(List.of(), Map.of()) : settled(ballot, twin, result, voters);
+        return result.staysOpen() ? ActResult.accepted(List.of()) : settled(ballot, twin, result, voters);
     }
 
-    private Applied reopened(BoardMotion motion) {
+    private ActResult<List<EnvelopeCase>> reopened(BoardMotion motion) {
         MotionEnvelope one = motion.put().get(0);
         EnvelopeKey key = motion.key().session().caseOf(one.envelopeNo());
         CaseActResult outcome = decisions.reopen(key, one.caseVersion(), motion.because());
         return outcome instanceof CaseActResult.Accepted accepted
-                ? new Applied(List.of(accepted.now()), Map.of())
-                : new Applied(List.of(), Map.of(key, ((CaseActResult.Refused) outcome).why()));
+                ? ActResult.accepted(List.of(accepted.now()))
+                : refused(Map.of(key, ((CaseActResult.Refused) outcome).why()));
     }
 
-    private Applied settled(
+    private ActResult<List<EnvelopeCase>> settled(
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
@@ -90,7 +89,16 @@ class VoteEffect {
                 ballot.by().actor());
         SettlementResult settled = decisions.settle(settlements, by);
         return settled instanceof SettlementResult.All all
-                ? new Applied(all.now(), Map.of())
-                : new Applied(List.of(), ((SettlementResult.None) settled).refusals());
+                ? ActResult.accepted(all.now())
+                : refused(((SettlementResult.None) settled).refusals());
+    }
+
+    /** Each reason with the envelope that it is about, by their numbers. */
+    private static ActResult<List<EnvelopeCase>> refused(Map<EnvelopeKey, List<Refusal>> refusals) {
+        return new ActResult.Refused<>(refusals.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(one -> one.getValue().stream()
+                        .map(refusal -> refusal.about(one.getKey().envelopeNo())))
+                .toList());
     }
 }
