@@ -119,6 +119,13 @@ public class ActDoor {
                     ? new Saved<>(permitted.user, List.of(), saving.apply(subject))
                     : new Saved<>(permitted.user, refusals, null);
         }
+
+        /** The same where saving goes through the act of another room, which may refuse it too. */
+        public <T> Saved<T> saveOrRefuse(Function<S, ActResult<T>> saving) {
+            ActResult<T> result = refusals.isEmpty() ? saving.apply(subject) : new ActResult.Refused<>(refusals);
+            return new Saved<>(
+                    permitted.user, result.refusals(), result.ifAccepted().orElse(null));
+        }
     }
 
     /** What was saved and is to be recorded; after a refusal nothing of this happens. */

@@ -31,6 +31,7 @@ public enum Permission {
     VOTE("voting on the board", DECIDER),
     DECIDE("deciding cases", DECIDER),
 
+    SEE_RELEASE("viewing envelopes to open and batches", RELEASE_TEAM, SUPERVISOR),
     OPEN_ENVELOPES("opening envelopes", RELEASE_TEAM),
     REMAKE_BALLOTS("remaking ballots", RELEASE_TEAM),
     HAND_OFF("handing off ballots", RELEASE_TEAM),

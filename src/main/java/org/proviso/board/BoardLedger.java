@@ -12,27 +12,30 @@ import org.proviso.core.chain.Salt;
 import org.proviso.intake.IntakeService;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Component;
 
-/** Records what the deciding bodies do in the chain of the election: codes, numbers and pseudonyms only. */
+/** Words what the deciding bodies do for the chain of the election: codes, numbers and pseudonyms only. */
 @Component
 public class BoardLedger {
 
-    private final LedgerService ledger;
     private final IntakeService intake;
     private final AccessService access;
 
-    BoardLedger(LedgerService ledger, IntakeService intake, AccessService access) {
-        this.ledger = ledger;
+    BoardLedger(IntakeService intake, AccessService access) {
         this.intake = intake;
         this.access = access;
     }
 
-    public void record(OfficeUser by, String act, SessionKey session, String subject, Map<String, Object> more) {
+    public LedgerLine line(String act, SessionKey session, String subject, Map<String, Object> more) {
         Map<String, Object> payload = new TreeMap<>(more);
         payload.put("session", session.sessionNo());
-        ledger.record(LedgerChain.of(session.electionId()), by.actor(), act, subject, payload);
+        return LedgerLine.of(LedgerChain.of(session.electionId()), act, subject, payload);
+    }
+
+    /** The same of a session itself. */
+    public LedgerLine line(String act, SessionKey session, Map<String, Object> more) {
+        return line(act, session, session.subject(), more);
     }
 
     /** The pseudonym of a member. */

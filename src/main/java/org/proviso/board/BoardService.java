@@ -6,21 +6,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
 
 /**
- * Sessions of the deciding body: called, opened, who is there, who stands aside, closed. Any decider may note it; the
+ * Sessions of the deciding body: called, opened, who is there, who is recused, closed. Any decider may note it; the
  * ledger says who did. What is not legal now comes back as a value; an act that comes with an old version of the
  * session is refused with {@link org.springframework.dao.OptimisticLockingFailureException}. Thread-safe.
  */
@@ -36,7 +36,7 @@ public class BoardService {
     private final BoardClock clock;
     private final BoardLedger ledger;
     private final SeatChecks seating;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
 
     BoardService(
             SessionStore sessions,
@@ -47,7 +47,7 @@ public class BoardService {
             BoardClock clock,
             BoardLedger ledger,
             SeatChecks seating,
-            ApplicationEventPublisher rooms) {
+            ActDoor door) {
         this.sessions = sessions;
         this.members = members;
         this.agenda = agenda;
@@ -56,111 +56,124 @@ public class BoardService {
         this.clock = clock;
         this.ledger = ledger;
         this.seating = seating;
-        this.rooms = rooms;
+        this.door = door;
     }
 
     /** Calls a session of a body that the rule pack lets decide. */
     @Transactional
-    public BoardActResult<BoardSession> callSession(@Valid CallSession command) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
-        ElectionAsOf election = clock.electionAsOfNow(command.electionId());
-        return BoardActResult.unless(election.noSuchBody(command.body()), () -> {
-            DecidingBody seats = command.body().seats(election.election());
-            BoardSession called = sessions.insert(command, seats.quorum());
-            Map<String, Object> what = Map.of(
-                    "body", command.body().code(),
-                    "called_for", command.calledFor().toString(),
-                    "members", seats.members(),
-                    "quorum", seats.quorum());
-            record(decider, "session_called", called.key(), what);
-            return announced(called);
-        });
+    public ActResult<BoardSession> callSession(@Valid CallSession command) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> clock.electionAsOfNow(command.electionId()))
+                .refuse(election -> election.noSuchBody(command.body()))
+                .save(election -> called(command, command.body().seats(election.election())))
+                .announce(called -> new SessionChanged(called.session()))
+                .record(called -> ledger.line("session_called", called.session().key(), payload(called)))
+                .map(CalledSession::session);
+    }
+
+    /** A session that was called, and the seats of its body. */
+    private record CalledSession(BoardSession session, DecidingBody seats) {}
+
+    private CalledSession called(CallSession command, DecidingBody seats) {
+        return new CalledSession(sessions.insert(command, seats.quorum()), seats);
+    }
+
+    private static Map<String, Object> payload(CalledSession called) {
+        return Map.of(
+                "body", called.session().body().code(),
+                "called_for", called.session().calledFor().toString(),
+                "members", called.seats().members(),
+                "quorum", called.seats().quorum());
     }
 
     @Transactional
-    public BoardActResult<BoardSession> open(SessionKey key, int version) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key).at(version);
-        return BoardActResult.unless(SessionChecks.notYetOpened(session), () -> {
-            sessions.open(key, clock.now());
-            record(decider, "session_opened", key, Map.of());
-            return announced(session(key));
-        });
+    public ActResult<BoardSession> open(SessionKey key, int version) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> sessions.lock(key).at(version))
+                .refuse(SessionChecks::notYetOpened)
+                .save(session -> {
+                    sessions.open(key, clock.now());
+                    return known(key);
+                })
+                .announce(SessionChanged::new)
+                .record(session -> ledger.line("session_opened", key, Map.of()));
     }
 
     /** Notes a member as present from now on; whoever it is must be a decider, and be in no other session. */
     @Transactional
-    public BoardActResult<BoardSession> recordArrival(SessionKey key, UserName userName) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lockAll(key.electionId()).stream()
-                .filter(one -> one.key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> SessionStore.unknown(key));
-        Optional<Refusal> refusal = SessionChecks.open(session).or(() -> seating.refusal(session, userName));
-        return BoardActResult.unless(refusal, () -> {
-            members.arrive(key, userName, clock.now());
-            record(decider, "member_arrived", key, member(userName));
-            return session;
-        });
+    public ActResult<BoardSession> recordArrival(SessionKey key, UserName userName) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> sessions.lockedAmongAll(key))
+                .refuse(SessionChecks::open)
+                .refuse(session -> seating.refusal(session, userName))
+                .save(session -> {
+                    members.arrive(key, userName, clock.now());
+                    return session;
+                })
+                .record(session -> ledger.line("member_arrived", key, member(userName)));
     }
 
     @Transactional
-    public BoardActResult<BoardSession> recordDeparture(SessionKey key, UserName userName) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key);
-        Optional<Refusal> refusal =
-                SessionChecks.open(session).or(() -> SessionChecks.present(members.present(key), userName));
-        return BoardActResult.unless(refusal, () -> {
-            members.leave(key, userName, clock.now());
-            record(decider, "member_left", key, member(userName));
-            return session;
-        });
+    public ActResult<BoardSession> recordDeparture(SessionKey key, UserName userName) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> sessions.lock(key))
+                .refuse(SessionChecks::open)
+                .refuse(session -> SessionChecks.present(members.present(key), userName))
+                .save(session -> {
+                    members.leave(key, userName, clock.now());
+                    return session;
+                })
+                .record(session -> ledger.line("member_left", key, member(userName)));
     }
 
-    /** Notes that a member who is there stands aside on one envelope for this session. */
+    /** Notes that a member who is there is recused from one envelope for this session. */
     @Transactional
-    public BoardActResult<BoardSession> recuse(@Valid RecordRecusal command) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
+    public ActResult<BoardSession> recuse(@Valid RecordRecusal command) {
+        ActDoor.Permitted member = door.demand(Permission.DECIDE);
         SessionKey key = command.session();
-        BoardSession session = sessions.lock(key);
         EnvelopeNumber envelope = command.envelopeNo();
-        Optional<Refusal> refusal = SessionChecks.open(session)
-                .or(() -> SessionChecks.present(members.present(key), command.userName()))
-                .or(() -> SessionChecks.onAgenda(agenda.find(key, envelope), envelope))
-                .or(() -> recusedBefore(command));
-        return BoardActResult.unless(refusal, () -> {
-            members.recuse(command, clock.now());
-            Map<String, Object> what = Map.of(
-                    "member", ledger.pseudonym(command.userName()),
-                    "ground", ledger.hash(key, envelope, command.ground()));
-            ledger.record(decider, "member_recused", key, envelope.value(), what);
-            return session;
-        });
+        return member.lock(() -> sessions.lock(key))
+                .refuse(SessionChecks::open)
+                .refuse(session -> SessionChecks.present(members.present(key), command.userName()))
+                .refuse(session -> SessionChecks.onAgenda(agenda.find(key, envelope), envelope))
+                .refuse(session -> recusedBefore(command))
+                .save(session -> {
+                    members.recuse(command, clock.now());
+                    return session;
+                })
+                .record(session -> ledger.line("member_recused", key, envelope.value(), recused(command)));
+    }
+
+    private Map<String, Object> recused(RecordRecusal command) {
+        return Map.of(
+                "member", ledger.pseudonym(command.userName()),
+                "ground", ledger.hash(command.session(), command.envelopeNo(), command.ground()));
     }
 
     private Optional<Refusal> recusedBefore(RecordRecusal command) {
         boolean before = members.recused(command.session())
                 .getOrDefault(command.userName(), Set.of())
                 .contains(command.envelopeNo());
-        return SessionChecks.refuse(
+        return Refusal.when(
                 before,
                 Why.NOT_IN_THIS_STATE,
-                command.userName() + " stands aside on " + command.envelopeNo() + " already.");
+                command.userName() + " is recused from " + command.envelopeNo() + " already.");
     }
 
     /** Ends a session; whoever is still there leaves with it. */
     @Transactional
-    public BoardActResult<BoardSession> close(SessionKey key, int version) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key).at(version);
-        Optional<Refusal> refusal =
-                SessionChecks.open(session).or(() -> SessionChecks.nothingPending(motions.pending(key)));
-        return BoardActResult.unless(refusal, () -> {
-            members.allLeave(key, clock.now());
-            sessions.close(key, clock.now());
-            record(decider, "session_closed", key, Map.of());
-            return announced(session(key));
-        });
+    public ActResult<BoardSession> close(SessionKey key, int version) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> sessions.lock(key).at(version))
+                .refuse(SessionChecks::open)
+                .refuse(session -> SessionChecks.nothingPending(motions.pending(key)))
+                .save(session -> {
+                    members.allLeave(key, clock.now());
+                    sessions.close(key, clock.now());
+                    return known(key);
+                })
+                .announce(SessionChanged::new)
+                .record(session -> ledger.line("session_closed", key, Map.of()));
     }
 
     /** Every session of an election in the order of their numbers. */
@@ -174,7 +187,7 @@ public class BoardService {
     @Transactional(readOnly = true)
     public BoardSession session(SessionKey key) {
         access.demand(Permission.READ_FIGURES);
-        return sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
+        return known(key);
     }
 
     /** Who came and went, in the order of their coming. */
@@ -190,16 +203,11 @@ public class BoardService {
         return members.recusals(key);
     }
 
-    private BoardSession announced(BoardSession session) {
-        rooms.publishEvent(new SessionChanged(session));
-        return session;
+    private BoardSession known(SessionKey key) {
+        return sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
     }
 
     private Map<String, Object> member(UserName userName) {
         return Map.of("member", ledger.pseudonym(userName));
-    }
-
-    private void record(OfficeUser by, String act, SessionKey key, Map<String, Object> what) {
-        ledger.record(by, act, key, key.subject(), what);
     }
 }

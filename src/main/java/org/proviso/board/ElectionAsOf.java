@@ -25,7 +25,7 @@ public record ElectionAsOf(Election election, DeadlineBook book, LocalDateTime a
                         .filter(kind -> !body.isOf(kind))
                         .map(kind -> Refusal.of(
                                 Why.NO_SUCH_BODY,
-                                "By the rule pack it is for " + BodyKind.words(BodyKind.forDecider(kind))
-                                        + " to decide, not for " + body.words() + ".")));
+                                "The rule pack gives decisions to " + BodyKind.words(BodyKind.forDecider(kind))
+                                        + ", not to " + body.words() + ".")));
     }
 }

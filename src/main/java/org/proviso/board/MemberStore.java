@@ -14,7 +14,7 @@ import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The tables of who came to a session and who stands aside on what. */
+/** The tables of who came to a session and who is recused from what. */
 @Repository
 public class MemberStore {
 
@@ -108,7 +108,7 @@ public class MemberStore {
                 .list();
     }
 
-    /** The envelopes that each recused member stands aside on. */
+    /** The envelopes that each recused member is recused from. */
     public Map<UserName, Set<EnvelopeNumber>> recused(SessionKey key) {
         Map<UserName, Set<EnvelopeNumber>> recused = new LinkedHashMap<>();
         recusals(key)

@@ -6,7 +6,7 @@ import jakarta.validation.constraints.Size;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 
-/** A member stands aside on an envelope of the agenda. */
+/** A member is recused from an envelope of the agenda. */
 public record RecordRecusal(
         @NotNull SessionKey session,
         @NotNull EnvelopeNumber envelopeNo,

@@ -36,7 +36,7 @@ class SeatChecks {
     private Optional<Refusal> noDecider(UserName userName) {
         boolean may = access.usersWith(Permission.VOTE).stream()
                 .anyMatch(user -> user.userName().equals(userName));
-        return SessionChecks.refuse(!may, Why.NO_MEMBER, "No account with the role of a decider: " + userName + ".");
+        return Refusal.when(!may, Why.NO_MEMBER, userName + " is not a member of a deciding body.");
     }
 
     private Optional<Refusal> alreadyIn(SessionKey key, UserName userName) {
@@ -44,12 +44,12 @@ class SeatChecks {
         return where.stream()
                 .findFirst()
                 .map(number -> Refusal.of(
-                        Why.ALREADY_PRESENT, userName + " is noted as present in session " + number + " already."));
+                        Why.ALREADY_PRESENT, userName + " is recorded as present in session " + number + " already."));
     }
 
     private Optional<Refusal> onTheOther(BoardSession session, UserName userName) {
         BodyKind other = session.body().other();
-        return SessionChecks.refuse(
+        return Refusal.when(
                 session.body().isOneOfTwo() && members.satOn(session.key().electionId(), other, userName),
                 Why.SITS_ON_THE_OTHER_BODY,
                 userName + " sat on " + other.words() + " in this election.");
@@ -59,7 +59,7 @@ class SeatChecks {
         int seats = session.body()
                 .seats(clock.electionAsOfNow(session.key().electionId()).election())
                 .members();
-        return SessionChecks.refuse(
+        return Refusal.when(
                 members.present(session.key()).size() >= seats,
                 Why.MORE_PRESENT_THAN_MEMBERS,
                 "All " + seats + " seats of " + session.body().words() + " are taken.");

@@ -13,7 +13,7 @@ public final class SessionChecks {
     private SessionChecks() {}
 
     static Optional<Refusal> notYetOpened(BoardSession session) {
-        return refuse(
+        return Refusal.when(
                 session.openedAt() != null || session.closedAt() != null,
                 Why.NOT_IN_THIS_STATE,
                 session.isOpen() ? "The session is open already." : "The session is closed.");
@@ -21,28 +21,25 @@ public final class SessionChecks {
 
     public static Optional<Refusal> open(BoardSession session) {
         return notClosed(session)
-                .or(() -> refuse(!session.isOpen(), Why.NOT_IN_THIS_STATE, "The session is not open yet."));
+                .or(() -> Refusal.when(!session.isOpen(), Why.NOT_IN_THIS_STATE, "The session is not open yet."));
     }
 
     public static Optional<Refusal> notClosed(BoardSession session) {
-        return refuse(session.closedAt() != null, Why.NOT_IN_THIS_STATE, "The session is closed.");
+        return Refusal.when(session.closedAt() != null, Why.NOT_IN_THIS_STATE, "The session is closed.");
     }
 
     public static Optional<Refusal> present(Collection<UserName> present, UserName userName) {
-        return refuse(!present.contains(userName), Why.NOT_PRESENT, "Not noted as present: " + userName + ".");
+        return Refusal.when(!present.contains(userName), Why.NOT_PRESENT, userName + " is not recorded as present.");
     }
 
     public static Optional<Refusal> onAgenda(Optional<AgendaItem> item, EnvelopeNumber envelopeNo) {
-        return refuse(item.isEmpty(), Why.NOT_ON_THE_AGENDA, "Not on the agenda of this session: " + envelopeNo + ".");
+        return Refusal.when(
+                item.isEmpty(), Why.NOT_ON_THE_AGENDA, envelopeNo + " is not on the agenda of this session.");
     }
 
     public static Optional<Refusal> nothingPending(Optional<BoardMotion> pending) {
         return pending.map(motion -> Refusal.of(
                 Why.MOTION_PENDING,
-                "Motion " + motion.key().motionNo() + " is before the session: close its vote or withdraw it first."));
-    }
-
-    public static Optional<Refusal> refuse(boolean wrong, Why why, String words) {
-        return wrong ? Optional.of(Refusal.of(why, words)) : Optional.empty();
+                "Motion " + motion.key().motionNo() + " is on the floor. Close its vote or withdraw it first."));
     }
 }

@@ -1,6 +1,7 @@
 package org.proviso.board;
 
 import java.util.List;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -9,6 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Tells the later rooms again which sessions there are, for a room that makes its own table anew. Nothing is written. */
 @Service
+@BetweenRooms
 public class SessionRepublishService {
 
     private final SessionStore sessions;

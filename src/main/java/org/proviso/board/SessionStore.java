@@ -78,6 +78,14 @@ public class SessionStore {
         return select(electionId, " for update");
     }
 
+    /** One session, held after every other one of its election. */
+    public BoardSession lockedAmongAll(SessionKey key) {
+        return lockAll(key.electionId()).stream()
+                .filter(session -> session.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> unknown(key));
+    }
+
     private List<BoardSession> select(ElectionId electionId, String held) {
         return jdbc.sql("select * from board_session where election_id = ? order by session_no" + held)
                 .param(electionId)

@@ -100,6 +100,11 @@ public enum BalanceRule implements Code {
         return takenOff;
     }
 
+    /** Those of its figures that a person has to supply. */
+    public List<Figure> toBeNoted() {
+        return figures().stream().filter(Figure::isNoted).toList();
+    }
+
     /** Every figure it needs. */
     List<Figure> figures() {
         List<Figure> figures = new ArrayList<>(List.of(whole));

@@ -19,8 +19,7 @@ import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeCounts;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.Batch;
-import org.proviso.release.ReleaseService;
-import org.proviso.release.RemakeService;
+import org.proviso.release.ReleaseFigures;
 import org.proviso.release.RemakeSheet;
 import org.proviso.review.CaseService;
 import org.proviso.review.Decision;
@@ -36,8 +35,7 @@ class CanvassFigureCollector {
     private final IntakeService intake;
     private final CaseService cases;
     private final DecisionService decisions;
-    private final ReleaseService releases;
-    private final RemakeService remakes;
+    private final ReleaseFigures releases;
     private final NoticeService notices;
     private final FigureStore figures;
 
@@ -46,8 +44,7 @@ class CanvassFigureCollector {
             IntakeService intake,
             CaseService cases,
             DecisionService decisions,
-            ReleaseService releases,
-            RemakeService remakes,
+            ReleaseFigures releases,
             NoticeService notices,
             FigureStore figures) {
         this.elections = elections;
@@ -55,7 +52,6 @@ class CanvassFigureCollector {
         this.cases = cases;
         this.decisions = decisions;
         this.releases = releases;
-        this.remakes = remakes;
         this.notices = notices;
         this.figures = figures;
     }
@@ -89,7 +85,7 @@ class CanvassFigureCollector {
                 intake.transmittals(electionId),
                 figures.noted(electionId),
                 releases.batches(electionId),
-                remakes.sheets(electionId),
+                releases.sheets(electionId),
                 figures.cureDefects(electionId),
                 notices.counts(electionId));
         List<CanvassFigures> accounts = new ArrayList<>();

@@ -5,18 +5,21 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerLine;
 import org.proviso.ledger.LedgerService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -30,36 +33,26 @@ public class CanvassService {
     /** The place of figures that only the county has. */
     public static final String COUNTY = "The county";
 
-    /** Figures that a person tells; all others are counted. */
-    private static final Set<Figure> TOLD = EnumSet.of(
-            Figure.SUPPLIED,
-            Figure.ISSUED,
-            Figure.SPOILED,
-            Figure.UNUSED,
-            Figure.MISSING,
-            Figure.SENT_BACK,
-            Figure.UNACCOUNTED,
-            Figure.HELD_BY_LAW,
-            Figure.TABULATED,
-            Figure.CREDITED);
-
     private final CanvassFigureCollector book;
     private final FigureStore figures;
     private final ElectionService elections;
     private final AccessService access;
     private final LedgerService ledger;
+    private final ActDoor door;
 
     CanvassService(
             CanvassFigureCollector book,
             FigureStore figures,
             ElectionService elections,
             AccessService access,
-            LedgerService ledger) {
+            LedgerService ledger,
+            ActDoor door) {
         this.book = book;
         this.figures = figures;
         this.elections = elections;
         this.access = access;
         this.ledger = ledger;
+        this.door = door;
     }
 
     /** The figures of each group of hours in which an envelope was cast. */
@@ -83,59 +76,90 @@ public class CanvassService {
         return balanced(accounts, asked);
     }
 
-    /** The figures of a sum that only a person can tell. */
-    public List<Figure> toBeNoted(BalanceRule identity) {
-        return identity.figures().stream().filter(TOLD::contains).toList();
-    }
-
     /** Notes a number that only a person can tell; the newest note of a figure holds. */
     @Transactional
-    public void noteFigure(@Valid NoteFigure note) {
-        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
-        if (!TOLD.contains(note.figure())) {
-            throw new IllegalArgumentException(
-                    "Nobody notes how many " + note.figure().code() + ": it is counted.");
-        }
-        demandOpen(note.electionId());
-        figures.note(note, user.userName());
+    public ActResult<NoteFigure> noteFigure(@Valid NoteFigure note) {
+        return door.demand(Permission.CLOSE_ELECTION)
+                .lockNothing()
+                .refuse(user -> counted(note.figure()))
+                .refuse(user -> closed(note.electionId()))
+                .save(user -> {
+                    figures.note(note, user.userName());
+                    return note;
+                })
+                .record(noted -> line(noted.electionId(), "figure_noted", noted.place(), payload(noted)));
+    }
+
+    private static Map<String, Object> payload(NoteFigure note) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("figure", note.figure().code());
         payload.put("hours", note.hours().code());
         payload.put("number", note.number());
-        ledger.record(LedgerChain.of(note.electionId()), user.actor(), "figure_noted", note.place(), payload);
+        return payload;
     }
+
+    /** The figures of a day as they were kept, and a sentence for each that became less. */
+    private record DailyFigures(PlaceFigures total, List<String> fallen) {}
 
     /** Keeps the figures of the day, and says which became less than those kept before. */
     @Transactional
-    public List<String> keepDailyFigures(ElectionId electionId, Map<DailyProgressRule, Integer> corrections) {
-        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
-        demandOpen(electionId);
+    public ActResult<List<String>> keepDailyFigures(
+            ElectionId electionId, Map<DailyProgressRule, Integer> corrections) {
+        return door.demand(Permission.CLOSE_ELECTION)
+                .lockNothing()
+                .refuse(user -> closed(electionId))
+                .save(user -> keep(electionId, corrections))
+                .record(kept -> line(electionId, "figures_kept", electionId.value(), plain(kept.total())))
+                .map(DailyFigures::fallen);
+    }
+
+    private DailyFigures keep(ElectionId electionId, Map<DailyProgressRule, Integer> corrections) {
         PlaceFigures now = total(electionId);
         List<String> fallen = figures.kept(electionId)
                 .map(before -> DailyProgressRule.fallen(before, now, corrections))
                 .orElse(List.of());
         figures.keep(electionId, now);
-        ledger.record(LedgerChain.of(electionId), user.actor(), "figures_kept", electionId.value(), plain(now));
-        return fallen;
+        return new DailyFigures(now, fallen);
     }
 
-    /** Closes the election, if every identity holds to the last envelope; otherwise says what does not. */
+    /**
+     * Closes the election, if every identity holds to the last envelope; otherwise says what does not. What is new is
+     * the ledger's head, whose hash is printed on the certificate.
+     */
     @Transactional
-    public ElectionClosingResult closeElection(ElectionId electionId) {
-        OfficeUser user = access.demand(Permission.CLOSE_ELECTION);
-        demandOpen(electionId);
-        List<String> wrong = balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
+    public ActResult<ChainHead> closeElection(ElectionId electionId) {
+        return door.demand(Permission.CLOSE_ELECTION)
+                .lockNothing()
+                .refuse(user -> closed(electionId))
+                .refuseAll(user -> outOfBalance(electionId))
+                .save(user -> {
+                    elections.close(electionId);
+                    return total(electionId);
+                })
+                .record(total -> line(electionId, "closed", electionId.value(), plain(total)))
+                .map(total -> ledger.head(LedgerChain.of(electionId)));
+    }
+
+    private List<Refusal> outOfBalance(ElectionId electionId) {
+        return balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
                 .filter(balance -> !(balance instanceof BalanceResult.Holds))
-                .map(BalanceResult::words)
+                .map(balance -> Refusal.of(Why.OUT_OF_BALANCE, balance.words()))
                 .toList();
-        if (!wrong.isEmpty()) {
-            return new ElectionClosingResult.NotYet(wrong);
-        }
-        elections.close(electionId);
-        LedgerChain chain = LedgerChain.of(electionId);
-        ledger.record(chain, user.actor(), "closed", electionId.value(), plain(total(electionId)));
-        ChainHead head = ledger.head(chain);
-        return new ElectionClosingResult.Closed(head.hash());
+    }
+
+    private static Optional<Refusal> counted(Figure figure) {
+        return figure.isNoted()
+                ? Optional.empty()
+                : Optional.of(Refusal.at(
+                        "figure", Why.COUNTED_NOT_NOTED, "The program counts this figure. It cannot be entered."));
+    }
+
+    private Optional<Refusal> closed(ElectionId electionId) {
+        return Refusal.when(elections.isClosed(electionId), Why.ELECTION_CLOSED, "The election is closed.");
+    }
+
+    private static LedgerLine line(ElectionId electionId, String act, String subject, Map<String, Object> payload) {
+        return LedgerLine.of(LedgerChain.of(electionId), act, subject, payload);
     }
 
     private static List<BalanceResult> balanced(List<CanvassFigures> all, Collection<BalanceRule> asked) {
@@ -162,11 +186,5 @@ public class CanvassService {
         Map<String, Object> plain = new LinkedHashMap<>();
         counts.figures().forEach((figure, number) -> plain.put(figure.code(), number));
         return plain;
-    }
-
-    private void demandOpen(ElectionId electionId) {
-        if (elections.isClosed(electionId)) {
-            throw new IllegalStateException("The election is closed.");
-        }
     }
 }

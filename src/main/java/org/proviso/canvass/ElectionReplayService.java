@@ -3,6 +3,7 @@ package org.proviso.canvass;
 import java.util.ArrayList;
 import java.util.List;
 import org.proviso.board.record.BoardReplay;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.cure.CureReplay;
@@ -22,6 +23,7 @@ import org.springframework.stereotype.Service;
  * part sees one moment, and people may go on working.
  */
 @Service
+@BetweenRooms
 public class ElectionReplayService {
 
     private final ElectionService elections;

@@ -1,5 +1,7 @@
 package org.proviso.canvass;
 
+import java.util.EnumSet;
+import java.util.Set;
 import org.proviso.core.Code;
 
 /**
@@ -35,12 +37,20 @@ public enum Figure implements Code {
     ASK_NOTICES("has a notice to cure for", "envelope"),
     OUTCOME_NOTICES("has a notice of the outcome for", "envelope");
 
+    private static final Set<Figure> NOTED = EnumSet.of(
+            SUPPLIED, ISSUED, SPOILED, UNUSED, MISSING, SENT_BACK, UNACCOUNTED, HELD_BY_LAW, TABULATED, CREDITED);
+
     private final String done;
     private final String noun;
 
     Figure(String done, String noun) {
         this.done = done;
         this.noun = noun;
+    }
+
+    /** Whether only a person can supply it; all others are counted. */
+    public boolean isNoted() {
+        return NOTED.contains(this);
     }
 
     /** {@code sent back 11 envelopes}, {@code issued 1 envelope}. */

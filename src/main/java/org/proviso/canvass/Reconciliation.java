@@ -23,35 +23,35 @@ public final class Reconciliation {
     /** How each identity asked for stands, in every place that can be held to it. */
     public static List<BalanceResult> reconcile(CanvassFigures accounts, Collection<BalanceRule> asked) {
         Reconciliation reconciliation = new Reconciliation(asked);
-        String hours = accounts.hours().words();
+        VotingHours hours = accounts.hours();
         for (Map.Entry<String, PlaceFigures> one : new TreeMap<>(accounts.locations()).entrySet()) {
-            reconciliation.location(one.getKey() + hours, one.getValue());
+            reconciliation.location(CanvassPlace.location(one.getKey(), hours), one.getValue());
         }
         asked.stream()
                 .sorted()
                 .forEach(identity ->
-                        reconciliation.balances.add(balance("The county" + hours, identity, accounts.county())));
+                        reconciliation.balances.add(balance(CanvassPlace.county(hours), identity, accounts.county())));
         return List.copyOf(reconciliation.balances);
     }
 
-    private void location(String place, PlaceFigures counts) {
+    private void location(CanvassPlace place, PlaceFigures counts) {
         asked.stream()
                 .filter(BalanceRule::isOfLocations)
                 .sorted()
                 .forEach(identity -> balances.add(balance(place, identity, counts)));
     }
 
-    private static BalanceResult balance(String place, BalanceRule identity, PlaceFigures counts) {
+    private static BalanceResult balance(CanvassPlace place, BalanceRule identity, PlaceFigures counts) {
         List<Figure> missing = identity.figures().stream()
                 .filter(figure -> !counts.has(figure))
                 .toList();
         if (!missing.isEmpty()) {
             String asks = missing.stream().map(Figure::asked).collect(Collectors.joining("; "));
             return new BalanceResult.CannotBeChecked(
-                    place, identity, missing, place + " cannot be checked. Not noted: " + asks + ".");
+                    place, identity, missing, place.words() + " cannot be checked. Not noted: " + asks + ".");
         }
         int by = counts.number(identity.whole()) - parts(identity, counts);
-        String words = sentence(place, identity, counts);
+        String words = sentence(place.words(), identity, counts);
         return by == 0
                 ? new BalanceResult.Holds(place, identity, words)
                 : new BalanceResult.Differs(place, identity, by, words);

@@ -8,6 +8,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.Decision;
+import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
  * Something a voter must be told: for an ask its reason, for an outcome the number of the decision (the others null).
@@ -26,6 +27,14 @@ public record Notice(
         @Nullable Instant withdrawnAt,
         @Nullable LocalDateTime sentAt,
         int version) {
+
+    /** The notice, if it is as it was seen. */
+    Notice at(int seen) {
+        if (seen != version) {
+            throw new OptimisticLockingFailureException("The notice was changed since you saw it.");
+        }
+        return this;
+    }
 
     public boolean isWithdrawn() {
         return withdrawnAt != null;

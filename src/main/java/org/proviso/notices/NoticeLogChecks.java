@@ -17,6 +17,11 @@ import org.springframework.stereotype.Component;
 @Component
 class NoticeLogChecks {
 
+    /** As the commands name their moments. */
+    private static final String SENT = "sentAt";
+
+    private static final String CAME_BACK = "cameBackAt";
+
     private final ElectionService elections;
     private final IntakeService intake;
     private final DecisionService decisions;
@@ -30,21 +35,23 @@ class NoticeLogChecks {
     }
 
     Optional<Refusal> sent(Notice notice, LocalDateTime sentAt) {
-        return later(notice, sentAt)
+        return later(notice, SENT, sentAt)
                 .or(() -> notice.kind() == NoticeKind.ASK ? ask(notice, sentAt) : outcome(notice, sentAt));
     }
 
     Optional<Refusal> cameBack(Notice notice, NoticeAttempt attempt, LocalDateTime at) {
         if (attempt.cameBackAt() != null) {
-            return no("This one is logged as come back already.");
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "This mail is logged as returned already."));
         }
-        return at.isBefore(attempt.sentAt()) ? no("It cannot come back before it was sent.") : later(notice, at);
+        return at.isBefore(attempt.sentAt())
+                ? no(CAME_BACK, "Mail cannot come back before it was sent.")
+                : later(notice, CAME_BACK, at);
     }
 
-    private Optional<Refusal> later(Notice notice, LocalDateTime moment) {
+    private Optional<Refusal> later(Notice notice, String field, LocalDateTime moment) {
         LocalDateTime now = clock.now(notice.key().electionId());
         return moment.isAfter(now)
-                ? no(DateWords.moment(moment) + " is later than now, " + DateWords.moment(now) + ".")
+                ? no(field, DateWords.moment(moment) + " is in the future. It is now " + DateWords.moment(now) + ".")
                 : Optional.empty();
     }
 
@@ -57,22 +64,23 @@ class NoticeLogChecks {
         return intake.envelope(electionId, notice.key().envelopeNo())
                 .map(envelope -> envelope.cast().at())
                 .filter(sentAt::isBefore)
-                .flatMap(cast -> no("The ballot was cast only at " + DateWords.moment(cast) + "."));
+                .flatMap(cast -> no(SENT, "The ballot was not cast until " + DateWords.moment(cast) + "."));
     }
 
     private Optional<Refusal> outcome(Notice notice, LocalDateTime sentAt) {
         Optional<Decision> decision = decisions.standing(notice.key()).filter(notice::isOf);
         if (decision.isEmpty()) {
-            return no("The decision was set aside: its letter is not to go out.");
+            return Optional.of(
+                    Refusal.of(Why.NOT_IN_THIS_STATE, "The decision was set aside. Do not send its letter."));
         }
         LocalDateTime decided =
                 clock.at(notice.key().electionId(), decision.get().decidedAt());
         return sentAt.isBefore(decided.truncatedTo(ChronoUnit.MINUTES))
-                ? no("It was decided only at " + DateWords.moment(decided) + ".")
+                ? no(SENT, "The case was not decided until " + DateWords.moment(decided) + ".")
                 : Optional.empty();
     }
 
-    private static Optional<Refusal> no(String words) {
-        return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, words));
+    private static Optional<Refusal> no(String field, String words) {
+        return Optional.of(Refusal.at(field, Why.MOMENT_NOT_POSSIBLE, words));
     }
 }

@@ -10,13 +10,14 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.act.Refusal;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rule;
@@ -25,7 +26,6 @@ import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.decide.DecisionService;
 import org.proviso.review.news.NoticeSentService;
-import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -50,6 +50,7 @@ public class NoticeService {
     private final DecisionService decisions;
     private final NoticeSentService told;
     private final AccessService access;
+    private final ActDoor door;
 
     NoticeService(
             NoticeStore notices,
@@ -63,7 +64,8 @@ public class NoticeService {
             IntakeService intake,
             DecisionService decisions,
             NoticeSentService told,
-            AccessService access) {
+            AccessService access,
+            ActDoor door) {
         this.notices = notices;
         this.attempts = attempts;
         this.letters = letters;
@@ -76,6 +78,7 @@ public class NoticeService {
         this.decisions = decisions;
         this.told = told;
         this.access = access;
+        this.door = door;
     }
 
     /** How many notices whoever looks has still to send. */
@@ -153,56 +156,67 @@ public class NoticeService {
     @Transactional(readOnly = true)
     public List<NoticeAttempt> attempts(EnvelopeKey key, int noticeNo) {
         access.demand(Permission.PRINT_CURE_LETTERS);
-        return attempts.of(demand(key, noticeNo));
+        return attempts.of(known(key, noticeNo));
     }
 
     /** The letter as it would go out now. Throws {@link IllegalArgumentException} where its decision was set aside. */
     @Transactional(readOnly = true)
     public Letter letter(EnvelopeKey key, int noticeNo) {
         access.demand(Permission.PRINT_CURE_LETTERS);
-        Notice notice = demand(key, noticeNo);
+        Notice notice = known(key, noticeNo);
         access.demand(notice.kind().printing());
         return letters.write(notice, clock.now(key.electionId()));
     }
 
+    /** A notice that was logged as sent: as it is now, at which attempt, by what letter. */
+    private record Sent(Notice notice, int attempt, Letter letter) {}
+
     /** Logs that a voter was told; of several attempts the earliest decides. A case that rests on an ask looks again. */
     @Transactional
-    public NoticeLogResult logSent(@Valid LogNoticeSent command) {
-        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
-        told.hold(command.key());
-        Notice notice = demand(command.key(), command.noticeNo(), command.version());
-        access.demand(notice.kind().printing());
-        Optional<Refusal> refusal = checks.sent(notice, command.sentAt());
-        if (refusal.isPresent()) {
-            return new NoticeLogResult.Refused(refusal.get());
-        }
+    public ActResult<Notice> logSent(@Valid LogNoticeSent command) {
+        ActDoor.Permitted clerk = door.demand(Permission.PRINT_CURE_LETTERS);
+        return clerk.lock(() -> held(command.key(), command.noticeNo(), command.version()))
+                .refuse(notice -> checks.sent(notice, command.sentAt()))
+                .save(notice -> sent(notice, command, clerk.user()))
+                .record(sent -> record.sent(sent.notice(), sent.attempt(), command, sent.letter()))
+                .map(Sent::notice);
+    }
+
+    private Sent sent(Notice notice, LogNoticeSent command, OfficeUser clerk) {
         Letter letter = letters.write(notice, command.sentAt());
-        int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), user.userName());
+        int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), clerk.userName());
         notices.sent(notice, earliest(notice, command.sentAt()));
         if (notice.kind() == NoticeKind.ASK) {
-            told.recordNoticeSent(notice.key(), notice.asked(), command.sentAt(), user.actor());
+            told.recordNoticeSent(notice.key(), notice.asked(), command.sentAt(), clerk.actor());
         }
-        record.sent(notice, attempt, command, letter, user);
-        return done(notice);
+        return new Sent(known(notice.key(), notice.number()), attempt, letter);
     }
 
     /** Logs that what was sent came back: a status, not a failure to notify. */
     @Transactional
-    public NoticeLogResult logCameBack(@Valid LogReturnedMail command) {
-        OfficeUser user = access.demand(Permission.PRINT_CURE_LETTERS);
-        told.hold(command.key());
-        Notice notice = demand(command.key(), command.noticeNo(), command.version());
-        access.demand(notice.kind().printing());
-        NoticeAttempt attempt = attempts.find(notice, command.attemptNo())
-                .orElseThrow(() -> new IllegalArgumentException("No attempt " + command.attemptNo() + " was logged."));
-        Optional<Refusal> refusal = checks.cameBack(notice, attempt, command.cameBackAt());
-        if (refusal.isPresent()) {
-            return new NoticeLogResult.Refused(refusal.get());
-        }
-        attempts.cameBack(notice, attempt.number(), command.cameBackAt());
-        notices.sent(notice, earliest(notice, attempt.sentAt()));
-        record.cameBack(notice, attempt, command.cameBackAt(), user);
-        return done(notice);
+    public ActResult<Notice> logCameBack(@Valid LogReturnedMail command) {
+        return door.demand(Permission.PRINT_CURE_LETTERS)
+                .lock(() -> attempt(held(command.key(), command.noticeNo(), command.version()), command.attemptNo()))
+                .refuse(mail -> checks.cameBack(mail.notice(), mail.attempt(), command.cameBackAt()))
+                .save(mail -> cameBack(mail, command.cameBackAt()))
+                .record(mail -> record.cameBack(mail.notice(), mail.attempt(), command.cameBackAt()))
+                .map(ReturnedMail::notice);
+    }
+
+    /** An attempt to tell a voter, of which the mail came back. */
+    private record ReturnedMail(Notice notice, NoticeAttempt attempt) {}
+
+    private ReturnedMail attempt(Notice notice, int attemptNo) {
+        return attempts.find(notice, attemptNo)
+                .map(attempt -> new ReturnedMail(notice, attempt))
+                .orElseThrow(() -> new IllegalArgumentException("No attempt " + attemptNo + " was logged."));
+    }
+
+    private ReturnedMail cameBack(ReturnedMail mail, LocalDateTime at) {
+        Notice notice = mail.notice();
+        attempts.cameBack(notice, mail.attempt().number(), at);
+        notices.sent(notice, earliest(notice, mail.attempt().sentAt()));
+        return new ReturnedMail(known(notice.key(), notice.number()), mail.attempt());
     }
 
     /** Notices in figures, by voting location and apart for court-extended hours. */
@@ -219,21 +233,17 @@ public class NoticeService {
         return before != null && before.isBefore(sentAt) ? before : sentAt;
     }
 
-    private Notice demand(EnvelopeKey key, int number) {
+    private Notice known(EnvelopeKey key, int number) {
         return notices.find(key, number)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "The envelope " + key.envelopeNo() + " has no notice " + number + "."));
     }
 
-    private Notice demand(EnvelopeKey key, int number, int version) {
-        Notice notice = demand(key, number);
-        if (notice.version() != version) {
-            throw new OptimisticLockingFailureException("The notice was changed since you saw it.");
-        }
-        return notice;
-    }
-
-    private NoticeLogResult done(Notice notice) {
-        return new NoticeLogResult.Done(demand(notice.key(), notice.number()));
+    /** The notice with its case held, for whoever may print its letter. */
+    private Notice held(EnvelopeKey key, int number, int version) {
+        told.hold(key);
+        Notice notice = known(key, number);
+        access.demand(notice.kind().printing());
+        return notice.at(version);
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
+import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
  * Envelopes opened together, so that no ballot can be told from the others: how many, whether they are kept apart for
@@ -20,6 +21,14 @@ public record Batch(
         @Nullable Integer empty,
         @Nullable Instant handedOffAt,
         int version) {
+
+    /** The batch, if it is as it was seen. */
+    Batch at(int seen) {
+        if (seen != version) {
+            throw new OptimisticLockingFailureException("The batch was changed meanwhile.");
+        }
+        return this;
+    }
 
     /** The ballots that came out of it, once it is open. */
     public int ballots() {

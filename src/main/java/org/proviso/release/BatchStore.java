@@ -9,12 +9,12 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -40,9 +40,13 @@ class BatchStore {
     }
 
     void markOthersDone(ElectionId electionId, UserName by) {
-        jdbc.sql("insert into others_done (election_id, recorded_by, recorded_at) values (?, ?, ?)")
-                .params(electionId, by, now())
-                .update();
+        try {
+            jdbc.sql("insert into others_done (election_id, recorded_by, recorded_at) values (?, ?, ?)")
+                    .params(electionId, by, now())
+                    .update();
+        } catch (DuplicateKeyException e) {
+            throw new OptimisticLockingFailureException("Somebody recorded it at the same moment.", e);
+        }
     }
 
     int insert(ElectionId electionId, boolean heldApart, Collection<EnvelopeNumber> envelopeNos, String aloneBecause) {
@@ -87,11 +91,13 @@ class BatchStore {
                 .list();
     }
 
-    Optional<Batch> find(ElectionId electionId, int batchNo) {
+    /** One batch; {@link IllegalArgumentException} where there is none. */
+    Batch known(ElectionId electionId, int batchNo) {
         return jdbc.sql("select * from release_batch where election_id = ? and batch_no = ?")
                 .params(electionId, batchNo)
                 .query(BatchStore::row)
-                .optional();
+                .optional()
+                .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
     }
 
     void beginOpening(Batch batch, UserName by) {

@@ -5,11 +5,13 @@ import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.deciding.RuleChecks;
@@ -58,7 +60,7 @@ class ReleaseChecks {
                 ? Optional.of(Refusal.under(
                         book.pack().of(Rules.OPEN_AFTER_ALL_OTHERS),
                         Why.GATE_NOT_OPEN,
-                        "Not yet: all mail and in-person ballots come first. Record when they are done."))
+                        "All mail and in-person ballots are counted first. A supervisor records when they are."))
                 : Optional.empty();
     }
 
@@ -72,11 +74,95 @@ class ReleaseChecks {
     }
 
     /** A ballot opened alone can be told by whoever sees the envelope; it takes a reason (common practice). */
-    Optional<Refusal> alone(Collection<?> envelopes, String because) {
+    static Optional<Refusal> alone(Collection<?> envelopes, String because) {
         return envelopes.size() == 1 && because.isBlank()
-                ? Optional.of(Refusal.of(
+                ? Optional.of(Refusal.at(
+                        "aloneBecause",
                         Why.SECRECY,
-                        "One envelope alone shows how its voter voted: put more together, or say why it cannot wait."))
+                        "A ballot opened alone shows how its voter voted. Add more envelopes, or enter why this one"
+                                + " cannot wait."))
                 : Optional.empty();
+    }
+
+    /** Every envelope asked for waits to be opened. */
+    static Optional<Refusal> waiting(Set<EnvelopeNumber> asked, Set<EnvelopeNumber> waiting) {
+        if (asked.isEmpty()) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Select the envelopes to open together."));
+        }
+        List<EnvelopeNumber> others = asked.stream()
+                .filter(number -> !waiting.contains(number))
+                .sorted()
+                .toList();
+        return Refusal.when(
+                !others.isEmpty(),
+                Why.NOT_IN_THIS_STATE,
+                "These envelopes cannot be opened now: " + Key.join(", ", others) + ".");
+    }
+
+    /** Ballots of court-extended hours are never opened with others. */
+    static Optional<Refusal> oneKind(Collection<EnvelopeToOpen> envelopes) {
+        long kinds = envelopes.stream()
+                .map(one -> one.decision().ballot().heldApart())
+                .distinct()
+                .count();
+        return Refusal.when(
+                kinds > 1,
+                Why.SECRECY,
+                "Ballots cast in court-extended hours are kept apart. Make a separate batch for them.");
+    }
+
+    static Optional<Refusal> sealed(Batch batch) {
+        return Refusal.when(
+                batch.firstOpener() != null, Why.NOT_IN_THIS_STATE, "Somebody has begun to open this batch.");
+    }
+
+    static Optional<Refusal> beingOpened(Batch batch) {
+        if (batch.firstOpener() == null) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Nobody has begun to open this batch."));
+        }
+        return Refusal.when(batch.openedAt() != null, Why.NOT_IN_THIS_STATE, "This batch is open already.");
+    }
+
+    static Optional<Refusal> possible(Batch batch, int empty) {
+        return empty < 0 || empty > batch.envelopes()
+                ? Optional.of(Refusal.at(
+                        "empty",
+                        Why.MISTYPED,
+                        "The batch has " + batch.envelopes() + " envelopes. Enter a number from 0 to "
+                                + batch.envelopes() + "."))
+                : Optional.empty();
+    }
+
+    static Optional<Refusal> open(Batch batch) {
+        return Refusal.when(batch.openedAt() == null, Why.NOT_IN_THIS_STATE, "This batch is not open yet.");
+    }
+
+    static Optional<Refusal> toBeCopied(RemakeSheet sheet) {
+        return Refusal.when(
+                sheet.firstCopier() != null, Why.NOT_IN_THIS_STATE, "Somebody has begun to copy this sheet.");
+    }
+
+    static Optional<Refusal> beingCopied(RemakeSheet sheet) {
+        if (sheet.firstCopier() == null) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Nobody has begun to copy this sheet."));
+        }
+        return Refusal.when(sheet.remadeAt() != null, Why.NOT_IN_THIS_STATE, "This sheet is remade already.");
+    }
+
+    /** A batch is handed off once, when everything is remade and the ballots are counted again. */
+    static Optional<Refusal> handOff(Batch batch, List<RemakeSheet> sheets, int counted) {
+        if (batch.handedOffAt() != null) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "The ballots of this batch were handed off already."));
+        }
+        if (sheets.stream().anyMatch(sheet -> sheet.remadeAt() == null)) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Some sheets of this batch are not remade yet."));
+        }
+        return counted == batch.ballots()
+                ? Optional.empty()
+                : Optional.of(Refusal.at(
+                        "ballots",
+                        Why.OUT_OF_BALANCE,
+                        "You counted " + counted + " ballots, but the batch has " + batch.ballots()
+                                + ". Count again."));
     }
 }

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
@@ -20,6 +21,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Compares batches, what was opened and what was handed off with the ledger, both ways; it changes nothing. */
 @Service
+@BetweenRooms
 public class ReleaseReplay {
 
     private final BatchStore batches;

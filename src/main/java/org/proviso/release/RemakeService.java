@@ -2,17 +2,14 @@ package org.proviso.release;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
-import org.proviso.core.act.Refusal;
-import org.proviso.core.act.Refusal.Why;
-import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.dao.OptimisticLockingFailureException;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.adjudication.finding.BallotCatalog;
+import org.proviso.election.ElectionService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -22,90 +19,85 @@ public class RemakeService {
 
     private final BatchStore batches;
     private final RemakeSheetStore sheets;
+    private final ElectionService elections;
     private final AccessService access;
-    private final LedgerService ledger;
+    private final ActDoor door;
 
-    RemakeService(BatchStore batches, RemakeSheetStore sheets, AccessService access, LedgerService ledger) {
+    RemakeService(
+            BatchStore batches,
+            RemakeSheetStore sheets,
+            ElectionService elections,
+            AccessService access,
+            ActDoor door) {
         this.batches = batches;
         this.sheets = sheets;
+        this.elections = elections;
         this.access = access;
-        this.ledger = ledger;
+        this.door = door;
     }
 
     /** What is to be copied in a batch. */
     @Transactional(readOnly = true)
     public List<RemakeSheet> sheets(ElectionId electionId, int batchNo) {
+        access.demand(Permission.SEE_RELEASE);
         return sheets.of(electionId, batchNo);
     }
 
-    /** What is to be copied in every batch of an election, by batch number. */
+    /** The ballot styles of an election, for the titles of the contests to copy. */
     @Transactional(readOnly = true)
-    public Map<Integer, List<RemakeSheet>> sheets(ElectionId electionId) {
-        return sheets.all(electionId).stream().collect(Collectors.groupingBy(RemakeSheet::batchNo));
+    public BallotCatalog ballots(ElectionId electionId) {
+        access.demand(Permission.SEE_RELEASE);
+        return elections.ballots(electionId);
     }
 
     /** The first of two begins to copy. */
     @Transactional
-    public void beginRemake(ElectionId electionId, int batchNo, int number, int version) {
-        OfficeUser user = access.demand(Permission.REMAKE_BALLOTS);
-        RemakeSheet sheet = demand(electionId, batchNo, number, version);
-        Batch batch = batches.find(electionId, batchNo).orElseThrow();
-        if (batch.openedAt() == null || sheet.firstCopier() != null) {
-            throw new IllegalStateException("This batch is not open yet, or somebody has begun to copy.");
-        }
-        sheets.begin(sheet, user.userName());
-        record(sheet, user, "remake_begun");
+    public ActResult<RemakeSheet> beginRemake(ElectionId electionId, int batchNo, int number, int version) {
+        ActDoor.Permitted first = door.demand(Permission.REMAKE_BALLOTS);
+        return first.lock(() -> sheets.known(electionId, batchNo, number).at(version))
+                .refuse(sheet -> ReleaseChecks.open(batches.known(electionId, batchNo)))
+                .refuse(ReleaseChecks::toBeCopied)
+                .save(sheet -> {
+                    sheets.begin(sheet, first.user().userName());
+                    return sheets.known(electionId, batchNo, number);
+                })
+                .record(sheet -> line(sheet, "remake_begun"));
     }
 
     /** The second of two has read every mark back. */
     @Transactional
-    public void recordRemake(ElectionId electionId, int batchNo, int number, int version) {
-        RemakeSheet sheet = demand(electionId, batchNo, number, version);
-        if (sheet.firstCopier() == null || sheet.remadeAt() != null) {
-            throw new IllegalStateException("Nobody has begun to copy, or it is done.");
-        }
-        OfficeUser user = access.demandSomebodyElse(Permission.REMAKE_BALLOTS, List.of(sheet.firstCopier()));
-        sheets.remade(sheet, user.userName());
-        record(sheet, user, "remade");
+    public ActResult<RemakeSheet> recordRemake(ElectionId electionId, int batchNo, int number, int version) {
+        ActDoor.Permitted second = door.demand(Permission.REMAKE_BALLOTS);
+        return second.lock(() -> sheets.known(electionId, batchNo, number).at(version))
+                .refuse(ReleaseChecks::beingCopied)
+                .notBy(sheet -> ReleaseService.userNames(sheet.firstCopier()))
+                .save(sheet -> {
+                    sheets.remade(sheet, second.user().userName());
+                    return sheets.known(electionId, batchNo, number);
+                })
+                .record(sheet -> line(sheet, "remade"));
     }
 
     /** The ballots of a batch go to tabulation, once every sheet is remade. */
     @Transactional
-    public ReleaseActResult handOff(ElectionId electionId, int batchNo, int version, int ballots) {
-        OfficeUser user = access.demand(Permission.HAND_OFF);
-        Batch batch = batches.find(electionId, batchNo)
-                .filter(found -> found.version() == version)
-                .orElseThrow(() -> new OptimisticLockingFailureException("The batch was changed meanwhile."));
-        boolean copied = sheets.of(electionId, batchNo).stream()
-                .map(RemakeSheet::remadeAt)
-                .allMatch(Objects::nonNull);
-        if (batch.openedAt() == null || batch.handedOffAt() != null || !copied) {
-            return new ReleaseActResult.Refused(Refusal.of(
-                    Why.NOT_IN_THIS_STATE, "A batch is handed off once, when it is open and everything is remade."));
-        }
-        if (ballots != batch.ballots()) {
-            return new ReleaseActResult.Refused(Refusal.of(
-                    Why.NOT_IN_THIS_STATE,
-                    ballots + " ballots are counted, and the batch had " + batch.ballots() + ": count again."));
-        }
-        batches.handedOff(batch);
-        ledger.record(
-                LedgerChain.of(electionId), user.actor(), "handed_off", "batch " + batchNo, Map.of("ballots", ballots));
-        return new ReleaseActResult.Done(batches.find(electionId, batchNo).orElseThrow());
+    public ActResult<Batch> handOff(ElectionId electionId, int batchNo, int version, int ballots) {
+        return door.demand(Permission.HAND_OFF)
+                .lock(() -> batches.known(electionId, batchNo).at(version))
+                .refuse(ReleaseChecks::open)
+                .refuse(batch -> ReleaseChecks.handOff(batch, sheets.of(electionId, batchNo), ballots))
+                .save(batch -> {
+                    batches.handedOff(batch);
+                    return batches.known(electionId, batchNo);
+                })
+                .record(batch -> ReleaseService.line(
+                        electionId, "handed_off", ReleaseService.subject(batchNo), Map.of("ballots", ballots)));
     }
 
-    private RemakeSheet demand(ElectionId electionId, int batchNo, int number, int version) {
-        return sheets.find(electionId, batchNo, number)
-                .filter(found -> found.version() == version)
-                .orElseThrow(() -> new OptimisticLockingFailureException("The sheet was changed meanwhile."));
-    }
-
-    private void record(RemakeSheet sheet, OfficeUser user, String act) {
-        ledger.record(
-                LedgerChain.of(sheet.electionId()),
-                user.actor(),
+    private static LedgerLine line(RemakeSheet sheet, String act) {
+        return ReleaseService.line(
+                sheet.electionId(),
                 act,
-                "batch " + sheet.batchNo() + " sheet " + sheet.number(),
+                ReleaseService.subject(sheet.batchNo()) + " sheet " + sheet.number(),
                 Map.of("ballots", sheet.ballots()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
+import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
  * What to copy from ballots of one style to ballots of another: one sheet a pair of styles and list of contests, never
@@ -21,4 +22,13 @@ public record RemakeSheet(
         @Nullable UserName firstCopier,
         @Nullable String secondCopier,
         @Nullable Instant remadeAt,
-        int version) {}
+        int version) {
+
+    /** The sheet, if it is as it was seen. */
+    RemakeSheet at(int seen) {
+        if (seen != version) {
+            throw new OptimisticLockingFailureException("The sheet was changed meanwhile.");
+        }
+        return this;
+    }
+}

@@ -8,7 +8,6 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -57,10 +56,12 @@ class RemakeSheetStore {
                 .list();
     }
 
-    Optional<RemakeSheet> find(ElectionId electionId, int batchNo, int number) {
+    /** One sheet; {@link IllegalArgumentException} where there is none. */
+    RemakeSheet known(ElectionId electionId, int batchNo, int number) {
         return of(electionId, batchNo).stream()
                 .filter(sheet -> sheet.number() == number)
-                .findFirst();
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Batch " + batchNo + " has no sheet " + number + "."));
     }
 
     void begin(RemakeSheet sheet, UserName by) {

@@ -26,7 +26,7 @@ class OutOfBalance {
     List<String> of(ElectionId electionId) {
         return canvass.balances(electionId, ARRIVALS).stream()
                 .filter(balance -> balance instanceof BalanceResult.Differs)
-                .filter(balance -> !balance.place().startsWith(CanvassService.COUNTY))
+                .filter(balance -> !balance.where().isCounty())
                 .map(BalanceResult::words)
                 .distinct()
                 .toList();

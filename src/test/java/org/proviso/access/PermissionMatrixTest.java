@@ -31,6 +31,7 @@ class PermissionMatrixTest {
             pull_out              |        |          | x       |              |            |               |          |
             vote                  |        |          | x       |              |            |               |          |
             decide                |        |          | x       |              |            |               |          |
+            see_release           |        |          |         | x            | x          |               |          |
             open_envelopes        |        |          |         | x            |            |               |          |
             remake_ballots        |        |          |         | x            |            |               |          |
             hand_off              |        |          |         | x            |            |               |          |

@@ -16,6 +16,7 @@ import org.proviso.board.motion.MotionService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
@@ -65,10 +66,10 @@ class BoardServiceTest {
     void only_a_body_that_the_pack_lets_decide_is_called(TestOffice office) {
         CasesReady.in(office);
         BoardService boards = office.the(BoardService.class);
-        BoardActResult<BoardSession> refused = as("eve", () -> boards.callSession(call(BodyKind.FIRST)));
+        ActResult<BoardSession> refused = as("eve", () -> boards.callSession(call(BodyKind.FIRST)));
         assertThat(refused(refused)).isEqualTo("no_such_body");
-        assertThat(((BoardActResult.Refused<BoardSession>) refused).words())
-                .isEqualTo("By the rule pack it is for the board to decide, not for the first body.");
+        assertThat(refused.refusals().get(0).words())
+                .isEqualTo("The rule pack gives decisions to the board, not to the first body.");
         assertThat(as("eve", () -> boards.sessions(new ElectionId(CasesReady.ID))))
                 .isEmpty();
         assertThatThrownBy(() -> as("eve", () -> boards.callSession(new CallSession(null, BodyKind.BOARD, NOON, ""))))
@@ -120,7 +121,7 @@ class BoardServiceTest {
     }
 
     @OnADatabase
-    void a_member_stands_aside_once_on_an_envelope_of_the_agenda(TestOffice office) {
+    void a_member_is_recused_once_from_an_envelope_of_the_agenda(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         BoardService boards = office.the(BoardService.class);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);

@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.proviso.board.agenda.AgendaService;
-import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.CopiedEnvelopes;
 import org.proviso.database.DatabaseKind;
@@ -92,10 +93,9 @@ class DecisionQueriesTest {
         Statements put = Statements.of(() -> board.put(envelopes));
         Statements moved =
                 Statements.of(() -> as("eve", () -> done(board.motions().move(move))));
-        BoardMotion motion =
-                board.voted(new BoardActResult.Done<>(board.motion(new MotionKey(board.key(), 1))), "yes yes");
+        BoardMotion motion = board.voted(ActResult.accepted(board.motion(new MotionKey(board.key(), 1))), "yes yes");
         Statements closed =
-                Statements.of(() -> assertThat(board.close(motion)).isInstanceOf(VoteClosingResult.Settled.class));
+                Statements.of(() -> assertThat(done(board.close(motion))).isInstanceOf(VoteClosed.Settled.class));
         AgendaService agendas = cases.office().the(AgendaService.class);
         Statements agenda = Statements.of(() -> as("eve", () -> agendas.agenda(board.key())));
         BoardService boards = cases.office().the(BoardService.class);

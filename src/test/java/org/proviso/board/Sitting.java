@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import static org.proviso.board.CasesReady.as;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -9,15 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
-import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.ActResults;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
@@ -49,7 +51,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return this;
     }
 
-    public BoardActResult<BoardMotion> move(MotionKind kind, List<EnvelopeNumber> envelopes, Reason... reasons) {
+    public ActResult<BoardMotion> move(MotionKind kind, List<EnvelopeNumber> envelopes, Reason... reasons) {
         String reference = kind == MotionKind.REJECT ? CasesReady.REFERENCE : "";
         return as(
                 chair(),
@@ -57,7 +59,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                         .move(new MoveMotion(key, kind, seen(envelopes), Set.of(), List.of(reasons), reference, "")));
     }
 
-    public BoardActResult<BoardMotion> move(MotionKind kind, EnvelopeNumber envelope, String because) {
+    public ActResult<BoardMotion> move(MotionKind kind, EnvelopeNumber envelope, String because) {
         return as(
                 chair(),
                 () -> motions()
@@ -70,7 +72,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     /** Puts the motion to the vote and notes the votes of the members in their order, {@code -} for none. */
-    public BoardMotion voted(BoardActResult<BoardMotion> moved, String votes) {
+    public BoardMotion voted(ActResult<BoardMotion> moved, String votes) {
         BoardMotion motion = done(moved);
         as(chair(), () -> done(motions().putToVote(motion.key(), motion.version())));
         List<String> words = Arrays.asList(votes.split(" "));
@@ -86,12 +88,12 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                         as(chair(), () -> done(motions().vote(new CastVote(motion, new UserName(member), vote)))));
     }
 
-    public VoteClosingResult close(BoardMotion motion) {
+    public ActResult<VoteClosed> close(BoardMotion motion) {
         return as(chair(), () -> motions().close(motion.key(), motion.version()));
     }
 
     /** Moves, votes and closes. */
-    public VoteClosingResult closed(BoardActResult<BoardMotion> moved, String votes) {
+    public ActResult<VoteClosed> closed(ActResult<BoardMotion> moved, String votes) {
         return close(voted(moved, votes));
     }
 
@@ -103,34 +105,37 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
         return cases.office().the(MotionService.class);
     }
 
-    public static <T> T done(BoardActResult<T> step) {
-        if (step instanceof BoardActResult.Done<T> done) {
-            return done.now();
-        }
-        throw new AssertionError("refused: " + ((BoardActResult.Refused<T>) step).words());
+    public static <T> T done(ActResult<T> step) {
+        return ActResults.accepted(step);
     }
 
-    public static String refused(BoardActResult<?> step) {
-        if (step instanceof BoardActResult.Refused<?> refused) {
-            return codes(refused.why().stream());
-        }
-        throw new AssertionError("not refused: " + step);
+    public static VoteClosed.Settled settled(ActResult<VoteClosed> closed) {
+        return (VoteClosed.Settled) done(closed);
     }
 
-    /** The codes of all refusals, those of cases after the number of the case. */
-    public static String refused(VoteClosingResult closed) {
-        if (closed instanceof VoteClosingResult.Refused refused) {
-            Stream<String> ofCases = refused.ofCases().entrySet().stream()
-                    .sorted(Map.Entry.comparingByKey())
-                    .map(one -> one.getKey().envelopeNo() + " " + codes(one.getValue().stream()));
-            return Stream.concat(
-                            refused.why().stream().map(refusal -> refusal.why().code()), ofCases)
-                    .collect(Collectors.joining(", "));
-        }
-        throw new AssertionError("not refused: " + closed);
+    public static VoteClosed.StaysOpen staysOpen(ActResult<VoteClosed> closed) {
+        return (VoteClosed.StaysOpen) done(closed);
     }
 
-    private static String codes(Stream<Refusal> refusals) {
-        return refusals.map(refusal -> refusal.why().code()).collect(Collectors.joining(", "));
+    public static VoteClosed.WaitsForOtherBody waits(ActResult<VoteClosed> closed) {
+        return (VoteClosed.WaitsForOtherBody) done(closed);
+    }
+
+    /** The codes of all refusals, those of an envelope after its number. */
+    public static String refused(ActResult<?> step) {
+        if (!step.isRefused()) {
+            throw new AssertionError("not refused: " + step);
+        }
+        Map<String, List<String>> codes = new LinkedHashMap<>();
+        step.refusals()
+                .forEach(refusal -> codes.computeIfAbsent(number(refusal), any -> new ArrayList<>())
+                        .add(refusal.why().code()));
+        return codes.entrySet().stream()
+                .map(one -> one.getKey() + String.join(", ", one.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String number(Refusal refusal) {
+        return refusal.about() == null ? "" : refusal.about() + " ";
     }
 }

@@ -7,6 +7,8 @@ import static org.proviso.board.CasesReady.as;
 import static org.proviso.board.CasesReady.key;
 import static org.proviso.board.Sitting.done;
 import static org.proviso.board.Sitting.refused;
+import static org.proviso.board.Sitting.settled;
+import static org.proviso.board.Sitting.waits;
 import static org.proviso.core.rules.Reason.REGISTERED_LATE;
 import static org.proviso.core.rules.Reason.WRONG_PARTY_BALLOT;
 
@@ -16,10 +18,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -52,14 +55,15 @@ class TwoBodiesTest {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
-        VoteClosingResult waits = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
-        assertThat(((VoteClosingResult.WaitsForOtherBody) waits).motion())
+        ActResult<VoteClosed> waiting = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
+        assertThat(waits(waiting).motion())
                 .returns(MotionResult.CARRIED, BoardMotion::end)
                 .returns("The motion to reject carried, 2 to 0: waiting for the other body.", BoardMotion::words);
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
-        VoteClosingResult closed = first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
-        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
-        assertThat(((VoteClosingResult.Settled) closed).motion())
+        ActResult<VoteClosed> closed =
+                first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes abstains");
+        assertThat(settled(closed).now()).hasSize(2);
+        assertThat(settled(closed).motion())
                 .returns("The motion to reject carried, 1 to 0 and 2 to 0: reject.", BoardMotion::words)
                 .returns(new MotionKey(second.key(), 1), BoardMotion::joined);
         assertThat(second.motion(new MotionKey(second.key(), 1)).joined()).isEqualTo(new MotionKey(first.key(), 1));
@@ -78,9 +82,9 @@ class TwoBodiesTest {
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
         first.closed(first.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE), "yes yes");
-        VoteClosingResult closed = second.closed(
+        ActResult<VoteClosed> closed = second.closed(
                 second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE), "no no");
-        assertThat(((VoteClosingResult.Settled) closed).motion().end()).isEqualTo(MotionResult.FAILED);
+        assertThat(settled(closed).motion().end()).isEqualTo(MotionResult.FAILED);
         assertThat(first.motion(new MotionKey(first.key(), 1)).end()).isEqualTo(MotionResult.CARRIED);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
                 .returns(DecisionOutcome.COUNT, Decision::as)
@@ -95,23 +99,23 @@ class TwoBodiesTest {
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
         first.closed(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
-        assertThat(second.closed(
+        assertThat(done(second.closed(
                         second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
-                        "yes yes"))
+                        "yes yes")))
                 .as("one of the two envelopes only")
-                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
-        assertThat(second.closed(second.move(MotionKind.REJECT, LATE, WRONG_PARTY_BALLOT), "yes yes"))
+                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+        assertThat(done(second.closed(second.move(MotionKind.REJECT, LATE, WRONG_PARTY_BALLOT), "yes yes")))
                 .as("another reason")
-                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
-        assertThat(first.closed(
+                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+        assertThat(done(first.closed(
                         first.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
-                        "yes yes"))
+                        "yes yes")))
                 .as("the second body voted otherwise since")
-                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
-        assertThat(second.closed(
+                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
+        assertThat(done(second.closed(
                         second.move(MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")), REGISTERED_LATE),
-                        "yes yes"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+                        "yes yes")))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(cases.now("P-1058").state()).isEqualTo(CaseState.READY);
     }
 
@@ -139,18 +143,18 @@ class TwoBodiesTest {
         ExecutorService both = Executors.newFixedThreadPool(2);
         try {
             CountDownLatch start = new CountDownLatch(1);
-            Future<VoteClosingResult> closing = both.submit(() -> at(start, first, one));
-            Future<VoteClosingResult> closingToo = both.submit(() -> at(start, second, other));
+            Future<ActResult<VoteClosed>> closing = both.submit(() -> at(start, first, one));
+            Future<ActResult<VoteClosed>> closingToo = both.submit(() -> at(start, second, other));
             start.countDown();
-            assertThat(List.of(closing.get(), closingToo.get()))
-                    .hasAtLeastOneElementOfType(VoteClosingResult.WaitsForOtherBody.class)
-                    .hasAtLeastOneElementOfType(VoteClosingResult.Settled.class);
+            assertThat(List.of(done(closing.get()), done(closingToo.get())))
+                    .hasAtLeastOneElementOfType(VoteClosed.WaitsForOtherBody.class)
+                    .hasAtLeastOneElementOfType(VoteClosed.Settled.class);
         } finally {
             both.shutdownNow();
         }
     }
 
-    private static VoteClosingResult at(CountDownLatch start, Sitting sitting, BoardMotion motion)
+    private static ActResult<VoteClosed> at(CountDownLatch start, Sitting sitting, BoardMotion motion)
             throws InterruptedException {
         start.await();
         return sitting.close(motion);
@@ -178,17 +182,19 @@ class TwoBodiesTest {
         CasesReady cases = cases(office).toCount(COUNT);
         Sitting first = first(cases).put(COUNT);
         Sitting second = second(cases).put(COUNT);
-        assertThat(first.closed(first.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "Tomorrow."), "yes yes"))
-                .isInstanceOf(VoteClosingResult.StaysOpen.class);
+        assertThat(done(first.closed(
+                        first.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "Tomorrow."), "yes yes")))
+                .isInstanceOf(VoteClosed.StaysOpen.class);
         first.closed(first.move(MotionKind.COUNT, COUNT), "yes yes");
         second.closed(second.move(MotionKind.COUNT, COUNT), "yes yes");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
-        assertThat(second.closed(
-                        second.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes"))
-                .isInstanceOf(VoteClosingResult.WaitsForOtherBody.class);
+        assertThat(done(second.closed(
+                        second.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes")))
+                .isInstanceOf(VoteClosed.WaitsForOtherBody.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.DECIDED);
-        assertThat(first.closed(first.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(first.closed(
+                        first.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes")))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.OPEN);
     }
 }

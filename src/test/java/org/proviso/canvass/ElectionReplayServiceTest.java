@@ -2,6 +2,7 @@ package org.proviso.canvass;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.util.Set;
@@ -12,7 +13,6 @@ import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
 import org.proviso.release.Batch;
-import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.review.WorkedPrimary;
@@ -38,39 +38,26 @@ class ElectionReplayServiceTest {
     /** One batch opened, one made. */
     private static void opened(TestOffice office) {
         ReleaseService release = office.the(ReleaseService.class);
-        as("carl", () -> {
-            release.recordOtherBallotsComplete(new ElectionId(Primary.ID));
-            return release;
-        });
+        accepted(as("carl", () -> release.recordOtherBallotsComplete(new ElectionId(Primary.ID))));
         Set<EnvelopeNumber> waiting = as("hal", () -> release.waiting(new ElectionId(Primary.ID))).stream()
                 .filter(one -> !one.decision().ballot().heldApart())
                 .map(one -> one.key().envelopeNo())
                 .limit(8)
                 .collect(Collectors.toSet());
-        Batch made = done(as("hal", () -> release.makeBatch(new ElectionId(Primary.ID), waiting, "")));
-        Batch begun =
-                done(as("hal", () -> release.beginOpening(new ElectionId(Primary.ID), made.number(), made.version())));
-        Batch open = done(
+        Batch made = accepted(as("hal", () -> release.makeBatch(new ElectionId(Primary.ID), waiting, "")));
+        Batch begun = accepted(
+                as("hal", () -> release.beginOpening(new ElectionId(Primary.ID), made.number(), made.version())));
+        Batch open = accepted(
                 as("ida", () -> release.recordOpening(new ElectionId(Primary.ID), made.number(), begun.version(), 1)));
         RemakeService remake = office.the(RemakeService.class);
-        remake.sheets(new ElectionId(Primary.ID), 1).forEach(sheet -> {
-            as("hal", () -> {
-                remake.beginRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version());
-                return sheet;
-            });
-            as("ida", () -> {
-                remake.recordRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version() + 1);
-                return sheet;
-            });
+        as("hal", () -> remake.sheets(new ElectionId(Primary.ID), 1)).forEach(sheet -> {
+            accepted(as(
+                    "hal", () -> remake.beginRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version())));
+            accepted(as(
+                    "ida",
+                    () -> remake.recordRemake(new ElectionId(Primary.ID), 1, sheet.number(), sheet.version() + 1)));
         });
-        done(as("hal", () -> remake.handOff(new ElectionId(Primary.ID), 1, open.version(), open.ballots())));
-    }
-
-    private static Batch done(ReleaseActResult release) {
-        if (release instanceof ReleaseActResult.Done done) {
-            return done.batch();
-        }
-        throw new AssertionError("refused: " + release);
+        accepted(as("hal", () -> remake.handOff(new ElectionId(Primary.ID), 1, open.version(), open.ballots())));
     }
 
     @OnBothDatabases

@@ -1,17 +1,19 @@
 package org.proviso.journey;
 
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.util.EnumMap;
 import java.util.Map;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.NoteFigure;
 import org.proviso.canvass.VotingHours;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.chain.ChainHead;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
@@ -78,12 +80,11 @@ final class AddingUp {
     }
 
     void note(String place, Figure figure, int number, String because) {
-        as("carl", () -> {
-            office.the(CanvassService.class)
-                    .noteFigure(new NoteFigure(
-                            new ElectionId(election), place, VotingHours.REGULAR, figure, number, because));
-            return true;
-        });
+        accepted(as(
+                "carl",
+                () -> office.the(CanvassService.class)
+                        .noteFigure(new NoteFigure(
+                                new ElectionId(election), place, VotingHours.REGULAR, figure, number, because))));
     }
 
     /** Every location reports nothing missing; the mail-ballot office's log stands for a return. */
@@ -104,7 +105,7 @@ final class AddingUp {
         log.forEach((figure, number) -> note("Mail-ballot office", figure, number, "Hand-over log."));
     }
 
-    ElectionClosingResult close() {
+    ActResult<ChainHead> close() {
         return as("dora", () -> office.the(CanvassService.class).closeElection(new ElectionId(election)));
     }
 }

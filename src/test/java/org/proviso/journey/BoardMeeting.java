@@ -1,5 +1,6 @@
 package org.proviso.journey;
 
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.time.LocalDateTime;
@@ -9,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
@@ -22,7 +22,7 @@ import org.proviso.board.agenda.AgendaLine;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.motion.MotionService;
-import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -45,14 +45,14 @@ final class BoardMeeting {
     /** Holds the session; how many envelopes it settled. */
     int hold(LocalDateTime when) {
         SessionKey session = open(when);
-        as("eve", () -> done(office.the(AgendaService.class).addAllReady(session)));
+        as("eve", () -> accepted(office.the(AgendaService.class).addAllReady(session)));
         int settled = 0;
         for (List<AgendaLine> group : groups(session).values()) {
             settled += vote(session, group);
         }
         as(
                 "eve",
-                () -> done(office.the(BoardService.class)
+                () -> accepted(office.the(BoardService.class)
                         .close(session, session(session).version())));
         return settled;
     }
@@ -61,11 +61,11 @@ final class BoardMeeting {
         BoardService board = office.the(BoardService.class);
         BoardSession called = as(
                 "eve",
-                () -> done(board.callSession(
+                () -> accepted(board.callSession(
                         new CallSession(new ElectionId(election), BodyKind.BOARD, when, "Board room"))));
-        as("eve", () -> done(board.open(called.key(), session(called.key()).version())));
+        as("eve", () -> accepted(board.open(called.key(), session(called.key()).version())));
         for (String member : MEMBERS) {
-            as("eve", () -> done(board.recordArrival(called.key(), new UserName(member))));
+            as("eve", () -> accepted(board.recordArrival(called.key(), new UserName(member))));
         }
         return called.key();
     }
@@ -97,7 +97,7 @@ final class BoardMeeting {
         }
         BoardMotion moved = as(
                 "eve",
-                () -> done(motions.move(new MoveMotion(
+                () -> accepted(motions.move(new MoveMotion(
                         session,
                         kind,
                         envelopes,
@@ -105,24 +105,16 @@ final class BoardMeeting {
                         List.copyOf(reasons),
                         kind == MotionKind.REJECT ? "As proposed for each" : "",
                         ""))));
-        BoardMotion put = as("fay", () -> done(motions.putToVote(moved.key(), moved.version())));
+        BoardMotion put = as("fay", () -> accepted(motions.putToVote(moved.key(), moved.version())));
         BoardMotion voted = put;
         for (String member : MEMBERS) {
-            voted = as("fay", () -> done(motions.vote(new CastVote(put.key(), new UserName(member), Vote.YES))));
+            voted = as("fay", () -> accepted(motions.vote(new CastVote(put.key(), new UserName(member), Vote.YES))));
         }
         int version = voted.version();
-        VoteClosingResult closed = as("fay", () -> motions.close(put.key(), version));
-        if (closed instanceof VoteClosingResult.Settled settled) {
+        VoteClosed closed = as("fay", () -> accepted(motions.close(put.key(), version)));
+        if (closed instanceof VoteClosed.Settled settled) {
             return settled.now().size();
         }
-        throw new AssertionError(kind + " of " + envelopes.keySet() + ": "
-                + (closed instanceof VoteClosingResult.Refused refused ? refused.words() : closed));
-    }
-
-    private static <T> T done(BoardActResult<T> step) {
-        if (step instanceof BoardActResult.Done<T> done) {
-            return done.now();
-        }
-        throw new AssertionError("refused: " + ((BoardActResult.Refused<T>) step).words());
+        throw new AssertionError(kind + " of " + envelopes.keySet() + ": " + closed);
     }
 }

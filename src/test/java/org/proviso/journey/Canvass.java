@@ -1,6 +1,7 @@
 package org.proviso.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.accepted;
 import static org.proviso.journey.Office.as;
 
@@ -31,7 +32,6 @@ import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
-import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
@@ -131,41 +131,30 @@ final class Canvass {
     /** Opens everything that counts in one batch, remakes what is to be remade, and hands it off. */
     int release(int empty) {
         ReleaseService releases = office.the(ReleaseService.class);
-        as("carl", () -> {
-            releases.recordOtherBallotsComplete(new ElectionId(ID));
-            return true;
-        });
+        accepted(as("carl", () -> releases.recordOtherBallotsComplete(new ElectionId(ID))));
         Set<EnvelopeNumber> waiting = new LinkedHashSet<>();
-        for (EnvelopeToOpen one : releases.waiting(new ElectionId(ID))) {
+        for (EnvelopeToOpen one : as("hal", () -> releases.waiting(new ElectionId(ID)))) {
             waiting.add(one.key().envelopeNo());
         }
-        Batch made = batch(as("hal", () -> releases.makeBatch(new ElectionId(ID), waiting, "")));
-        Batch begun = batch(as("hal", () -> releases.beginOpening(new ElectionId(ID), made.number(), made.version())));
-        Batch opened = batch(
+        Batch made = accepted(as("hal", () -> releases.makeBatch(new ElectionId(ID), waiting, "")));
+        Batch begun =
+                accepted(as("hal", () -> releases.beginOpening(new ElectionId(ID), made.number(), made.version())));
+        Batch opened = accepted(
                 as("ida", () -> releases.recordOpening(new ElectionId(ID), made.number(), begun.version(), empty)));
         RemakeService remakes = office.the(RemakeService.class);
-        for (RemakeSheet sheet : remakes.sheets(new ElectionId(ID), made.number())) {
-            as("hal", () -> {
-                remakes.beginRemake(new ElectionId(ID), made.number(), sheet.number(), sheet.version());
-                return true;
-            });
-            as("ida", () -> {
-                remakes.recordRemake(new ElectionId(ID), made.number(), sheet.number(), sheet.version() + 1);
-                return true;
-            });
+        for (RemakeSheet sheet : as("hal", () -> remakes.sheets(new ElectionId(ID), made.number()))) {
+            accepted(as(
+                    "hal",
+                    () -> remakes.beginRemake(new ElectionId(ID), made.number(), sheet.number(), sheet.version())));
+            accepted(as(
+                    "ida",
+                    () -> remakes.recordRemake(
+                            new ElectionId(ID), made.number(), sheet.number(), sheet.version() + 1)));
         }
-        return batch(as(
+        return accepted(as(
                         "ida",
                         () -> remakes.handOff(new ElectionId(ID), made.number(), opened.version(), opened.ballots())))
                 .ballots();
-    }
-
-    private static Batch batch(ReleaseActResult release) {
-        if (release instanceof ReleaseActResult.Done done) {
-            return done.batch();
-        }
-        throw new AssertionError(
-                "refused: " + ((ReleaseActResult.Refused) release).refusal().words());
     }
 
     Map<CaseState, Integer> states() {

@@ -1,6 +1,8 @@
 package org.proviso.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.why;
 import static org.proviso.journey.Office.as;
 
 import java.io.IOException;
@@ -9,11 +11,12 @@ import java.time.LocalDateTime;
 import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.canvass.Figure;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.chain.ChainHead;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -73,9 +76,10 @@ class ScriptedCanvassTest {
 
     private static void closes(Canvass canvass, int ballots) {
         AddingUp adding = new AddingUp(canvass.office(), Canvass.ID);
-        assertThat(((ElectionClosingResult.NotYet) adding.close()).because())
+        assertThat(adding.close().refusals())
                 .as("the return that is one too many is found")
-                .anySatisfy(words -> assertThat(words).startsWith("Birch Hall Fire Station sent back 20"));
+                .allSatisfy(refusal -> assertThat(refusal.why()).isEqualTo(Why.OUT_OF_BALANCE))
+                .anySatisfy(refusal -> assertThat(refusal.words()).startsWith("Birch Hall Fire Station sent back 20"));
         adding.noteTheUsual(2);
         adding.lateReturn("Ansel Township Hall", canvass.receivedFrom("Ansel Township Hall"));
         adding.clearUp("Birch Hall Fire Station", 19);
@@ -86,14 +90,15 @@ class ScriptedCanvassTest {
                 .filter(decision -> decision.as() != DecisionOutcome.REJECT)
                 .count();
         adding.note(CanvassService.COUNTY, Figure.CREDITED, (int) counted, "Voter-credit list.");
-        assertThat(as(
-                        "carl",
-                        () -> canvass.office()
-                                .the(CanvassService.class)
-                                .keepDailyFigures(new ElectionId(Canvass.ID), Map.of())))
+        CanvassService figures = canvass.office().the(CanvassService.class);
+        assertThat(accepted(as("carl", () -> figures.keepDailyFigures(new ElectionId(Canvass.ID), Map.of()))))
                 .isEmpty();
-        ElectionClosingResult closing = adding.close();
-        assertThat(closing).as("%s", closing).isInstanceOf(ElectionClosingResult.Closed.class);
+        assertThat(accepted(adding.close())).isEqualTo(head(canvass));
+        assertThat(why(adding.close())).as("it is closed once").isEqualTo(Why.ELECTION_CLOSED);
+    }
+
+    private static ChainHead head(Canvass canvass) {
+        return canvass.office().the(LedgerService.class).head(LedgerChain.of(new ElectionId(Canvass.ID)));
     }
 
     private static void proves(TestOffice services) {

@@ -1,6 +1,7 @@
 package org.proviso.notices;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.core.act.ActResults.accepted;
 
 import java.time.LocalDateTime;
 import org.proviso.core.ElectionId;
@@ -56,7 +57,7 @@ class AskThatRanOutTest {
         office.at(NoticeOffice.LAST_MOMENT.plusMinutes(1));
         LogReturnedMail back =
                 new LogReturnedMail(TOLD_IN_TIME, sent.number(), sent.version(), 1, NoticeOffice.LAST_MOMENT);
-        Office.as("jon", () -> office.service().logCameBack(back));
+        accepted(Office.as("jon", () -> office.service().logCameBack(back)));
         look(office);
         assertThat(says(office, TOLD_IN_TIME)).isEqualTo(Recommendation.REJECT);
     }

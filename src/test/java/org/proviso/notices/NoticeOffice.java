@@ -1,5 +1,6 @@
 package org.proviso.notices;
 
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.time.LocalDateTime;
@@ -7,6 +8,7 @@ import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
@@ -55,7 +57,7 @@ record NoticeOffice(Primary primary) {
                 .orElseThrow();
     }
 
-    NoticeLogResult log(String who, Notice notice, NoticeChannel channel, LocalDateTime sentAt) {
+    ActResult<Notice> log(String who, Notice notice, NoticeChannel channel, LocalDateTime sentAt) {
         return as(
                 who,
                 () -> service()
@@ -63,18 +65,7 @@ record NoticeOffice(Primary primary) {
     }
 
     Notice logged(String who, Notice notice, LocalDateTime sentAt) {
-        return done(log(who, notice, NoticeChannel.MAIL, sentAt));
-    }
-
-    static Notice done(NoticeLogResult logged) {
-        if (logged instanceof NoticeLogResult.Done done) {
-            return done.notice();
-        }
-        throw new AssertionError(refused(logged));
-    }
-
-    static String refused(NoticeLogResult logged) {
-        return ((NoticeLogResult.Refused) logged).refusal().words();
+        return accepted(log(who, notice, NoticeChannel.MAIL, sentAt));
     }
 
     String letter(Notice notice) {

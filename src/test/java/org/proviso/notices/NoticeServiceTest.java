@@ -2,6 +2,9 @@ package org.proviso.notices;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.field;
+import static org.proviso.core.act.ActResults.why;
 import static org.proviso.journey.Office.as;
 
 import jakarta.validation.ConstraintViolationException;
@@ -12,6 +15,8 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnADatabase;
@@ -83,7 +88,7 @@ class NoticeServiceTest {
         Notice first = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
         Notice second = office.logged("jon", first, NoticeOffice.NOON);
         LocalDateTime atTheTable = LocalDateTime.of(2026, 8, 4, 20, 0);
-        Notice third = NoticeOffice.done(office.log("jon", second, NoticeChannel.IN_PERSON, atTheTable));
+        Notice third = accepted(office.log("jon", second, NoticeChannel.IN_PERSON, atTheTable));
         assertThat(second.sentAt()).isEqualTo(NoticeOffice.NOON.minusHours(1));
         assertThat(third.sentAt()).isEqualTo(atTheTable);
         assertThat(as("jon", () -> office.service().attempts(NO_ID, third.number())))
@@ -95,15 +100,60 @@ class NoticeServiceTest {
     void nothing_can_have_gone_out_later_than_now_or_before_the_ballot_was_cast(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         Notice notice = office.ask(NO_ID, Ask.IDENTIFICATION);
-        assertThat(NoticeOffice.refused(
-                        office.log("jon", notice, NoticeChannel.MAIL, NoticeOffice.NOON.plusMinutes(1))))
-                .contains("later than now");
-        assertThat(NoticeOffice.refused(
-                        office.log("jon", notice, NoticeChannel.MAIL, LocalDateTime.of(2026, 8, 4, 6, 0))))
-                .contains("cast only at");
+        ActResult<Notice> future = office.log("jon", notice, NoticeChannel.MAIL, NoticeOffice.NOON.plusMinutes(1));
+        assertThat(why(future)).isEqualTo(Why.MOMENT_NOT_POSSIBLE);
+        assertThat(field(future)).isEqualTo("sentAt");
+        assertThat(future.refusals().get(0).words()).contains("is in the future");
+        ActResult<Notice> early = office.log("jon", notice, NoticeChannel.MAIL, LocalDateTime.of(2026, 8, 4, 6, 0));
+        assertThat(why(early)).isEqualTo(Why.MOMENT_NOT_POSSIBLE);
+        assertThat(field(early)).isEqualTo("sentAt");
+        assertThat(early.refusals().get(0).words()).contains("was not cast until");
         assertThat(office.ask(NO_ID, Ask.IDENTIFICATION)).isEqualTo(notice);
         assertThatThrownBy(() -> office.log("jon", notice, null, NoticeOffice.NOON))
                 .isInstanceOf(ConstraintViolationException.class);
+    }
+
+    @OnADatabase
+    void mail_comes_back_once_and_not_before_it_was_sent_and_the_voter_still_counts_as_told(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice sent = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
+        ActResult<Notice> before = cameBack(office, sent, NoticeOffice.NOON.minusHours(2));
+        assertThat(why(before)).isEqualTo(Why.MOMENT_NOT_POSSIBLE);
+        assertThat(field(before)).isEqualTo("cameBackAt");
+        assertThat(why(cameBack(office, sent, NoticeOffice.NOON.plusMinutes(1))))
+                .isEqualTo(Why.MOMENT_NOT_POSSIBLE);
+        Notice returned = accepted(cameBack(office, sent, NoticeOffice.NOON));
+        assertThat(returned.sentAt()).isEqualTo(NoticeOffice.NOON.minusHours(1));
+        LedgerEntry entry = LoadedOffice.lastEntry(services);
+        assertThat(entry.act()).isEqualTo("notice_came_back");
+        assertThat(entry.payload())
+                .containsEntry("came_back_at", "2026-08-05T12:00")
+                .containsOnlyKeys("kind", "ask", "attempt", "notice", "came_back_at");
+        assertThat(why(cameBack(office, returned, NoticeOffice.NOON))).isEqualTo(Why.NOT_IN_THIS_STATE);
+    }
+
+    private static ActResult<Notice> cameBack(NoticeOffice office, Notice notice, LocalDateTime at) {
+        return as(
+                "jon",
+                () -> office.service()
+                        .logCameBack(new LogReturnedMail(notice.key(), notice.number(), notice.version(), 1, at)));
+    }
+
+    @OnADatabase
+    void the_letter_of_a_decision_goes_out_after_it_and_not_once_it_is_set_aside(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        EnvelopeKey key = office.primary().envelope("registered_late");
+        LocalDateTime decided = LocalDateTime.of(2026, 8, 6, 12, 0);
+        office.at(decided);
+        office.deciding().settled(key);
+        Notice due = office.outcome(key);
+        ActResult<Notice> before = office.log("carl", due, NoticeChannel.MAIL, decided.minusMinutes(1));
+        assertThat(why(before)).isEqualTo(Why.MOMENT_NOT_POSSIBLE);
+        assertThat(field(before)).isEqualTo("sentAt");
+        office.deciding().reopened(key);
+        Notice withdrawn = office.of(key).get(0);
+        assertThat(why(office.log("carl", withdrawn, NoticeChannel.MAIL, decided)))
+                .isEqualTo(Why.NOT_IN_THIS_STATE);
     }
 
     @OnADatabase

@@ -10,11 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.AgendaStore;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardSession;
 import org.proviso.board.MotionStore;
@@ -25,6 +24,7 @@ import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.review.CaseService;
@@ -50,6 +50,7 @@ public class AgendaService {
     private final ProposalsForDecision proposals;
     private final AccessService access;
     private final BoardLedger ledger;
+    private final ActDoor door;
 
     AgendaService(
             SessionStore sessions,
@@ -60,7 +61,8 @@ public class AgendaService {
             DecisionService decisions,
             ProposalsForDecision proposals,
             AccessService access,
-            BoardLedger ledger) {
+            BoardLedger ledger,
+            ActDoor door) {
         this.sessions = sessions;
         this.agenda = agenda;
         this.motions = motions;
@@ -70,6 +72,7 @@ public class AgendaService {
         this.proposals = proposals;
         this.access = access;
         this.ledger = ledger;
+        this.door = door;
     }
 
     /**
@@ -78,32 +81,54 @@ public class AgendaService {
      * agenda of another session of that body that is not closed.
      */
     @Transactional
-    public BoardActResult<List<AgendaItem>> addToAgenda(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
-        OfficeUser decider = access.demand(Permission.DECIDE);
+    public ActResult<List<AgendaItem>> addToAgenda(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
+        return door.demand(Permission.DECIDE)
+                .lock(() -> wanted(key, envelopeNos))
+                .refuseAll(this::refusals)
+                .save(wanted -> placed(key, wanted.cases()))
+                .recordIfAny(placed -> placed.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(ledger.line("agenda_put", key, Map.of("envelopes", envelopes(placed)))))
+                .map(placed -> agenda.all(key));
+    }
+
+    /** What is to come before a session, and the other sessions of its body that have an envelope already. */
+    private record WantedItems(
+            BoardSession session, List<EnvelopeCase> cases, Map<EnvelopeNumber, Integer> elsewhere) {}
+
+    private WantedItems wanted(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = all.stream()
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> SessionStore.unknown(key));
-        List<EnvelopeCase> wanted =
+        List<EnvelopeCase> cases =
                 List.copyOf(known(key.electionId(), new TreeSet<>(envelopeNos)).values());
-        Map<EnvelopeNumber, Integer> elsewhere = elsewhere(session, all);
-        List<Refusal> refusals =
-                new ArrayList<>(SessionChecks.notClosed(session).stream().toList());
-        wanted.forEach(one -> refusal(one, elsewhere).or(() -> ordered(one)).ifPresent(refusals::add));
-        return BoardActResult.unless(refusals, () -> {
-            List<AgendaItem> placed = places.place(key, wanted);
-            if (!placed.isEmpty()) {
-                agenda.put(key, placed);
-                ledger.record(decider, "agenda_put", key, key.subject(), Map.of("envelopes", envelopes(placed)));
-            }
-            return agenda.all(key);
-        });
+        return new WantedItems(session, cases, elsewhere(session, all));
+    }
+
+    private List<Refusal> refusals(WantedItems wanted) {
+        List<Refusal> refusals = new ArrayList<>(
+                SessionChecks.notClosed(wanted.session()).stream().toList());
+        wanted.cases()
+                .forEach(one -> refusal(one, wanted.elsewhere())
+                        .or(() -> ordered(one))
+                        .map(refusal -> refusal.about(one.key().envelopeNo()))
+                        .ifPresent(refusals::add));
+        return refusals;
+    }
+
+    private List<AgendaItem> placed(SessionKey key, List<EnvelopeCase> cases) {
+        List<AgendaItem> placed = places.place(key, cases);
+        if (!placed.isEmpty()) {
+            agenda.put(key, placed);
+        }
+        return placed;
     }
 
     /** Puts every envelope that is ready and on no other agenda of that body. */
     @Transactional
-    public BoardActResult<List<AgendaItem>> addAllReady(SessionKey key) {
+    public ActResult<List<AgendaItem>> addAllReady(SessionKey key) {
         access.demand(Permission.DECIDE);
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = sessions.lock(key);
@@ -118,25 +143,29 @@ public class AgendaService {
 
     /** One member takes an envelope out of its group, so that it is moved and voted on by itself. */
     @Transactional
-    public BoardActResult<AgendaItem> removeFromGroup(SessionKey key, EnvelopeNumber envelopeNo, int version) {
-        OfficeUser member = access.demand(Permission.PULL_OUT);
-        BoardSession session = sessions.lock(key);
-        Optional<AgendaItem> item = agenda.find(key, envelopeNo);
-        Optional<Refusal> refusal = SessionChecks.notClosed(session)
-                .or(() -> SessionChecks.onAgenda(item, envelopeNo))
-                .or(() -> SessionChecks.refuse(
-                        item.orElseThrow().standsAlone(), Why.NOT_ONE_GROUP, envelopeNo + " stands alone already."));
-        return BoardActResult.unless(refusal, () -> {
-            agenda.pullOut(key, envelopeNo, version, member.userName());
-            motions.pending(key).ifPresent(motion -> motions.pullOut(motion.key(), envelopeNo));
-            ledger.record(
-                    member,
-                    "pulled_out",
-                    key,
-                    envelopeNo.value(),
-                    Map.of("group", item.orElseThrow().group()));
-            return agenda.find(key, envelopeNo).orElseThrow();
-        });
+    public ActResult<AgendaItem> removeFromGroup(SessionKey key, EnvelopeNumber envelopeNo, int version) {
+        ActDoor.Permitted member = door.demand(Permission.PULL_OUT);
+        return member.lock(() -> sessions.lock(key))
+                .refuse(SessionChecks::notClosed)
+                .refuse(session -> inAGroup(agenda.find(key, envelopeNo), envelopeNo))
+                .save(session -> {
+                    agenda.pullOut(key, envelopeNo, version, member.user().userName());
+                    motions.pending(key).ifPresent(motion -> motions.pullOut(motion.key(), envelopeNo));
+                    return agenda.find(key, envelopeNo).orElseThrow();
+                })
+                .record(item -> ledger.line(
+                        "pulled_out",
+                        key,
+                        envelopeNo.value(),
+                        Map.of("group", Objects.requireNonNull(item.group(), "it was in a group"))));
+    }
+
+    private static Optional<Refusal> inAGroup(Optional<AgendaItem> item, EnvelopeNumber envelopeNo) {
+        return SessionChecks.onAgenda(item, envelopeNo)
+                .or(() -> Refusal.when(
+                        item.orElseThrow().standsAlone(),
+                        Why.NOT_ONE_GROUP,
+                        envelopeNo + " is not in a group. It is voted on by itself already."));
     }
 
     /** The agenda in its order, with each case as it is now. */
@@ -162,15 +191,14 @@ public class AgendaService {
     private static Optional<Refusal> refusal(EnvelopeCase one, Map<EnvelopeNumber, Integer> elsewhere) {
         EnvelopeNumber envelope = one.key().envelopeNo();
         boolean ripe = one.state() == CaseState.READY || one.state() == CaseState.DECIDED;
-        return SessionChecks.refuse(
+        return Refusal.when(
                         !ripe,
                         Why.NOT_IN_THIS_STATE,
-                        envelope + " is " + one.state().spoken() + ", neither ready nor decided.")
-                .or(() -> SessionChecks.refuse(
+                        "The case is " + one.state().spoken() + ", neither ready nor decided.")
+                .or(() -> Refusal.when(
                         elsewhere.containsKey(envelope),
                         Why.ON_ANOTHER_AGENDA,
-                        envelope + " is on the agenda of session " + elsewhere.get(envelope)
-                                + ", which is not closed."));
+                        "It is on the agenda of session " + elsewhere.get(envelope) + ", which is not closed."));
     }
 
     /** The other sessions of the body that are not closed, by the envelopes on their agendas. */

@@ -27,7 +27,7 @@ class BodyVotes {
         this.votes = votes;
     }
 
-    /** As it is now: who is there, who stands aside, who voted how. */
+    /** As it is now: who is there, who is recused, who voted how. */
     BodyVote openVote(BoardMotion motion, DecidingBody seats) {
         SessionKey session = motion.key().session();
         return new BodyVote(seats, members.present(session), members.recused(session), byMember(motion.key()));
@@ -39,7 +39,7 @@ class BodyVotes {
         return new BodyVote(seats, cast.keySet(), Map.of(), cast);
     }
 
-    /** Members who are there and stand aside, and have no vote on record that says so. */
+    /** Members who are there and are recused, and have no vote on record that says so. */
     Set<UserName> silentlyRecused(BoardMotion motion, BodyVote poll) {
         Set<UserName> silent = new LinkedHashSet<>(poll.present());
         silent.removeAll(poll.votes().keySet());

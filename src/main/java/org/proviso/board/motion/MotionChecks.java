@@ -61,29 +61,38 @@ class MotionChecks {
 
     /** The motion must be before the session. */
     static Optional<Refusal> pending(BoardMotion motion) {
-        return SessionChecks.refuse(
+        return Refusal.when(
                 motion.end() != null,
                 Why.MOTION_ALREADY_DECIDED,
                 "Motion " + motion.key().motionNo() + " has ended.");
     }
 
+    /** Another member than the mover, and once. */
+    static Optional<Refusal> mayBeSeconded(BoardMotion motion, UserName member) {
+        return Refusal.when(
+                        motion.movedBy().equals(member),
+                        Why.OWN_ACT,
+                        "You made this motion. Another member has to second it.")
+                .or(() -> Refusal.when(
+                        motion.secondedBy() != null, Why.NOT_IN_THIS_STATE, "The motion is seconded already."));
+    }
+
     /** The motion must have been put to the vote. */
     static Optional<Refusal> put(BoardMotion motion) {
         return pending(motion)
-                .or(() -> SessionChecks.refuse(
+                .or(() -> Refusal.when(
                         motion.putAt() == null,
                         Why.NOT_IN_THIS_STATE,
-                        "Motion " + motion.key().motionNo() + " was not put to the vote yet."));
+                        "Motion " + motion.key().motionNo() + " is not open for a vote yet."));
     }
 
-    /** Nobody who stands aside on an envelope moves, seconds or votes on it. */
+    /** Nobody who is recused from an envelope moves, seconds or votes on it. */
     Optional<Refusal> recused(SessionKey session, UserName userName, Set<EnvelopeNumber> envelopes, Why why) {
         List<EnvelopeNumber> aside = members.recused(session).getOrDefault(userName, Set.of()).stream()
                 .filter(envelopes::contains)
                 .sorted()
                 .toList();
-        return SessionChecks.refuse(
-                !aside.isEmpty(), why, userName + " stands aside on " + Key.join(", ", aside) + ".");
+        return Refusal.when(!aside.isEmpty(), why, userName + " is recused from " + Key.join(", ", aside) + ".");
     }
 
     Optional<Refusal> move(BoardSession session, MoveMotion move, UserName mover) {
@@ -120,12 +129,13 @@ class MotionChecks {
                 && items.stream().map(AgendaItem::group).distinct().count() == 1;
         boolean asProposed = move.kind().asks().isEmpty()
                 || items.stream().allMatch(item -> move.kind().asks().get() == item.proposed());
-        return SessionChecks.refuse(
-                        !oneGroup, Why.NOT_ONE_GROUP, "These envelopes are not one consent group: move each by itself.")
-                .or(() -> SessionChecks.refuse(
-                        !asProposed,
-                        Why.NOT_ONE_GROUP,
-                        "Together they can be moved only as proposed: pull out the one that is to be moved otherwise."))
+        return Refusal.when(
+                        !oneGroup, Why.NOT_ONE_GROUP, "These envelopes are not one consent group. Move each by itself.")
+                .or(
+                        () -> Refusal.when(
+                                !asProposed,
+                                Why.NOT_ONE_GROUP,
+                                "A group can be moved only as proposed. To move an envelope another way, pull it out of the group."))
                 .or(() -> changed(move, items));
     }
 
@@ -139,17 +149,19 @@ class MotionChecks {
                 .findFirst()
                 .map(item -> Refusal.of(
                         Why.NOT_IN_THIS_STATE,
-                        item.envelopeNo()
-                                + " was proposed otherwise since it came on the agenda: put it there again."));
+                        "The proposal for " + item.envelopeNo()
+                                + " changed after it came on the agenda. Add it to the agenda again."));
     }
 
     private static Optional<Refusal> contests(MoveMotion move) {
         boolean one =
                 move.kind() == MotionKind.COUNT_IN_PART && move.envelopes().size() == 1;
-        return SessionChecks.refuse(
-                !move.contests().isEmpty() && !one,
-                Why.NO_CONTESTS,
-                "Contests are named only to count in part, and for one envelope at a time.");
+        return move.contests().isEmpty() || one
+                ? Optional.empty()
+                : Optional.of(Refusal.at(
+                        "contests",
+                        Why.NO_CONTESTS,
+                        "Choose contests only to count one envelope in part. Leave the box empty otherwise."));
     }
 
     private static Optional<Refusal> grounds(MoveMotion move) {
@@ -158,8 +170,12 @@ class MotionChecks {
         if (asks.isPresent()) {
             return DecisionChecks.grounds(asks.get(), grounds);
         }
-        return SessionChecks.refuse(
-                move.because().isBlank(), Why.NO_REASON, "To " + move.kind().words() + " needs a reason.");
+        return move.because().isBlank()
+                ? Optional.of(Refusal.at(
+                        "because",
+                        Why.NO_REASON,
+                        "Enter the reason to " + move.kind().words() + "."))
+                : Optional.empty();
     }
 
     private Optional<Refusal> states(MoveMotion move) {
@@ -171,7 +187,7 @@ class MotionChecks {
             if (now.version() != seen) {
                 throw new OptimisticLockingFailureException("The case " + envelope + " was changed since you saw it.");
             }
-            SessionChecks.refuse(
+            Refusal.when(
                             now.state() != move.kind().from(),
                             Why.NOT_IN_THIS_STATE,
                             envelope + " is " + now.state().spoken() + ".")

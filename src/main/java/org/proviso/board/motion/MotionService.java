@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardMotion;
@@ -22,18 +22,19 @@ import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
-import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Vote;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -55,6 +56,7 @@ public class MotionService {
     private final AccessService access;
     private final BoardClock clock;
     private final BoardLedger ledger;
+    private final ActDoor door;
 
     MotionService(
             SessionStore sessions,
@@ -65,7 +67,8 @@ public class MotionService {
             VoteClosing closing,
             AccessService access,
             BoardClock clock,
-            BoardLedger ledger) {
+            BoardLedger ledger,
+            ActDoor door) {
         this.sessions = sessions;
         this.motions = motions;
         this.votes = votes;
@@ -75,19 +78,18 @@ public class MotionService {
         this.access = access;
         this.clock = clock;
         this.ledger = ledger;
+        this.door = door;
     }
 
     /** Moves something; the mover is whoever is signed in. A case changed since it was seen is a stale edit. */
     @Transactional
-    public BoardActResult<BoardMotion> move(@Valid MoveMotion move) {
-        OfficeUser mover = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(move.session());
-        return BoardActResult.unless(checks.move(session, move, mover.userName()), () -> {
-            MotionKey key = motions.insert(move, mover.userName(), clock.now());
-            BoardMotion moved = motion(key);
-            ledger.record(mover, "motion_moved", key.session(), key.subject(), moved(moved));
-            return moved;
-        });
+    public ActResult<BoardMotion> move(@Valid MoveMotion move) {
+        ActDoor.Permitted mover = door.demand(Permission.DECIDE);
+        return mover.lock(() -> sessions.lock(move.session()))
+                .refuse(session -> checks.move(session, move, mover.user().userName()))
+                .save(session -> motion(motions.insert(move, mover.user().userName(), clock.now())))
+                .record(moved -> ledger.line(
+                        "motion_moved", moved.key().session(), moved.key().subject(), moved(moved)));
     }
 
     private Map<String, Object> moved(BoardMotion motion) {
@@ -104,90 +106,101 @@ public class MotionService {
         return what;
     }
 
+    /** A session that is held, and a motion before it. */
+    private record HeldMotion(BoardSession session, BoardMotion motion) {}
+
+    private HeldMotion held(MotionKey key) {
+        return new HeldMotion(sessions.lock(key.session()), motion(key));
+    }
+
+    private ActDoor.Locked<HeldMotion> held(ActDoor.Permitted member, MotionKey key, int version) {
+        return member.lock(() ->
+                        new HeldMotion(sessions.lock(key.session()), motion(key).at(version)))
+                .refuse(held -> checks.sitting(held.session(), member.user().userName()))
+                .refuse(held -> MotionChecks.pending(held.motion()));
+    }
+
     /** Another member seconds it; small bodies need no second, so nothing waits for one (common practice). */
     @Transactional
-    public BoardActResult<BoardMotion> second(MotionKey key, int version) {
-        OfficeUser member = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key.session());
-        BoardMotion motion = motion(key).at(version);
-        Optional<Refusal> refusal = checks.sitting(session, member.userName())
-                .or(() -> MotionChecks.pending(motion))
-                .or(() -> SessionChecks.refuse(
-                        motion.movedBy().equals(member.userName()) || motion.secondedBy() != null,
-                        Why.OWN_ACT,
-                        "Another member has to second it, and once."))
-                .or(() -> checks.recused(
-                        key.session(), member.userName(), Set.copyOf(motion.putNos()), Why.RECUSED_MEMBER_MOVED));
-        return BoardActResult.unless(refusal, () -> {
-            motions.second(key, member.userName());
-            return recorded(member, "motion_seconded", key);
-        });
+    public ActResult<BoardMotion> second(MotionKey key, int version) {
+        ActDoor.Permitted member = door.demand(Permission.DECIDE);
+        UserName userName = member.user().userName();
+        return held(member, key, version)
+                .refuse(held -> MotionChecks.mayBeSeconded(held.motion(), userName))
+                .refuse(held -> checks.recused(
+                        key.session(), userName, Set.copyOf(held.motion().putNos()), Why.RECUSED_MEMBER_MOVED))
+                .save(held -> {
+                    motions.second(key, userName);
+                    return motion(key);
+                })
+                .record(motion -> line("motion_seconded", key));
     }
 
     /** Puts it to the vote. */
     @Transactional
-    public BoardActResult<BoardMotion> putToVote(MotionKey key, int version) {
-        OfficeUser member = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key.session());
-        BoardMotion motion = motion(key).at(version);
-        Optional<Refusal> refusal = checks.sitting(session, member.userName())
-                .or(() -> MotionChecks.pending(motion))
-                .or(() -> SessionChecks.refuse(
-                        motion.putAt() != null, Why.NOT_IN_THIS_STATE, "It was put to the vote already."));
-        return BoardActResult.unless(refusal, () -> {
-            motions.put(key, clock.now());
-            return recorded(member, "motion_put", key);
-        });
+    public ActResult<BoardMotion> putToVote(MotionKey key, int version) {
+        return held(door.demand(Permission.DECIDE), key, version)
+                .refuse(held -> Refusal.when(
+                        held.motion().putAt() != null,
+                        Why.NOT_IN_THIS_STATE,
+                        "The vote on this motion is open already."))
+                .save(held -> {
+                    motions.put(key, clock.now());
+                    return motion(key);
+                })
+                .record(motion -> line("motion_put", key));
     }
 
     /** Takes a motion off before its vote is closed; the votes noted on it settle nothing. */
     @Transactional
-    public BoardActResult<BoardMotion> withdraw(MotionKey key, int version) {
-        OfficeUser member = access.demand(Permission.DECIDE);
-        BoardSession session = sessions.lock(key.session());
-        BoardMotion motion = motion(key).at(version);
-        Optional<Refusal> refusal = checks.sitting(session, member.userName()).or(() -> MotionChecks.pending(motion));
-        return BoardActResult.unless(refusal, () -> {
-            motions.end(key, MotionResult.WITHDRAWN, clock.now(), "The motion was withdrawn.");
-            return recorded(member, "motion_withdrawn", key);
-        });
+    public ActResult<BoardMotion> withdraw(MotionKey key, int version) {
+        return held(door.demand(Permission.DECIDE), key, version)
+                .save(held -> {
+                    motions.end(key, MotionResult.WITHDRAWN, clock.now(), "The motion was withdrawn.");
+                    return motion(key);
+                })
+                .record(motion -> line("motion_withdrawn", key));
     }
 
-    /** Notes a member's vote. */
+    /** Notes a member's vote; the ledger has the votes once the vote is closed. */
     @Transactional
-    public BoardActResult<BoardMotion> vote(@Valid CastVote cast) {
-        OfficeUser noting = access.demand(Permission.VOTE);
+    public ActResult<BoardMotion> vote(@Valid CastVote cast) {
+        ActDoor.Permitted noting = door.demand(Permission.VOTE);
         MotionKey key = cast.motion();
-        BoardSession session = sessions.lock(key.session());
-        BoardMotion motion = motion(key);
-        Optional<Refusal> refusal = votable(session, motion, noting)
-                .or(() -> checks.sitting(session, cast.userName()))
-                .or(() -> cast.vote() == Vote.RECUSED
-                        ? Optional.empty()
-                        : checks.recused(
-                                key.session(), cast.userName(), Set.copyOf(motion.putNos()), Why.RECUSED_MEMBER_VOTED));
-        return BoardActResult.unless(refusal, () -> {
-            votes.note(key, cast.userName(), cast.vote(), noting.userName(), clock.now());
-            motions.touch(key);
-            return motion(key);
-        });
+        return noting.lock(() -> held(key))
+                .refuse(held -> votable(held, noting.user()))
+                .refuse(held -> checks.sitting(held.session(), cast.userName()))
+                .refuse(held ->
+                        cast.vote() == Vote.RECUSED ? Optional.empty() : recused(held.motion(), cast.userName()))
+                .save(held -> {
+                    votes.note(key, cast.userName(), cast.vote(), noting.user().userName(), clock.now());
+                    motions.touch(key);
+                    return motion(key);
+                })
+                .withoutEntry();
     }
 
-    /** Takes a member's vote back, for one who left or stands aside after all. */
+    private Optional<Refusal> recused(BoardMotion motion, UserName userName) {
+        return checks.recused(motion.key().session(), userName, Set.copyOf(motion.putNos()), Why.RECUSED_MEMBER_VOTED);
+    }
+
+    /** Takes a member's vote back, for one who left or is recused after all. */
     @Transactional
-    public BoardActResult<BoardMotion> withdrawVote(MotionKey key, UserName userName) {
-        OfficeUser noting = access.demand(Permission.VOTE);
-        BoardSession session = sessions.lock(key.session());
-        return BoardActResult.unless(votable(session, motion(key), noting), () -> {
-            if (votes.takeBack(key, userName)) {
-                motions.touch(key);
-            }
-            return motion(key);
-        });
+    public ActResult<BoardMotion> withdrawVote(MotionKey key, UserName userName) {
+        ActDoor.Permitted noting = door.demand(Permission.VOTE);
+        return noting.lock(() -> held(key))
+                .refuse(held -> votable(held, noting.user()))
+                .save(held -> {
+                    if (votes.takeBack(key, userName)) {
+                        motions.touch(key);
+                    }
+                    return motion(key);
+                })
+                .withoutEntry();
     }
 
-    private Optional<Refusal> votable(BoardSession session, BoardMotion motion, OfficeUser noting) {
-        return checks.sitting(session, noting.userName()).or(() -> MotionChecks.put(motion));
+    private Optional<Refusal> votable(HeldMotion held, OfficeUser noting) {
+        return checks.sitting(held.session(), noting.userName()).or(() -> MotionChecks.put(held.motion()));
     }
 
     /**
@@ -196,8 +209,8 @@ public class MotionService {
      * version is that of the motion with the votes as they were seen.
      */
     @Transactional
-    public VoteClosingResult close(MotionKey key, int version) {
-        return closing.close(access.demand(Permission.DECIDE), key, version);
+    public ActResult<VoteClosed> close(MotionKey key, int version) {
+        return closing.close(key, version);
     }
 
     /** The motions of a session in their order. */
@@ -244,9 +257,8 @@ public class MotionService {
         return new LinkedHashSet<>(hands);
     }
 
-    private BoardMotion recorded(OfficeUser by, String act, MotionKey key) {
-        ledger.record(by, act, key.session(), key.subject(), Map.of("motion", key.motionNo()));
-        return motion(key);
+    private LedgerLine line(String act, MotionKey key) {
+        return ledger.line(act, key.session(), key.subject(), Map.of("motion", key.motionNo()));
     }
 
     private BoardMotion motion(MotionKey key) {

@@ -1,15 +1,9 @@
 package org.proviso.board.motion;
 
 import jakarta.validation.Valid;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
-import org.proviso.board.AgendaItem;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardClock;
-import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
@@ -22,7 +16,7 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
-import org.proviso.core.act.Refusal;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
@@ -71,71 +65,49 @@ public class OfficialService {
      * is written at all, not even the session.
      */
     @Transactional
-    public VoteClosingResult decide(@Valid DecideAsOfficial decision) {
+    public ActResult<VoteClosed> decide(@Valid DecideAsOfficial decision) {
         UserName official = access.demand(Permission.DECIDE).userName();
         // Sessions first, then cases, the head of the chain last: the acts below record themselves one by one.
         sessions.lockAll(decision.electionId());
         decisions.hold(decision.envelopes().keySet().stream()
                 .map(envelope -> new EnvelopeKey(decision.electionId(), envelope))
                 .toList());
-        VoteClosingResult closed = decided(official, decision);
-        if (closed instanceof VoteClosingResult.Refused) {
+        ActResult<VoteClosed> closed = decided(official, decision);
+        if (closed.isRefused()) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
         return closed;
     }
 
-    private VoteClosingResult decided(UserName official, DecideAsOfficial decision) {
-        BoardActResult<BoardSession> today = today(official, decision.electionId());
-        if (today instanceof BoardActResult.Refused<BoardSession> refused) {
-            return refused(refused.why());
-        }
-        SessionKey session = ((BoardActResult.Done<BoardSession>) today).now().key();
-        BoardActResult<List<AgendaItem>> listed =
-                agendas.addToAgenda(session, decision.envelopes().keySet());
-        if (listed instanceof BoardActResult.Refused<List<AgendaItem>> refused) {
-            return refused(refused.why());
-        }
-        BoardActResult<BoardMotion> voted = then(
-                motions.move(decision.in(session)),
-                motion -> then(
-                        motions.putToVote(motion.key(), motion.version()),
-                        put -> motions.vote(new CastVote(put.key(), official, Vote.YES))));
-        if (voted instanceof BoardActResult.Refused<BoardMotion> refused) {
-            return refused(refused.why());
-        }
-        BoardMotion motion = ((BoardActResult.Done<BoardMotion>) voted).now();
-        return motions.close(motion.key(), motion.version());
+    private ActResult<VoteClosed> decided(UserName official, DecideAsOfficial decision) {
+        return today(official, decision.electionId())
+                .map(BoardSession::key)
+                .then(session -> agendas.addToAgenda(
+                                session, decision.envelopes().keySet())
+                        .then(listed -> motions.move(decision.in(session))))
+                .then(motion -> motions.putToVote(motion.key(), motion.version()))
+                .then(put -> motions.vote(new CastVote(put.key(), official, Vote.YES)))
+                .then(voted -> motions.close(voted.key(), voted.version()));
     }
 
     /** The session in which the official sits today; one left open from an earlier day is closed. */
-    private BoardActResult<BoardSession> today(UserName official, ElectionId electionId) {
+    private ActResult<BoardSession> today(UserName official, ElectionId electionId) {
         ElectionAsOf now = clock.electionAsOfNow(electionId);
         for (int number : members.sessionsWith(electionId, official)) {
             BoardSession session = boards.session(new SessionKey(electionId, number));
             if (session.body() == BodyKind.OFFICIAL
                     && session.calledFor().toLocalDate().equals(now.at().toLocalDate())) {
-                return new BoardActResult.Done<>(session);
+                return ActResult.accepted(session);
             }
-            BoardActResult<BoardSession> closed = boards.close(session.key(), session.version());
-            if (closed instanceof BoardActResult.Refused<BoardSession>) {
+            ActResult<BoardSession> closed = boards.close(session.key(), session.version());
+            if (closed.isRefused()) {
                 return closed;
             }
         }
         CallSession call = new CallSession(
                 electionId, BodyKind.OFFICIAL, now.at(), now.election().office().name());
-        return then(
-                boards.callSession(call),
-                called -> then(
-                        boards.open(called.key(), called.version()),
-                        opened -> boards.recordArrival(opened.key(), official)));
-    }
-
-    private static <T> BoardActResult<T> then(BoardActResult<T> step, Function<T, BoardActResult<T>> next) {
-        return step instanceof BoardActResult.Done<T> done ? next.apply(done.now()) : step;
-    }
-
-    private static VoteClosingResult refused(List<Refusal> why) {
-        return new VoteClosingResult.Refused(why, Map.of());
+        return boards.callSession(call)
+                .then(called -> boards.open(called.key(), called.version()))
+                .then(opened -> boards.recordArrival(opened.key(), official));
     }
 }

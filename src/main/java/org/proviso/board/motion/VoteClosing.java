@@ -1,11 +1,13 @@
 package org.proviso.board.motion;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
@@ -16,9 +18,8 @@ import org.proviso.board.MotionStore;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionStore;
-import org.proviso.core.ElectionId;
-import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.BodyVote;
 import org.proviso.core.deciding.DecisionChecks;
@@ -44,6 +45,7 @@ class VoteClosing {
     private final VoteEffect effect;
     private final VoteResultWriter record;
     private final BoardClock clock;
+    private final ActDoor door;
 
     VoteClosing(
             SessionStore sessions,
@@ -53,7 +55,8 @@ class VoteClosing {
             ProposalsForDecision proposals,
             VoteEffect effect,
             VoteResultWriter record,
-            BoardClock clock) {
+            BoardClock clock,
+            ActDoor door) {
         this.sessions = sessions;
         this.motions = motions;
         this.checks = checks;
@@ -62,32 +65,52 @@ class VoteClosing {
         this.effect = effect;
         this.record = record;
         this.clock = clock;
+        this.door = door;
     }
 
-    VoteClosingResult close(OfficeUser by, MotionKey key, int version) {
-        ElectionId electionId = key.session().electionId();
-        sessions.lockAll(electionId);
+    ActResult<VoteClosed> close(MotionKey key, int version) {
+        ActDoor.Permitted member = door.demand(Permission.DECIDE);
+        return member.lock(() -> held(member.user(), key, version))
+                .refuse(held -> checks.sitting(held.session(), member.user().userName()))
+                .refuse(held -> MotionChecks.put(held.motion()))
+                .saveOrRefuse(held -> closed(ballot(held)))
+                .record(closed -> record.line(closed.vote()))
+                .map(Closed::as);
+    }
+
+    /** The session and the motion in it, held, with whoever closes its vote. */
+    private record HeldMotion(BoardSession session, BoardMotion motion, OfficeUser by) {}
+
+    /** A vote as it was written, and what it came to. */
+    private record Closed(VoteResultWriter.WrittenVote vote, VoteClosed as) {}
+
+    private HeldMotion held(OfficeUser by, MotionKey key, int version) {
+        sessions.lockAll(key.session().electionId());
         BoardSession session = sessions.lock(key.session());
         BoardMotion motion = motions.find(key)
                 .orElseThrow(() -> new IllegalArgumentException("There is no motion " + key.subject() + "."))
                 .at(version);
-        Optional<Refusal> refusal = checks.sitting(session, by.userName()).or(() -> MotionChecks.put(motion));
-        if (refusal.isPresent()) {
-            return VoteClosingResult.Refused.because(refusal.get());
-        }
-        ElectionAsOf election = clock.electionAsOfNow(electionId);
-        BodyVote poll = polls.openVote(motion, session.body().seats(election.election()));
-        ClosingMotion ballot = new ClosingMotion(session, motion, poll, election, by);
-        return session.body().isOneOfTwo() && motion.kind().takesBothBodies()
+        return new HeldMotion(session, motion, by);
+    }
+
+    private ClosingMotion ballot(HeldMotion held) {
+        BoardSession session = held.session();
+        ElectionAsOf election = clock.electionAsOfNow(session.key().electionId());
+        BodyVote poll = polls.openVote(held.motion(), session.body().seats(election.election()));
+        return new ClosingMotion(session, held.motion(), poll, election, held.by());
+    }
+
+    private ActResult<Closed> closed(ClosingMotion ballot) {
+        return ballot.session().body().isOneOfTwo() && ballot.motion().kind().takesBothBodies()
                 ? inOneOfTwo(ballot)
-                : finished(ballot, Optional.empty(), List.of(poll));
+                : finished(ballot, Optional.empty(), List.of(ballot.poll()));
     }
 
     /** The vote of one of two bodies waits, or is read with the other's. */
-    private VoteClosingResult inOneOfTwo(ClosingMotion ballot) {
+    private ActResult<Closed> inOneOfTwo(ClosingMotion ballot) {
         VoteResult alone = ballot.alone();
         if (alone instanceof VoteResult.Refused refused) {
-            return VoteClosingResult.Refused.because(refused.refusal());
+            return ActResult.refused(refused.refusal());
         }
         Optional<BoardMotion> twin = twin(ballot);
         if (twin.isPresent()) {
@@ -99,11 +122,12 @@ class VoteClosing {
                     : List.of(others, ballot.poll());
             return finished(ballot, twin, both);
         }
-        Map<EnvelopeKey, List<Refusal>> ownActs = ownActs(ballot);
-        return ownActs.isEmpty()
-                ? new VoteClosingResult.WaitsForOtherBody(
-                        record.write(ballot, (VoteResult.Stands) alone, Optional.empty()))
-                : new VoteClosingResult.Refused(List.of(), ownActs);
+        List<Refusal> ownActs = ownActs(ballot);
+        if (!ownActs.isEmpty()) {
+            return new ActResult.Refused<>(ownActs);
+        }
+        VoteResultWriter.WrittenVote written = record.write(ballot, (VoteResult.Stands) alone, Optional.empty());
+        return ActResult.accepted(new Closed(written, new VoteClosed.WaitsForOtherBody(written.motion())));
     }
 
     /** The other body's newest vote that touches any of these envelopes, if it was on just the same. */
@@ -116,36 +140,35 @@ class VoteClosing {
     }
 
     /** Seen before the other body votes too, not only when the decision is due. */
-    private Map<EnvelopeKey, List<Refusal>> ownActs(ClosingMotion ballot) {
-        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
+    private List<Refusal> ownActs(ClosingMotion ballot) {
+        List<Refusal> refusals = new ArrayList<>();
         DecisionOutcome asks = ballot.motion().kind().asks().orElse(DecisionOutcome.COUNT);
         Map<EnvelopeNumber, ProposalForDecision> found = proposals.find(
                 ballot.session().key().electionId(), ballot.motion().putNos());
         for (EnvelopeNumber envelope : ballot.motion().putNos()) {
-            EnvelopeKey key = ballot.session().key().caseOf(envelope);
             DecisionParticipants acts = Optional.ofNullable(found.get(envelope))
                     .map(proposed -> new DecisionParticipants(
                             proposed.proposedBy(), proposed.secondReadBy(), BodyVotes.deciding(List.of(ballot.poll()))))
                     .orElse(new DecisionParticipants(null, null, Set.of()));
-            DecisionChecks.ownActs(asks, acts).ifPresent(refusal -> refusals.put(key, List.of(refusal)));
+            DecisionChecks.ownActs(asks, acts).ifPresent(refusal -> refusals.add(refusal.about(envelope)));
         }
         return refusals;
     }
 
-    private VoteClosingResult finished(ClosingMotion ballot, Optional<BoardMotion> twin, List<BodyVote> both) {
+    private ActResult<Closed> finished(ClosingMotion ballot, Optional<BoardMotion> twin, List<BodyVote> both) {
         VoteResult read = ballot.read(both);
         if (read instanceof VoteResult.Refused refused) {
-            return VoteClosingResult.Refused.because(refused.refusal());
+            return ActResult.refused(refused.refusal());
         }
         VoteResult.Stands result = (VoteResult.Stands) read;
-        VoteEffect.Applied took = effect.apply(ballot, twin, result, BodyVotes.deciding(both));
-        if (!took.refusals().isEmpty()) {
-            return new VoteClosingResult.Refused(List.of(), took.refusals());
-        }
-        BoardMotion written = record.write(ballot, result, twin);
-        return took.now().isEmpty()
-                ? new VoteClosingResult.StaysOpen(written)
-                : new VoteClosingResult.Settled(written, took.now());
+        return effect.apply(ballot, twin, result, BodyVotes.deciding(both)).map(cases -> {
+            VoteResultWriter.WrittenVote written = record.write(ballot, result, twin);
+            return new Closed(
+                    written,
+                    cases.isEmpty()
+                            ? new VoteClosed.StaysOpen(written.motion())
+                            : new VoteClosed.Settled(written.motion(), cases));
+        });
     }
 
     /** A motion as it is being closed: who voted how, under which rules, closed by whom. */

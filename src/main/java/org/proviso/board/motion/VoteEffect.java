@@ -1,7 +1,5 @@
 package org.proviso.board.motion;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,7 +15,6 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
-import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -43,10 +40,8 @@ class VoteEffect {
         this.proposals = proposals;
     }
 
-    /** The cases a vote changed, as they are now, or what forbids it; both empty where it settles nothing. */
-    record Applied(List<EnvelopeCase> now, Map<EnvelopeKey, List<Refusal>> refusals) {}
-
-    Applied apply(
+    /** The cases a vote changed, as they are now, none where it settles nothing; or what forbids it in which case. */
+    ActResult<List<EnvelopeCase>> apply(
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
@@ -54,19 +49,21 @@ class VoteEffect {
         if (ballot.motion().kind() == MotionKind.REOPEN && result.end() == MotionResult.CARRIED) {
             return reopened(ballot.motion());
         }
-        return result.staysOpen() ? new Applied(List.of(), Map.of()) : settled(ballot, twin, result, voters);
+        return result.staysOpen() ? ActResult.accepted(List.of()) : settled(ballot, twin, result, voters);
     }
 
-    private Applied reopened(BoardMotion motion) {
+    private ActResult<List<EnvelopeCase>> reopened(BoardMotion motion) {
         MotionEnvelope one = motion.put().get(0);
         EnvelopeKey key = motion.key().session().caseOf(one.envelopeNo());
-        ActResult<EnvelopeCase> outcome = decided.reopen(key, one.caseVersion(), motion.because());
-        return outcome.ifAccepted()
-                .map(now -> new Applied(List.of(now), Map.of()))
-                .orElseGet(() -> new Applied(List.of(), Map.of(key, outcome.refusals())));
+        ActResult<EnvelopeCase> reopened = decided.reopen(key, one.caseVersion(), motion.because());
+        return reopened.isRefused()
+                ? new ActResult.Refused<>(reopened.refusals().stream()
+                        .map(refusal -> refusal.about(one.envelopeNo()))
+                        .toList())
+                : reopened.map(List::of);
     }
 
-    private Applied settled(
+    private ActResult<List<EnvelopeCase>> settled(
             VoteClosing.ClosingMotion ballot,
             Optional<BoardMotion> twin,
             VoteResult.Stands result,
@@ -92,16 +89,6 @@ class VoteEffect {
                 key.motionNo(),
                 voters,
                 ballot.by().actor());
-        ActResult<List<EnvelopeCase>> settled = decisions.settle(settlements, by);
-        Map<EnvelopeKey, List<Refusal>> refusals = new LinkedHashMap<>();
-        settled.refusals()
-                .forEach(refusal -> refusals.computeIfAbsent(
-                                key.session()
-                                        .caseOf(Objects.requireNonNullElse(
-                                                refusal.about(),
-                                                settlements.get(0).key().envelopeNo())),
-                                any -> new ArrayList<>())
-                        .add(refusal));
-        return new Applied(settled.ifAccepted().orElse(List.of()), refusals);
+        return decisions.settle(settlements, by);
     }
 }

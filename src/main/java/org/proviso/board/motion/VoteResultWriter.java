@@ -13,9 +13,10 @@ import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.deciding.VoteResult;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Component;
 
-/** Writes how a vote ended: in the motion, in the votes of those who stood aside in silence, and in the ledger. */
+/** Writes how a vote ended: in the motion, in the votes of recused members who said nothing, and for the ledger. */
 @Component
 class VoteResultWriter {
 
@@ -33,8 +34,12 @@ class VoteResultWriter {
         this.ledger = ledger;
     }
 
-    /** The motion as it is then. In a body of two it ends as its own votes say, whatever both together come to. */
-    BoardMotion write(VoteClosing.ClosingMotion ballot, VoteResult.Stands result, Optional<BoardMotion> twin) {
+    /** A vote that was written: how it was closed, how it ended in this body, and what it came to. */
+    record WrittenVote(
+            BoardMotion motion, VoteResult.Stands own, VoteResult.Stands result, Optional<BoardMotion> twin) {}
+
+    /** With the motion as it is then. In a body of two it ends as its own votes say, whatever both together come to. */
+    WrittenVote write(VoteClosing.ClosingMotion ballot, VoteResult.Stands result, Optional<BoardMotion> twin) {
         MotionKey key = ballot.motion().key();
         for (UserName silent : polls.silentlyRecused(ballot.motion(), ballot.poll())) {
             votes.note(key, silent, Vote.RECUSED, ballot.by().userName(), clock.now());
@@ -42,27 +47,31 @@ class VoteResultWriter {
         VoteResult.Stands own = twin.isEmpty() ? result : (VoteResult.Stands) ballot.alone();
         motions.end(key, own.end(), clock.now(), result.words());
         twin.ifPresent(other -> motions.join(key, other.key()));
-        ledger.record(
-                ballot.by(), "vote_closed", key.session(), key.subject(), what(ballot.motion(), own, result, twin));
-        return motions.find(key).orElseThrow();
+        return new WrittenVote(motions.find(key).orElseThrow(), own, result, twin);
     }
 
-    private Map<String, Object> what(
-            BoardMotion motion, VoteResult.Stands own, VoteResult.Stands result, Optional<BoardMotion> twin) {
+    /** What the ledger is to say of it. */
+    LedgerLine line(WrittenVote written) {
+        MotionKey key = written.motion().key();
+        return ledger.line("vote_closed", key.session(), key.subject(), what(written));
+    }
+
+    private Map<String, Object> what(WrittenVote written) {
+        BoardMotion motion = written.motion();
         List<BoardVote> cast = votes.all(motion.key());
         Map<String, Object> what = new LinkedHashMap<>();
         what.put("motion", motion.key().motionNo());
         what.put("outcome", motion.kind().code());
         what.put("envelopes", motion.putNos());
-        what.put("result", own.end().code());
-        DecisionOutcome decided = result.decided();
+        what.put("result", written.own().end().code());
+        DecisionOutcome decided = written.result().decided();
         what.put("decided", decided == null ? "" : decided.code());
         for (Vote vote : Vote.values()) {
             what.put(vote.code(), (int)
                     cast.stream().filter(one -> one.vote() == vote).count());
         }
         what.put("votes", cast.stream().map(this::vote).toList());
-        twin.ifPresent(other -> what.put("read_with", other.key().subject()));
+        written.twin().ifPresent(other -> what.put("read_with", other.key().subject()));
         return what;
     }
 

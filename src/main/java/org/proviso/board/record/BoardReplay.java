@@ -13,6 +13,7 @@ import org.proviso.board.MotionStore;
 import org.proviso.board.SessionStore;
 import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
@@ -27,6 +28,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Compares sessions, motions and closed votes with the ledger, both ways; it changes nothing. */
 @Service
+@BetweenRooms
 public class BoardReplay {
 
     private final SessionStore sessions;

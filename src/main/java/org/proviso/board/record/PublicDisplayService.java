@@ -90,7 +90,10 @@ public class PublicDisplayService {
         return token;
     }
 
-    /** What the display of that token shows now; empty where there is no such display. The token is the permission. */
+    /**
+     * What the display of that token shows now; empty where there is no such display. It demands no role:
+     * the token is the permission, and what it shows is public.
+     */
     @Transactional(readOnly = true)
     public Optional<PublicDisplay> show(String token) {
         return Optional.ofNullable(open.get(token)).flatMap(sessions::find).map(this::view);

@@ -12,7 +12,7 @@ import org.proviso.core.deciding.Vote;
 import org.proviso.review.CaseState;
 
 /**
- * A session as those who sit in it see it: who came, who else may come, who stands aside, the agenda with each case as
+ * A session as those who sit in it see it: who came, who else may come, who is recused, the agenda with each case as
  * it is now, how many cases are ready and not on it, what is on the floor, and the motions that ended, the newest
  * first. Times are on the county's clock.
  */

@@ -54,21 +54,18 @@ final class AgendaActs {
     }
 
     private MotionSheet sheet(SessionKey key) {
-        return new MotionSheet(
-                "move",
-                wanted -> steps.sheet(
-                        () -> room.motions()
-                                .move(new MoveMotion(
-                                        key,
-                                        wanted.kind(),
-                                        wanted.envelopes(),
-                                        wanted.contests(),
-                                        wanted.reasons(),
-                                        wanted.reference(),
-                                        wanted.because())),
-                        "Motion made: "
-                                + BoardWords.moved(
-                                        wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + "."));
+        return MotionSheet.toMove(wanted -> steps.sheet(
+                () -> room.motions()
+                        .move(new MoveMotion(
+                                key,
+                                wanted.kind(),
+                                wanted.envelopes(),
+                                wanted.contests(),
+                                wanted.reasons(),
+                                wanted.reference(),
+                                wanted.because())),
+                "Motion made: "
+                        + BoardWords.moved(wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + "."));
     }
 
     /** Buttons for an envelope in a group. */

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.proviso.board.BoardActResult;
-import org.proviso.board.motion.VoteClosingResult;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
@@ -52,26 +50,25 @@ record BoardActRunner(Runnable after) {
     }
 
     /** A refusal shared by many envelopes is said once. */
-    private static String together(VoteClosingResult.Refused refused) {
+    private static String together(List<Refusal> refusals) {
         Map<String, List<EnvelopeNumber>> envelopes = new LinkedHashMap<>();
-        refused.ofCases().entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .forEach(one -> one.getValue()
-                        .forEach(refusal -> envelopes
-                                .computeIfAbsent(refusal.words(), any -> new ArrayList<>())
-                                .add(one.getKey().envelopeNo())));
-        List<String> said =
-                new ArrayList<>(refused.why().stream().map(Refusal::words).toList());
+        List<String> said = new ArrayList<>();
+        for (Refusal refusal : refusals) {
+            if (refusal.about() == null) {
+                said.add(refusal.words());
+            } else {
+                envelopes
+                        .computeIfAbsent(refusal.words(), any -> new ArrayList<>())
+                        .add(refusal.about());
+            }
+        }
         envelopes.forEach((words, numbers) -> said.add(BoardWords.numbers(numbers, 6) + ": " + words));
         return String.join(" ", said);
     }
 
     private static @Nullable String words(Object result) {
-        if (result instanceof BoardActResult.Refused<?> refused) {
-            return refused.words();
-        }
-        if (result instanceof VoteClosingResult.Refused refused) {
-            return together(refused);
+        if (result instanceof ActResult.Refused<?> refused) {
+            return together(refused.refusals());
         }
         return result instanceof ActResult.Refused<?> refused ? refused.words() : null;
     }

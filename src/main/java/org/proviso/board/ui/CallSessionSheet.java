@@ -7,11 +7,11 @@ import com.vaadin.flow.component.textfield.TextField;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -51,13 +51,14 @@ final class CallSessionSheet {
         if (when.getValue() == null) {
             return sheet.refuse("Enter the date and time.");
         }
-        BoardActResult<BoardSession> called = room.sessions()
+        ActResult<BoardSession> called = room.sessions()
                 .callSession(new CallSession(election, body.getValue(), when.getValue(), place.getValue()));
-        if (called instanceof BoardActResult.Refused<BoardSession> refused) {
+        if (called instanceof ActResult.Refused<BoardSession> refused) {
             return sheet.refuse(refused.words());
         }
-        int number = ((BoardActResult.Done<BoardSession>) called).now().key().sessionNo();
-        UI.getCurrent().navigate("board/session/" + number);
+        called.ifAccepted()
+                .ifPresent(session -> UI.getCurrent()
+                        .navigate("board/session/" + session.key().sessionNo()));
         return true;
     }
 }

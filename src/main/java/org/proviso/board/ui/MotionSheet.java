@@ -36,13 +36,22 @@ final class MotionSheet {
         Optional<String> of(MotionInput wanted);
     }
 
-    private final String verb;
+    private final boolean moves;
     private final MotionAct act;
 
-    /** {@code verb} is move or decide. */
-    MotionSheet(String verb, MotionAct act) {
-        this.verb = verb;
+    private MotionSheet(boolean moves, MotionAct act) {
+        this.moves = moves;
         this.act = act;
+    }
+
+    /** For a member, who moves something that the board votes on. */
+    static MotionSheet toMove(MotionAct act) {
+        return new MotionSheet(true, act);
+    }
+
+    /** For an official, who decides alone. */
+    static MotionSheet toDecide(MotionAct act) {
+        return new MotionSheet(false, act);
     }
 
     /** A whole group, as proposed. */
@@ -88,7 +97,7 @@ final class MotionSheet {
         fields.run();
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog(
-                (moves() ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
+                (moves ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
                 button(),
                 () -> ask(
                         sheet[0],
@@ -110,16 +119,12 @@ final class MotionSheet {
     }
 
     private String title(AgendaGroup group) {
-        return BoardWords.sentence(verb) + " to "
+        return (moves ? "Move to " : "Decide to ")
                 + BoardWords.moved(group.kind(), group.envelopes().size(), List.of());
     }
 
-    private boolean moves() {
-        return verb.equals("move");
-    }
-
     private String button() {
-        return moves() ? "Make motion" : "Record decision";
+        return moves ? "Make motion" : "Record decision";
     }
 
     private static RadioButtonGroup<MotionKind> kinds(List<MotionKind> kinds, @Nullable ProposalForDecision proposed) {

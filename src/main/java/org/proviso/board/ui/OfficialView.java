@@ -109,7 +109,7 @@ public final class OfficialView extends Composite<Div> {
     }
 
     private MotionSheet sheet() {
-        return new MotionSheet("decide", wanted -> {
+        return MotionSheet.toDecide(wanted -> {
             Optional<String> refused = steps.refused(() -> room.officials()
                     .decide(new DecideAsOfficial(
                             election,

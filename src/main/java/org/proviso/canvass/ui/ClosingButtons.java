@@ -4,8 +4,9 @@ import com.vaadin.flow.component.Component;
 import java.util.List;
 import java.util.Map;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ElectionClosingResult;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.chain.ChainHead;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -31,8 +32,15 @@ final class ClosingButtons {
     }
 
     private void keep() {
-        List<String> fallen = canvass.keepDailyFigures(election, Map.of());
+        ActResult<List<String>> kept = canvass.keepDailyFigures(election, Map.of());
         after.run();
+        if (kept instanceof ActResult.Refused<List<String>> refused) {
+            MessageLine.refused("Not saved. " + refused.words());
+        }
+        kept.ifAccepted().ifPresent(ClosingButtons::saved);
+    }
+
+    private static void saved(List<String> fallen) {
         if (fallen.isEmpty()) {
             MessageLine.done("Today's figures saved. No figure went down.");
         } else {
@@ -49,13 +57,13 @@ final class ClosingButtons {
     }
 
     private boolean close(ActDialog sheet) {
-        ElectionClosingResult closing = canvass.closeElection(election);
-        if (closing instanceof ElectionClosingResult.NotYet not) {
-            return sheet.refuse("Not closed. " + String.join(" ", not.because()));
+        ActResult<ChainHead> closing = canvass.closeElection(election);
+        if (closing instanceof ActResult.Refused<ChainHead> refused) {
+            return sheet.refuse("Not closed. " + refused.words());
         }
         after.run();
-        MessageLine.done(
-                "The election is closed. Ledger chain head: " + ((ElectionClosingResult.Closed) closing).headHash());
+        closing.ifAccepted()
+                .ifPresent(head -> MessageLine.done("The election is closed. Ledger chain head: " + head.hash()));
         return true;
     }
 }

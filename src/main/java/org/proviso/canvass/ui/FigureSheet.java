@@ -9,10 +9,11 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.canvass.BalanceResult;
+import org.proviso.canvass.CanvassPlace;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.NoteFigure;
-import org.proviso.canvass.VotingHours;
+import org.proviso.core.act.ActResult;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -35,7 +36,7 @@ final class FigureSheet {
 
     /** The button next to a total that lacks a figure or is out of balance; empty if no figure may be recorded. */
     Optional<Component> link(BalanceResult balance) {
-        List<Figure> told = canvass.toBeNoted(balance.identity());
+        List<Figure> told = balance.identity().toBeNoted();
         if (!mayNote || told.isEmpty()) {
             return Optional.empty();
         }
@@ -56,31 +57,23 @@ final class FigureSheet {
         because.setWidthFull();
         because.setMaxLength(4000);
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Record a figure for " + place(balance), "Record figure", () -> {
+        sheet[0] = new ActDialog("Record a figure for " + balance.where().name(), "Record figure", () -> {
             if (number.getValue() == null || because.isEmpty()) {
                 return sheet[0].refuse("Enter the number and its source.");
             }
-            note(balance, figure.getValue(), number.getValue(), because.getValue());
-            return true;
+            return note(sheet[0], balance.where(), figure.getValue(), number.getValue(), because.getValue());
         });
         sheet[0].with(balance.words()).with(figure, number, because).open();
     }
 
-    private void note(BalanceResult balance, Figure figure, int number, String because) {
-        canvass.noteFigure(new NoteFigure(election.id(), place(balance), hours(balance), figure, number, because));
+    private boolean note(ActDialog sheet, CanvassPlace where, Figure figure, int number, String because) {
+        ActResult<NoteFigure> noted =
+                canvass.noteFigure(new NoteFigure(election.id(), where.name(), where.hours(), figure, number, because));
+        if (noted instanceof ActResult.Refused<NoteFigure> refused) {
+            return sheet.refuse(refused.words());
+        }
         after.run();
-        MessageLine.done("Recorded: " + place(balance) + " " + figure.words(number) + ".");
+        MessageLine.done("Recorded: " + where.name() + " " + figure.words(number) + ".");
+        return true;
     }
-
-    private static VotingHours hours(BalanceResult balance) {
-        return balance.place().endsWith(EXTENDED) ? VotingHours.EXTENDED : VotingHours.REGULAR;
-    }
-
-    private static String place(BalanceResult balance) {
-        return balance.place().endsWith(EXTENDED)
-                ? balance.place().substring(0, balance.place().length() - EXTENDED.length())
-                : balance.place();
-    }
-
-    private static final String EXTENDED = " in extended hours";
 }

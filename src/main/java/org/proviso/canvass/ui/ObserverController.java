@@ -2,21 +2,15 @@ package org.proviso.canvass.ui;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 import org.proviso.board.BoardService;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.EnvelopeOutcomesService;
 import org.proviso.canvass.observers.ObserverCase;
 import org.proviso.canvass.observers.ObserverCaseService;
+import org.proviso.canvass.observers.ObserverLedgerService;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.chain.ChainHead;
-import org.proviso.core.chain.LedgerEntry;
-import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeElections;
 import org.springframework.http.HttpStatus;
@@ -40,7 +34,7 @@ class ObserverController {
     private final CanvassService canvass;
     private final EnvelopeOutcomesService outcomes;
     private final ObserverCaseService cases;
-    private final LedgerService ledger;
+    private final ObserverLedgerService ledger;
     private final BoardService board;
     private final Clock clock;
 
@@ -49,7 +43,7 @@ class ObserverController {
             CanvassService canvass,
             EnvelopeOutcomesService outcomes,
             ObserverCaseService cases,
-            LedgerService ledger,
+            ObserverLedgerService ledger,
             BoardService board,
             Clock clock) {
         this.elections = elections;
@@ -101,22 +95,16 @@ class ObserverController {
     @GetMapping("/observe/ledger")
     ModelAndView acts(@RequestParam(defaultValue = "0") long before) {
         ElectionLine election = election();
-        LedgerChain chain = LedgerChain.of(election.id());
-        long last = ledger.head(chain).sequence();
-        long to = before <= 1 || before > last ? last : before - 1;
-        long from = Math.max(0, to - PAGE);
-        List<LedgerEntry> acts = new ArrayList<>(ledger.read(chain, from, (int) (to - from)));
-        Collections.reverse(acts);
+        ObserverLedgerService.Acts acts = ledger.acts(election.id(), before, PAGE);
         return page("canvass/observe-ledger", election)
-                .addObject("acts", acts)
-                .addObject("older", from == 0 ? 0 : from + 1);
+                .addObject("acts", acts.newestFirst())
+                .addObject("older", acts.older());
     }
 
     private ModelAndView page(String template, ElectionLine election) {
-        ChainHead head = ledger.head(LedgerChain.of(election.id()));
         return new ModelAndView(template)
                 .addObject("election", election)
-                .addObject("head", head)
+                .addObject("head", ledger.head(election.id()))
                 .addObject("says", new ObserverWords(election.zone()));
     }
 

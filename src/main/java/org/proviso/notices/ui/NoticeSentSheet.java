@@ -1,12 +1,11 @@
 package org.proviso.notices.ui;
 
-import com.vaadin.flow.component.datetimepicker.DateTimePicker;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.notices.LogNoticeSent;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeChannel;
-import org.proviso.notices.NoticeLogResult;
 import org.proviso.notices.NoticeService;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
@@ -37,18 +36,16 @@ final class NoticeSentSheet {
         channel.setItems(NoticeChannel.values());
         channel.setItemLabelGenerator(one -> DateWords.code(one.code()));
         channel.setValue(NoticeChannel.MAIL);
-        DateTimePicker at = new DateTimePicker("Date and time sent, or voter reached");
-        at.setLocale(java.util.Locale.US);
-        at.setValue(workplace.now().withSecond(0).withNano(0));
+        MomentField at = new MomentField("Date and time sent, or voter reached", "sentAt", workplace.now());
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Log notice", "Log notice", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Enter the date and time.");
+                return at.refuse("Enter the date and time.");
             }
-            NoticeLogResult logged = notices.logSent(new LogNoticeSent(
+            ActResult<Notice> logged = notices.logSent(new LogNoticeSent(
                     notice.key(), notice.number(), notice.version(), channel.getValue(), at.getValue()));
-            if (logged instanceof NoticeLogResult.Refused refused) {
-                return sheet[0].refuse(refused.refusal().words());
+            if (logged instanceof ActResult.Refused<Notice> refused) {
+                return at.refuse(refused, sheet[0]);
             }
             after.run();
             MessageLine.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was notified.");

@@ -1,10 +1,9 @@
 package org.proviso.notices.ui;
 
-import com.vaadin.flow.component.datetimepicker.DateTimePicker;
+import org.proviso.core.act.ActResult;
 import org.proviso.notices.LogReturnedMail;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeAttempt;
-import org.proviso.notices.NoticeLogResult;
 import org.proviso.notices.NoticeService;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
@@ -34,18 +33,16 @@ final class ReturnedMailSheet {
     }
 
     private void ask() {
-        DateTimePicker at = new DateTimePicker("Date and time it came back");
-        at.setLocale(java.util.Locale.US);
-        at.setValue(workplace.now().withSecond(0).withNano(0));
+        MomentField at = new MomentField("Date and time it came back", "cameBackAt", workplace.now());
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Log returned mail", "Log returned mail", () -> {
             if (at.getValue() == null) {
-                return sheet[0].refuse("Enter the date and time.");
+                return at.refuse("Enter the date and time.");
             }
-            NoticeLogResult logged = notices.logCameBack(new LogReturnedMail(
+            ActResult<Notice> logged = notices.logCameBack(new LogReturnedMail(
                     notice.key(), notice.number(), notice.version(), attempt.number(), at.getValue()));
-            if (logged instanceof NoticeLogResult.Refused refused) {
-                return sheet[0].refuse(refused.refusal().words());
+            if (logged instanceof ActResult.Refused<Notice> refused) {
+                return at.refuse(refused, sheet[0]);
             }
             after.run();
             MessageLine.done("Returned mail logged. The voter still counts as notified. Try another way.");

@@ -12,18 +12,18 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.NotPermittedException;
-import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.finding.BallotCatalog;
-import org.proviso.election.ElectionService;
 import org.proviso.release.Batch;
-import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
@@ -47,21 +47,15 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     private final transient BallotCatalog ballots;
     private final ElectionId election;
     private int number;
+    private transient Map<UserName, String> names = Map.of();
 
-    BatchView(
-            ReleaseService releases,
-            RemakeService remakes,
-            AccessService access,
-            ElectionService elections,
-            WorkingElection workplace) {
+    BatchView(ReleaseService releases, RemakeService remakes, AccessService access, WorkingElection workplace) {
         this.releases = releases;
         this.remakes = remakes;
         this.access = access;
         this.election = workplace.electionId();
-        if (!access.isPermitted(Permission.SET_GATES)) {
-            access.demand(Permission.OPEN_ENVELOPES);
-        }
-        this.ballots = elections.ballots(election);
+        access.demand(Permission.SEE_RELEASE);
+        this.ballots = remakes.ballots(election);
         getContent().addClassNames("sheet", "board", "release");
     }
 
@@ -78,6 +72,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     private void show() {
         Batch batch = releases.batch(election, number);
         List<RemakeSheet> sheets = remakes.sheets(election, number);
+        names = releases.names(election, number);
         getContent().removeAll();
         String apart = batch.heldApart() ? " Its ballots were cast in court-extended hours and are kept apart." : "";
         PageHead head = new PageHead(
@@ -112,6 +107,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                     new ActButton("Record batch as open")
                             .first()
                             .does(() -> empty.with(count -> take(
+                                    empty,
                                     () -> releases.recordOpening(election, number, batch.version(), count),
                                     "The batch is open."))));
         } else {
@@ -153,14 +149,9 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         boolean begun = sheet.firstCopier() != null;
         ActButton button = new ActButton(begun ? "Remake verified" : "Begin copying")
                 .does(() -> take(
-                        () -> {
-                            if (begun) {
-                                remakes.recordRemake(election, number, sheet.number(), sheet.version());
-                            } else {
-                                remakes.beginRemake(election, number, sheet.number(), sheet.version());
-                            }
-                            return null;
-                        },
+                        () -> begun
+                                ? remakes.recordRemake(election, number, sheet.number(), sheet.version())
+                                : remakes.beginRemake(election, number, sheet.number(), sheet.version()),
                         begun
                                 ? "Sheet " + sheet.number() + " remade."
                                 : "You began copying sheet " + sheet.number() + "."));
@@ -185,6 +176,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                     new ActButton("Hand off ballots")
                             .first()
                             .does(() -> counted.with(count -> take(
+                                    counted,
                                     () -> remakes.handOff(election, number, batch.version(), count),
                                     "Ballots handed off to tabulation."))));
         }
@@ -205,13 +197,22 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         return part;
     }
 
-    private void take(java.util.function.Supplier<@Nullable ReleaseActResult> act, String done) {
+    private void take(Supplier<? extends ActResult<?>> act, String done) {
+        take(null, act, done);
+    }
+
+    /** What is wrong with a number is said at its box. */
+    private void take(@Nullable CountField box, Supplier<? extends ActResult<?>> act, String done) {
         String refused = "";
         try {
-            refused = act.get() instanceof ReleaseActResult.Refused no
-                    ? no.refusal().words()
-                    : "";
-        } catch (NotPermittedException | IllegalStateException e) {
+            if (act.get() instanceof ActResult.Refused<?> no) {
+                if (box != null && no.refusals().get(0).field() != null) {
+                    box.refuse(no.words());
+                    return;
+                }
+                refused = no.words();
+            }
+        } catch (NotPermittedException e) {
             refused = Objects.requireNonNullElse(e.getMessage(), "This cannot be done now.");
         } catch (OptimisticLockingFailureException e) {
             refused = "Not saved. Someone else changed this just now. The page shows the current version.";
@@ -225,8 +226,6 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     }
 
     private String name(@Nullable UserName userName) {
-        return userName == null
-                ? ""
-                : access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
+        return userName == null ? "" : names.getOrDefault(userName, userName.value());
     }
 }

@@ -15,11 +15,16 @@ final class CountField extends IntegerField {
     void with(IntConsumer act) {
         Integer given = getValue();
         if (given == null) {
-            setErrorMessage("Required. Enter the number counted, or 0 for none.");
-            setInvalid(true);
-            focus();
+            refuse("Required. Enter the number counted, or 0 for none.");
             return;
         }
         act.accept(given);
+    }
+
+    /** Shows what is wrong with the number. */
+    void refuse(String words) {
+        setErrorMessage(words);
+        setInvalid(true);
+        focus();
     }
 }

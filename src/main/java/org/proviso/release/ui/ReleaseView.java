@@ -18,10 +18,10 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
-import org.proviso.release.ReleaseActResult;
 import org.proviso.release.ReleaseService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
@@ -49,9 +49,7 @@ public final class ReleaseView extends Composite<Div> {
         this.releases = releases;
         this.access = access;
         this.election = workplace.electionId();
-        if (!access.isPermitted(Permission.SET_GATES)) {
-            access.demand(Permission.OPEN_ENVELOPES);
-        }
+        access.demand(Permission.SEE_RELEASE);
         getContent().addClassNames("sheet", "board", "release");
         show();
     }
@@ -68,9 +66,13 @@ public final class ReleaseView extends Composite<Div> {
 
     private void askOthers() {
         ActDialog sheet = new ActDialog("Mail and in-person counting complete?", "Record as complete", () -> {
-            releases.recordOtherBallotsComplete(election);
+            ActResult<ElectionId> recorded = releases.recordOtherBallotsComplete(election);
             show();
-            MessageLine.done("Recorded: mail and in-person counting is complete.");
+            if (recorded instanceof ActResult.Refused<ElectionId> refused) {
+                MessageLine.refused(refused.words());
+            } else {
+                MessageLine.done("Recorded: mail and in-person counting is complete.");
+            }
             return true;
         });
         sheet.with(
@@ -147,12 +149,12 @@ public final class ReleaseView extends Composite<Div> {
     private boolean make(ActDialog sheet, Set<EnvelopeToOpen> chosen, String alone) {
         Set<EnvelopeNumber> numbers =
                 chosen.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet());
-        ReleaseActResult made = releases.makeBatch(election, numbers, alone);
-        if (made instanceof ReleaseActResult.Refused refused) {
-            return sheet.refuse(refused.refusal().words());
+        ActResult<Batch> made = releases.makeBatch(election, numbers, alone);
+        if (made instanceof ActResult.Refused<Batch> refused) {
+            return sheet.refuse(refused.words());
         }
         show();
-        MessageLine.done("Batch " + ((ReleaseActResult.Done) made).batch().number() + " made.");
+        made.ifAccepted().ifPresent(batch -> MessageLine.done("Batch " + batch.number() + " made."));
         return true;
     }
 

@@ -9,7 +9,7 @@ public enum Room {
     INTAKE("intake", "Intake", Permission.RECEIVE_BAGS),
     REVIEW("review", "Review", Permission.SEARCH),
     BOARD("board", "Board", Permission.READ_FIGURES),
-    RELEASE("release", "Release", Permission.OPEN_ENVELOPES, Permission.LOAD_FILES),
+    RELEASE("release", "Release", Permission.SEE_RELEASE),
     NOTICES("notices", "Notices", Permission.PRINT_CURE_LETTERS),
     CANVASS("canvass", "Canvass", Permission.READ_FIGURES),
     LEDGER("ledger", "Ledger", Permission.READ_LEDGER),

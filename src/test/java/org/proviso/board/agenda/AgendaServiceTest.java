@@ -10,6 +10,7 @@ import static org.proviso.board.CasesReady.as;
 import static org.proviso.board.CasesReady.key;
 import static org.proviso.board.Sitting.done;
 import static org.proviso.board.Sitting.refused;
+import static org.proviso.board.Sitting.settled;
 
 import java.util.List;
 import org.proviso.board.AgendaItem;
@@ -19,9 +20,10 @@ import org.proviso.board.MotionKind;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.SessionKey;
 import org.proviso.board.Sitting;
-import org.proviso.board.motion.VoteClosingResult;
+import org.proviso.board.motion.VoteClosed;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
@@ -91,12 +93,12 @@ class AgendaServiceTest {
                                         new EnvelopeNumber("P-1012"),
                                         new EnvelopeNumber("P-1042"),
                                         new EnvelopeNumber("P-1050"))))))
-                .isEqualTo("on_another_agenda, not_in_this_state");
+                .isEqualTo("P-1012 on_another_agenda, P-1050 not_in_this_state");
         assertThat(as("gil", () -> agendas.agenda(other.key()))).isEmpty();
         assertThat(as("gil", () -> done(agendas.addAllReady(other.key())))).hasSize(2);
         as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
         assertThat(refused(as("eve", () -> agendas.addToAgenda(board.key(), List.of(new EnvelopeNumber("P-1042"))))))
-                .isEqualTo("not_in_this_state, on_another_agenda");
+                .isEqualTo("not_in_this_state, P-1042 on_another_agenda");
         assertThat(as("gil", () -> done(agendas.addToAgenda(other.key(), List.of(new EnvelopeNumber("P-1012"))))))
                 .hasSize(3);
         assertThatThrownBy(() ->
@@ -117,14 +119,15 @@ class AgendaServiceTest {
         assertThatThrownBy(() -> as("fay", () -> agendas.removeFromGroup(board.key(), new EnvelopeNumber("P-1012"), 7)))
                 .isInstanceOf(OptimisticLockingFailureException.class);
         assertThat(refused(board.move(MotionKind.COUNT, COUNT))).isEqualTo("not_one_group");
-        VoteClosingResult rest = board.closed(
+        ActResult<VoteClosed> rest = board.closed(
                 board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"), new EnvelopeNumber("P-1049"))),
                 "yes yes yes");
-        assertThat(((VoteClosingResult.Settled) rest).now()).hasSize(2);
+        assertThat(settled(rest).now()).hasSize(2);
         board.put(COUNT);
         assertThat(item(office, board.key(), "P-1042").pulledOutBy()).isEqualTo("gil");
-        assertThat(board.closed(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes no"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(board.closed(
+                        board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes no")))
+                .isInstanceOf(VoteClosed.Settled.class);
     }
 
     @OnADatabase

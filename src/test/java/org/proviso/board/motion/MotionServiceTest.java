@@ -10,6 +10,9 @@ import static org.proviso.board.CasesReady.as;
 import static org.proviso.board.CasesReady.key;
 import static org.proviso.board.Sitting.done;
 import static org.proviso.board.Sitting.refused;
+import static org.proviso.board.Sitting.settled;
+import static org.proviso.board.Sitting.staysOpen;
+import static org.proviso.core.act.ActResults.field;
 import static org.proviso.core.rules.Reason.REGISTERED_LATE;
 import static org.proviso.core.rules.Reason.WRONG_PARTY_BALLOT;
 
@@ -19,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.board.AgendaItem;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.CasesReady;
@@ -33,6 +35,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -68,12 +71,11 @@ class MotionServiceTest {
     void a_carried_motion_rejects_the_whole_group_at_once(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(WRONG_PARTY);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(WRONG_PARTY);
-        VoteClosingResult closed =
+        ActResult<VoteClosed> closed =
                 board.closed(board.move(MotionKind.REJECT, WRONG_PARTY, WRONG_PARTY_BALLOT), "yes yes no");
-        assertThat(closed).isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
-        assertThat(((VoteClosingResult.Settled) closed).motion().words())
-                .isEqualTo("The motion to reject carried, 2 to 1: reject.");
+        assertThat(done(closed)).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(settled(closed).now()).hasSize(2);
+        assertThat(settled(closed).motion().words()).isEqualTo("The motion to reject carried, 2 to 1: reject.");
         for (EnvelopeNumber envelope : WRONG_PARTY) {
             assertThat(cases.now(envelope.value()).state()).isEqualTo(CaseState.DECIDED);
             assertThat(decision(cases, envelope.value()))
@@ -100,7 +102,7 @@ class MotionServiceTest {
                                 List.of(),
                                 "",
                                 "Mrs. Alder says so."))));
-        board.closed(new BoardActResult.Done<>(moved), "yes abstains recused");
+        board.closed(ActResult.accepted(moved), "yes abstains recused");
         LedgerEntry closed = entries(cases, "vote_closed").get(0);
         assertThat(closed.payload())
                 .containsEntry("yes", 1L)
@@ -136,16 +138,16 @@ class MotionServiceTest {
         assertThat(refused(board.close(motion))).isEqualTo("vote_missing");
         board.note(motion.key(), "fay", "yes");
         assertThatThrownBy(() -> board.close(motion)).isInstanceOf(OptimisticLockingFailureException.class);
-        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(board.close(board.motion(motion.key())))).isInstanceOf(VoteClosed.Settled.class);
     }
 
     @OnADatabase
     void a_tie_counts_where_the_pack_says_so_and_the_decision_names_the_rule(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
-        VoteClosingResult closed =
+        ActResult<VoteClosed> closed =
                 board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no abstains");
-        assertThat(((VoteClosingResult.Settled) closed).motion().end()).isEqualTo(MotionResult.TIED);
+        assertThat(settled(closed).motion().end()).isEqualTo(MotionResult.TIED);
         assertThat(decision(cases, "P-1050"))
                 .returns(DecisionOutcome.COUNT, Decision::as)
                 .returns(List.of(), Decision::reasons)
@@ -159,10 +161,9 @@ class MotionServiceTest {
     void a_failed_motion_leaves_the_envelopes_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toReject(LATE);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
-        VoteClosingResult closed = board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no no");
-        assertThat(closed).isInstanceOf(VoteClosingResult.StaysOpen.class);
-        assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
-                .isEqualTo("The motion to reject failed, 1 to 2: stays open.");
+        ActResult<VoteClosed> closed = board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no no");
+        assertThat(done(closed)).isInstanceOf(VoteClosed.StaysOpen.class);
+        assertThat(staysOpen(closed).motion().words()).isEqualTo("The motion to reject failed, 1 to 2: stays open.");
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
         assertThat(done(board.move(MotionKind.COUNT, new EnvelopeNumber("P-1050"), "The clerk of the day erred."))
                         .key()
@@ -228,12 +229,12 @@ class MotionServiceTest {
         as("eve", () -> done(board.motions().withdraw(motion.key(), version)));
         Sitting turned = new Sitting(cases, board.key(), List.of("fay", "eve"));
         assertThat(refused(turned.move(MotionKind.COUNT, COUNT))).isEqualTo("recused_member_moved");
-        assertThat(turned.closed(turned.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))), "yes yes"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(turned.closed(turned.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))), "yes yes")))
+                .isInstanceOf(VoteClosed.Settled.class);
         as("eve", () -> done(boards.recordArrival(board.key(), new UserName("gil"))));
         Sitting three = new Sitting(cases, board.key(), List.of("eve", "gil"));
-        assertThat(three.closed(three.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(three.closed(three.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))), "yes yes")))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(as("eve", () -> board.motions().votes(new MotionKey(board.key(), 3))))
                 .extracting(BoardVote::userName, BoardVote::vote)
                 .contains(tuple(new UserName("fay"), Vote.RECUSED));
@@ -250,9 +251,9 @@ class MotionServiceTest {
         assertThat(refused(board.close(motion))).isEqualTo("P-1050 own_act, P-1058 own_act");
         assertThat(board.motion(motion.key()).end()).isNull();
         board.note(motion.key(), "ben", "recused");
-        assertThat(board.close(board.motion(motion.key()))).isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes yes"))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(board.close(board.motion(motion.key())))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(done(board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes yes")))
+                .isInstanceOf(VoteClosed.Settled.class);
     }
 
     @OnADatabase
@@ -261,12 +262,12 @@ class MotionServiceTest {
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         BoardMotion motion = board.voted(board.move(MotionKind.COUNT, COUNT), "yes yes");
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 8, 59));
-        VoteClosingResult.Refused refused = (VoteClosingResult.Refused) board.close(motion);
-        assertThat(refused(refused)).isEqualTo("gate_not_open");
-        assertThat(refused.words()).isEqualTo("Not before 08/06/2026 9:00 am.");
+        ActResult<VoteClosed> early = board.close(motion);
+        assertThat(refused(early)).isEqualTo("gate_not_open");
+        assertThat(early.refusals().get(0).words()).isEqualTo("Not before 08/06/2026 9:00 am.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
         OfficeTime.set(office, LocalDateTime.of(2026, 8, 6, 9, 0));
-        assertThat(board.close(motion)).isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(board.close(motion))).isInstanceOf(VoteClosed.Settled.class);
     }
 
     @OnADatabase
@@ -274,16 +275,17 @@ class MotionServiceTest {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
         board.closed(board.move(MotionKind.COUNT, COUNT), "yes yes");
-        assertThat(refused(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), " ")))
-                .isEqualTo("no_reason");
+        ActResult<BoardMotion> silent = board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), " ");
+        assertThat(refused(silent)).isEqualTo("no_reason");
+        assertThat(field(silent)).isEqualTo("because");
         assertThat(refused(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012")))))
                 .isEqualTo("not_in_this_state");
-        VoteClosingResult tied =
+        ActResult<VoteClosed> tied =
                 board.closed(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes no");
-        assertThat(tied).isInstanceOf(VoteClosingResult.StaysOpen.class);
-        VoteClosingResult closed =
+        assertThat(done(tied)).isInstanceOf(VoteClosed.StaysOpen.class);
+        ActResult<VoteClosed> closed =
                 board.closed(board.move(MotionKind.REOPEN, new EnvelopeNumber("P-1012"), "A late file."), "yes yes");
-        assertThat(((VoteClosingResult.Settled) closed).now().get(0).state()).isEqualTo(CaseState.OPEN);
+        assertThat(settled(closed).now().get(0).state()).isEqualTo(CaseState.OPEN);
         assertThat(office.the(DecisionService.class).standing(key("P-1012"))).isEmpty();
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.DECIDED);
     }
@@ -292,10 +294,9 @@ class MotionServiceTest {
     void tabling_leaves_it_ready(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        VoteClosingResult closed = board.closed(
+        ActResult<VoteClosed> closed = board.closed(
                 board.move(MotionKind.TABLE, new EnvelopeNumber("P-1012"), "The voter comes tomorrow."), "yes yes");
-        assertThat(((VoteClosingResult.StaysOpen) closed).motion().words())
-                .isEqualTo("The motion to table carried, 2 to 0.");
+        assertThat(staysOpen(closed).motion().words()).isEqualTo("The motion to table carried, 2 to 0.");
         assertThat(cases.now("P-1012").state()).isEqualTo(CaseState.READY);
     }
 
@@ -337,8 +338,8 @@ class MotionServiceTest {
                 "fay",
                 () -> done(office.the(AgendaService.class)
                         .removeFromGroup(board.key(), item.envelopeNo(), item.version())));
-        VoteClosingResult closed = board.close(board.motion(motion.key()));
-        assertThat(((VoteClosingResult.Settled) closed).now()).hasSize(2);
+        ActResult<VoteClosed> closed = board.close(board.motion(motion.key()));
+        assertThat(settled(closed).now()).hasSize(2);
         assertThat(cases.now("P-1042").state()).isEqualTo(CaseState.READY);
     }
 
@@ -360,6 +361,11 @@ class MotionServiceTest {
                 .isEqualTo("fay");
         assertThat(refused(as("gil", () -> board.motions().putToVote(first.key(), 1))))
                 .isEqualTo("not_present");
+        assertThat(refused(as("fay", () -> board.motions().second(first.key(), 1))))
+                .as("it is seconded once")
+                .isEqualTo("not_in_this_state");
+        assertThat(refused(as("gil", () -> board.motions().withdraw(first.key(), 1))))
+                .isEqualTo("not_present");
         as("eve", () -> done(board.motions().withdraw(first.key(), 1)));
         assertThat(refused(board.close(board.motion(first.key())))).isEqualTo("motion_already_decided");
         assertThat(done(board.move(MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))))
@@ -372,7 +378,9 @@ class MotionServiceTest {
     void a_part_counts_otherwise_than_recommended_in_the_contests_that_the_motion_names(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay").put(COUNT);
-        assertThat(refused(inPart(board, COUNT, Set.of("road-millage")))).isEqualTo("no_contests");
+        ActResult<BoardMotion> ofTwo = inPart(board, COUNT, Set.of("road-millage"));
+        assertThat(refused(ofTwo)).isEqualTo("no_contests");
+        assertThat(field(ofTwo)).isEqualTo("contests");
         assertThat(refused(board.closed(
                         inPart(board, List.of(new EnvelopeNumber("P-1012")), Set.of("elsewhere")), "yes yes")))
                 .isEqualTo("P-1012 no_contests");
@@ -383,8 +391,7 @@ class MotionServiceTest {
                 .returns(Set.of("road-millage"), Decision::contests);
     }
 
-    private static BoardActResult<BoardMotion> inPart(
-            Sitting board, List<EnvelopeNumber> envelopes, Set<String> contests) {
+    private static ActResult<BoardMotion> inPart(Sitting board, List<EnvelopeNumber> envelopes, Set<String> contests) {
         Map<EnvelopeNumber, Integer> seen = new HashMap<>();
         envelopes.forEach(envelope -> seen.put(envelope, board.cases().version(envelope.value())));
         return as(

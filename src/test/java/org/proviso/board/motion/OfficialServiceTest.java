@@ -6,6 +6,7 @@ import static org.proviso.board.CasesReady.LATE;
 import static org.proviso.board.CasesReady.NOON;
 import static org.proviso.board.CasesReady.as;
 import static org.proviso.board.CasesReady.key;
+import static org.proviso.board.Sitting.done;
 import static org.proviso.board.Sitting.refused;
 
 import java.util.LinkedHashMap;
@@ -19,6 +20,7 @@ import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OfficeTime;
@@ -35,7 +37,7 @@ class OfficialServiceTest {
         return CasesReady.in(office).ruled("decider.kind", "official");
     }
 
-    private static VoteClosingResult decide(
+    private static ActResult<VoteClosed> decide(
             CasesReady cases, String who, MotionKind kind, List<EnvelopeNumber> envelopes) {
         Map<EnvelopeNumber, Integer> seen = new LinkedHashMap<>();
         envelopes.forEach(envelope -> seen.put(envelope, cases.version(envelope.value())));
@@ -58,9 +60,9 @@ class OfficialServiceTest {
     @OnADatabase
     void decides_in_a_session_of_one_that_lasts_the_day(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT).toReject(LATE);
-        assertThat(decide(cases, "eve", MotionKind.COUNT, COUNT)).isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050"))))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(decide(cases, "eve", MotionKind.COUNT, COUNT))).isInstanceOf(VoteClosed.Settled.class);
+        assertThat(done(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1050")))))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(office.the(DecisionService.class).standing(key("P-1050")).orElseThrow())
                 .returns(DecisionOutcome.REJECT, Decision::as)
                 .returns("official", Decision::decider)
@@ -70,8 +72,8 @@ class OfficialServiceTest {
                 .returns(1, BoardSession::quorum)
                 .returns(BodyKind.OFFICIAL, BoardSession::body);
         OfficeTime.set(office, NOON.plusDays(1));
-        assertThat(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1058"))))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(decide(cases, "eve", MotionKind.REJECT, List.of(new EnvelopeNumber("P-1058")))))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
         assertThat(sessions(cases).get(0).closedAt()).isNotNull();
     }
@@ -91,10 +93,10 @@ class OfficialServiceTest {
     @OnADatabase
     void another_official_decides_in_a_session_of_the_own(TestOffice office) {
         CasesReady cases = cases(office).toCount(COUNT);
-        assertThat(decide(cases, "eve", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012"))))
-                .isInstanceOf(VoteClosingResult.Settled.class);
-        assertThat(decide(cases, "fay", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042"))))
-                .isInstanceOf(VoteClosingResult.Settled.class);
+        assertThat(done(decide(cases, "eve", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1012")))))
+                .isInstanceOf(VoteClosed.Settled.class);
+        assertThat(done(decide(cases, "fay", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1042")))))
+                .isInstanceOf(VoteClosed.Settled.class);
         assertThat(sessions(cases)).hasSize(2);
     }
 

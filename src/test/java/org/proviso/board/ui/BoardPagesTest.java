@@ -2,6 +2,7 @@ package org.proviso.board.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.access.ui.PlainBrowser.target;
+import static org.proviso.core.act.ActResults.accepted;
 
 import java.net.http.HttpResponse;
 import java.time.LocalDateTime;
@@ -12,9 +13,7 @@ import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
 import org.proviso.access.ui.PlainBrowser;
-import org.proviso.board.BoardActResult;
 import org.proviso.board.BoardService;
-import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.board.SessionKey;
@@ -51,10 +50,9 @@ class BoardPagesTest {
         StatusLines.loadElection(server);
         WebStaff.hire(server, "the-chair", Role.DECIDER);
         Staff.signIn("the-chair");
-        session = ((BoardActResult.Done<BoardSession>) server.getBean(BoardService.class)
+        session = accepted(server.getBean(BoardService.class)
                         .callSession(
                                 new CallSession(new ElectionId("tamarack-primary"), BodyKind.BOARD, CALLED, "Room 2")))
-                .now()
                 .key();
         token = server.getBean(PublicDisplayService.class).link(session);
         Staff.signOut();
