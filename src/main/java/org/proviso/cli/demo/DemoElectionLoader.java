@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.election.ElectionService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,12 +34,14 @@ class DemoElectionLoader {
 
     private final ElectionService elections;
     private final AccessService access;
+    private final StaffList staff;
     private final CompletableFuture<Path> copied;
 
     /** If there is no election yet, the sample is copied out while the server starts. */
-    DemoElectionLoader(ElectionService elections, AccessService access) {
+    DemoElectionLoader(ElectionService elections, AccessService access, StaffList staff) {
         this.elections = elections;
         this.access = access;
+        this.staff = staff;
         this.copied = isNeeded() ? CompletableFuture.supplyAsync(DemoElectionLoader::copy) : new CompletableFuture<>();
     }
 
@@ -93,7 +96,7 @@ class DemoElectionLoader {
     }
 
     private OfficeUser supervisor() {
-        return access.usersWith(Permission.LOAD_FILES).stream()
+        return staff.usersWith(Permission.LOAD_FILES).stream()
                 .filter(OfficeUser::demo)
                 .findFirst()
                 .orElseThrow(() ->
