@@ -1,5 +1,6 @@
 package org.proviso.journey;
 
+import static org.proviso.core.act.Acts.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.election.ElectionService;
 import org.proviso.review.CaseActResult;
 import org.proviso.review.CaseService;
@@ -26,7 +28,7 @@ public record Primary(Office office, Map<String, Truth> truths) {
     public static Primary loaded(TestOffice services) {
         services.begin("the primary, loaded by Carl", () -> {
             Office.staffed(services);
-            as("carl", () -> services.the(ElectionService.class).load(FOLDER));
+            as("carl", () -> accepted(services.the(ElectionLoadService.class).load(FOLDER)));
         });
         Primary primary = new Primary(new Office(services), Truth.of(ID));
         primary.at(1, 12, 0);

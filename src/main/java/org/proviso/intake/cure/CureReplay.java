@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.StaffList;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -21,6 +22,7 @@ import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Compares what voters brought, as the tables have it, with the ledger, both ways; it changes nothing. */
+@BetweenRooms
 @Service
 public class CureReplay {
 
