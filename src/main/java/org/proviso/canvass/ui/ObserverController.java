@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.proviso.access.LedgerReadService;
 import org.proviso.board.BoardService;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.EnvelopeOutcomesService;
@@ -16,7 +17,6 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeElections;
 import org.springframework.http.HttpStatus;
@@ -40,7 +40,7 @@ class ObserverController {
     private final CanvassService canvass;
     private final EnvelopeOutcomesService outcomes;
     private final ObserverCaseService cases;
-    private final LedgerService ledger;
+    private final LedgerReadService ledger;
     private final BoardService board;
     private final Clock clock;
 
@@ -49,7 +49,7 @@ class ObserverController {
             CanvassService canvass,
             EnvelopeOutcomesService outcomes,
             ObserverCaseService cases,
-            LedgerService ledger,
+            LedgerReadService ledger,
             BoardService board,
             Clock clock) {
         this.elections = elections;
