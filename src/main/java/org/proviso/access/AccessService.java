@@ -110,7 +110,7 @@ public class AccessService {
         return user;
     }
 
-    private boolean canAct(OfficeUser user) {
+    boolean canAct(OfficeUser user) {
         return isUsable(user) && !user.passwordIsOneTime();
     }
 

@@ -1,64 +1,69 @@
 package org.proviso.access;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.Code;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
 import org.proviso.ledger.Actor;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Component;
 
-/** Opens accounts, with the entry in the ledger; whether somebody may is asked before. */
+/** Makes accounts, and says what the ledger has of them; whether somebody may is asked before. */
 @Component
 class AccountOpening {
 
     private final UserStore users;
-    private final LedgerService ledger;
     private final Passwords passwords;
 
-    AccountOpening(UserStore users, LedgerService ledger, Passwords passwords) {
+    AccountOpening(UserStore users, Passwords passwords) {
         this.users = users;
-        this.ledger = ledger;
         this.passwords = passwords;
     }
 
+    /** Refused where there is an account of that name. */
+    Optional<Refusal> taken(CreateUser command) {
+        return users.find(new UserName(command.userName())).isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusal.at(
+                        "userName",
+                        Refusal.Why.NUMBER_TAKEN,
+                        "There is an account " + command.userName() + " already."));
+    }
+
     /** An account whose password holds for one sign-in. */
-    void open(CreateUser command, String oneTimePassword, Actor by) {
-        open(command, passwords.hash(oneTimePassword), by, false);
+    OfficeUser open(CreateUser command, String oneTimePassword) {
+        return open(command, passwords.hash(oneTimePassword), false);
     }
 
     /** An account that works in a demonstration only, with the hash of a password that everybody may know. */
-    void openForDemo(CreateUser command, String passwordHash, Actor by) {
-        open(command, passwordHash, by, true);
+    OfficeUser openForDemo(CreateUser command, String passwordHash) {
+        return open(command, passwordHash, true);
     }
 
-    private void open(CreateUser command, String passwordHash, Actor by, boolean demo) {
-        Actor actor = new Actor("staff-" + passwords.pseudonymCode());
-        if (users.find(new UserName(command.userName())).isPresent()) {
-            throw new UserRuleException("There is an account " + command.userName() + " already.");
-        }
-        users.insert(
-                new OfficeUser(
-                        new UserName(command.userName()),
-                        command.fullName(),
-                        command.party(),
-                        actor,
-                        command.roles(),
-                        !demo,
-                        true,
-                        demo,
-                        0),
-                passwordHash);
-        record(by, "account_opened", actor, command.roles());
+    private OfficeUser open(CreateUser command, String passwordHash, boolean demo) {
+        OfficeUser opened = new OfficeUser(
+                new UserName(command.userName()),
+                command.fullName(),
+                command.party(),
+                new Actor("staff-" + passwords.pseudonymCode()),
+                command.roles(),
+                !demo,
+                true,
+                demo,
+                0);
+        users.insert(opened, passwordHash);
+        return opened;
     }
 
-    void record(Actor by, String act, Actor of, Set<Role> roles) {
-        ledger.record(
+    /** The entry in the office's chain: whose account, by pseudonym, and with which roles. */
+    static LedgerLine line(String act, OfficeUser of, Set<Role> roles) {
+        return LedgerLine.of(
                 LedgerChain.OFFICE,
-                by,
                 act,
-                of.pseudonym(),
+                of.actor().pseudonym(),
                 Map.of("roles", roles.stream().map(Code::code).sorted().toList()));
     }
 }

@@ -150,6 +150,22 @@ public class ActDoor {
             return this;
         }
 
+        /** The same where there is something to tell. */
+        public Saved<T> tellIfAny(Function<T, ? extends Optional<?>> event) {
+            if (now != null) {
+                event.apply(now).ifPresent(rooms::publishEvent);
+            }
+            return this;
+        }
+
+        /** Does what is left to do once the later rooms have done their part, before the entry. */
+        public Saved<T> andThen(Consumer<T> rest) {
+            if (now != null) {
+                rest.accept(now);
+            }
+            return this;
+        }
+
         /** Tells the later rooms how things are, once it is recorded. */
         public Saved<T> announce(Function<T, ?> event) {
             news.add(event);

@@ -43,12 +43,15 @@ class FirstAccounts implements SmartInitializingSingleton {
     private final UserStore users;
     private final AccountOpening accounts;
     private final Passwords passwords;
+    private final ActDoor door;
     private final AccessSettings settings;
 
-    FirstAccounts(UserStore users, AccountOpening accounts, Passwords passwords, AccessSettings settings) {
+    FirstAccounts(
+            UserStore users, AccountOpening accounts, Passwords passwords, ActDoor door, AccessSettings settings) {
         this.users = users;
         this.accounts = accounts;
         this.passwords = passwords;
+        this.door = door;
         this.settings = settings;
     }
 
@@ -89,8 +92,7 @@ class FirstAccounts implements SmartInitializingSingleton {
             return Optional.empty();
         }
         String password = passwords.oneTime();
-        accounts.open(
-                new CreateUser(ADMINISTRATOR, "Administrator", "", Set.of(Role.ADMINISTRATOR)), password, Actor.SYSTEM);
+        record(accounts.open(new CreateUser(ADMINISTRATOR, "Administrator", "", Set.of(Role.ADMINISTRATOR)), password));
         return Optional.of(password);
     }
 
@@ -102,7 +104,11 @@ class FirstAccounts implements SmartInitializingSingleton {
             return;
         }
         String hash = passwords.hash(DEMO_PASSWORD);
-        missing.forEach(account -> accounts.openForDemo(account, hash, Actor.SYSTEM));
+        missing.forEach(account -> record(accounts.openForDemo(account, hash)));
+    }
+
+    private void record(OfficeUser opened) {
+        door.record(Actor.SYSTEM, AccountOpening.line("account_opened", opened, opened.roles()));
     }
 
     private static String demoNames() {

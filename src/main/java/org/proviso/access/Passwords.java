@@ -2,6 +2,8 @@ package org.proviso.access;
 
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
+import java.util.Optional;
+import org.proviso.core.act.Refusal;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 
@@ -36,18 +38,21 @@ class Passwords {
         return encoder.encode(password);
     }
 
-    /** Refuses a change unless the old password is known and the new one is another of a fair length. */
-    void checkChange(String old, String chosen, String hash) {
+    /** Why a password cannot be changed: the old one must be known, and the new one another of a fair length. */
+    Optional<Refusal> refusal(String old, String chosen, String hash) {
         if (!encoder.matches(old, hash)) {
-            throw new UserRuleException("The old password is not right.");
+            return wrong("old", "The old password is not right.");
         }
         if (chosen.length() < SHORTEST || chosen.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES) {
-            throw new UserRuleException(
+            return wrong(
+                    "chosen",
                     "A password has at least " + SHORTEST + " characters and at most " + LONGEST_BYTES + " bytes.");
         }
-        if (chosen.equals(old)) {
-            throw new UserRuleException("Choose a password other than the old one.");
-        }
+        return chosen.equals(old) ? wrong("chosen", "Choose a password other than the old one.") : Optional.empty();
+    }
+
+    private static Optional<Refusal> wrong(String field, String words) {
+        return Optional.of(Refusal.at(field, Refusal.Why.PASSWORD_NOT_GOOD, words));
     }
 
     private String letters(int count) {

@@ -1,6 +1,8 @@
 package org.proviso.access;
 
+import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.act.Refusal;
 
 /** Which roles one person may hold together. */
 final class RoleRules {
@@ -8,12 +10,16 @@ final class RoleRules {
     private RoleRules() {}
 
     /** An administrator has no part in any case, and nobody is given the public's role. */
-    static void check(Set<Role> roles) {
+    static Optional<Refusal> broken(Set<Role> roles) {
         if (roles.contains(Role.PUBLIC)) {
-            throw new UserRuleException("The public's role is not given to anybody.");
+            return Optional.of(wrong("The public's role is not given to anybody."));
         }
-        if (roles.contains(Role.ADMINISTRATOR) && roles.stream().anyMatch(Role::isCasework)) {
-            throw new UserRuleException("An administrator has no part in any case: give casework to another account.");
-        }
+        return roles.contains(Role.ADMINISTRATOR) && roles.stream().anyMatch(Role::isCasework)
+                ? Optional.of(wrong("An administrator has no part in any case. Give casework to another account."))
+                : Optional.empty();
+    }
+
+    private static Refusal wrong(String words) {
+        return Refusal.at("roles", Refusal.Why.ROLES_NOT_TOGETHER, words);
     }
 }

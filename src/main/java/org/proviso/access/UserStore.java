@@ -102,9 +102,13 @@ class UserStore {
 
     private static void touched(int rows, UserName userName) {
         if (rows == 0) {
-            throw new OptimisticLockingFailureException(
-                    "The account " + userName + " was changed by somebody else since you opened it.");
+            throw stale(userName);
         }
+    }
+
+    static OptimisticLockingFailureException stale(UserName userName) {
+        return new OptimisticLockingFailureException(
+                "The account " + userName + " was changed by somebody else since you opened it.");
     }
 
     private OfficeUser user(ResultSet row, int number) throws SQLException {

@@ -7,9 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.kept.PackJson;
 import org.proviso.core.rules.DeadlineBook;
@@ -23,6 +27,7 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** The rules of an election: those in force, and those that an assessment used before. For services. Thread-safe. */
+@BetweenRooms
 @Service
 public class RulesService {
 
@@ -78,28 +83,26 @@ public class RulesService {
 
     /**
      * The rules as they would be under a pack that comes with the program (empty for the one in force), with values
-     * changed, by rule. Throws {@link RulesRefusedException} where a pack, a rule or a value is none.
+     * changed, by rule. Refused where a pack, a rule or a value is none.
      */
     @Transactional(readOnly = true)
-    public DeadlineBook withChangedRules(ElectionId electionId, String packName, Map<String, String> changed) {
+    public ActResult<DeadlineBook> withChangedRules(
+            ElectionId electionId, String packName, Map<String, String> changed) {
         Election election = demand(electionId);
         List<CountyRuling> rulings = new ArrayList<>(election.rulings());
         changed.forEach((rule, value) ->
                 rulings.add(new CountyRuling(rule, value, WhatIf.SUPPOSED, election.date(), WhatIf.SUPPOSED)));
-        RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : bundled(packName);
+        if (!packName.isEmpty() && !RulePacks.bundled().contains(packName)) {
+            return ActResult.refused(
+                    Refusal.at("pack", Why.NO_SUCH_RULE_PACK, "There is no rule pack " + packName + "."));
+        }
+        RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : RulePacks.load(packName);
         try {
-            return DeadlineBook.of(
-                    PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed());
+            return ActResult.accepted(DeadlineBook.of(
+                    PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed()));
         } catch (InputException e) {
-            throw new RulesRefusedException(e.reason());
+            return ActResult.refused(Refusal.at("changed", Why.RULES_NOT_READABLE, e.reason()));
         }
-    }
-
-    private static RulePack bundled(String packName) {
-        if (!RulePacks.bundled().contains(packName)) {
-            throw new RulesRefusedException("There is no rule pack " + packName + ".");
-        }
-        return RulePacks.load(packName);
     }
 
     private RulePack pack(ElectionId electionId, String name) {
@@ -152,7 +155,7 @@ public class RulesService {
         Election election = demand(electionId);
         Optional<String> uploaded = changes.acceptedBecause(electionId, election.rulePack());
         if (uploaded.isEmpty() && !RulePacks.bundled().contains(election.rulePack())) {
-            throw new ElectionRefusedException("The rule pack " + election.rulePack()
+            throw new IllegalStateException("The rule pack " + election.rulePack()
                     + " does not come with the program, and only those that do are proved.");
         }
         DeadlineBook book = book(electionId);

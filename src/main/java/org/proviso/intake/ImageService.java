@@ -4,15 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.Sha256;
 import org.proviso.files.election.ImageFile;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,13 +25,13 @@ public class ImageService {
     private final ImageStore images;
     private final IntakeService intake;
     private final AccessService access;
-    private final LedgerService ledger;
+    private final ActDoor door;
 
-    ImageService(ImageStore images, IntakeService intake, AccessService access, LedgerService ledger) {
+    ImageService(ImageStore images, IntakeService intake, AccessService access, ActDoor door) {
         this.images = images;
         this.intake = intake;
         this.access = access;
-        this.ledger = ledger;
+        this.door = door;
     }
 
     /** The signature on an envelope's affirmation, where there is a picture of it. */
@@ -51,17 +53,23 @@ public class ImageService {
      * stays what it was. What is no picture is an {@link org.proviso.files.InputException}.
      */
     @Transactional
-    public void keepScan(ElectionId electionId, EnvelopeNumber envelopeNo, String fileName, byte[] content) {
-        OfficeUser user = access.demand(Permission.KEY_ENVELOPES);
-        intake.demandLocked(electionId, envelopeNo);
-        String mediaType = ImageFile.checkedType(fileName, content);
-        if (images.signature(electionId, envelopeNo).isPresent()) {
-            throw new IntakeRefusedException("There is a scan of " + envelopeNo + " already; it stays as it is.");
-        }
-        String sha256 = Sha256.of(content);
-        images.insertSignature(electionId, envelopeNo, new StoredImage(mediaType, sha256, content));
-        ledger.record(
-                LedgerChain.of(electionId), user.actor(), "scan_kept", envelopeNo.value(), Map.of("sha256", sha256));
+    public ActResult<StoredImage> keepScan(
+            ElectionId electionId, EnvelopeNumber envelopeNo, String fileName, byte[] content) {
+        return door.demand(Permission.KEY_ENVELOPES)
+                .lock(() -> {
+                    intake.demandLocked(electionId, envelopeNo);
+                    return new StoredImage(ImageFile.checkedType(fileName, content), Sha256.of(content), content);
+                })
+                .refuse(scan -> Refusal.when(
+                        images.signature(electionId, envelopeNo).isPresent(),
+                        Refusal.Why.SCAN_KEPT,
+                        "There is a scan of " + envelopeNo + " already. It stays as it is."))
+                .save(scan -> {
+                    images.insertSignature(electionId, envelopeNo, scan);
+                    return scan;
+                })
+                .record(scan -> LedgerLine.of(
+                        LedgerChain.of(electionId), "scan_kept", envelopeNo.value(), Map.of("sha256", scan.sha256())));
     }
 
     /** The signatures on file with a voter's registration, in the order of their numbers. */

@@ -6,15 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.Key;
 import org.proviso.core.Transmittal;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.Salt;
 import org.proviso.election.ElectionLoaded;
-import org.proviso.election.orders.CourtOrderRecorded;
 import org.proviso.files.election.SignatureFiles;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
@@ -23,6 +22,7 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Envelopes and the transmittals they came with. For services; a page shows an envelope in a case. */
+@BetweenRooms
 @Service
 public class IntakeService {
 
@@ -62,28 +62,16 @@ public class IntakeService {
         images.insert(id, signatures);
     }
 
-    /** Refuses a new order of a court that names an envelope which never came, by its number. */
-    @EventListener
-    @Transactional(propagation = Propagation.MANDATORY)
-    public void checkEnvelopesOf(CourtOrderRecorded order) {
-        if (!order.isNew()) {
-            return;
-        }
-        Set<EnvelopeNumber> known = envelopes.known(order.electionId(), order.envelopeNos());
-        List<EnvelopeNumber> unknown = order.envelopeNos().stream()
-                .filter(number -> !known.contains(number))
-                .sorted()
-                .toList();
-        if (!unknown.isEmpty()) {
-            throw new IntakeRefusedException(
-                    "The office has no envelope " + Key.join(", ", unknown) + " in this election.");
-        }
-    }
-
     /** Every transmittal in the order of its file. */
     @Transactional(readOnly = true)
     public List<Transmittal> transmittals(ElectionId electionId) {
         return transmittals.all(electionId);
+    }
+
+    /** The transmittals in the order they came in, with the versions that corrections need. */
+    @Transactional(readOnly = true)
+    public List<RecordedTransmittal> recordedTransmittals(ElectionId electionId) {
+        return transmittals.recorded(electionId);
     }
 
     /** Every envelope in the order of its file. */
@@ -113,7 +101,7 @@ public class IntakeService {
         return said.isEmpty() ? List.of() : envelopes.find(electionId, said);
     }
 
-    /** The envelope, held for this transaction; refused by name where the office has none of that number. */
+    /** The envelope, held for this transaction; throws {@link IllegalArgumentException} where the office has none of that number. */
     @Transactional(propagation = Propagation.MANDATORY)
     public Envelope demandLocked(ElectionId electionId, EnvelopeNumber envelopeNo) {
         if (!envelopes.lock(electionId, envelopeNo)) {
@@ -129,8 +117,8 @@ public class IntakeService {
         }
     }
 
-    private static IntakeRefusedException none(EnvelopeNumber envelopeNo) {
-        return new IntakeRefusedException("The office has no envelope \"" + envelopeNo + "\" in this election.");
+    private static IllegalArgumentException none(EnvelopeNumber envelopeNo) {
+        return new IllegalArgumentException("The office has no envelope \"" + envelopeNo + "\" in this election.");
     }
 
     /** What the voter of an envelope brought, in the order of its keying; moments are on the county's clock. */

@@ -5,25 +5,28 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
 import org.proviso.core.ElectionId;
+import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
-import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.context.ApplicationEventPublisher;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
 
-/** Takes envelopes in by hand, each once; from then on each is accounted for, whether it is keyed or not. */
+/** Receives envelopes by hand, each once; from then on each is accounted for, whether it is keyed or not. */
 @Service
 @Validated
 public class ReceivingService {
@@ -32,8 +35,7 @@ public class ReceivingService {
     private final AffirmationStore affirmations;
     private final ElectionService elections;
     private final AccessService access;
-    private final LedgerService ledger;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
     private final Clock clock;
 
     ReceivingService(
@@ -41,80 +43,108 @@ public class ReceivingService {
             AffirmationStore affirmations,
             ElectionService elections,
             AccessService access,
-            LedgerService ledger,
-            ApplicationEventPublisher rooms,
+            ActDoor door,
             Clock clock) {
         this.envelopes = envelopes;
         this.affirmations = affirmations;
         this.elections = elections;
         this.access = access;
-        this.ledger = ledger;
-        this.rooms = rooms;
+        this.door = door;
         this.clock = clock;
     }
 
+    /** The election whose envelopes are received: its day, and whether its receipts have a check digit. */
+    @Transactional(readOnly = true)
+    public Election election(ElectionId electionId) {
+        access.demand(Permission.KEY_ENVELOPES);
+        return elections
+                .find(electionId)
+                .orElseThrow(() -> new IllegalArgumentException("The office has no election " + electionId + "."));
+    }
+
     /**
-     * Takes an envelope in; every box of its affirmation is not yet keyed. Refused with {@link IntakeRefusedException}
-     * where its number or receipt number is taken, its receipt number has a slip, the election has no such ballot style,
-     * or the stamp cannot be right.
+     * Receives an envelope; every box of its affirmation is not yet keyed. Refused at the box where its number or
+     * receipt number is taken, its receipt number has a slip, the election has no such ballot style, or the stamp cannot
+     * be right.
      */
     @Transactional
-    public void receive(@Valid ReceiveEnvelope typed) {
-        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
-        ReceiveEnvelope command = typed.withReceipt(writtenReceipt(typed));
-        ElectionId id = command.electionId();
-        checkStamp(command);
-        checkNumbers(command);
-        envelopes.add(id, command.envelope(), command.receivedAt());
-        affirmations.insert(id, List.of(command.envelope()));
-        rooms.publishEvent(new EnvelopeReceived(id, new EnvelopeNumber(command.envelopeNo())));
-        ledger.record(LedgerChain.of(id), keyer.actor(), "envelope_received", command.envelopeNo(), payload(command));
+    public ActResult<Envelope> receive(@Valid ReceiveEnvelope typed) {
+        return door.demand(Permission.KEY_ENVELOPES)
+                .lock(() -> typed.withReceipt(writtenReceipt(typed)))
+                .refuse(this::receiptSlip)
+                .refuse(this::stampRefusal)
+                .refuse(this::numberRefusal)
+                .save(command -> {
+                    envelopes.add(command.electionId(), command.envelope(), command.receivedAt());
+                    affirmations.insert(command.electionId(), List.of(command.envelope()));
+                    return command;
+                })
+                .tell(command -> new EnvelopeReceived(command.electionId(), new EnvelopeNumber(command.envelopeNo())))
+                .record(command -> LedgerLine.of(
+                        LedgerChain.of(command.electionId()),
+                        "envelope_received",
+                        command.envelopeNo(),
+                        payload(command)))
+                .map(ReceiveEnvelope::envelope);
     }
 
-    /** With a check digit a number has one spelling, however it was typed. */
+    /** With a check digit a number has one spelling, however it was typed; one with a slip stays as typed. */
     private String writtenReceipt(ReceiveEnvelope command) {
-        String number = command.receiptNo();
-        if (receipts(command.electionId()) == Receipts.OWN) {
-            return number;
-        }
-        ReceiptNumber.slip(number).ifPresent(slip -> {
-            throw new IntakeRefusedException("The receipt number " + number + " " + slip.words() + ".");
-        });
-        return ReceiptNumber.find(number).orElseThrow().written();
+        return hasOwnReceipts(command)
+                ? command.receiptNo()
+                : ReceiptNumber.find(command.receiptNo())
+                        .map(ReceiptNumber::written)
+                        .orElse(command.receiptNo());
     }
 
-    private Receipts receipts(ElectionId electionId) {
-        return elections.find(electionId).map(Election::receipts).orElse(Receipts.OWN);
+    private Optional<Refusal> receiptSlip(ReceiveEnvelope command) {
+        return hasOwnReceipts(command)
+                ? Optional.empty()
+                : ReceiptNumber.slip(command.receiptNo())
+                        .map(slip -> Refusal.at(
+                                "receiptNo",
+                                Why.MISTYPED,
+                                "The receipt number " + command.receiptNo() + " " + slip.words() + "."));
     }
 
-    private void checkStamp(ReceiveEnvelope command) {
+    private boolean hasOwnReceipts(ReceiveEnvelope command) {
+        return elections.find(command.electionId()).map(Election::receipts).orElse(Receipts.OWN) == Receipts.OWN;
+    }
+
+    private Optional<Refusal> stampRefusal(ReceiveEnvelope command) {
         LocalDateTime stamp = command.receivedAt();
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(command.electionId()));
         if (stamp.isAfter(now)) {
-            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp) + ", is later than now, "
-                    + DateWords.moment(now) + ": look at its date again.");
+            return at("receivedAt", Why.MOMENT_NOT_POSSIBLE, StampWords.laterThanNow(stamp, now));
         }
-        if (command.castAt() != null && stamp.isBefore(command.castAt())) {
-            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp)
-                    + ", is earlier than the ballot was cast, " + DateWords.moment(command.castAt()) + ".");
-        }
+        LocalDateTime cast = command.castAt();
+        return cast != null && stamp.isBefore(cast)
+                ? at("receivedAt", Why.MOMENT_NOT_POSSIBLE, StampWords.earlierThan("the ballot", stamp, cast))
+                : Optional.empty();
     }
 
-    private void checkNumbers(ReceiveEnvelope command) {
+    private Optional<Refusal> numberRefusal(ReceiveEnvelope command) {
         ElectionId id = command.electionId();
         if (!envelopes
                 .known(id, Set.of(new EnvelopeNumber(command.envelopeNo())))
                 .isEmpty()) {
-            throw new IntakeRefusedException("The office has an envelope " + command.envelopeNo() + " already.");
+            return at(
+                    "envelopeNo", Why.NUMBER_TAKEN, "The office has an envelope " + command.envelopeNo() + " already.");
         }
         if (envelopes.hasReceipt(command.receiptNo())) {
-            throw new IntakeRefusedException(
+            return at(
+                    "receiptNo",
+                    Why.NUMBER_TAKEN,
                     "The receipt number " + command.receiptNo() + " belongs to another envelope.");
         }
         String style = command.ballotStyle();
-        if (!style.isEmpty() && elections.ballots(id).style(style).isEmpty()) {
-            throw new IntakeRefusedException("This election has no ballot style " + style + ".");
-        }
+        return !style.isEmpty() && elections.ballots(id).style(style).isEmpty()
+                ? at("ballotStyle", Why.NO_SUCH_STYLE, "This election has no ballot style " + style + ".")
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> at(String field, Why why, String words) {
+        return Optional.of(Refusal.at(field, why, words));
     }
 
     /** The receipt number stays out: with it a voter looks up the own envelope. */

@@ -2,17 +2,16 @@ package org.proviso.intake;
 
 import jakarta.validation.Valid;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
+import org.proviso.core.act.ActResult;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -24,52 +23,43 @@ public class TransmittalService {
 
     private final TransmittalStore transmittals;
     private final ElectionService elections;
-    private final AccessService access;
-    private final LedgerService ledger;
+    private final ActDoor door;
 
-    TransmittalService(
-            TransmittalStore transmittals, ElectionService elections, AccessService access, LedgerService ledger) {
+    TransmittalService(TransmittalStore transmittals, ElectionService elections, ActDoor door) {
         this.transmittals = transmittals;
         this.elections = elections;
-        this.access = access;
-        this.ledger = ledger;
+        this.door = door;
     }
 
-    /** The transmittals of an election in the order they came in. */
-    @Transactional(readOnly = true)
-    public List<RecordedTransmittal> all(ElectionId electionId) {
-        access.demand(Permission.RECEIVE_BAGS);
-        return transmittals.recorded(electionId);
-    }
-
-    /** Records a return and gives its line. Throws {@link IllegalArgumentException} where there is no such election. */
+    /** Records a return. Throws {@link IllegalArgumentException} where there is no such election. */
     @Transactional
-    public int record(@Valid RecordTransmittal command) {
-        OfficeUser receiver = access.demand(Permission.RECEIVE_BAGS);
-        elections.zone(command.electionId());
-        int line = transmittals.add(command.electionId(), command.transmittal());
-        enter(command, line, receiver, "transmittal_recorded");
-        return line;
+    public ActResult<RecordedTransmittal> record(@Valid RecordTransmittal command) {
+        Transmittal one = command.transmittal();
+        return door.demand(Permission.RECEIVE_BAGS)
+                .lock(() -> elections.zone(command.electionId()))
+                .save(any -> new RecordedTransmittal(transmittals.add(command.electionId(), one), 0, one))
+                .record(recorded -> line(command.electionId(), "transmittal_recorded", recorded));
     }
 
     /**
-     * Writes a return as it should have been recorded. A correction that comes with an old version is refused with
+     * Writes a return as it should have been recorded. A correction that comes with an old version is an
      * {@link org.springframework.dao.OptimisticLockingFailureException}.
      */
     @Transactional
-    public void correct(int lineNo, int version, @Valid RecordTransmittal command) {
-        OfficeUser receiver = access.demand(Permission.RECEIVE_BAGS);
-        transmittals.change(command.electionId(), lineNo, version, command.transmittal());
-        enter(command, lineNo, receiver, "transmittal_corrected");
+    public ActResult<RecordedTransmittal> correct(int lineNo, int version, @Valid RecordTransmittal command) {
+        Transmittal one = command.transmittal();
+        return door.demand(Permission.RECEIVE_BAGS)
+                .lockNothing()
+                .save(any -> {
+                    transmittals.change(command.electionId(), lineNo, version, one);
+                    return new RecordedTransmittal(lineNo, version + 1, one);
+                })
+                .record(corrected -> line(command.electionId(), "transmittal_corrected", corrected));
     }
 
-    private void enter(RecordTransmittal command, int line, OfficeUser receiver, String act) {
-        ledger.record(
-                LedgerChain.of(command.electionId()),
-                receiver.actor(),
-                act,
-                "transmittal-" + line,
-                payload(command.transmittal()));
+    private static LedgerLine line(ElectionId electionId, String act, RecordedTransmittal recorded) {
+        return LedgerLine.of(
+                LedgerChain.of(electionId), act, "transmittal-" + recorded.lineNo(), payload(recorded.transmittal()));
     }
 
     /** Seals and counts are nobody's secret; what the return does not give is left out. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
@@ -21,6 +22,7 @@ import org.springframework.transaction.annotation.Transactional;
  * cases are locked first, the head of the chain last, and an election's chain before the office's. What goes in can be
  * shown to observers: codes, counts and envelope numbers; anything else only as a salted hash. Thread-safe.
  */
+@BetweenRooms
 @Service
 public class LedgerService {
 

@@ -15,7 +15,7 @@ import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
-import org.proviso.review.facts.VoterLinks;
+import org.proviso.review.acts.VoterLinks;
 import org.proviso.roll.RollService;
 import org.springframework.stereotype.Component;
 

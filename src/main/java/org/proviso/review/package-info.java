@@ -9,6 +9,7 @@
             "ui :: field",
             "ui :: frame",
             "election",
+            "election :: clock",
             "election :: orders",
             "roll",
             "intake",

@@ -27,9 +27,9 @@ public class LookupService {
         this.access = access;
     }
 
-    /** Whether a roll is being read just now: until it is, a look-up waits. */
+    /** Whether a roll is being read just now: until it is, a look-up waits. It is told to whoever works here. */
     public boolean isReading() {
-        return matches.isReading();
+        return matches.isReading() && access.isPermitted(Permission.READ_FIGURES);
     }
 
     @Transactional(readOnly = true)

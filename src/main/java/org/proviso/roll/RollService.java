@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.CheckIn;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
@@ -33,6 +34,7 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** The roll and the lists beside it, each as the snapshot in use has it. For services; a page shows a voter in a case. */
+@BetweenRooms
 @Service
 public class RollService {
 

@@ -5,8 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.access.AccessService;
-import org.proviso.access.Permission;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.VoterId;
 import org.proviso.election.ElectionService;
@@ -19,6 +18,7 @@ import org.springframework.transaction.annotation.Transactional;
  * Newer lists that come in after the first load. One is staged beside the list in use; whoever knows which cases it
  * touches then puts it in use, and makes the entry in the ledger.
  */
+@BetweenRooms
 @Service
 public class SnapshotService {
 
@@ -27,21 +27,18 @@ public class SnapshotService {
     private final SnapshotComparisonStore comparisons;
     private final DifferenceWords words;
     private final ElectionService elections;
-    private final AccessService access;
 
     SnapshotService(
             SnapshotStore snapshots,
             ListLoader loader,
             SnapshotComparisonStore comparisons,
             DifferenceWords words,
-            ElectionService elections,
-            AccessService access) {
+            ElectionService elections) {
         this.snapshots = snapshots;
         this.loader = loader;
         this.comparisons = comparisons;
         this.words = words;
         this.elections = elections;
-        this.access = access;
     }
 
     /**
@@ -50,7 +47,6 @@ public class SnapshotService {
      */
     @Transactional
     public StagedList stage(ElectionId electionId, SnapshotKind kind, Path file) {
-        access.demand(Permission.LOAD_FILES);
         elections.zone(electionId);
         List<String> warnings = new ArrayList<>();
         ListLoader.demandFile(file);
@@ -63,7 +59,6 @@ public class SnapshotService {
     /** The lists that the office holds of an election, in use or not. */
     @Transactional(readOnly = true)
     public List<HeldList> held(ElectionId electionId) {
-        access.demand(Permission.LOAD_FILES);
         return snapshots.all(electionId);
     }
 

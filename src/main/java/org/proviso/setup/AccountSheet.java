@@ -2,8 +2,8 @@ package org.proviso.setup;
 
 import java.util.Set;
 import org.proviso.access.CreateUser;
-import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
+import org.proviso.core.act.ActResult;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.field.TypedField;
@@ -38,15 +38,14 @@ final class AccountSheet {
         if (roles.getValue().isEmpty()) {
             return sheet.refuse("Select at least one role.");
         }
-        try {
-            String password =
-                    users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));
-            after.run();
-            MessageLine.done("Account created for " + name.text() + ".");
-            UsersView.tell(name.text(), password);
-            return true;
-        } catch (UserRuleException e) {
-            return sheet.refuse(String.valueOf(e.getMessage()));
+        ActResult<String> made =
+                users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));
+        if (made instanceof ActResult.Refused<String> refused) {
+            return sheet.refuse(refused.words());
         }
+        after.run();
+        MessageLine.done("Account created for " + name.text() + ".");
+        made.ifAccepted().ifPresent(password -> UsersView.tell(name.text(), password));
+        return true;
     }
 }

@@ -8,11 +8,12 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Locale;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
-import org.proviso.election.clock.ClockRefusedException;
+import org.proviso.core.act.ActResult;
 import org.proviso.election.clock.OfficeClockService;
 import org.proviso.today.UpcomingDates;
 import org.proviso.ui.MessageLine;
@@ -49,10 +50,10 @@ public final class ClockView extends Composite<Div> {
         getContent()
                 .add(new PageHead(
                         UsDates.weekday(now.toLocalDate()) + ", " + UsDates.hour(now.toLocalTime()),
-                        clock.isDemo()
+                        clock.canBeMoved()
                                 ? "The demonstration clock runs by itself. You can move it forward but not back."
                                 : "The office uses the server's clock."));
-        if (clock.isDemo()) {
+        if (clock.canBeMoved()) {
             getContent().add(deadlines(now), otherMoment(now));
         }
     }
@@ -84,10 +85,8 @@ public final class ClockView extends Composite<Div> {
     }
 
     private void move(LocalDateTime to) {
-        try {
-            clock.moveTo(to);
-        } catch (ClockRefusedException refused) {
-            MessageLine.refused(String.valueOf(refused.getMessage()));
+        if (clock.moveTo(to) instanceof ActResult.Refused<Instant> refused) {
+            MessageLine.refused(refused.words());
             return;
         }
         show();

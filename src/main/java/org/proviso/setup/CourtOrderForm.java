@@ -13,9 +13,10 @@ import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.election.orders.CourtOrderService;
+import org.proviso.core.act.ActResult;
+import org.proviso.election.RecordedCourtOrder;
+import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.election.orders.RecordCourtOrder;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
@@ -25,7 +26,7 @@ import org.proviso.ui.field.TypedField;
 /** A court's order as the office received it. */
 final class CourtOrderForm extends Div {
 
-    private final transient CourtOrderService orders;
+    private final transient CourtOrderRecordService orders;
     private final ElectionId election;
     private final Runnable after;
     private final ChoiceField kind = new ChoiceField("kind", "The court orders the office to", kinds());
@@ -37,7 +38,7 @@ final class CourtOrderForm extends Div {
     private final TypedField untilTime = new TypedField("until-time", "Hours extended until, time").like("9:00 pm");
     private final TypedField envelopes = new TypedField("envelopes", "Envelopes").like("G-1001, G-1002");
 
-    CourtOrderForm(CourtOrderService orders, ElectionId election, Runnable after) {
+    CourtOrderForm(CourtOrderRecordService orders, ElectionId election, Runnable after) {
         this.orders = orders;
         this.election = election;
         this.after = after;
@@ -106,12 +107,13 @@ final class CourtOrderForm extends Div {
                 Code.find(Status.class, standing.code()).orElseThrow(),
                 until.orElse(null),
                 numbers);
-        try {
-            int number = orders.record(command);
-            MessageLine.done("Order " + number + " recorded. The cases it affects were reassessed.");
-            after.run();
-        } catch (IntakeRefusedException e) {
-            envelopes.problem(String.valueOf(e.getMessage()));
+        ActResult<RecordedCourtOrder> result = orders.record(command);
+        if (result instanceof ActResult.Refused<RecordedCourtOrder> refused) {
+            envelopes.problem(refused.words());
         }
+        result.ifAccepted().ifPresent(recorded -> {
+            MessageLine.done("Order " + recorded.orderNo() + " recorded. The cases it affects were reassessed.");
+            after.run();
+        });
     }
 }

@@ -19,7 +19,7 @@ import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
 import org.proviso.election.RecordedCourtOrder;
-import org.proviso.election.orders.CourtOrderService;
+import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -36,11 +36,11 @@ import org.springframework.dao.OptimisticLockingFailureException;
 @PermitAll
 public final class CourtOrdersView extends Composite<Div> {
 
-    private final transient CourtOrderService orders;
+    private final transient CourtOrderRecordService orders;
     private final ElectionId election;
     private final Div list = new Div();
 
-    CourtOrdersView(CourtOrderService orders, AccessService access, WorkingElection workplace) {
+    CourtOrdersView(CourtOrderRecordService orders, AccessService access, WorkingElection workplace) {
         access.demand(Permission.RECORD_ORDERS);
         this.orders = orders;
         this.election = workplace.electionId();

@@ -12,8 +12,8 @@ import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
-import org.proviso.election.ElectionRefusedException;
-import org.proviso.election.ElectionService;
+import org.proviso.core.act.ActResult;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.election.LoadResult;
 import org.proviso.files.InputException;
 import org.proviso.ui.MessageLine;
@@ -23,16 +23,16 @@ import org.proviso.ui.frame.WorkingElection;
 /** Loading an election from its folder of files: whole, or not at all. */
 final class LoadPart extends Div {
 
-    private final transient ElectionService elections;
+    private final transient ElectionLoadService elections;
     private final transient AccessService access;
     private final transient WorkingElection workplace;
     private final Paragraph came = new Paragraph();
     private final Div problem = new Div();
     private final Upload upload;
     private transient FolderUpload files = new FolderUpload();
-    private transient @Nullable CompletableFuture<LoadResult> loading;
+    private transient @Nullable CompletableFuture<ActResult<LoadResult>> loading;
 
-    LoadPart(ElectionService elections, AccessService access, WorkingElection workplace) {
+    LoadPart(ElectionLoadService elections, AccessService access, WorkingElection workplace) {
         this.elections = elections;
         this.access = access;
         this.workplace = workplace;
@@ -88,18 +88,25 @@ final class LoadPart extends Div {
         }
         problem.removeAll();
         Path folder = files.election();
-        loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, this::refused);
+        loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, this::failed);
     }
 
     private boolean isLoading() {
         return stillLoading().isPresent();
     }
 
-    private Optional<CompletableFuture<LoadResult>> stillLoading() {
+    private Optional<CompletableFuture<ActResult<LoadResult>>> stillLoading() {
         return Optional.ofNullable(loading).filter(begun -> !begun.isDone());
     }
 
-    private void loaded(LoadResult outcome) {
+    private void loaded(ActResult<LoadResult> result) {
+        if (result instanceof ActResult.Refused<LoadResult> refused) {
+            MessageLine.refused("Nothing was loaded: " + refused.words());
+        }
+        result.ifAccepted().ifPresent(this::show);
+    }
+
+    private void show(LoadResult outcome) {
         workplace.choose(outcome.electionId());
         over();
         MessageLine.done(
@@ -108,11 +115,9 @@ final class LoadPart extends Div {
                         : "Election " + outcome.electionId() + " loaded.");
     }
 
-    private void refused(RuntimeException why) {
+    private void failed(RuntimeException why) {
         if (why instanceof InputException wrong) {
             show(wrong);
-        } else if (why instanceof ElectionRefusedException) {
-            MessageLine.refused("Nothing was loaded: " + why.getMessage());
         } else {
             throw why;
         }
@@ -124,8 +129,8 @@ final class LoadPart extends Div {
         stillLoading().ifPresentOrElse(begun -> closeAfter(begun, loaded), loaded::close);
     }
 
-    private static void closeAfter(CompletableFuture<LoadResult> begun, FolderUpload loaded) {
-        CompletableFuture<LoadResult> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
+    private static void closeAfter(CompletableFuture<ActResult<LoadResult>> begun, FolderUpload loaded) {
+        CompletableFuture<ActResult<LoadResult>> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
     }
 
     private void show(InputException wrong) {

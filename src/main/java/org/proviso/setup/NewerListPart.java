@@ -17,8 +17,8 @@ import org.proviso.core.Code;
 import org.proviso.files.InputException;
 import org.proviso.review.news.NewListResult;
 import org.proviso.review.news.NewerFileService;
+import org.proviso.roll.ListReadService;
 import org.proviso.roll.SnapshotKind;
-import org.proviso.roll.SnapshotService;
 import org.proviso.roll.StagedList;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
@@ -29,7 +29,7 @@ import org.proviso.ui.frame.ElectionLine;
 /** A newer list: read next to the one in use, with what it would change, then put in use. */
 final class NewerListPart extends Div {
 
-    private final transient SnapshotService lists;
+    private final transient ListReadService lists;
     private final transient NewerFileService newer;
     private final ElectionLine election;
     private final Runnable after;
@@ -37,7 +37,7 @@ final class NewerListPart extends Div {
     private final Div shown = new Div();
     private transient @Nullable Path file;
 
-    NewerListPart(SnapshotService lists, NewerFileService newer, ElectionLine election, Runnable after) {
+    NewerListPart(ListReadService lists, NewerFileService newer, ElectionLine election, Runnable after) {
         this.lists = lists;
         this.newer = newer;
         this.election = election;

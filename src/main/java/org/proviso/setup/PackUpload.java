@@ -8,9 +8,10 @@ import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.server.streams.UploadHandler;
 import java.nio.charset.StandardCharsets;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.adjudication.proof.Violation;
-import org.proviso.election.RulesRefusedException;
+import org.proviso.election.RuleChange;
 import org.proviso.election.rules.PutRulesInForce;
 import org.proviso.election.rules.RuleChangeService;
 import org.proviso.review.assess.WhatIfService;
@@ -57,19 +58,22 @@ final class PackUpload extends Div {
     private void take(byte[] bytes) {
         content = new String(bytes, StandardCharsets.UTF_8);
         shown.removeAll();
-        try {
-            RuleChangeService.PackTrial tried = changes.tryOut(election, content);
-            shown.add(new H2("Uploaded, not in force"));
-            shown.add(new Paragraph(
-                    tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
-            proof(tried.proof());
-            ActButton put = new ActButton(
-                    tried.proof().holds() ? "Put rule pack in force" : "Override and put rule pack in force");
-            shown.add(put.first().does(this::put), new RuleDifferencesPart(whatIf.compare(election, tried.book())));
-        } catch (RulesRefusedException e) {
-            MessageLine.refused("File not read: " + e.getMessage());
-            shown.add(new Paragraph("File not read: " + e.getMessage()));
+        ActResult<RuleChangeService.PackTrial> read = changes.tryOut(election, content);
+        if (read instanceof ActResult.Refused<RuleChangeService.PackTrial> refused) {
+            MessageLine.refused("File not read: " + refused.words());
+            shown.add(new Paragraph("File not read: " + refused.words()));
         }
+        read.ifAccepted().ifPresent(this::show);
+    }
+
+    private void show(RuleChangeService.PackTrial tried) {
+        shown.add(new H2("Uploaded, not in force"));
+        shown.add(new Paragraph(
+                tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
+        proof(tried.proof());
+        ActButton put =
+                new ActButton(tried.proof().holds() ? "Put rule pack in force" : "Override and put rule pack in force");
+        shown.add(put.first().does(this::put), new RuleDifferencesPart(whatIf.compare(election, tried.book())));
     }
 
     private void proof(ProofReport proof) {
@@ -89,13 +93,16 @@ final class PackUpload extends Div {
     }
 
     private void put() {
-        try {
-            int number = changes.putInForce(new PutRulesInForce(election, content, counsel.text(), ground.text()));
-            shown.removeAll();
-            MessageLine.done("Change " + number + ": the rule pack is in force. Open cases were reassessed.");
-            after.run();
-        } catch (RulesRefusedException e) {
-            MessageLine.refused(String.valueOf(e.getMessage()));
+        ActResult<RuleChange> result =
+                changes.putInForce(new PutRulesInForce(election, content, counsel.text(), ground.text()));
+        if (result instanceof ActResult.Refused<RuleChange> refused) {
+            MessageLine.refused(refused.words());
         }
+        result.ifAccepted().ifPresent(change -> {
+            shown.removeAll();
+            MessageLine.done(
+                    "Change " + change.changeNo() + ": the rule pack is in force. Open cases were reassessed.");
+            after.run();
+        });
     }
 }

@@ -1,8 +1,8 @@
 package org.proviso.setup;
 
 import org.proviso.access.OfficeUser;
-import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
+import org.proviso.core.act.ActResult;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActDialog;
 
@@ -31,10 +31,9 @@ final class RolesSheet {
         if (roles.getValue().isEmpty()) {
             return sheet.refuse("Select at least one role, or close the account.");
         }
-        try {
-            users.changeRoles(user.userName(), user.version(), roles.getValue());
-        } catch (UserRuleException e) {
-            return sheet.refuse(String.valueOf(e.getMessage()));
+        if (users.changeRoles(user.userName(), user.version(), roles.getValue())
+                instanceof ActResult.Refused<OfficeUser> refused) {
+            return sheet.refuse(refused.words());
         }
         MessageLine.done("Roles changed for " + user.fullName() + ".");
         after.run();

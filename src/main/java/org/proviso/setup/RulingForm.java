@@ -5,9 +5,10 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.ResolvedRule;
-import org.proviso.election.RulesRefusedException;
 import org.proviso.election.rules.RulingService;
 import org.proviso.election.rules.SignRuling;
 import org.proviso.ui.MessageLine;
@@ -72,18 +73,21 @@ final class RulingForm extends Div {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
-        try {
-            int number = rulings.sign(
-                    new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
+        value.problem("");
+        ActResult<Integer> result = rulings.sign(
+                new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
+        result.refusals().forEach(refusal -> at(refusal.field()).problem(refusal.words()));
+        result.ifAccepted().ifPresent(number -> {
             MessageLine.done("Ruling " + number + " is in force. Open cases were reassessed.");
-            value.problem("");
             rule.text("");
             value.text("");
             about.setText("");
             after.run();
-        } catch (RulesRefusedException e) {
-            value.problem(String.valueOf(e.getMessage()));
-        }
+        });
+    }
+
+    private TypedField at(@Nullable String field) {
+        return "rule".equals(field) ? rule : value;
     }
 
     private static void demand(TypedField field) {

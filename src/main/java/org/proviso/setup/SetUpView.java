@@ -8,9 +8,9 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.review.news.NewerFileService;
-import org.proviso.roll.SnapshotService;
+import org.proviso.roll.ListReadService;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
@@ -23,15 +23,15 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 public final class SetUpView extends Composite<Div> {
 
-    private final transient SnapshotService lists;
+    private final transient ListReadService lists;
     private final transient NewerFileService newer;
     private final transient WorkingElection workplace;
     private final Div held = new Div();
 
     SetUpView(
-            SnapshotService lists,
+            ListReadService lists,
             NewerFileService newer,
-            ElectionService elections,
+            ElectionLoadService elections,
             AccessService access,
             WorkingElection workplace) {
         this.lists = lists;

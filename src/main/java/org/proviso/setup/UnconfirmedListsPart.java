@@ -8,7 +8,7 @@ import java.util.List;
 import org.proviso.access.NotPermittedException;
 import org.proviso.review.news.NewerFileService;
 import org.proviso.review.news.UnconfirmedList;
-import org.proviso.roll.SnapshotService;
+import org.proviso.roll.ListReadService;
 import org.proviso.roll.StagedList;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
@@ -19,12 +19,12 @@ import org.proviso.ui.frame.ElectionLine;
 /** Newer lists that change decided cases and wait for a second person to confirm them. */
 final class UnconfirmedListsPart extends Div {
 
-    private final transient SnapshotService lists;
+    private final transient ListReadService lists;
     private final transient NewerFileService newer;
     private final ElectionLine election;
     private final Runnable after;
 
-    UnconfirmedListsPart(SnapshotService lists, NewerFileService newer, ElectionLine election, Runnable after) {
+    UnconfirmedListsPart(ListReadService lists, NewerFileService newer, ElectionLine election, Runnable after) {
         this.lists = lists;
         this.newer = newer;
         this.election = election;

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Role;
-import org.proviso.access.UserRuleException;
 import org.proviso.access.UserService;
+import org.proviso.core.act.ActResult;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -93,11 +93,11 @@ public final class UsersView extends Composite<Div> {
     }
 
     private void enable(OfficeUser user) {
-        try {
-            users.enable(user.userName(), user.version(), !user.enabled());
+        if (users.enable(user.userName(), user.version(), !user.enabled())
+                instanceof ActResult.Refused<OfficeUser> refused) {
+            MessageLine.refused(refused.words());
+        } else {
             MessageLine.done(user.fullName() + "'s account was " + (user.enabled() ? "closed." : "reopened."));
-        } catch (UserRuleException e) {
-            MessageLine.refused(String.valueOf(e.getMessage()));
         }
         show();
     }
@@ -105,7 +105,7 @@ public final class UsersView extends Composite<Div> {
     private void reset(OfficeUser user) {
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Reset password for " + user.fullName(), "Reset password", () -> {
-            tell(user.fullName(), users.resetPassword(user.userName()));
+            users.resetPassword(user.userName()).ifAccepted().ifPresent(password -> tell(user.fullName(), password));
             show();
             return true;
         });

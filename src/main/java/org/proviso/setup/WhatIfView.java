@@ -12,7 +12,7 @@ import java.util.Map;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
-import org.proviso.election.RulesRefusedException;
+import org.proviso.core.act.ActResult;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.review.assess.WhatIfService;
 import org.proviso.ui.Caution;
@@ -86,12 +86,13 @@ public final class WhatIfView extends Composite<Div> {
             MessageLine.refused("Choose another rule pack, or enter a rule to change.");
             return;
         }
-        try {
-            RuleDifferencesPart differences = new RuleDifferencesPart(whatIf.compare(election, pack.code(), changed));
-            shown.removeAll();
-            shown.add(new H2("Compared with the rules in force"), differences);
-        } catch (RulesRefusedException e) {
-            value.problem(String.valueOf(e.getMessage()));
+        ActResult<WhatIfService.WhatIfResult> compared = whatIf.compare(election, pack.code(), changed);
+        if (compared instanceof ActResult.Refused<WhatIfService.WhatIfResult> refused) {
+            value.problem(refused.words());
         }
+        compared.ifAccepted().ifPresent(found -> {
+            shown.removeAll();
+            shown.add(new H2("Compared with the rules in force"), new RuleDifferencesPart(found));
+        });
     }
 }

@@ -40,11 +40,10 @@ record LookupElection(
     private static Map<Reason, OwnReason> reasons(ResolvedPack pack, RulePack floor) {
         Map<Reason, OwnReason> reasons = new EnumMap<>(Reason.class);
         for (Reason reason : Reason.values()) {
-            Optional<String> notice = pack.text(reason).map(ReasonText::notice);
-            Optional<String> usual =
-                    Optional.ofNullable(floor.reasons().get(reason)).map(ReasonText::notice);
-            String words = notice.orElse("The reason: " + reason.words() + ".");
-            reasons.put(reason, new OwnReason(reason, words, notice.equals(usual)));
+            Optional<ReasonText> text = pack.text(reason);
+            Optional<ReasonText> ofFloor = Optional.ofNullable(floor.reasons().get(reason));
+            String words = text.map(ReasonText::notice).orElse("The reason: " + reason.words() + ".");
+            reasons.put(reason, new OwnReason(reason, words, text.equals(ofFloor)));
         }
         return reasons;
     }

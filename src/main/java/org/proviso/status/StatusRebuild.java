@@ -3,6 +3,7 @@ package org.proviso.status;
 import java.util.HashMap;
 import java.util.Map;
 import org.proviso.board.SessionRepublishService;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.review.news.CaseRepublishService;
 import org.springframework.stereotype.Component;
@@ -12,6 +13,7 @@ import org.springframework.transaction.annotation.Transactional;
  * Makes the look-up's tables anew from what review and board announce. It asks nobody's permission: for the service that
  * does, and for a verb of the shell, whose user holds the database anyway.
  */
+@BetweenRooms
 @Component
 public class StatusRebuild {
 

@@ -8,8 +8,10 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,6 +28,7 @@ public class StatusService {
     private final Clock clock;
     private final StatusRebuild rebuild;
     private final AccessService access;
+    private final ActDoor door;
 
     StatusService(
             StatusLineStore lines,
@@ -33,21 +36,25 @@ public class StatusService {
             LookupElections elections,
             Clock clock,
             StatusRebuild rebuild,
-            AccessService access) {
+            AccessService access,
+            ActDoor door) {
         this.lines = lines;
         this.secret = secret;
         this.elections = elections;
         this.clock = clock;
         this.rebuild = rebuild;
         this.access = access;
+        this.door = door;
     }
 
     /**
-     * The envelope of that receipt number and birth date. Open to everybody, signed in or not: staff look up for a voter
-     * on the telephone. A wrong number and a wrong date take the same way to the same answer: one hash over both, one
-     * search by it. The one statement is a transaction of its own.
+     * The envelope of that receipt number and birth date. Open to everybody: the page knows no session, so whoever opens
+     * it is a visitor to it, also staff who look up for a voter on the telephone. A wrong number and a wrong date take
+     * the same way to the same answer: one hash over both, one search by it. The one statement is a transaction of its
+     * own.
      */
     public LookupResult lookUp(String receiptNo, LocalDate birthDate) {
+        access.demand(Permission.LOOK_UP_OWN_ENVELOPE);
         return lines.find(secret.hash().line(receiptNo, birthDate))
                 .<LookupResult>map(this::found)
                 .orElseGet(() -> nothing(receiptNo));
@@ -55,12 +62,13 @@ public class StatusService {
 
     /** Whom a voter calls and how receipts look, or empty before there is an election. */
     public Optional<LookupPageInfo> office() {
+        access.demand(Permission.LOOK_UP_OWN_ENVELOPE);
         return elections.office();
     }
 
     private LookupResult nothing(String receiptNo) {
         return new LookupResult.NothingFits(
-                office().flatMap(office -> office.slip(receiptNo)).orElse(null));
+                elections.office().flatMap(office -> office.slip(receiptNo)).orElse(null));
     }
 
     private LookupResult.Found found(StatusLine line) {
@@ -86,8 +94,10 @@ public class StatusService {
 
     /** Makes the lines of an election anew from its cases and sessions; how many there are. */
     @Transactional
-    public int rebuild(ElectionId electionId) {
-        access.demand(Permission.LOAD_FILES);
-        return rebuild.of(electionId);
+    public ActResult<Integer> rebuild(ElectionId electionId) {
+        return door.demand(Permission.LOAD_FILES)
+                .lockNothing()
+                .save(any -> rebuild.of(electionId))
+                .withoutEntry();
     }
 }

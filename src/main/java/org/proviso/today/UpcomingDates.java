@@ -13,17 +13,17 @@ import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
-import org.proviso.election.RulesService;
+import org.proviso.election.rules.RulesInForceService;
 import org.springframework.stereotype.Component;
 
 /** The deadlines and sessions ahead, next first, in county time. */
 @Component
 public class UpcomingDates {
 
-    private final RulesService rules;
+    private final RulesInForceService rules;
     private final BoardService board;
 
-    UpcomingDates(RulesService rules, BoardService board) {
+    UpcomingDates(RulesInForceService rules, BoardService board) {
         this.rules = rules;
         this.board = board;
     }

@@ -1,4 +1,4 @@
-/** The start page, and what the server does by itself while it runs. */
+/** The start page and the calendar; and what the console says of the server's address. */
 @ApplicationModule(
         allowedDependencies = {
             "files",
@@ -7,12 +7,11 @@
             "ui",
             "ui :: frame",
             "election",
-            "election :: clock",
+            "election :: rules",
             "roll",
             "intake",
             "intake :: keying",
             "review",
-            "review :: news",
             "review :: queue",
             "board",
             "release",

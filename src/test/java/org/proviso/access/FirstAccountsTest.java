@@ -123,6 +123,7 @@ class FirstAccountsTest {
                 office.the(UserStore.class),
                 office.the(AccountOpening.class),
                 office.the(Passwords.class),
+                office.the(ActDoor.class),
                 new AccessSettings(true));
     }
 }

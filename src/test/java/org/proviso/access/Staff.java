@@ -4,6 +4,8 @@ import java.util.Set;
 import org.proviso.core.UserName;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.Actor;
+import org.proviso.ledger.LedgerService;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.authentication.TestingAuthenticationToken;
 import org.springframework.security.core.context.SecurityContextHolder;
 
@@ -31,5 +33,10 @@ public final class Staff {
 
     public static void signOut() {
         SecurityContextHolder.clearContext();
+    }
+
+    /** The door for acts, with these rooms behind it instead of the office's own. */
+    public static ActDoor door(TestOffice office, ApplicationEventPublisher rooms) {
+        return new ActDoor(office.the(AccessService.class), office.the(LedgerService.class), rooms);
     }
 }

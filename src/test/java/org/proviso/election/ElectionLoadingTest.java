@@ -2,6 +2,8 @@ package org.proviso.election;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.refused;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +20,8 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -49,18 +53,18 @@ class ElectionLoadingTest {
         Staff.signOut();
     }
 
-    private static ElectionService asSupervisor(TestOffice office) {
+    private static ElectionLoadService asSupervisor(TestOffice office) {
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");
-        return office.the(ElectionService.class);
+        return office.the(ElectionLoadService.class);
     }
 
     @OnBothDatabases
     void what_is_in_the_tables_is_what_is_in_the_files(TestOffice office) {
-        ElectionService elections = asSupervisor(office);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(new ElectionId(ID), false));
-        assertThat(elections.all()).containsExactly(new ElectionId(ID));
-        assertThat(elections.find(new ElectionId(ID))).contains(files.election());
+        ElectionLoadService elections = asSupervisor(office);
+        assertThat(accepted(elections.load(PRIMARY))).isEqualTo(new LoadResult(new ElectionId(ID), false));
+        assertThat(office.the(ElectionService.class).all()).containsExactly(new ElectionId(ID));
+        assertThat(office.the(ElectionService.class).find(new ElectionId(ID))).contains(files.election());
         BallotStore ballots = office.the(BallotStore.class);
         assertThat(ballots.contests(ID)).isEqualTo(files.contests());
         assertThat(ballots.styles(ID)).isEqualTo(files.styles());
@@ -79,7 +83,7 @@ class ElectionLoadingTest {
 
     @OnBothDatabases
     void one_voter_and_one_envelope_are_found_with_what_belongs_to_them(TestOffice office) {
-        asSupervisor(office).load(PRIMARY);
+        accepted(asSupervisor(office).load(PRIMARY));
         RollService roll = office.the(RollService.class);
         VoterId mailVoter = files.mailBallots().keySet().iterator().next();
         VoterId walkIn = files.checkIns().keySet().iterator().next();
@@ -105,7 +109,7 @@ class ElectionLoadingTest {
 
     @OnBothDatabases
     void the_ledger_has_one_entry_with_counts_and_nobody_in_it(TestOffice office) {
-        asSupervisor(office).load(PRIMARY);
+        accepted(asSupervisor(office).load(PRIMARY));
         List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.of(new ElectionId(ID)), 0, 10);
         assertThat(entries).singleElement().satisfies(entry -> {
             assertThat(entry.act()).isEqualTo("election_loaded");
@@ -119,10 +123,10 @@ class ElectionLoadingTest {
 
     @OnBothDatabases
     void the_same_files_again_are_recognised_and_not_doubled(TestOffice office) throws IOException {
-        ElectionService elections = asSupervisor(office);
-        elections.load(PRIMARY);
-        assertThat(elections.load(PRIMARY)).isEqualTo(new LoadResult(new ElectionId(ID), true));
-        assertThat(elections.load(copy("another-name"))).isEqualTo(new LoadResult(new ElectionId(ID), true));
+        ElectionLoadService elections = asSupervisor(office);
+        accepted(elections.load(PRIMARY));
+        assertThat(accepted(elections.load(PRIMARY))).isEqualTo(new LoadResult(new ElectionId(ID), true));
+        assertThat(accepted(elections.load(copy("another-name")))).isEqualTo(new LoadResult(new ElectionId(ID), true));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
         assertThat(office.the(LedgerService.class)
                         .verify(LedgerChain.of(new ElectionId(ID)))
@@ -132,44 +136,49 @@ class ElectionLoadingTest {
 
     @OnBothDatabases
     void the_same_election_from_other_files_is_refused(TestOffice office) throws IOException {
-        ElectionService elections = asSupervisor(office);
-        elections.load(PRIMARY);
+        ElectionLoadService elections = asSupervisor(office);
+        accepted(elections.load(PRIMARY));
         Path changed = copy(ID);
         Files.writeString(changed.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
-        assertThatThrownBy(() -> elections.load(changed)).hasMessageContaining("in the office already");
+        assertThat(refused(elections.load(changed)))
+                .returns(Why.NUMBER_TAKEN, Refusal::why)
+                .extracting(Refusal::words)
+                .asString()
+                .contains("in the office already");
+        assertThat(rows(office, "election")).isOne();
     }
 
     @OnBothDatabases
     void a_folder_that_is_not_right_leaves_nothing(TestOffice office) throws IOException {
-        ElectionService elections = asSupervisor(office);
+        ElectionLoadService elections = asSupervisor(office);
         Path broken = copy("broken");
         Files.writeString(broken.resolve("roll.csv"), "nonsense\n");
         assertThatThrownBy(() -> elections.load(broken)).isInstanceOf(InputException.class);
-        assertThat(elections.all()).isEmpty();
+        assertThat(office.the(ElectionService.class).all()).isEmpty();
     }
 
     @OnBothDatabases
     void a_missing_picture_leaves_nothing(TestOffice office) throws IOException {
-        ElectionService elections = asSupervisor(office);
+        ElectionLoadService elections = asSupervisor(office);
         Path folder = copy("picture");
         Files.delete(folder.resolve("signatures/envelopes/P-1003.png"));
         assertThatThrownBy(() -> elections.load(folder))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("signatures/envelopes/P-1003.png: is missing");
-        assertThat(elections.all()).isEmpty();
+        assertThat(office.the(ElectionService.class).all()).isEmpty();
         assertThat(rows(office, "envelope_image")).isZero();
     }
 
     @OnBothDatabases
     void a_room_that_cannot_take_its_part_takes_the_whole_load_back(TestOffice office) throws IOException {
-        ElectionService elections = asSupervisor(office);
-        elections.load(PRIMARY);
+        ElectionLoadService elections = asSupervisor(office);
+        accepted(elections.load(PRIMARY));
         Path sameReceipts = copy("second-election");
         Files.writeString(
                 sameReceipts.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
         assertThatThrownBy(() -> elections.load(sameReceipts))
                 .isInstanceOf(org.springframework.dao.DuplicateKeyException.class);
-        assertThat(elections.all()).containsExactly(new ElectionId(ID));
+        assertThat(office.the(ElectionService.class).all()).containsExactly(new ElectionId(ID));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
         assertThat(rows(office, "ledger_head")).isEqualTo(2);
     }
@@ -178,7 +187,7 @@ class ElectionLoadingTest {
     void only_a_supervisor_loads(TestOffice office) {
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE, Role.DECIDER);
         Staff.signIn("ada");
-        assertThatThrownBy(() -> office.the(ElectionService.class).load(PRIMARY))
+        assertThatThrownBy(() -> office.the(ElectionLoadService.class).load(PRIMARY))
                 .isInstanceOf(NotPermittedException.class);
         assertThat(office.the(ElectionService.class).all()).isEmpty();
     }

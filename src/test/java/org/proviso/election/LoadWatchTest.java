@@ -2,6 +2,7 @@ package org.proviso.election;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.io.IOException;
@@ -35,7 +36,7 @@ class LoadWatchTest {
             steps.add(step);
             seen.add(watch.now().equals(java.util.Optional.of(step)));
         });
-        as("carl", () -> services.the(ElectionService.class).load(PRIMARY));
+        as("carl", () -> accepted(services.the(ElectionLoadService.class).load(PRIMARY)));
         assertThat(steps)
                 .contains(
                         new LoadStep("The files are being read and checked", 5_000, 0),
@@ -63,7 +64,7 @@ class LoadWatchTest {
         Files.writeString(
                 folder.resolve("roll.csv"),
                 Files.readString(folder.resolve("roll.csv")).replaceFirst("\nT", "\n,T"));
-        ElectionService elections = services.the(ElectionService.class);
+        ElectionLoadService elections = services.the(ElectionLoadService.class);
         assertThatThrownBy(() -> as("carl", () -> elections.load(folder))).isInstanceOf(InputException.class);
         assertThat(services.the(LoadWatch.class).now()).isEmpty();
     }

@@ -3,7 +3,7 @@ package org.proviso.election;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.refused;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +16,8 @@ import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.Rules;
@@ -156,9 +158,11 @@ class RulesServiceTest {
         }
         Path yaml = own.resolve("election.yaml");
         Files.writeString(yaml, Files.readString(yaml).replaceAll("(?m)^rule_pack:.*$", "rule_pack: ours.yaml"));
-        assertThatThrownBy(() -> office.the(ElectionService.class).load(own))
-                .isInstanceOf(ElectionRefusedException.class)
-                .hasMessageContaining("ours.yaml");
+        assertThat(refused(office.the(ElectionLoadService.class).load(own)))
+                .returns(Why.NO_SUCH_RULE_PACK, Refusal::why)
+                .extracting(Refusal::words)
+                .asString()
+                .contains("ours.yaml");
         assertThat(office.the(ElectionService.class).all()).isEmpty();
     }
 

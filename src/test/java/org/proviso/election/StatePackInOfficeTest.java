@@ -1,6 +1,7 @@
 package org.proviso.election;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.core.act.ActResults.accepted;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,7 +35,7 @@ class StatePackInOfficeTest {
         Path folder = underPack("us-co");
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");
-        office.the(ElectionService.class).load(folder);
+        accepted(office.the(ElectionLoadService.class).load(folder));
         RulesService rules = office.the(RulesService.class);
         DeadlineBook book = rules.book(new ElectionId("tamarack-primary"));
 

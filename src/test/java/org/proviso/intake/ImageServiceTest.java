@@ -2,6 +2,8 @@ package org.proviso.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.refused;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +15,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.Sha256;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -87,26 +90,28 @@ class ImageServiceTest {
     void a_scan_is_kept_for_an_envelope_that_came_without_one_and_never_replaced(TestOffice office) throws IOException {
         ImageService images = as(office, Role.INTAKE);
         byte[] scan = Files.readAllBytes(SIGNATURES.resolve("envelopes/P-1001.png"));
-        office.the(ReceivingService.class).receive(new Keying().receive());
+        accepted(office.the(ReceivingService.class).receive(new Keying().receive()));
         assertThat(images.whileKeying(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
                 .isEmpty();
-        images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "scan.png", scan);
+        accepted(images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "scan.png", scan));
         assertThat(images.whileKeying(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
                         .orElseThrow()
                         .content())
                 .isEqualTo(scan);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("scan_kept");
         assertThat(LoadedOffice.lastEntry(office).payload().get("sha256")).isEqualTo(Sha256.of(scan));
-        assertThatThrownBy(
-                        () -> images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "again.png", scan))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("already");
+        assertThat(refused(images.keepScan(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "again.png", scan))
+                        .why())
+                .isEqualTo(Refusal.Why.SCAN_KEPT);
+        assertThatThrownBy(() -> images.keepScan(new ElectionId(ID), new EnvelopeNumber("P-9999"), "again.png", scan))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("P-9999");
     }
 
     @OnBothDatabases
     void what_is_no_picture_is_not_kept_and_the_reason_names_it(TestOffice office) {
         ImageService images = as(office, Role.INTAKE);
-        office.the(ReceivingService.class).receive(new Keying().receive());
+        accepted(office.the(ReceivingService.class).receive(new Keying().receive()));
         assertThatThrownBy(() -> images.keepScan(
                         new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), "letter.pdf", "%PDF-1.7".getBytes()))
                 .isInstanceOf(InputException.class)

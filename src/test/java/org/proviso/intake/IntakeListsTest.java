@@ -2,6 +2,7 @@ package org.proviso.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.intake.desk.EnvelopeFilter.ALL;
 import static org.proviso.intake.desk.EnvelopeFilter.DIFFERING;
 import static org.proviso.intake.desk.EnvelopeFilter.KEYED_ONCE;
@@ -48,7 +49,7 @@ class IntakeListsTest {
         Staff.hire(office, "ines", Role.INTAKE);
         Staff.hire(office, "otto", Role.INTAKE);
         Staff.signIn("ines");
-        office.the(ReceivingService.class).receive(keying.receive());
+        accepted(office.the(ReceivingService.class).receive(keying.receive()));
     }
 
     private static int count(TestOffice office, EnvelopeFilter filter) {
@@ -66,22 +67,22 @@ class IntakeListsTest {
         received(office);
         assertThat(numbers(office, NOT_KEYED, "")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
         assertThat(count(office, KEYED_ONCE)).isEqualTo(60);
-        office.the(KeyingService.class).handIn(keying.finish());
+        accepted(office.the(KeyingService.class).handIn(keying.finish()));
         assertThat(count(office, NOT_KEYED)).isZero();
         assertThat(count(office, KEYED_ONCE)).isEqualTo(61);
         Staff.signIn("otto");
         keying.lastName = "Keel";
-        keying.draftVersion = office.the(KeyingService.class)
+        keying.draftVersion = accepted(office.the(KeyingService.class)
                 .saveDraft(new SaveKeyingDraft(
-                        new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), 0, Map.of("last_name", "Keel")));
-        office.the(KeyingService.class).handIn(keying.finish());
+                        new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER), 0, Map.of("last_name", "Keel"))));
+        accepted(office.the(KeyingService.class).handIn(keying.finish()));
         assertThat(numbers(office, DIFFERING, "")).containsExactly(new EnvelopeNumber(Keying.NUMBER));
         IntakeEnvelopeRow line = office.the(EnvelopeListService.class)
                 .lastReceived(new ElectionId(ID), 5)
                 .get(0);
         assertThat(line.keyed()).isEqualTo("keyings differ in 1 field");
         keying.lastName = "Kell";
-        office.the(KeyingService.class).handIn(keying.finish());
+        accepted(office.the(KeyingService.class).handIn(keying.finish()));
         assertThat(count(office, DIFFERING)).isZero();
         assertThat(count(office, KEYED_ONCE)).isEqualTo(60);
     }
@@ -105,11 +106,11 @@ class IntakeListsTest {
         received(office);
         keying.envelopeNo = new EnvelopeNumber("P-2002");
         keying.receiptNo = "3333-3333-9";
-        office.the(ReceivingService.class).receive(keying.receive());
+        accepted(office.the(ReceivingService.class).receive(keying.receive()));
         NextEnvelopeService next = office.the(NextEnvelopeService.class);
         assertThat(next.first(new ElectionId(ID))).contains(Keying.NUMBER);
-        office.the(KeyingService.class)
-                .saveDraft(new SaveKeyingDraft(new ElectionId(ID), new EnvelopeNumber("P-2002"), 0, Map.of()));
+        accepted(office.the(KeyingService.class)
+                .saveDraft(new SaveKeyingDraft(new ElectionId(ID), new EnvelopeNumber("P-2002"), 0, Map.of())));
         assertThat(next.first(new ElectionId(ID))).contains("P-2002");
         Staff.signIn("otto");
         assertThat(next.first(new ElectionId(ID))).contains(Keying.NUMBER);
@@ -122,7 +123,7 @@ class IntakeListsTest {
         office.jdbc()
                 .sql("update envelope set received_at = recorded_at where received_at is null")
                 .update();
-        office.the(KeyingService.class).handIn(keying.finish());
+        accepted(office.the(KeyingService.class).handIn(keying.finish()));
         assertThat(office.the(NextEnvelopeService.class).second(new ElectionId(ID)))
                 .isEmpty();
         Staff.signIn("otto");

@@ -1,5 +1,7 @@
 package org.proviso.intake;
 
+import static org.proviso.core.act.ActResults.accepted;
+
 import java.nio.file.Path;
 import java.util.List;
 import org.proviso.access.Role;
@@ -7,7 +9,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 
@@ -27,7 +29,7 @@ public final class LoadedOffice {
     private static void load(TestOffice office) {
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");
-        office.the(ElectionService.class).load(Path.of("sample-cases", ID));
+        accepted(office.the(ElectionLoadService.class).load(Path.of("sample-cases", ID)));
     }
 
     /** The last entry of the election's chain. */

@@ -2,6 +2,8 @@ package org.proviso.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.refused;
 
 import jakarta.validation.ConstraintViolationException;
 import java.time.LocalDateTime;
@@ -13,6 +15,8 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.keying.KeyingService;
@@ -38,7 +42,7 @@ class ReceivingServiceTest {
 
     @OnADatabase
     void an_envelope_taken_in_is_the_elections_last_with_every_box_not_yet_keyed(TestOffice office) {
-        asClerk(office).receive(keying.receive());
+        accepted(asClerk(office).receive(keying.receive()));
         IntakeService intake = office.the(IntakeService.class);
         assertThat(intake.envelopes(new ElectionId(ID))).hasSize(61);
         assertThat(intake.envelopes(new ElectionId(ID)).get(60))
@@ -60,14 +64,14 @@ class ReceivingServiceTest {
 
     @OnADatabase
     void it_waits_to_be_keyed(TestOffice office) {
-        asClerk(office).receive(keying.receive());
+        accepted(asClerk(office).receive(keying.receive()));
         assertThat(office.the(KeyingService.class).waiting(new ElectionId(ID)))
                 .endsWith(new EnvelopeNumber(Keying.NUMBER));
     }
 
     @OnADatabase
     void the_ledger_has_where_and_when_and_no_receipt_number(TestOffice office) {
-        asClerk(office).receive(keying.receive());
+        accepted(asClerk(office).receive(keying.receive()));
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_received");
         assertThat(LoadedOffice.lastEntry(office).subject()).isEqualTo(Keying.NUMBER);
         assertThat(LoadedOffice.lastEntry(office).payload())
@@ -81,14 +85,10 @@ class ReceivingServiceTest {
     @OnADatabase
     void an_envelope_is_not_taken_in_twice(TestOffice office) {
         ReceivingService service = asClerk(office);
-        service.receive(keying.receive());
-        assertThatThrownBy(() -> service.receive(keying.receive()))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("an envelope P-2001 already");
+        accepted(service.receive(keying.receive()));
+        assertRefused(service, Why.NUMBER_TAKEN, "envelopeNo", "an envelope P-2001 already");
         keying.envelopeNo = new EnvelopeNumber("P-2002");
-        assertThatThrownBy(() -> service.receive(keying.receive()))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("2222-2222-0 belongs to another");
+        assertRefused(service, Why.NUMBER_TAKEN, "receiptNo", "2222-2222-0 belongs to another");
         assertThat(office.the(IntakeService.class).envelopes(new ElectionId(ID)))
                 .hasSize(61);
     }
@@ -97,18 +97,16 @@ class ReceivingServiceTest {
     void a_style_that_the_election_does_not_have_is_refused_by_name(TestOffice office) {
         ReceivingService service = asClerk(office);
         keying.style = "T99";
-        assertThatThrownBy(() -> service.receive(keying.receive()))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("no ballot style T99");
+        assertRefused(service, Why.NO_SUCH_STYLE, "ballotStyle", "no ballot style T99");
     }
 
     @OnADatabase
     void a_stamp_that_cannot_be_right_is_refused(TestOffice office) {
         ReceivingService service = asClerk(office);
         keying.receivedAt = Keying.CAST.minusMinutes(1);
-        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("earlier than the ballot");
+        assertRefused(service, Why.MOMENT_NOT_POSSIBLE, "receivedAt", "earlier than the ballot");
         keying.receivedAt = Keying.CAST.plusYears(1);
-        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("later than now");
+        assertRefused(service, Why.MOMENT_NOT_POSSIBLE, "receivedAt", "later than now");
     }
 
     @OnADatabase
@@ -124,13 +122,15 @@ class ReceivingServiceTest {
     void a_mistyped_receipt_number_is_refused_and_its_spelling_does_not_matter(TestOffice office) {
         ReceivingService service = asClerk(office);
         keying.receiptNo = "2222-2223-0";
-        assertThatThrownBy(() -> service.receive(keying.receive()))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessage("The receipt number 2222-2223-0 has a wrong digit or two swapped digits.");
+        assertRefused(
+                service,
+                Why.MISTYPED,
+                "receiptNo",
+                "The receipt number 2222-2223-0 has a wrong digit or two swapped digits.");
         keying.receiptNo = "QQQQ-2222";
-        assertThatThrownBy(() -> service.receive(keying.receive())).hasMessageContaining("may contain digits only");
+        assertRefused(service, Why.MISTYPED, "receiptNo", "may contain digits only");
         keying.receiptNo = "222222220";
-        service.receive(keying.receive());
+        accepted(service.receive(keying.receive()));
         assertThat(office.the(IntakeService.class)
                         .envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
                         .orElseThrow()
@@ -143,7 +143,7 @@ class ReceivingServiceTest {
         ReceivingService service = asClerk(office);
         office.jdbc().sql("update election set receipts = 'own'").update();
         keying.receiptNo = "QQQQ-2222";
-        service.receive(keying.receive());
+        accepted(service.receive(keying.receive()));
         assertThat(office.the(IntakeService.class).envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
                 .isPresent();
     }
@@ -154,5 +154,11 @@ class ReceivingServiceTest {
         Staff.hire(office, "dora", Role.DECIDER);
         Staff.signIn("dora");
         assertThatThrownBy(() -> service.receive(keying.receive())).isInstanceOf(NotPermittedException.class);
+    }
+
+    private void assertRefused(ReceivingService service, Why why, String field, String words) {
+        Refusal refusal = refused(service.receive(keying.receive()));
+        assertThat(refusal).returns(why, Refusal::why).returns(field, Refusal::field);
+        assertThat(refusal.words()).contains(words);
     }
 }

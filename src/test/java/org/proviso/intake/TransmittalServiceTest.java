@@ -2,6 +2,7 @@ package org.proviso.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 
 import jakarta.validation.ConstraintViolationException;
 import java.time.LocalDate;
@@ -41,24 +42,27 @@ class TransmittalServiceTest {
     @OnADatabase
     void a_return_gets_the_next_line_and_is_one_of_the_elections(TestOffice office) {
         TransmittalService service = asClerk(office);
-        assertThat(service.record(bag(5, 4))).isEqualTo(11);
+        assertThat(accepted(service.record(bag(5, 4))).lineNo()).isEqualTo(11);
         Transmittal kept = new Transmittal(
                 "Library", LocalDate.of(2026, 8, 4), "B-1", "S-1", "S-2", 10, 5, 1, null, 4, null, null);
         assertThat(office.the(IntakeService.class).transmittals(new ElectionId(ID)))
                 .hasSize(11)
                 .endsWith(kept);
-        assertThat(service.all(new ElectionId(ID))).endsWith(new RecordedTransmittal(11, 0, kept));
+        assertThat(office.the(IntakeService.class).recordedTransmittals(new ElectionId(ID)))
+                .endsWith(new RecordedTransmittal(11, 0, kept));
     }
 
     @OnADatabase
     void a_count_is_corrected_but_not_from_an_old_page(TestOffice office) {
         TransmittalService service = asClerk(office);
-        service.record(bag(5, 4));
+        accepted(service.record(bag(5, 4)));
         service.correct(11, 0, bag(5, 5));
         assertThatThrownBy(() -> service.correct(11, 0, bag(5, 3)))
                 .isInstanceOf(OptimisticLockingFailureException.class)
                 .hasMessageContaining("Library was changed by somebody else");
-        RecordedTransmittal last = service.all(new ElectionId(ID)).get(10);
+        RecordedTransmittal last = office.the(IntakeService.class)
+                .recordedTransmittals(new ElectionId(ID))
+                .get(10);
         assertThat(last.transmittal().returned()).isEqualTo(5);
         assertThat(last.version()).isEqualTo(1);
     }
@@ -66,13 +70,13 @@ class TransmittalServiceTest {
     @OnADatabase
     void the_ledger_has_seals_and_counts_of_both(TestOffice office) {
         TransmittalService service = asClerk(office);
-        service.record(bag(5, 4));
+        accepted(service.record(bag(5, 4)));
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("transmittal_recorded");
         assertThat(LoadedOffice.lastEntry(office).payload())
                 .containsEntry("seal_in", "S-2")
                 .containsEntry("returned", 4L)
                 .doesNotContainKey("unused");
-        service.correct(11, 0, bag(5, 5));
+        accepted(service.correct(11, 0, bag(5, 5)));
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("transmittal_corrected");
         assertThat(LoadedOffice.lastEntry(office).subject()).isEqualTo("transmittal-11");
         assertThat(LoadedOffice.lastEntry(office).payload()).containsEntry("returned", 5L);
@@ -87,7 +91,8 @@ class TransmittalServiceTest {
         assertThatThrownBy(() -> service.record(bag(5, -1)))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("returned");
-        assertThat(service.all(new ElectionId(ID))).hasSize(10);
+        assertThat(office.the(IntakeService.class).recordedTransmittals(new ElectionId(ID)))
+                .hasSize(10);
     }
 
     @OnADatabase

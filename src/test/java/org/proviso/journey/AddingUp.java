@@ -14,6 +14,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.chain.ChainHead;
+import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
@@ -32,10 +33,12 @@ final class AddingUp {
     /** One location's return says one more than came in: counted again, it was one less; the poll list has it. */
     void clearUp(String location, int really) {
         TransmittalService returns = office.the(TransmittalService.class);
-        RecordedTransmittal wrong = as("carl", () -> returns.all(new ElectionId(election))).stream()
-                .filter(one -> one.transmittal().votingLocation().equals(location))
-                .findFirst()
-                .orElseThrow();
+        RecordedTransmittal wrong =
+                as("carl", () -> office.the(IntakeService.class).recordedTransmittals(new ElectionId(election)))
+                        .stream()
+                        .filter(one -> one.transmittal().votingLocation().equals(location))
+                        .findFirst()
+                        .orElseThrow();
         Transmittal said = wrong.transmittal();
         as("carl", () -> {
             returns.correct(

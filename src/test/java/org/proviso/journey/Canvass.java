@@ -26,7 +26,7 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
@@ -67,7 +67,7 @@ final class Canvass {
 
     void load() {
         at(4, 12, 0);
-        as("carl", () -> office.the(ElectionService.class).load(Path.of("sample-cases", ID)));
+        as("carl", () -> accepted(office.the(ElectionLoadService.class).load(Path.of("sample-cases", ID))));
     }
 
     /** Works on every case that waits for a reviewer; what the rules said of each in the end. */

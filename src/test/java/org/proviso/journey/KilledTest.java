@@ -15,7 +15,7 @@ import java.util.Properties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.io.TempDir;
-import org.proviso.access.AccessService;
+import org.proviso.access.StaffList;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
@@ -103,7 +103,7 @@ class KilledTest {
 
     private void note(TestOffice office, String line) {
         String[] words = line.split(" ");
-        UserName by = new UserName(office.the(AccessService.class)
+        UserName by = new UserName(office.the(StaffList.class)
                 .user(new UserName(words[3]))
                 .orElseThrow()
                 .actor()

@@ -12,7 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.proviso.access.AccessService;
+import org.proviso.access.StaffList;
 import org.proviso.canvass.ElectionReplayService;
 import org.proviso.canvass.ElectionReplayVerdict;
 import org.proviso.core.ElectionId;
@@ -48,11 +48,11 @@ class ManyAtOnceTest {
     }
 
     private static Map<String, Integer> accepted(TestOffice office, Crowd crowd) {
-        AccessService access = office.the(AccessService.class);
+        StaffList staff = office.the(StaffList.class);
         Map<String, Integer> acts = new HashMap<>();
         crowd.accepted.forEach(done -> acts.merge(
                 done.act() + " " + done.envelopeNo() + " "
-                        + access.user(done.by()).orElseThrow().actor().pseudonym(),
+                        + staff.user(done.by()).orElseThrow().actor().pseudonym(),
                 1,
                 Integer::sum));
         return acts;

@@ -1,5 +1,6 @@
 package org.proviso.journey;
 
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.election.ElectionService;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
@@ -27,7 +29,7 @@ public record Primary(Office office, Map<String, Truth> truths) {
     public static Primary loaded(TestOffice services) {
         services.begin("the primary, loaded by Carl", () -> {
             Office.staffed(services);
-            as("carl", () -> services.the(ElectionService.class).load(FOLDER));
+            as("carl", () -> accepted(services.the(ElectionLoadService.class).load(FOLDER)));
         });
         Primary primary = new Primary(new Office(services), Truth.of(ID));
         primary.at(1, 12, 0);

@@ -1,5 +1,6 @@
 package org.proviso.journey;
 
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.accepted;
 import static org.proviso.journey.Office.as;
 
@@ -12,7 +13,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.review.CaseProposals;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
@@ -36,7 +37,7 @@ public final class ReadyDesk {
         Staff.hire(services, "ben", Role.REVIEWER);
         Staff.hire(services, "carl", Role.SUPERVISOR);
         Office office = new Office(services);
-        as("carl", () -> office.the(ElectionService.class).load(Path.of("sample-cases", ID)));
+        as("carl", () -> accepted(office.the(ElectionLoadService.class).load(Path.of("sample-cases", ID))));
         Map<String, Truth> truths = Truth.of(ID);
         truths.values().forEach(truth -> bring(office, truth));
         System.out.println(

@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -21,7 +22,7 @@ import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.election.FolderRecords;
 import org.proviso.intake.IntakeService;
@@ -39,7 +40,7 @@ class CaseRecordsTest {
         Path folder = Path.of("sample-cases", sample);
         Staff.hire(office, "hugh", Role.SUPERVISOR);
         Staff.signIn("hugh");
-        office.the(ElectionService.class).load(folder);
+        accepted(office.the(ElectionLoadService.class).load(folder));
         office.jdbc().sql("analyze").update(); // a server does so by itself soon after a load
         return ElectionFolder.read(folder);
     }

@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
 import java.time.LocalDate;
@@ -10,6 +11,9 @@ import java.util.Map;
 import org.proviso.access.NotPermittedException;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.act.ActResults;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
@@ -18,7 +22,6 @@ import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.election.RulesRefusedException;
 import org.proviso.election.RulesService;
 import org.proviso.election.rules.PutRulesInForce;
 import org.proviso.election.rules.RuleChangeService;
@@ -66,7 +69,7 @@ class RulesChangeTest {
         AssessmentRow before = waitsForId(primary, services);
         RulingService rulings = services.the(RulingService.class);
 
-        assertThat(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
+        assertThat(accepted(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody")))))
                 .isOne();
 
         LedgerEntry entry = LoadedOffice.lastEntry(services);
@@ -84,7 +87,7 @@ class RulesChangeTest {
                         .outlook())
                 .isEqualTo(Recommendation.COUNT)
                 .isNotEqualTo(before.outlook());
-        assertThat(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "first_time_mail"))))
+        assertThat(accepted(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "first_time_mail")))))
                 .isEqualTo(2);
         assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID))))
                 .extracting(act -> act.ruling().value())
@@ -95,9 +98,14 @@ class RulesChangeTest {
     void a_ruling_on_no_rule_or_with_no_value_changes_nothing(TestOffice services) {
         Primary.loaded(services);
         RulingService rulings = services.the(RulingService.class);
-        refused(rulings, ruling("identification.asked_of", "nobody"), "is not a known rule");
-        refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), "is not one of nobody");
-        refused(rulings, ruling("mail.rejected", ""), "nothing to confirm");
+        refused(
+                rulings,
+                ruling("identification.asked_of", "nobody"),
+                Why.RULES_NOT_READABLE,
+                "rule",
+                "not a known rule");
+        refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), Why.RULES_NOT_READABLE, "value", "is not one of nobody");
+        refused(rulings, ruling("mail.rejected", ""), Why.NOTHING_NEW, "value", "nothing to confirm");
         assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
                 .isInstanceOf(NotPermittedException.class);
         assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID)))).isEmpty();
@@ -122,7 +130,7 @@ class RulesChangeTest {
                 .contains("please confirm")
                 .contains("from memory");
         assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
-        as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no")));
+        accepted(as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no"))));
         assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID))))
                 .extracting(one -> one.given().rule().key())
                 .doesNotContain("signature.compared");
@@ -134,8 +142,8 @@ class RulesChangeTest {
         AssessmentRow before = waitsForId(primary, services);
         WhatIfService whatIf = services.the(WhatIfService.class);
 
-        WhatIfService.WhatIfResult compared =
-                as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "", Map.of(NOBODY_SHOWS_ID, "nobody")));
+        WhatIfService.WhatIfResult compared = accepted(
+                as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "", Map.of(NOBODY_SHOWS_ID, "nobody"))));
 
         assertThat(compared.differences())
                 .filteredOn(one -> one.envelopeNo().equals(before.key().envelopeNo()))
@@ -148,9 +156,15 @@ class RulesChangeTest {
                 });
         assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
         assertThat(services.the(AssessmentService.class).latest(before.key())).contains(before);
-        assertThatThrownBy(() -> as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "atlantis", Map.of())))
-                .isInstanceOf(RulesRefusedException.class)
-                .hasMessageContaining("atlantis");
+        assertThat(ActResults.refused(
+                        as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "atlantis", Map.of()))))
+                .returns(Why.NO_SUCH_RULE_PACK, Refusal::why)
+                .returns("pack", Refusal::field);
+        assertThat(ActResults.refused(as(
+                        "carl",
+                        () -> whatIf.compare(new ElectionId(Primary.ID), "", Map.of(NOBODY_SHOWS_ID, "friends")))))
+                .returns(Why.RULES_NOT_READABLE, Refusal::why)
+                .returns("changed", Refusal::field);
     }
 
     @OnADatabase
@@ -168,7 +182,8 @@ class RulesChangeTest {
         PutRulesInForce ours = new PutRulesInForce(
                 new ElectionId(Primary.ID), pack(value(NOBODY_SHOWS_ID, "nobody", "invented")), "", "");
 
-        assertThat(as("carl", () -> changes.putInForce(ours))).isOne();
+        assertThat(accepted(as("carl", () -> changes.putInForce(ours))).changeNo())
+                .isOne();
 
         assertThat(LoadedOffice.lastEntry(services).payload())
                 .containsEntry("accepted_because", "proved")
@@ -187,7 +202,9 @@ class RulesChangeTest {
         assertThat(primary.now(key).state()).isEqualTo(CaseState.DECIDED);
         assertThat(settledUnderOtherRules(services, key)).isTrue();
         assertThat(settledUnderOtherRules(services, before.key())).isFalse();
-        assertThatThrownBy(() -> as("carl", () -> changes.putInForce(ours))).hasMessageContaining("in force already");
+        assertThat(ActResults.refused(as("carl", () -> changes.putInForce(ours)))
+                        .why())
+                .isEqualTo(Why.NOTHING_NEW);
     }
 
     /** What the page of the case says of it. */
@@ -203,19 +220,17 @@ class RulesChangeTest {
         RuleChangeService changes = services.the(RuleChangeService.class);
         String broken = pack(value("consequence.voted_in_person", "none", "memory"));
 
-        assertThatThrownBy(() -> as(
-                        "carl",
-                        () -> changes.putInForce(new PutRulesInForce(new ElectionId(Primary.ID), broken, "", "why"))))
-                .isInstanceOf(RulesRefusedException.class)
-                .hasMessageContaining("A ballot never counts")
-                .hasMessageContaining("check_in is voted");
+        Refusal refusal = ActResults.refused(as(
+                "carl", () -> changes.putInForce(new PutRulesInForce(new ElectionId(Primary.ID), broken, "", "why"))));
+        assertThat(refusal.why()).isEqualTo(Why.RULES_BREAK_A_PROMISE);
+        assertThat(refusal.words()).contains("A ballot never counts").contains("check_in is voted");
         assertThat(as("carl", () -> changes.changes(new ElectionId(Primary.ID))))
                 .isEmpty();
 
-        as(
+        accepted(as(
                 "carl",
                 () -> changes.putInForce(
-                        new PutRulesInForce(new ElectionId(Primary.ID), broken, "County Counsel", "Order No. 7")));
+                        new PutRulesInForce(new ElectionId(Primary.ID), broken, "County Counsel", "Order No. 7"))));
         assertThat(as("carl", () -> changes.changes(new ElectionId(Primary.ID))))
                 .singleElement()
                 .satisfies(one -> {
@@ -236,9 +251,10 @@ class RulesChangeTest {
                                 .orElseThrow())
                         .basis())
                 .isEqualTo(Basis.MEMORY);
-        assertThatThrownBy(() -> as(
-                        "carl", () -> changes.tryOut(new ElectionId(Primary.ID), pack("rules: {moves.nowhere: []}\n"))))
-                .hasMessageContaining("moves.nowhere");
+        Refusal unread = ActResults.refused(
+                as("carl", () -> changes.tryOut(new ElectionId(Primary.ID), pack("rules: {moves.nowhere: []}\n"))));
+        assertThat(unread).returns(Why.RULES_NOT_READABLE, Refusal::why).returns("content", Refusal::field);
+        assertThat(unread.words()).contains("moves.nowhere");
     }
 
     private static RulingTask task(List<RulingTask> tasks, String rule) {
@@ -248,9 +264,9 @@ class RulesChangeTest {
                 .orElseThrow();
     }
 
-    private static void refused(RulingService rulings, SignRuling ruling, String why) {
-        assertThatThrownBy(() -> as("carl", () -> rulings.sign(ruling)))
-                .isInstanceOf(RulesRefusedException.class)
-                .hasMessageContaining(why);
+    private static void refused(RulingService rulings, SignRuling ruling, Why why, String field, String words) {
+        Refusal refusal = ActResults.refused(as("carl", () -> rulings.sign(ruling)));
+        assertThat(refusal).returns(why, Refusal::why).returns(field, Refusal::field);
+        assertThat(refusal.words()).contains(words);
     }
 }

@@ -201,13 +201,20 @@ class SnapshotServiceTest {
     }
 
     @OnBothDatabases
-    void only_a_supervisor_stages_a_list(TestOffice office) {
-        SnapshotService lists = asSupervisor(office);
+    void only_a_supervisor_stages_a_list_or_sees_which_there_are(TestOffice office) {
+        SnapshotService snapshots = asSupervisor(office);
+        ListReadService lists = office.the(ListReadService.class);
+        Path roll = ListFile.of("roll.csv").write(folder, "roll.csv");
+        StagedList staged = lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll);
+        assertThat(lists.staged(new ElectionId(ID), staged.snapshotNo()))
+                .isEqualTo(snapshots.staged(new ElectionId(ID), staged.snapshotNo()));
+        assertThat(lists.held(new ElectionId(ID))).isEqualTo(snapshots.held(new ElectionId(ID)));
         Staff.hire(office, "ada", Role.REVIEWER, Role.INTAKE);
         Staff.signIn("ada");
-        Path roll = ListFile.of("roll.csv").write(folder, "roll.csv");
         assertThatThrownBy(() -> lists.stage(new ElectionId(ID), SnapshotKind.ROLL, roll))
                 .isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> lists.staged(new ElectionId(ID), 99)).isInstanceOf(NotPermittedException.class);
+        assertThatThrownBy(() -> lists.held(new ElectionId(ID))).isInstanceOf(NotPermittedException.class);
     }
 
     private static int rows(TestOffice office, String table) {

@@ -1,5 +1,7 @@
 package org.proviso.status;
 
+import static org.proviso.core.act.ActResults.accepted;
+
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,7 +12,7 @@ import org.proviso.access.WebStaff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Reason;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.springframework.context.ApplicationContext;
 
 /** Lines of the look-up of a running server, as a test wants them. */
@@ -25,7 +27,7 @@ public final class StatusLines {
     public static void loadElection(ApplicationContext server) {
         WebStaff.hire(server, "loads-files", Role.SUPERVISOR);
         Staff.signIn("loads-files");
-        server.getBean(ElectionService.class).load(Path.of("sample-cases", ELECTION));
+        accepted(server.getBean(ElectionLoadService.class).load(Path.of("sample-cases", ELECTION)));
         Staff.signOut();
     }
 

@@ -1,8 +1,9 @@
 package org.proviso.access.ui;
 
 import org.proviso.access.AccessService;
-import org.proviso.access.UserRuleException;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.UserService;
+import org.proviso.core.act.ActResult;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -39,12 +40,10 @@ class PasswordController {
         if (!chosen.equals(again)) {
             return refused(oneTime, "The two new passwords do not match.");
         }
-        try {
-            users.changeOwnPassword(old, chosen);
-            return oneTime ? new ModelAndView("redirect:/") : new ModelAndView(PAGE).addObject("changed", true);
-        } catch (UserRuleException e) {
-            return refused(oneTime, String.valueOf(e.getMessage()));
+        if (users.changeOwnPassword(old, chosen) instanceof ActResult.Refused<OfficeUser> refused) {
+            return refused(oneTime, refused.words());
         }
+        return oneTime ? new ModelAndView("redirect:/") : new ModelAndView(PAGE).addObject("changed", true);
     }
 
     private static ModelAndView refused(boolean oneTime, String why) {

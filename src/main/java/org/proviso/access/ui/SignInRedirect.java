@@ -8,7 +8,6 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.FirstPage;
 import org.proviso.access.OfficeUser;
-import org.proviso.core.UserName;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.security.core.Authentication;
@@ -38,7 +37,7 @@ class SignInRedirect implements AuthenticationSuccessHandler {
     public void onAuthenticationSuccess(HttpServletRequest request, HttpServletResponse response, Authentication who)
             throws IOException, ServletException {
         guard.right(request);
-        OfficeUser user = access.user(new UserName(who.getName())).orElseThrow();
+        OfficeUser user = access.signedIn();
         LOG.info("{} signed in.", user.actor().pseudonym());
         if (user.passwordIsOneTime()) {
             OneTimePasswordFilter.mark(request);

@@ -1,6 +1,6 @@
 package org.proviso.cli.demo;
 
-import org.proviso.election.clock.OfficeClockService;
+import org.proviso.election.clock.DemonstrationClock;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.core.annotation.Order;
@@ -10,9 +10,9 @@ import org.springframework.stereotype.Component;
 @Component
 class DemoClock {
 
-    private final OfficeClockService clock;
+    private final DemonstrationClock clock;
 
-    DemoClock(OfficeClockService clock) {
+    DemoClock(DemonstrationClock clock) {
         this.clock = clock;
     }
 

@@ -10,7 +10,11 @@ import java.util.concurrent.CompletableFuture;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
+import org.proviso.core.act.ActResult;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.election.ElectionService;
+import org.proviso.election.LoadResult;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -32,13 +36,17 @@ class DemoElectionLoader {
     private static final Logger LOG = LoggerFactory.getLogger(DemoElectionLoader.class);
 
     private final ElectionService elections;
+    private final ElectionLoadService loading;
     private final AccessService access;
+    private final StaffList staff;
     private final CompletableFuture<Path> copied;
 
     /** If there is no election yet, the sample is copied out while the server starts. */
-    DemoElectionLoader(ElectionService elections, AccessService access) {
+    DemoElectionLoader(ElectionService elections, ElectionLoadService loading, AccessService access, StaffList staff) {
         this.elections = elections;
+        this.loading = loading;
         this.access = access;
+        this.staff = staff;
         this.copied = isNeeded() ? CompletableFuture.supplyAsync(DemoElectionLoader::copy) : new CompletableFuture<>();
     }
 
@@ -86,14 +94,16 @@ class DemoElectionLoader {
             supervisor.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(
                     supervisor().userName(), "", List.of()));
             SecurityContextHolder.setContext(supervisor);
-            elections.load(folder);
+            if (loading.load(folder) instanceof ActResult.Refused<LoadResult> refused) {
+                throw new IllegalStateException("The sample election was not loaded: " + refused.words());
+            }
         } finally {
             SecurityContextHolder.setContext(before);
         }
     }
 
     private OfficeUser supervisor() {
-        return access.usersWith(Permission.LOAD_FILES).stream()
+        return staff.usersWith(Permission.LOAD_FILES).stream()
                 .filter(OfficeUser::demo)
                 .findFirst()
                 .orElseThrow(() ->

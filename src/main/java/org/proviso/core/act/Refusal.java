@@ -72,6 +72,7 @@ public record Refusal(
         PASSWORD_NOT_GOOD,
         LAST_ADMINISTRATOR,
         NOT_A_DEMONSTRATION,
+        NO_SUCH_RULE_PACK,
         RULES_NOT_READABLE,
         RULES_BREAK_A_PROMISE,
         NOTHING_NEW,

@@ -64,6 +64,19 @@ public final class DeadlineList {
             return deadline.map(Line::hour).orElse("");
         }
 
+        /** Whether it ends with its day and at no hour that a law names. */
+        public boolean endsWithTheDay() {
+            return deadline.filter(Line::endsWithItsDay).isPresent();
+        }
+
+        private static boolean endsWithItsDay(Deadline deadline) {
+            return switch (deadline.rule().time().kind()) {
+                case END_OF_DAY -> true;
+                case THAT_HOUR -> deadline.lastMoment().toLocalTime().equals(TimeOfDay.END_OF_DAY.time());
+                case CLOCK, CLOSE_OF_BUSINESS -> false;
+            };
+        }
+
         /** An hour taken over from another deadline or an act is given as the clock shows it. */
         private static String hour(Deadline deadline) {
             LocalTime moment = deadline.lastMoment().toLocalTime();
@@ -71,7 +84,7 @@ public final class DeadlineList {
             if (!taken) {
                 return deadline.rule().time().spelled();
             }
-            return moment.equals(TimeOfDay.END_OF_DAY.time()) ? TimeOfDay.END_OF_DAY.spelled() : moment.toString();
+            return endsWithItsDay(deadline) ? TimeOfDay.END_OF_DAY.spelled() : moment.toString();
         }
 
         /** Whether the law sets it, but a day cannot be told before an act is done or set down. */

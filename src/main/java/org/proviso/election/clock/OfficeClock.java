@@ -21,6 +21,11 @@ final class OfficeClock extends Clock {
         return demo;
     }
 
+    /** Whether this clock is one that a demonstration may move. */
+    static boolean isOfDemo(Clock clock) {
+        return clock instanceof OfficeClock own && own.isDemo();
+    }
+
     /** Goes on as it was kept. */
     void follow(KeptClock kept) {
         ahead = kept.aheadOf(machine.instant());

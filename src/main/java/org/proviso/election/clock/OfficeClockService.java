@@ -7,13 +7,18 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -33,7 +38,7 @@ public class OfficeClockService {
     private final OfficeClockStore clocks;
     private final ElectionService elections;
     private final AccessService access;
-    private final LedgerService ledger;
+    private final ActDoor door;
     private final TransactionTemplate transaction;
     private final ApplicationEventPublisher rooms;
 
@@ -42,80 +47,87 @@ public class OfficeClockService {
             OfficeClockStore clocks,
             ElectionService elections,
             AccessService access,
-            LedgerService ledger,
+            ActDoor door,
             TransactionTemplate transaction,
             ApplicationEventPublisher rooms) {
         this.clock = clock;
         this.clocks = clocks;
         this.elections = elections;
         this.access = access;
-        this.ledger = ledger;
+        this.door = door;
         this.transaction = transaction;
         this.rooms = rooms;
     }
 
-    /** Whether the clock can be moved. */
-    public boolean isDemo() {
-        return clock instanceof OfficeClock own && own.isDemo();
-    }
-
-    public Instant now() {
-        return clock.instant();
-    }
-
-    /** Sets the clock of a demonstration that has neither a clock nor an election yet; otherwise it goes on as it was. */
-    public void begin(Instant now) {
-        boolean begun = clocks.find().isPresent() || !elections.all().isEmpty();
-        if (isDemo() && !begun) {
-            KeptClock begin = own().telling(now);
-            transaction.executeWithoutResult(status -> clocks.keep(begin));
-            own().follow(begin);
-        }
+    /** Whether the clock can be moved: only in a demonstration. */
+    public boolean canBeMoved() {
+        access.demand(Permission.LOAD_FILES);
+        return OfficeClock.isOfDemo(clock);
     }
 
     /**
-     * Moves the clock of a demonstration forward to a moment on the county's clock, at most 60 days at a time. Throws
-     * {@link ClockRefusedException} outside a demonstration, and for a moment that has been or is too far ahead.
-     * Deadlines that pass by it are recorded before it returns.
+     * Moves the clock of a demonstration forward to a moment on the county's clock, at most 60 days at a time, and gives
+     * the moment it tells. Deadlines that pass by it are recorded before it returns.
      */
-    public synchronized void moveTo(LocalDateTime county) {
-        OfficeUser supervisor = access.demand(Permission.SET_GATES);
-        if (!isDemo()) {
-            throw new ClockRefusedException("Only the clock of a demonstration can be moved; this is the machine's.");
-        }
-        Instant before = now();
-        Instant to = county.atZone(zone()).toInstant();
-        refuseFar(before, to);
-        KeptClock moved = own().telling(to);
-        transaction.executeWithoutResult(status -> {
-            clocks.keep(moved);
-            ledger.record(
-                    LedgerChain.OFFICE,
-                    supervisor.actor(),
-                    "clock_moved",
-                    "clock",
-                    Map.of("from", before.toString(), "to", to.toString()));
+    public synchronized ActResult<Instant> moveTo(LocalDateTime county) {
+        ActDoor.Permitted supervisor = door.demand(Permission.SET_GATES);
+        ActResult<KeptClock> moved =
+                Objects.requireNonNull(transaction.execute(status -> move(supervisor, county)), "a move has a result");
+        moved.ifAccepted().ifPresent(kept -> {
+            own().follow(kept);
+            rooms.publishEvent(new ClockMoved(kept.notBefore()));
         });
-        own().follow(moved);
-        rooms.publishEvent(new ClockMoved(to));
+        return moved.map(KeptClock::notBefore);
     }
 
-    private static void refuseFar(Instant before, Instant to) {
+    private ActResult<KeptClock> move(ActDoor.Permitted supervisor, LocalDateTime county) {
+        Instant before = clock.instant();
+        return supervisor
+                .lock(this::zone)
+                .refuse(zone -> Refusal.when(
+                        !OfficeClock.isOfDemo(clock),
+                        Why.NOT_A_DEMONSTRATION,
+                        "Only the clock of a demonstration can be moved. This is the machine's."))
+                .refuse(zone -> Refusal.when(
+                        zone.isEmpty(), Why.NO_ELECTION, "There is no election yet whose days the clock could follow."))
+                .refuse(zone -> tooFar(before, moment(county, zone)))
+                .save(zone -> {
+                    KeptClock moved = own().telling(moment(county, zone));
+                    clocks.keep(moved);
+                    return moved;
+                })
+                .record(moved -> LedgerLine.of(
+                        LedgerChain.OFFICE,
+                        "clock_moved",
+                        "clock",
+                        Map.of(
+                                "from",
+                                before.toString(),
+                                "to",
+                                moved.notBefore().toString())));
+    }
+
+    private static Optional<Refusal> tooFar(Instant before, Instant to) {
         if (to.isBefore(before)) {
-            throw new ClockRefusedException("The clock goes forward only; that moment has been.");
+            return Optional.of(notPossible("The clock moves forward only, and that moment has passed."));
         }
-        if (Duration.between(before, to).compareTo(LONGEST) > 0) {
-            throw new ClockRefusedException("That is more than 60 days ahead, and could not be taken back.");
-        }
+        return Duration.between(before, to).compareTo(LONGEST) > 0
+                ? Optional.of(notPossible("That is more than 60 days ahead, and it could not be undone."))
+                : Optional.empty();
     }
 
-    /** The county's, as its newest election has it. */
-    private ZoneId zone() {
+    private static Refusal notPossible(String words) {
+        return Refusal.at("county", Why.MOMENT_NOT_POSSIBLE, words);
+    }
+
+    private static Instant moment(LocalDateTime county, Optional<ZoneId> zone) {
+        return county.atZone(zone.orElseThrow()).toInstant();
+    }
+
+    /** The county's, as its newest election has it; empty before there is one. */
+    private Optional<ZoneId> zone() {
         List<ElectionId> held = elections.all();
-        if (held.isEmpty()) {
-            throw new ClockRefusedException("There is no election yet whose days the clock could follow.");
-        }
-        return elections.zone(held.get(0));
+        return held.stream().findFirst().map(elections::zone);
     }
 
     private OfficeClock own() {

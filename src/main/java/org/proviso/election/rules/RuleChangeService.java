@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.proof.PackProof;
 import org.proviso.core.adjudication.proof.ProofReport;
 import org.proviso.core.rules.DeadlineBook;
@@ -18,13 +22,11 @@ import org.proviso.election.ElectionService;
 import org.proviso.election.RuleChange;
 import org.proviso.election.RuleChangeStore;
 import org.proviso.election.RulesChanged;
-import org.proviso.election.RulesRefusedException;
 import org.proviso.election.RulesService;
 import org.proviso.files.InputException;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.context.ApplicationEventPublisher;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -41,8 +43,7 @@ public class RuleChangeService {
     private final RulesService rules;
     private final ElectionService elections;
     private final AccessService access;
-    private final LedgerService ledger;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
     private final Clock clock;
 
     RuleChangeService(
@@ -50,15 +51,13 @@ public class RuleChangeService {
             RulesService rules,
             ElectionService elections,
             AccessService access,
-            LedgerService ledger,
-            ApplicationEventPublisher rooms,
+            ActDoor door,
             Clock clock) {
         this.changes = changes;
         this.rules = rules;
         this.elections = elections;
         this.access = access;
-        this.ledger = ledger;
-        this.rooms = rooms;
+        this.door = door;
         this.clock = clock;
     }
 
@@ -67,11 +66,17 @@ public class RuleChangeService {
 
     /** Reads and proves a pack; nothing is changed. A pack that cannot be read is refused with file, line and key. */
     @Transactional(readOnly = true)
-    public PackTrial tryOut(ElectionId electionId, String content) {
+    public ActResult<PackTrial> tryOut(ElectionId electionId, String content) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
-        RulePack pack = read(content);
-        DeadlineBook book = rules.deadlinesUnder(electionId, pack);
-        return new PackTrial(pack, PackProof.proveForElection(pack, book.pack().electionDate()), book);
+        return trial(electionId, content);
+    }
+
+    private ActResult<PackTrial> trial(ElectionId electionId, String content) {
+        return read(content).map(pack -> {
+            DeadlineBook book = rules.deadlinesUnder(electionId, pack);
+            return new PackTrial(
+                    pack, PackProof.proveForElection(pack, book.pack().electionDate()), book);
+        });
     }
 
     /** The packs put in force, in their order. */
@@ -81,37 +86,41 @@ public class RuleChangeService {
         return changes.all(electionId);
     }
 
-    /** Puts a pack in force and gives the number of the change. */
+    /** Puts a pack in force. */
     @Transactional
-    public int putInForce(@Valid PutRulesInForce command) {
-        OfficeUser supervisor = access.demand(Permission.PUT_RULES_IN_FORCE);
-        ElectionId id = command.electionId();
-        if (elections.isClosed(id)) {
-            throw new RulesRefusedException("The election is closed.");
+    public ActResult<RuleChange> putInForce(@Valid PutRulesInForce command) {
+        ActDoor.Permitted supervisor = door.demand(Permission.PUT_RULES_IN_FORCE);
+        if (elections.isClosed(command.electionId())) {
+            return ActResult.refused(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
         }
-        PackTrial tried = tryOut(id, command.content());
-        String counterexample = counterexample(tried.proof());
-        if (!tried.proof().holds() && !command.isOverride()) {
-            throw new RulesRefusedException("The pack breaks a promise and was refused. " + counterexample);
-        }
-        RuleChange change = change(command, tried, counterexample, supervisor);
-        if (change.hashBefore().equals(change.packHash())) {
-            throw new RulesRefusedException("These are the rules in force already.");
-        }
-        changes.insert(id, change, command.content());
-        rules.keep(id);
-        rooms.publishEvent(new RulesChanged(
-                id, "Another rule pack was put in force: " + tried.pack().name() + "."));
-        ledger.record(
-                LedgerChain.of(id),
-                supervisor.actor(),
-                "rules_put_in_force",
-                "rules-" + change.changeNo(),
-                told(change));
-        return change.changeNo();
+        return trial(command.electionId(), command.content()).then(tried -> put(supervisor, command, tried));
     }
 
-    private RuleChange change(PutRulesInForce command, PackTrial tried, String counterexample, OfficeUser supervisor) {
+    private ActResult<RuleChange> put(ActDoor.Permitted supervisor, PutRulesInForce command, PackTrial tried) {
+        ElectionId id = command.electionId();
+        return supervisor
+                .lock(() -> change(command, tried, supervisor.user()))
+                .refuse(change -> Refusal.when(
+                        !tried.proof().holds() && !command.isOverride(),
+                        Why.RULES_BREAK_A_PROMISE,
+                        "The pack breaks a promise and was refused. " + change.counterexample()))
+                .refuse(change -> Refusal.when(
+                        change.hashBefore().equals(change.packHash()),
+                        Why.NOTHING_NEW,
+                        "These are the rules in force already."))
+                .save(change -> {
+                    changes.insert(id, change, command.content());
+                    rules.keep(id);
+                    return change;
+                })
+                .tell(change -> new RulesChanged(
+                        id,
+                        "Another rule pack was put in force: " + tried.pack().name() + "."))
+                .record(change -> LedgerLine.of(
+                        LedgerChain.of(id), "rules_put_in_force", "rules-" + change.changeNo(), told(change)));
+    }
+
+    private RuleChange change(PutRulesInForce command, PackTrial tried, OfficeUser supervisor) {
         boolean holds = tried.proof().holds();
         return new RuleChange(
                 changes.next(command.electionId()),
@@ -119,7 +128,7 @@ public class RuleChangeService {
                 tried.book().pack().hash(),
                 rules.book(command.electionId()).pack().hash(),
                 holds ? "proved" : "overridden",
-                counterexample,
+                counterexample(tried.proof()),
                 holds ? "" : command.counsel(),
                 holds ? "" : command.ground(),
                 supervisor.userName().value(),
@@ -143,11 +152,11 @@ public class RuleChangeService {
                 .collect(Collectors.joining("\n"));
     }
 
-    private static RulePack read(String content) {
+    private static ActResult<RulePack> read(String content) {
         try {
-            return RulePacks.read("the uploaded pack", content);
+            return ActResult.accepted(RulePacks.read("the uploaded pack", content));
         } catch (InputException e) {
-            throw new RulesRefusedException(String.valueOf(e.getMessage()));
+            return ActResult.refused(Refusal.at("content", Why.RULES_NOT_READABLE, String.valueOf(e.getMessage())));
         }
     }
 }

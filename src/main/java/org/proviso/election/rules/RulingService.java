@@ -3,22 +3,25 @@ package org.proviso.election.rules;
 import jakarta.validation.Valid;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedRule;
+import org.proviso.core.rules.Rule;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesChanged;
-import org.proviso.election.RulesRefusedException;
 import org.proviso.election.RulesService;
 import org.proviso.files.InputException;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.context.ApplicationEventPublisher;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -35,22 +38,15 @@ public class RulingService {
     private final RulesService rules;
     private final ElectionService elections;
     private final AccessService access;
-    private final LedgerService ledger;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
 
     RulingService(
-            RulingStore rulings,
-            RulesService rules,
-            ElectionService elections,
-            AccessService access,
-            LedgerService ledger,
-            ApplicationEventPublisher rooms) {
+            RulingStore rulings, RulesService rules, ElectionService elections, AccessService access, ActDoor door) {
         this.rulings = rulings;
         this.rules = rules;
         this.elections = elections;
         this.access = access;
-        this.ledger = ledger;
-        this.rooms = rooms;
+        this.door = door;
     }
 
     /** Every signing recorded in the office, also those that a later one on the same rule replaced. */
@@ -61,31 +57,43 @@ public class RulingService {
     }
 
     /**
-     * Puts a signed ruling in force for the election and gives the number of the act. Throws
-     * {@link RulesRefusedException} where there is no such rule, the value is not one of the rule's, or there is
-     * nothing to confirm.
+     * Puts a signed ruling in force for the election and gives the number of the act. Refused where there is no such
+     * rule, the value is not one of the rule's, or there is nothing to confirm.
      */
     @Transactional
-    public int sign(@Valid SignRuling command) {
-        OfficeUser supervisor = access.demand(Permission.SIGN_RULINGS);
+    public ActResult<Integer> sign(@Valid SignRuling command) {
+        ActDoor.Permitted supervisor = door.demand(Permission.SIGN_RULINGS);
+        if (elections.isClosed(command.electionId())) {
+            return ActResult.refused(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
+        }
+        return read(command.ruling()).then(ruled -> sign(supervisor, command, ruled.rule()));
+    }
+
+    private ActResult<Integer> sign(ActDoor.Permitted supervisor, SignRuling command, Rule rule) {
         ElectionId id = command.electionId();
-        if (elections.isClosed(id)) {
-            throw new RulesRefusedException("The election is closed.");
-        }
         CountyRuling ruling = command.ruling();
-        PackResolver.ParsedRuling ruled = read(ruling);
-        ResolvedRule before = rules.book(id).pack().of(ruled.rule());
-        if (ruled.value() == null && !before.isKnown()) {
-            throw new RulesRefusedException("There is nothing to confirm: the pack does not say "
-                    + ruled.rule().meaning() + ".");
-        }
-        int number = rulings.sign(id, ruling, supervisor.userName());
-        rules.keep(id);
-        rooms.publishEvent(
-                new RulesChanged(id, "The office ruled on " + ruled.rule().meaning() + " (" + ruling.rule() + ")."));
-        ledger.record(
+        ResolvedRule before = rules.book(id).pack().of(rule);
+        return supervisor
+                .lockNothing()
+                .refuse(any -> ruling.value().isEmpty() && !before.isKnown()
+                        ? Optional.of(Refusal.at(
+                                "value",
+                                Why.NOTHING_NEW,
+                                "There is nothing to confirm: the pack does not say " + rule.meaning() + "."))
+                        : Optional.empty())
+                .save(user -> {
+                    int number = rulings.sign(id, ruling, user.userName());
+                    rules.keep(id);
+                    return number;
+                })
+                .tell(number ->
+                        new RulesChanged(id, "The office ruled on " + rule.meaning() + " (" + ruling.rule() + ")."))
+                .record(number -> line(id, ruling, before));
+    }
+
+    private LedgerLine line(ElectionId id, CountyRuling ruling, ResolvedRule before) {
+        return LedgerLine.of(
                 LedgerChain.of(id),
-                supervisor.actor(),
                 "ruling_signed",
                 ruling.rule(),
                 Map.of(
@@ -99,14 +107,14 @@ public class RulingService {
                         ruling.on().toString(),
                         "pack_hash",
                         rules.book(id).pack().hash()));
-        return number;
     }
 
-    private static PackResolver.ParsedRuling read(CountyRuling ruling) {
+    private static ActResult<PackResolver.ParsedRuling> read(CountyRuling ruling) {
         try {
-            return RulePacks.rulings(List.of(ruling)).get(0);
+            return ActResult.accepted(RulePacks.rulings(List.of(ruling)).get(0));
         } catch (InputException e) {
-            throw new RulesRefusedException(e.reason());
+            String field = Rule.find(ruling.rule()).isEmpty() ? "rule" : "value";
+            return ActResult.refused(Refusal.at(field, Why.RULES_NOT_READABLE, e.reason()));
         }
     }
 }

@@ -25,8 +25,8 @@ import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.RuleType;
 import org.proviso.election.RuleChange;
-import org.proviso.election.RulesService;
 import org.proviso.election.rules.RuleChangeService;
+import org.proviso.election.rules.RulesInForceService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
@@ -45,7 +45,7 @@ public final class RulesView extends Composite<Div> {
 
     private final transient DeadlineBook book;
 
-    RulesView(RulesService rules, RuleChangeService changes, AccessService access, WorkingElection workplace) {
+    RulesView(RulesInForceService rules, RuleChangeService changes, AccessService access, WorkingElection workplace) {
         access.demand(Permission.READ_FIGURES);
         book = rules.book(workplace.electionId());
         RulePack pack = book.pack().pack();

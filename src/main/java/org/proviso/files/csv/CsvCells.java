@@ -101,7 +101,7 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
         int start = count == 0 ? 0 : ends[count - 1];
         int end = start + length;
         if (end + count > LONGEST_RECORD) {
-            throw new InputException(file, line, "", CsvTable.TOO_LONG);
+            throw new InputException(file, line, "", UnreadableRow.TOO_LONG);
         }
         if (end > chars.length) {
             chars = Arrays.copyOf(chars, Math.max(end, 2 * chars.length));

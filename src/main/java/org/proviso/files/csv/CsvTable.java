@@ -25,9 +25,6 @@ import org.proviso.files.InputException;
  */
 public final class CsvTable implements Closeable {
 
-    static final String TOO_LONG =
-            "is longer than the limit of 1,000,000 characters; check for an opening quote that is never closed";
-
     private final Path path;
     private final String file;
     private final CsvReader<CsvCells> reader;
@@ -170,16 +167,13 @@ public final class CsvTable implements Closeable {
     }
 
     private InputException unparsable(CsvParseException e) {
-        String message = String.valueOf(e.getMessage());
-        String reason = "is not a valid row: " + message;
-        if (message.startsWith("Unclosed quoted")) {
-            reason = "this row has an opening quote that is never closed";
-        } else if (message.startsWith("Unexpected character after closing quote")) {
-            reason = "text follows a closing quote; write a quote inside a quoted cell twice";
-        } else if (message.startsWith("The maximum buffer size")) {
-            reason = TOO_LONG;
+        int line = cells.line();
+        try {
+            String reason = UnreadableRow.reason(path, line).orElse("is not a valid row: " + e.getMessage());
+            return new InputException(file, line, "", reason);
+        } catch (IOException again) {
+            return unreadable(file, again);
         }
-        return new InputException(file, cells.line(), "", reason);
     }
 
     /** Reads the file again up to a line: only when two keys have the same hash, which is all but surely a double. */

@@ -4,7 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.proviso.access.AccessService;
+import org.proviso.access.StaffList;
+import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -21,6 +22,7 @@ import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Compares what voters brought, as the tables have it, with the ledger, both ways; it changes nothing. */
+@BetweenRooms
 @Service
 public class CureReplay {
 
@@ -29,13 +31,13 @@ public class CureReplay {
     private final CureStore cures;
     private final IntakeService intake;
     private final LedgerService ledger;
-    private final AccessService access;
+    private final StaffList staff;
 
-    CureReplay(CureStore cures, IntakeService intake, LedgerService ledger, AccessService access) {
+    CureReplay(CureStore cures, IntakeService intake, LedgerService ledger, StaffList staff) {
         this.cures = cures;
         this.intake = intake;
         this.ledger = ledger;
-        this.access = access;
+        this.staff = staff;
     }
 
     /** Tables and ledger are seen as of one moment. */
@@ -71,7 +73,7 @@ public class CureReplay {
         String words = intake.salt(electionId, row.envelopeNo())
                 .map((Salt salt) -> salt.hash(row.words()))
                 .orElse("");
-        String by = access.user(new UserName(row.recordedBy()))
+        String by = staff.user(new UserName(row.recordedBy()))
                 .map(user -> user.actor().pseudonym())
                 .orElse("nobody");
         return text(row.ask(), row.receivedAt(), by, words);

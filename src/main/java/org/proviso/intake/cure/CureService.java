@@ -5,19 +5,19 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.proviso.access.AccessService;
-import org.proviso.access.OfficeUser;
+import java.util.Optional;
+import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.Envelope;
-import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureStore;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
+import org.proviso.intake.StampWords;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.context.ApplicationEventPublisher;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -30,60 +30,52 @@ public class CureService {
     private final CureStore cures;
     private final IntakeService intake;
     private final ElectionService elections;
-    private final AccessService access;
-    private final LedgerService ledger;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
     private final Clock clock;
 
-    CureService(
-            CureStore cures,
-            IntakeService intake,
-            ElectionService elections,
-            AccessService access,
-            LedgerService ledger,
-            ApplicationEventPublisher rooms,
-            Clock clock) {
+    CureService(CureStore cures, IntakeService intake, ElectionService elections, ActDoor door, Clock clock) {
         this.cures = cures;
         this.intake = intake;
         this.elections = elections;
-        this.access = access;
-        this.ledger = ledger;
-        this.rooms = rooms;
+        this.door = door;
         this.clock = clock;
     }
 
     /**
-     * Records what a voter brought. Refused with {@link IntakeRefusedException} where the office has no such envelope,
-     * or the stamp is later than now or earlier than the ballot was cast.
+     * Records what a voter brought; refused where the stamp is later than now or earlier than the ballot was cast.
+     * Throws {@link IllegalArgumentException} where the office has no such envelope.
      */
     @Transactional
-    public void record(@Valid RecordCure command) {
-        OfficeUser keyer = access.demand(Permission.RECORD_CURE_EVIDENCE);
-        Envelope envelope = intake.demandLocked(command.electionId(), command.envelopeNo());
-        check(command, envelope);
-        cures.insert(command, keyer.userName(), clock.instant());
-        rooms.publishEvent(new CureRecorded(command.electionId(), command.envelopeNo()));
-        ledger.record(
-                LedgerChain.of(command.electionId()),
-                keyer.actor(),
-                "cure_recorded",
-                command.envelopeNo().value(),
-                payload(command));
+    public ActResult<RecordCure> record(@Valid RecordCure command) {
+        ActDoor.Permitted keyer = door.demand(Permission.RECORD_CURE_EVIDENCE);
+        return keyer.lock(() -> intake.demandLocked(command.electionId(), command.envelopeNo()))
+                .refuse(envelope -> stampRefusal(command, envelope))
+                .save(envelope -> {
+                    cures.insert(command, keyer.user().userName(), clock.instant());
+                    return command;
+                })
+                .tell(recorded -> new CureRecorded(recorded.electionId(), recorded.envelopeNo()))
+                .record(recorded -> LedgerLine.of(
+                        LedgerChain.of(recorded.electionId()),
+                        "cure_recorded",
+                        recorded.envelopeNo().value(),
+                        payload(recorded)));
     }
 
-    private void check(RecordCure command, Envelope envelope) {
+    private Optional<Refusal> stampRefusal(RecordCure command, Envelope envelope) {
         LocalDateTime stamp = command.receivedAt();
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(command.electionId()));
         if (stamp.isAfter(now)) {
-            throw new IntakeRefusedException("The stamp, " + DateWords.moment(stamp) + ", is later than now, "
-                    + DateWords.moment(now) + ": look at its date again.");
+            return notPossible(StampWords.laterThanNow(stamp, now));
         }
         LocalDateTime cast = envelope.cast().at();
-        if (cast != null && stamp.isBefore(cast)) {
-            throw new IntakeRefusedException(
-                    "The stamp, " + DateWords.moment(stamp) + ", is earlier than the ballot of " + envelope.envelopeNo()
-                            + ", cast at " + DateWords.moment(cast) + ": look at its date again.");
-        }
+        return cast != null && stamp.isBefore(cast)
+                ? notPossible(StampWords.earlierThan("the ballot of " + envelope.envelopeNo(), stamp, cast))
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> notPossible(String words) {
+        return Optional.of(Refusal.at("receivedAt", Refusal.Why.MOMENT_NOT_POSSIBLE, words));
     }
 
     private Map<String, Object> payload(RecordCure command) {

@@ -65,6 +65,7 @@ public class CureLookupService {
 
     /** The deadline, and whether this stamp is on time. */
     public String inTime(ElectionId electionId, Ask ask, @Nullable LocalDateTime stamp) {
+        access.demand(Permission.RECORD_CURE_EVIDENCE);
         DeadlineBook book = rules.book(electionId);
         ResolvedRule given = book.pack().of(Rule.cure(ask));
         Optional<Deadline> deadline = book.cure(ask, null);

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordedTransmittal;
-import org.proviso.intake.TransmittalService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -15,20 +17,22 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class LocationReturnService {
 
-    private final TransmittalService transmittals;
+    private final IntakeService intake;
     private final EnvelopeListStore envelopes;
+    private final AccessService access;
 
-    LocationReturnService(TransmittalService transmittals, EnvelopeListStore envelopes) {
-        this.transmittals = transmittals;
+    LocationReturnService(IntakeService intake, EnvelopeListStore envelopes, AccessService access) {
+        this.intake = intake;
         this.envelopes = envelopes;
+        this.access = access;
     }
 
     /** Every voting location, those out of balance first. Envelopes received by mail have none. */
     @Transactional(readOnly = true)
     public List<LocationReturn> all(ElectionId electionId) {
+        access.demand(Permission.RECEIVE_BAGS);
         Map<String, List<RecordedTransmittal>> byLocation = new LinkedHashMap<>();
-        transmittals
-                .all(electionId)
+        intake.recordedTransmittals(electionId)
                 .forEach(one -> byLocation
                         .computeIfAbsent(one.transmittal().votingLocation(), any -> new ArrayList<>())
                         .add(one));

@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
-import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Affirmation;
-import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Handling;
 import org.proviso.intake.CodeColumn;
@@ -23,29 +21,34 @@ final class EnvelopeBoxes {
     private EnvelopeBoxes() {}
 
     static Map<String, String> of(Affirmation said, Handling seen) {
+        Map<String, String> words = new LinkedHashMap<>();
+        read(said, seen).forEach((box, keyed) -> words.put(box, keyed.words()));
+        return words;
+    }
+
+    private static Map<String, KeyedText> read(Affirmation said, Handling seen) {
         EnvelopeBoxes boxes = new EnvelopeBoxes();
         boxes.person(said);
         boxes.address("", said.residence());
         boxes.address("former_", said.former());
         boxes.rest(said);
         boxes.handling(seen);
+        Map<String, KeyedText> keyed = new LinkedHashMap<>();
+        boxes.texts.forEach((box, text) -> keyed.put(box, KeyedText.of(text)));
         said.fieldStates()
-                .forEach((field, state) -> boxes.texts.merge(field.code(), "", (text, none) -> {
-                    String why = "(" + state.code().replace('_', ' ') + ")";
-                    return text.isEmpty() ? why : text + " " + why;
-                }));
-        return boxes.texts;
+                .forEach((field, state) ->
+                        keyed.put(field.code(), new KeyedText(boxes.texts.getOrDefault(field.code(), ""), state)));
+        return keyed;
     }
 
     /** Where they differ; a box of the earlier one that nobody had keyed yet cannot. */
     static List<BoxDifference> differences(Envelope before, Affirmation said, Handling seen) {
-        Map<String, String> now = of(said, seen);
-        Map<Field, FieldState> states = before.affirmation().fieldStates();
+        Map<String, KeyedText> now = read(said, seen);
         List<BoxDifference> differences = new ArrayList<>();
-        of(before.affirmation(), before.handling()).forEach((box, text) -> {
-            boolean open = Code.find(Field.class, box).map(states::get).orElse(null) == FieldState.NOT_YET_KEYED;
-            if (!open && !text.equals(now.get(box))) {
-                differences.add(new BoxDifference(box, now.getOrDefault(box, ""), text));
+        read(before.affirmation(), before.handling()).forEach((box, keyed) -> {
+            KeyedText keyedNow = now.getOrDefault(box, KeyedText.of(""));
+            if (keyed.state() != FieldState.NOT_YET_KEYED && !keyed.words().equals(keyedNow.words())) {
+                differences.add(new BoxDifference(box, keyedNow, keyed));
             }
         });
         return List.copyOf(differences);

@@ -5,21 +5,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.CanonicalJson;
 import org.proviso.intake.AffirmationStore;
 import org.proviso.intake.EnvelopeStore;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.UnkeyedEnvelope;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
-import org.springframework.context.ApplicationEventPublisher;
+import org.proviso.ledger.LedgerLine;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -38,8 +41,7 @@ public class KeyingService {
     private final AffirmationStore affirmations;
     private final KeyingDraftStore drafts;
     private final AccessService access;
-    private final LedgerService ledger;
-    private final ApplicationEventPublisher rooms;
+    private final ActDoor door;
 
     KeyingService(
             IntakeService intake,
@@ -47,15 +49,21 @@ public class KeyingService {
             AffirmationStore affirmations,
             KeyingDraftStore drafts,
             AccessService access,
-            LedgerService ledger,
-            ApplicationEventPublisher rooms) {
+            ActDoor door) {
         this.intake = intake;
         this.envelopes = envelopes;
         this.affirmations = affirmations;
         this.drafts = drafts;
         this.access = access;
-        this.ledger = ledger;
-        this.rooms = rooms;
+        this.door = door;
+    }
+
+    /** What handing in came to; without an act where only the differences were told. */
+    private record HandedIn(KeyingResult result, @Nullable String act, int differences, Map<String, String> boxes) {
+
+        boolean changesEnvelope() {
+            return result instanceof KeyingResult.Keyed keyed && keyed.changed();
+        }
     }
 
     /** The numbers of envelopes of which something is not yet keyed, in the order they came in. */
@@ -63,6 +71,13 @@ public class KeyingService {
     public List<EnvelopeNumber> waiting(ElectionId electionId) {
         access.demand(Permission.KEY_ENVELOPES);
         return envelopes.notYetKeyed(electionId);
+    }
+
+    /** The envelope as it is so far, for whoever has its paper in hand. */
+    @Transactional(readOnly = true)
+    public Optional<Envelope> envelope(ElectionId electionId, EnvelopeNumber envelopeNo) {
+        access.demand(Permission.KEY_ENVELOPES);
+        return intake.envelope(electionId, envelopeNo);
     }
 
     /** The draft of whoever is signed in. */
@@ -73,16 +88,22 @@ public class KeyingService {
     }
 
     /**
-     * Saves what was typed so far and gives the draft's new version. A save from an old page is refused with
-     * {@link org.springframework.dao.OptimisticLockingFailureException}; nothing is handed in.
+     * Saves what was typed so far and gives the draft's new version; nothing is handed in. A save from an old page is an
+     * {@link org.springframework.dao.OptimisticLockingFailureException}.
      */
     @Transactional
-    public int saveDraft(@Valid SaveKeyingDraft command) {
-        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
-        intake.demandKnown(command.electionId(), command.envelopeNo());
-        refuseHandedIn(command.electionId(), command.envelopeNo(), keyer);
-        KeyingDraft draft = new KeyingDraft(command.envelopeNo(), command.boxes(), false, command.version());
-        return drafts.save(command.electionId(), keyer.userName(), draft);
+    public ActResult<Integer> saveDraft(@Valid SaveKeyingDraft command) {
+        ActDoor.Permitted keyer = door.demand(Permission.KEY_ENVELOPES);
+        return keyer.lock(() -> {
+                    intake.demandKnown(command.electionId(), command.envelopeNo());
+                    return keyer.user().userName();
+                })
+                .refuse(userName -> handedInAlready(command.electionId(), command.envelopeNo(), userName))
+                .save(userName -> drafts.save(
+                        command.electionId(),
+                        userName,
+                        new KeyingDraft(command.envelopeNo(), command.boxes(), false, command.version())))
+                .withoutEntry();
     }
 
     /**
@@ -90,32 +111,38 @@ public class KeyingService {
      * and nothing of the envelope changes, until they are settled.
      */
     @Transactional
-    public KeyingResult handIn(@Valid FinishKeying command) {
-        OfficeUser keyer = access.demand(Permission.KEY_ENVELOPES);
-        Envelope before = intake.demandLocked(command.electionId(), command.envelopeNo());
-        refuseHandedIn(command.electionId(), command.envelopeNo(), keyer);
+    public ActResult<KeyingResult> handIn(@Valid FinishKeying command) {
+        ActDoor.Permitted keyer = door.demand(Permission.KEY_ENVELOPES);
+        UserName userName = keyer.user().userName();
+        return keyer.lock(() -> intake.demandLocked(command.electionId(), command.envelopeNo()))
+                .refuse(before -> handedInAlready(command.electionId(), command.envelopeNo(), userName))
+                .save(before -> handIn(command, userName, before))
+                .tellIfAny(done -> done.changesEnvelope()
+                        ? Optional.of(new EnvelopeKeyed(command.electionId(), command.envelopeNo()))
+                        : Optional.empty())
+                .recordIfAny(done -> Optional.ofNullable(done.act()).map(act -> line(command, act, done)))
+                .map(HandedIn::result);
+    }
+
+    private HandedIn handIn(FinishKeying command, UserName userName, Envelope before) {
+        ElectionId id = command.electionId();
         Envelope.Affirmation said = command.affirmation().affirmation();
         Envelope.Handling seen = command.handling().handling(before.handling().signatureImage());
         List<BoxDifference> differences =
                 UnkeyedEnvelope.isAllOf(before) ? List.of() : EnvelopeBoxes.differences(before, said, seen);
-        int version = envelopes.version(command.electionId(), command.envelopeNo());
+        int version = envelopes.version(id, command.envelopeNo());
         if (!differences.isEmpty() && !Integer.valueOf(version).equals(command.resolves())) {
-            drafts.noteDiffering(command.electionId(), command.envelopeNo(), keyer.userName(), differences.size());
-            return new KeyingResult.KeyedTwice(differences, version);
+            drafts.noteDiffering(id, command.envelopeNo(), userName, differences.size());
+            return new HandedIn(new KeyingResult.KeyedTwice(differences, version), null, 0, Map.of());
         }
         Map<String, String> boxes = EnvelopeBoxes.of(said, seen);
-        drafts.save(
-                command.electionId(),
-                keyer.userName(),
-                new KeyingDraft(command.envelopeNo(), boxes, true, command.draftVersion()));
+        drafts.save(id, userName, new KeyingDraft(command.envelopeNo(), boxes, true, command.draftVersion()));
         boolean changes = !differences.isEmpty() || UnkeyedEnvelope.isSomeOf(before);
         if (changes) {
-            envelopes.change(command.electionId(), command.envelopeNo(), version, seen);
-            affirmations.change(command.electionId(), command.envelopeNo(), said);
-            rooms.publishEvent(new EnvelopeKeyed(command.electionId(), command.envelopeNo()));
+            envelopes.change(id, command.envelopeNo(), version, seen);
+            affirmations.change(id, command.envelopeNo(), said);
         }
-        enter(command, keyer, act(before, changes), differences.size(), boxes);
-        return new KeyingResult.Keyed(changes);
+        return new HandedIn(new KeyingResult.Keyed(changes), act(before, changes), differences.size(), boxes);
     }
 
     private static String act(Envelope before, boolean changes) {
@@ -125,26 +152,22 @@ public class KeyingService {
         return changes ? "envelope_keyed_otherwise" : "envelope_keyed_alike";
     }
 
-    private void refuseHandedIn(ElectionId electionId, EnvelopeNumber envelopeNo, OfficeUser keyer) {
-        if (drafts.find(electionId, envelopeNo, keyer.userName())
-                .filter(KeyingDraft::finished)
-                .isPresent()) {
-            throw new IntakeRefusedException(
-                    "You handed in " + envelopeNo + " already. To have it keyed a second time, ask somebody else.");
-        }
+    private Optional<Refusal> handedInAlready(ElectionId electionId, EnvelopeNumber envelopeNo, UserName userName) {
+        return Refusal.when(
+                drafts.find(electionId, envelopeNo, userName)
+                        .filter(KeyingDraft::finished)
+                        .isPresent(),
+                Refusal.Why.KEYED_BY_YOU,
+                "You handed in " + envelopeNo + " already. Ask somebody else to key it a second time.");
     }
 
     /** The ledger has how many boxes changed, and what was keyed as a salted hash only. */
-    private void enter(FinishKeying command, OfficeUser keyer, String act, int differences, Map<String, String> boxes) {
+    private LedgerLine line(FinishKeying command, String act, HandedIn done) {
         Map<String, Object> payload = new LinkedHashMap<>();
-        payload.put("boxes_changed", differences);
+        payload.put("boxes_changed", done.differences());
         intake.salt(command.electionId(), command.envelopeNo())
-                .ifPresent(salt -> payload.put("keyed", salt.hash(CanonicalJson.of(boxes))));
-        ledger.record(
-                LedgerChain.of(command.electionId()),
-                keyer.actor(),
-                act,
-                command.envelopeNo().value(),
-                payload);
+                .ifPresent(salt -> payload.put("keyed", salt.hash(CanonicalJson.of(done.boxes()))));
+        return LedgerLine.of(
+                LedgerChain.of(command.electionId()), act, command.envelopeNo().value(), payload);
     }
 }

@@ -13,8 +13,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.Ask;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
@@ -121,16 +121,17 @@ final class CureForm extends Div {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
-        try {
-            EnvelopeNumber number = envelope.envelopeNo();
-            cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
-            MessageLine.done("Evidence recorded for envelope " + number + ".");
-            words.text("");
-            showBrought(envelope);
-        } catch (IntakeRefusedException e) {
-            day.problem(String.valueOf(e.getMessage()));
+        EnvelopeNumber number = envelope.envelopeNo();
+        ActResult<RecordCure> result =
+                cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
+        if (result instanceof ActResult.Refused<RecordCure> refused) {
+            day.problem(refused.words());
             day.focus();
-            MessageLine.refused("Not saved. " + e.getMessage());
+            MessageLine.refused("Not saved. " + refused.words());
+            return;
         }
+        MessageLine.done("Evidence recorded for envelope " + number + ".");
+        words.text("");
+        showBrought(envelope);
     }
 }

@@ -7,10 +7,9 @@ import com.vaadin.flow.component.html.Span;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.proviso.core.Code;
 import org.proviso.intake.keying.BoxDifference;
+import org.proviso.intake.keying.KeyedText;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.Choice;
@@ -18,8 +17,6 @@ import org.proviso.ui.field.TypedDates;
 
 /** The differences between two keyings, side by side. Each is resolved from the paper envelope. */
 final class KeyingDifferences extends Div {
-
-    private static final Pattern STATED = Pattern.compile("(.*?) ?\\((left blank|illegible|refused)\\)");
 
     private final Map<BoxDifference, Choice> choices = new LinkedHashMap<>();
 
@@ -34,7 +31,10 @@ final class KeyingDifferences extends Div {
             Choice choice = choice(one);
             choices.put(one, choice);
             table.row(List.of(
-                    new Span(label(one.box())), said(one, one.keyedNow()), said(one, one.keyedBefore()), choice));
+                    new Span(label(one.box())),
+                    said(one, one.keyedNow().words()),
+                    said(one, one.keyedBefore().words()),
+                    choice));
         }
         add(table);
     }
@@ -78,13 +78,10 @@ final class KeyingDifferences extends Div {
         });
     }
 
-    static void put(Map<String, String> boxes, String box, String text) {
-        Matcher stated = STATED.matcher(text);
-        boolean isStated = stated.matches();
-        boxes.put(box, isStated ? stated.group(1) : text);
-        if (boxes.containsKey(box + KeyingFormReader.STATE)) {
-            boxes.put(box + KeyingFormReader.STATE, isStated ? stated.group(2).replace(' ', '_') : "keyed");
-        }
+    static void put(Map<String, String> boxes, String box, KeyedText keyed) {
+        boxes.put(box, keyed.text());
+        boxes.computeIfPresent(
+                box + KeyingFormReader.STATE, (name, before) -> keyed.state().code());
     }
 
     void focus() {

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.intake.IntakeRefusedException;
+import org.proviso.core.act.ActResult;
 import org.proviso.intake.keying.FinishKeying;
 import org.proviso.intake.keying.KeyingDraft;
 import org.proviso.intake.keying.KeyingResult;
@@ -73,15 +73,23 @@ final class KeyingDraftForm extends Div {
             return;
         }
         try {
-            keep();
-        } catch (OptimisticLockingFailureException | IntakeRefusedException e) {
+            boolean unused = keep();
+        } catch (OptimisticLockingFailureException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));
         }
     }
 
-    private void keep() {
-        version = keying.saveDraft(new SaveKeyingDraft(workplace.electionId(), envelopeNo, version, form.boxes()));
+    /** Saves the draft; false where it was refused, which is then said. */
+    private boolean keep() {
+        ActResult<Integer> kept =
+                keying.saveDraft(new SaveKeyingDraft(workplace.electionId(), envelopeNo, version, form.boxes()));
+        if (kept instanceof ActResult.Refused<Integer> refused) {
+            MessageLine.refused(refused.words());
+            return false;
+        }
+        kept.ifAccepted().ifPresent(now -> version = now);
         saved.setText("Saved " + UsDates.hour(workplace.now().toLocalTime()));
+        return true;
     }
 
     private void finish() {
@@ -111,17 +119,25 @@ final class KeyingDraftForm extends Div {
 
     private void handIn(KeyingFormReader read) {
         try {
-            keep();
-            KeyingResult outcome = keying.handIn(new FinishKeying(
-                    workplace.electionId(), envelopeNo, version, read.affirmation(), read.seen(), resolves));
-            if (outcome instanceof KeyingResult.KeyedTwice twice) {
-                settle(twice);
-            } else {
-                handedIn = true;
-                done.run();
+            if (keep()) {
+                ActResult<KeyingResult> result = keying.handIn(new FinishKeying(
+                        workplace.electionId(), envelopeNo, version, read.affirmation(), read.seen(), resolves));
+                if (result instanceof ActResult.Refused<KeyingResult> refused) {
+                    MessageLine.refused(refused.words());
+                }
+                result.ifAccepted().ifPresent(this::goOn);
             }
-        } catch (OptimisticLockingFailureException | IntakeRefusedException e) {
+        } catch (OptimisticLockingFailureException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void goOn(KeyingResult outcome) {
+        if (outcome instanceof KeyingResult.KeyedTwice twice) {
+            settle(twice);
+        } else {
+            handedIn = true;
+            done.run();
         }
     }
 

@@ -13,8 +13,9 @@ import java.util.Optional;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.ActResult;
 import org.proviso.intake.ImageService;
-import org.proviso.intake.IntakeService;
+import org.proviso.intake.StoredImage;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.NextEnvelopeService;
 import org.proviso.intake.keying.KeyingService;
@@ -33,7 +34,6 @@ import org.proviso.ui.frame.WorkingElection;
 public final class KeyingView extends Composite<Div> implements HasUrlParameter<String> {
 
     private final transient KeyingService keying;
-    private final transient IntakeService intake;
     private final transient EnvelopeListService lists;
     private final transient NextEnvelopeService next;
     private final transient ImageService images;
@@ -41,13 +41,11 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
 
     KeyingView(
             KeyingService keying,
-            IntakeService intake,
             EnvelopeListService lists,
             NextEnvelopeService next,
             ImageService images,
             WorkingElection workplace) {
         this.keying = keying;
-        this.intake = intake;
         this.lists = lists;
         this.next = next;
         this.images = images;
@@ -62,7 +60,7 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
                 .waits();
         Envelope envelope =
-                intake.envelope(election, new EnvelopeNumber(envelopeNo)).orElseThrow();
+                keying.envelope(election, new EnvelopeNumber(envelopeNo)).orElseThrow();
         KeyingDraftForm desk = new KeyingDraftForm(
                 keying, workplace, new EnvelopeNumber(envelopeNo), () -> goOn(new EnvelopeNumber(envelopeNo), first));
         Div side = new Div();
@@ -83,7 +81,10 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         EnvelopeNumber number = envelope.envelopeNo();
         side.removeAll();
         side.add(facts(envelope), new SignaturePicture(images.whileKeying(election, number), (name, content) -> {
-            images.keepScan(election, number, name, content);
+            if (images.keepScan(election, number, name, content) instanceof ActResult.Refused<StoredImage> refused) {
+                MessageLine.refused("Scan not saved. " + refused.words());
+                return;
+            }
             MessageLine.done("Scan saved for envelope " + number + ".");
             beside(side, election, envelope);
         }));

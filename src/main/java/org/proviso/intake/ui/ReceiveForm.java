@@ -14,11 +14,13 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Election;
+import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
-import org.proviso.intake.IntakeRefusedException;
+import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.intake.ReceiveEnvelope;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
@@ -214,30 +216,27 @@ final class ReceiveForm extends Div {
     }
 
     private void receive(ReceiveEnvelope command) {
-        try {
-            receiving.receive(command);
+        ActResult<Envelope> result = receiving.receive(command);
+        result.refusals().forEach(this::refused);
+        if (!result.isRefused()) {
             MessageLine.done(command.envelopeNo() + " received.");
             number.text("");
             receipt.text("");
             castTime.text("");
             after.run();
             castTime.focus();
-        } catch (IntakeRefusedException e) {
-            refused(String.valueOf(e.getMessage()));
         }
     }
 
-    private void refused(String why) {
-        TypedField where = number;
-        if (why.contains("receipt number")) {
-            where = receipt;
-        } else if (why.contains("stamp")) {
-            where = stampDay;
-        } else if (why.contains("ballot style")) {
-            where = style;
-        }
-        where.problem(why);
+    private void refused(Refusal refusal) {
+        TypedField where = switch (String.valueOf(refusal.field())) {
+            case "receiptNo" -> receipt;
+            case "receivedAt" -> stampDay;
+            case "ballotStyle" -> style;
+            default -> number;
+        };
+        where.problem(refusal.words());
         where.focus();
-        MessageLine.refused("Not saved. " + why);
+        MessageLine.refused("Not saved. " + refusal.words());
     }
 }

@@ -9,7 +9,6 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.ElectionId;
-import org.proviso.election.ElectionService;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.IntakeEnvelopeRow;
@@ -32,15 +31,10 @@ public final class ReceiveView extends Composite<Div> {
     private final ElectionId election;
     private final Div last = new Div();
 
-    ReceiveView(
-            ReceivingService receiving,
-            EnvelopeListService lists,
-            ElectionService elections,
-            WorkingElection workplace) {
+    ReceiveView(ReceivingService receiving, EnvelopeListService lists, WorkingElection workplace) {
         this.lists = lists;
         this.election = workplace.electionId();
-        ReceiveForm form = new ReceiveForm(
-                receiving, lists, workplace, elections.find(election).orElseThrow());
+        ReceiveForm form = new ReceiveForm(receiving, lists, workplace, receiving.election(election));
         form.after(this::showLast);
         last.addClassName("side");
         Div bench = new Div(form, last);

@@ -13,7 +13,6 @@ import java.io.ByteArrayInputStream;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.proviso.files.InputException;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.StoredImage;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
@@ -47,7 +46,7 @@ final class SignaturePicture extends Div {
     private static void keep(BiConsumer<String, byte[]> keep, String name, byte[] content) {
         try {
             keep.accept(name, content);
-        } catch (InputException | IntakeRefusedException e) {
+        } catch (InputException e) {
             MessageLine.refused("Scan not saved. " + e.getMessage());
         }
     }

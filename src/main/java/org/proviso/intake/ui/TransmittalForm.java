@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
+import org.proviso.core.act.ActResult;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
@@ -210,10 +211,12 @@ final class TransmittalForm extends Div {
     }
 
     private void write(RecordTransmittal command) {
-        if (corrected == null) {
-            transmittals.record(command);
-        } else {
-            transmittals.correct(corrected.lineNo(), corrected.version(), command);
+        ActResult<RecordedTransmittal> result = corrected == null
+                ? transmittals.record(command)
+                : transmittals.correct(corrected.lineNo(), corrected.version(), command);
+        if (result instanceof ActResult.Refused<RecordedTransmittal> refused) {
+            MessageLine.refused(refused.words());
+            return;
         }
         MessageLine.done(command.votingLocation()
                 + (corrected == null ? ": transmittal recorded." : ": transmittal corrected."));

@@ -9,10 +9,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.proviso.access.LedgerReadService;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 
@@ -21,11 +21,11 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
 
     private static final int SHORT = 8;
 
-    private final transient LedgerService ledger;
+    private final transient LedgerReadService ledger;
     private final LedgerChain chain;
     private final ZoneId zone;
 
-    ChainEntries(LedgerService ledger, LedgerChain chain, ZoneId zone) {
+    ChainEntries(LedgerReadService ledger, LedgerChain chain, ZoneId zone) {
         this.ledger = ledger;
         this.chain = chain;
         this.zone = zone;

@@ -16,10 +16,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.access.AccessService;
+import org.proviso.access.LedgerReadService;
 import org.proviso.access.Permission;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.ledger.LedgerChain;
-import org.proviso.ledger.LedgerService;
 import org.proviso.ledger.LedgerVerdict;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -35,11 +35,11 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 public final class LedgerView extends Composite<Div> {
 
-    private final transient LedgerService ledger;
+    private final transient LedgerReadService ledger;
     private final List<ElectionLine> elections;
     private final Div chainPart = new Div();
 
-    LedgerView(LedgerService ledger, AccessService access, WorkingElection workplace) {
+    LedgerView(LedgerReadService ledger, AccessService access, WorkingElection workplace) {
         access.demand(Permission.READ_LEDGER);
         this.ledger = ledger;
         chainPart.addClassName("fill");

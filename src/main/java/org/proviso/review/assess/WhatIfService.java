@@ -9,6 +9,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.rules.DeadlineBook;
@@ -35,12 +36,12 @@ public class WhatIfService {
 
     /**
      * The cases under the rules in force and under another pack (empty for the one in force) with values changed, by
-     * rule. Throws {@link org.proviso.election.RulesRefusedException} where a pack or a value is none.
+     * rule. Refused where a pack or a value is none.
      */
     @Transactional(readOnly = true)
-    public WhatIfResult compare(ElectionId electionId, String pack, Map<String, String> changed) {
+    public ActResult<WhatIfResult> compare(ElectionId electionId, String pack, Map<String, String> changed) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
-        return compare(electionId, rules.withChangedRules(electionId, pack, changed));
+        return rules.withChangedRules(electionId, pack, changed).map(book -> compare(electionId, book));
     }
 
     /** The same under rules at hand. */

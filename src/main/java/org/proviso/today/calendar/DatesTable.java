@@ -49,7 +49,7 @@ final class DatesTable extends Composite<PlainTable> {
     }
 
     private static String hour(Deadline deadline, DeadlineList.Line line) {
-        return line.hour().equals("end of day")
+        return line.endsWithTheDay()
                 ? "by end of day"
                 : UsDates.hour(deadline.lastMoment().toLocalTime());
     }

@@ -8,17 +8,17 @@ import org.proviso.board.BoardSession;
 import org.proviso.core.ElectionId;
 import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.DeadlineBook;
-import org.proviso.election.RulesService;
+import org.proviso.election.rules.RulesInForceService;
 import org.springframework.stereotype.Component;
 
 /** The deadlines of an election with what the office has set down: the board's first session dates what waits for it. */
 @Component
 class ElectionDates {
 
-    private final RulesService rules;
+    private final RulesInForceService rules;
     private final BoardService board;
 
-    ElectionDates(RulesService rules, BoardService board) {
+    ElectionDates(RulesInForceService rules, BoardService board) {
         this.rules = rules;
         this.board = board;
     }

@@ -14,6 +14,14 @@ public final class ActResults {
         return result.ifAccepted().orElseThrow(() -> new AssertionError("refused: " + result.refusals()));
     }
 
+    /** The one reason; fails where the act was recorded, or refused for several. */
+    public static Refusal refused(ActResult<?> result) {
+        if (result.refusals().size() != 1) {
+            throw new AssertionError("not refused for one reason: " + result);
+        }
+        return result.refusals().get(0);
+    }
+
     /** Every ground on which it was refused; none where it was recorded. */
     public static List<Why> whys(ActResult<?> result) {
         return result.refusals().stream().map(Refusal::why).toList();

@@ -145,6 +145,15 @@ class CsvTableTest {
     }
 
     @Test
+    void says_what_is_wrong_with_a_quote_after_rows_over_several_lines() {
+        for (String end : List.of("\n", "\r\n", "\r")) {
+            String above = ("id,name|1,\"Ada|\"\"of|Mill\"\" Pond\"|2,B\"o|").replace("|", end);
+            fails(above + "3,\"C\"y" + end, 6, "", "text follows a closing quote");
+            fails(above + "3,\"\"\"" + end + "4,Di" + end, 6, "", "an opening quote that is never closed");
+        }
+    }
+
+    @Test
     void refuses_a_doubled_key_and_names_both_lines() {
         fails("id,name\n7,Ada\n8,Bo\n7,Cy\n", 4, "id", "\"7\" appears twice, in lines 2 and 4");
     }

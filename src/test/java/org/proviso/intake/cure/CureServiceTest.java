@@ -2,6 +2,8 @@ package org.proviso.intake.cure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.refused;
 
 import jakarta.validation.ConstraintViolationException;
 import java.time.Clock;
@@ -10,12 +12,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
-import org.proviso.access.AccessService;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
@@ -23,7 +25,6 @@ import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureStore;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
@@ -67,7 +68,7 @@ class CureServiceTest {
     @OnADatabase
     void what_was_brought_is_kept_in_its_order_with_stamp_and_keying(TestOffice office) {
         CureService cures = asClerk(office);
-        cures.record(brought(ENVELOPE, STAMP));
+        accepted(cures.record(brought(ENVELOPE, STAMP)));
         cures.record(brought(ENVELOPE, CAST));
         LocalDateTime now = LocalDateTime.of(2026, 11, 3, 22, 0);
         assertThat(evidence(office))
@@ -78,7 +79,7 @@ class CureServiceTest {
 
     @OnADatabase
     void a_stamp_in_time_that_is_keyed_months_later_stays_in_time(TestOffice office) {
-        asClerk(office).record(brought(ENVELOPE, STAMP));
+        accepted(asClerk(office).record(brought(ENVELOPE, STAMP)));
         assertThat(evidence(office)).singleElement().satisfies(cure -> {
             assertThat(cure.receivedAt()).isEqualTo(STAMP);
             assertThat(cure.recordedAt()).isEqualTo(LocalDateTime.of(2026, 11, 3, 22, 0));
@@ -87,7 +88,7 @@ class CureServiceTest {
 
     @OnADatabase
     void the_ledger_has_ask_and_stamp_and_nobody_in_it(TestOffice office) {
-        asClerk(office).record(brought(ENVELOPE, STAMP));
+        accepted(asClerk(office).record(brought(ENVELOPE, STAMP)));
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("cure_recorded");
         assertThat(entry.subject()).isEqualTo(ENVELOPE);
@@ -110,12 +111,10 @@ class CureServiceTest {
                 office.the(CureStore.class),
                 office.the(IntakeService.class),
                 office.the(ElectionService.class),
-                office.the(AccessService.class),
-                office.the(LedgerService.class),
-                event -> {
+                Staff.door(office, event -> {
                     heard.add(event);
                     throw new IllegalStateException("a later room cannot take it");
-                },
+                }),
                 office.the(Clock.class));
         assertThatThrownBy(() -> office.inTransaction(() -> {
                     heardOf.record(brought(ENVELOPE, STAMP));
@@ -129,13 +128,15 @@ class CureServiceTest {
     @OnADatabase
     void a_stamp_of_tomorrow_or_from_before_the_ballot_was_cast_is_refused(TestOffice office) {
         CureService cures = asClerk(office);
-        assertThatThrownBy(() -> cures.record(brought(ENVELOPE, LocalDateTime.of(2026, 11, 3, 22, 1))))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("11/03/2026 10:01 pm, is later than now");
-        assertThatThrownBy(() -> cures.record(brought(ENVELOPE, CAST.minusMinutes(1))))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("earlier than the ballot of P-1001, cast at 08/04/2026 7:53 am");
-        cures.record(brought(ENVELOPE, LocalDateTime.of(2026, 11, 3, 22, 0)));
+        Refusal tomorrow = refused(cures.record(brought(ENVELOPE, LocalDateTime.of(2026, 11, 3, 22, 1))));
+        assertThat(tomorrow)
+                .returns(Refusal.Why.MOMENT_NOT_POSSIBLE, Refusal::why)
+                .returns("receivedAt", Refusal::field);
+        assertThat(tomorrow.words()).contains("11/03/2026 10:01 pm, is later than now");
+        Refusal before = refused(cures.record(brought(ENVELOPE, CAST.minusMinutes(1))));
+        assertThat(before.why()).isEqualTo(Refusal.Why.MOMENT_NOT_POSSIBLE);
+        assertThat(before.words()).contains("earlier than the ballot of P-1001, cast at 08/04/2026 7:53 am");
+        accepted(cures.record(brought(ENVELOPE, LocalDateTime.of(2026, 11, 3, 22, 0))));
         assertThat(evidence(office)).hasSize(1);
     }
 
@@ -143,7 +144,7 @@ class CureServiceTest {
     void an_envelope_that_is_not_in_the_office_is_refused_by_name(TestOffice office) {
         CureService cures = asClerk(office);
         assertThatThrownBy(() -> cures.record(brought("P-9999", STAMP)))
-                .isInstanceOf(IntakeRefusedException.class)
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("\"P-9999\"");
     }
 

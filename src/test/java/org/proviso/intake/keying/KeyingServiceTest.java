@@ -2,6 +2,8 @@ package org.proviso.intake.keying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.proviso.core.act.ActResults.accepted;
+import static org.proviso.core.act.ActResults.refused;
 
 import jakarta.validation.ConstraintViolationException;
 import java.util.List;
@@ -16,10 +18,10 @@ import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.intake.IntakeRefusedException;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.Keying;
 import org.proviso.intake.LoadedOffice;
@@ -47,7 +49,7 @@ class KeyingServiceTest {
         Staff.hire(office, "ines", Role.INTAKE);
         Staff.hire(office, "otto", Role.INTAKE);
         Staff.signIn("ines");
-        office.the(ReceivingService.class).receive(keying.receive());
+        accepted(office.the(ReceivingService.class).receive(keying.receive()));
         return office.the(KeyingService.class);
     }
 
@@ -70,8 +72,8 @@ class KeyingServiceTest {
         KeyingService service = asInes(office);
         assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
                 .isEmpty();
-        assertThat(service.saveDraft(typed(0, "Ke\"l\nÅ"))).isEqualTo(1);
-        assertThat(service.saveDraft(typed(1, "Kell"))).isEqualTo(2);
+        assertThat(accepted(service.saveDraft(typed(0, "Ke\"l\nÅ")))).isEqualTo(1);
+        assertThat(accepted(service.saveDraft(typed(1, "Kell")))).isEqualTo(2);
         assertThat(service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
                 .contains(new KeyingDraft(
                         new EnvelopeNumber(Keying.NUMBER),
@@ -87,7 +89,7 @@ class KeyingServiceTest {
     @OnADatabase
     void a_save_from_an_old_page_is_refused(TestOffice office) {
         KeyingService service = asInes(office);
-        service.saveDraft(typed(0, "Kell"));
+        accepted(service.saveDraft(typed(0, "Kell")));
         service.saveDraft(typed(1, "Kelly"));
         for (int old : new int[] {0, 1}) {
             assertThatThrownBy(() -> service.saveDraft(typed(old, "Moss")))
@@ -105,8 +107,8 @@ class KeyingServiceTest {
         KeyingService service = asInes(office);
         keying.idLast4 = "";
         keying.states.put(Field.ID_LAST4, FieldState.LEFT_BLANK);
-        keying.draftVersion = service.saveDraft(typed(0, "Kell"));
-        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
+        keying.draftVersion = accepted(service.saveDraft(typed(0, "Kell")));
+        assertThat(accepted(service.handIn(keying.finish()))).isEqualTo(new Keyed(true));
         Envelope kept = envelope(office);
         assertThat(kept.affirmation().name().listed()).isEqualTo("Kell, Ada");
         assertThat(kept.affirmation().fieldStates()).isEqualTo(Map.of(Field.ID_LAST4, FieldState.LEFT_BLANK));
@@ -123,7 +125,7 @@ class KeyingServiceTest {
     @OnADatabase
     void the_ledger_has_that_it_was_keyed_and_nobody_in_it(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("envelope_keyed");
         assertThat(entry.subject()).isEqualTo(Keying.NUMBER);
@@ -139,10 +141,10 @@ class KeyingServiceTest {
     @OnADatabase
     void keyed_alike_a_second_time_it_stands(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         Envelope first = envelope(office);
         Staff.signIn("otto");
-        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(false));
+        assertThat(accepted(service.handIn(keying.finish()))).isEqualTo(new Keyed(false));
         assertThat(envelope(office)).isEqualTo(first);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed_alike");
     }
@@ -150,19 +152,19 @@ class KeyingServiceTest {
     @OnADatabase
     void keyed_otherwise_a_second_time_the_differences_are_told_and_nothing_changes(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         Envelope first = envelope(office);
         Staff.signIn("otto");
         keying.lastName = "Kelly";
         keying.idLast4 = "";
         keying.states.put(Field.ID_LAST4, FieldState.ILLEGIBLE);
         keying.officialNote = "came from Ward 2";
-        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
+        KeyedTwice told = (KeyedTwice) accepted(service.handIn(keying.finish()));
         assertThat(told.differences())
                 .containsExactly(
-                        new BoxDifference("last_name", "Kelly", "Kell"),
-                        new BoxDifference("id_last4", "(illegible)", "1234"),
-                        new BoxDifference("official_note", "came from Ward 2", ""));
+                        new BoxDifference("last_name", KeyedText.of("Kelly"), KeyedText.of("Kell")),
+                        new BoxDifference("id_last4", new KeyedText("", FieldState.ILLEGIBLE), KeyedText.of("1234")),
+                        new BoxDifference("official_note", KeyedText.of("came from Ward 2"), KeyedText.of("")));
         assertThat(envelope(office)).isEqualTo(first);
         assertThat(LoadedOffice.lastEntry(office).act()).isEqualTo("envelope_keyed");
     }
@@ -170,11 +172,11 @@ class KeyingServiceTest {
     @OnADatabase
     void whoever_has_seen_the_differences_settles_them(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        keying.resolves = ((KeyedTwice) service.handIn(keying.finish())).version();
-        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
+        keying.resolves = ((KeyedTwice) accepted(service.handIn(keying.finish()))).version();
+        assertThat(accepted(service.handIn(keying.finish()))).isEqualTo(new Keyed(true));
         assertThat(envelope(office).affirmation().name().last()).isEqualTo("Kelly");
         LedgerEntry entry = LoadedOffice.lastEntry(office);
         assertThat(entry.act()).isEqualTo("envelope_keyed_otherwise");
@@ -184,35 +186,34 @@ class KeyingServiceTest {
     @OnADatabase
     void differences_seen_before_a_third_person_changed_the_envelope_settle_nothing(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        keying.resolves = ((KeyedTwice) service.handIn(keying.finish())).version();
+        keying.resolves = ((KeyedTwice) accepted(service.handIn(keying.finish()))).version();
         Staff.signIn("hugh");
         keying.lastName = "Kellie";
-        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(accepted(service.handIn(keying.finish()))).isEqualTo(new Keyed(true));
         Staff.signIn("otto");
         keying.lastName = "Kelly";
-        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
-        assertThat(told.differences()).containsExactly(new BoxDifference("last_name", "Kelly", "Kellie"));
+        KeyedTwice told = (KeyedTwice) accepted(service.handIn(keying.finish()));
+        assertThat(told.differences())
+                .containsExactly(new BoxDifference("last_name", KeyedText.of("Kelly"), KeyedText.of("Kellie")));
     }
 
     @OnADatabase
     void nobody_keys_the_own_envelope_a_second_time(TestOffice office) {
         KeyingService service = asInes(office);
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         keying.draftVersion = 1;
-        assertThatThrownBy(() -> service.handIn(keying.finish()))
-                .isInstanceOf(IntakeRefusedException.class)
-                .hasMessageContaining("ask somebody else");
-        assertThatThrownBy(() -> service.saveDraft(typed(1, "Moss"))).isInstanceOf(IntakeRefusedException.class);
+        assertThat(refused(service.handIn(keying.finish())).why()).isEqualTo(Refusal.Why.KEYED_BY_YOU);
+        assertThat(refused(service.saveDraft(typed(1, "Moss"))).why()).isEqualTo(Refusal.Why.KEYED_BY_YOU);
     }
 
     @OnADatabase
     void an_envelope_from_the_folder_is_completed_without_losing_what_it_says(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = new EnvelopeNumber("P-1001");
-        KeyedTwice told = (KeyedTwice) service.handIn(keying.finish());
+        KeyedTwice told = (KeyedTwice) accepted(service.handIn(keying.finish()));
         assertThat(told.differences()).extracting(BoxDifference::box).contains("last_name", "first_name");
         assertThat(office.the(IntakeService.class)
                         .envelope(new ElectionId(ID), new EnvelopeNumber("P-1001"))
@@ -222,7 +223,7 @@ class KeyingServiceTest {
                         .last())
                 .isEqualTo("Okafor");
         keying.resolves = told.version();
-        service.handIn(keying.finish());
+        accepted(service.handIn(keying.finish()));
         assertThat(office.the(IntakeService.class)
                         .envelope(new ElectionId(ID), new EnvelopeNumber("P-1001"))
                         .orElseThrow()
@@ -241,14 +242,16 @@ class KeyingServiceTest {
         keying.states.put(Field.LAST_NAME, FieldState.NOT_YET_KEYED);
         assertThatThrownBy(() -> service.handIn(keying.finish())).isInstanceOf(ConstraintViolationException.class);
         keying.states.put(Field.LAST_NAME, FieldState.REFUSED);
-        assertThat(service.handIn(keying.finish())).isEqualTo(new Keyed(true));
+        assertThat(accepted(service.handIn(keying.finish()))).isEqualTo(new Keyed(true));
     }
 
     @OnADatabase
     void an_envelope_that_never_came_is_refused_by_its_number(TestOffice office) {
         KeyingService service = asInes(office);
         keying.envelopeNo = new EnvelopeNumber("P-9999");
-        assertThatThrownBy(() -> service.handIn(keying.finish())).hasMessageContaining("\"P-9999\"");
+        assertThatThrownBy(() -> service.handIn(keying.finish()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("\"P-9999\"");
         assertThatThrownBy(() -> service.saveDraft(
                         new SaveKeyingDraft(new ElectionId(ID), new EnvelopeNumber("P-9999"), 0, Map.of())))
                 .hasMessageContaining("\"P-9999\"");
@@ -263,6 +266,7 @@ class KeyingServiceTest {
                 () -> service.handIn(keying.finish()),
                 () -> service.saveDraft(typed(0, "Kell")),
                 () -> service.draft(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)),
+                () -> service.envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)),
                 () -> service.waiting(new ElectionId(ID)));
         acts.forEach(act -> assertThatThrownBy(act).isInstanceOf(NotPermittedException.class));
     }

@@ -11,6 +11,7 @@ import org.proviso.core.Envelope.Field;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.YesNo;
+import org.proviso.intake.keying.KeyedText;
 
 /** What stands in the boxes of the keying form becomes an affirmation, or a sentence beside the box. */
 class KeyingFormReaderTest {
@@ -80,9 +81,9 @@ class KeyingFormReaderTest {
         Map<String, String> boxes = boxes();
         boxes.put("id_last4_state", "keyed");
         boxes.put("last_name_state", "keyed");
-        KeyingDifferences.put(boxes, "id_last4", "(left blank)");
-        KeyingDifferences.put(boxes, "last_name", "Mar (illegible)");
-        KeyingDifferences.put(boxes, "id_kind", "passport");
+        KeyingDifferences.put(boxes, "id_last4", new KeyedText("", FieldState.LEFT_BLANK));
+        KeyingDifferences.put(boxes, "last_name", new KeyedText("Mar", FieldState.ILLEGIBLE));
+        KeyingDifferences.put(boxes, "id_kind", new KeyedText("passport", FieldState.KEYED));
         assertThat(boxes)
                 .containsEntry("id_last4", "")
                 .containsEntry("id_last4_state", "left_blank")

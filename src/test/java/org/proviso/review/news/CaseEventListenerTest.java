@@ -21,13 +21,14 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
+import org.proviso.core.act.ActResults;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.election.orders.CourtOrderService;
+import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.election.orders.RecordCourtOrder;
 import org.proviso.files.InputException;
 import org.proviso.journey.Primary;
@@ -165,9 +166,10 @@ public class CaseEventListenerTest {
         EnvelopeKey key = primary.envelope("registered_late");
         EnvelopeKey held = primary.envelope("in_order");
         primary.reviewing(key).work();
-        CourtOrderService orders = services.the(CourtOrderService.class);
-        int count = as("carl", () -> orders.record(order(CourtOrder.Kind.COUNT, key)));
-        as("carl", () -> orders.record(order(CourtOrder.Kind.HOLD, held)));
+        CourtOrderRecordService orders = services.the(CourtOrderRecordService.class);
+        int count = ActResults.accepted(as("carl", () -> orders.record(order(CourtOrder.Kind.COUNT, key))))
+                .orderNo();
+        ActResults.accepted(as("carl", () -> orders.record(order(CourtOrder.Kind.HOLD, held))));
         CourtOrderSettlementService ordered = services.the(CourtOrderSettlementService.class);
         assertThat(why(as("carl", () -> ordered.settle(held, primary.now(held).version(), count))))
                 .isEqualTo(Why.NO_SUCH_ORDER);
@@ -181,11 +183,11 @@ public class CaseEventListenerTest {
                 .as("what a court ordered stands while the order does")
                 .isEqualTo(Why.HELD_BY_COURT);
         assertThat(primary.reviewing(held).work()).isEqualTo(Recommendation.RESEARCH);
-        int version = orders.all(new ElectionId(Primary.ID)).get(count - 1).version();
-        as("carl", () -> {
-            orders.change(new ElectionId(Primary.ID), count, version, CourtOrder.Status.SET_ASIDE);
-            return true;
-        });
+        int version = as("carl", () -> orders.all(new ElectionId(Primary.ID)))
+                .get(count - 1)
+                .version();
+        ActResults.accepted(as(
+                "carl", () -> orders.change(new ElectionId(Primary.ID), count, version, CourtOrder.Status.SET_ASIDE)));
         assertThat(as(
                                 "eve",
                                 () -> accepted(

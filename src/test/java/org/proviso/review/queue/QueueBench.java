@@ -1,5 +1,7 @@
 package org.proviso.review.queue;
 
+import static org.proviso.core.act.ActResults.accepted;
+
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +12,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -33,7 +35,7 @@ public final class QueueBench {
             Staff.hire(office, "hugh", Role.SUPERVISOR);
             Staff.hire(office, "rita", Role.REVIEWER);
             Staff.signIn("hugh");
-            office.the(ElectionService.class).load(Path.of("sample-cases", ELECTION));
+            accepted(office.the(ElectionLoadService.class).load(Path.of("sample-cases", ELECTION)));
             long cases = multiply(office.jdbc());
             Staff.signIn("rita");
             measure(kind + ", " + cases + " cases", office.the(QueueService.class));

@@ -1,5 +1,7 @@
 package org.proviso.review.replay;
 
+import static org.proviso.core.act.ActResults.accepted;
+
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +15,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
-import org.proviso.election.ElectionService;
+import org.proviso.election.ElectionLoadService;
 import org.proviso.review.AssessedPrimary;
 import org.proviso.review.assess.AssessmentStore;
 
@@ -37,7 +39,7 @@ public final class AssessmentReplayBench {
             office.empty();
             Staff.hire(office, "hugh", Role.SUPERVISOR);
             Staff.signIn("hugh");
-            office.the(ElectionService.class).load(Path.of("sample-cases", ID));
+            accepted(office.the(ElectionLoadService.class).load(Path.of("sample-cases", ID)));
             sizes(office, cases);
             for (int copy = 1; copy < copies; copy++) {
                 copy(office, copy);

@@ -1,10 +1,9 @@
-package org.proviso.election.ui;
+package org.proviso.election;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Election;
-import org.proviso.election.ElectionService;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.OfficeElections;
 import org.springframework.beans.factory.annotation.Value;

@@ -1,9 +1,8 @@
-package org.proviso.today;
+package org.proviso.review.news;
 
 import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.election.clock.ClockMoved;
-import org.proviso.review.news.DeadlineService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Configuration;

@@ -1,4 +1,4 @@
-package org.proviso.review.facts;
+package org.proviso.review.acts;
 
 import java.util.Collection;
 import java.util.Map;
@@ -6,6 +6,7 @@ import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.Link;
+import org.proviso.review.facts.LinkStore;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 

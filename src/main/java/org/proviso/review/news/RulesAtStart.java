@@ -1,8 +1,7 @@
-package org.proviso.today;
+package org.proviso.review.news;
 
 import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
-import org.proviso.review.news.ProgramRulesUpdate;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
