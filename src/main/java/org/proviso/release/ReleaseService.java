@@ -24,6 +24,7 @@ import org.proviso.ledger.LedgerLine;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.interceptor.TransactionAspectSupport;
 
 /**
  * Opening the envelopes that count. They are put together in batches, opened by two, and what comes out is known by
@@ -183,7 +184,7 @@ public class ReleaseService {
                 .refuse(ReleaseChecks::beingOpened)
                 .notBy(batch -> userNames(batch.firstOpener()))
                 .refuse(batch -> ReleaseChecks.possible(batch, empty))
-                .save(batch -> opened(batch, second.user(), empty))
+                .saveOrRefuse(batch -> opened(batch, second.user(), empty))
                 .record(batch -> line(
                         electionId,
                         "batch_opened",
@@ -191,13 +192,19 @@ public class ReleaseService {
                         Map.of("empty", empty, "envelopes", batch.envelopes())));
     }
 
-    private Batch opened(Batch batch, OfficeUser second, int empty) {
+    /** The batch first, so that of two who open it one is told that it is stale; without its cases it is not open. */
+    private ActResult<Batch> opened(Batch batch, OfficeUser second, int empty) {
         List<EnvelopeKey> keys = batches.envelopes(batch.electionId(), batch.number()).stream()
                 .map(number -> new EnvelopeKey(batch.electionId(), number))
                 .toList();
         batches.opened(batch, second.userName(), empty);
-        decisions.recordRelease(keys, second.actor());
-        return batches.known(batch.electionId(), batch.number());
+        ActResult<Batch> opened = decisions
+                .recordRelease(keys, second.actor())
+                .map(released -> batches.known(batch.electionId(), batch.number()));
+        if (opened.isRefused()) {
+            TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
+        }
+        return opened;
     }
 
     static List<UserName> userNames(@Nullable UserName first) {

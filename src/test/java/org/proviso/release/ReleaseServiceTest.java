@@ -179,6 +179,29 @@ class ReleaseServiceTest {
     }
 
     @OnBothDatabases
+    void a_batch_with_a_case_that_is_decided_no_more_is_not_opened_at_all(TestOffice services) {
+        ElectionId primary = new ElectionId(Primary.ID);
+        Primary sample = decided(services, "in_order", "inactive");
+        ReleaseService releases = services.the(ReleaseService.class);
+        othersDone(releases);
+        Set<EnvelopeNumber> both = numbers(sample, "in_order", "inactive");
+        Batch made = accepted(as("hal", () -> releases.makeBatch(primary, both, "")));
+        Batch begun = accepted(as("hal", () -> releases.beginOpening(primary, 1, made.version())));
+        EnvelopeKey reopened = sample.envelope("inactive");
+        services.jdbc()
+                .sql("update envelope_case set state = 'open' where envelope_no = ?")
+                .param(reopened.envelopeNo())
+                .update();
+        ActResult<Batch> refused = as("ida", () -> releases.recordOpening(primary, 1, begun.version(), 0));
+        notInThisState(refused);
+        assertThat(refused.refusals().get(0).about()).isEqualTo(reopened.envelopeNo());
+        assertThat(as("ida", () -> releases.batch(primary, 1)))
+                .as("nothing was written")
+                .isEqualTo(begun);
+        assertThat(sample.now(sample.envelope("in_order")).state()).isEqualTo(CaseState.DECIDED);
+    }
+
+    @OnBothDatabases
     void whoever_may_not_see_the_release_does_not_learn_whether_a_batch_is_there(TestOffice services) {
         ElectionId primary = new ElectionId(Primary.ID);
         decided(services);

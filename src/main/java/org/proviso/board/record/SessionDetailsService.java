@@ -10,7 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
@@ -32,16 +31,13 @@ import org.proviso.board.motion.VoteStore;
 import org.proviso.board.record.SessionDetails.Member;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
-import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -55,7 +51,6 @@ public class SessionDetailsService {
     private final MotionStore motions;
     private final VoteStore votes;
     private final CaseService cases;
-    private final DecisionService decisions;
     private final AccessService access;
     private final BoardClock clock;
     private final LedgerService ledger;
@@ -67,7 +62,6 @@ public class SessionDetailsService {
             MotionStore motions,
             VoteStore votes,
             CaseService cases,
-            DecisionService decisions,
             AccessService access,
             BoardClock clock,
             LedgerService ledger) {
@@ -77,7 +71,6 @@ public class SessionDetailsService {
         this.motions = motions;
         this.votes = votes;
         this.cases = cases;
-        this.decisions = decisions;
         this.access = access;
         this.clock = clock;
         this.ledger = ledger;
@@ -88,13 +81,6 @@ public class SessionDetailsService {
     public String mark(SessionKey key) {
         access.demand(Permission.SEE_WHOLE_CASE);
         return ledger.head(LedgerChain.of(key.electionId())).sequence() + "/" + motions.version(key);
-    }
-
-    /** The decision that stands on a case of the agenda; empty while it has none. */
-    @Transactional(readOnly = true)
-    public Optional<Decision> standing(EnvelopeKey key) {
-        access.demand(Permission.SEE_WHOLE_CASE);
-        return decisions.standing(key);
     }
 
     /** The session as it is now; {@link IllegalArgumentException} where there is no such session. */

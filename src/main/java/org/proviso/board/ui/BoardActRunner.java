@@ -67,9 +67,6 @@ record BoardActRunner(Runnable after) {
     }
 
     private static @Nullable String words(Object result) {
-        if (result instanceof ActResult.Refused<?> refused) {
-            return together(refused.refusals());
-        }
-        return result instanceof ActResult.Refused<?> refused ? refused.words() : null;
+        return result instanceof ActResult.Refused<?> refused ? together(refused.refusals()) : null;
     }
 }

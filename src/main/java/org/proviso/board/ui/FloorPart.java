@@ -150,7 +150,7 @@ final class FloorPart extends HtmlContainer {
         if (motion.end() == MotionResult.CARRIED) {
             return "";
         }
-        return room.meetings()
+        return room.decisions()
                 .standing(new org.proviso.core.EnvelopeKey(
                         motion.key().session().electionId(), motion.putNos().get(0)))
                 .map(decision -> words(decision.departsBecause()))
