@@ -76,7 +76,7 @@ class WaitingWorkList {
     private WaitingWork keying(ElectionId electionId) {
         int number = keying.waiting(electionId).size();
         return new WaitingWork(
-                number, "Envelopes to key", "received, not keyed yet", "", "Key next envelope", "intake", "k");
+                number, "Envelopes to key", "received, not keyed yet", "", false, "Key next envelope", "intake", "k");
     }
 
     private static WaitingWork withYou(CaseCounts tally, String by) {
@@ -85,6 +85,7 @@ class WaitingWorkList {
                 "Cases assigned to me",
                 "only you are working on them",
                 by,
+                false,
                 "Continue review",
                 "review",
                 null);
@@ -96,6 +97,7 @@ class WaitingWorkList {
                 "Envelopes to review",
                 "not assigned yet",
                 by,
+                false,
                 "Take next case",
                 "review",
                 "n");
@@ -107,6 +109,7 @@ class WaitingWorkList {
                 "Proposals waiting for second review",
                 "not counting your own",
                 by,
+                false,
                 "Review next proposal",
                 "review/second",
                 null);
@@ -118,6 +121,7 @@ class WaitingWorkList {
                 "Envelopes ready to decide",
                 "reviewed and proposed",
                 by,
+                false,
                 "Open Board",
                 "board",
                 "b");
@@ -125,7 +129,8 @@ class WaitingWorkList {
 
     private WaitingWork toOpen(ElectionId electionId) {
         int number = release.waiting(electionId).size();
-        return new WaitingWork(number, "Envelopes to open", "decided to count", "", "Open Release", "release", null);
+        return new WaitingWork(
+                number, "Envelopes to open", "decided to count", "", false, "Open Release", "release", null);
     }
 
     private WaitingWork notices(ElectionId electionId) {
@@ -135,6 +140,7 @@ class WaitingWorkList {
                 "Voters to notify",
                 due.overdue() == 0 ? "cure notices and outcomes" : UsDates.count(due.overdue(), "letter") + " overdue",
                 due.overdue() == 0 ? "today" : "now",
+                due.overdue() > 0,
                 "Open Notices",
                 "notices",
                 null);

@@ -28,7 +28,7 @@ final class WaitingWorkPart extends HtmlContainer {
         Span number = new Span(String.format(java.util.Locale.US, "%,d", waiting.number()));
         number.addClassName("figure");
         Span by = new Span(waiting.by());
-        if (waiting.by().equals("now")) {
+        if (waiting.late()) {
             by.addClassName("stops");
         }
         Div line = new Div(number, what(waiting), by, new Span(link(waiting)));

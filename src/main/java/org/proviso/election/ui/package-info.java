@@ -1,4 +1,4 @@
-/** What the pages ask about the loaded elections. */
+/** The page of the rules in force, and the line that says how far a load is. */
 @NullMarked
 package org.proviso.election.ui;
 
