@@ -50,7 +50,9 @@ public class FindService {
     }
 
     /** Whether the roll is being loaded, as after startup. Voter look-ups wait until it is done. */
+    @Transactional(readOnly = true)
     public boolean isReadingRoll() {
+        demand();
         return lookup.isReading();
     }
 

@@ -89,6 +89,7 @@ public class NewerFileService {
     /** Confirms a list that somebody else brought and that changes what was decided. */
     @Transactional
     public NewListResult confirm(ElectionId electionId, int snapshotNo) {
+        access.demand(Permission.LOAD_FILES);
         UserName broughtBy = new UserName(waiting.broughtBy(electionId, snapshotNo)
                 .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody.")));
         OfficeUser user = access.demandSomebodyElse(Permission.LOAD_FILES, List.of(broughtBy));
