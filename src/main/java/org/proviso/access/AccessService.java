@@ -1,8 +1,6 @@
 package org.proviso.access;
 
 import java.util.Collection;
-import java.util.List;
-import java.util.Optional;
 import org.proviso.core.UserName;
 import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.core.Authentication;
@@ -63,12 +61,6 @@ public class AccessService {
         return settings.demo();
     }
 
-    /** The party of a member of staff, empty where none is noted; for rules that want two parties to act. */
-    @Transactional(readOnly = true)
-    public String party(UserName userName) {
-        return users.find(userName).map(OfficeUser::party).orElse("");
-    }
-
     /** Whoever is looking, able to act or not; a visitor where nobody signed in. */
     @Transactional(readOnly = true)
     public OfficeUser signedIn() {
@@ -79,23 +71,6 @@ public class AccessService {
                 ? OfficeUser.VISITOR
                 : users.find(new UserName(signedIn.getName()))
                         .orElseThrow(() -> new NotPermittedException("There is no such account any more."));
-    }
-
-    /**
-     * The account of that name, whether it can act now or not; for services that record what several persons did, not
-     * only whoever is signed in.
-     */
-    @Transactional(readOnly = true)
-    public Optional<OfficeUser> user(UserName userName) {
-        return users.find(userName);
-    }
-
-    /** Everyone who may do this now, in the order of their user names. */
-    @Transactional(readOnly = true)
-    public List<OfficeUser> usersWith(Permission act) {
-        return users.all().stream()
-                .filter(user -> canAct(user) && act.isOpenTo(user.roles()))
-                .toList();
     }
 
     /** Whoever signed in, on an account that can be used; a one-time password is enough. */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.StaffList;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.chain.Salt;
@@ -20,11 +20,11 @@ import org.springframework.stereotype.Component;
 public class BoardLedger {
 
     private final IntakeService intake;
-    private final AccessService access;
+    private final StaffList staff;
 
-    BoardLedger(IntakeService intake, AccessService access) {
+    BoardLedger(IntakeService intake, StaffList staff) {
         this.intake = intake;
-        this.access = access;
+        this.staff = staff;
     }
 
     public LedgerLine line(String act, SessionKey session, String subject, Map<String, Object> more) {
@@ -40,7 +40,7 @@ public class BoardLedger {
 
     /** The pseudonym of a member. */
     public String pseudonym(UserName userName) {
-        return access.user(userName)
+        return staff.user(userName)
                 .map(OfficeUser::actor)
                 .map(Actor::pseudonym)
                 .orElseThrow(() -> new IllegalStateException("no account " + userName));

@@ -2,8 +2,8 @@ package org.proviso.board;
 
 import java.util.List;
 import java.util.Optional;
-import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
@@ -17,12 +17,12 @@ import org.springframework.stereotype.Component;
 class SeatChecks {
 
     private final MemberStore members;
-    private final AccessService access;
+    private final StaffList staff;
     private final BoardClock clock;
 
-    SeatChecks(MemberStore members, AccessService access, BoardClock clock) {
+    SeatChecks(MemberStore members, StaffList staff, BoardClock clock) {
         this.members = members;
-        this.access = access;
+        this.staff = staff;
         this.clock = clock;
     }
 
@@ -34,7 +34,7 @@ class SeatChecks {
     }
 
     private Optional<Refusal> noDecider(UserName userName) {
-        boolean may = access.usersWith(Permission.VOTE).stream()
+        boolean may = staff.usersWith(Permission.VOTE).stream()
                 .anyMatch(user -> user.userName().equals(userName));
         return Refusal.when(!may, Why.NO_MEMBER, userName + " is not a member of a deciding body.");
     }

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
+import org.proviso.access.StaffList;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.springframework.stereotype.Component;
@@ -16,12 +16,12 @@ class BatchPeople {
 
     private final BatchStore batches;
     private final RemakeSheetStore sheets;
-    private final AccessService access;
+    private final StaffList staff;
 
-    BatchPeople(BatchStore batches, RemakeSheetStore sheets, AccessService access) {
+    BatchPeople(BatchStore batches, RemakeSheetStore sheets, StaffList staff) {
         this.batches = batches;
         this.sheets = sheets;
-        this.access = access;
+        this.staff = staff;
     }
 
     /** Their full names; whoever has no account any more is left out. */
@@ -35,7 +35,7 @@ class BatchPeople {
                                         sheet -> Stream.of(sheet.firstCopier(), UserName.orNull(sheet.secondCopier()))))
                 .filter(Objects::nonNull)
                 .distinct()
-                .forEach(userName -> access.user(userName)
+                .forEach(userName -> staff.user(userName)
                         .map(OfficeUser::fullName)
                         .ifPresent(fullName -> names.put(userName, fullName)));
         return names;

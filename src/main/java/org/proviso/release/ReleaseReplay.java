@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import org.proviso.access.AccessService;
+import org.proviso.access.StaffList;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
@@ -27,13 +27,13 @@ public class ReleaseReplay {
     private final BatchStore batches;
     private final RemakeSheetStore sheets;
     private final LedgerService ledger;
-    private final AccessService access;
+    private final StaffList staff;
 
-    ReleaseReplay(BatchStore batches, RemakeSheetStore sheets, LedgerService ledger, AccessService access) {
+    ReleaseReplay(BatchStore batches, RemakeSheetStore sheets, LedgerService ledger, StaffList staff) {
         this.batches = batches;
         this.sheets = sheets;
         this.ledger = ledger;
-        this.access = access;
+        this.staff = staff;
     }
 
     /** Tables and ledger are seen as of one moment. */
@@ -75,7 +75,7 @@ public class ReleaseReplay {
     private String pseudonym(@Nullable UserName userName) {
         return userName == null
                 ? ""
-                : access.user(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
+                : staff.user(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
     }
 
     /** What the entries say. */

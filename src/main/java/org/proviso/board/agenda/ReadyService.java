@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BodyKind;
 import org.proviso.board.ProposalForDecision;
@@ -49,6 +50,7 @@ public class ReadyService {
     private final AssessmentService assessments;
     private final ElectionService elections;
     private final AccessService access;
+    private final StaffList staff;
     private final BoardClock clock;
 
     ReadyService(
@@ -58,6 +60,7 @@ public class ReadyService {
             AssessmentService assessments,
             ElectionService elections,
             AccessService access,
+            StaffList staff,
             BoardClock clock) {
         this.cases = cases;
         this.states = states;
@@ -65,6 +68,7 @@ public class ReadyService {
         this.assessments = assessments;
         this.elections = elections;
         this.access = access;
+        this.staff = staff;
         this.clock = clock;
     }
 
@@ -160,7 +164,7 @@ public class ReadyService {
     private String name(@Nullable UserName userName) {
         return userName == null
                 ? ""
-                : access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
+                : staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
     private static ReadyGroup group(List<ReadyCase> together) {

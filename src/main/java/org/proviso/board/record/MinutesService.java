@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
@@ -38,6 +39,7 @@ public class MinutesService {
     private final MotionStore motions;
     private final VoteStore votes;
     private final AccessService access;
+    private final StaffList staff;
     private final BoardClock clock;
     private final LedgerService ledger;
 
@@ -48,6 +50,7 @@ public class MinutesService {
             MotionStore motions,
             VoteStore votes,
             AccessService access,
+            StaffList staff,
             BoardClock clock,
             LedgerService ledger) {
         this.sessions = sessions;
@@ -56,6 +59,7 @@ public class MinutesService {
         this.motions = motions;
         this.votes = votes;
         this.access = access;
+        this.staff = staff;
         this.clock = clock;
         this.ledger = ledger;
     }
@@ -132,7 +136,7 @@ public class MinutesService {
     }
 
     private String name(UserName userName) {
-        return access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
+        return staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
     private static @Nullable LocalDateTime local(@Nullable Instant moment, ZoneId zone) {

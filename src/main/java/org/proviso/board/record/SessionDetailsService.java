@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardClock;
@@ -52,6 +53,7 @@ public class SessionDetailsService {
     private final VoteStore votes;
     private final CaseService cases;
     private final AccessService access;
+    private final StaffList staff;
     private final BoardClock clock;
     private final LedgerService ledger;
 
@@ -63,6 +65,7 @@ public class SessionDetailsService {
             VoteStore votes,
             CaseService cases,
             AccessService access,
+            StaffList staff,
             BoardClock clock,
             LedgerService ledger) {
         this.sessions = sessions;
@@ -72,6 +75,7 @@ public class SessionDetailsService {
         this.votes = votes;
         this.cases = cases;
         this.access = access;
+        this.staff = staff;
         this.clock = clock;
         this.ledger = ledger;
     }
@@ -166,7 +170,7 @@ public class SessionDetailsService {
     }
 
     private List<Member> absent(Set<UserName> present) {
-        return access.usersWith(Permission.VOTE).stream()
+        return staff.usersWith(Permission.VOTE).stream()
                 .filter(user -> !present.contains(user.userName()))
                 .map(user -> new Member(user.userName(), user.fullName()))
                 .toList();
@@ -182,7 +186,7 @@ public class SessionDetailsService {
     }
 
     private Member person(UserName userName) {
-        String name = access.user(userName).map(OfficeUser::fullName).orElse(userName.value());
+        String name = staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
         return new Member(userName, name);
     }
 

@@ -67,7 +67,6 @@ public record Refusal(
         MOMENT_NOT_POSSIBLE,
         KEYED_BY_YOU,
         SCAN_KEPT,
-        NO_SUCH_ACCOUNT,
         ROLES_NOT_TOGETHER,
         PASSWORD_NOT_GOOD,
         LAST_ADMINISTRATOR,

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
-import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
@@ -46,21 +46,16 @@ public class AnswerService {
     private final CaseActSteps steps;
     private final CaseStore cases;
     private final AnswerStore answers;
-    private final AccessService access;
+    private final StaffList staff;
     private final Clock clock;
 
     AnswerService(
-            CaseDoor door,
-            CaseActSteps steps,
-            CaseStore cases,
-            AnswerStore answers,
-            AccessService access,
-            Clock clock) {
+            CaseDoor door, CaseActSteps steps, CaseStore cases, AnswerStore answers, StaffList staff, Clock clock) {
         this.door = door;
         this.steps = steps;
         this.cases = cases;
         this.answers = answers;
-        this.access = access;
+        this.staff = staff;
         this.clock = clock;
     }
 
@@ -148,7 +143,7 @@ public class AnswerService {
                 .word(Rules.SIGNATURE_REJECTED_BY)
                 .equals("two_reviewers_of_different_parties");
         return Refusal.when(
-                wanted && access.party(firstUserName).equals(act.user().party()),
+                wanted && staff.party(firstUserName).equals(act.user().party()),
                 Why.OWN_ACT,
                 "A reviewer of another party has to do the second look.");
     }

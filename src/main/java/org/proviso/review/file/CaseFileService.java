@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
@@ -60,6 +61,7 @@ public class CaseFileService {
     private final ImageService images;
     private final CaseFileStore store;
     private final AccessService access;
+    private final StaffList staff;
     private final ProtectedAddressLog views;
     private final Clock clock;
 
@@ -77,6 +79,7 @@ public class CaseFileService {
             ImageService images,
             CaseFileStore store,
             AccessService access,
+            StaffList staff,
             ProtectedAddressLog views,
             Clock clock) {
         this.cases = cases;
@@ -92,6 +95,7 @@ public class CaseFileService {
         this.images = images;
         this.store = store;
         this.access = access;
+        this.staff = staff;
         this.views = views;
         this.clock = clock;
     }
@@ -146,7 +150,7 @@ public class CaseFileService {
         return by == null
                 ? new CaseFile.Assignment("", Optional.empty(), false)
                 : new CaseFile.Assignment(
-                        access.user(by).map(OfficeUser::fullName).orElse(by.value()),
+                        staff.user(by).map(OfficeUser::fullName).orElse(by.value()),
                         store.takenAt(now.key(), county),
                         by.equals(reader.userName()));
     }

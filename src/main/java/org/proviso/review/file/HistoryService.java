@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
@@ -23,11 +24,13 @@ public class HistoryService {
     private final LedgerService ledger;
     private final ElectionService elections;
     private final AccessService access;
+    private final StaffList staff;
 
-    HistoryService(LedgerService ledger, ElectionService elections, AccessService access) {
+    HistoryService(LedgerService ledger, ElectionService elections, AccessService access, StaffList staff) {
         this.ledger = ledger;
         this.elections = elections;
         this.access = access;
+        this.staff = staff;
     }
 
     /** Every act on the case, oldest first. A closed account appears by its pseudonym. */
@@ -36,7 +39,7 @@ public class HistoryService {
         if (!access.isPermitted(Permission.PROPOSE)) {
             access.demand(Permission.SEE_WHOLE_CASE);
         }
-        Map<String, String> names = access.usersWith(Permission.READ_FIGURES).stream()
+        Map<String, String> names = staff.usersWith(Permission.READ_FIGURES).stream()
                 .collect(Collectors.toMap(user -> user.actor().pseudonym(), OfficeUser::fullName));
         ZoneId county = elections.zone(key.electionId());
         return ledger.about(LedgerChain.of(key.electionId()), key.envelopeNo()).stream()

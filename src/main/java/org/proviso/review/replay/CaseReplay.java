@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.proviso.access.AccessService;
+import org.proviso.access.StaffList;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
@@ -33,13 +33,13 @@ public class CaseReplay {
     private final CaseReplayStore store;
     private final LedgerService ledger;
     private final IntakeService intake;
-    private final AccessService access;
+    private final StaffList staff;
 
-    CaseReplay(CaseReplayStore store, LedgerService ledger, IntakeService intake, AccessService access) {
+    CaseReplay(CaseReplayStore store, LedgerService ledger, IntakeService intake, StaffList staff) {
         this.store = store;
         this.ledger = ledger;
         this.intake = intake;
-        this.access = access;
+        this.staff = staff;
     }
 
     /** Tables and ledger are seen as of one moment, so that people may go on working meanwhile. */
@@ -89,6 +89,6 @@ public class CaseReplay {
     }
 
     private String pseudonym(UserName userName) {
-        return access.user(userName).map(user -> user.actor().pseudonym()).orElse("");
+        return staff.user(userName).map(user -> user.actor().pseudonym()).orElse("");
     }
 }
