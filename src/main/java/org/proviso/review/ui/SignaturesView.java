@@ -9,7 +9,6 @@ import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.core.ElectionId;
 import org.proviso.core.act.ActResult;
-import org.proviso.intake.ImageService;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
@@ -37,7 +36,6 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class SignaturesView extends Composite<Div> {
 
     private final SecondReviewQueueService waiting;
-    private final ImageService images;
     private final ExemplarService exemplars;
     private final CaseAssignmentService cases;
     private final AnswerService answers;
@@ -46,13 +44,11 @@ class SignaturesView extends Composite<Div> {
 
     SignaturesView(
             SecondReviewQueueService waiting,
-            ImageService images,
             ExemplarService exemplars,
             CaseAssignmentService cases,
             AnswerService answers,
             WorkingElection workplace) {
         this.waiting = waiting;
-        this.images = images;
         this.exemplars = exemplars;
         this.cases = cases;
         this.answers = answers;
