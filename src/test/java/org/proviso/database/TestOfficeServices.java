@@ -37,7 +37,14 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.ui\\..*", ".*\\.WebSecurity", ".*\\.ServerClock", ".*Test.*"}))
+                        pattern = {
+                            ".*\\.ui\\..*",
+                            ".*\\.WebSecurity",
+                            ".*\\.ServerClock",
+                            ".*\\.DeadlineTimer",
+                            ".*\\.RulesAtStart",
+                            ".*Test.*"
+                        }))
 class TestOfficeServices {
 
     /** Election night in the samples' county. */

@@ -9,6 +9,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
@@ -34,7 +36,8 @@ public final class CureView extends Composite<Div> {
     private final Div found = new Div();
     private final CureForm form;
 
-    CureView(CureLookupService desk, CureService cures, WorkingElection workplace) {
+    CureView(CureLookupService desk, CureService cures, AccessService access, WorkingElection workplace) {
+        access.demand(Permission.RECORD_CURE_EVIDENCE);
         this.desk = desk;
         this.election = workplace.electionId();
         form = new CureForm(cures, desk, workplace);
