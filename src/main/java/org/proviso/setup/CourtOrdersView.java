@@ -18,6 +18,7 @@ import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
+import org.proviso.core.act.Refusal;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.ui.Links;
@@ -99,9 +100,14 @@ public final class CourtOrdersView extends Composite<Div> {
 
     private void change(RecordedCourtOrder one, Status standing) {
         try {
-            orders.change(election, one.orderNo(), one.version(), standing);
-            MessageLine.done("Order " + one.orderNo() + " is now "
-                    + standing.code().replace('_', ' ') + ". The cases it affects were reassessed.");
+            List<Refusal> refusals = orders.change(election, one.orderNo(), one.version(), standing)
+                    .refusals();
+            if (refusals.isEmpty()) {
+                MessageLine.done("Order " + one.orderNo() + " is now "
+                        + standing.code().replace('_', ' ') + ". The cases it affects were reassessed.");
+            } else {
+                MessageLine.refused("Not saved. " + refusals.get(0).words());
+            }
         } catch (OptimisticLockingFailureException e) {
             MessageLine.refused(String.valueOf(e.getMessage()));
         }

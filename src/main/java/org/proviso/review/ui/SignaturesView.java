@@ -12,7 +12,7 @@ import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
-import org.proviso.review.acts.CaseAssignmentService;
+import org.proviso.review.acts.SignaturePileService;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.ExemplarService;
@@ -37,7 +37,7 @@ class SignaturesView extends Composite<Div> {
 
     private final SecondReviewQueueService waiting;
     private final ExemplarService exemplars;
-    private final CaseAssignmentService cases;
+    private final SignaturePileService pile;
     private final AnswerService answers;
     private final ElectionId electionId;
     private String after = "";
@@ -45,12 +45,12 @@ class SignaturesView extends Composite<Div> {
     SignaturesView(
             SecondReviewQueueService waiting,
             ExemplarService exemplars,
-            CaseAssignmentService cases,
+            SignaturePileService pile,
             AnswerService answers,
             WorkingElection workplace) {
         this.waiting = waiting;
         this.exemplars = exemplars;
-        this.cases = cases;
+        this.pile = pile;
         this.answers = answers;
         this.electionId = workplace.electionId();
         getContent().addClassName("sheet");
@@ -99,7 +99,7 @@ class SignaturesView extends Composite<Div> {
         }
         try {
             ActResult<EnvelopeCase> outcome =
-                    turn.toTake() ? takenAndBack(look) : answers.recordSignatureComparison(look);
+                    turn.toTake() ? pile.takeCompareAndGiveBack(look) : answers.recordSignatureComparison(look);
             if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
                 MessageLine.refused(refused.words());
                 return;
@@ -109,18 +109,5 @@ class SignaturesView extends Composite<Div> {
             MessageLine.refused("Not saved. Someone else took this one. Here is the next signature.");
         }
         goOn(seen);
-    }
-
-    /** A first comparison needs the case: it is taken for the comparison and returned for its reviewer. */
-    private ActResult<EnvelopeCase> takenAndBack(SignatureComparison look) {
-        ActResult<EnvelopeCase> taken = cases.take(look.key(), look.version());
-        if (!(taken instanceof ActResult.Accepted<EnvelopeCase> accepted)) {
-            return taken;
-        }
-        ActResult<EnvelopeCase> seen = answers.recordSignatureComparison(
-                new SignatureComparison(look.key(), accepted.now().version(), look.seen(), look.note()));
-        EnvelopeCase now = seen instanceof ActResult.Accepted<EnvelopeCase> recorded ? recorded.now() : accepted.now();
-        cases.giveBack(now.key(), now.version());
-        return seen;
     }
 }
