@@ -3,8 +3,7 @@ package org.proviso.access;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,9 @@ class UserStore {
             select user_name, full_name, party, pseudonym, password_is_one_time, enabled, demo, version
             from office_user
             """;
+
+    /** A new account. */
+    private record Created(OfficeUser user, String passwordHash, Instant createdAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -55,17 +57,9 @@ class UserStore {
         jdbc.sql("""
                         insert into office_user (user_name, full_name, party, pseudonym, password_hash,
                             password_is_one_time, enabled, demo, created_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .params(
-                        user.userName(),
-                        user.fullName(),
-                        user.party(),
-                        user.actor().pseudonym(),
-                        passwordHash,
-                        user.passwordIsOneTime(),
-                        user.enabled(),
-                        user.demo(),
-                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                        values (:user.userName, :user.fullName, :user.party, :user.actor.pseudonym, :passwordHash,
+                            :user.passwordIsOneTime, :user.enabled, :user.demo, :createdAt, 0)""")
+                .paramSource(new Created(user, passwordHash, clock.instant()))
                 .update();
         insertRoles(user.userName(), user.roles());
     }

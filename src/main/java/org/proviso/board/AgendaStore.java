@@ -17,7 +17,9 @@ import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.springframework.dao.OptimisticLockingFailureException;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSource;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,12 +27,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class AgendaStore {
 
-    private static final int BATCH = 1_000;
+    /** An item of a session's agenda. */
+    private record Row(SessionKey key, AgendaItem item) {}
 
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
 
-    AgendaStore(JdbcClient jdbc, JdbcTemplate batches) {
+    AgendaStore(JdbcClient jdbc, NamedParameterJdbcOperations batches) {
         this.jdbc = jdbc;
         this.batches = batches;
     }
@@ -76,33 +79,23 @@ public class AgendaStore {
 
     private void update(SessionKey key, List<AgendaItem> items) {
         batches.batchUpdate("""
-                update agenda_item set proposed_outcome = ?, primary_reason = ?, consent_group = ?, pulled_out_by = ?,
-                    version = version + 1
-                where election_id = ? and session_no = ? and envelope_no = ?""", items, BATCH, (row, item) -> {
-            row.setString(1, code(item.proposed()));
-            row.setString(2, code(item.primaryReason()));
-            row.setObject(3, item.group());
-            row.setString(4, item.pulledOutBy());
-            row.setString(5, key.electionId().value());
-            row.setInt(6, key.sessionNo());
-            row.setString(7, item.envelopeNo().value());
-        });
+                update agenda_item set proposed_outcome = :item.proposed, primary_reason = :item.primaryReason,
+                    consent_group = :item.group, pulled_out_by = :item.pulledOutBy, version = version + 1
+                where election_id = :key.electionId and session_no = :key.sessionNo
+                    and envelope_no = :item.envelopeNo""", rows(key, items));
     }
 
     private void insert(SessionKey key, List<AgendaItem> items) {
         batches.batchUpdate("""
                 insert into agenda_item (election_id, session_no, envelope_no, place, proposed_outcome, primary_reason,
                     consent_group, pulled_out_by, version)
-                values (?, ?, ?, ?, ?, ?, ?, ?, 0)""", items, BATCH, (row, item) -> {
-            row.setString(1, key.electionId().value());
-            row.setInt(2, key.sessionNo());
-            row.setString(3, item.envelopeNo().value());
-            row.setInt(4, item.place());
-            row.setString(5, code(item.proposed()));
-            row.setString(6, code(item.primaryReason()));
-            row.setObject(7, item.group());
-            row.setString(8, item.pulledOutBy());
-        });
+                values (:key.electionId, :key.sessionNo, :item.envelopeNo, :item.place, :item.proposed,
+                    :item.primaryReason, :item.group, :item.pulledOutBy, 0)""", rows(key, items));
+    }
+
+    private static SqlParameterSource[] rows(SessionKey key, List<AgendaItem> items) {
+        return SqlParameterSourceUtils.createBatch(
+                items.stream().map(item -> new Row(key, item)).toList());
     }
 
     public void pullOut(SessionKey key, EnvelopeNumber envelopeNo, int version, UserName by) {
@@ -114,10 +107,6 @@ public class AgendaStore {
         if (written == 0) {
             throw new OptimisticLockingFailureException("The agenda was changed since you saw it: " + envelopeNo + ".");
         }
-    }
-
-    private static @Nullable String code(@Nullable Code code) {
-        return code == null ? null : code.code();
     }
 
     private static AgendaItem row(ResultSet row, int number) throws SQLException {

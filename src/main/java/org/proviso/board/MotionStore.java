@@ -20,7 +20,8 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.MotionResult;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -30,12 +31,17 @@ public class MotionStore {
 
     private static final String OF_SESSION = "select * from motion where election_id = ? and session_no = ? ";
 
-    private static final int BATCH = 1_000;
+    /** A motion with its lists as their columns have them. */
+    private record Row(
+            MotionKey key, MoveMotion moved, String contests, String reasons, UserName by, OffsetDateTime at) {}
+
+    /** An envelope that a motion is about, with the version of its case. */
+    private record EnvelopeRow(MotionKey key, EnvelopeNumber envelopeNo, int caseVersion) {}
 
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
 
-    MotionStore(JdbcClient jdbc, JdbcTemplate batches) {
+    MotionStore(JdbcClient jdbc, NamedParameterJdbcOperations batches) {
         this.jdbc = jdbc;
         this.batches = batches;
     }
@@ -46,33 +52,28 @@ public class MotionStore {
         jdbc.sql("""
                         insert into motion (election_id, session_no, motion_no, outcome, contests, reasons, legal_reference,
                             departs_because, moved_by, moved_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .params(
-                        session.electionId(),
-                        session.sessionNo(),
-                        key.motionNo(),
-                        moved.kind().code(),
+                        values (:key.session.electionId, :key.session.sessionNo, :key.motionNo, :moved.kind, :contests,
+                            :reasons, :moved.legalReference, :moved.because, :by, :at, 0)""")
+                .paramSource(new Row(
+                        key,
+                        moved,
                         String.join(";", new TreeSet<>(moved.contests())),
                         moved.reasons().stream().map(Code::code).collect(Collectors.joining(";")),
-                        moved.legalReference(),
-                        moved.because(),
                         by,
-                        at)
+                        at))
                 .update();
         insert(key, new TreeMap<>(moved.envelopes()));
         return key;
     }
 
     private void insert(MotionKey key, SortedMap<EnvelopeNumber, Integer> caseVersions) {
+        List<EnvelopeRow> rows = caseVersions.entrySet().stream()
+                .map(one -> new EnvelopeRow(key, one.getKey(), one.getValue()))
+                .toList();
         batches.batchUpdate("""
                 insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out)
-                values (?, ?, ?, ?, ?, false)""", caseVersions.entrySet(), BATCH, (row, envelope) -> {
-            row.setString(1, key.session().electionId().value());
-            row.setInt(2, key.session().sessionNo());
-            row.setInt(3, key.motionNo());
-            row.setString(4, envelope.getKey().value());
-            row.setInt(5, envelope.getValue());
-        });
+                values (:key.session.electionId, :key.session.sessionNo, :key.motionNo, :envelopeNo, :caseVersion,
+                    false)""", SqlParameterSourceUtils.createBatch(rows));
     }
 
     public List<BoardMotion> all(SessionKey key) {

@@ -1,8 +1,7 @@
 package org.proviso.canvass;
 
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +20,9 @@ class FigureStore {
     /** A figure as somebody noted it. */
     record NotedFigure(String place, VotingHours hours, Figure figure, int number) {}
 
+    /** A note under its number. */
+    private record Note(NoteFigure note, int number, UserName by, Instant at) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -37,18 +39,8 @@ class FigureStore {
         jdbc.sql("""
                         insert into noted_figure (election_id, note_no, place, hours, figure, number, because, noted_by,
                             noted_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        note.electionId(),
-                        number,
-                        note.place(),
-                        note.hours().code(),
-                        note.figure().code(),
-                        note.number(),
-                        note.because(),
-                        by,
-                        now())
-                .update();
+                        values (:note.electionId, :number, :note.place, :note.hours, :note.figure, :note.number,
+                            :note.because, :by, :at)""").paramSource(new Note(note, number, by, clock.instant())).update();
     }
 
     /** Every note in the order in which it was made: a later one of the same figure takes the place of an earlier one. */
@@ -93,7 +85,7 @@ class FigureStore {
                         counts.number(Figure.COUNTED),
                         counts.number(Figure.COUNTED_IN_PART),
                         counts.number(Figure.REJECTED),
-                        now())
+                        clock.instant())
                 .update();
     }
 
@@ -115,9 +107,5 @@ class FigureStore {
                 .param(electionId)
                 .query(EnvelopeNumber.class)
                 .list();
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

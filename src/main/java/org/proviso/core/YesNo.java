@@ -1,7 +1,7 @@
 package org.proviso.core;
 
 /** A yes, a no, or nothing said: what a file or a form leaves out is unknown, never guessed. */
-public enum YesNo {
+public enum YesNo implements Code {
     YES,
     NO,
     UNKNOWN;

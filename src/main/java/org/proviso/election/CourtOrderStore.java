@@ -3,10 +3,9 @@ package org.proviso.election;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +22,9 @@ import org.springframework.stereotype.Repository;
 /** The tables of court orders and the envelopes they name. */
 @Repository
 public class CourtOrderStore {
+
+    /** An order under its number. */
+    private record Row(ElectionId electionId, int number, CourtOrder order, Instant recordedAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -41,17 +43,8 @@ public class CourtOrderStore {
         jdbc.sql("""
                         insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
                             until_at, recorded_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .param(id)
-                .param(number)
-                .param(order.kind().code())
-                .param(order.court())
-                .param(order.date())
-                .param(order.scope())
-                .param(order.standing().code())
-                .param(order.until())
-                .param(OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
-                .update();
+                        values (:electionId, :number, :order.kind, :order.court, :order.date, :order.scope,
+                            :order.standing, :order.until, :recordedAt, 0)""").paramSource(new Row(id, number, order, clock.instant())).update();
         for (EnvelopeNumber envelope : order.envelopeNos()) {
             jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
                     .params(id, number, envelope)

@@ -3,11 +3,11 @@ package org.proviso.election;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +22,15 @@ import org.springframework.stereotype.Repository;
 /** The tables of elections themselves: their office, closed days and county rulings. */
 @Repository
 class ElectionStore {
+
+    /** An election as it is loaded. */
+    private record Loaded(
+            Election election,
+            String zone,
+            String officeHours,
+            String languages,
+            String contentHash,
+            Instant loadedAt) {}
 
     private final JdbcClient jdbc;
     private final CourtOrderStore orders;
@@ -61,7 +70,7 @@ class ElectionStore {
     void close(ElectionId id) {
         int closed = jdbc.sql("""
                         update election set closed_at = ?, version = version + 1
-                        where election_id = ? and closed_at is null""").params(now(), id).update();
+                        where election_id = ? and closed_at is null""").params(clock.instant(), id).update();
         if (closed == 0) {
             throw new OptimisticLockingFailureException("The election " + id + " was closed meanwhile.");
         }
@@ -74,32 +83,22 @@ class ElectionStore {
     }
 
     void insert(Election election, String contentHash) {
-        Election.Office office = election.office();
         jdbc.sql("""
                         insert into election (election_id, name, held_on, kind, jurisdiction, zone, rule_pack,
                             deciding_members, deciding_quorum, office_name, office_address, office_phone, office_email,
                             office_hours, receipts, polls_close, languages, content_hash, loaded_at, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
-                .params(
-                        election.id(),
-                        election.name(),
-                        election.date(),
-                        election.kind().code(),
-                        election.jurisdiction(),
+                        values (:election.id, :election.name, :election.date, :election.kind, :election.jurisdiction,
+                            :zone, :election.rulePack, :election.decider.members, :election.decider.quorum,
+                            :election.office.name, :election.office.address, :election.office.phone,
+                            :election.office.email, :officeHours, :election.receipts, :election.pollsClose,
+                            :languages, :contentHash, :loadedAt, 0)""")
+                .paramSource(new Loaded(
+                        election,
                         election.zone().getId(),
-                        election.rulePack(),
-                        election.decider().members(),
-                        election.decider().quorum(),
-                        office.name(),
-                        office.address(),
-                        office.phone(),
-                        office.email(),
-                        OfficeHoursColumn.text(office.hours()),
-                        election.receipts().code(),
-                        election.pollsClose(),
+                        OfficeHoursColumn.text(election.office().hours()),
                         String.join(";", election.languages()),
                         contentHash,
-                        now())
+                        clock.instant()))
                 .update();
         election.daysClosed().forEach(day -> insertClosedDay(election.id(), day));
         election.orders().forEach(order -> orders.insert(election.id(), order));
@@ -177,9 +176,5 @@ class ElectionStore {
                         row.getObject("signed_on", LocalDate.class),
                         row.getString("ground")))
                 .list();
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

@@ -3,7 +3,6 @@ package org.proviso.election;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.ElectionId;
@@ -13,6 +12,9 @@ import org.springframework.stereotype.Repository;
 /** The table of rule packs put in force; a row is added for each, never changed. */
 @Repository
 public class RuleChangeStore {
+
+    /** A change with the text of its pack, and the name by which the election knows it. */
+    private record Row(ElectionId electionId, RuleChange change, String name, String content) {}
 
     private final JdbcClient jdbc;
 
@@ -33,22 +35,9 @@ public class RuleChangeStore {
         jdbc.sql("""
                         insert into rule_change (election_id, change_no, pack_name, pack_id, content, pack_hash,
                             hash_before, accepted_because, counterexample, counsel, ground, put_by, put_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        electionId,
-                        change.changeNo(),
-                        name,
-                        change.packId(),
-                        content,
-                        change.packHash(),
-                        change.hashBefore(),
-                        change.acceptedBecause(),
-                        change.counterexample(),
-                        change.counsel(),
-                        change.ground(),
-                        change.putBy(),
-                        OffsetDateTime.ofInstant(change.putAt(), ZoneOffset.UTC))
-                .update();
+                        values (:electionId, :change.changeNo, :name, :change.packId, :content, :change.packHash,
+                            :change.hashBefore, :change.acceptedBecause, :change.counterexample, :change.counsel,
+                            :change.ground, :change.putBy, :change.putAt)""").paramSource(new Row(electionId, change, name, content)).update();
         jdbc.sql("update election set rule_pack = ?, version = version + 1 where election_id = ?")
                 .params(name, electionId)
                 .update();

@@ -4,9 +4,8 @@ import java.security.SecureRandom;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -23,7 +22,8 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.chain.Salt;
 import org.springframework.dao.OptimisticLockingFailureException;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -31,16 +31,27 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class EnvelopeStore {
 
-    private static final int BATCH = 1_000;
     private static final int SALT_BYTES = 16;
 
-    private final JdbcTemplate jdbc;
+    /** An envelope as it comes in, with its place among those of its election. */
+    private record Received(
+            ElectionId electionId,
+            int place,
+            Envelope envelope,
+            String issueReasons,
+            Instant recordedAt,
+            String salt) {}
+
+    /** What was seen of an envelope, over what stood there in that version. */
+    private record Change(ElectionId electionId, EnvelopeNumber envelopeNo, int version, Envelope.Handling seen) {}
+
+    private final NamedParameterJdbcOperations batches;
     private final JdbcClient single;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
 
-    EnvelopeStore(JdbcTemplate jdbc, JdbcClient single, Clock clock) {
-        this.jdbc = jdbc;
+    EnvelopeStore(NamedParameterJdbcOperations batches, JdbcClient single, Clock clock) {
+        this.batches = batches;
         this.single = single;
         this.clock = clock;
     }
@@ -50,55 +61,28 @@ public class EnvelopeStore {
     }
 
     private void insert(ElectionId electionId, int placesBefore, List<Envelope> envelopes) {
-        OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
-        List<Object[]> rows = new ArrayList<>();
+        Instant now = clock.instant();
+        List<Received> rows = new ArrayList<>();
         for (Envelope envelope : envelopes) {
-            rows.add(row(electionId, placesBefore + rows.size() + 1, envelope, now));
+            String issueReasons = CodeColumn.joined(envelope.cast().issueReasons());
+            rows.add(
+                    new Received(electionId, placesBefore + rows.size() + 1, envelope, issueReasons, now, freshSalt()));
         }
-        jdbc.batchUpdate("""
+        batches.batchUpdate("""
                 insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
                     precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close,
                     issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official,
                     official_note, voter_signed, mark_witness, official_signed, condition, signature_image,
                     recorded_at, ledger_salt, version)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""", rows, BATCH, (statement, row) -> {
-            for (int i = 0; i < row.length; i++) {
-                statement.setObject(i + 1, row[i]);
-            }
-        });
-    }
-
-    private Object[] row(ElectionId electionId, int place, Envelope envelope, OffsetDateTime now) {
-        Envelope.Cast cast = envelope.cast();
-        Envelope.Handling handling = envelope.handling();
-        return new Object[] {
-            electionId.value(),
-            envelope.envelopeNo().value(),
-            envelope.receiptNo(),
-            place,
-            envelope.source().code(),
-            cast.votingLocation(),
-            cast.precinct(),
-            cast.ballotStyle(),
-            cast.partyBallot(),
-            cast.at(),
-            CodeColumn.word(cast.extendedHours()),
-            CodeColumn.word(cast.inLineAtClose()),
-            CodeColumn.joined(cast.issueReasons()),
-            CodeColumn.word(handling.idShown()),
-            handling.idKind(),
-            handling.declaration(),
-            CodeColumn.word(handling.mailBallotSurrendered()),
-            CodeColumn.word(handling.sentHereByOfficial()),
-            handling.officialNote(),
-            handling.voterSigned().code(),
-            CodeColumn.word(handling.markWitness()),
-            CodeColumn.word(handling.officialSigned()),
-            handling.condition().code(),
-            handling.signatureImage(),
-            now,
-            freshSalt()
-        };
+                values (:electionId, :envelope.envelopeNo, :envelope.receiptNo, :place, :envelope.source,
+                    :envelope.cast.votingLocation, :envelope.cast.precinct, :envelope.cast.ballotStyle,
+                    :envelope.cast.partyBallot, :envelope.cast.at, :envelope.cast.extendedHours,
+                    :envelope.cast.inLineAtClose, :issueReasons, :envelope.handling.idShown,
+                    :envelope.handling.idKind, :envelope.handling.declaration,
+                    :envelope.handling.mailBallotSurrendered, :envelope.handling.sentHereByOfficial,
+                    :envelope.handling.officialNote, :envelope.handling.voterSigned, :envelope.handling.markWitness,
+                    :envelope.handling.officialSigned, :envelope.handling.condition,
+                    :envelope.handling.signatureImage, :recordedAt, :salt, 0)""", SqlParameterSourceUtils.createBatch(rows));
     }
 
     private String freshSalt() {
@@ -154,24 +138,13 @@ public class EnvelopeStore {
     /** Writes what was shown and signed, and the condition, over what stood there in that version. */
     public void change(ElectionId electionId, EnvelopeNumber envelopeNo, int version, Envelope.Handling seen) {
         int changed = single.sql("""
-                        update envelope set id_shown = ?, id_kind = ?, declaration = ?, mail_ballot_surrendered = ?,
-                            sent_here_by_official = ?, official_note = ?, voter_signed = ?, mark_witness = ?,
-                            official_signed = ?, condition = ?, version = version + 1
-                        where election_id = ? and envelope_no = ? and version = ?""")
-                .params(
-                        CodeColumn.word(seen.idShown()),
-                        seen.idKind(),
-                        seen.declaration(),
-                        CodeColumn.word(seen.mailBallotSurrendered()),
-                        CodeColumn.word(seen.sentHereByOfficial()),
-                        seen.officialNote(),
-                        seen.voterSigned().code(),
-                        CodeColumn.word(seen.markWitness()),
-                        CodeColumn.word(seen.officialSigned()),
-                        seen.condition().code(),
-                        electionId,
-                        envelopeNo,
-                        version)
+                        update envelope set id_shown = :seen.idShown, id_kind = :seen.idKind,
+                            declaration = :seen.declaration, mail_ballot_surrendered = :seen.mailBallotSurrendered,
+                            sent_here_by_official = :seen.sentHereByOfficial, official_note = :seen.officialNote,
+                            voter_signed = :seen.voterSigned, mark_witness = :seen.markWitness,
+                            official_signed = :seen.officialSigned, condition = :seen.condition, version = version + 1
+                        where election_id = :electionId and envelope_no = :envelopeNo and version = :version""")
+                .paramSource(new Change(electionId, envelopeNo, version, seen))
                 .update();
         if (changed == 0) {
             throw new OptimisticLockingFailureException(

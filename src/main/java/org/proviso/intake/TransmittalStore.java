@@ -4,13 +4,13 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Transmittal;
 import org.springframework.dao.OptimisticLockingFailureException;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The table of transmittals. */
@@ -20,61 +20,61 @@ class TransmittalStore {
     private static final String INSERT = """
             insert into transmittal (voting_location, returned_on, bag, seal_out, seal_in, supplied, issued, spoiled,
                 unused, returned, scanned_in_error, loose_ballots, election_id, line_no, version)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""";
+            values (:one.votingLocation, :one.day, :one.bag, :one.sealOut, :one.sealIn, :one.supplied, :one.issued,
+                :one.spoiled, :one.unused, :one.returned, :one.scannedInError, :one.looseBallots, :electionId, :line,
+                :version)""";
 
-    private final JdbcTemplate jdbc;
+    /** A transmittal under its line, in the version that stands there. */
+    private record Line(ElectionId electionId, int line, int version, Transmittal one) {}
 
-    TransmittalStore(JdbcTemplate jdbc) {
+    private final JdbcClient jdbc;
+    private final NamedParameterJdbcOperations batches;
+
+    TransmittalStore(JdbcClient jdbc, NamedParameterJdbcOperations batches) {
         this.jdbc = jdbc;
+        this.batches = batches;
     }
 
     void insert(ElectionId electionId, List<Transmittal> transmittals) {
-        List<Object[]> rows = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
         for (Transmittal one : transmittals) {
-            rows.add(row(one, electionId.value(), rows.size() + 1));
+            lines.add(new Line(electionId, lines.size() + 1, 0, one));
         }
-        jdbc.batchUpdate(INSERT, rows);
+        batches.batchUpdate(INSERT, SqlParameterSourceUtils.createBatch(lines));
     }
 
     /** Adds one under the next line of its election; two at the same moment collide, and the later one fails. */
     int add(ElectionId electionId, Transmittal one) {
-        int line = Objects.requireNonNull(
-                jdbc.queryForObject(
-                        "select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?",
-                        Integer.class,
-                        electionId.value()),
-                "there is always a next line");
-        jdbc.update(INSERT, row(one, electionId.value(), line));
+        int line = jdbc.sql("select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+        jdbc.sql(INSERT).paramSource(new Line(electionId, line, 0, one)).update();
         return line;
     }
 
     void change(ElectionId electionId, int line, int version, Transmittal one) {
-        int changed = jdbc.update("""
-                update transmittal set voting_location = ?, returned_on = ?, bag = ?, seal_out = ?, seal_in = ?,
-                    supplied = ?, issued = ?, spoiled = ?, unused = ?, returned = ?, scanned_in_error = ?,
-                    loose_ballots = ?, version = version + 1
-                where election_id = ? and line_no = ? and version = ?""", row(one, electionId.value(), line, version));
+        int changed = jdbc.sql("""
+                        update transmittal set voting_location = :one.votingLocation, returned_on = :one.day,
+                            bag = :one.bag, seal_out = :one.sealOut, seal_in = :one.sealIn, supplied = :one.supplied,
+                            issued = :one.issued, spoiled = :one.spoiled, unused = :one.unused,
+                            returned = :one.returned, scanned_in_error = :one.scannedInError,
+                            loose_ballots = :one.looseBallots, version = version + 1
+                        where election_id = :electionId and line_no = :line and version = :version""")
+                .paramSource(new Line(electionId, line, version, one))
+                .update();
         if (changed == 0) {
             throw new OptimisticLockingFailureException("The transmittal of " + one.votingLocation()
                     + " was changed by somebody else since you opened it, or is not there.");
         }
     }
 
-    private static Object[] row(Transmittal one, Object... key) {
-        List<Object> row = new ArrayList<>();
-        Collections.addAll(row, one.votingLocation(), one.day(), one.bag(), one.sealOut(), one.sealIn());
-        Collections.addAll(row, one.supplied(), one.issued(), one.spoiled(), one.unused(), one.returned());
-        Collections.addAll(row, one.scannedInError(), one.looseBallots());
-        Collections.addAll(row, key);
-        return row.toArray();
-    }
-
     List<RecordedTransmittal> recorded(ElectionId electionId) {
-        return jdbc.query(
-                "select * from transmittal where election_id = ? order by line_no",
-                (row, number) ->
-                        new RecordedTransmittal(row.getInt("line_no"), row.getInt("version"), transmittal(row)),
-                electionId.value());
+        return jdbc.sql("select * from transmittal where election_id = ? order by line_no")
+                .param(electionId)
+                .query((row, number) ->
+                        new RecordedTransmittal(row.getInt("line_no"), row.getInt("version"), transmittal(row)))
+                .list();
     }
 
     List<Transmittal> all(ElectionId electionId) {

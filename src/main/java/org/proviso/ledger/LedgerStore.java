@@ -4,7 +4,8 @@ import java.util.List;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.core.chain.LedgerEntry;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -12,12 +13,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 class LedgerStore {
 
-    private static final int BATCH = 1_000;
+    /** An entry in its chain. */
+    private record Line(String chain, LedgerRow row) {}
 
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
 
-    LedgerStore(JdbcClient jdbc, JdbcTemplate batches) {
+    LedgerStore(JdbcClient jdbc, NamedParameterJdbcOperations batches) {
         this.jdbc = jdbc;
         this.batches = batches;
     }
@@ -52,20 +54,13 @@ class LedgerStore {
     }
 
     void insert(LedgerChain chain, List<LedgerEntry> entries) {
+        List<Line> lines = entries.stream()
+                .map(entry -> new Line(chain.name(), LedgerRow.of(entry)))
+                .toList();
         batches.batchUpdate("""
                 insert into ledger (chain, sequence, at, actor, act, subject, payload, previous_hash, hash)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?)""", entries, BATCH, (statement, entry) -> {
-            LedgerRow row = LedgerRow.of(entry);
-            statement.setString(1, chain.name());
-            statement.setLong(2, row.sequence());
-            statement.setString(3, row.at());
-            statement.setString(4, row.actor());
-            statement.setString(5, row.act());
-            statement.setString(6, row.subject());
-            statement.setString(7, row.payload());
-            statement.setString(8, row.previousHash());
-            statement.setString(9, row.hash());
-        });
+                values (:chain, :row.sequence, :row.at, :row.actor, :row.act, :row.subject, :row.payload,
+                    :row.previousHash, :row.hash)""", SqlParameterSourceUtils.createBatch(lines));
     }
 
     List<LedgerRow> rows(LedgerChain chain, long after, int limit) {

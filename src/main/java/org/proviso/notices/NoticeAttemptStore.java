@@ -3,9 +3,8 @@ package org.proviso.notices;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Code;
@@ -16,6 +15,16 @@ import org.springframework.stereotype.Repository;
 /** The table of attempts to tell a voter; added, and once marked as come back. */
 @Repository
 class NoticeAttemptStore {
+
+    /** An attempt to send a notice, under its number. */
+    private record Row(
+            Notice notice,
+            int number,
+            NoticeChannel channel,
+            LocalDateTime sentAt,
+            String letterHash,
+            UserName by,
+            Instant loggedAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -44,17 +53,9 @@ class NoticeAttemptStore {
         jdbc.sql("""
                         insert into notice_attempt (election_id, envelope_no, notice_no, attempt_no, channel, sent_at,
                             letter_sha256, logged_by, logged_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        notice.key().electionId(),
-                        notice.key().envelopeNo(),
-                        notice.number(),
-                        number,
-                        channel.code(),
-                        sentAt,
-                        letterHash,
-                        by,
-                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                        values (:notice.key.electionId, :notice.key.envelopeNo, :notice.number, :number, :channel,
+                            :sentAt, :letterHash, :by, :loggedAt)""")
+                .paramSource(new Row(notice, number, channel, sentAt, letterHash, by, clock.instant()))
                 .update();
         return number;
     }

@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +23,17 @@ import org.springframework.stereotype.Repository;
 /** The table of notices. Whoever writes a row holds its case. */
 @Repository
 class NoticeStore {
+
+    /** A notice that came up: of an ask with its reason, or of an outcome with its decision. */
+    private record Row(
+            EnvelopeKey key,
+            NoticeKind kind,
+            @Nullable Ask ask,
+            @Nullable Reason reason,
+            @Nullable Integer decisionNo,
+            LocalDateTime dueAt,
+            boolean heldApart,
+            Instant foundAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -53,38 +63,20 @@ class NoticeStore {
     }
 
     void insertAsk(EnvelopeKey key, DueAsk due, LocalDateTime dueAt, boolean heldApart) {
-        insert(key, NoticeKind.ASK, due.ask(), due.reason(), null, dueAt, heldApart);
+        insert(new Row(key, NoticeKind.ASK, due.ask(), due.reason(), null, dueAt, heldApart, clock.instant()));
     }
 
     void insertOutcome(EnvelopeKey key, int decisionNo, LocalDateTime dueAt, boolean heldApart) {
-        insert(key, NoticeKind.OUTCOME, null, null, decisionNo, dueAt, heldApart);
+        insert(new Row(key, NoticeKind.OUTCOME, null, null, decisionNo, dueAt, heldApart, clock.instant()));
     }
 
-    private void insert(
-            EnvelopeKey key,
-            NoticeKind kind,
-            @Nullable Ask ask,
-            @Nullable Reason reason,
-            @Nullable Integer decisionNo,
-            LocalDateTime dueAt,
-            boolean heldApart) {
+    private void insert(Row row) {
         jdbc.sql("""
                         insert into notice (election_id, envelope_no, notice_no, kind, ask, reason, decision_no, due_at,
                             held_apart, found_at, version)
-                        select ?, ?, coalesce(max(notice_no), 0) + 1, ?, ?, ?, ?, ?, ?, ?, 0
-                        from notice where election_id = ? and envelope_no = ?""")
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .param(kind.code())
-                .param(ask == null ? null : ask.code())
-                .param(reason == null ? null : reason.code())
-                .param(decisionNo)
-                .param(dueAt)
-                .param(heldApart)
-                .param(now())
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .update();
+                        select :key.electionId, :key.envelopeNo, coalesce(max(notice_no), 0) + 1, :kind, :ask, :reason,
+                            :decisionNo, :dueAt, :heldApart, :foundAt, 0
+                        from notice where election_id = :key.electionId and envelope_no = :key.envelopeNo""").paramSource(row).update();
     }
 
     /** Due again where it was withdrawn, with the reason as it is now. */
@@ -100,7 +92,7 @@ class NoticeStore {
     void withdraw(Notice notice) {
         changed(jdbc.sql("""
                         update notice set withdrawn_at = ?, version = version + 1
-                        where election_id = ? and envelope_no = ? and notice_no = ? and version = ?""").params(now()).params(place(notice)).update());
+                        where election_id = ? and envelope_no = ? and notice_no = ? and version = ?""").params(clock.instant()).params(place(notice)).update());
     }
 
     /** The voter was told, at the earliest then: a notice that went out is not withdrawn. */
@@ -149,9 +141,5 @@ class NoticeStore {
     private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
         OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
         return at == null ? null : at.toInstant();
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

@@ -18,6 +18,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 class RemakeSheetStore {
 
+    /** A sheet with its contests as their column has them. */
+    private record Row(RemakeSheet sheet, String contests) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -30,15 +33,9 @@ class RemakeSheetStore {
         jdbc.sql("""
                         insert into remake_sheet (election_id, batch_no, sheet_no, style_cast, style_right, contests,
                             ballots, version)
-                        values (?, ?, ?, ?, ?, ?, ?, 0)""")
-                .params(
-                        sheet.electionId(),
-                        sheet.batchNo(),
-                        sheet.number(),
-                        sheet.styleCast(),
-                        sheet.styleRight(),
-                        String.join(";", sheet.contests()),
-                        sheet.ballots())
+                        values (:sheet.electionId, :sheet.batchNo, :sheet.number, :sheet.styleCast, :sheet.styleRight,
+                            :contests, :sheet.ballots, 0)""")
+                .paramSource(new Row(sheet, String.join(";", sheet.contests())))
                 .update();
     }
 

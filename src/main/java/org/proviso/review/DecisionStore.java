@@ -3,8 +3,8 @@ package org.proviso.review;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -13,13 +13,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.deciding.DecisionOutcome;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -27,13 +29,11 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class DecisionStore {
 
-    private static final int BATCH = 1_000;
-
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
     private final Clock clock;
 
-    DecisionStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+    DecisionStore(JdbcClient jdbc, NamedParameterJdbcOperations batches, Clock clock) {
         this.jdbc = jdbc;
         this.batches = batches;
         this.clock = clock;
@@ -41,6 +41,36 @@ public class DecisionStore {
 
     /** What is decided of one case, on which assessment. */
     public record New(Settlement settlement, Set<String> contests, Decision.DecidedBallot ballot, int assessment) {}
+
+    /** A decision as its row has it. */
+    private record Made(
+            Settlement settlement,
+            int number,
+            String reasons,
+            @Nullable String departs,
+            String contests,
+            int assessment,
+            String decider,
+            DecidedBy by,
+            Instant decidedAt,
+            Decision.DecidedBallot ballot) {
+
+        static Made of(New one, int number, DecidedBy by, String decider, Instant at) {
+            Settlement settlement = one.settlement();
+            String departs = settlement.grounds().departsBecause();
+            return new Made(
+                    settlement,
+                    number,
+                    CodeListColumn.of(settlement.grounds().reasons()),
+                    departs.isBlank() ? null : departs,
+                    String.join(";", one.contests()),
+                    one.assessment(),
+                    decider,
+                    by,
+                    at,
+                    one.ballot());
+        }
+    }
 
     public void insert(New one, DecidedBy by, String decider) {
         insert(one.settlement().key().electionId(), List.of(one), by, decider);
@@ -51,31 +81,20 @@ public class DecisionStore {
         Map<EnvelopeNumber, Integer> last = last(
                 electionId,
                 made.stream().map(one -> one.settlement().key().envelopeNo()).toList());
-        OffsetDateTime now = now();
+        Instant now = clock.instant();
+        List<Made> rows = made.stream()
+                .map(one -> {
+                    EnvelopeNumber envelopeNo = one.settlement().key().envelopeNo();
+                    return Made.of(one, last.getOrDefault(envelopeNo, 0) + 1, by, decider, now);
+                })
+                .toList();
         batches.batchUpdate("""
                 insert into decision (election_id, envelope_no, decision_no, outcome, reasons, legal_reference,
                     departs_because, contests, assessment_no, decider, session_no, motion_no, decided_at,
                     style_cast, style_right, held_apart)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""", made, BATCH, (row, one) -> {
-            Settlement settlement = one.settlement();
-            String departs = settlement.grounds().departsBecause();
-            row.setString(1, electionId.value());
-            row.setString(2, settlement.key().envelopeNo().value());
-            row.setInt(3, last.getOrDefault(settlement.key().envelopeNo(), 0) + 1);
-            row.setString(4, settlement.as().code());
-            row.setString(5, CodeListColumn.of(settlement.grounds().reasons()));
-            row.setString(6, settlement.grounds().legalReference());
-            row.setString(7, departs.isBlank() ? null : departs);
-            row.setString(8, String.join(";", one.contests()));
-            row.setInt(9, one.assessment());
-            row.setString(10, decider);
-            row.setObject(11, by.sessionNo());
-            row.setObject(12, by.motionNo());
-            row.setObject(13, now);
-            row.setString(14, one.ballot().styleCast());
-            row.setString(15, one.ballot().styleRight());
-            row.setBoolean(16, one.ballot().heldApart());
-        });
+                values (:settlement.key.electionId, :settlement.key.envelopeNo, :number, :settlement.as, :reasons,
+                    :settlement.grounds.legalReference, :departs, :contests, :assessment, :decider, :by.sessionNo,
+                    :by.motionNo, :decidedAt, :ballot.styleCast, :ballot.styleRight, :ballot.heldApart)""", SqlParameterSourceUtils.createBatch(rows));
     }
 
     public Optional<Decision> standing(EnvelopeKey key) {
@@ -144,7 +163,9 @@ public class DecisionStore {
     public void setAside(EnvelopeKey key, String because) {
         jdbc.sql("""
                         update decision set set_aside_at = ?, set_aside_because = ?
-                        where election_id = ? and envelope_no = ? and set_aside_at is null""").params(now(), because, key.electionId(), key.envelopeNo()).update();
+                        where election_id = ? and envelope_no = ? and set_aside_at is null""")
+                .params(clock.instant(), because, key.electionId(), key.envelopeNo())
+                .update();
     }
 
     /** The number of the last decision, whatever became of it, by envelope number. */
@@ -177,9 +198,5 @@ public class DecisionStore {
                 row.getObject("decided_at", OffsetDateTime.class).toInstant(),
                 new Decision.DecidedBallot(
                         row.getString("style_cast"), row.getString("style_right"), row.getBoolean("held_apart")));
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

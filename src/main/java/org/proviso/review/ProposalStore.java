@@ -3,13 +3,13 @@ package org.proviso.review;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
@@ -25,6 +25,19 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class ProposalStore {
 
+    /** A proposal as its row has it. */
+    private record Proposed(
+            ProposeOutcome command,
+            int number,
+            String reasons,
+            @Nullable String departs,
+            int assessment,
+            UserName by,
+            Instant at) {}
+
+    /** What a second reader said of a proposal. */
+    private record SecondReview(Proposal proposal, UserName by, boolean agrees, String note, Instant at) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -38,17 +51,16 @@ public class ProposalStore {
         jdbc.sql("""
                         insert into proposal (election_id, envelope_no, proposal_no, outcome, reasons, legal_reference,
                             departs_because, assessment_no, proposed_by, proposed_at, state, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'standing', 0)""")
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .param(newest(key).map(Proposal::number).orElse(0) + 1)
-                .param(command.as().code())
-                .param(CodeListColumn.of(command.reasons()))
-                .param(command.legalReference())
-                .param(command.departsBecause().isBlank() ? null : command.departsBecause())
-                .param(assessment)
-                .param(by)
-                .param(now())
+                        values (:command.key.electionId, :command.key.envelopeNo, :number, :command.as, :reasons,
+                            :command.legalReference, :departs, :assessment, :by, :at, 'standing', 0)""")
+                .paramSource(new Proposed(
+                        command,
+                        newest(key).map(Proposal::number).orElse(0) + 1,
+                        CodeListColumn.of(command.reasons()),
+                        command.departsBecause().isBlank() ? null : command.departsBecause(),
+                        assessment,
+                        by,
+                        clock.instant()))
                 .update();
     }
 
@@ -97,16 +109,9 @@ public class ProposalStore {
         jdbc.sql("""
                         insert into second_review (election_id, envelope_no, proposal_no, proposed_by, reviewed_by,
                             agrees, note, reviewed_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        proposal.key().electionId(),
-                        proposal.key().envelopeNo(),
-                        proposal.number(),
-                        proposal.proposedBy(),
-                        by,
-                        agrees,
-                        note,
-                        now())
+                        values (:proposal.key.electionId, :proposal.key.envelopeNo, :proposal.number,
+                            :proposal.proposedBy, :by, :agrees, :note, :at)""")
+                .paramSource(new SecondReview(proposal, by, agrees, note, clock.instant()))
                 .update();
     }
 
@@ -141,9 +146,5 @@ public class ProposalStore {
                 row.getInt("assessment_no"),
                 new UserName(row.getString("proposed_by")),
                 Code.find(Proposal.State.class, row.getString("state")).orElseThrow());
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -28,6 +27,9 @@ class StatusLineStore {
 
     private static final String SEPARATOR = ";";
     private static final String UNTIL = "=";
+
+    /** A line with its lists as their columns have them. */
+    private record Row(StatusLine line, String reasons, String asks) {}
 
     private final JdbcClient jdbc;
 
@@ -72,30 +74,20 @@ class StatusLineStore {
         jdbc.sql("""
                         insert into status_line (key_hash, receipt_hash, election_id, state, reasons, asks, source,
                             voting_location, cast_on, sealed, registration_found, changed_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .param(line.keyHash())
-                .param(line.receiptHash())
-                .param(line.electionId())
-                .param(line.state().code())
-                .param(joined(line.reasons()))
-                .param(line.asks().stream().map(StatusLineStore::text).collect(Collectors.joining(SEPARATOR)))
-                .param(code(line.arrival().source()))
-                .param(line.arrival().votingLocation())
-                .param(line.arrival().castOn())
-                .param(line.arrival().sealed())
-                .param(line.registrationFound())
-                .param(utc(line.changedAt()))
+                        values (:line.keyHash, :line.receiptHash, :line.electionId, :line.state, :reasons, :asks,
+                            :line.arrival.source, :line.arrival.votingLocation, :line.arrival.castOn,
+                            :line.arrival.sealed, :line.registrationFound, :line.changedAt)""")
+                .paramSource(new Row(
+                        line,
+                        joined(line.reasons()),
+                        line.asks().stream().map(StatusLineStore::text).collect(Collectors.joining(SEPARATOR))))
                 .update();
     }
 
     void changedAt(String keyHash, Instant moment) {
         jdbc.sql("update status_line set changed_at = ? where key_hash = ?")
-                .params(utc(moment), keyHash)
+                .params(moment, keyHash)
                 .update();
-    }
-
-    private static OffsetDateTime utc(Instant moment) {
-        return OffsetDateTime.ofInstant(moment, ZoneOffset.UTC);
     }
 
     private static String joined(Collection<? extends Code> codes) {
@@ -119,10 +111,6 @@ class StatusLineStore {
         String[] sides = text.split(UNTIL, 0);
         return new VoterAsk(
                 Code.find(Ask.class, sides[0]).orElseThrow(), sides.length == 1 ? null : LocalDateTime.parse(sides[1]));
-    }
-
-    private static @Nullable String code(@Nullable Source source) {
-        return source == null ? null : source.code();
     }
 
     private static @Nullable Source source(@Nullable String code) {

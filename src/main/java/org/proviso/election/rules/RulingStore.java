@@ -3,9 +3,9 @@ package org.proviso.election.rules;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.ElectionId;
@@ -16,6 +16,10 @@ import org.springframework.stereotype.Repository;
 /** The tables of county rulings: what holds now, and every signing. */
 @Repository
 class RulingStore {
+
+    /** A signing under its number. */
+    private record Act(
+            ElectionId electionId, int number, CountyRuling ruling, UserName recordedBy, Instant recordedAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -42,17 +46,9 @@ class RulingStore {
         jdbc.sql("""
                         insert into ruling_act (election_id, act_no, rule, ruled_value, signed_by, signed_on, ground,
                             recorded_by, recorded_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        electionId,
-                        number,
-                        ruling.rule(),
-                        ruling.value(),
-                        ruling.signedBy(),
-                        ruling.on(),
-                        ruling.ground(),
-                        recordedBy,
-                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                        values (:electionId, :number, :ruling.rule, :ruling.value, :ruling.signedBy, :ruling.on,
+                            :ruling.ground, :recordedBy, :recordedAt)""")
+                .paramSource(new Act(electionId, number, ruling, recordedBy, clock.instant()))
                 .update();
         return number;
     }

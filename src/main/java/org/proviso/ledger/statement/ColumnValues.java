@@ -22,4 +22,10 @@ final class ColumnValues extends AbstractSqlParameterSource {
     public @Nullable Object getValue(String name) {
         return ColumnValue.of(values.getValue(name));
     }
+
+    /** What Spring knows of the type, so that an empty value needs no question to the database. */
+    @Override
+    public int getSqlType(String name) {
+        return values.getSqlType(name);
+    }
 }

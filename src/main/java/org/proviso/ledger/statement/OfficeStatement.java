@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.ResultSetExtractor;
 import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.RowMapper;
-import org.springframework.jdbc.core.namedparam.SimplePropertySqlParameterSource;
+import org.springframework.jdbc.core.namedparam.BeanPropertySqlParameterSource;
 import org.springframework.jdbc.core.namedparam.SqlParameterSource;
 import org.springframework.jdbc.core.simple.JdbcClient.MappedQuerySpec;
 import org.springframework.jdbc.core.simple.JdbcClient.ResultQuerySpec;
@@ -68,7 +68,7 @@ record OfficeStatement(StatementSpec plain) implements StatementSpec {
 
     @Override
     public StatementSpec paramSource(Object values) {
-        return paramSource(new SimplePropertySqlParameterSource(values));
+        return paramSource(new BeanPropertySqlParameterSource(values));
     }
 
     @Override

@@ -1,12 +1,10 @@
 package org.proviso.review.assess;
 
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -26,7 +24,8 @@ import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.review.CaseState;
 import org.proviso.review.CodeListColumn;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -49,13 +48,14 @@ public class AssessmentStore {
             where place = 1 group by envelope_no, assessment_no order by envelope_no
             """;
 
-    private record Line(EnvelopeKey key, int number, KeptAssessment kept) {}
+    /** One way of an assessment as its row has it. */
+    private record Line(EnvelopeKey key, int number, KeptAssessment kept, String reasons, Instant assessedAt) {}
 
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
     private final Clock clock;
 
-    AssessmentStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+    AssessmentStore(JdbcClient jdbc, NamedParameterJdbcOperations batches, Clock clock) {
         this.jdbc = jdbc;
         this.batches = batches;
         this.clock = clock;
@@ -69,7 +69,7 @@ public class AssessmentStore {
         assessed.forEach((key, ways) -> {
             int number = last.getOrDefault(key.envelopeNo(), 0) + 1;
             numbers.put(key, number);
-            ways.forEach(kept -> lines.add(new Line(key, number, kept)));
+            ways.forEach(kept -> lines.add(line(key, number, kept)));
         });
         insert(lines);
         return numbers;
@@ -79,7 +79,7 @@ public class AssessmentStore {
     public void insertFirst(Map<EnvelopeKey, List<KeptAssessment>> assessed) {
         List<Line> lines = new ArrayList<>();
         assessed.forEach((key, ways) -> {
-            ways.forEach(kept -> lines.add(new Line(key, 1, kept)));
+            ways.forEach(kept -> lines.add(line(key, 1, kept)));
             if (lines.size() >= BATCH) {
                 insert(lines);
                 lines.clear();
@@ -185,29 +185,17 @@ public class AssessmentStore {
         return last;
     }
 
+    private Line line(EnvelopeKey key, int number, KeptAssessment kept) {
+        return new Line(key, number, kept, CodeListColumn.of(kept.reasons()), clock.instant());
+    }
+
     private void insert(List<Line> lines) {
-        OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
         batches.batchUpdate("""
                 insert into assessment (election_id, envelope_no, assessment_no, way, facts, as_of, pack_hash,
                     engine_version, recommendation, reasons, held_apart, content, assessed_at)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""", lines, BATCH, (row, line) -> fill(row, line, now));
-    }
-
-    private static void fill(PreparedStatement row, Line line, OffsetDateTime now) throws SQLException {
-        KeptAssessment kept = line.kept();
-        row.setString(1, line.key().electionId().value());
-        row.setString(2, line.key().envelopeNo().value());
-        row.setInt(3, line.number());
-        row.setString(4, kept.way().code());
-        row.setString(5, kept.facts());
-        row.setObject(6, kept.asOf());
-        row.setString(7, kept.packHash());
-        row.setInt(8, kept.engineVersion());
-        row.setString(9, kept.recommendation().code());
-        row.setString(10, CodeListColumn.of(kept.reasons()));
-        row.setBoolean(11, kept.heldApart());
-        row.setString(12, kept.content());
-        row.setObject(13, now);
+                values (:key.electionId, :key.envelopeNo, :number, :kept.way, :kept.facts, :kept.asOf, :kept.packHash,
+                    :kept.engineVersion, :kept.recommendation, :reasons, :kept.heldApart, :kept.content,
+                    :assessedAt)""", SqlParameterSourceUtils.createBatch(lines));
     }
 
     static KeptAssessment kept(ResultSet row, int number) throws SQLException {

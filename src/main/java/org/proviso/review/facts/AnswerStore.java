@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -30,6 +29,10 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class AnswerStore {
 
+    /** An answer under its number, with its fact and words as their columns have them. */
+    private record Row(
+            EnvelopeKey key, int number, String question, RecordedAnswer answer, String fact, String words) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -43,18 +46,15 @@ public class AnswerStore {
         jdbc.sql("""
                         insert into answer_given (election_id, envelope_no, answer_no, kind, question, fact, fact_words,
                             reason, received_at, given_by, given_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .param(next(key))
-                .param(answer.kind().code())
-                .param(question)
-                .param(answer.fact().key())
-                .param(answer.words().stream().map(Code::code).collect(Collectors.joining(";")))
-                .param(answer.reason())
-                .param(answer.receivedAt())
-                .param(answer.by())
-                .param(answer.at().atOffset(ZoneOffset.UTC))
+                        values (:key.electionId, :key.envelopeNo, :number, :answer.kind, :question, :fact, :words,
+                            :answer.reason, :answer.receivedAt, :answer.by, :answer.at)""")
+                .paramSource(new Row(
+                        key,
+                        next(key),
+                        question,
+                        answer,
+                        answer.fact().key(),
+                        answer.words().stream().map(Code::code).collect(Collectors.joining(";"))))
                 .update();
     }
 
@@ -89,11 +89,7 @@ public class AnswerStore {
         return jdbc.sql("""
                         update answer_given set withdrawn_at = ?
                         where election_id = ? and envelope_no = ? and fact = ? and withdrawn_at is null""")
-                .params(
-                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
-                        key.electionId(),
-                        key.envelopeNo(),
-                        fact.key())
+                .params(clock.instant(), key.electionId(), key.envelopeNo(), fact.key())
                 .update();
     }
 

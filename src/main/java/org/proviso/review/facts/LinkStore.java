@@ -3,12 +3,12 @@ package org.proviso.review.facts;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,7 +23,8 @@ import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.kept.LinkJson;
-import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
+import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -31,16 +32,27 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class LinkStore {
 
-    private static final int BATCH = 1_000;
     private static final String NEWEST = """
             link.link_no = (select max(newer.link_no) from link newer
                 where newer.election_id = link.election_id and newer.envelope_no = link.envelope_no)""";
 
+    /** A link with its voter, likeness and candidates as their columns have them. */
+    private record Row(
+            EnvelopeKey key,
+            Link link,
+            @Nullable String voterId,
+            String likeness,
+            String candidates,
+            int rollSnapshot,
+            @Nullable String by,
+            Instant at,
+            String ground) {}
+
     private final JdbcClient jdbc;
-    private final JdbcTemplate batches;
+    private final NamedParameterJdbcOperations batches;
     private final Clock clock;
 
-    LinkStore(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
+    LinkStore(JdbcClient jdbc, NamedParameterJdbcOperations batches, Clock clock) {
         this.jdbc = jdbc;
         this.batches = batches;
         this.clock = clock;
@@ -48,22 +60,14 @@ public class LinkStore {
 
     /** The links the match presumes, the first of each envelope. */
     public void insertPresumed(ElectionId electionId, int rollSnapshot, Map<EnvelopeNumber, Link> links) {
-        OffsetDateTime now = now();
+        List<Row> rows = links.entrySet().stream()
+                .map(one -> row(new EnvelopeKey(electionId, one.getKey()), one.getValue(), rollSnapshot, null, ""))
+                .toList();
         batches.batchUpdate("""
                 insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
                     candidates, snapshot_no, linked_at, ground)
-                values (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, '')""", links.entrySet(), BATCH, (row, one) -> {
-            Link link = one.getValue();
-            row.setString(1, electionId.value());
-            row.setString(2, one.getKey().value());
-            row.setString(3, link.identity().code());
-            row.setString(4, Key.text(link.voterId()));
-            row.setDouble(5, link.probability());
-            row.setString(6, LinkJson.likeness(link));
-            row.setString(7, LinkJson.candidates(link));
-            row.setInt(8, rollSnapshot);
-            row.setObject(9, now);
-        });
+                values (:key.electionId, :key.envelopeNo, 1, :link.identity, :voterId, :link.probability, :likeness,
+                    :candidates, :rollSnapshot, :at, :ground)""", SqlParameterSourceUtils.createBatch(rows));
     }
 
     /** A newer link: by a person with the ground, or by a new match ({@code by} null, ground empty). */
@@ -71,22 +75,22 @@ public class LinkStore {
         jdbc.sql("""
                         insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,
                             candidates, snapshot_no, linked_by, linked_at, ground)
-                        select ?, ?, coalesce(max(link_no), 0) + 1, ?, ?, ?, ?, ?, ?, ?, ?, ?
-                        from link where election_id = ? and envelope_no = ?""")
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .param(link.identity().code())
-                .param(link.voterId())
-                .param(link.probability())
-                .param(LinkJson.likeness(link))
-                .param(LinkJson.candidates(link))
-                .param(rollSnapshot)
-                .param(by)
-                .param(now())
-                .param(ground)
-                .param(key.electionId())
-                .param(key.envelopeNo())
-                .update();
+                        select :key.electionId, :key.envelopeNo, coalesce(max(link_no), 0) + 1, :link.identity,
+                            :voterId, :link.probability, :likeness, :candidates, :rollSnapshot, :by, :at, :ground
+                        from link where election_id = :key.electionId and envelope_no = :key.envelopeNo""").paramSource(row(key, link, rollSnapshot, by, ground)).update();
+    }
+
+    private Row row(EnvelopeKey key, Link link, int rollSnapshot, @Nullable UserName by, String ground) {
+        return new Row(
+                key,
+                link,
+                Key.text(link.voterId()),
+                LinkJson.likeness(link),
+                LinkJson.candidates(link),
+                rollSnapshot,
+                Key.text(by),
+                clock.instant(),
+                ground);
     }
 
     public Optional<Link> newest(EnvelopeKey key) {
@@ -164,9 +168,5 @@ public class LinkStore {
                 row.getDouble("probability"),
                 row.getString("likeness"),
                 row.getString("candidates"));
-    }
-
-    private OffsetDateTime now() {
-        return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 }

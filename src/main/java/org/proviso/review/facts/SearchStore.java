@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -29,6 +28,10 @@ public class SearchStore {
     /** One search as it was recorded. */
     record RecordedSearch(SearchFound found, String note, UserName by, Instant at) {}
 
+    /** A search under its number, with the places as their column has them. */
+    private record Row(
+            EnvelopeKey key, int number, String lookedIn, SearchFound found, String note, UserName by, Instant at) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -47,16 +50,15 @@ public class SearchStore {
         jdbc.sql("""
                         insert into voter_search (election_id, envelope_no, search_no, looked_in, found, note,
                             searched_by, searched_at)
-                        values (?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        key.electionId(),
-                        key.envelopeNo(),
+                        values (:key.electionId, :key.envelopeNo, :number, :lookedIn, :found, :note, :by, :at)""")
+                .paramSource(new Row(
+                        key,
                         number,
                         lookedIn.stream().sorted().map(Code::code).collect(Collectors.joining(";")),
-                        found.code(),
+                        found,
                         note,
                         by,
-                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                        clock.instant()))
                 .update();
     }
 
