@@ -7,11 +7,11 @@ import java.util.stream.Collectors;
 
 /**
  * What came of an act: it was recorded, or it cannot be done now and nothing was written. A stale version, a missing
- * permission and broken input are exceptions instead. A refusal must not be lost, so nobody drops a result unseen.
+ * permission and broken input are exceptions instead. Nobody drops a result unseen
+ * ({@code ResultsSeenTest}).
  *
  * @param <T> what is new by the act
  */
-@CheckReturnValue
 public sealed interface ActResult<T> {
 
     /** Recorded; the thing as it is now. */
