@@ -40,7 +40,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.ui.field.ActButton;
 
-/** The parts of a meeting's page, each seen and pressed by the member who is signed in. */
+/** The parts of a meeting's page and its MotionSheet, each seen and pressed by the member who is signed in. */
 class SessionDetailsPageTest {
 
     private static final BoardActRunner STEPS = new BoardActRunner(() -> {});
