@@ -70,7 +70,7 @@ public class UserService {
                 .refuse(user -> nobodyLeft(user, user.enabled() && roles.contains(Role.ADMINISTRATOR)))
                 .save(user -> {
                     users.changeRoles(userName, version, roles);
-                    return user;
+                    return known(userName);
                 })
                 .record(user -> AccountOpening.line("roles_changed", user, roles));
     }
@@ -83,7 +83,7 @@ public class UserService {
                 .refuse(user -> nobodyLeft(user, enabled && user.has(Role.ADMINISTRATOR)))
                 .save(user -> {
                     users.enable(userName, version, enabled);
-                    return user;
+                    return known(userName);
                 })
                 .record(user ->
                         AccountOpening.line(enabled ? "account_opened_again" : "account_closed", user, user.roles()));
@@ -112,7 +112,7 @@ public class UserService {
                 .refuse(user -> passwords.refusal(old, chosen, users.passwordHash(user.userName())))
                 .save(user -> {
                     users.changePassword(user.userName(), passwords.hash(chosen), false);
-                    return user;
+                    return known(user.userName());
                 })
                 .record(user -> LedgerLine.of(
                         LedgerChain.OFFICE, "password_changed", user.actor().pseudonym(), Map.of()));
