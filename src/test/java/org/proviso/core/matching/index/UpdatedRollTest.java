@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Predicate;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -26,6 +27,7 @@ import org.proviso.core.matching.MessyElection;
 import org.proviso.core.matching.SmallRoll;
 import org.proviso.core.matching.grades.GradeFrequencies;
 import org.proviso.core.matching.late.LateMatching;
+import org.proviso.core.matching.late.NearVoters;
 
 /** A roll updated over its index answers as one indexed anew, and moves nobody whom the update does not concern. */
 class UpdatedRollTest {
@@ -37,6 +39,9 @@ class UpdatedRollTest {
     private static final double OF_CHANCE = 1e-3;
 
     private static final double FAR_FETCHED = 1e-3;
+
+    /** A candidate below one percent is shown to nobody. */
+    private static final double SHOWN = 1e-2;
 
     /** Counts of names and homes are those of the older roll: they move odds by a few bits where counts are small. */
     private static final double OF_COUNTS = 4;
@@ -107,8 +112,11 @@ class UpdatedRollTest {
         List<Match> again = new LateMatching(updated, election.envelopes, claims, late::records, 2).near(late.near());
         assertThat(again).as("some are left alone").hasSizeLessThan(election.envelopes.size());
         again.forEach(match -> now.put(match.envelopeNo(), match));
+        Map<EnvelopeNumber, MatchQuery> envelopes = new HashMap<>();
+        election.envelopes.forEach(envelope -> envelopes.put(envelope.envelopeNo(), envelope));
         for (Match match : updated.matchAll(election.envelopes, 2)) {
-            alike(now.get(match.envelopeNo()), match);
+            NearOne near = new NearOne(late, envelopes.get(match.envelopeNo()));
+            alike(now.get(match.envelopeNo()), match, near::isCompared);
         }
     }
 
@@ -138,15 +146,19 @@ class UpdatedRollTest {
     }
 
     private static void alike(Match one, Match other) {
-        assertThat(one.verdict()).as("%s and %s", one, other).isEqualTo(other.verdict());
-        assertThat(one.reason()).isEqualTo(other.reason());
-        has(one, other.candidates());
-        has(other, one.candidates());
+        alike(one, other, candidate -> candidate.probability() > FAR_FETCHED);
     }
 
-    private static void has(Match match, List<Candidate> candidates) {
+    private static void alike(Match one, Match other, Predicate<Candidate> isCompared) {
+        assertThat(one.verdict()).as("%s and %s", one, other).isEqualTo(other.verdict());
+        assertThat(one.reason()).isEqualTo(other.reason());
+        has(one, other.candidates(), isCompared);
+        has(other, one.candidates(), isCompared);
+    }
+
+    private static void has(Match match, List<Candidate> candidates, Predicate<Candidate> isCompared) {
         for (Candidate candidate : candidates) {
-            if (candidate.probability() > FAR_FETCHED) {
+            if (isCompared.test(candidate)) {
                 assertThat(match.candidates())
                         .filteredOn(one -> one.voterId().equals(candidate.voterId()))
                         .singleElement()
@@ -155,6 +167,24 @@ class UpdatedRollTest {
                             assertThat(one.probability()).isCloseTo(candidate.probability(), within(OF_CHANCE));
                         });
             }
+        }
+    }
+
+    /**
+     * A candidate that shares no pair of fields with the envelope stands in one of its lists by chance. In a county of 300
+     * that happens; no page shows such a one, and the late match need not look for it.
+     */
+    private record NearOne(LateRoll late, MatchQuery envelope) {
+
+        boolean isCompared(Candidate candidate) {
+            return candidate.probability() > SHOWN
+                    || (candidate.probability() > FAR_FETCHED && sharesPair(candidate.voterId()));
+        }
+
+        private boolean sharesPair(VoterId voterId) {
+            NearVoters near = new NearVoters();
+            late.records(Set.of(voterId)).forEach(near::add);
+            return !near.among(List.of(envelope)).isEmpty();
         }
     }
 
