@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Key;
 import org.proviso.core.VoterId;
@@ -51,6 +52,8 @@ public final class Reviewing {
     private final Office office;
     private final EnvelopeKey key;
     private final Truth truth;
+    private int lookedAt = -1;
+    private @Nullable CaseReport lastReport;
 
     public Reviewing(Office office, EnvelopeKey key, Truth truth) {
         this.office = office;
@@ -204,8 +207,14 @@ public final class Reviewing {
                 .anyMatch(one -> one.question().key().equals(question) && one.answer() instanceof Answer.Open);
     }
 
+    /** What the rules say since the last act on the case. */
     public CaseReport report() {
-        return office.the(AssessmentService.class).now(key);
+        int version = now().version();
+        if (lastReport == null || version != lookedAt) {
+            lastReport = office.the(AssessmentService.class).now(key);
+            lookedAt = version;
+        }
+        return lastReport;
     }
 
     private EnvelopeCase now() {

@@ -88,7 +88,7 @@ public class AssessmentService {
     /** The case as the rules see it now; nothing is written. */
     @Transactional(readOnly = true)
     public CaseReport now(EnvelopeKey key) {
-        return assess(key).report();
+        return Objects.requireNonNull(reports(List.of(key)).get(key), "every case asked for is reported");
     }
 
     /** What was assessed last. */
@@ -131,7 +131,26 @@ public class AssessmentService {
         return lots;
     }
 
+    /** The cases with what is kept of them. */
     private SortedMap<EnvelopeKey, AssessedCase> together(List<EnvelopeKey> keys) {
+        BallotCatalog ballots = elections.ballots(keys.get(0).electionId());
+        return each(keys, (report, all, book, asOf) -> {
+            EnvelopeNumber number = report.envelope().envelopeNo();
+            return new AssessedCase(
+                    report, KeptAssessment.of(report, all.noticesSent(number), book, asOf), ballot(report, ballots));
+        });
+    }
+
+    private SortedMap<EnvelopeKey, CaseReport> reports(List<EnvelopeKey> keys) {
+        return each(keys, (report, all, book, asOf) -> report);
+    }
+
+    /** What is wanted of a case, from its report and from what that was made of. */
+    private interface Wanted<T> {
+        T of(CaseReport report, Records all, DeadlineBook book, LocalDateTime asOf);
+    }
+
+    private <T> SortedMap<EnvelopeKey, T> each(List<EnvelopeKey> keys, Wanted<T> wanted) {
         ElectionId electionId = keys.get(0).electionId();
         DeadlineBook book = desk.book(electionId);
         LocalDateTime asOf = desk.now(electionId);
@@ -141,20 +160,14 @@ public class AssessmentService {
         Map<EnvelopeNumber, Link> newest = links.newest(electionId, numbers);
         Records all = records.together(electionId, envelopes.values(), newest);
         Adjudicator adjudicator = new Adjudicator(all, book, asOf);
-        BallotCatalog ballots = elections.ballots(electionId);
-        SortedMap<EnvelopeKey, AssessedCase> assessed = new TreeMap<>();
+        SortedMap<EnvelopeKey, T> found = new TreeMap<>();
         for (EnvelopeKey key : keys) {
             CaseReport report = adjudicator.report(
                     Optional.ofNullable(envelopes.get(key.envelopeNo())).orElseThrow(),
                     Optional.ofNullable(newest.get(key.envelopeNo())).orElseThrow());
-            assessed.put(
-                    key,
-                    new AssessedCase(
-                            report,
-                            KeptAssessment.of(report, all.noticesSent(key.envelopeNo()), book, asOf),
-                            ballot(report, ballots)));
+            found.put(key, wanted.of(report, all, book, asOf));
         }
-        return assessed;
+        return found;
     }
 
     /** Writes down what a proposal or a decision on a locked case rests on; its number. */
@@ -186,11 +199,7 @@ public class AssessmentService {
     /** Tells the later rooms how held cases of one election stand, as the rules see them now; nothing is written. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void announceAnew(Collection<EnvelopeKey> keys) {
-        for (List<EnvelopeKey> lot : lots(keys)) {
-            SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
-            together(lot).forEach((key, one) -> reports.put(key, one.report()));
-            announce(reports);
-        }
+        lots(keys).forEach(lot -> announce(reports(lot)));
     }
 
     private static ElectionId electionOf(Map<EnvelopeKey, AssessedCase> assessed) {
