@@ -43,5 +43,11 @@ import org.springframework.context.annotation.FilterType;
         excludeFilters =
                 @ComponentScan.Filter(
                         type = FilterType.REGEX,
-                        pattern = {".*\\.WebSecurity", ".*\\.FirstAccounts", ".*\\.ui\\..*", ".*Test.*"}))
+                        pattern = {
+                            ".*\\.WebSecurity",
+                            ".*\\.FirstAccounts",
+                            ".*\\.StartCheck",
+                            ".*\\.ui\\..*",
+                            ".*Test.*"
+                        }))
 final class OfficeServices {}

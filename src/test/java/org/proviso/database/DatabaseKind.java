@@ -34,6 +34,11 @@ public enum DatabaseKind {
     /** Where its database is; may skip or fail the running test where there is no server. */
     abstract String url();
 
+    /** The address of a new, empty database; fails where there is no server. */
+    public String newUrl() {
+        return url();
+    }
+
     /** Connections to a database of its own, not yet migrated. */
     public HikariDataSource open() {
         return open(url());

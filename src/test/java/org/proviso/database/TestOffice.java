@@ -49,7 +49,12 @@ public final class TestOffice {
 
     /** An office over an H2 database that may be there already; whoever opened it closes it. */
     public static TestOffice over(String h2Url) {
-        return new TestOffice(DatabaseKind.H2, DatabaseKind.H2.open(h2Url));
+        return over(DatabaseKind.H2, h2Url);
+    }
+
+    /** The same over a database of either kind. */
+    public static TestOffice over(DatabaseKind kind, String url) {
+        return new TestOffice(kind, kind.open(url));
     }
 
     /** Lets the database go. */

@@ -9,10 +9,7 @@ import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
 import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.support.JdbcTransactionManager;
-import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.annotation.EnableTransactionManagement;
-import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.validation.beanvalidation.MethodValidationPostProcessor;
 
 /**
@@ -43,6 +40,7 @@ import org.springframework.validation.beanvalidation.MethodValidationPostProcess
                             ".*\\.ServerClock",
                             ".*\\.DeadlineTimer",
                             ".*\\.RulesAtStart",
+                            ".*\\.StartCheck",
                             ".*Test.*"
                         }))
 class TestOfficeServices {
@@ -72,15 +70,5 @@ class TestOfficeServices {
     @Bean
     JdbcTemplate template(DataSource connections) {
         return new JdbcTemplate(connections);
-    }
-
-    @Bean
-    PlatformTransactionManager transactions(DataSource connections) {
-        return new JdbcTransactionManager(connections);
-    }
-
-    @Bean
-    TransactionTemplate transaction(PlatformTransactionManager transactions) {
-        return new TransactionTemplate(transactions);
     }
 }
