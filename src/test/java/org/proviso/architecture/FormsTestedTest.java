@@ -75,7 +75,7 @@ class FormsTestedTest {
             return files.filter(file -> file.toString().endsWith("Test.java"))
                     .filter(file -> !file.endsWith("FormsTestedTest.java"))
                     .map(FormsTestedTest::read)
-                    .filter(text -> text.contains("import com.github.mvysny.kaributesting"))
+                    .filter(text -> text.contains("PageDriver") || text.contains("com.github.mvysny.kaributesting"))
                     .collect(Collectors.joining("\n"));
         }
     }

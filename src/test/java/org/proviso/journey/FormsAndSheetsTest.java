@@ -1,34 +1,19 @@
 package org.proviso.journey;
 
-import static com.github.mvysny.kaributesting.v10.LocatorJ._find;
 import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+import static org.proviso.journey.PageDriver.type;
 
-import com.github.mvysny.fakeservlet.FakeRequest;
-import com.github.mvysny.kaributesting.v10.MockVaadin;
-import com.github.mvysny.kaributesting.v10.Routes;
-import com.github.mvysny.kaributesting.v10.mock.MockedUI;
-import com.github.mvysny.kaributesting.v10.spring.MockSpringServlet;
-import com.vaadin.flow.component.ClickEvent;
-import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.ComponentUtil;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.datetimepicker.DateTimePicker;
-import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.router.Route;
-import com.vaadin.flow.server.VaadinServletRequest;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.proviso.Proviso;
@@ -43,17 +28,12 @@ import org.proviso.database.TestOffice;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
-import org.proviso.ui.field.ActButton;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
 import org.springframework.context.annotation.Import;
-import org.springframework.core.type.filter.AnnotationTypeFilter;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.util.ClassUtils;
 
 /**
  * Forms and sheets of a running server, each opened on its page by who may, refused once, filled in and saved:
@@ -93,59 +73,8 @@ class FormsAndSheetsTest {
         office.close();
     }
 
-    /** What one of the staff does on a page. */
     private void on(String address, String who, Runnable act) {
-        as(who, () -> {
-            MockVaadin.setup(MockedUI::new, new MockSpringServlet(routes(), server, MockedUI::new));
-            try {
-                FakeRequest request =
-                        (FakeRequest) VaadinServletRequest.getCurrent().getRequest();
-                request.setUserPrincipalInt(SecurityContextHolder.getContext().getAuthentication());
-                UI.getCurrent().navigate(address);
-                act.run();
-                return who;
-            } finally {
-                MockVaadin.tearDown();
-            }
-        });
-    }
-
-    private static Routes routes() {
-        ClassPathScanningCandidateComponentProvider pages = new ClassPathScanningCandidateComponentProvider(false);
-        pages.addIncludeFilter(new AnnotationTypeFilter(Route.class));
-        Set<Class<? extends Component>> routes = pages.findCandidateComponents("org.proviso").stream()
-                .map(page -> ClassUtils.resolveClassName(String.valueOf(page.getBeanClassName()), null)
-                        .<Component>asSubclass(Component.class))
-                .collect(Collectors.toSet());
-        return new Routes(routes, Set.of(), true);
-    }
-
-    private static String name(ActButton button) {
-        return Optional.ofNullable(button.getElement().getAttribute("aria-label"))
-                .orElse(button.getElement().getTextRecursively());
-    }
-
-    /** Presses the button of that name that came last: a sheet lies over its page. */
-    private static void press(String name) {
-        List<ActButton> found = _find(ActButton.class).stream()
-                .filter(button -> name(button).startsWith(name))
-                .toList();
-        assertThat(found).as(name).isNotEmpty();
-        ActButton last = found.get(found.size() - 1);
-        ComponentUtil.fireEvent(last, new ClickEvent<>(last));
-    }
-
-    private static void type(String field, String text) {
-        _get(Input.class, wanted -> wanted.withId(field)).setValue(text);
-    }
-
-    /** The words of the page, and of the sheets over it. */
-    private static String said() {
-        return Stream.concat(
-                        Stream.of(UI.getCurrent()),
-                        UI.getCurrent().getInternals().getActiveRouterTargetsChain().stream())
-                .map(part -> part.getElement().getTextRecursively())
-                .collect(Collectors.joining(" "));
+        PageDriver.of(server).on(address, who, act);
     }
 
     @Test
