@@ -13,6 +13,8 @@ import com.github.mvysny.kaributesting.v10.spring.MockSpringServlet;
 import com.vaadin.flow.component.ClickEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.ComponentUtil;
+import com.vaadin.flow.component.HasValidation;
+import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.Span;
@@ -25,7 +27,9 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.Choice;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
 import org.springframework.core.type.filter.AnnotationTypeFilter;
@@ -125,6 +129,31 @@ final class PageDriver {
         _fireValueChange(box, true);
     }
 
+    /** Enters a value in the field of a sheet that has this label; of several the one that came last. */
+    @SuppressWarnings("unchecked")
+    static <V> void fill(String label, @Nullable V value) {
+        ((HasValue<?, V>) labeled(label)).setValue(value);
+    }
+
+    /** What is said to be wrong in the field with this label; empty where nothing is. */
+    static String marked(String label) {
+        HasValidation field = (HasValidation) labeled(label);
+        return field.isInvalid() ? String.valueOf(field.getErrorMessage()) : "";
+    }
+
+    private static Component labeled(String label) {
+        List<Component> found = _find(Component.class, wanted -> wanted.withLabel(label));
+        assertThat(found).as(label).isNotEmpty();
+        return found.get(found.size() - 1);
+    }
+
+    /** Chooses one of the codes in the list of that name. */
+    static void choose(String field, String code) {
+        Choice list = _get(Choice.class, wanted -> wanted.withId(field));
+        list.setValue(code);
+        _fireValueChange(list, true);
+    }
+
     /** What is said to be wrong beside the box of that name; empty where nothing is. */
     static String wrong(String field) {
         return _get(Span.class, wanted -> wanted.withId(field + "-problem")).getText();
@@ -132,6 +161,8 @@ final class PageDriver {
 
     /** The words of the page, and of the sheets over it. */
     static String said() {
+        // a sheet is on the page once the server has answered
+        MockVaadin.clientRoundtrip();
         return Stream.concat(
                         Stream.of(UI.getCurrent()),
                         UI.getCurrent().getInternals().getActiveRouterTargetsChain().stream())
