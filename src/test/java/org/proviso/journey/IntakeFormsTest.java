@@ -2,6 +2,7 @@ package org.proviso.journey;
 
 import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.choose;
 import static org.proviso.journey.PageDriver.press;
@@ -10,6 +11,8 @@ import static org.proviso.journey.PageDriver.type;
 import static org.proviso.journey.PageDriver.wrong;
 
 import com.vaadin.flow.component.checkbox.Checkbox;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,9 +22,9 @@ import org.proviso.core.Envelope.Field;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
+import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
-import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.keying.KeyingDraft;
 import org.proviso.intake.keying.KeyingService;
@@ -130,7 +133,7 @@ class IntakeFormsTest {
         EnvelopeKey key = PagesOffice.key("P-1016");
         pages.on("intake/cure", "jon", () -> {
             type("sought", "P-1016");
-            choose("kind", Ask.IDENTIFICATION.code());
+            choose("kind", Ask.SIGNATURE.code());
             type("stamp-day", "yesterday");
             press("Record evidence");
             assertThat(wrong("stamp-day")).isEqualTo("Enter the month, day and year: 3/12/1984 or 03121984.");
@@ -146,11 +149,15 @@ class IntakeFormsTest {
             press("Record evidence");
             assertThat(MessageLine.words()).isEqualTo("Evidence recorded for envelope P-1016.");
         });
-        assertThat(brought(key)).singleElement().asString().contains("Passport, shown at the counter.");
+        assertThat(brought(key))
+                .extracting(CureEvidence::ask, CureEvidence::receivedAt, CureEvidence::words)
+                .containsExactly(
+                        tuple(Ask.SIGNATURE, LocalDateTime.of(2026, 8, 6, 9, 15), "Passport, shown at the counter."));
     }
 
-    private static List<String> brought(EnvelopeKey key) {
-        return as("jon", () -> PagesOffice.the(CureLookupService.class).brought(key.electionId(), key.envelopeNo()));
+    private static List<CureEvidence> brought(EnvelopeKey key) {
+        return PagesOffice.the(IntakeService.class)
+                .cureEvidence(key.electionId(), key.envelopeNo(), ZoneId.of("America/Detroit"));
     }
 
     @Test
