@@ -151,6 +151,8 @@ class SetupFormsTest {
             assertThat(orders("Osprey District Court")).isEmpty();
             type("envelopes", "P-1056");
             press("Record order");
+            press("Record order");
+            assertThat(wrong("court")).as("recorded once").isEqualTo("Required.");
         });
         assertThat(orders("Osprey District Court"))
                 .containsExactly(new CourtOrder(
