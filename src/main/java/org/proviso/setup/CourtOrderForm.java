@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.H2;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -113,6 +114,8 @@ final class CourtOrderForm extends Div {
         }
         result.ifAccepted().ifPresent(recorded -> {
             MessageLine.done("Order " + recorded.orderNo() + " recorded. The cases it affects were reassessed.");
+            // pressed once more, the same order would be on file twice
+            List.of(court, date, scope, untilDay, untilTime, envelopes).forEach(field -> field.text(""));
             after.run();
         });
     }

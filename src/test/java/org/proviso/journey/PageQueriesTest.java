@@ -4,22 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
-import com.github.mvysny.fakeservlet.FakeRequest;
-import com.github.mvysny.kaributesting.v10.MockVaadin;
-import com.github.mvysny.kaributesting.v10.Routes;
-import com.github.mvysny.kaributesting.v10.mock.MockedUI;
-import com.github.mvysny.kaributesting.v10.spring.MockSpringServlet;
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.router.Route;
-import com.vaadin.flow.server.VaadinServletRequest;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,12 +34,8 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
 import org.springframework.context.annotation.Import;
-import org.springframework.core.type.filter.AnnotationTypeFilter;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.util.ClassUtils;
 
 /** Pages of a running server, and what is kept at the end of a day, send as many statements for an election of any size. */
 @SpringBootTest(classes = Proviso.class, properties = "spring.datasource.url=" + PageQueriesTest.DATABASE)
@@ -136,35 +123,13 @@ class PageQueriesTest {
     }
 
     private Statements seen(String address) {
-        return as(EVERYBODY, () -> {
-            MockVaadin.setup(MockedUI::new, new MockSpringServlet(routes(), server, MockedUI::new));
-            try {
-                FakeRequest request =
-                        (FakeRequest) VaadinServletRequest.getCurrent().getRequest();
-                request.setUserPrincipalInt(SecurityContextHolder.getContext().getAuthentication());
-                UI.getCurrent().navigate("calendar");
-                Statements sent = Statements.of(() -> UI.getCurrent().navigate(address));
-                assertThat(UI.getCurrent()
-                                .getInternals()
-                                .getActiveViewLocation()
-                                .getPath())
-                        .isEqualTo(address);
-                return sent;
-            } finally {
-                MockVaadin.tearDown();
-            }
+        return PageDriver.of(server).as(EVERYBODY, () -> {
+            UI.getCurrent().navigate("calendar");
+            Statements sent = Statements.of(() -> UI.getCurrent().navigate(address));
+            assertThat(UI.getCurrent().getInternals().getActiveViewLocation().getPath())
+                    .isEqualTo(address);
+            return sent;
         });
-    }
-
-    /** Pages that other rooms cannot name among them. */
-    private static Routes routes() {
-        ClassPathScanningCandidateComponentProvider pages = new ClassPathScanningCandidateComponentProvider(false);
-        pages.addIncludeFilter(new AnnotationTypeFilter(Route.class));
-        Set<Class<? extends Component>> routes = pages.findCandidateComponents("org.proviso").stream()
-                .map(page -> ClassUtils.resolveClassName(String.valueOf(page.getBeanClassName()), null)
-                        .<Component>asSubclass(Component.class))
-                .collect(Collectors.toSet());
-        return new Routes(routes, Set.of(), true);
     }
 
     private Map<String, Statements> counted() {

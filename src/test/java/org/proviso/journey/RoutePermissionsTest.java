@@ -2,19 +2,9 @@ package org.proviso.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.access.ui.PlainBrowser.target;
-import static org.proviso.journey.Office.as;
 
-import com.github.mvysny.fakeservlet.FakeRequest;
-import com.github.mvysny.kaributesting.v10.MockVaadin;
-import com.github.mvysny.kaributesting.v10.Routes;
-import com.github.mvysny.kaributesting.v10.mock.MockedUI;
-import com.github.mvysny.kaributesting.v10.spring.MockSpringServlet;
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.router.HasErrorParameter;
-import com.vaadin.flow.router.Route;
-import com.vaadin.flow.server.VaadinServletRequest;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +17,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,11 +33,6 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
-import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
-import org.springframework.core.type.filter.AnnotationTypeFilter;
-import org.springframework.core.type.filter.AssignableTypeFilter;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.util.ClassUtils;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
 /**
@@ -119,11 +103,11 @@ class RoutePermissionsTest {
     void each_page_is_open_to_exactly_the_roles_of_the_table() throws IOException {
         Map<String, Set<Role>> open = new TreeMap<>();
         plainPages().forEach(path -> open.put(path, EnumSet.noneOf(Role.class)));
-        views().forEach(path -> open.put(path, EnumSet.noneOf(Role.class)));
+        PageDriver.addresses().forEach(path -> open.put(path, EnumSet.noneOf(Role.class)));
         for (Role role : Role.values()) {
             PlainBrowser browser = new PlainBrowser(port);
             if (role == Role.PUBLIC) {
-                note(open, views(), role, path -> !isClosed(browser.get("/" + filled(path))));
+                note(open, PageDriver.addresses(), role, path -> !isClosed(browser.get("/" + filled(path))));
             } else {
                 browser.signIn(name(role), WebStaff.PASSWORD);
                 noteViews(open, role);
@@ -142,17 +126,9 @@ class RoutePermissionsTest {
 
     /** Whoever signed in sees a view, or hears why not. */
     private void noteViews(Map<String, Set<Role>> open, Role role) {
-        as(name(role), () -> {
-            MockVaadin.setup(MockedUI::new, new MockSpringServlet(routes(), server, MockedUI::new));
-            try {
-                FakeRequest request =
-                        (FakeRequest) VaadinServletRequest.getCurrent().getRequest();
-                request.setUserPrincipalInt(SecurityContextHolder.getContext().getAuthentication());
-                note(open, views(), role, path -> opens(filled(path)));
-                return role;
-            } finally {
-                MockVaadin.tearDown();
-            }
+        PageDriver.withErrorPages(server).as(name(role), () -> {
+            note(open, PageDriver.addresses(), role, path -> opens(filled(path)));
+            return role;
         });
     }
 
@@ -189,39 +165,12 @@ class RoutePermissionsTest {
                 .toList();
     }
 
-    private static List<String> views() {
-        return pages().map(page -> page.getAnnotation(Route.class).value()).toList();
-    }
-
     private static String filled(String path) {
         String filled = path + SEEN.getOrDefault(path, "");
         for (Map.Entry<String, String> part : PARTS.entrySet()) {
             filled = filled.replace(part.getKey(), part.getValue());
         }
         return filled;
-    }
-
-    private static Routes routes() {
-        return new Routes(pages().collect(Collectors.toSet()), errorPages(), true);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Set<Class<? extends HasErrorParameter<?>>> errorPages() {
-        ClassPathScanningCandidateComponentProvider found = new ClassPathScanningCandidateComponentProvider(false);
-        found.addIncludeFilter(new AssignableTypeFilter(HasErrorParameter.class));
-        return found.findCandidateComponents("org.proviso").stream()
-                .map(page -> (Class<? extends HasErrorParameter<?>>)
-                        ClassUtils.resolveClassName(String.valueOf(page.getBeanClassName()), null))
-                .collect(Collectors.toSet());
-    }
-
-    /** Pages that other rooms cannot name among them. */
-    private static Stream<Class<? extends Component>> pages() {
-        ClassPathScanningCandidateComponentProvider found = new ClassPathScanningCandidateComponentProvider(false);
-        found.addIncludeFilter(new AnnotationTypeFilter(Route.class));
-        return found.findCandidateComponents("org.proviso").stream()
-                .map(page -> ClassUtils.resolveClassName(String.valueOf(page.getBeanClassName()), null)
-                        .asSubclass(Component.class));
     }
 
     private static Map<String, String> table() throws IOException {

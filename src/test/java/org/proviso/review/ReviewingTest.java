@@ -224,6 +224,35 @@ class ReviewingTest {
     }
 
     @OnADatabase
+    void a_search_names_only_an_envelope_of_the_office_whose_voter_is_settled(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        SearchService searches = services.the(SearchService.class);
+        EnvelopeKey key = primary.envelope("not_on_roll");
+        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        EnvelopeKey other = primary.envelope("other_county");
+        String tooLong = "P".repeat(61);
+        assertThat(why(as("ada", () -> searches.record(sameAs("P-0000", one))))).isEqualTo(Why.NO_SUCH_ENVELOPE);
+        assertThat(why(as("ada", () -> searches.record(sameAs(tooLong, one))))).isEqualTo(Why.NO_SUCH_ENVELOPE);
+        RecordSearch same = sameAs(other.envelopeNo().value(), one);
+        assertThat(why(as("ada", () -> searches.record(same)))).isEqualTo(Why.LINK_NOT_SETTLED);
+        EnvelopeCase known = primary.taken(other, new UserName("ada"));
+        as("ada", () -> accepted(searches.record(search(other, known, EnumSet.allOf(SearchPlace.class)))));
+        assertThat(as("ada", () -> accepted(searches.record(same))).personId())
+                .isEqualTo("envelope:" + other.envelopeNo());
+    }
+
+    private static RecordSearch sameAs(String envelopeNo, EnvelopeCase one) {
+        return new RecordSearch(
+                one.key(),
+                one.version(),
+                EnumSet.allOf(SearchPlace.class),
+                SearchFound.NOTHING,
+                OffRollReason.NOT_ON_THE_ROLL,
+                envelopeNo,
+                "");
+    }
+
+    @OnADatabase
     void a_signature_is_different_only_when_two_find_it_so(TestOffice services) {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);

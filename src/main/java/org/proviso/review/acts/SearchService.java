@@ -80,44 +80,57 @@ public class SearchService {
     public ActResult<EnvelopeCase> record(@Valid RecordSearch command) {
         CaseDoor.Permitted permitted = door.demand(Permission.SEARCH);
         EnvelopeKey key = command.key();
+        Optional<EnvelopeKey> same = sameVoter(command);
         SortedSet<EnvelopeKey> touched = groups.others(key);
-        if (command.sameVoterAs() != null) {
-            touched.add(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())));
+        if (same.isPresent()) {
+            touched.add(same.get());
         }
         LockedCase act = permitted.lock(key, command.version(), touched).withYou();
         return act.refuse(() -> notComplete(command))
-                .refuse(() -> otherNotSettled(command))
+                .refuse(() -> noSuchEnvelope(command, same))
+                .refuse(() -> same.flatMap(this::otherNotSettled))
                 .save(seen -> {
                     UserName by = act.user().userName();
                     searches.insert(key, command.lookedIn(), command.found(), command.note(), by);
-                    return command.found() == SearchFound.RECORD ? cases.save(seen) : offRoll(seen, command, by);
+                    return command.found() == SearchFound.RECORD ? cases.save(seen) : offRoll(seen, command, same, by);
                 })
                 .assessAnew()
                 .record("search_recorded", () -> payload(command));
     }
 
-    private EnvelopeCase offRoll(EnvelopeCase seen, RecordSearch command, UserName by) {
+    /** The envelope of the same voter that the search names, if the office has it. */
+    private Optional<EnvelopeKey> sameVoter(RecordSearch command) {
+        return Optional.ofNullable(command.sameVoterAs())
+                .flatMap(EnvelopeNumber::find)
+                .map(number -> new EnvelopeKey(command.key().electionId(), number))
+                .filter(named -> cases.find(named).isPresent());
+    }
+
+    private EnvelopeCase offRoll(EnvelopeCase seen, RecordSearch command, Optional<EnvelopeKey> same, UserName by) {
         EnvelopeKey key = seen.key();
         Link none = new Link(VoterIdentityFact.NOT_ON_ROLL, null, 0, List.of());
         int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
         links.insert(key, none, snapshot, by, command.note());
-        String person = command.sameVoterAs() == null
+        String person = same.isEmpty()
                 ? persons.offRoll(key, command.because())
-                : groups.person(new EnvelopeKey(key.electionId(), new EnvelopeNumber(command.sameVoterAs())))
-                        .orElseThrow();
+                : groups.person(same.get()).orElseThrow();
         return cases.save(seen.of(person));
     }
 
-    private Optional<Refusal> otherNotSettled(RecordSearch command) {
-        if (command.sameVoterAs() == null) {
-            return Optional.empty();
-        }
-        EnvelopeKey other = new EnvelopeKey(command.key().electionId(), new EnvelopeNumber(command.sameVoterAs()));
+    private static Optional<Refusal> noSuchEnvelope(RecordSearch command, Optional<EnvelopeKey> same) {
+        return command.sameVoterAs() == null || same.isPresent()
+                ? Optional.empty()
+                : Optional.of(Refusal.at(
+                        "sameVoterAs",
+                        Why.NO_SUCH_ENVELOPE,
+                        "This election has no envelope " + command.sameVoterAs() + "."));
+    }
+
+    private Optional<Refusal> otherNotSettled(EnvelopeKey other) {
         return groups.person(other).isPresent()
                 ? Optional.empty()
                 : Optional.of(Refusal.of(
-                        Why.LINK_NOT_SETTLED,
-                        "First settle who the voter of envelope " + command.sameVoterAs() + " is."));
+                        Why.LINK_NOT_SETTLED, "First settle who the voter of envelope " + other.envelopeNo() + " is."));
     }
 
     private static Optional<Refusal> notComplete(RecordSearch command) {

@@ -1,0 +1,103 @@
+package org.proviso.journey;
+
+import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.marked;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+
+import com.vaadin.flow.component.datetimepicker.DateTimePicker;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
+import org.proviso.board.BodyKind;
+import org.proviso.board.CallSession;
+import org.proviso.board.SessionKey;
+import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.record.SessionDetails.RecusedMember;
+import org.proviso.board.record.SessionDetailsService;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
+import org.proviso.review.CaseState;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What a member of the board enters: CallSessionSheet, ReasonSheet. */
+@OnPages
+class BoardSheetsTest {
+
+    @Autowired
+    private PageDriver pages;
+
+    @Test
+    void a_session_is_called_for_a_date_and_time() {
+        pages.on("board", "eve", () -> {
+            press("Call a session");
+            DateTimePicker when = _get(DateTimePicker.class);
+            when.setValue(null);
+            fill("Place", "Room 12");
+            press("Call session");
+            assertThat(said()).contains("Enter the date and time.");
+            assertThat(calledTo("Room 12")).isEmpty();
+            when.setValue(LocalDateTime.of(2026, 8, 7, 14, 30));
+            press("Call session");
+        });
+        assertThat(calledTo("Room 12")).containsExactly(LocalDateTime.of(2026, 8, 7, 14, 30));
+    }
+
+    private static List<LocalDateTime> calledTo(String place) {
+        return as("eve", () -> PagesOffice.the(BoardService.class).sessions(PagesOffice.ELECTION)).stream()
+                .filter(session -> session.place().equals(place))
+                .map(BoardSession::calledFor)
+                .toList();
+    }
+
+    @Test
+    void a_member_gives_a_reason_to_stand_aside_and_to_send_a_case_back() {
+        EnvelopeKey key = PagesOffice.worked("P-1049");
+        SessionKey session = sitting(key);
+        String check = "What the reviewers should check";
+        pages.on("board/session/" + session.sessionNo(), "fay", () -> {
+            press("Recuse P-1049");
+            press("Recuse");
+            assertThat(marked("Reason")).isEqualTo("Required. Your reason is kept with the record.");
+            assertThat(aside(session)).isEmpty();
+            fill("Reason", "The voter is my brother.");
+            press("Recuse");
+            assertThat(aside(session))
+                    .extracting(one -> one.person().userName(), RecusedMember::envelopeNo, RecusedMember::ground)
+                    .containsExactly(tuple(new UserName("fay"), key.envelopeNo(), "The voter is my brother."));
+            press("Pull out P-1049");
+            press("Send back P-1049");
+            fill(check, " ");
+            press("Send back");
+            assertThat(marked(check)).isEqualTo("Required. Your reason is kept with the record.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.READY);
+            fill(check, "The reference is missing.");
+            press("Send back");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.OPEN);
+    }
+
+    /** A session of the board that eve opened, with fay there and that envelope on its agenda. */
+    private static SessionKey sitting(EnvelopeKey key) {
+        BoardService board = PagesOffice.the(BoardService.class);
+        CallSession call = new CallSession(
+                PagesOffice.ELECTION, BodyKind.BOARD, LocalDateTime.of(2026, 8, 6, 12, 0), "Board room");
+        BoardSession called = PagesOffice.done("eve", () -> board.callSession(call));
+        PagesOffice.done("eve", () -> board.open(called.key(), called.version()));
+        PagesOffice.done("eve", () -> board.recordArrival(called.key(), new UserName("fay")));
+        PagesOffice.done(
+                "eve", () -> PagesOffice.the(AgendaService.class).addToAgenda(called.key(), List.of(key.envelopeNo())));
+        return called.key();
+    }
+
+    private static List<RecusedMember> aside(SessionKey session) {
+        return as("eve", () -> PagesOffice.the(SessionDetailsService.class).details(session))
+                .aside();
+    }
+}

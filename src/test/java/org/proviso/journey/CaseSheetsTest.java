@@ -1,0 +1,131 @@
+package org.proviso.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.marked;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.adjudication.facts.ChallengeFact;
+import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseState;
+import org.proviso.review.acts.AnswerService;
+import org.proviso.review.acts.RecordAnswer;
+import org.proviso.review.acts.ResearchService;
+import org.proviso.review.facts.ResearchRequest;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/**
+ * What a reviewer does with a case as a whole: ResearchSheet, ResearchAnswerSheet, DifferentOutcomeSheet,
+ * AdministrativeEndSheet.
+ */
+@OnPages
+class CaseSheetsTest {
+
+    @Autowired
+    private PageDriver pages;
+
+    private void onTheCase(EnvelopeKey key, Runnable act) {
+        pages.on("review/case/" + key.envelopeNo(), "ada", act);
+    }
+
+    @Test
+    void research_is_requested_with_what_to_find_out_and_the_case_waits_for_it() {
+        EnvelopeKey key = PagesOffice.taken("P-1012");
+        String asked = "What to find out, and from whom";
+        onTheCase(key, () -> {
+            press("Request research");
+            fill(asked, " ");
+            press("Request research");
+            assertThat(marked(asked)).isEqualTo("Required. Enter what to find out.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            fill(asked, "Ask the clerk of the library which license she saw.");
+            press("Request research");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.OPEN);
+        });
+        assertThat(PagesOffice.file(key).work().requests())
+                .extracting(ResearchRequest::asked)
+                .containsExactly("Ask the clerk of the library which license she saw.");
+    }
+
+    @Test
+    void the_result_of_research_is_recorded_in_words() {
+        EnvelopeKey key = PagesOffice.taken("P-1010");
+        PagesOffice.done("ben", () -> PagesOffice.the(ResearchService.class).ask(key, "Which clerk?"));
+        onTheCase(key, () -> {
+            press("Record research result");
+            press("Record result");
+            assertThat(marked("Result")).isEqualTo("Required. Enter the result.");
+            assertThat(results(key)).containsOnlyNulls();
+            fill("Result", "The one of the library.");
+            press("Record result");
+            assertThat(said()).contains("Which clerk? Result: The one of the library.");
+        });
+        assertThat(results(key)).containsExactly("The one of the library.");
+    }
+
+    private static List<String> results(EnvelopeKey key) {
+        return PagesOffice.file(key).work().requests().stream()
+                .map(ResearchRequest::found)
+                .toList();
+    }
+
+    @Test
+    void a_different_outcome_is_proposed_with_its_reasons_and_why() {
+        EnvelopeKey key = PagesOffice.linked("P-1045");
+        onTheCase(key, () -> {
+            press("Propose a different outcome");
+            press("Submit proposal");
+            assertThat(said()).contains("Choose a proposed outcome.");
+            fill("Proposed outcome", DecisionOutcome.REJECT);
+            press("Submit proposal");
+            assertThat(said()).contains("A rejection needs a reason.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            fill("Reasons (required to reject)", Set.of(Reason.REGISTERED_LATE));
+            fill("Legal reference (required to reject)", "Example Election Code (invented) 5.5 (2020)");
+            fill("Why you propose a different outcome", "The stamp on the application is a day later.");
+            press("Submit proposal");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.PROPOSED);
+        assertThat(PagesOffice.file(key).work().proposed().orElseThrow().proposal())
+                .satisfies(proposal -> assertThat(proposal.as()).isEqualTo(DecisionOutcome.REJECT))
+                .satisfies(proposal -> assertThat(proposal.grounds().reasons()).containsExactly(Reason.REGISTERED_LATE))
+                .satisfies(proposal -> assertThat(proposal.grounds().departsBecause())
+                        .isEqualTo("The stamp on the application is a day later."));
+    }
+
+    @Test
+    void a_case_without_a_vote_to_decide_ends_as_it_was_seen() {
+        EnvelopeKey key = PagesOffice.taken("P-1043");
+        onTheCase(key, () -> {
+            press("End without a decision");
+            answeredMeanwhile(key);
+            press("End case");
+            assertThat(said()).contains("Not saved.", "The page now shows the current version.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            press("End without a decision");
+            assertThat(said()).contains("Reason: the voter withdrew the envelope.");
+            press("End case");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.ENDED);
+    }
+
+    private static void answeredMeanwhile(EnvelopeKey key) {
+        PagesOffice.done(
+                "ada",
+                () -> PagesOffice.the(AnswerService.class)
+                        .answer(new RecordAnswer(
+                                key,
+                                PagesOffice.version(key),
+                                Fact.CHALLENGE,
+                                Set.of(ChallengeFact.OVERRULED),
+                                "Nobody came.",
+                                null)));
+    }
+}

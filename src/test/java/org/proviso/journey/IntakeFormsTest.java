@@ -1,0 +1,197 @@
+package org.proviso.journey;
+
+import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.choose;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+import static org.proviso.journey.PageDriver.type;
+import static org.proviso.journey.PageDriver.wrong;
+
+import com.vaadin.flow.component.checkbox.Checkbox;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.proviso.core.Envelope;
+import org.proviso.core.Envelope.Field;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
+import org.proviso.core.adjudication.finding.CureEvidence;
+import org.proviso.core.rules.Ask;
+import org.proviso.intake.IntakeService;
+import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.keying.KeyingDraft;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.ui.MessageLine;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What intake enters: ReceiveForm, KeyingDraftForm with its KeyingForm, CureForm, TransmittalForm. */
+@OnPages
+class IntakeFormsTest {
+
+    private static final String NOT_SAVED = "Not saved. Check the highlighted fields.";
+
+    @Autowired
+    private PageDriver pages;
+
+    private void receive(String number, String receipt) {
+        type("place", "Library");
+        type("style", "T06-G");
+        type("envelope", number);
+        type("receipt", receipt);
+        press("Receive envelope");
+    }
+
+    private static boolean isReceived(String number) {
+        return as(
+                        "jon",
+                        () -> PagesOffice.the(EnvelopeListService.class)
+                                .line(PagesOffice.ELECTION, new EnvelopeNumber(number)))
+                .isPresent();
+    }
+
+    @Test
+    void an_envelope_is_received_with_its_receipt_number() {
+        pages.on("intake/receive", "jon", () -> {
+            receive("P-9001", "");
+            assertThat(wrong("receipt")).startsWith("Required.");
+            assertThat(isReceived("P-9001")).isFalse();
+            receive("P-9001", ReceiptNumber.of("77000001").written());
+            assertThat(said()).contains("P-9001");
+            assertThat(isReceived("P-9001")).isTrue();
+        });
+    }
+
+    @Test
+    void the_affirmation_is_keyed_box_by_box_and_saved_on_the_way() {
+        pages.on(
+                "intake/receive",
+                "jon",
+                () -> receive("P-9002", ReceiptNumber.of("77000002").written()));
+        pages.on("intake/key/P-9002", "jon", () -> {
+            type("last_name", "Kell");
+            press("Finish keying");
+            assertThat(wrong("last_name")).isEmpty();
+            assertThat(wrong("first_name")).isEqualTo("Required. Key it, or mark it left blank, illegible or refused.");
+            assertThat(said()).contains("Check the statements the voter checked, or mark left blank.");
+            assertThat(MessageLine.words()).startsWith("Not saved. Check the highlighted fields (");
+            assertThat(affirmation("P-9002").name().last()).isEmpty();
+        });
+        assertThat(draft("P-9002").boxes()).containsEntry("last_name", "Kell");
+        assertThat(draft("P-9002").finished()).isFalse();
+        pages.on("intake/key/P-9002", "jon", () -> {
+            assertThat(said()).contains("Your saved draft");
+            keyed().forEach(PageDriver::type);
+            _get(Checkbox.class, box -> box.withLabel("resident")).setValue(true);
+            choose("voter_signed", "yes");
+            press("Finish keying");
+            assertThat(MessageLine.words()).startsWith("P-9002 keyed.");
+        });
+        assertThat(draft("P-9002").finished()).isTrue();
+        assertThat(affirmation("P-9002"))
+                .extracting(
+                        said -> said.name().last(), said -> said.name().first(), Envelope.Affirmation::statementsTicked)
+                .containsExactly("Kell", "Maud", Set.of("resident"));
+    }
+
+    /** What is not on the paper is marked as left blank. */
+    private static Map<String, String> keyed() {
+        Map<String, String> keyed = new java.util.LinkedHashMap<>();
+        for (Field field : Field.values()) {
+            if (field != Field.STATEMENTS_TICKED && field != Field.LAST_NAME) {
+                keyed.put(field.code(), "-");
+            }
+        }
+        keyed.put("first_name", "Maud");
+        keyed.put("date_of_birth", "3/12/1984");
+        return keyed;
+    }
+
+    private static Envelope.Affirmation affirmation(String number) {
+        return PagesOffice.the(IntakeService.class)
+                .envelope(PagesOffice.ELECTION, new EnvelopeNumber(number))
+                .orElseThrow()
+                .affirmation();
+    }
+
+    private static KeyingDraft draft(String number) {
+        return as(
+                        "jon",
+                        () -> PagesOffice.the(KeyingService.class)
+                                .draft(PagesOffice.ELECTION, new EnvelopeNumber(number)))
+                .orElseThrow();
+    }
+
+    @Test
+    void what_a_voter_brought_is_recorded_with_its_stamp() {
+        EnvelopeKey key = PagesOffice.key("P-1016");
+        pages.on("intake/cure", "jon", () -> {
+            type("sought", "P-1016");
+            choose("kind", Ask.SIGNATURE.code());
+            type("stamp-day", "yesterday");
+            press("Record evidence");
+            assertThat(wrong("stamp-day")).isEqualTo("Enter the month, day and year: 3/12/1984 or 03121984.");
+            assertThat(wrong("words")).startsWith("Required.");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+            type("stamp-day", "8/7/2026");
+            type("stamp-time", "9:15 am");
+            type("words", "Passport, shown at the counter.");
+            press("Record evidence");
+            assertThat(wrong("stamp-day")).contains("is later than now");
+            assertThat(brought(key)).isEmpty();
+            type("stamp-day", "8/6/2026");
+            press("Record evidence");
+            assertThat(MessageLine.words()).isEqualTo("Evidence recorded for envelope P-1016.");
+        });
+        assertThat(brought(key))
+                .extracting(CureEvidence::ask, CureEvidence::receivedAt, CureEvidence::words)
+                .containsExactly(
+                        tuple(Ask.SIGNATURE, LocalDateTime.of(2026, 8, 6, 9, 15), "Passport, shown at the counter."));
+    }
+
+    private static List<CureEvidence> brought(EnvelopeKey key) {
+        return PagesOffice.the(IntakeService.class)
+                .cureEvidence(key.electionId(), key.envelopeNo(), ZoneId.of("America/Detroit"));
+    }
+
+    @Test
+    void a_transmittal_is_recorded_with_what_was_issued_and_sent_back() {
+        pages.on("intake/transmittals", "jon", () -> {
+            type("place", "Harbor Annex");
+            type("issued", "ten");
+            press("Record transmittal");
+            assertThat(wrong("issued")).isEqualTo("Enter a whole number.");
+            assertThat(wrong("returned")).isEqualTo("Required.");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+            assertThat(numbers("Harbor Annex")).isEmpty();
+            type("issued", "10");
+            type("returned", "9");
+            type("spoiled", "1");
+            type("day", "8/4/2026");
+            press("Record transmittal");
+            assertThat(MessageLine.words()).isEqualTo("Harbor Annex: transmittal recorded.");
+        });
+        assertThat(numbers("Harbor Annex")).containsExactly(List.of(10, 9, 1));
+        pages.on("intake/transmittals", "jon", () -> {
+            press("Correct Harbor Annex");
+            type("returned", "8");
+            press("Record transmittal");
+            assertThat(MessageLine.words()).isEqualTo("Harbor Annex: transmittal corrected.");
+        });
+        assertThat(numbers("Harbor Annex")).containsExactly(List.of(10, 8, 1));
+    }
+
+    /** Issued, sent back and spoiled. */
+    private static List<List<Integer>> numbers(String place) {
+        return PagesOffice.the(IntakeService.class).transmittals(PagesOffice.ELECTION).stream()
+                .filter(one -> one.votingLocation().equals(place))
+                .map(one -> List.of(one.issued(), one.returned(), one.spoiled()))
+                .toList();
+    }
+}

@@ -1,0 +1,215 @@
+package org.proviso.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.choose;
+import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+import static org.proviso.journey.PageDriver.type;
+import static org.proviso.journey.PageDriver.wrong;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.proviso.access.OfficeUser;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
+import org.proviso.access.UserService;
+import org.proviso.core.CountyRuling;
+import org.proviso.core.CourtOrder;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.election.RecordedCourtOrder;
+import org.proviso.election.orders.CourtOrderRecordService;
+import org.proviso.election.orders.RecordCourtOrder;
+import org.proviso.election.rules.RecordedRuling;
+import org.proviso.election.rules.RulingService;
+import org.proviso.review.CaseState;
+import org.proviso.ui.MessageLine;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What an administrator and a supervisor enter: AccountSheet, RolesSheet, RulingForm, CourtOrderForm, CourtOrderSheet. */
+@OnPages
+class SetupFormsTest {
+
+    private static final String NOT_SAVED = "Not saved. Check the highlighted fields.";
+
+    @Autowired
+    private PageDriver pages;
+
+    @BeforeAll
+    static void hire() {
+        Staff.hire(PagesOffice.primary().office().services(), "zoe", Role.ADMINISTRATOR);
+        Staff.hire(PagesOffice.primary().office().services(), "kim", Role.INTAKE);
+    }
+
+    private static Optional<OfficeUser> user(String userName) {
+        return as("zoe", () -> PagesOffice.the(UserService.class).all()).stream()
+                .filter(one -> one.userName().equals(new UserName(userName)))
+                .findFirst();
+    }
+
+    @Test
+    void an_account_is_created_with_a_user_name_and_a_role() {
+        pages.on("set-up/users", "zoe", () -> {
+            press("Create account");
+            type("full-name", "Lou Mercer");
+            type("user-name", "Lou Mercer");
+            press("Create account");
+            assertThat(wrong("full-name")).isEmpty();
+            assertThat(wrong("user-name"))
+                    .isEqualTo("Use lowercase letters, digits, dots and hyphens, starting with a letter.");
+            type("user-name", "l.mercer");
+            press("Create account");
+            assertThat(said()).contains("Select at least one role.");
+            fill("Roles", Set.of(Role.ADMINISTRATOR, Role.REVIEWER));
+            press("Create account");
+            assertThat(said()).contains("An administrator has no part in any case.");
+            assertThat(user("l.mercer")).isEmpty();
+            fill("Roles", Set.of(Role.REVIEWER));
+            press("Create account");
+            assertThat(said()).contains("It is shown only once and is not stored.");
+        });
+        assertThat(user("l.mercer").orElseThrow().fullName()).isEqualTo("Lou Mercer");
+        assertThat(user("l.mercer").orElseThrow().roles()).containsExactly(Role.REVIEWER);
+    }
+
+    @Test
+    void nobody_is_left_without_a_role() {
+        pages.on("set-up/users", "zoe", () -> {
+            press("Change roles: kim");
+            fill("Roles", Set.of());
+            press("Save roles");
+            assertThat(said()).contains("Select at least one role, or close the account.");
+            assertThat(user("kim").orElseThrow().roles()).containsExactly(Role.INTAKE);
+            fill("Roles", Set.of(Role.INTAKE, Role.OBSERVER));
+            press("Save roles");
+            assertThat(MessageLine.words()).isEqualTo("Roles changed for kim.");
+        });
+        assertThat(user("kim").orElseThrow().roles()).containsExactlyInAnyOrder(Role.INTAKE, Role.OBSERVER);
+    }
+
+    @Test
+    void a_ruling_is_put_in_force_as_it_was_signed() {
+        pages.on("set-up/rulings", "carl", () -> {
+            type("rule", "signature.no_exemplar");
+            type("on", "Thursday");
+            press("Put ruling in force");
+            assertThat(wrong("signed-by")).isEqualTo("Required.");
+            assertThat(wrong("on")).startsWith("Enter the month, day and year");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+            type("signed-by", "County Clerk");
+            type("on", "8/6/2026");
+            type("ground", "counsel's letter");
+            type("value", "whatever");
+            press("Put ruling in force");
+            assertThat(wrong("value")).isNotEmpty();
+            assertThat(rulings()).isEmpty();
+            type("value", "person_decides");
+            press("Put ruling in force");
+            assertThat(MessageLine.words()).contains("is in force.");
+        });
+        assertThat(rulings())
+                .containsExactly(new CountyRuling(
+                        "signature.no_exemplar",
+                        "person_decides",
+                        "County Clerk",
+                        LocalDate.of(2026, 8, 6),
+                        "counsel's letter"));
+    }
+
+    private static List<CountyRuling> rulings() {
+        return as("carl", () -> PagesOffice.the(RulingService.class).acts(PagesOffice.ELECTION)).stream()
+                .map(RecordedRuling::ruling)
+                .toList();
+    }
+
+    @Test
+    void a_court_order_names_its_envelopes() {
+        pages.on("set-up/orders", "carl", () -> {
+            choose("kind", CourtOrder.Kind.HOLD.code());
+            type("date", "soon");
+            press("Record order");
+            assertThat(wrong("court")).isEqualTo("Required.");
+            assertThat(wrong("scope")).isEqualTo("Required.");
+            assertThat(wrong("date")).startsWith("Enter the month, day and year");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+            choose("kind", CourtOrder.Kind.COUNT.code());
+            type("court", "Osprey District Court");
+            type("scope", "The envelope counts.");
+            type("date", "8/5/2026");
+            press("Record order");
+            assertThat(wrong("envelopes")).isEqualTo("Required for an order to open, count or reject.");
+            type("envelopes", "P-0000");
+            press("Record order");
+            assertThat(wrong("envelopes")).contains("P-0000");
+            assertThat(orders("Osprey District Court")).isEmpty();
+            type("envelopes", "P-1056");
+            press("Record order");
+            press("Record order");
+            assertThat(wrong("court")).as("recorded once").isEqualTo("Required.");
+        });
+        assertThat(orders("Osprey District Court"))
+                .containsExactly(new CourtOrder(
+                        CourtOrder.Kind.COUNT,
+                        "Osprey District Court",
+                        LocalDate.of(2026, 8, 5),
+                        "The envelope counts.",
+                        CourtOrder.Status.IN_FORCE,
+                        null,
+                        Set.of(PagesOffice.key("P-1056").envelopeNo())));
+    }
+
+    private static List<CourtOrder> orders(String court) {
+        return as("carl", () -> PagesOffice.the(CourtOrderRecordService.class).all(PagesOffice.ELECTION)).stream()
+                .map(RecordedCourtOrder::order)
+                .filter(order -> order.court().equals(court))
+                .toList();
+    }
+
+    @Test
+    void a_case_is_settled_as_an_order_in_force_says() {
+        EnvelopeKey key = PagesOffice.linked("P-1060");
+        RecordedCourtOrder ordered = ordered(key);
+        pages.on("review/case/P-1060", "carl", () -> {
+            press("Enter court order");
+            assertThat(said()).contains("Birch Hall District Court, order of 08/05/2026: count this envelope.");
+            RecordedCourtOrder aside = standing(ordered, CourtOrder.Status.SET_ASIDE);
+            press("Enter court order");
+            assertThat(said()).contains("No order in force says how to settle this envelope.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            standing(aside, CourtOrder.Status.IN_FORCE);
+            press("Enter court order");
+            assertThat(MessageLine.words()).isEqualTo("Envelope P-1060 decided by court order: count.");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.DECIDED);
+        assertThat(PagesOffice.file(key).work().decided().orElseThrow().as()).isEqualTo(DecisionOutcome.COUNT);
+    }
+
+    private static RecordedCourtOrder ordered(EnvelopeKey key) {
+        return PagesOffice.done(
+                "carl",
+                () -> PagesOffice.the(CourtOrderRecordService.class)
+                        .record(new RecordCourtOrder(
+                                PagesOffice.ELECTION,
+                                CourtOrder.Kind.COUNT,
+                                "Birch Hall District Court",
+                                LocalDate.of(2026, 8, 5),
+                                "It was cast in time.",
+                                CourtOrder.Status.IN_FORCE,
+                                null,
+                                Set.of(key.envelopeNo()))));
+    }
+
+    private static RecordedCourtOrder standing(RecordedCourtOrder order, CourtOrder.Status standing) {
+        return PagesOffice.done(
+                "carl",
+                () -> PagesOffice.the(CourtOrderRecordService.class)
+                        .change(PagesOffice.ELECTION, order.orderNo(), order.version(), standing));
+    }
+}
