@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Entitlement;
@@ -35,7 +34,7 @@ import org.springframework.stereotype.Repository;
 @Repository
 class VoterStore {
 
-    private static final String COLUMNS = """
+    private static final String SELECT = """
             election_id, snapshot_no, row_no, voter_id, last_name, first_name, middle_name, suffix, birth_date,
             house_number, street, unit, city, zip, precinct, split, registered_on, registration_channel, received_on,
             status, status_reason, status_on, confirmation_sent_on, entitlement, id_last4, drivers_license, party,
@@ -43,7 +42,7 @@ class VoterStore {
 
     /** The columns that say something of a voter, in which two records can differ. */
     static final List<String> CONTENT =
-            Arrays.stream(COLUMNS.split(",")).map(String::strip).skip(4).toList();
+            Arrays.stream(SELECT.split(",")).map(String::strip).skip(4).toList();
 
     /** Takes the election twice: a join would let a database walk the whole roll for one voter. */
     private static final String IN_USE = """
@@ -83,7 +82,7 @@ class VoterStore {
 
     /** The same; {@code progress} hears after each row how many there were. */
     int load(ElectionId electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
-        try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", COLUMNS)) {
+        try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", SELECT)) {
             source.accept(voter -> {
                 rows.add(row(electionId, snapshot, rows.rows() + 1, voter));
                 progress.accept(rows.rows());
@@ -228,7 +227,7 @@ class VoterStore {
                         row.getString("first_name"),
                         row.getString("middle_name"),
                         row.getString("suffix")),
-                date(row, "birth_date"),
+                row.getObject("birth_date", LocalDate.class),
                 new Voter.Residence(
                         row.getString("house_number"),
                         row.getString("street"),
@@ -241,10 +240,10 @@ class VoterStore {
                 row.getString("id_last4"),
                 row.getString("drivers_license"),
                 row.getString("party"),
-                date(row, "party_since"),
-                yesNo(row, "id_required"),
-                yesNo(row, "number_matched"),
-                date(row, "last_voted_on"),
+                row.getObject("party_since", LocalDate.class),
+                YesNo.valueOf(row.getString("id_required").toUpperCase(Locale.ROOT)),
+                YesNo.valueOf(row.getString("number_matched").toUpperCase(Locale.ROOT)),
+                row.getObject("last_voted_on", LocalDate.class),
                 row.getString("former_name"),
                 row.getBoolean("confidential"),
                 row.getString("mail_address"),
@@ -254,24 +253,16 @@ class VoterStore {
     private static Voter.Registration registration(ResultSet row) throws SQLException {
         String channel = row.getString("registration_channel");
         return new Voter.Registration(
-                date(row, "registered_on"),
+                row.getObject("registered_on", LocalDate.class),
                 channel == null
                         ? null
                         : Code.find(RegistrationChannel.class, channel).orElseThrow(),
-                date(row, "received_on"),
+                row.getObject("received_on", LocalDate.class),
                 Code.find(RollStatus.class, row.getString("status")).orElseThrow(),
                 row.getString("status_reason"),
-                date(row, "status_on"),
-                date(row, "confirmation_sent_on"),
+                row.getObject("status_on", LocalDate.class),
+                row.getObject("confirmation_sent_on", LocalDate.class),
                 Code.find(Entitlement.class, row.getString("entitlement")).orElseThrow());
-    }
-
-    private static @Nullable LocalDate date(ResultSet row, String column) throws SQLException {
-        return row.getObject(column, LocalDate.class);
-    }
-
-    private static YesNo yesNo(ResultSet row, String column) throws SQLException {
-        return YesNo.valueOf(row.getString(column).toUpperCase(Locale.ROOT));
     }
 
     private static String word(YesNo answer) {
