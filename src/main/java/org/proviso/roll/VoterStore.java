@@ -34,7 +34,7 @@ import org.springframework.stereotype.Repository;
 @Repository
 class VoterStore {
 
-    private static final String SELECT = """
+    private static final String COLUMNS = """
             election_id, snapshot_no, row_no, voter_id, last_name, first_name, middle_name, suffix, birth_date,
             house_number, street, unit, city, zip, precinct, split, registered_on, registration_channel, received_on,
             status, status_reason, status_on, confirmation_sent_on, entitlement, id_last4, drivers_license, party,
@@ -42,7 +42,7 @@ class VoterStore {
 
     /** The columns that say something of a voter, in which two records can differ. */
     static final List<String> CONTENT =
-            Arrays.stream(SELECT.split(",")).map(String::strip).skip(4).toList();
+            Arrays.stream(COLUMNS.split(",")).map(String::strip).skip(4).toList();
 
     /** Takes the election twice: a join would let a database walk the whole roll for one voter. */
     private static final String IN_USE = """
@@ -82,7 +82,7 @@ class VoterStore {
 
     /** The same; {@code progress} hears after each row how many there were. */
     int load(ElectionId electionId, int snapshot, Consumer<Consumer<Voter>> source, LongConsumer progress) {
-        try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", SELECT)) {
+        try (RowBatchWriter rows = new RowBatchWriter(copies, "voter", COLUMNS)) {
             source.accept(voter -> {
                 rows.add(row(electionId, snapshot, rows.rows() + 1, voter));
                 progress.accept(rows.rows());
