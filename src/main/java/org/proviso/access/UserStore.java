@@ -8,7 +8,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.core.Code;
 import org.proviso.core.UserName;
 import org.proviso.ledger.Actor;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -121,11 +120,10 @@ class UserStore {
 
     private Set<Role> roles(UserName userName) {
         Set<Role> roles = EnumSet.noneOf(Role.class);
-        jdbc.sql("select role from user_role where user_name = ?")
+        roles.addAll(jdbc.sql("select role from user_role where user_name = ?")
                 .param(userName)
-                .query(String.class)
-                .list()
-                .forEach(code -> roles.add(Code.find(Role.class, code).orElseThrow()));
+                .query(Role.class)
+                .list());
         return roles;
     }
 }

@@ -1,7 +1,5 @@
 package org.proviso.board;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -9,13 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
-import org.proviso.core.Code;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.DecisionOutcome;
-import org.proviso.core.rules.Reason;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
 import org.springframework.jdbc.core.namedparam.SqlParameterSource;
@@ -26,6 +20,8 @@ import org.springframework.stereotype.Repository;
 /** The table of what is on the agenda of each session. */
 @Repository
 public class AgendaStore {
+
+    private static final String SELECT = "select a.*, a.proposed_outcome as proposed, a.consent_group as \"group\" ";
 
     /** An item of a session's agenda. */
     private record Row(SessionKey key, AgendaItem item) {}
@@ -39,31 +35,31 @@ public class AgendaStore {
     }
 
     public List<AgendaItem> all(SessionKey key) {
-        return jdbc.sql("select * from agenda_item where election_id = ? and session_no = ? order by place")
+        return jdbc.sql(SELECT + "from agenda_item a where election_id = ? and session_no = ? order by place")
                 .params(key.electionId(), key.sessionNo())
-                .query(AgendaStore::row)
+                .query(AgendaItem.class)
                 .list();
     }
 
     public Optional<AgendaItem> find(SessionKey key, EnvelopeNumber envelopeNo) {
-        return jdbc.sql("select * from agenda_item where election_id = ? and session_no = ? and envelope_no = ?")
+        return jdbc.sql(SELECT + "from agenda_item a where election_id = ? and session_no = ? and envelope_no = ?")
                 .params(key.electionId(), key.sessionNo(), envelopeNo)
-                .query(AgendaStore::row)
+                .query(AgendaItem.class)
                 .optional();
     }
 
     /** The items of several envelopes, by envelope number; one that is not on the agenda is not in it. */
     public Map<EnvelopeNumber, AgendaItem> find(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, AgendaItem> found = new HashMap<>();
-        jdbc.sql("""
-                        select a.* from unnest(cast(? as varchar array)) as wanted (id)
+        jdbc.sql(SELECT + """
+                        from unnest(cast(? as varchar array)) as wanted (id)
                         join agenda_item a on a.election_id = ? and a.session_no = ? and a.envelope_no = wanted.id""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(key.electionId())
                 .param(key.sessionNo())
-                .query((ResultSet row) -> {
-                    found.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
-                });
+                .query(AgendaItem.class)
+                .list()
+                .forEach(item -> found.put(item.envelopeNo(), item));
         return found;
     }
 
@@ -107,20 +103,5 @@ public class AgendaStore {
         if (written == 0) {
             throw new OptimisticLockingFailureException("The agenda was changed since you saw it: " + envelopeNo + ".");
         }
-    }
-
-    private static AgendaItem row(ResultSet row, int number) throws SQLException {
-        return new AgendaItem(
-                new EnvelopeNumber(row.getString("envelope_no")),
-                row.getInt("place"),
-                found(DecisionOutcome.class, row.getString("proposed_outcome")),
-                found(Reason.class, row.getString("primary_reason")),
-                row.getObject("consent_group", Integer.class),
-                row.getString("pulled_out_by"),
-                row.getInt("version"));
-    }
-
-    static <E extends Enum<E> & Code> @Nullable E found(Class<E> type, @Nullable String code) {
-        return code == null ? null : Code.find(type, code).orElseThrow();
     }
 }

@@ -1,7 +1,5 @@
 package org.proviso.board;
 
-import static org.proviso.board.SessionStore.moment;
-
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -29,10 +27,7 @@ public class MemberStore {
                         select * from session_member where election_id = ? and session_no = ?
                         order by arrived_at, user_name""")
                 .params(key.electionId(), key.sessionNo())
-                .query((row, number) -> new SessionMember(
-                        new UserName(row.getString("user_name")),
-                        row.getObject("arrived_at", OffsetDateTime.class).toInstant(),
-                        moment(row, "left_at")))
+                .query(SessionMember.class)
                 .list();
     }
 
@@ -100,11 +95,7 @@ public class MemberStore {
                         select * from recusal where election_id = ? and session_no = ?
                         order by recorded_at, envelope_no, user_name""")
                 .params(key.electionId(), key.sessionNo())
-                .query((row, number) -> new Recusal(
-                        new EnvelopeNumber(row.getString("envelope_no")),
-                        new UserName(row.getString("user_name")),
-                        row.getString("ground"),
-                        row.getObject("recorded_at", OffsetDateTime.class).toInstant()))
+                .query(Recusal.class)
                 .list();
     }
 

@@ -1,13 +1,8 @@
 package org.proviso.board;
 
-import static org.proviso.board.AgendaStore.found;
-import static org.proviso.board.SessionStore.moment;
-
-import java.sql.ResultSet;
-import java.sql.SQLException;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -20,6 +15,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.MotionResult;
+import org.proviso.core.rules.Reason;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
 import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -29,7 +25,34 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class MotionStore {
 
-    private static final String OF_SESSION = "select * from motion where election_id = ? and session_no = ? ";
+    private static final String SELECT = """
+            select m.election_id, m.session_no, m.motion_no, m.outcome as kind, m.contests, m.reasons,
+                m.legal_reference, coalesce(m.departs_because, '') as because, m.moved_by, m.seconded_by, m.moved_at,
+                m.put_at, m.result as "end", m.result_at as ended_at, m.words, m.joined_session, m.joined_motion,
+                m.version
+            from motion m
+            """;
+
+    private static final String OF_SESSION = SELECT + "where m.election_id = ? and m.session_no = ? ";
+
+    /** A motion as its row has it: the other body's that it was read with by its numbers, its envelopes elsewhere. */
+    private record Stored(
+            MotionKey key,
+            MotionKind kind,
+            Set<String> contests,
+            List<Reason> reasons,
+            String legalReference,
+            String because,
+            UserName movedBy,
+            @Nullable UserName secondedBy,
+            Instant movedAt,
+            @Nullable Instant putAt,
+            @Nullable MotionResult end,
+            @Nullable Instant endedAt,
+            @Nullable String words,
+            @Nullable Integer joinedSession,
+            @Nullable Integer joinedMotion,
+            int version) {}
 
     /** A motion with its lists as their columns have them. */
     private record Row(
@@ -77,25 +100,31 @@ public class MotionStore {
     }
 
     public List<BoardMotion> all(SessionKey key) {
-        return jdbc.sql(OF_SESSION + "order by motion_no")
+        return jdbc
+                .sql(OF_SESSION + "order by m.motion_no")
                 .params(key.electionId(), key.sessionNo())
-                .query(this::row)
-                .list();
+                .query(Stored.class)
+                .list()
+                .stream()
+                .map(this::motion)
+                .toList();
     }
 
     public Optional<BoardMotion> find(MotionKey key) {
-        return jdbc.sql(OF_SESSION + "and motion_no = ?")
+        return jdbc.sql(OF_SESSION + "and m.motion_no = ?")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
-                .query(this::row)
-                .optional();
+                .query(Stored.class)
+                .optional()
+                .map(this::motion);
     }
 
     /** The motion before a session, if there is one. */
     public Optional<BoardMotion> pending(SessionKey key) {
-        return jdbc.sql(OF_SESSION + "and result is null")
+        return jdbc.sql(OF_SESSION + "and m.result is null")
                 .params(key.electionId(), key.sessionNo())
-                .query(this::row)
-                .optional();
+                .query(Stored.class)
+                .optional()
+                .map(this::motion);
     }
 
     /** Another number after each act on a motion of a session, and after each vote. */
@@ -109,12 +138,13 @@ public class MotionStore {
 
     /** Motions that a body voted on and that were not read with one of the other body's, the newest vote first. */
     public List<BoardMotion> waiting(ElectionId electionId, BodyKind body) {
-        return jdbc.sql("""
-                        select m.* from motion m
+        return jdbc.sql(SELECT + """
                         join board_session s on s.election_id = m.election_id and s.session_no = m.session_no
                         where m.election_id = ? and s.body = ? and m.result in ('carried', 'failed', 'tied')
                           and m.joined_motion is null and m.outcome <> 'table'
-                        order by m.result_at desc, m.session_no desc, m.motion_no desc""").params(electionId, body.code()).query(this::row).list();
+                        order by m.result_at desc, m.session_no desc, m.motion_no desc""").params(electionId, body.code()).query(Stored.class).list().stream()
+                .map(this::motion)
+                .toList();
     }
 
     public void second(MotionKey key, UserName by) {
@@ -165,43 +195,35 @@ public class MotionStore {
                         select * from motion_envelope where election_id = ? and session_no = ? and motion_no = ?
                         order by envelope_no""")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
-                .query((row, number) -> new MotionEnvelope(
-                        new EnvelopeNumber(row.getString("envelope_no")),
-                        row.getInt("case_version"),
-                        row.getBoolean("pulled_out")))
+                .query(MotionEnvelope.class)
                 .list();
     }
 
-    private BoardMotion row(ResultSet row, int number) throws SQLException {
-        MotionKey key = key(row, "session_no", "motion_no");
+    private BoardMotion motion(Stored stored) {
         return new BoardMotion(
-                Objects.requireNonNull(key),
-                Code.find(MotionKind.class, row.getString("outcome")).orElseThrow(),
-                envelopes(key),
-                contests(row.getString("contests")),
-                ProposalsForDecision.reasons(row.getString("reasons")),
-                row.getString("legal_reference"),
-                Objects.requireNonNullElse(row.getString("departs_because"), ""),
-                new UserName(row.getString("moved_by")),
-                UserName.orNull(row.getString("seconded_by")),
-                row.getObject("moved_at", OffsetDateTime.class).toInstant(),
-                moment(row, "put_at"),
-                found(MotionResult.class, row.getString("result")),
-                moment(row, "result_at"),
-                row.getString("words"),
-                key(row, "joined_session", "joined_motion"),
-                row.getInt("version"));
+                stored.key(),
+                stored.kind(),
+                envelopes(stored.key()),
+                stored.contests(),
+                stored.reasons(),
+                stored.legalReference(),
+                stored.because(),
+                stored.movedBy(),
+                stored.secondedBy(),
+                stored.movedAt(),
+                stored.putAt(),
+                stored.end(),
+                stored.endedAt(),
+                stored.words(),
+                joined(stored),
+                stored.version());
     }
 
-    private static Set<String> contests(String ids) {
-        return ids.isEmpty() ? Set.of() : Set.of(ids.split(";"));
-    }
-
-    private static @Nullable MotionKey key(ResultSet row, String session, String motion) throws SQLException {
-        Integer sessionNo = row.getObject(session, Integer.class);
-        return sessionNo == null
+    private static @Nullable MotionKey joined(Stored stored) {
+        return stored.joinedSession() == null || stored.joinedMotion() == null
                 ? null
                 : new MotionKey(
-                        new SessionKey(new ElectionId(row.getString("election_id")), sessionNo), row.getInt(motion));
+                        new SessionKey(stored.key().session().electionId(), stored.joinedSession()),
+                        stored.joinedMotion());
     }
 }

@@ -5,12 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseProposals;
 import org.proviso.review.Proposal;
 import org.proviso.review.ReadProposal;
@@ -54,12 +51,5 @@ public class ProposalsForDecision {
                 found.grounds().departsBecause(),
                 found.proposedBy(),
                 read.secondReadBy());
-    }
-
-    /** A list of codes as a column holds it. */
-    static List<Reason> reasons(String codes) {
-        return Stream.of(codes.split(";"))
-                .flatMap(code -> Code.find(Reason.class, code).stream())
-                .toList();
     }
 }

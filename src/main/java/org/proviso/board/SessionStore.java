@@ -1,14 +1,8 @@
 package org.proviso.board;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -60,7 +54,7 @@ public class SessionStore {
     public Optional<BoardSession> find(SessionKey key) {
         return jdbc.sql("select * from board_session where election_id = ? and session_no = ?")
                 .params(key.electionId(), key.sessionNo())
-                .query(SessionStore::row)
+                .query(BoardSession.class)
                 .optional();
     }
 
@@ -68,7 +62,7 @@ public class SessionStore {
     public BoardSession lock(SessionKey key) {
         return jdbc.sql("select * from board_session where election_id = ? and session_no = ? for update")
                 .params(key.electionId(), key.sessionNo())
-                .query(SessionStore::row)
+                .query(BoardSession.class)
                 .optional()
                 .orElseThrow(() -> unknown(key));
     }
@@ -89,7 +83,7 @@ public class SessionStore {
     private List<BoardSession> select(ElectionId electionId, String held) {
         return jdbc.sql("select * from board_session where election_id = ? order by session_no" + held)
                 .param(electionId)
-                .query(SessionStore::row)
+                .query(BoardSession.class)
                 .list();
     }
 
@@ -112,22 +106,5 @@ public class SessionStore {
                         + " = ?, version = version + 1 where election_id = ? and session_no = ?")
                 .params(at, key.electionId(), key.sessionNo())
                 .update();
-    }
-
-    private static BoardSession row(ResultSet row, int number) throws SQLException {
-        return new BoardSession(
-                new SessionKey(new ElectionId(row.getString("election_id")), row.getInt("session_no")),
-                Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
-                row.getObject("called_for", LocalDateTime.class),
-                row.getString("place"),
-                row.getInt("quorum"),
-                moment(row, "opened_at"),
-                moment(row, "closed_at"),
-                row.getInt("version"));
-    }
-
-    static @Nullable Instant moment(ResultSet row, String column) throws SQLException {
-        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
-        return at == null ? null : at.toInstant();
     }
 }

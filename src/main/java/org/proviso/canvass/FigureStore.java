@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -47,11 +46,7 @@ class FigureStore {
     List<NotedFigure> noted(ElectionId electionId) {
         return jdbc.sql("select * from noted_figure where election_id = ? order by note_no")
                 .param(electionId)
-                .query((row, line) -> new NotedFigure(
-                        row.getString("place"),
-                        Code.find(VotingHours.class, row.getString("hours")).orElseThrow(),
-                        Code.find(Figure.class, row.getString("figure")).orElseThrow(),
-                        row.getInt("number")))
+                .query(NotedFigure.class)
                 .list();
     }
 

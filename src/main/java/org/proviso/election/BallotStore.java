@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.proviso.core.BallotStyle;
-import org.proviso.core.Code;
 import org.proviso.core.Contest;
 import org.proviso.core.ElectionId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.StreetSegment;
 import org.proviso.files.election.ElectionFolder;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The tables of what is on the ballots and who gets which: contests, styles, precincts and streets. */
@@ -23,9 +23,11 @@ class BallotStore {
 
     private static final int BATCH = 1_000;
 
-    private final JdbcTemplate jdbc;
+    private final JdbcTemplate batches;
+    private final JdbcClient jdbc;
 
-    BallotStore(JdbcTemplate jdbc) {
+    BallotStore(JdbcTemplate batches, JdbcClient jdbc) {
+        this.batches = batches;
         this.jdbc = jdbc;
     }
 
@@ -103,7 +105,7 @@ class BallotStore {
     private void insert(String columns, List<Object[]> rows) {
         int width = columns.split(",").length;
         String sql = "insert into " + columns + " values (?" + ", ?".repeat(width - 1) + ")";
-        jdbc.batchUpdate(sql, rows, BATCH, (statement, row) -> {
+        batches.batchUpdate(sql, rows, BATCH, (statement, row) -> {
             for (int i = 0; i < row.length; i++) {
                 statement.setObject(i + 1, row[i]);
             }
@@ -111,65 +113,42 @@ class BallotStore {
     }
 
     List<Contest> contests(String id) {
-        return jdbc.query(
-                "select * from contest where election_id = ? order by place",
-                (row, number) -> new Contest(
-                        row.getString("contest_id"),
-                        row.getString("title"),
-                        row.getString("district"),
-                        Code.find(Contest.Level.class, row.getString("level")).orElseThrow()),
-                id);
+        return all(Contest.class, "select * from contest where election_id = ? order by place", id);
     }
 
     List<BallotStyle> styles(String id) {
         Map<String, Set<String>> contests = contestsOfStyles(id);
-        return jdbc.query(
-                "select * from ballot_style where election_id = ? order by place",
-                (row, number) -> new BallotStyle(
+        return jdbc.sql("select * from ballot_style where election_id = ? order by place")
+                .param(id)
+                .query((row, number) -> new BallotStyle(
                         row.getString("style"),
                         row.getString("party"),
-                        Collections.unmodifiableSet(contests.getOrDefault(row.getString("style"), Set.of()))),
-                id);
+                        Collections.unmodifiableSet(contests.getOrDefault(row.getString("style"), Set.of()))))
+                .list();
     }
 
     /** The contests of each style in the order of its ballot, which decides how a page lists them. */
     private Map<String, Set<String>> contestsOfStyles(String id) {
         Map<String, Set<String>> contests = new HashMap<>();
-        jdbc.query(
-                "select style, contest_id from style_contest where election_id = ? order by style, place",
-                row -> {
+        jdbc.sql("select style, contest_id from style_contest where election_id = ? order by style, place")
+                .param(id)
+                .query(row -> {
                     contests.computeIfAbsent(row.getString("style"), any -> new LinkedHashSet<>())
                             .add(row.getString("contest_id"));
-                },
-                id);
+                });
         return contests;
     }
 
     List<PrecinctPart> precincts(String id) {
-        return jdbc.query(
-                "select * from precinct_part where election_id = ? order by place",
-                (row, number) -> new PrecinctPart(
-                        row.getString("precinct"),
-                        row.getString("split"),
-                        row.getString("style"),
-                        row.getString("party"),
-                        row.getString("voting_location")),
-                id);
+        return all(PrecinctPart.class, """
+                select p.*, p.style as ballot_style from precinct_part p where p.election_id = ? order by p.place""", id);
     }
 
     List<StreetSegment> streets(String id) {
-        return jdbc.query(
-                "select * from street_segment where election_id = ? order by line_no",
-                (row, number) -> new StreetSegment(
-                        row.getInt("low"),
-                        row.getInt("high"),
-                        Code.find(StreetSegment.Parity.class, row.getString("parity"))
-                                .orElseThrow(),
-                        row.getString("street"),
-                        row.getString("city"),
-                        row.getString("zip"),
-                        row.getString("precinct"),
-                        row.getString("split")),
-                id);
+        return all(StreetSegment.class, "select * from street_segment where election_id = ? order by line_no", id);
+    }
+
+    private <T> List<T> all(Class<T> type, String sql, String id) {
+        return jdbc.sql(sql).param(id).query(type).list();
     }
 }

@@ -167,14 +167,8 @@ class ElectionStore {
     }
 
     private List<CountyRuling> rulings(String id) {
-        return jdbc.sql("select * from county_ruling where election_id = ? order by rule")
-                .param(id)
-                .query((row, number) -> new CountyRuling(
-                        row.getString("rule"),
-                        row.getString("ruled_value"),
-                        row.getString("signed_by"),
-                        row.getObject("signed_on", LocalDate.class),
-                        row.getString("ground")))
-                .list();
+        return jdbc.sql("""
+                        select r.*, r.ruled_value as "value", r.signed_on as "on" from county_ruling r
+                        where r.election_id = ? order by r.rule""").param(id).query(CountyRuling.class).list();
     }
 }

@@ -1,8 +1,5 @@
 package org.proviso.election;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.ElectionId;
@@ -67,21 +64,7 @@ public class RuleChangeStore {
     public List<RuleChange> all(ElectionId electionId) {
         return jdbc.sql("select * from rule_change where election_id = ? order by change_no")
                 .param(electionId)
-                .query(RuleChangeStore::change)
+                .query(RuleChange.class)
                 .list();
-    }
-
-    private static RuleChange change(ResultSet row, int place) throws SQLException {
-        return new RuleChange(
-                row.getInt("change_no"),
-                row.getString("pack_id"),
-                row.getString("pack_hash"),
-                row.getString("hash_before"),
-                row.getString("accepted_because"),
-                row.getString("counterexample"),
-                row.getString("counsel"),
-                row.getString("ground"),
-                row.getString("put_by"),
-                row.getObject("put_at", OffsetDateTime.class).toInstant());
     }
 }

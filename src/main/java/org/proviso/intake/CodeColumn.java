@@ -27,8 +27,4 @@ public final class CodeColumn {
     public static String word(YesNo answer) {
         return answer.name().toLowerCase(Locale.ROOT);
     }
-
-    static YesNo yesNo(String word) {
-        return YesNo.valueOf(word.toUpperCase(Locale.ROOT));
-    }
 }

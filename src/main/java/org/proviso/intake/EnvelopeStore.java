@@ -2,7 +2,6 @@ package org.proviso.intake;
 
 import java.security.SecureRandom;
 import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -15,7 +14,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
@@ -33,6 +31,11 @@ public class EnvelopeStore {
 
     private static final int SALT_BYTES = 16;
 
+    private static final String SELECT = """
+            select e.*, e.precinct_cast as precinct, e.style_cast as ballot_style, e.party_ballot_cast as party_ballot,
+                e.cast_at as at
+            """;
+
     /** An envelope as it comes in, with its place among those of its election. */
     private record Received(
             ElectionId electionId,
@@ -44,6 +47,25 @@ public class EnvelopeStore {
 
     /** What was seen of an envelope, over what stood there in that version. */
     private record Change(ElectionId electionId, EnvelopeNumber envelopeNo, int version, Envelope.Handling seen) {}
+
+    /** An envelope without what the voter wrote. */
+    private record Seen(
+            EnvelopeNumber envelopeNo,
+            String receiptNo,
+            Envelope.Source source,
+            Envelope.Cast cast,
+            Envelope.Handling handling) {
+
+        Envelope with(Map<EnvelopeNumber, Envelope.Affirmation> affirmations) {
+            return new Envelope(
+                    envelopeNo,
+                    receiptNo,
+                    source,
+                    cast,
+                    Objects.requireNonNull(affirmations.get(envelopeNo), "every envelope has its affirmation"),
+                    handling);
+        }
+    }
 
     private final NamedParameterJdbcOperations batches;
     private final JdbcClient single;
@@ -93,34 +115,36 @@ public class EnvelopeStore {
 
     List<CastEnvelope> cast(ElectionId electionId) {
         return single.sql("""
-                        select envelope_no, source, voting_location, extended_hours, issue_reasons from envelope
-                        where election_id = ? order by place""")
-                .param(electionId)
-                .query((row, number) -> new CastEnvelope(
-                        new EnvelopeNumber(row.getString("envelope_no")),
-                        code(row, "source", Envelope.Source.class),
-                        row.getString("voting_location"),
-                        CodeColumn.yesNo(row.getString("extended_hours")).isYes(),
-                        CodeColumn.split(row.getString("issue_reasons"))))
-                .list();
+                        select envelope_no, source, voting_location, extended_hours = 'yes' as in_extended_hours,
+                            issue_reasons
+                        from envelope
+                        where election_id = ? order by place""").param(electionId).query(CastEnvelope.class).list();
     }
 
     List<Envelope> all(ElectionId electionId, Map<EnvelopeNumber, Envelope.Affirmation> affirmations) {
-        return single.sql("select * from envelope where election_id = ? order by place")
+        return single
+                .sql(SELECT + "from envelope e where e.election_id = ? order by e.place")
                 .param(electionId)
-                .query((row, number) -> envelope(row, affirmations))
-                .list();
+                .query(Seen.class)
+                .list()
+                .stream()
+                .map(seen -> seen.with(affirmations))
+                .toList();
     }
 
     /** The envelopes that these affirmations are of; there is at least one. */
     List<Envelope> find(ElectionId electionId, Map<EnvelopeNumber, Envelope.Affirmation> affirmations) {
-        return single.sql("""
-                        select e.* from unnest(cast(? as varchar array)) as wanted (id)
+        return single
+                .sql(SELECT + """
+                        from unnest(cast(? as varchar array)) as wanted (id)
                         join envelope e on e.election_id = ? and e.envelope_no = wanted.id order by e.place""")
                 .param(affirmations.keySet().stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
-                .query((row, number) -> envelope(row, affirmations))
-                .list();
+                .query(Seen.class)
+                .list()
+                .stream()
+                .map(seen -> seen.with(affirmations))
+                .toList();
     }
 
     /** Adds one envelope after those that came before, with the stamp of its arrival. */
@@ -223,49 +247,5 @@ public class EnvelopeStore {
                     salts.put(new EnvelopeNumber(row.getString("envelope_no")), new Salt(row.getString("ledger_salt")));
                 });
         return salts;
-    }
-
-    private static Envelope envelope(ResultSet row, Map<EnvelopeNumber, Envelope.Affirmation> affirmations)
-            throws SQLException {
-        String number = row.getString("envelope_no");
-        return new Envelope(
-                new EnvelopeNumber(number),
-                row.getString("receipt_no"),
-                code(row, "source", Envelope.Source.class),
-                cast(row),
-                Objects.requireNonNull(
-                        affirmations.get(new EnvelopeNumber(number)), "every envelope has its affirmation"),
-                handling(row));
-    }
-
-    private static Envelope.Cast cast(ResultSet row) throws SQLException {
-        return new Envelope.Cast(
-                row.getString("voting_location"),
-                row.getString("precinct_cast"),
-                row.getString("style_cast"),
-                row.getString("party_ballot_cast"),
-                row.getObject("cast_at", LocalDateTime.class),
-                CodeColumn.yesNo(row.getString("extended_hours")),
-                CodeColumn.yesNo(row.getString("in_line_at_close")),
-                CodeColumn.split(row.getString("issue_reasons")));
-    }
-
-    private static Envelope.Handling handling(ResultSet row) throws SQLException {
-        return new Envelope.Handling(
-                CodeColumn.yesNo(row.getString("id_shown")),
-                row.getString("id_kind"),
-                row.getString("declaration"),
-                CodeColumn.yesNo(row.getString("mail_ballot_surrendered")),
-                CodeColumn.yesNo(row.getString("sent_here_by_official")),
-                row.getString("official_note"),
-                code(row, "voter_signed", Envelope.VoterSignature.class),
-                CodeColumn.yesNo(row.getString("mark_witness")),
-                CodeColumn.yesNo(row.getString("official_signed")),
-                code(row, "condition", Envelope.Condition.class),
-                row.getString("signature_image"));
-    }
-
-    private static <E extends Enum<E> & Code> E code(ResultSet row, String column, Class<E> type) throws SQLException {
-        return Code.find(type, row.getString(column)).orElseThrow();
     }
 }

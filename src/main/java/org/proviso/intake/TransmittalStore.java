@@ -1,8 +1,5 @@
 package org.proviso.intake;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.proviso.core.ElectionId;
@@ -70,32 +67,14 @@ class TransmittalStore {
     }
 
     List<RecordedTransmittal> recorded(ElectionId electionId) {
-        return jdbc.sql("select * from transmittal where election_id = ? order by line_no")
-                .param(electionId)
-                .query((row, number) ->
-                        new RecordedTransmittal(row.getInt("line_no"), row.getInt("version"), transmittal(row)))
-                .list();
+        return jdbc.sql("""
+                        select t.*, t.returned_on as "day" from transmittal t
+                        where t.election_id = ? order by t.line_no""").param(electionId).query(RecordedTransmittal.class).list();
     }
 
     List<Transmittal> all(ElectionId electionId) {
         return recorded(electionId).stream()
                 .map(RecordedTransmittal::transmittal)
                 .toList();
-    }
-
-    private static Transmittal transmittal(ResultSet row) throws SQLException {
-        return new Transmittal(
-                row.getString("voting_location"),
-                row.getObject("returned_on", LocalDate.class),
-                row.getString("bag"),
-                row.getString("seal_out"),
-                row.getString("seal_in"),
-                row.getObject("supplied", Integer.class),
-                row.getInt("issued"),
-                row.getInt("spoiled"),
-                row.getObject("unused", Integer.class),
-                row.getInt("returned"),
-                row.getObject("scanned_in_error", Integer.class),
-                row.getObject("loose_ballots", Integer.class));
     }
 }

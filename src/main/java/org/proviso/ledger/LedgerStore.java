@@ -42,7 +42,7 @@ class LedgerStore {
     private ChainHead head(LedgerChain chain, String sql) {
         return jdbc.sql(sql)
                 .param(chain.name())
-                .query((row, number) -> new ChainHead(row.getLong("sequence"), row.getString("hash")))
+                .query(ChainHead.class)
                 .optional()
                 .orElseThrow(() -> new IllegalStateException("there is no chain " + chain.name() + " in the ledger"));
     }

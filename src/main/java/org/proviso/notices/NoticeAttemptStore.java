@@ -1,13 +1,10 @@
 package org.proviso.notices;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.proviso.core.Code;
 import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -36,10 +33,10 @@ class NoticeAttemptStore {
 
     List<NoticeAttempt> of(Notice notice) {
         return jdbc.sql("""
-                        select * from notice_attempt where election_id = ? and envelope_no = ? and notice_no = ?
-                        order by attempt_no""")
+                        select a.*, a.attempt_no as number, a.letter_sha256 as letter_hash from notice_attempt a
+                        where a.election_id = ? and a.envelope_no = ? and a.notice_no = ? order by a.attempt_no""")
                 .params(notice.key().electionId(), notice.key().envelopeNo(), notice.number())
-                .query(NoticeAttemptStore::row)
+                .query(NoticeAttempt.class)
                 .list();
     }
 
@@ -66,15 +63,5 @@ class NoticeAttemptStore {
                         where election_id = ? and envelope_no = ? and notice_no = ? and attempt_no = ?""")
                 .params(at, notice.key().electionId(), notice.key().envelopeNo(), notice.number(), number)
                 .update();
-    }
-
-    private static NoticeAttempt row(ResultSet row, int number) throws SQLException {
-        return new NoticeAttempt(
-                row.getInt("attempt_no"),
-                Code.find(NoticeChannel.class, row.getString("channel")).orElseThrow(),
-                row.getObject("sent_at", LocalDateTime.class),
-                row.getObject("came_back_at", LocalDateTime.class),
-                row.getString("letter_sha256"),
-                row.getString("logged_by"));
     }
 }

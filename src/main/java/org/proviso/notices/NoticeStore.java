@@ -1,18 +1,13 @@
 package org.proviso.notices;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -23,6 +18,8 @@ import org.springframework.stereotype.Repository;
 /** The table of notices. Whoever writes a row holds its case. */
 @Repository
 class NoticeStore {
+
+    private static final String SELECT = "select n.*, n.notice_no as number from notice n where n.election_id = ? and ";
 
     /** A notice that came up: of an ask with its reason, or of an outcome with its decision. */
     private record Row(
@@ -45,9 +42,9 @@ class NoticeStore {
 
     /** Every notice of a case, withdrawn ones too, in the order in which they came up. */
     List<Notice> of(EnvelopeKey key) {
-        return jdbc.sql("select * from notice where election_id = ? and envelope_no = ? order by notice_no")
+        return jdbc.sql(SELECT + "n.envelope_no = ? order by n.notice_no")
                 .params(key.electionId(), key.envelopeNo())
-                .query(NoticeStore::row)
+                .query(Notice.class)
                 .list();
     }
 
@@ -57,9 +54,10 @@ class NoticeStore {
 
     /** Every notice of an election that was not withdrawn, the one due first at the head. */
     List<Notice> standing(ElectionId electionId) {
-        return jdbc.sql("""
-                        select * from notice where election_id = ? and withdrawn_at is null
-                        order by due_at, envelope_no, notice_no""").param(electionId).query(NoticeStore::row).list();
+        return jdbc.sql(SELECT + "n.withdrawn_at is null order by n.due_at, n.envelope_no, n.notice_no")
+                .param(electionId)
+                .query(Notice.class)
+                .list();
     }
 
     void insertAsk(EnvelopeKey key, DueAsk due, LocalDateTime dueAt, boolean heldApart) {
@@ -114,32 +112,5 @@ class NoticeStore {
         if (rows == 0) {
             throw new OptimisticLockingFailureException("The notice was changed meanwhile.");
         }
-    }
-
-    private static Notice row(ResultSet row, int number) throws SQLException {
-        return new Notice(
-                new EnvelopeKey(
-                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
-                row.getInt("notice_no"),
-                Code.find(NoticeKind.class, row.getString("kind")).orElseThrow(),
-                code(row, "ask", Ask.class),
-                code(row, "reason", Reason.class),
-                row.getObject("decision_no", Integer.class),
-                row.getObject("due_at", LocalDateTime.class),
-                row.getBoolean("held_apart"),
-                instant(row, "withdrawn_at"),
-                row.getObject("sent_at", LocalDateTime.class),
-                row.getInt("version"));
-    }
-
-    private static <E extends Enum<E> & Code> @Nullable E code(ResultSet row, String column, Class<E> type)
-            throws SQLException {
-        String word = row.getString(column);
-        return word == null ? null : Code.find(type, word).orElseThrow();
-    }
-
-    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
-        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
-        return at == null ? null : at.toInstant();
     }
 }

@@ -1,16 +1,12 @@
 package org.proviso.release;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -22,6 +18,9 @@ import org.springframework.stereotype.Repository;
 /** The tables of batches, and of the word that the other ballots are done. */
 @Repository
 class BatchStore {
+
+    private static final String SELECT =
+            "select b.*, b.batch_no as number, b.empty_envelopes as empty from release_batch b where b.election_id = ?";
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -85,17 +84,17 @@ class BatchStore {
     }
 
     List<Batch> all(ElectionId electionId) {
-        return jdbc.sql("select * from release_batch where election_id = ? order by batch_no")
+        return jdbc.sql(SELECT + " order by b.batch_no")
                 .param(electionId)
-                .query(BatchStore::row)
+                .query(Batch.class)
                 .list();
     }
 
     /** One batch; {@link IllegalArgumentException} where there is none. */
     Batch known(ElectionId electionId, int batchNo) {
-        return jdbc.sql("select * from release_batch where election_id = ? and batch_no = ?")
+        return jdbc.sql(SELECT + " and b.batch_no = ?")
                 .params(electionId, batchNo)
-                .query(BatchStore::row)
+                .query(Batch.class)
                 .optional()
                 .orElseThrow(() -> new IllegalArgumentException("There is no batch " + batchNo + "."));
     }
@@ -129,25 +128,6 @@ class BatchStore {
         if (rows == 0) {
             throw new OptimisticLockingFailureException("The batch was changed meanwhile.");
         }
-    }
-
-    private static Batch row(ResultSet row, int number) throws SQLException {
-        return new Batch(
-                new ElectionId(row.getString("election_id")),
-                row.getInt("batch_no"),
-                row.getBoolean("held_apart"),
-                row.getInt("envelopes"),
-                UserName.orNull(row.getString("first_opener")),
-                row.getString("second_opener"),
-                instant(row, "opened_at"),
-                row.getObject("empty_envelopes", Integer.class),
-                instant(row, "handed_off_at"),
-                row.getInt("version"));
-    }
-
-    static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
-        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
-        return at == null ? null : at.toInstant();
     }
 
     private OffsetDateTime now() {

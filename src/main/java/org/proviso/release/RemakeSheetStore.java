@@ -1,12 +1,8 @@
 package org.proviso.release;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
@@ -17,6 +13,9 @@ import org.springframework.stereotype.Repository;
 /** The table of remake sheets. */
 @Repository
 class RemakeSheetStore {
+
+    private static final String SELECT =
+            "select s.*, s.sheet_no as number from remake_sheet s where s.election_id = ? ";
 
     /** A sheet with its contests as their column has them. */
     private record Row(RemakeSheet sheet, String contests) {}
@@ -40,16 +39,16 @@ class RemakeSheetStore {
     }
 
     List<RemakeSheet> of(ElectionId electionId, int batchNo) {
-        return jdbc.sql("select * from remake_sheet where election_id = ? and batch_no = ? order by sheet_no")
+        return jdbc.sql(SELECT + "and s.batch_no = ? order by s.sheet_no")
                 .params(electionId, batchNo)
-                .query(RemakeSheetStore::row)
+                .query(RemakeSheet.class)
                 .list();
     }
 
     List<RemakeSheet> all(ElectionId electionId) {
-        return jdbc.sql("select * from remake_sheet where election_id = ? order by batch_no, sheet_no")
+        return jdbc.sql(SELECT + "order by s.batch_no, s.sheet_no")
                 .param(electionId)
-                .query(RemakeSheetStore::row)
+                .query(RemakeSheet.class)
                 .list();
     }
 
@@ -87,20 +86,5 @@ class RemakeSheetStore {
         if (rows == 0) {
             throw new OptimisticLockingFailureException("The sheet was changed meanwhile.");
         }
-    }
-
-    private static RemakeSheet row(ResultSet row, int number) throws SQLException {
-        return new RemakeSheet(
-                new ElectionId(row.getString("election_id")),
-                row.getInt("batch_no"),
-                row.getInt("sheet_no"),
-                row.getString("style_cast"),
-                row.getString("style_right"),
-                new LinkedHashSet<>(Arrays.asList(row.getString("contests").split(";"))),
-                row.getInt("ballots"),
-                UserName.orNull(row.getString("first_copier")),
-                row.getString("second_copier"),
-                BatchStore.instant(row, "remade_at"),
-                row.getInt("version"));
     }
 }

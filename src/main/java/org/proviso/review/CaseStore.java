@@ -1,7 +1,5 @@
 package org.proviso.review;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -11,14 +9,13 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
-import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,7 +40,7 @@ public class CaseStore {
     public Optional<EnvelopeCase> find(EnvelopeKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ?")
                 .params(key.electionId(), key.envelopeNo())
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .optional();
     }
 
@@ -55,9 +52,9 @@ public class CaseStore {
                         join envelope_case c on c.election_id = ? and c.envelope_no = wanted.id""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
-                .query((ResultSet row) -> {
-                    found.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
-                });
+                .query(EnvelopeCase.class)
+                .list()
+                .forEach(one -> found.put(one.key().envelopeNo(), one));
         return found;
     }
 
@@ -65,21 +62,21 @@ public class CaseStore {
     public Optional<EnvelopeCase> lock(EnvelopeKey key) {
         return jdbc.sql("select * from envelope_case where election_id = ? and envelope_no = ? for update")
                 .params(key.electionId(), key.envelopeNo())
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .optional();
     }
 
     public List<EnvelopeCase> all(ElectionId electionId) {
         return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no")
                 .param(electionId)
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .list();
     }
 
     List<EnvelopeCase> page(ElectionId electionId, int offset, int limit) {
         return jdbc.sql("select * from envelope_case where election_id = ? order by envelope_no limit ? offset ?")
                 .params(electionId, limit, offset)
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .list();
     }
 
@@ -93,14 +90,14 @@ public class CaseStore {
     List<EnvelopeCase> inState(ElectionId electionId, CaseState state) {
         return jdbc.sql("select * from envelope_case where election_id = ? and state = ? order by envelope_no")
                 .params(electionId, state.code())
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .list();
     }
 
     List<EnvelopeCase> ofPerson(ElectionId electionId, String personId) {
         return jdbc.sql("select * from envelope_case where election_id = ? and person_id = ? order by envelope_no")
                 .params(electionId, personId)
-                .query(CaseStore::row)
+                .query(EnvelopeCase.class)
                 .list();
     }
 
@@ -110,10 +107,15 @@ public class CaseStore {
         jdbc.sql("""
                         select c.* from unnest(cast(? as varchar array)) as wanted (id)
                         join envelope_case c on c.election_id = ? and c.person_id = wanted.id
-                        order by c.envelope_no""").param(personIds.toArray(String[]::new)).param(electionId).query((ResultSet row) -> {
-            found.computeIfAbsent(row.getString("person_id"), any -> new ArrayList<>())
-                    .add(row(row, 0));
-        });
+                        order by c.envelope_no""")
+                .param(personIds.toArray(String[]::new))
+                .param(electionId)
+                .query(EnvelopeCase.class)
+                .list()
+                .forEach(one -> found.computeIfAbsent(
+                                Objects.requireNonNull(one.personId(), "it was found by its person"),
+                                any -> new ArrayList<>())
+                        .add(one));
         return found;
     }
 
@@ -163,17 +165,6 @@ public class CaseStore {
                     one.key(), one.state(), one.personId(), one.countedPerson(), one.takenBy(), one.version() + 1));
         }
         return saved;
-    }
-
-    private static EnvelopeCase row(ResultSet row, int number) throws SQLException {
-        return new EnvelopeCase(
-                new EnvelopeKey(
-                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
-                Code.find(CaseState.class, row.getString("state")).orElseThrow(),
-                row.getString("person_id"),
-                row.getString("counted_person"),
-                UserName.orNull(row.getString("taken_by")),
-                row.getInt("version"));
     }
 
     private OffsetDateTime now() {

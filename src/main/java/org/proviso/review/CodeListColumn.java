@@ -2,9 +2,7 @@ package org.proviso.review;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
 import org.proviso.core.rules.Reason;
@@ -22,10 +20,6 @@ public final class CodeListColumn {
         return parts(text).stream()
                 .map(code -> Code.find(Reason.class, code).orElseThrow())
                 .toList();
-    }
-
-    static Set<String> words(String text) {
-        return new LinkedHashSet<>(parts(text));
     }
 
     private static List<String> parts(String text) {

@@ -1,10 +1,8 @@
 package org.proviso.review;
 
 import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -28,6 +26,12 @@ import org.springframework.stereotype.Repository;
 /** The table of decisions; the newest that was not set aside stands. */
 @Repository
 public class DecisionStore {
+
+    private static final String SELECT =
+            "select d.*, d.decision_no as number, d.outcome as \"as\", d.assessment_no as assessment ";
+
+    /** A decision that stands on an envelope. */
+    private record Standing(EnvelopeNumber envelopeNo, Decision decision) {}
 
     private final JdbcClient jdbc;
     private final NamedParameterJdbcOperations batches;
@@ -98,53 +102,49 @@ public class DecisionStore {
     }
 
     public Optional<Decision> standing(EnvelopeKey key) {
-        return jdbc.sql("""
-                        select * from decision where election_id = ? and envelope_no = ? and set_aside_at is null
-                        order by decision_no desc limit 1""")
+        return jdbc.sql(SELECT + """
+                        from decision d where d.election_id = ? and d.envelope_no = ? and d.set_aside_at is null
+                        order by d.decision_no desc limit 1""")
                 .params(key.electionId(), key.envelopeNo())
-                .query(DecisionStore::row)
+                .query(Decision.class)
                 .optional();
     }
 
     /** The decisions that stand on these envelopes, by envelope number. */
     public Map<EnvelopeNumber, Decision> standing(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, Decision> standing = new HashMap<>();
-        jdbc.sql("""
-                        select d.* from unnest(cast(? as varchar array)) as wanted (id)
+        jdbc.sql(SELECT + """
+                        from unnest(cast(? as varchar array)) as wanted (id)
                         join decision d on d.election_id = ? and d.envelope_no = wanted.id
                         where d.set_aside_at is null order by d.decision_no""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
-                .query((ResultSet row) -> {
-                    standing.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
-                });
+                .query(Standing.class)
+                .list()
+                .forEach(one -> standing.put(one.envelopeNo(), one.decision()));
         return standing;
     }
 
     /** Every decision that stands in an election, by envelope number. */
     public Map<EnvelopeNumber, Decision> standing(ElectionId electionId) {
         Map<EnvelopeNumber, Decision> standing = new LinkedHashMap<>();
-        jdbc.sql("select * from decision where election_id = ? and set_aside_at is null order by envelope_no")
+        jdbc.sql(SELECT + "from decision d where d.election_id = ? and d.set_aside_at is null order by d.envelope_no")
                 .param(electionId)
-                .query((ResultSet row) -> {
-                    standing.put(new EnvelopeNumber(row.getString("envelope_no")), row(row, 0));
-                });
+                .query(Standing.class)
+                .list()
+                .forEach(one -> standing.put(one.envelopeNo(), one.decision()));
         return standing;
     }
 
     /** Decisions that stand, the newest first: so many of them after the first few. */
     public List<DecidedCase> standing(ElectionId electionId, int offset, int limit) {
-        return jdbc.sql("""
-                        select d.*, c.state, c.version as case_version from decision d
+        return jdbc.sql(SELECT + """
+                        , c.state, c.version from decision d
                         join envelope_case c on c.election_id = d.election_id and c.envelope_no = d.envelope_no
                         where d.election_id = ? and d.set_aside_at is null
                         order by d.decided_at desc, d.envelope_no limit ? offset ?""")
                 .params(electionId, limit, offset)
-                .query((row, number) -> new DecidedCase(
-                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
-                        Code.find(CaseState.class, row.getString("state")).orElseThrow(),
-                        row.getInt("case_version"),
-                        row(row, number)))
+                .query(DecidedCase.class)
                 .list();
     }
 
@@ -181,22 +181,5 @@ public class DecisionStore {
                     last.put(new EnvelopeNumber(row.getString("envelope_no")), row.getInt("number"));
                 });
         return last;
-    }
-
-    private static Decision row(ResultSet row, int number) throws SQLException {
-        return new Decision(
-                row.getInt("decision_no"),
-                Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
-                CodeListColumn.reasons(row.getString("reasons")),
-                row.getString("legal_reference"),
-                row.getString("departs_because"),
-                CodeListColumn.words(row.getString("contests")),
-                row.getInt("assessment_no"),
-                row.getString("decider"),
-                row.getObject("session_no", Integer.class),
-                row.getObject("motion_no", Integer.class),
-                row.getObject("decided_at", OffsetDateTime.class).toInstant(),
-                new Decision.DecidedBallot(
-                        row.getString("style_cast"), row.getString("style_right"), row.getBoolean("held_apart")));
     }
 }

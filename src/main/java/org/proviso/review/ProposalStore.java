@@ -1,7 +1,5 @@
 package org.proviso.review;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
@@ -10,20 +8,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
-import org.proviso.core.deciding.DecisionOutcome;
-import org.proviso.core.deciding.Grounds;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The tables of proposals and of what second readers said of them. */
 @Repository
 public class ProposalStore {
+
+    private static final String SELECT = """
+            select p.election_id, p.envelope_no, p.proposal_no as number, p.outcome as "as", p.reasons,
+                p.legal_reference, coalesce(p.departs_because, '') as departs_because, p.assessment_no as assessment,
+                p.proposed_by, p.state
+            """;
 
     /** A proposal as its row has it. */
     private record Proposed(
@@ -65,31 +66,29 @@ public class ProposalStore {
     }
 
     public Optional<Proposal> newest(EnvelopeKey key) {
-        return jdbc.sql("""
-                        select * from proposal where election_id = ? and envelope_no = ?
-                        order by proposal_no desc limit 1""")
+        return jdbc.sql(SELECT + """
+                        from proposal p where p.election_id = ? and p.envelope_no = ?
+                        order by p.proposal_no desc limit 1""")
                 .params(key.electionId(), key.envelopeNo())
-                .query(ProposalStore::row)
+                .query(Proposal.class)
                 .optional();
     }
 
     /** The newest proposal of each of these envelopes with who read it again, by envelope number. */
     public Map<EnvelopeNumber, ReadProposal> newest(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, ReadProposal> newest = new HashMap<>();
-        jdbc.sql("""
-                        select p.*, (select r.reviewed_by from second_review r
+        jdbc.sql(SELECT + """
+                        , (select r.reviewed_by from second_review r
                              where r.election_id = p.election_id and r.envelope_no = p.envelope_no
                                and r.proposal_no = p.proposal_no and r.agrees
-                             order by r.reviewed_at limit 1) as agreed_by
+                             order by r.reviewed_at limit 1) as second_read_by
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join proposal p on p.election_id = ? and p.envelope_no = wanted.id order by p.proposal_no""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
-                .query((ResultSet row) -> {
-                    newest.put(
-                            new EnvelopeNumber(row.getString("envelope_no")),
-                            new ReadProposal(row(row, 0), UserName.orNull(row.getString("agreed_by"))));
-                });
+                .query(ReadProposal.class)
+                .list()
+                .forEach(one -> newest.put(one.proposal().key().envelopeNo(), one));
         return newest;
     }
 
@@ -117,34 +116,14 @@ public class ProposalStore {
 
     /** What is proposed of every case that waits for the decider, by envelope number. */
     public List<ReadyCase> ready(ElectionId electionId) {
-        return jdbc.sql("""
-                        select p.*, c.version as case_version,
+        return jdbc.sql(SELECT + """
+                        , c.version,
                             (select min(r.reviewed_by) from second_review r
                              where r.election_id = p.election_id and r.envelope_no = p.envelope_no
-                               and r.proposal_no = p.proposal_no and r.agrees) as agreed_by
+                               and r.proposal_no = p.proposal_no and r.agrees) as second_read_by
                         from envelope_case c
                         join proposal p on p.election_id = c.election_id and p.envelope_no = c.envelope_no
                         where c.election_id = ? and c.state = 'ready' and p.state in ('standing', 'agreed')
-                        order by c.envelope_no""")
-                .param(electionId)
-                .query((row, number) -> new ReadyCase(
-                        row(row, number), UserName.orNull(row.getString("agreed_by")), row.getInt("case_version")))
-                .list();
-    }
-
-    private static Proposal row(ResultSet row, int number) throws SQLException {
-        String departs = row.getString("departs_because");
-        return new Proposal(
-                new EnvelopeKey(
-                        new ElectionId(row.getString("election_id")), new EnvelopeNumber(row.getString("envelope_no"))),
-                row.getInt("proposal_no"),
-                Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow(),
-                new Grounds(
-                        CodeListColumn.reasons(row.getString("reasons")),
-                        row.getString("legal_reference"),
-                        departs == null ? "" : departs),
-                row.getInt("assessment_no"),
-                new UserName(row.getString("proposed_by")),
-                Code.find(Proposal.State.class, row.getString("state")).orElseThrow());
+                        order by c.envelope_no""").param(electionId).query(ReadyCase.class).list();
     }
 }

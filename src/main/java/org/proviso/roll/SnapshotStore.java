@@ -1,13 +1,10 @@
 package org.proviso.roll;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -15,6 +12,9 @@ import org.springframework.stereotype.Repository;
 /** The tables that say which lists were loaded and which one of each kind is in use. */
 @Repository
 class SnapshotStore {
+
+    private static final String SELECT =
+            "select s.snapshot_no as number, s.kind, s.row_count as \"rows\" from snapshot s where s.election_id = ? and ";
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -53,39 +53,29 @@ class SnapshotStore {
 
     /** The newest snapshot of that kind with that content. */
     Optional<Snapshot> withContent(ElectionId electionId, SnapshotKind kind, String contentHash) {
-        return jdbc.sql("""
-                        select * from snapshot where election_id = ? and kind = ? and content_hash = ?
-                        order by snapshot_no desc""").params(electionId, kind.code(), contentHash).query(SnapshotStore::snapshot).list().stream()
+        return jdbc
+                .sql(SELECT + "s.kind = ? and s.content_hash = ? order by s.snapshot_no desc")
+                .params(electionId, kind.code(), contentHash)
+                .query(Snapshot.class)
+                .list()
+                .stream()
                 .findFirst();
     }
 
     Optional<Snapshot> find(ElectionId electionId, int number) {
-        return jdbc.sql("select * from snapshot where election_id = ? and snapshot_no = ?")
+        return jdbc.sql(SELECT + "s.snapshot_no = ?")
                 .params(electionId, number)
-                .query(SnapshotStore::snapshot)
+                .query(Snapshot.class)
                 .optional();
-    }
-
-    private static Snapshot snapshot(ResultSet row, int place) throws SQLException {
-        SnapshotKind kind = Code.find(SnapshotKind.class, row.getString("kind")).orElseThrow();
-        return new Snapshot(row.getInt("snapshot_no"), kind, row.getInt("row_count"));
     }
 
     /** Every list of an election, by kind, the newest first. */
     List<HeldList> all(ElectionId electionId) {
         return jdbc.sql("""
-                        select s.*, case when c.snapshot_no is null then 0 else 1 end as used
+                        select s.*, s.row_count as "rows", c.snapshot_no is not null as in_use
                         from snapshot s left join current_snapshot c on c.election_id = s.election_id
                             and c.kind = s.kind and c.snapshot_no = s.snapshot_no
-                        where s.election_id = ? order by s.kind, s.snapshot_no desc""")
-                .param(electionId)
-                .query((row, place) -> new HeldList(
-                        row.getInt("snapshot_no"),
-                        Code.find(SnapshotKind.class, row.getString("kind")).orElseThrow(),
-                        row.getInt("row_count"),
-                        row.getObject("loaded_at", OffsetDateTime.class).toInstant(),
-                        row.getInt("used") == 1))
-                .list();
+                        where s.election_id = ? order by s.kind, s.snapshot_no desc""").param(electionId).query(HeldList.class).list();
     }
 
     /** Of the list in use. */

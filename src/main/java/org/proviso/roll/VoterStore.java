@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Entitlement;
@@ -228,7 +227,7 @@ class VoterStore {
                         row.getString("first_name"),
                         row.getString("middle_name"),
                         row.getString("suffix")),
-                date(row, "birth_date"),
+                row.getObject("birth_date", LocalDate.class),
                 new Voter.Residence(
                         row.getString("house_number"),
                         row.getString("street"),
@@ -241,10 +240,10 @@ class VoterStore {
                 row.getString("id_last4"),
                 row.getString("drivers_license"),
                 row.getString("party"),
-                date(row, "party_since"),
-                yesNo(row, "id_required"),
-                yesNo(row, "number_matched"),
-                date(row, "last_voted_on"),
+                row.getObject("party_since", LocalDate.class),
+                YesNo.valueOf(row.getString("id_required").toUpperCase(Locale.ROOT)),
+                YesNo.valueOf(row.getString("number_matched").toUpperCase(Locale.ROOT)),
+                row.getObject("last_voted_on", LocalDate.class),
                 row.getString("former_name"),
                 row.getBoolean("confidential"),
                 row.getString("mail_address"),
@@ -254,24 +253,16 @@ class VoterStore {
     private static Voter.Registration registration(ResultSet row) throws SQLException {
         String channel = row.getString("registration_channel");
         return new Voter.Registration(
-                date(row, "registered_on"),
+                row.getObject("registered_on", LocalDate.class),
                 channel == null
                         ? null
                         : Code.find(RegistrationChannel.class, channel).orElseThrow(),
-                date(row, "received_on"),
+                row.getObject("received_on", LocalDate.class),
                 Code.find(RollStatus.class, row.getString("status")).orElseThrow(),
                 row.getString("status_reason"),
-                date(row, "status_on"),
-                date(row, "confirmation_sent_on"),
+                row.getObject("status_on", LocalDate.class),
+                row.getObject("confirmation_sent_on", LocalDate.class),
                 Code.find(Entitlement.class, row.getString("entitlement")).orElseThrow());
-    }
-
-    private static @Nullable LocalDate date(ResultSet row, String column) throws SQLException {
-        return row.getObject(column, LocalDate.class);
-    }
-
-    private static YesNo yesNo(ResultSet row, String column) throws SQLException {
-        return YesNo.valueOf(row.getString(column).toUpperCase(Locale.ROOT));
     }
 
     private static String word(YesNo answer) {

@@ -1,21 +1,13 @@
 package org.proviso.status;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
-import org.proviso.core.Envelope.Source;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -31,6 +23,25 @@ class StatusLineStore {
     /** A line with its lists as their columns have them. */
     private record Row(StatusLine line, String reasons, String asks) {}
 
+    /** A line with what the voter may still bring as its column has it. */
+    private record Stored(
+            String keyHash,
+            String receiptHash,
+            ElectionId electionId,
+            VoterCaseState state,
+            List<Reason> reasons,
+            List<String> asks,
+            Arrival arrival,
+            boolean registrationFound,
+            Instant changedAt) {
+
+        StatusLine line() {
+            List<VoterAsk> open = asks.stream().map(StatusLineStore::ask).toList();
+            return new StatusLine(
+                    keyHash, receiptHash, electionId, state, reasons, open, arrival, registrationFound, changedAt);
+        }
+    }
+
     private final JdbcClient jdbc;
 
     StatusLineStore(JdbcClient jdbc) {
@@ -40,22 +51,31 @@ class StatusLineStore {
     Optional<StatusLine> find(String keyHash) {
         return jdbc.sql("select * from status_line where key_hash = ?")
                 .param(keyHash)
-                .query(StatusLineStore::row)
-                .optional();
+                .query(Stored.class)
+                .optional()
+                .map(Stored::line);
     }
 
     List<StatusLine> ofReceipt(String receiptHash) {
-        return jdbc.sql("select * from status_line where receipt_hash = ? order by key_hash")
+        return jdbc
+                .sql("select * from status_line where receipt_hash = ? order by key_hash")
                 .param(receiptHash)
-                .query(StatusLineStore::row)
-                .list();
+                .query(Stored.class)
+                .list()
+                .stream()
+                .map(Stored::line)
+                .toList();
     }
 
     List<StatusLine> all(ElectionId electionId) {
-        return jdbc.sql("select * from status_line where election_id = ? order by key_hash")
+        return jdbc
+                .sql("select * from status_line where election_id = ? order by key_hash")
                 .param(electionId)
-                .query(StatusLineStore::row)
-                .list();
+                .query(Stored.class)
+                .list()
+                .stream()
+                .map(Stored::line)
+                .toList();
     }
 
     void removeReceipt(String receiptHash) {
@@ -94,14 +114,6 @@ class StatusLineStore {
         return codes.stream().map(Code::code).collect(Collectors.joining(SEPARATOR));
     }
 
-    private static <E extends Enum<E> & Code> List<E> codes(String joined, Class<E> type) {
-        return words(joined).map(word -> Code.find(type, word).orElseThrow()).toList();
-    }
-
-    private static Stream<String> words(String joined) {
-        return Arrays.stream(joined.split(SEPARATOR)).filter(word -> !word.isEmpty());
-    }
-
     /** A code, and behind it the deadline where there is one. */
     private static String text(VoterAsk ask) {
         return ask.ask().code() + (ask.until() == null ? "" : UNTIL + ask.until());
@@ -111,26 +123,5 @@ class StatusLineStore {
         String[] sides = text.split(UNTIL, 0);
         return new VoterAsk(
                 Code.find(Ask.class, sides[0]).orElseThrow(), sides.length == 1 ? null : LocalDateTime.parse(sides[1]));
-    }
-
-    private static @Nullable Source source(@Nullable String code) {
-        return code == null ? null : Code.find(Source.class, code).orElseThrow();
-    }
-
-    private static StatusLine row(ResultSet row, int number) throws SQLException {
-        return new StatusLine(
-                row.getString("key_hash"),
-                row.getString("receipt_hash"),
-                new ElectionId(row.getString("election_id")),
-                Code.find(VoterCaseState.class, row.getString("state")).orElseThrow(),
-                codes(row.getString("reasons"), Reason.class),
-                words(row.getString("asks")).map(StatusLineStore::ask).toList(),
-                new Arrival(
-                        source(row.getString("source")),
-                        row.getString("voting_location"),
-                        row.getObject("cast_on", LocalDate.class),
-                        row.getBoolean("sealed")),
-                row.getBoolean("registration_found"),
-                row.getObject("changed_at", OffsetDateTime.class).toInstant());
     }
 }

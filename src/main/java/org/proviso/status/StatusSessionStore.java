@@ -1,9 +1,6 @@
 package org.proviso.status;
 
-import java.time.LocalDateTime;
 import java.util.List;
-import org.proviso.board.BodyKind;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -39,13 +36,7 @@ class StatusSessionStore {
     List<StatusSession> all(ElectionId electionId) {
         return jdbc.sql("select * from status_session where election_id = ? order by session_no")
                 .param(electionId)
-                .query((row, number) -> new StatusSession(
-                        new ElectionId(row.getString("election_id")),
-                        row.getInt("session_no"),
-                        Code.find(BodyKind.class, row.getString("body")).orElseThrow(),
-                        row.getObject("called_for", LocalDateTime.class),
-                        row.getBoolean("opened"),
-                        row.getBoolean("closed")))
+                .query(StatusSession.class)
                 .list();
     }
 

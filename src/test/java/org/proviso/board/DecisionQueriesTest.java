@@ -36,7 +36,7 @@ class DecisionQueriesTest {
     private static final Set<String> ONCE_FOR_EACH = Set.of(
             "select * from envelope_case for update",
             "update envelope_case set queue_at",
-            "select * from notice",
+            "select n.*, n.notice_no as number from notice",
             "select zone from election",
             "insert into notice",
             "select * from status_line",

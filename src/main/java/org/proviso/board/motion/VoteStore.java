@@ -3,7 +3,6 @@ package org.proviso.board.motion;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.proviso.board.MotionKey;
-import org.proviso.core.Code;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -27,11 +26,7 @@ public class VoteStore {
                         select * from vote where election_id = ? and session_no = ? and motion_no = ?
                         order by user_name""")
                 .params(key.session().electionId(), key.session().sessionNo(), key.motionNo())
-                .query((row, number) -> new BoardVote(
-                        new UserName(row.getString("user_name")),
-                        Code.find(Vote.class, row.getString("vote")).orElseThrow(),
-                        row.getString("noted_by"),
-                        row.getObject("cast_at", OffsetDateTime.class).toInstant()))
+                .query(BoardVote.class)
                 .list();
     }
 

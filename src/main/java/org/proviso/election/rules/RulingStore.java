@@ -1,11 +1,7 @@
 package org.proviso.election.rules;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.List;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.ElectionId;
@@ -54,22 +50,8 @@ class RulingStore {
     }
 
     List<RecordedRuling> acts(ElectionId electionId) {
-        return jdbc.sql("select * from ruling_act where election_id = ? order by act_no")
-                .param(electionId)
-                .query(RulingStore::act)
-                .list();
-    }
-
-    private static RecordedRuling act(ResultSet row, int place) throws SQLException {
-        return new RecordedRuling(
-                row.getInt("act_no"),
-                new CountyRuling(
-                        row.getString("rule"),
-                        row.getString("ruled_value"),
-                        row.getString("signed_by"),
-                        row.getObject("signed_on", LocalDate.class),
-                        row.getString("ground")),
-                row.getString("recorded_by"),
-                row.getObject("recorded_at", OffsetDateTime.class).toInstant());
+        return jdbc.sql("""
+                        select a.*, a.ruled_value as "value", a.signed_on as "on" from ruling_act a
+                        where a.election_id = ? order by a.act_no""").param(electionId).query(RecordedRuling.class).list();
     }
 }

@@ -1,8 +1,5 @@
 package org.proviso.intake.desk;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,8 +28,8 @@ class EnvelopeListStore {
             (select coalesce(max(d.differing), 0) from affirmation_draft d where d.election_id = e.election_id
                 and d.envelope_no = e.envelope_no and d.finished = false)""";
 
-    private static final String LINE = "select e.*, case when " + WAITS + " then 1 else 0 end as waits, " + KEYINGS
-            + " as keyings, " + DIFFERING + " as differing from envelope e where e.election_id = :election";
+    private static final String LINE = "select e.*, " + WAITS + " as waits, " + KEYINGS + " as keyings, " + DIFFERING
+            + " as differing from envelope e where e.election_id = :election";
 
     private static final String FOUND = """
              and (:sought = '' or lower(e.envelope_no) like :sought escape '!'
@@ -50,7 +47,7 @@ class EnvelopeListStore {
         return asked(sql, electionId, sought)
                 .param("offset", offset)
                 .param("limit", limit)
-                .query(EnvelopeListStore::line)
+                .query(IntakeEnvelopeRow.class)
                 .list();
     }
 
@@ -64,7 +61,7 @@ class EnvelopeListStore {
         return jdbc.sql(LINE + " and e.envelope_no = :number")
                 .param("election", electionId)
                 .param("number", envelopeNo)
-                .query(EnvelopeListStore::line)
+                .query(IntakeEnvelopeRow.class)
                 .optional();
     }
 
@@ -74,7 +71,7 @@ class EnvelopeListStore {
         return jdbc.sql(sql)
                 .param("election", electionId)
                 .param("limit", limit)
-                .query(EnvelopeListStore::line)
+                .query(IntakeEnvelopeRow.class)
                 .list();
     }
 
@@ -103,16 +100,5 @@ class EnvelopeListStore {
             case KEYED_ONCE -> " and not " + WAITS + " and " + KEYINGS + " = 1";
             case DIFFERING -> " and " + DIFFERING + " > 0";
         };
-    }
-
-    private static IntakeEnvelopeRow line(ResultSet row, int number) throws SQLException {
-        return new IntakeEnvelopeRow(
-                new EnvelopeNumber(row.getString("envelope_no")),
-                row.getString("receipt_no"),
-                row.getString("voting_location"),
-                row.getObject("received_at", LocalDateTime.class),
-                row.getInt("waits") == 1,
-                row.getInt("keyings"),
-                row.getInt("differing"));
     }
 }

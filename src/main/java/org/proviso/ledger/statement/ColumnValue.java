@@ -1,13 +1,11 @@
 package org.proviso.ledger.statement;
 
-import java.lang.reflect.Constructor;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.Key;
-import org.springframework.beans.BeanUtils;
 
 /**
  * What a column holds of a value: of a key its text, of a code its spelling, of a moment its time in UTC, of anything else
@@ -30,22 +28,5 @@ final class ColumnValue {
         return value instanceof Collection<?> several
                 ? several.stream().map(ColumnValue::of).toList()
                 : value;
-    }
-
-    static boolean isKey(Class<?> type) {
-        return Key.class.isAssignableFrom(type);
-    }
-
-    /** The key of this kind with this text; null where the column is empty. */
-    static <K> @Nullable K key(Class<K> type, @Nullable String text) {
-        return text == null ? null : BeanUtils.instantiateClass(constructor(type), text);
-    }
-
-    private static <K> Constructor<K> constructor(Class<K> type) {
-        try {
-            return type.getDeclaredConstructor(String.class);
-        } catch (NoSuchMethodException e) {
-            throw new IllegalArgumentException(type + " is not a key of one text", e);
-        }
     }
 }

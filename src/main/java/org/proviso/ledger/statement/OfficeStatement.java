@@ -84,9 +84,10 @@ record OfficeStatement(StatementSpec plain) implements StatementSpec {
 
     @Override
     public <T> MappedQuerySpec<T> query(Class<T> type) {
-        return ColumnValue.isKey(type)
-                ? plain.query((row, number) -> ColumnValue.key(type, row.getString(1)))
-                : plain.query(type);
+        if (ColumnConversions.isText(type)) {
+            return plain.query((row, number) -> ColumnConversions.of(row.getString(1), type));
+        }
+        return type.isRecord() ? plain.query(RecordMapper.of(type)) : plain.query(type);
     }
 
     @Override

@@ -1,6 +1,6 @@
 /**
- * The client through which every store speaks to the database: keys and codes are written as their text, and read back as
- * keys. It knows no table.
+ * The client through which every store speaks to the database: keys, codes and moments are written as their columns hold
+ * them, out of records too, and read back in the same way. It knows no table.
  */
 @NullMarked
 package org.proviso.ledger.statement;

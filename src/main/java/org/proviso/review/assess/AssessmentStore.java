@@ -20,9 +20,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.kept.AssessmentKind;
 import org.proviso.core.adjudication.kept.KeptAssessment;
-import org.proviso.review.CaseState;
 import org.proviso.review.CodeListColumn;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
 import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
@@ -47,6 +45,9 @@ public class AssessmentStore {
                 from %s) newest
             where place = 1 group by envelope_no, assessment_no order by envelope_no
             """;
+
+    /** One way of the last assessment of an envelope. */
+    private record Last(EnvelopeNumber envelopeNo, KeptAssessment kept) {}
 
     /** One way of an assessment as its row has it. */
     private record Line(EnvelopeKey key, int number, KeptAssessment kept, String reasons, Instant assessedAt) {}
@@ -90,18 +91,21 @@ public class AssessmentStore {
 
     /** Those of these cases of which what was written last was made from the same and came out the same, whenever. */
     Set<EnvelopeKey> sayingTheSame(ElectionId electionId, Map<EnvelopeKey, List<KeptAssessment>> assessed) {
-        Map<String, List<KeptAssessment>> last = new HashMap<>();
+        Map<EnvelopeNumber, List<KeptAssessment>> last = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
                         join assessment a on a.election_id = ? and a.envelope_no = wanted.id
                         where a.assessment_no = (select max(n.assessment_no) from assessment n
-                            where n.election_id = a.election_id and n.envelope_no = a.envelope_no)""").param(numbers(assessed.keySet())).param(electionId).query((ResultSet row) -> {
-            last.computeIfAbsent(row.getString("envelope_no"), any -> new ArrayList<>())
-                    .add(kept(row, 0));
-        });
+                            where n.election_id = a.election_id and n.envelope_no = a.envelope_no)""")
+                .param(numbers(assessed.keySet()))
+                .param(electionId)
+                .query(Last.class)
+                .list()
+                .forEach(one -> last.computeIfAbsent(one.envelopeNo(), any -> new ArrayList<>())
+                        .add(one.kept()));
         Set<EnvelopeKey> same = new HashSet<>();
         assessed.forEach((key, ways) -> {
-            if (areSame(last.getOrDefault(key.envelopeNo().value(), List.of()), ways)) {
+            if (areSame(last.getOrDefault(key.envelopeNo(), List.of()), ways)) {
                 same.add(key);
             }
         });
@@ -155,21 +159,13 @@ public class AssessmentStore {
     /** Settled cases whose last assessment names other rules than these. */
     List<StaleCase> stale(ElectionId electionId, String packHash) {
         return jdbc.sql("""
-                        select c.envelope_no, c.state, a.recommendation, a.pack_hash
+                        select c.election_id, c.envelope_no, c.state, a.recommendation as said, a.pack_hash
                         from envelope_case c join assessment a
                             on a.election_id = c.election_id and a.envelope_no = c.envelope_no and a.way = 'settled'
                         where c.election_id = ? and c.state in ('decided', 'released', 'sent_on', 'ended')
                             and a.pack_hash <> ? and a.assessment_no = (select max(b.assessment_no) from assessment b
                                 where b.election_id = c.election_id and b.envelope_no = c.envelope_no)
-                        order by c.envelope_no""")
-                .params(electionId, packHash)
-                .query((row, number) -> new StaleCase(
-                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
-                        Code.find(CaseState.class, row.getString("state")).orElseThrow(),
-                        Code.find(Recommendation.class, row.getString("recommendation"))
-                                .orElseThrow(),
-                        row.getString("pack_hash")))
-                .list();
+                        order by c.envelope_no""").params(electionId, packHash).query(StaleCase.class).list();
     }
 
     /** The number of what was written last, by envelope number. */
@@ -196,19 +192,6 @@ public class AssessmentStore {
                 values (:key.electionId, :key.envelopeNo, :number, :kept.way, :kept.facts, :kept.asOf, :kept.packHash,
                     :kept.engineVersion, :kept.recommendation, :reasons, :kept.heldApart, :kept.content,
                     :assessedAt)""", SqlParameterSourceUtils.createBatch(lines));
-    }
-
-    static KeptAssessment kept(ResultSet row, int number) throws SQLException {
-        return new KeptAssessment(
-                Code.find(AssessmentKind.class, row.getString("way")).orElseThrow(),
-                row.getString("facts"),
-                row.getObject("as_of", LocalDateTime.class),
-                row.getString("pack_hash"),
-                row.getInt("engine_version"),
-                recommendation(row.getString("recommendation")),
-                CodeListColumn.reasons(row.getString("reasons")),
-                row.getBoolean("held_apart"),
-                row.getString("content"));
     }
 
     private static AssessmentRow row(ResultSet row, ElectionId electionId) throws SQLException {

@@ -50,16 +50,11 @@ public class ResearchStore {
     }
 
     public List<ResearchRequest> of(EnvelopeKey key) {
-        return jdbc.sql("select * from research_request where election_id = ? and envelope_no = ? order by request_no")
+        return jdbc.sql("""
+                        select r.*, r.request_no as number from research_request r
+                        where r.election_id = ? and r.envelope_no = ? order by r.request_no""")
                 .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> new ResearchRequest(
-                        row.getInt("request_no"),
-                        row.getString("asked"),
-                        row.getString("asked_by"),
-                        row.getObject("asked_at", OffsetDateTime.class).toInstant(),
-                        row.getString("found"),
-                        row.getString("found_by"),
-                        row.getInt("version")))
+                .query(ResearchRequest.class)
                 .list();
     }
 

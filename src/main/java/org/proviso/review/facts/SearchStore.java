@@ -1,10 +1,7 @@
 package org.proviso.review.facts;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -27,6 +24,9 @@ public class SearchStore {
 
     /** One search as it was recorded. */
     record RecordedSearch(SearchFound found, String note, UserName by, Instant at) {}
+
+    /** A search for the voter of an envelope. */
+    private record OfEnvelope(EnvelopeNumber envelopeNo, RecordedSearch search) {}
 
     /** A search under its number, with the places as their column has them. */
     private record Row(
@@ -66,22 +66,14 @@ public class SearchStore {
     Map<EnvelopeNumber, List<RecordedSearch>> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, List<RecordedSearch>> found = new HashMap<>();
         jdbc.sql("""
-                        select s.* from unnest(cast(? as varchar array)) as wanted (id)
+                        select s.*, s.searched_by as "by", s.searched_at as at from unnest(cast(? as varchar array)) as wanted (id)
                         join voter_search s on s.election_id = ? and s.envelope_no = wanted.id order by s.search_no""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
-                .query((ResultSet row) -> {
-                    found.computeIfAbsent(new EnvelopeNumber(row.getString("envelope_no")), any -> new ArrayList<>())
-                            .add(search(row));
-                });
+                .query(OfEnvelope.class)
+                .list()
+                .forEach(one -> found.computeIfAbsent(one.envelopeNo(), any -> new ArrayList<>())
+                        .add(one.search()));
         return found;
-    }
-
-    private static RecordedSearch search(ResultSet row) throws SQLException {
-        return new RecordedSearch(
-                Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
-                row.getString("note"),
-                new UserName(row.getString("searched_by")),
-                row.getObject("searched_at", OffsetDateTime.class).toInstant());
     }
 }

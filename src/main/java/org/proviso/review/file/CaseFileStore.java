@@ -1,18 +1,15 @@
 package org.proviso.review.file;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
-import org.proviso.core.rules.Reason;
+import org.proviso.review.CodeListColumn;
 import org.proviso.review.Proposal;
 import org.proviso.review.facts.SearchFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -33,8 +30,9 @@ class CaseFileStore {
                         select taken_at from envelope_case
                         where election_id = ? and envelope_no = ? and taken_at is not null""")
                 .params(key.electionId(), key.envelopeNo())
-                .query((row, number) -> local(row, "taken_at", county))
-                .optional();
+                .query(OffsetDateTime.class)
+                .optional()
+                .map(at -> local(at, county));
     }
 
     List<SearchSummary> searches(EnvelopeKey key, ZoneId county) {
@@ -47,7 +45,7 @@ class CaseFileStore {
                         Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
                         row.getString("note"),
                         row.getString("full_name"),
-                        local(row, "searched_at", county)))
+                        local(row.getObject("searched_at", OffsetDateTime.class), county)))
                 .list();
     }
 
@@ -61,7 +59,7 @@ class CaseFileStore {
                 .query((row, number) -> new ProposalDetails(
                         proposal,
                         row.getString("full_name"),
-                        local(row, "proposed_at", county),
+                        local(row.getObject("proposed_at", OffsetDateTime.class), county),
                         proposal.proposedBy().equals(reader),
                         second(proposal)))
                 .single();
@@ -70,13 +68,12 @@ class CaseFileStore {
     private Optional<ProposalDetails.SecondReview> second(Proposal proposal) {
         EnvelopeKey key = proposal.key();
         return jdbc.sql("""
-                        select u.full_name, s.agrees, s.note from second_review s
+                        select u.full_name as "by", s.agrees, s.note from second_review s
                         join office_user u on u.user_name = s.reviewed_by
                         where s.election_id = ? and s.envelope_no = ? and s.proposal_no = ?
                         order by s.reviewed_at desc limit 1""")
                 .params(key.electionId(), key.envelopeNo(), proposal.number())
-                .query((row, number) -> new ProposalDetails.SecondReview(
-                        row.getString("full_name"), row.getBoolean("agrees"), row.getString("note")))
+                .query(ProposalDetails.SecondReview.class)
                 .optional();
     }
 
@@ -89,10 +86,10 @@ class CaseFileStore {
                 .query((row, number) -> new DecisionSummary(
                         Code.find(DecisionOutcome.class, row.getString("outcome"))
                                 .orElseThrow(),
-                        reasons(row.getString("reasons")),
+                        CodeListColumn.reasons(row.getString("reasons")),
                         row.getString("legal_reference"),
                         row.getString("decider"),
-                        local(row, "decided_at", county)))
+                        local(row.getObject("decided_at", OffsetDateTime.class), county)))
                 .optional();
     }
 
@@ -109,15 +106,7 @@ class CaseFileStore {
                 .optional();
     }
 
-    private static List<Reason> reasons(String codes) {
-        return Stream.of(codes.split(";"))
-                .flatMap(code -> Code.find(Reason.class, code).stream())
-                .toList();
-    }
-
-    private static LocalDateTime local(ResultSet row, String column, ZoneId county) throws SQLException {
-        return row.getObject(column, OffsetDateTime.class)
-                .atZoneSameInstant(county)
-                .toLocalDateTime();
+    private static LocalDateTime local(OffsetDateTime at, ZoneId county) {
+        return at.atZoneSameInstant(county).toLocalDateTime();
     }
 }

@@ -1,17 +1,12 @@
 package org.proviso.review.find;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.PersonName;
 import org.proviso.core.VoterId;
-import org.proviso.review.CaseState;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -20,8 +15,9 @@ import org.springframework.stereotype.Repository;
 class FindStore {
 
     private static final String ENVELOPES = """
-            select c.envelope_no, e.receipt_no, e.voting_location, c.state, a.last_name, a.first_name, a.middle_name,
-                a.suffix
+            select c.envelope_no, e.receipt_no, e.voting_location, c.state, coalesce(a.last_name, '') as "last",
+                coalesce(a.first_name, '') as "first", coalesce(a.middle_name, '') as middle,
+                coalesce(a.suffix, '') as suffix
             from envelope_case c
             join envelope e on e.election_id = c.election_id and e.envelope_no = c.envelope_no
             left join affirmation a on a.election_id = c.election_id and a.envelope_no = c.envelope_no
@@ -37,7 +33,7 @@ class FindStore {
         return jdbc.sql(ENVELOPES + "c.envelope_no in (:numbers) order by c.envelope_no")
                 .param("election", electionId)
                 .param("numbers", numbers)
-                .query(FindStore::envelope)
+                .query(FindResult.EnvelopeHit.class)
                 .list();
     }
 
@@ -45,7 +41,7 @@ class FindStore {
         return jdbc.sql(ENVELOPES + "e.receipt_no = :receipt")
                 .param("election", electionId)
                 .param("receipt", receiptNo)
-                .query(FindStore::envelope)
+                .query(FindResult.EnvelopeHit.class)
                 .list();
     }
 
@@ -62,7 +58,7 @@ class FindStore {
                 .param("capitalsEnd", capitals + "\uFFFD")
                 .param("first", first.toLowerCase(Locale.ROOT).replaceAll("[%_\\\\]", "") + "%")
                 .param("limit", limit)
-                .query(FindStore::envelope)
+                .query(FindResult.EnvelopeHit.class)
                 .list();
     }
 
@@ -71,7 +67,7 @@ class FindStore {
                 .param("election", electionId)
                 .param("born", on)
                 .param("limit", limit)
-                .query(FindStore::envelope)
+                .query(FindResult.EnvelopeHit.class)
                 .list();
     }
 
@@ -85,20 +81,5 @@ class FindStore {
                 .params(electionId, voterId)
                 .query(EnvelopeNumber.class)
                 .list();
-    }
-
-    private static FindResult.EnvelopeHit envelope(ResultSet row, int number) throws SQLException {
-        return new FindResult.EnvelopeHit(
-                new EnvelopeNumber(row.getString("envelope_no")),
-                row.getString("receipt_no"),
-                row.getString("voting_location"),
-                new PersonName(
-                        text(row, "last_name"), text(row, "first_name"), text(row, "middle_name"), text(row, "suffix")),
-                Code.find(CaseState.class, row.getString("state")).orElseThrow());
-    }
-
-    private static String text(ResultSet row, String column) throws SQLException {
-        String text = row.getString(column);
-        return text == null ? "" : text;
     }
 }

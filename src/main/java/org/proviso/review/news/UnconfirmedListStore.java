@@ -34,13 +34,7 @@ class UnconfirmedListStore {
     List<UnconfirmedList> waiting(ElectionId electionId) {
         return jdbc.sql("""
                         select * from waiting_list where election_id = ? and confirmed_by is null
-                        order by snapshot_no""")
-                .param(electionId)
-                .query((row, place) -> new UnconfirmedList(
-                        row.getInt("snapshot_no"),
-                        row.getString("brought_by"),
-                        row.getObject("brought_at", OffsetDateTime.class).toInstant()))
-                .list();
+                        order by snapshot_no""").param(electionId).query(UnconfirmedList.class).list();
     }
 
     void add(ElectionId electionId, int snapshotNo, UserName by) {

@@ -40,7 +40,7 @@ class QueueStore {
     /** The first open case that needs an office hand, leaving out those passed over and those that wait for an answer. */
     Optional<CaseVersion> first(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
         return jdbc.sql("""
-                        select c.envelope_no, c.version from envelope_case c
+                        select c.election_id, c.envelope_no, c.version from envelope_case c
                         where c.election_id = :election and c.state = 'open' and c.queue_rank <= :last
                             and c.envelope_no not in (:passed)
                             and not exists (select 1 from research_request r where r.election_id = c.election_id
@@ -49,9 +49,7 @@ class QueueStore {
                 .param("election", electionId)
                 .param("last", QueueReason.IN_TURN.rank())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)
-                .query((row, number) -> new CaseVersion(
-                        new EnvelopeKey(electionId, new EnvelopeNumber(row.getString("envelope_no"))),
-                        row.getInt("version")))
+                .query(CaseVersion.class)
                 .optional();
     }
 

@@ -1,17 +1,11 @@
 package org.proviso.review.replay;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
-import org.proviso.core.adjudication.kept.AssessmentKind;
-import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -38,26 +32,11 @@ public class KeptAssessmentStore {
     /** Every way of every assessment of the envelopes from the first number to the last, in their order. */
     public List<StoredAssessment> between(ElectionId electionId, String first, String last) {
         return jdbc.sql("""
-                        select * from assessment where election_id = ? and envelope_no between ? and ?
-                        order by envelope_no, assessment_no, way""")
+                        select a.*, a.assessment_no as number from assessment a
+                        where a.election_id = ? and a.envelope_no between ? and ?
+                        order by a.envelope_no, a.assessment_no, a.way""")
                 .params(electionId, first, last)
-                .query(KeptAssessmentStore::stored)
+                .query(StoredAssessment.class)
                 .list();
-    }
-
-    private static StoredAssessment stored(ResultSet row, int number) throws SQLException {
-        return new StoredAssessment(
-                new EnvelopeNumber(row.getString("envelope_no")),
-                row.getInt("assessment_no"),
-                new AssessmentOrigins(
-                        Code.find(AssessmentKind.class, row.getString("way")).orElseThrow(),
-                        row.getString("facts"),
-                        row.getObject("as_of", LocalDateTime.class),
-                        row.getString("pack_hash"),
-                        row.getInt("engine_version")),
-                row.getString("recommendation"),
-                row.getString("reasons"),
-                row.getBoolean("held_apart"),
-                row.getString("content"));
     }
 }
