@@ -20,6 +20,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.chain.Salt;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
@@ -38,6 +39,7 @@ public class EnvelopeStore {
             ElectionId electionId,
             int place,
             Envelope envelope,
+            String receiptText,
             String issueReasons,
             Instant recordedAt,
             String salt) {}
@@ -65,8 +67,9 @@ public class EnvelopeStore {
         List<Received> rows = new ArrayList<>();
         for (Envelope envelope : envelopes) {
             String issueReasons = CodeColumn.joined(envelope.cast().issueReasons());
-            rows.add(
-                    new Received(electionId, placesBefore + rows.size() + 1, envelope, issueReasons, now, freshSalt()));
+            String receiptText = ReceiptNumber.text(envelope.receiptNo());
+            int place = placesBefore + rows.size() + 1;
+            rows.add(new Received(electionId, place, envelope, receiptText, issueReasons, now, freshSalt()));
         }
         batches.batchUpdate("""
                 insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
@@ -74,7 +77,7 @@ public class EnvelopeStore {
                     issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official,
                     official_note, voter_signed, mark_witness, official_signed, condition, signature_image,
                     recorded_at, ledger_salt, version)
-                values (:electionId, :envelope.envelopeNo, :envelope.receiptNo, :place, :envelope.source,
+                values (:electionId, :envelope.envelopeNo, :receiptText, :place, :envelope.source,
                     :envelope.cast.votingLocation, :envelope.cast.precinct, :envelope.cast.ballotStyle,
                     :envelope.cast.partyBallot, :envelope.cast.at, :envelope.cast.extendedHours,
                     :envelope.cast.inLineAtClose, :issueReasons, :envelope.handling.idShown,
@@ -160,7 +163,7 @@ public class EnvelopeStore {
     }
 
     /** Whether an envelope of any election has this receipt number. */
-    boolean hasReceipt(String receiptNo) {
+    boolean hasReceipt(ReceiptNumber receiptNo) {
         return single.sql("select envelope_no from envelope where receipt_no = ?")
                 .param(receiptNo)
                 .query(String.class)
@@ -230,7 +233,7 @@ public class EnvelopeStore {
         String number = row.getString("envelope_no");
         return new Envelope(
                 new EnvelopeNumber(number),
-                row.getString("receipt_no"),
+                ReceiptNumber.orNull(row.getString("receipt_no")),
                 code(row, "source", Envelope.Source.class),
                 cast(row),
                 Objects.requireNonNull(

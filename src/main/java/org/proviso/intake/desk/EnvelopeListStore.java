@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Repository;
@@ -108,7 +109,7 @@ class EnvelopeListStore {
     private static IntakeEnvelopeRow line(ResultSet row, int number) throws SQLException {
         return new IntakeEnvelopeRow(
                 new EnvelopeNumber(row.getString("envelope_no")),
-                row.getString("receipt_no"),
+                ReceiptNumber.orNull(row.getString("receipt_no")),
                 row.getString("voting_location"),
                 row.getObject("received_at", LocalDateTime.class),
                 row.getInt("waits") == 1,

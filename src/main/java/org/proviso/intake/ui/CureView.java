@@ -12,6 +12,7 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
@@ -78,7 +79,7 @@ public final class CureView extends Composite<Div> {
             take.setAriaLabel("Select envelope " + one.envelopeNo());
             table.row(List.of(
                     number(one.envelopeNo().value()),
-                    number(one.receiptNo()),
+                    number(ReceiptNumber.text(one.receiptNo())),
                     new Span(one.voter()),
                     new Span(one.votingLocation()),
                     take));

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.core.ElectionId;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.IntakeEnvelopeRow;
@@ -58,7 +59,7 @@ final class EnvelopesPart extends Div {
                 .setHeader("Envelope")
                 .setWidth("6.5rem")
                 .setFlexGrow(0);
-        rows.number("Receipt", "7rem", IntakeEnvelopeRow::receiptNo)
+        rows.number("Receipt", "7rem", line -> ReceiptNumber.text(line.receiptNo()))
                 .words("Voting location", "9rem", line -> place(line.votingLocation()))
                 .words(
                         "Received",

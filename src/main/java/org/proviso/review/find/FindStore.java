@@ -10,6 +10,7 @@ import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.VoterId;
 import org.proviso.review.CaseState;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -41,7 +42,7 @@ class FindStore {
                 .list();
     }
 
-    List<FindResult.EnvelopeHit> receipt(ElectionId electionId, String receiptNo) {
+    List<FindResult.EnvelopeHit> receipt(ElectionId electionId, ReceiptNumber receiptNo) {
         return jdbc.sql(ENVELOPES + "e.receipt_no = :receipt")
                 .param("election", electionId)
                 .param("receipt", receiptNo)
@@ -90,7 +91,7 @@ class FindStore {
     private static FindResult.EnvelopeHit envelope(ResultSet row, int number) throws SQLException {
         return new FindResult.EnvelopeHit(
                 new EnvelopeNumber(row.getString("envelope_no")),
-                row.getString("receipt_no"),
+                ReceiptNumber.orNull(row.getString("receipt_no")),
                 row.getString("voting_location"),
                 new PersonName(
                         text(row, "last_name"), text(row, "first_name"), text(row, "middle_name"), text(row, "suffix")),

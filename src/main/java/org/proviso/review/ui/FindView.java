@@ -13,6 +13,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
@@ -88,7 +89,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         for (FindResult.EnvelopeHit one : envelopes) {
             table.row(List.<Component>of(
                     number(one.envelopeNo()),
-                    new Span(one.receiptNo()),
+                    new Span(ReceiptNumber.text(one.receiptNo())),
                     new Span(one.name().listed()),
                     new Span(one.votingLocation()),
                     new Span(one.state().spoken())));
