@@ -171,7 +171,7 @@ final class FolderChecks {
         return split.isEmpty() ? precinct : precinct + " split " + split;
     }
 
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+    private static String counted(int count, String single, String many) {
+        return count + " " + (count == 1 ? single : many);
     }
 }

@@ -74,14 +74,14 @@ public final class CureView extends Composite<Div> {
             return;
         }
         PlainTable table = new PlainTable("Envelopes found", "Envelope", "Receipt", "Voter", "Voting location", "");
-        for (FoundEnvelope one : all) {
-            ActButton take = new ActButton("Select").quiet().does(() -> take(one));
-            take.setAriaLabel("Select envelope " + one.envelopeNo());
+        for (FoundEnvelope foundEnvelope : all) {
+            ActButton take = new ActButton("Select").quiet().does(() -> take(foundEnvelope));
+            take.setAriaLabel("Select envelope " + foundEnvelope.envelopeNo());
             table.row(List.of(
-                    number(one.envelopeNo().value()),
-                    number(ReceiptNumber.text(one.receiptNo())),
-                    new Span(one.voter()),
-                    new Span(one.votingLocation()),
+                    number(foundEnvelope.envelopeNo().value()),
+                    number(ReceiptNumber.text(foundEnvelope.receiptNo())),
+                    new Span(foundEnvelope.voter()),
+                    new Span(foundEnvelope.votingLocation()),
                     take));
         }
         found.add(table);
@@ -90,8 +90,8 @@ public final class CureView extends Composite<Div> {
         }
     }
 
-    private void take(FoundEnvelope one) {
-        form.of(one);
+    private void take(FoundEnvelope foundEnvelope) {
+        form.of(foundEnvelope);
         form.begin();
     }
 

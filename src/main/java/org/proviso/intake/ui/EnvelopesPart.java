@@ -48,8 +48,8 @@ final class EnvelopesPart extends Div {
 
     private static Map<String, String> words() {
         Map<String, String> words = new LinkedHashMap<>();
-        for (EnvelopeFilter one : EnvelopeFilter.values()) {
-            words.put(one.name(), one.words());
+        for (EnvelopeFilter envelopeFilter : EnvelopeFilter.values()) {
+            words.put(envelopeFilter.name(), envelopeFilter.words());
         }
         return words;
     }

@@ -108,7 +108,7 @@ final class ReceiveForm extends Div {
         take.getElement().setAttribute("data-finish", true);
         Div acts = new Div(take);
         acts.addClassName("acts");
-        Div one = new Div(
+        Div envelope = new Div(
                 new H2("This envelope"),
                 style,
                 precinct,
@@ -118,8 +118,8 @@ final class ReceiveForm extends Div {
                 number,
                 receipt,
                 acts);
-        one.getElement().setAttribute("data-typing", "hand-in");
-        return one;
+        envelope.getElement().setAttribute("data-typing", "hand-in");
+        return envelope;
     }
 
     private void choose(String name, String label, Map<String, String> first, String... others) {
