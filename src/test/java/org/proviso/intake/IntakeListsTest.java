@@ -152,7 +152,7 @@ class IntakeListsTest {
                         0));
         List<LocationReturn> all = office.the(LocationReturnService.class).all(new ElectionId(ID));
         LocationReturn library = all.stream()
-                .filter(one -> one.votingLocation().equals("Library"))
+                .filter(locationReturn -> locationReturn.votingLocation().equals("Library"))
                 .findFirst()
                 .orElseThrow();
         assertThat(library.sentence())

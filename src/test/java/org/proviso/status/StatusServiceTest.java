@@ -173,7 +173,7 @@ class StatusServiceTest {
                         new VoterId(primary.truth(NO_BIRTH_DATE).voterId()))
                 .orElseThrow();
         Voter wrong = roll.roll(new ElectionId(Primary.ID)).stream()
-                .filter(one -> !one.voterId().equals(right.voterId()))
+                .filter(voter -> !voter.voterId().equals(right.voterId()))
                 .findFirst()
                 .orElseThrow();
         primary.taken(NO_BIRTH_DATE, new UserName("ada"));
