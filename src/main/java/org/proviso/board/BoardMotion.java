@@ -48,7 +48,9 @@ public record BoardMotion(
 
     /** The envelopes that the vote is about. */
     public List<MotionEnvelope> put() {
-        return envelopes.stream().filter(one -> !one.pulledOut()).toList();
+        return envelopes.stream()
+                .filter(motionEnvelope -> !motionEnvelope.pulledOut())
+                .toList();
     }
 
     /** Their numbers. */
@@ -63,7 +65,7 @@ public record BoardMotion(
                 .map(MotionEnvelope::envelopeNo)
                 .collect(Collectors.toSet());
         Set<EnvelopeNumber> all = new LinkedHashSet<>();
-        envelopes.forEach(one -> all.add(one.envelopeNo()));
+        envelopes.forEach(motionEnvelope -> all.add(motionEnvelope.envelopeNo()));
         return new Motion(asks, all, pulledOut, null);
     }
 

@@ -103,8 +103,8 @@ public class MemberStore {
     public Map<UserName, Set<EnvelopeNumber>> recused(SessionKey key) {
         Map<UserName, Set<EnvelopeNumber>> recused = new LinkedHashMap<>();
         recusals(key)
-                .forEach(one -> recused.computeIfAbsent(one.userName(), any -> new LinkedHashSet<>())
-                        .add(one.envelopeNo()));
+                .forEach(recusal -> recused.computeIfAbsent(recusal.userName(), any -> new LinkedHashSet<>())
+                        .add(recusal.envelopeNo()));
         return recused;
     }
 }

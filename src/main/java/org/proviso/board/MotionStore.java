@@ -91,7 +91,7 @@ public class MotionStore {
 
     private void insert(MotionKey key, SortedMap<EnvelopeNumber, Integer> caseVersions) {
         List<EnvelopeRow> rows = caseVersions.entrySet().stream()
-                .map(one -> new EnvelopeRow(key, one.getKey(), one.getValue()))
+                .map(envelope -> new EnvelopeRow(key, envelope.getKey(), envelope.getValue()))
                 .toList();
         batches.batchUpdate("""
                 insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out)
@@ -164,9 +164,9 @@ public class MotionStore {
     }
 
     /** Marks two bodies' motions as read together. */
-    public void join(MotionKey one, MotionKey other) {
-        set(one, ", joined_session = ?, joined_motion = ?", other.session().sessionNo(), other.motionNo());
-        set(other, ", joined_session = ?, joined_motion = ?", one.session().sessionNo(), one.motionNo());
+    public void join(MotionKey motion, MotionKey other) {
+        set(motion, ", joined_session = ?, joined_motion = ?", other.session().sessionNo(), other.motionNo());
+        set(other, ", joined_session = ?, joined_motion = ?", motion.session().sessionNo(), motion.motionNo());
     }
 
     public void pullOut(MotionKey key, EnvelopeNumber envelopeNo) {

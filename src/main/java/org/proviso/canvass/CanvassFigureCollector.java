@@ -105,7 +105,7 @@ class CanvassFigureCollector {
         keeper.cases(entries.cases(), entries.standing(), entries.election());
         if (hours == VotingHours.REGULAR) {
             keeper.transmittals(entries.returns().stream()
-                    .filter(one -> !entries.both() || !hasExtended(one, entries.envelopes()))
+                    .filter(transmittal -> !entries.both() || !hasExtended(transmittal, entries.envelopes()))
                     .toList());
         }
         Map<Figure, Integer> county = county(hours, numbers(envelopes), entries);
@@ -118,10 +118,10 @@ class CanvassFigureCollector {
     }
 
     /** A return counts both groups together: where there are both, a person has to tell them apart. */
-    private static boolean hasExtended(Transmittal one, List<CastEnvelope> all) {
+    private static boolean hasExtended(Transmittal transmittal, List<CastEnvelope> all) {
         return all.stream()
                 .anyMatch(envelope ->
-                        envelope.inExtendedHours() && envelope.votingLocation().equals(one.votingLocation()));
+                        envelope.inExtendedHours() && envelope.votingLocation().equals(transmittal.votingLocation()));
     }
 
     private static void note(FigureStore.NotedFigure noted, EnvelopeCounter keeper, Map<Figure, Integer> county) {

@@ -26,8 +26,8 @@ public enum DailyProgressRule {
     public static List<String> fallen(
             PlaceFigures before, PlaceFigures after, Map<DailyProgressRule, Integer> corrections) {
         List<String> fallen = new ArrayList<>();
-        for (DailyProgressRule one : values()) {
-            one.lost(before, after, corrections.getOrDefault(one, 0)).ifPresent(fallen::add);
+        for (DailyProgressRule rule : values()) {
+            rule.lost(before, after, corrections.getOrDefault(rule, 0)).ifPresent(fallen::add);
         }
         return fallen;
     }

@@ -68,8 +68,8 @@ public class ElectionReplayService {
 
     private static TableComparison again(ReplayVerdict verdict) {
         List<String> first = verdict.first().stream()
-                .map(one -> "Envelope " + one.envelopeNo() + ": assessment " + one.number() + " ("
-                        + one.way().code() + ") does not come out again: " + one.why() + ".")
+                .map(difference -> "Envelope " + difference.envelopeNo() + ": assessment " + difference.number() + " ("
+                        + difference.way().code() + ") does not come out again: " + difference.why() + ".")
                 .toList();
         long all = verdict.agreeing() + verdict.differing() + verdict.ofAnotherEngine();
         return new TableComparison("assessments made again", all, verdict.differing(), first);

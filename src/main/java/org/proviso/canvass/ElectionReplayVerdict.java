@@ -21,7 +21,7 @@ public record ElectionReplayVerdict(ElectionId electionId, LedgerVerdict chain, 
         chain.fault()
                 .ifPresent(fault ->
                         sentences.add("The ledger does not hold: " + fault + ". No table was compared with it."));
-        compared.forEach(one -> sentences.addAll(one.first()));
+        compared.forEach(comparison -> sentences.addAll(comparison.first()));
         return List.copyOf(sentences.subList(0, Math.min(DifferenceCounter.NAMED, sentences.size())));
     }
 
@@ -34,7 +34,8 @@ public record ElectionReplayVerdict(ElectionId electionId, LedgerVerdict chain, 
     public List<String> looked() {
         List<String> lines = new ArrayList<>();
         lines.add(chain.entries() + " entries of the ledger fit, head " + chain.headHash());
-        compared.forEach(one -> lines.add(one.things() + " " + one.what() + ", " + one.differing() + " differences"));
+        compared.forEach(comparison -> lines.add(
+                comparison.things() + " " + comparison.what() + ", " + comparison.differing() + " differences"));
         return List.copyOf(lines);
     }
 }

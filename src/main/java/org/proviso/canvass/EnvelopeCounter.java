@@ -67,12 +67,12 @@ final class EnvelopeCounter {
 
     void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
         Set<EnvelopeNumber> held = held(election);
-        for (EnvelopeCase one : cases) {
-            EnvelopeNumber number = one.key().envelopeNo();
+        for (EnvelopeCase envelopeCase : cases) {
+            EnvelopeNumber number = envelopeCase.key().envelopeNo();
             String place = placeOf.get(number);
             if (place != null) {
                 tally.add(place, Figure.BY_STATE, 1);
-                Figure outcome = outcome(one, decisions.get(number));
+                Figure outcome = outcome(envelopeCase, decisions.get(number));
                 tally.add(place, outcome, 1);
                 if (outcome == Figure.PENDING && held.contains(number)) {
                     tally.add(place, Figure.HELD_BY_LAW, 1);
@@ -88,8 +88,8 @@ final class EnvelopeCounter {
         });
     }
 
-    private static Figure outcome(EnvelopeCase one, @Nullable Decision decision) {
-        boolean settled = one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED;
+    private static Figure outcome(EnvelopeCase envelopeCase, @Nullable Decision decision) {
+        boolean settled = envelopeCase.state() == CaseState.DECIDED || envelopeCase.state() == CaseState.RELEASED;
         if (settled && decision != null) {
             return switch (decision.as()) {
                 case COUNT -> Figure.COUNTED;
@@ -97,7 +97,7 @@ final class EnvelopeCounter {
                 case REJECT -> Figure.REJECTED;
             };
         }
-        return switch (one.state()) {
+        return switch (envelopeCase.state()) {
             case SENT_ON -> Figure.SENT_ON;
             case ENDED -> Figure.ENDED;
             default -> Figure.PENDING;
@@ -114,17 +114,17 @@ final class EnvelopeCounter {
 
     /** What the returns of the voting locations say; a figure that a return leaves out is not noted. */
     void transmittals(List<Transmittal> returns) {
-        for (Transmittal one : returns) {
-            String place = one.votingLocation();
+        for (Transmittal transmittal : returns) {
+            String place = transmittal.votingLocation();
             tally.atLeastZero(place, OF_EVERY_PLACE);
-            tally.add(place, Figure.ISSUED, one.issued());
-            tally.add(place, Figure.SPOILED, one.spoiled());
-            tally.add(place, Figure.SENT_BACK, one.returned());
-            if (one.supplied() != null) {
-                tally.add(place, Figure.SUPPLIED, one.supplied());
+            tally.add(place, Figure.ISSUED, transmittal.issued());
+            tally.add(place, Figure.SPOILED, transmittal.spoiled());
+            tally.add(place, Figure.SENT_BACK, transmittal.returned());
+            if (transmittal.supplied() != null) {
+                tally.add(place, Figure.SUPPLIED, transmittal.supplied());
             }
-            if (one.unused() != null) {
-                tally.add(place, Figure.UNUSED, one.unused());
+            if (transmittal.unused() != null) {
+                tally.add(place, Figure.UNUSED, transmittal.unused());
             }
         }
     }

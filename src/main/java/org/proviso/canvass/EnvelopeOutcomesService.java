@@ -43,10 +43,10 @@ public class EnvelopeOutcomesService {
         access.demand(Permission.READ_FIGURES);
         Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId);
         Map<EnvelopeNumber, End> ends = new TreeMap<>();
-        for (EnvelopeCase one : cases.all(electionId)) {
+        for (EnvelopeCase envelopeCase : cases.all(electionId)) {
             ends.put(
-                    one.key().envelopeNo(),
-                    end(one.state(), standing.get(one.key().envelopeNo())));
+                    envelopeCase.key().envelopeNo(),
+                    end(envelopeCase.state(), standing.get(envelopeCase.key().envelopeNo())));
         }
         Map<String, Map<End, Integer>> rows = new TreeMap<>();
         for (CastEnvelope envelope : intake.castEnvelopes(electionId)) {

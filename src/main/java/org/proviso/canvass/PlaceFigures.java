@@ -41,8 +41,10 @@ public record PlaceFigures(Map<Figure, Integer> figures) {
     static PlaceFigures sum(Collection<PlaceFigures> all) {
         Map<Figure, Integer> sum = new EnumMap<>(Figure.class);
         for (Figure figure : Figure.values()) {
-            if (all.stream().allMatch(one -> one.has(figure))) {
-                sum.put(figure, all.stream().mapToInt(one -> one.number(figure)).sum());
+            if (all.stream().allMatch(figures -> figures.has(figure))) {
+                sum.put(
+                        figure,
+                        all.stream().mapToInt(figures -> figures.number(figure)).sum());
             }
         }
         return new PlaceFigures(sum);

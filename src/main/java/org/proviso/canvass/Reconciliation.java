@@ -24,8 +24,8 @@ public final class Reconciliation {
     public static List<BalanceResult> reconcile(CanvassFigures accounts, Collection<BalanceRule> asked) {
         Reconciliation reconciliation = new Reconciliation(asked);
         VotingHours hours = accounts.hours();
-        for (Map.Entry<String, PlaceFigures> one : new TreeMap<>(accounts.locations()).entrySet()) {
-            reconciliation.location(CanvassPlace.location(one.getKey(), hours), one.getValue());
+        for (Map.Entry<String, PlaceFigures> entry : new TreeMap<>(accounts.locations()).entrySet()) {
+            reconciliation.location(CanvassPlace.location(entry.getKey(), hours), entry.getValue());
         }
         asked.stream()
                 .sorted()

@@ -61,7 +61,7 @@ record AdjudicationRun(
     /** The same envelopes with the same links under other rules. */
     AdjudicationRun under(DeadlineBook other) {
         Map<EnvelopeNumber, Link> links = new LinkedHashMap<>();
-        cases.forEach(one -> links.put(one.envelope().envelopeNo(), one.link()));
+        cases.forEach(report -> links.put(report.envelope().envelopeNo(), report.link()));
         return of(folder, asOf, other, records, links);
     }
 

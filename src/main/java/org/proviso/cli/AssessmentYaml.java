@@ -52,15 +52,15 @@ final class AssessmentYaml {
 
     private static void answers(List<AnsweredQuestion> answered, YamlWriter yaml) {
         yaml.line("answers:");
-        for (AnsweredQuestion one : answered) {
-            Answer answer = one.answer();
-            yaml.plain("  ", "- question", one.question().key());
+        for (AnsweredQuestion answeredQuestion : answered) {
+            Answer answer = answeredQuestion.answer();
+            yaml.plain("  ", "- question", answeredQuestion.question().key());
             yaml.key(
                     "    ",
                     "heading",
-                    one.question().heading().number() + " "
-                            + one.question().heading().asks());
-            yaml.key("    ", "asks", one.question().asks());
+                    answeredQuestion.question().heading().number() + " "
+                            + answeredQuestion.question().heading().asks());
+            yaml.key("    ", "asks", answeredQuestion.question().asks());
             yaml.plain("    ", "kind", kind(answer));
             yaml.key("    ", "answer", answer.words());
             if (answer instanceof Answer.Defect defect) {

@@ -62,8 +62,10 @@ final class CheckRulesCommand implements Callable<Integer> {
         List<String> names = all ? RulePacks.bundled() : List.of(pack);
         List<Proved> proved = names.parallelStream().map(this::prove).toList();
         PrintWriter out = spec.commandLine().getOut();
-        proved.forEach(one -> print(one, out));
-        long broken = proved.stream().filter(one -> !one.report().holds()).count();
+        proved.forEach(provedPack -> print(provedPack, out));
+        long broken = proved.stream()
+                .filter(provedPack -> !provedPack.report().holds())
+                .count();
         if (all) {
             out.println(String.format(
                     Locale.US,

@@ -104,7 +104,7 @@ public final class CommandLineApp {
         String name = verb.getCommandSpec().qualifiedName() + ": ";
         if (exception instanceof InputException wrong && wrong.all().size() > 1) {
             verb.getErr().println(name + (wrong.all().size() + wrong.untold()) + " errors found; nothing was written");
-            wrong.all().forEach(one -> verb.getErr().println("  " + one.getMessage()));
+            wrong.all().forEach(badRow -> verb.getErr().println("  " + badRow.getMessage()));
             if (wrong.untold() > 0) {
                 verb.getErr().println("  and " + wrong.untold() + " more");
             }

@@ -57,11 +57,11 @@ final class MeasureCommand implements Callable<Integer> {
         Adjudicator adjudicator = new Adjudicator(run.records(), run.book(), moment);
         QuestionContext setting = new QuestionContext(run.pack(), new ElectionClocks(run.book(), moment, Map.of()));
         measure("cases assessed from their records, three ways each", number -> {
-            int one = number % all.size();
-            return adjudicator.report(all.get(one), links.get(one)).settled();
+            int index = number % all.size();
+            return adjudicator.report(all.get(index), links.get(index)).settled();
         });
         List<CaseFacts> facts =
-                run.cases().stream().map(one -> one.presumed().facts()).toList();
+                run.cases().stream().map(report -> report.presumed().facts()).toList();
         measure(
                 "assessments of facts already found",
                 number -> Assessment.assess(facts.get(number % facts.size()), setting));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.proviso.core.Code;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.CaseFacts;
 import org.proviso.core.adjudication.judging.Assessment;
@@ -63,7 +64,8 @@ final class RunLedger {
     }
 
     private void assessed(CaseReport report) {
-        Salt salt = new Salt(run.election().id() + "/" + report.envelope().receiptNo());
+        Salt salt = new Salt(
+                run.election().id() + "/" + ReceiptNumber.text(report.envelope().receiptNo()));
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("recommendation", report.recommendation().words());
         payload.put("outlook", report.outlook().outcome().recommendation().words());

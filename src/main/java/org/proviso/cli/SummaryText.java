@@ -56,8 +56,11 @@ final class SummaryText {
         }
         title("Where the envelopes stand");
         line(String.format("  %-22s %9s %9s", "", "now", "outlook"));
-        for (Recommendation one : Recommendation.values()) {
-            row(OutcomeSymbol.beside(one), now.getOrDefault(one, 0), outlook.getOrDefault(one, 0));
+        for (Recommendation recommendation : Recommendation.values()) {
+            row(
+                    OutcomeSymbol.beside(recommendation),
+                    now.getOrDefault(recommendation, 0),
+                    outlook.getOrDefault(recommendation, 0));
         }
         row("total", run.cases().size(), run.cases().size());
         line(
@@ -110,7 +113,7 @@ final class SummaryText {
     private void toDo() {
         title("Still to do");
         Map<String, Integer> open = new LinkedHashMap<>();
-        run.cases().forEach(report -> report.stillOpen().forEach(one -> open.merge(one, 1, Integer::sum)));
+        run.cases().forEach(report -> report.stillOpen().forEach(question -> open.merge(question, 1, Integer::sum)));
         open.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .forEach(entry -> line(String.format("  %4d  %s", entry.getValue(), entry.getKey())));

@@ -95,15 +95,15 @@ final class WhatIfCommand implements Callable<Integer> {
                 + after.pack().pack().id() + " " + after.pack().hash().substring(0, 12));
         out.println(differences.size() + " of " + before.cases().size() + " envelopes come out differently.");
         Map<String, Integer> counts = new TreeMap<>();
-        differences.forEach(one -> counts.merge(
-                one.outlookBefore().words() + " -> " + one.outlookAfter().words(), 1, Integer::sum));
+        differences.forEach(whatIf -> counts.merge(
+                whatIf.outlookBefore().words() + " -> " + whatIf.outlookAfter().words(), 1, Integer::sum));
         counts.forEach((change, count) -> out.println("  " + count + "  outlook " + change));
-        for (WhatIf one : differences) {
-            out.println(one.envelopeNo() + "  now: " + one.before().words() + " -> "
-                    + one.after().words()
-                    + "; outlook: " + one.outlookBefore().words() + " -> "
-                    + one.outlookAfter().words());
-            one.because().forEach(line -> out.println("    " + line));
+        for (WhatIf whatIf : differences) {
+            out.println(whatIf.envelopeNo() + "  now: " + whatIf.before().words() + " -> "
+                    + whatIf.after().words()
+                    + "; outlook: " + whatIf.outlookBefore().words() + " -> "
+                    + whatIf.outlookAfter().words());
+            whatIf.because().forEach(line -> out.println("    " + line));
         }
         out.println(after.pack().pack().caution());
     }

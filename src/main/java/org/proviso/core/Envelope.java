@@ -7,12 +7,12 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One sealed provisional ballot with its affirmation, as keyed. Text not given is empty; dates not given are null;
- * times are local to the county.
+ * One sealed provisional ballot with its affirmation, as keyed. Text not given is empty; a receipt number and dates not
+ * given are null; times are local to the county.
  */
 public record Envelope(
         EnvelopeNumber envelopeNo,
-        String receiptNo,
+        @Nullable ReceiptNumber receiptNo,
         Source source,
         Cast cast,
         Affirmation affirmation,

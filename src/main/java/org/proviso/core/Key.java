@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What tells one thing of the office from all others of its kind: never empty, and never taken for another kind. */
-public sealed interface Key permits ElectionId, EnvelopeNumber, VoterId, UserName {
+public sealed interface Key permits ElectionId, EnvelopeNumber, ReceiptNumber, VoterId, UserName {
 
     /** The key as files and tables have it. */
     String value();

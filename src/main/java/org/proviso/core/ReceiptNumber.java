@@ -1,78 +1,49 @@
 package org.proviso.core;
 
+import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A voter's receipt number with a check digit: nine digits, the last by ISO/IEC 7064, MOD 11,10, written
- * {@code 4817-2206-5}. The check digit finds every wrong digit and 44 of 45 swaps of two neighbors.
+ * The number on a voter's receipt, as it is written; one envelope of the office has it. An office may write its own
+ * numbers, or those of {@link CheckedReceipt}.
  */
-public record ReceiptNumber(String digits) {
+public record ReceiptNumber(String value) implements Key, Comparable<ReceiptNumber> {
 
-    private static final int LENGTH = 9;
-
-    /** What is wrong with a number that was written or typed. */
-    public enum Problem implements Code {
-        NOT_ONLY_DIGITS("may contain digits only"),
-        NOT_NINE_DIGITS("must have nine digits"),
-        CHECK_DIGIT("has a wrong digit or two swapped digits");
-
-        private final String words;
-
-        Problem(String words) {
-            this.words = words;
-        }
-
-        /** As it reads after the number. */
-        public String words() {
-            return words;
-        }
-    }
+    private static final int LONGEST = 60;
 
     public ReceiptNumber {
-        if (slip(digits).isPresent() || digits.length() != LENGTH) {
-            throw new IllegalArgumentException(digits + " is not a receipt number with a check digit");
-        }
+        Key.checked(value, "a receipt number", LONGEST);
     }
 
-    /** The number whose first eight digits these are. */
-    public static ReceiptNumber of(String eight) {
-        return new ReceiptNumber(eight + checkDigit(eight));
+    /** The number of this text; null where there is no text: the files of some envelopes have no receipt number. */
+    public static @Nullable ReceiptNumber orNull(@Nullable String text) {
+        return text == null || text.isEmpty() ? null : new ReceiptNumber(text);
     }
 
-    /** The number that was typed, ignoring blanks and dashes, or empty where it is mistyped. */
+    /** The number that somebody typed; empty where that cannot be one. */
     public static Optional<ReceiptNumber> find(String typed) {
-        return slip(typed).isPresent() ? Optional.empty() : Optional.of(new ReceiptNumber(bare(typed)));
+        return Key.isPossible(typed, LONGEST) ? Optional.of(new ReceiptNumber(typed)) : Optional.empty();
     }
 
-    /** The first error in what was typed, ignoring blanks and dashes; empty where there is none. */
-    public static Optional<Problem> slip(String typed) {
-        String digits = bare(typed);
-        if (!digits.chars().allMatch(digit -> digit >= '0' && digit <= '9')) {
-            return Optional.of(Problem.NOT_ONLY_DIGITS);
-        }
-        if (digits.length() != LENGTH) {
-            return Optional.of(Problem.NOT_NINE_DIGITS);
-        }
-        boolean right = digits.charAt(LENGTH - 1) == checkDigit(digits.substring(0, LENGTH - 1));
-        return right ? Optional.empty() : Optional.of(Problem.CHECK_DIGIT);
+    /** As files, tables and pages have it; empty where there is none. */
+    public static String text(@Nullable ReceiptNumber number) {
+        return number == null ? "" : number.value();
     }
 
-    /** As printed on the receipt: {@code 4817-2206-5}. */
-    public String written() {
-        return digits.substring(0, 4) + "-" + digits.substring(4, 8) + "-" + digits.substring(8);
+    /** Its letters and digits, in capitals: what two spellings of the same number share. */
+    public String compared() {
+        return value.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 
-    private static String bare(String typed) {
-        return typed.replaceAll("[\\s\\p{Pd}]", "");
+    @Override
+    public int compareTo(ReceiptNumber other) {
+        return value.compareTo(other.value);
     }
 
-    /** ISO/IEC 7064:2003, the hybrid system MOD 11,10 (from memory; compared in a test with published numbers). */
-    static char checkDigit(String digits) {
-        int product = 10;
-        for (int i = 0; i < digits.length(); i++) {
-            int sum = (product + digits.charAt(i) - '0') % 10;
-            product = (sum == 0 ? 10 : sum) * 2 % 11;
-        }
-        return (char) ('0' + (11 - product) % 10);
+    /** As it reads in a sentence: the value alone. */
+    @Override
+    public String toString() {
+        return value;
     }
 }

@@ -39,17 +39,17 @@ public final class CalendarFile {
                 "X-WR-CALNAME:"
                         + escaped(book.pack().pack().name() + ", election of "
                                 + book.pack().electionDate()));
-        DeadlineList.inOrder(book).forEach(one -> event(text, book, one, zone));
+        DeadlineList.inOrder(book).forEach(listed -> event(text, book, listed, zone));
         line(text, "END:VCALENDAR");
         return text.toString();
     }
 
-    private static void event(StringBuilder text, DeadlineBook book, DeadlineList.Line one, @Nullable ZoneId zone) {
-        Deadline deadline = one.deadline().orElseThrow();
+    private static void event(StringBuilder text, DeadlineBook book, DeadlineList.Line listed, @Nullable ZoneId zone) {
+        Deadline deadline = listed.deadline().orElseThrow();
         line(text, "BEGIN:VEVENT");
         line(
                 text,
-                "UID:" + one.rule().key() + "-" + book.pack().electionDate() + "-"
+                "UID:" + listed.rule().key() + "-" + book.pack().electionDate() + "-"
                         + book.pack().pack().id() + "@proviso");
         // A stamp is asked for; the election's own day keeps the file the same however often it is written.
         line(text, "DTSTAMP:" + DAY.format(book.pack().electionDate()) + "T000000Z");
@@ -58,17 +58,18 @@ public final class CalendarFile {
         } else {
             line(text, "DTSTART:" + moment(deadline.lastMoment(), zone));
         }
-        line(text, "SUMMARY:" + escaped(one.words()));
-        line(text, "DESCRIPTION:" + escaped(description(one)));
+        line(text, "SUMMARY:" + escaped(listed.words()));
+        line(text, "DESCRIPTION:" + escaped(description(listed)));
         line(text, "TRANSP:TRANSPARENT");
         line(text, "END:VEVENT");
     }
 
-    private static String description(DeadlineList.Line one) {
-        String sure =
-                one.given().basis() == Basis.MEMORY ? " From memory: the office must sign a county ruling on it." : "";
-        return one.given().value().inWords() + ". " + one.given().reference().words() + "." + sure
-                + " Illustrative; local law and counsel govern.";
+    private static String description(DeadlineList.Line listed) {
+        String sure = listed.given().basis() == Basis.MEMORY
+                ? " From memory: the office must sign a county ruling on it."
+                : "";
+        return listed.given().value().inWords() + ". "
+                + listed.given().reference().words() + "." + sure + " Illustrative; local law and counsel govern.";
     }
 
     private static String moment(LocalDateTime local, @Nullable ZoneId zone) {
@@ -88,13 +89,13 @@ public final class CalendarFile {
     private static void line(StringBuilder text, String content) {
         int octets = 0;
         for (int code : content.codePoints().toArray()) {
-            String one = Character.toString(code);
-            int length = one.getBytes(StandardCharsets.UTF_8).length;
+            String character = Character.toString(code);
+            int length = character.getBytes(StandardCharsets.UTF_8).length;
             if (octets + length > OCTETS) {
                 text.append("\r\n ");
                 octets = 1;
             }
-            text.append(one);
+            text.append(character);
             octets += length;
         }
         text.append("\r\n");

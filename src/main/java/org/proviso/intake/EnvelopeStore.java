@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.chain.Salt;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
@@ -41,6 +43,7 @@ public class EnvelopeStore {
             ElectionId electionId,
             int place,
             Envelope envelope,
+            String receiptText,
             String issueReasons,
             Instant recordedAt,
             String salt) {}
@@ -51,7 +54,7 @@ public class EnvelopeStore {
     /** An envelope without what the voter wrote. */
     private record Seen(
             EnvelopeNumber envelopeNo,
-            String receiptNo,
+            @Nullable ReceiptNumber receiptNo,
             Envelope.Source source,
             Envelope.Cast cast,
             Envelope.Handling handling) {
@@ -87,8 +90,9 @@ public class EnvelopeStore {
         List<Received> rows = new ArrayList<>();
         for (Envelope envelope : envelopes) {
             String issueReasons = CodeColumn.joined(envelope.cast().issueReasons());
-            rows.add(
-                    new Received(electionId, placesBefore + rows.size() + 1, envelope, issueReasons, now, freshSalt()));
+            String receiptText = ReceiptNumber.text(envelope.receiptNo());
+            int place = placesBefore + rows.size() + 1;
+            rows.add(new Received(electionId, place, envelope, receiptText, issueReasons, now, freshSalt()));
         }
         batches.batchUpdate("""
                 insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
@@ -96,7 +100,7 @@ public class EnvelopeStore {
                     issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official,
                     official_note, voter_signed, mark_witness, official_signed, condition, signature_image,
                     recorded_at, ledger_salt, version)
-                values (:electionId, :envelope.envelopeNo, :envelope.receiptNo, :place, :envelope.source,
+                values (:electionId, :envelope.envelopeNo, :receiptText, :place, :envelope.source,
                     :envelope.cast.votingLocation, :envelope.cast.precinct, :envelope.cast.ballotStyle,
                     :envelope.cast.partyBallot, :envelope.cast.at, :envelope.cast.extendedHours,
                     :envelope.cast.inLineAtClose, :issueReasons, :envelope.handling.idShown,
@@ -184,7 +188,7 @@ public class EnvelopeStore {
     }
 
     /** Whether an envelope of any election has this receipt number. */
-    boolean hasReceipt(String receiptNo) {
+    boolean hasReceipt(ReceiptNumber receiptNo) {
         return single.sql("select envelope_no from envelope where receipt_no = ?")
                 .param(receiptNo)
                 .query(String.class)

@@ -35,18 +35,18 @@ class ImageStore {
         OffsetDateTime now = OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
         jdbc.batchUpdate("""
                 insert into envelope_image (media_type, sha256, content, loaded_at, election_id, envelope_no, kind)
-                values (?, ?, ?, ?, ?, ?, 'signature')""", signatures.envelopes(), BATCH, (statement, one) -> {
-            setImage(statement, one.image(), now);
+                values (?, ?, ?, ?, ?, ?, 'signature')""", signatures.envelopes(), BATCH, (statement, signature) -> {
+            setImage(statement, signature.image(), now);
             statement.setString(5, electionId.value());
-            statement.setString(6, one.envelopeNo().value());
+            statement.setString(6, signature.envelopeNo().value());
         });
         jdbc.batchUpdate("""
                 insert into voter_image (media_type, sha256, content, loaded_at, election_id, voter_id, image_no)
-                values (?, ?, ?, ?, ?, ?, ?)""", signatures.voters(), BATCH, (statement, one) -> {
-            setImage(statement, one.image(), now);
+                values (?, ?, ?, ?, ?, ?, ?)""", signatures.voters(), BATCH, (statement, signature) -> {
+            setImage(statement, signature.image(), now);
             statement.setString(5, electionId.value());
-            statement.setString(6, one.voterId().value());
-            statement.setInt(7, one.number());
+            statement.setString(6, signature.voterId().value());
+            statement.setInt(7, signature.number());
         });
     }
 

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 
 /**
@@ -19,10 +20,10 @@ public record ReceiveEnvelope(
         @NotNull ElectionId electionId,
 
         @NotNull @Pattern(regexp = "[0-9A-Za-z][0-9A-Za-z-]{0,59}", message = "has letters, digits and - only")
-        String envelopeNo,
+        EnvelopeNumber envelopeNo,
 
         @NotNull @Pattern(regexp = "[0-9A-Z][0-9A-Z-]{0,59}", message = "has capital letters, digits and - only")
-        String receiptNo,
+        ReceiptNumber receiptNo,
 
         Envelope.@NotNull Source source,
         @NotNull @Size(max = 200) String votingLocation,
@@ -37,7 +38,7 @@ public record ReceiveEnvelope(
 
         @NotNull LocalDateTime receivedAt) {
 
-    ReceiveEnvelope withReceipt(String number) {
+    ReceiveEnvelope withReceipt(ReceiptNumber number) {
         return new ReceiveEnvelope(
                 electionId,
                 envelopeNo,
@@ -56,7 +57,7 @@ public record ReceiveEnvelope(
 
     public Envelope envelope() {
         return new Envelope(
-                new EnvelopeNumber(envelopeNo),
+                envelopeNo,
                 receiptNo,
                 source,
                 new Envelope.Cast(

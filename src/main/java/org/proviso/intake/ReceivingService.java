@@ -10,11 +10,11 @@ import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
@@ -79,28 +79,26 @@ public class ReceivingService {
                     affirmations.insert(command.electionId(), List.of(command.envelope()));
                     return command;
                 })
-                .tell(command -> new EnvelopeReceived(command.electionId(), new EnvelopeNumber(command.envelopeNo())))
+                .tell(command -> new EnvelopeReceived(command.electionId(), command.envelopeNo()))
                 .record(command -> LedgerLine.of(
                         LedgerChain.of(command.electionId()),
                         "envelope_received",
-                        command.envelopeNo(),
+                        command.envelopeNo().value(),
                         payload(command)))
                 .map(ReceiveEnvelope::envelope);
     }
 
     /** With a check digit a number has one spelling, however it was typed; one with a slip stays as typed. */
-    private String writtenReceipt(ReceiveEnvelope command) {
+    private ReceiptNumber writtenReceipt(ReceiveEnvelope command) {
         return hasOwnReceipts(command)
                 ? command.receiptNo()
-                : ReceiptNumber.find(command.receiptNo())
-                        .map(ReceiptNumber::written)
-                        .orElse(command.receiptNo());
+                : CheckedReceipt.find(command.receiptNo().value()).orElse(command.receiptNo());
     }
 
     private Optional<Refusal> receiptSlip(ReceiveEnvelope command) {
         return hasOwnReceipts(command)
                 ? Optional.empty()
-                : ReceiptNumber.slip(command.receiptNo())
+                : CheckedReceipt.slip(command.receiptNo().value())
                         .map(slip -> Refusal.at(
                                 "receiptNo",
                                 Why.MISTYPED,
@@ -125,9 +123,7 @@ public class ReceivingService {
 
     private Optional<Refusal> numberRefusal(ReceiveEnvelope command) {
         ElectionId id = command.electionId();
-        if (!envelopes
-                .known(id, Set.of(new EnvelopeNumber(command.envelopeNo())))
-                .isEmpty()) {
+        if (!envelopes.known(id, Set.of(command.envelopeNo())).isEmpty()) {
             return at(
                     "envelopeNo", Why.NUMBER_TAKEN, "The office has an envelope " + command.envelopeNo() + " already.");
         }

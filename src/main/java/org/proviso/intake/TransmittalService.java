@@ -34,10 +34,11 @@ public class TransmittalService {
     /** Records a return. Throws {@link IllegalArgumentException} where there is no such election. */
     @Transactional
     public ActResult<RecordedTransmittal> record(@Valid RecordTransmittal command) {
-        Transmittal one = command.transmittal();
+        Transmittal transmittal = command.transmittal();
         return door.demand(Permission.RECEIVE_BAGS)
                 .lock(() -> elections.zone(command.electionId()))
-                .save(any -> new RecordedTransmittal(transmittals.add(command.electionId(), one), 0, one))
+                .save(any ->
+                        new RecordedTransmittal(transmittals.add(command.electionId(), transmittal), 0, transmittal))
                 .record(recorded -> line(command.electionId(), "transmittal_recorded", recorded));
     }
 
@@ -47,12 +48,12 @@ public class TransmittalService {
      */
     @Transactional
     public ActResult<RecordedTransmittal> correct(int lineNo, int version, @Valid RecordTransmittal command) {
-        Transmittal one = command.transmittal();
+        Transmittal transmittal = command.transmittal();
         return door.demand(Permission.RECEIVE_BAGS)
                 .lockNothing()
                 .save(any -> {
-                    transmittals.change(command.electionId(), lineNo, version, one);
-                    return new RecordedTransmittal(lineNo, version + 1, one);
+                    transmittals.change(command.electionId(), lineNo, version, transmittal);
+                    return new RecordedTransmittal(lineNo, version + 1, transmittal);
                 })
                 .record(corrected -> line(command.electionId(), "transmittal_corrected", corrected));
     }
@@ -63,20 +64,20 @@ public class TransmittalService {
     }
 
     /** Seals and counts are nobody's secret; what the return does not give is left out. */
-    private static Map<String, Object> payload(Transmittal one) {
+    private static Map<String, Object> payload(Transmittal transmittal) {
         Map<String, Object> payload = new LinkedHashMap<>();
-        payload.put("voting_location", one.votingLocation());
-        put(payload, "day", one.day() == null ? null : one.day().toString());
-        payload.put("bag", one.bag());
-        payload.put("seal_out", one.sealOut());
-        payload.put("seal_in", one.sealIn());
-        put(payload, "supplied", one.supplied());
-        payload.put("issued", one.issued());
-        payload.put("spoiled", one.spoiled());
-        put(payload, "unused", one.unused());
-        payload.put("returned", one.returned());
-        put(payload, "scanned_in_error", one.scannedInError());
-        put(payload, "loose_ballots", one.looseBallots());
+        payload.put("voting_location", transmittal.votingLocation());
+        put(payload, "day", transmittal.day() == null ? null : transmittal.day().toString());
+        payload.put("bag", transmittal.bag());
+        payload.put("seal_out", transmittal.sealOut());
+        payload.put("seal_in", transmittal.sealIn());
+        put(payload, "supplied", transmittal.supplied());
+        payload.put("issued", transmittal.issued());
+        payload.put("spoiled", transmittal.spoiled());
+        put(payload, "unused", transmittal.unused());
+        payload.put("returned", transmittal.returned());
+        put(payload, "scanned_in_error", transmittal.scannedInError());
+        put(payload, "loose_ballots", transmittal.looseBallots());
         return payload;
     }
 

@@ -17,12 +17,12 @@ class TransmittalStore {
     private static final String INSERT = """
             insert into transmittal (voting_location, returned_on, bag, seal_out, seal_in, supplied, issued, spoiled,
                 unused, returned, scanned_in_error, loose_ballots, election_id, line_no, version)
-            values (:one.votingLocation, :one.day, :one.bag, :one.sealOut, :one.sealIn, :one.supplied, :one.issued,
-                :one.spoiled, :one.unused, :one.returned, :one.scannedInError, :one.looseBallots, :electionId, :line,
+            values (:transmittal.votingLocation, :transmittal.day, :transmittal.bag, :transmittal.sealOut, :transmittal.sealIn, :transmittal.supplied, :transmittal.issued,
+                :transmittal.spoiled, :transmittal.unused, :transmittal.returned, :transmittal.scannedInError, :transmittal.looseBallots, :electionId, :line,
                 :version)""";
 
     /** A transmittal under its line, in the version that stands there. */
-    private record Line(ElectionId electionId, int line, int version, Transmittal one) {}
+    private record Line(ElectionId electionId, int line, int version, Transmittal transmittal) {}
 
     private final JdbcClient jdbc;
     private final NamedParameterJdbcOperations batches;
@@ -34,34 +34,34 @@ class TransmittalStore {
 
     void insert(ElectionId electionId, List<Transmittal> transmittals) {
         List<Line> lines = new ArrayList<>();
-        for (Transmittal one : transmittals) {
-            lines.add(new Line(electionId, lines.size() + 1, 0, one));
+        for (Transmittal transmittal : transmittals) {
+            lines.add(new Line(electionId, lines.size() + 1, 0, transmittal));
         }
         batches.batchUpdate(INSERT, SqlParameterSourceUtils.createBatch(lines));
     }
 
     /** Adds one under the next line of its election; two at the same moment collide, and the later one fails. */
-    int add(ElectionId electionId, Transmittal one) {
+    int add(ElectionId electionId, Transmittal transmittal) {
         int line = jdbc.sql("select coalesce(max(line_no), 0) + 1 from transmittal where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
                 .single();
-        jdbc.sql(INSERT).paramSource(new Line(electionId, line, 0, one)).update();
+        jdbc.sql(INSERT).paramSource(new Line(electionId, line, 0, transmittal)).update();
         return line;
     }
 
-    void change(ElectionId electionId, int line, int version, Transmittal one) {
+    void change(ElectionId electionId, int line, int version, Transmittal transmittal) {
         int changed = jdbc.sql("""
-                        update transmittal set voting_location = :one.votingLocation, returned_on = :one.day,
-                            bag = :one.bag, seal_out = :one.sealOut, seal_in = :one.sealIn, supplied = :one.supplied,
-                            issued = :one.issued, spoiled = :one.spoiled, unused = :one.unused,
-                            returned = :one.returned, scanned_in_error = :one.scannedInError,
-                            loose_ballots = :one.looseBallots, version = version + 1
+                        update transmittal set voting_location = :transmittal.votingLocation, returned_on = :transmittal.day,
+                            bag = :transmittal.bag, seal_out = :transmittal.sealOut, seal_in = :transmittal.sealIn, supplied = :transmittal.supplied,
+                            issued = :transmittal.issued, spoiled = :transmittal.spoiled, unused = :transmittal.unused,
+                            returned = :transmittal.returned, scanned_in_error = :transmittal.scannedInError,
+                            loose_ballots = :transmittal.looseBallots, version = version + 1
                         where election_id = :electionId and line_no = :line and version = :version""")
-                .paramSource(new Line(electionId, line, version, one))
+                .paramSource(new Line(electionId, line, version, transmittal))
                 .update();
         if (changed == 0) {
-            throw new OptimisticLockingFailureException("The transmittal of " + one.votingLocation()
+            throw new OptimisticLockingFailureException("The transmittal of " + transmittal.votingLocation()
                     + " was changed by somebody else since you opened it, or is not there.");
         }
     }

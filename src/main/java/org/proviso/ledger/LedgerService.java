@@ -54,9 +54,9 @@ public class LedgerService {
             LedgerChain chain, Actor actor, String act, Map<String, Map<String, Object>> payloads) {
         ChainHead head = store.lockHead(chain);
         List<LedgerEntry> entries = new ArrayList<>();
-        for (Map.Entry<String, Map<String, Object>> one : payloads.entrySet()) {
+        for (Map.Entry<String, Map<String, Object>> payload : payloads.entrySet()) {
             String at = clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
-            LedgerEntry entry = head.next(at, actor.pseudonym(), act, one.getKey(), one.getValue());
+            LedgerEntry entry = head.next(at, actor.pseudonym(), act, payload.getKey(), payload.getValue());
             entries.add(entry);
             head = ChainHead.after(entry);
         }

@@ -4,7 +4,9 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Election;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 
 /** What every letter has in common. */
@@ -23,9 +25,9 @@ final class LetterParts {
     }
 
     /** Which election and which envelope: the voter's receipt number says it, nobody else's. */
-    static String about(Election election, String receiptNo) {
-        return election.name() + ", " + DateWords.longDate(election.date()) + ". Your receipt number: " + receiptNo
-                + ".";
+    static String about(Election election, @Nullable ReceiptNumber receiptNo) {
+        return election.name() + ", " + DateWords.longDate(election.date()) + ". Your receipt number: "
+                + ReceiptNumber.text(receiptNo) + ".";
     }
 
     static String office(Election election) {

@@ -47,8 +47,8 @@ record RequiredNotices(List<DueAsk> asks, Set<Ask> stillAsked, Optional<Decision
 
     private static Set<Ask> ranOut(CaseReport report) {
         Set<Ask> asks = EnumSet.noneOf(Ask.class);
-        for (AnsweredQuestion one : report.outlook().answered()) {
-            Answer answer = one.answer();
+        for (AnsweredQuestion answeredQuestion : report.outlook().answered()) {
+            Answer answer = answeredQuestion.answer();
             if (answer instanceof Answer.Defect || answer instanceof Answer.Open) {
                 answer.restsOn().forEach(given -> askOf(given).ifPresent(asks::add));
             }

@@ -34,12 +34,13 @@ class EnvelopesToOpen {
         Set<EnvelopeNumber> taken = batches.inBatches(electionId);
         taken.addAll(checks.keptClosed(electionId));
         return cases.inState(electionId, CaseState.DECIDED).stream()
-                .filter(one ->
-                        one.countedPerson() != null && !taken.contains(one.key().envelopeNo()))
-                .map(one -> new EnvelopeToOpen(
-                        one.key(),
+                .filter(envelopeCase -> envelopeCase.countedPerson() != null
+                        && !taken.contains(envelopeCase.key().envelopeNo()))
+                .map(envelopeCase -> new EnvelopeToOpen(
+                        envelopeCase.key(),
                         Objects.requireNonNull(
-                                decided.get(one.key().envelopeNo()), "a case that is decided has its decision")))
+                                decided.get(envelopeCase.key().envelopeNo()),
+                                "a case that is decided has its decision")))
                 .toList();
     }
 }

@@ -102,7 +102,7 @@ class ReleaseChecks {
     /** Ballots of court-extended hours are never opened with others. */
     static Optional<Refusal> oneKind(Collection<EnvelopeToOpen> envelopes) {
         long kinds = envelopes.stream()
-                .map(one -> one.decision().ballot().heldApart())
+                .map(envelope -> envelope.decision().ballot().heldApart())
                 .distinct()
                 .count();
         return Refusal.when(

@@ -139,15 +139,15 @@ public class ReleaseService {
     private Map<EnvelopeNumber, EnvelopeToOpen> waiting(ElectionId electionId, Set<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, EnvelopeToOpen> found = new TreeMap<>();
         waiting.of(electionId).stream()
-                .filter(one -> envelopeNos.contains(one.key().envelopeNo()))
-                .forEach(one -> found.put(one.key().envelopeNo(), one));
+                .filter(envelope -> envelopeNos.contains(envelope.key().envelopeNo()))
+                .forEach(envelope -> found.put(envelope.key().envelopeNo(), envelope));
         return found;
     }
 
     private Made insert(ElectionId electionId, Collection<EnvelopeToOpen> envelopes, String aloneBecause) {
         boolean apart = envelopes.iterator().next().decision().ballot().heldApart();
         List<EnvelopeNumber> numbers =
-                envelopes.stream().map(one -> one.key().envelopeNo()).toList();
+                envelopes.stream().map(envelope -> envelope.key().envelopeNo()).toList();
         int batchNo = batches.insert(electionId, apart, numbers, aloneBecause);
         List<RemakeSheet> made = RemakeSheetBuilder.of(electionId, batchNo, envelopes);
         made.forEach(sheets::insert);

@@ -28,8 +28,8 @@ final class RemakeSheetBuilder {
     static List<RemakeSheet> of(ElectionId electionId, int batchNo, Collection<EnvelopeToOpen> envelopes) {
         Map<String, StylePair> pairs = new TreeMap<>();
         Map<String, Integer> ballots = new LinkedHashMap<>();
-        for (EnvelopeToOpen one : envelopes) {
-            Decision decision = one.decision();
+        for (EnvelopeToOpen envelope : envelopes) {
+            Decision decision = envelope.decision();
             if (decision.as() == DecisionOutcome.COUNT_IN_PART) {
                 StylePair pair = new StylePair(
                         decision.ballot().styleCast(), decision.ballot().styleRight(), decision.contests());

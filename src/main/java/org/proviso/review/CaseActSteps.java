@@ -52,13 +52,14 @@ public class CaseActSteps {
 
     /** The case, locked; an act on another version than the one there now is refused with what it is now. */
     public EnvelopeCase lock(EnvelopeKey key, int version) {
-        EnvelopeCase one = lock(key);
-        if (one.version() != version) {
+        EnvelopeCase envelopeCase = lock(key);
+        if (envelopeCase.version() != version) {
             throw new OptimisticLockingFailureException("The case " + key.envelopeNo()
-                    + " was changed since you saw it: it is now " + one.state().spoken()
-                    + (one.takenBy() == null ? "." : ", with " + one.takenBy() + "."));
+                    + " was changed since you saw it: it is now "
+                    + envelopeCase.state().spoken()
+                    + (envelopeCase.takenBy() == null ? "." : ", with " + envelopeCase.takenBy() + "."));
         }
-        return one;
+        return envelopeCase;
     }
 
     /** The case, locked in the version it was seen in, together with others, all in the order of their keys. */
@@ -68,11 +69,11 @@ public class CaseActSteps {
         for (EnvelopeKey other : together.headSet(key)) {
             lock(other);
         }
-        EnvelopeCase one = lock(key, version);
+        EnvelopeCase envelopeCase = lock(key, version);
         for (EnvelopeKey other : together.tailSet(key)) {
             lock(other);
         }
-        return one;
+        return envelopeCase;
     }
 
     /** The case as it is, locked. */
@@ -90,8 +91,8 @@ public class CaseActSteps {
     }
 
     /** Whoever works on a case has taken it. */
-    public Optional<Refusal> notWith(EnvelopeCase one, OfficeUser user) {
-        return one.isWith(user.userName())
+    public Optional<Refusal> notWith(EnvelopeCase envelopeCase, OfficeUser user) {
+        return envelopeCase.isWith(user.userName())
                 ? Optional.empty()
                 : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Take the case first: it is not with you."));
     }

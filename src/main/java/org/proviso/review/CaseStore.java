@@ -54,7 +54,7 @@ public class CaseStore {
                 .param(electionId)
                 .query(EnvelopeCase.class)
                 .list()
-                .forEach(one -> found.put(one.key().envelopeNo(), one));
+                .forEach(envelopeCase -> found.put(envelopeCase.key().envelopeNo(), envelopeCase));
         return found;
     }
 
@@ -112,10 +112,10 @@ public class CaseStore {
                 .param(electionId)
                 .query(EnvelopeCase.class)
                 .list()
-                .forEach(one -> found.computeIfAbsent(
-                                Objects.requireNonNull(one.personId(), "it was found by its person"),
+                .forEach(envelopeCase -> found.computeIfAbsent(
+                                Objects.requireNonNull(envelopeCase.personId(), "it was found by its person"),
                                 any -> new ArrayList<>())
-                        .add(one));
+                        .add(envelopeCase));
         return found;
     }
 
@@ -142,27 +142,32 @@ public class CaseStore {
         int[][] written = batches.batchUpdate("""
                 update envelope_case set state = ?, person_id = ?, counted_person = ?, taken_by = ?, taken_at = ?,
                     changed_at = ?, version = version + 1
-                where election_id = ? and envelope_no = ? and version = ?""", changed, BATCH, (row, one) -> {
-            row.setString(1, one.state().code());
-            row.setString(2, one.personId());
-            row.setString(3, one.countedPerson());
-            row.setString(4, Key.text(one.takenBy()));
-            row.setObject(5, one.takenBy() == null ? null : now);
+                where election_id = ? and envelope_no = ? and version = ?""", changed, BATCH, (row, envelopeCase) -> {
+            row.setString(1, envelopeCase.state().code());
+            row.setString(2, envelopeCase.personId());
+            row.setString(3, envelopeCase.countedPerson());
+            row.setString(4, Key.text(envelopeCase.takenBy()));
+            row.setObject(5, envelopeCase.takenBy() == null ? null : now);
             row.setObject(6, now);
-            row.setString(7, one.key().electionId().value());
-            row.setString(8, one.key().envelopeNo().value());
-            row.setInt(9, one.version());
+            row.setString(7, envelopeCase.key().electionId().value());
+            row.setString(8, envelopeCase.key().envelopeNo().value());
+            row.setInt(9, envelopeCase.version());
         });
         List<Integer> rows =
                 Arrays.stream(written).flatMapToInt(Arrays::stream).boxed().toList();
         List<EnvelopeCase> saved = new ArrayList<>();
-        for (EnvelopeCase one : changed) {
+        for (EnvelopeCase envelopeCase : changed) {
             if (rows.get(saved.size()) == 0) {
                 throw new OptimisticLockingFailureException(
-                        "The case " + one.key().envelopeNo() + " was changed meanwhile.");
+                        "The case " + envelopeCase.key().envelopeNo() + " was changed meanwhile.");
             }
             saved.add(new EnvelopeCase(
-                    one.key(), one.state(), one.personId(), one.countedPerson(), one.takenBy(), one.version() + 1));
+                    envelopeCase.key(),
+                    envelopeCase.state(),
+                    envelopeCase.personId(),
+                    envelopeCase.countedPerson(),
+                    envelopeCase.takenBy(),
+                    envelopeCase.version() + 1));
         }
         return saved;
     }

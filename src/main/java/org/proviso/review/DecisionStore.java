@@ -59,37 +59,39 @@ public class DecisionStore {
             Instant decidedAt,
             Decision.DecidedBallot ballot) {
 
-        static Made of(New one, int number, DecidedBy by, String decider, Instant at) {
-            Settlement settlement = one.settlement();
+        static Made of(New settled, int number, DecidedBy by, String decider, Instant at) {
+            Settlement settlement = settled.settlement();
             String departs = settlement.grounds().departsBecause();
             return new Made(
                     settlement,
                     number,
                     CodeListColumn.of(settlement.grounds().reasons()),
                     departs.isBlank() ? null : departs,
-                    String.join(";", one.contests()),
-                    one.assessment(),
+                    String.join(";", settled.contests()),
+                    settled.assessment(),
                     decider,
                     by,
                     at,
-                    one.ballot());
+                    settled.ballot());
         }
     }
 
-    public void insert(New one, DecidedBy by, String decider) {
-        insert(one.settlement().key().electionId(), List.of(one), by, decider);
+    public void insert(New settled, DecidedBy by, String decider) {
+        insert(settled.settlement().key().electionId(), List.of(settled), by, decider);
     }
 
     /** Writes decisions of one election that were made together, each under the next number of its case. */
     public void insert(ElectionId electionId, List<New> made, DecidedBy by, String decider) {
         Map<EnvelopeNumber, Integer> last = last(
                 electionId,
-                made.stream().map(one -> one.settlement().key().envelopeNo()).toList());
+                made.stream()
+                        .map(settled -> settled.settlement().key().envelopeNo())
+                        .toList());
         Instant now = clock.instant();
         List<Made> rows = made.stream()
-                .map(one -> {
-                    EnvelopeNumber envelopeNo = one.settlement().key().envelopeNo();
-                    return Made.of(one, last.getOrDefault(envelopeNo, 0) + 1, by, decider, now);
+                .map(settled -> {
+                    EnvelopeNumber envelopeNo = settled.settlement().key().envelopeNo();
+                    return Made.of(settled, last.getOrDefault(envelopeNo, 0) + 1, by, decider, now);
                 })
                 .toList();
         batches.batchUpdate("""
@@ -121,7 +123,7 @@ public class DecisionStore {
                 .param(electionId)
                 .query(Standing.class)
                 .list()
-                .forEach(one -> standing.put(one.envelopeNo(), one.decision()));
+                .forEach(row -> standing.put(row.envelopeNo(), row.decision()));
         return standing;
     }
 
@@ -132,7 +134,7 @@ public class DecisionStore {
                 .param(electionId)
                 .query(Standing.class)
                 .list()
-                .forEach(one -> standing.put(one.envelopeNo(), one.decision()));
+                .forEach(row -> standing.put(row.envelopeNo(), row.decision()));
         return standing;
     }
 

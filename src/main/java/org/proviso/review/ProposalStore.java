@@ -88,7 +88,7 @@ public class ProposalStore {
                 .param(electionId)
                 .query(ReadProposal.class)
                 .list()
-                .forEach(one -> newest.put(one.proposal().key().envelopeNo(), one));
+                .forEach(row -> newest.put(row.proposal().key().envelopeNo(), row));
         return newest;
     }
 

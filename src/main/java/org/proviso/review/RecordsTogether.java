@@ -124,8 +124,8 @@ public record RecordsTogether(Records each, OfEnvelopes envelopes, OfVoters vote
     }
 
     @Override
-    public boolean sameAddress(Address one, Address other) {
-        return each.sameAddress(one, other);
+    public boolean sameAddress(Address address, Address other) {
+        return each.sameAddress(address, other);
     }
 
     @Override

@@ -31,12 +31,12 @@ final class CheckInDifferences {
 
     private static @Nullable CheckIn takeSame(List<CheckIn> old, CheckIn sought) {
         for (Iterator<CheckIn> each = old.iterator(); each.hasNext(); ) {
-            CheckIn one = each.next();
-            if (one.at().equals(sought.at())
-                    && one.votingLocation().equals(sought.votingLocation())
-                    && one.kind() == sought.kind()) {
+            CheckIn checkIn = each.next();
+            if (checkIn.at().equals(sought.at())
+                    && checkIn.votingLocation().equals(sought.votingLocation())
+                    && checkIn.kind() == sought.kind()) {
                 each.remove();
-                return one;
+                return checkIn;
             }
         }
         return null;

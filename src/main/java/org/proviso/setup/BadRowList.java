@@ -11,12 +11,12 @@ final class BadRowList extends Div {
 
     BadRowList(InputException refused) {
         PlainTable table = new PlainTable("Errors in the files", "File", "Line", "Column", "Error");
-        for (InputException one : refused.all()) {
+        for (InputException badRow : refused.all()) {
             table.row(
-                    one.file(),
-                    one.line() == 0 ? "whole file" : String.valueOf(one.line()),
-                    one.column(),
-                    one.reason());
+                    badRow.file(),
+                    badRow.line() == 0 ? "whole file" : String.valueOf(badRow.line()),
+                    badRow.column(),
+                    badRow.reason());
         }
         add(table);
         if (refused.untold() > 0) {

@@ -26,12 +26,12 @@ final class ChangedCases extends Div {
                 new PlainTable("Cases that would change", "Envelope", "State", "Outlook now", "New outlook", "Why");
         changed.stream()
                 .limit(SHOWN)
-                .forEach(one -> table.row(
-                        one.key().envelopeNo().value(),
-                        one.state().spoken(),
-                        one.outlookBefore().words(),
-                        one.outlookAfter().words(),
-                        String.join("; ", one.because())));
+                .forEach(difference -> table.row(
+                        difference.key().envelopeNo().value(),
+                        difference.state().spoken(),
+                        difference.outlookBefore().words(),
+                        difference.outlookAfter().words(),
+                        String.join("; ", difference.because())));
         add(table);
         if (changed.size() > SHOWN) {
             add(new Paragraph("and " + (changed.size() - SHOWN) + " more"));

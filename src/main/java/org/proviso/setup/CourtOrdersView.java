@@ -70,12 +70,13 @@ public final class CourtOrdersView extends Composite<Div> {
             return;
         }
         PlainTable table = new PlainTable("Court orders", "No.", "Order", "Court and date", "Scope", "Status");
-        all.forEach(one -> table.row(List.of(
-                new Span(String.valueOf(one.orderNo())),
-                new Span(what(one.order())),
-                new Span(one.order().court() + ", " + UsDates.digits(one.order().date())),
-                new Span(about(one.order())),
-                standing(one))));
+        all.forEach(recordedOrder -> table.row(List.of(
+                new Span(String.valueOf(recordedOrder.orderNo())),
+                new Span(what(recordedOrder.order())),
+                new Span(recordedOrder.order().court() + ", "
+                        + UsDates.digits(recordedOrder.order().date())),
+                new Span(about(recordedOrder.order())),
+                standing(recordedOrder))));
         list.add(table);
     }
 
@@ -90,20 +91,21 @@ public final class CourtOrdersView extends Composite<Div> {
         return order.scope() + which;
     }
 
-    private Choice standing(RecordedCourtOrder one) {
+    private Choice standing(RecordedCourtOrder recordedOrder) {
         Choice choice = new Choice(standings());
-        choice.setValue(one.order().standing().code());
-        choice.getElement().setAttribute("aria-label", "Status of order " + one.orderNo());
-        choice.onChosen(code -> change(one, Code.find(Status.class, code).orElseThrow()));
+        choice.setValue(recordedOrder.order().standing().code());
+        choice.getElement().setAttribute("aria-label", "Status of order " + recordedOrder.orderNo());
+        choice.onChosen(
+                code -> change(recordedOrder, Code.find(Status.class, code).orElseThrow()));
         return choice;
     }
 
-    private void change(RecordedCourtOrder one, Status standing) {
+    private void change(RecordedCourtOrder recordedOrder, Status standing) {
         try {
-            List<Refusal> refusals = orders.change(election, one.orderNo(), one.version(), standing)
+            List<Refusal> refusals = orders.change(election, recordedOrder.orderNo(), recordedOrder.version(), standing)
                     .refusals();
             if (refusals.isEmpty()) {
-                MessageLine.done("Order " + one.orderNo() + " is now "
+                MessageLine.done("Order " + recordedOrder.orderNo() + " is now "
                         + standing.code().replace('_', ' ') + ". The cases it affects were reassessed.");
             } else {
                 MessageLine.refused("Not saved. " + refusals.get(0).words());
@@ -116,8 +118,8 @@ public final class CourtOrdersView extends Composite<Div> {
 
     static Map<String, String> standings() {
         Map<String, String> words = new LinkedHashMap<>();
-        for (Status one : Status.values()) {
-            words.put(one.code(), one.code().replace('_', ' '));
+        for (Status standing : Status.values()) {
+            words.put(standing.code(), standing.code().replace('_', ' '));
         }
         return words;
     }

@@ -17,12 +17,12 @@ final class ListsPart extends Div {
     ListsPart(List<HeldList> lists, ZoneId zone) {
         add(new H2("Lists of this election"));
         PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Loaded", "");
-        lists.forEach(one -> table.row(
-                words(one.kind()),
-                String.valueOf(one.snapshotNo()),
-                String.format(Locale.US, "%,d", one.rows()),
-                UsDates.moment(LocalDateTime.ofInstant(one.loadedAt(), zone)),
-                one.inUse() ? "in use" : "not in use"));
+        lists.forEach(list -> table.row(
+                words(list.kind()),
+                String.valueOf(list.snapshotNo()),
+                String.format(Locale.US, "%,d", list.rows()),
+                UsDates.moment(LocalDateTime.ofInstant(list.loadedAt(), zone)),
+                list.inUse() ? "in use" : "not in use"));
         add(table);
     }
 

@@ -59,8 +59,8 @@ final class NewerListPart extends Div {
 
     private static Map<String, String> kinds() {
         Map<String, String> words = new LinkedHashMap<>();
-        for (SnapshotKind one : SnapshotKind.values()) {
-            words.put(one.code(), ListsPart.words(one));
+        for (SnapshotKind snapshotKind : SnapshotKind.values()) {
+            words.put(snapshotKind.code(), ListsPart.words(snapshotKind));
         }
         return words;
     }

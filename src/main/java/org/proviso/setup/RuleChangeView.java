@@ -83,15 +83,15 @@ public final class RuleChangeView extends Composite<Div> {
     private PlainTable table(List<RuleChange> all) {
         ElectionLine election = workplace.election().orElseThrow();
         PlainTable table = new PlainTable("Rule packs put in force", "No.", "Rule pack", "Basis", "By", "When");
-        all.forEach(one -> table.row(
-                String.valueOf(one.changeNo()),
-                one.packId() + ", " + one.packHash().substring(0, 12),
-                one.isOverride()
-                        ? "counsel's override, " + one.counsel() + ": " + one.ground() + ". Proof: "
-                                + one.counterexample()
+        all.forEach(change -> table.row(
+                String.valueOf(change.changeNo()),
+                change.packId() + ", " + change.packHash().substring(0, 12),
+                change.isOverride()
+                        ? "counsel's override, " + change.counsel() + ": " + change.ground() + ". Proof: "
+                                + change.counterexample()
                         : "proof passed",
-                one.putBy(),
-                UsDates.moment(LocalDateTime.ofInstant(one.putAt(), election.zone()))));
+                change.putBy(),
+                UsDates.moment(LocalDateTime.ofInstant(change.putAt(), election.zone()))));
         return table;
     }
 
@@ -108,11 +108,11 @@ public final class RuleChangeView extends Composite<Div> {
         PlainTable table = new PlainTable("Stale cases", "Envelope", "State", "Recommendation then", "Rules then");
         stale.stream()
                 .limit(SHOWN)
-                .forEach(one -> table.row(
-                        one.key().envelopeNo().value(),
-                        one.state().spoken(),
-                        one.said().words(),
-                        one.packHash().substring(0, 12)));
+                .forEach(staleCase -> table.row(
+                        staleCase.key().envelopeNo().value(),
+                        staleCase.state().spoken(),
+                        staleCase.said().words(),
+                        staleCase.packHash().substring(0, 12)));
         list.add(table);
     }
 }

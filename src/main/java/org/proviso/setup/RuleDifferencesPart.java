@@ -27,11 +27,13 @@ final class RuleDifferencesPart extends Div {
         PlainTable table = new PlainTable("Cases that would change", "Envelope", "Now", "Outlook", "Why");
         compared.differences().stream()
                 .limit(SHOWN)
-                .forEach(one -> table.row(
-                        one.envelopeNo().value(),
-                        change(one.before().words(), one.after().words()),
-                        change(one.outlookBefore().words(), one.outlookAfter().words()),
-                        String.join(" ", one.because())));
+                .forEach(whatIf -> table.row(
+                        whatIf.envelopeNo().value(),
+                        change(whatIf.before().words(), whatIf.after().words()),
+                        change(
+                                whatIf.outlookBefore().words(),
+                                whatIf.outlookAfter().words()),
+                        String.join(" ", whatIf.because())));
         add(table);
         if (compared.differences().size() > SHOWN) {
             add(new Paragraph("and " + (compared.differences().size() - SHOWN) + " more"));
@@ -40,8 +42,9 @@ final class RuleDifferencesPart extends Div {
 
     private static String counted(WhatIfResult compared) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        for (WhatIf one : compared.differences()) {
-            counts.merge(change(one.outlookBefore().words(), one.outlookAfter().words()), 1, Integer::sum);
+        for (WhatIf whatIf : compared.differences()) {
+            counts.merge(
+                    change(whatIf.outlookBefore().words(), whatIf.outlookAfter().words()), 1, Integer::sum);
         }
         return counts.entrySet().stream()
                 .map(count -> count.getValue() + " with the outlook " + count.getKey())

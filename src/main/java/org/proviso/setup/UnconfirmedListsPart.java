@@ -36,30 +36,30 @@ final class UnconfirmedListsPart extends Div {
         waiting.forEach(this::show);
     }
 
-    private void show(UnconfirmedList one) {
-        StagedList staged = lists.staged(election.id(), one.snapshotNo());
-        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + one.snapshotNo() + ", uploaded by "
-                + one.broughtBy() + " on "
-                + UsDates.moment(LocalDateTime.ofInstant(one.broughtAt(), election.zone()))
+    private void show(UnconfirmedList list) {
+        StagedList staged = lists.staged(election.id(), list.snapshotNo());
+        Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + list.snapshotNo() + ", uploaded by "
+                + list.broughtBy() + " on "
+                + UsDates.moment(LocalDateTime.ofInstant(list.broughtAt(), election.zone()))
                 + ", changes decided cases. ");
         line.addClassName("warn");
-        line.add(new ActButton("Review and confirm").quiet().does(() -> ask(one)));
+        line.add(new ActButton("Review and confirm").quiet().does(() -> ask(list)));
         add(line);
     }
 
-    private void ask(UnconfirmedList one) {
+    private void ask(UnconfirmedList list) {
         ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog("Confirm list " + one.snapshotNo(), "Put list in use", () -> {
+        sheet[0] = new ActDialog("Confirm list " + list.snapshotNo(), "Put list in use", () -> {
             try {
-                newer.confirm(election.id(), one.snapshotNo());
+                newer.confirm(election.id(), list.snapshotNo());
             } catch (NotPermittedException e) {
                 return sheet[0].refuse(String.valueOf(e.getMessage()));
             }
-            MessageLine.done("List " + one.snapshotNo() + " is in use.");
+            MessageLine.done("List " + list.snapshotNo() + " is in use.");
             after.run();
             return true;
         });
-        sheet[0].with(new ChangedCases(newer.wouldChange(election.id(), one.snapshotNo())));
+        sheet[0].with(new ChangedCases(newer.wouldChange(election.id(), list.snapshotNo())));
         sheet[0].setWidth("52rem");
         sheet[0].open();
     }

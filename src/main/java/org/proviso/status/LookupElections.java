@@ -65,7 +65,7 @@ class LookupElections {
                         newest.office(),
                         newest.name(),
                         newest.receipts() == Receipts.CHECK_DIGIT,
-                        all.stream().allMatch(one -> one.receipts() == Receipts.CHECK_DIGIT)));
+                        all.stream().allMatch(election -> election.receipts() == Receipts.CHECK_DIGIT)));
     }
 
     @TransactionalEventListener(

@@ -1,9 +1,10 @@
 package org.proviso.status;
 
 import java.util.Optional;
+import org.proviso.core.CheckedReceipt;
+import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.Election;
 import org.proviso.core.ReceiptNumber;
-import org.proviso.core.ReceiptNumber.Problem;
 
 /**
  * What the page says before anybody looked up: whom to call, by the newest election, and whether the receipts of that
@@ -16,9 +17,9 @@ public record LookupPageInfo(Election.Office office, String electionName, boolea
      * What is wrong with a number that was typed, from the number alone; empty where receipts are not checked, and for
      * one that is no row of digits: it may be from an earlier election.
      */
-    Optional<Problem> slip(String typed) {
+    Optional<Problem> slip(ReceiptNumber typed) {
         return checkDigit
-                ? ReceiptNumber.slip(typed).filter(slip -> slip != Problem.NOT_ONLY_DIGITS)
+                ? CheckedReceipt.slip(typed.value()).filter(slip -> slip != Problem.NOT_ONLY_DIGITS)
                 : Optional.empty();
     }
 }

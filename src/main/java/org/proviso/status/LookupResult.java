@@ -3,8 +3,8 @@ package org.proviso.status;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.Election;
-import org.proviso.core.ReceiptNumber.Problem;
 
 /** What a voter reads of the own envelope. */
 public sealed interface LookupResult {

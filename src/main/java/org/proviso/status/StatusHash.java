@@ -4,9 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.time.LocalDate;
 import java.util.HexFormat;
-import java.util.Locale;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.ReceiptNumber;
 
 /**
  * HMAC-SHA-256 (RFC 2104, FIPS 198-1) under the office's secret. Receipt numbers are unique in an office, so the
@@ -23,18 +24,18 @@ final class StatusHash {
     }
 
     /** By which a line is found. */
-    String line(String receiptNo, LocalDate birthDate) {
+    String line(@Nullable ReceiptNumber receiptNo, LocalDate birthDate) {
         return of("line\n" + normal(receiptNo) + "\n" + birthDate);
     }
 
     /** By which the lines of one receipt are found, to be removed. */
-    String receipt(String receiptNo) {
+    String receipt(@Nullable ReceiptNumber receiptNo) {
         return of("receipt\n" + normal(receiptNo));
     }
 
-    /** As a receipt number is compared: letters and digits only, in upper case. */
-    private static String normal(String receiptNo) {
-        return receiptNo.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+    /** An envelope without a receipt number has lines too; nobody can look them up, for nobody can type its number. */
+    private static String normal(@Nullable ReceiptNumber receiptNo) {
+        return receiptNo == null ? "" : receiptNo.compared();
     }
 
     private String of(String text) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.ActResult;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -49,7 +50,7 @@ public class StatusService {
      * the same way to the same answer: one hash over both, one search by it. The one statement is a transaction of its
      * own.
      */
-    public LookupResult lookUp(String receiptNo, LocalDate birthDate) {
+    public LookupResult lookUp(ReceiptNumber receiptNo, LocalDate birthDate) {
         return lines.find(secret.hash().line(receiptNo, birthDate))
                 .<LookupResult>map(this::found)
                 .orElseGet(() -> nothing(receiptNo));
@@ -60,7 +61,7 @@ public class StatusService {
         return elections.office();
     }
 
-    private LookupResult nothing(String receiptNo) {
+    private LookupResult nothing(ReceiptNumber receiptNo) {
         return new LookupResult.NothingFits(
                 elections.office().flatMap(office -> office.slip(receiptNo)).orElse(null));
     }

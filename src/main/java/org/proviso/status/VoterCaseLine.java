@@ -52,7 +52,7 @@ record VoterCaseLine(
      */
     private static boolean registrationFound(CaseReport report) {
         List<Answer> answers = report.settled().answered().stream()
-                .filter(one -> one.question().heading() == QuestionHeading.REGISTRATION)
+                .filter(answeredQuestion -> answeredQuestion.question().heading() == QuestionHeading.REGISTRATION)
                 .map(AnsweredQuestion::answer)
                 .toList();
         return report.link().identity() == VoterIdentityFact.CONFIRMED

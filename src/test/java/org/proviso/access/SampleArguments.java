@@ -23,6 +23,7 @@ import java.util.Set;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.RegistrationFact;
@@ -92,6 +93,7 @@ record SampleArguments(EnvelopeKey key) {
         return Map.<Class<?>, Object>ofEntries(
                         Map.entry(ElectionId.class, key.electionId()),
                         Map.entry(EnvelopeNumber.class, key.envelopeNo()),
+                        Map.entry(ReceiptNumber.class, new ReceiptNumber("NONE-1")),
                         Map.entry(EnvelopeKey.class, key),
                         Map.entry(LedgerChain.class, LedgerChain.of(key.electionId())),
                         Map.entry(String.class, "nobody"),

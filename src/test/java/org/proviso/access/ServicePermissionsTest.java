@@ -141,8 +141,8 @@ class ServicePermissionsTest {
                     .collect(Collectors.toMap(
                             line -> line[0],
                             line -> line[1],
-                            (one, other) -> {
-                                throw new IllegalStateException("twice in the table: " + one);
+                            (roles, other) -> {
+                                throw new IllegalStateException("twice in the table: " + roles);
                             },
                             TreeMap::new));
         }

@@ -33,8 +33,8 @@ class FormsTestedTest {
 
     private static boolean isOnAPage(JavaClass item) {
         return Stream.concat(Stream.of(item), item.getAllRawSuperclasses().stream())
-                .flatMap(one -> one.getDirectDependenciesFromSelf().stream())
-                .anyMatch(one -> one.getTargetClass().isAssignableTo(Component.class));
+                .flatMap(part -> part.getDirectDependenciesFromSelf().stream())
+                .anyMatch(dependency -> dependency.getTargetClass().isAssignableTo(Component.class));
     }
 
     /** Which of the forms no test of pages names. */

@@ -13,12 +13,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * An election, an envelope, a voter and a person of the office are each of a type of their own, so that no call can swap
- * two of them. Looks at services, stores and the core, by the names that their parameters have.
+ * An election, an envelope, a receipt, a voter and a person of the office are each of a type of their own, so that no
+ * call can swap two of them. Looks at services, stores and the core, by the names that their parameters have.
  */
 class KeysTest {
 
-    private static final Set<String> KEYS = Set.of("electionId", "envelopeNo", "voterId", "userName");
+    private static final Set<String> KEYS =
+            Set.of("electionId", "envelopeNo", "receiptNo", "receiptNumber", "voterId", "userName");
 
     private static List<String> bareKeys(JavaClasses classes, String root) {
         return classes.stream()
@@ -54,8 +55,8 @@ class KeysTest {
     }
 
     @Test
-    void a_store_that_takes_a_string_for_an_election_is_found_out() {
+    void a_store_that_takes_a_string_for_an_election_or_a_receipt_is_found_out() {
         assertThat(bareKeys(ClassesOf.fixture("keys"), ClassesOf.fixtureRoot("keys")))
-                .containsExactly("BareKeyStore.find: electionId");
+                .containsExactly("BareKeyStore.find: electionId", "BareKeyStore.hasReceipt: receiptNo");
     }
 }

@@ -19,8 +19,8 @@ final class Script {
         for (Map.Entry<String, String> value : values.entrySet()) {
             sql = sql.replace("${" + value.getKey() + "}", value.getValue());
         }
-        for (String one : sql.split(";\\s*\n")) {
-            statement.execute(one);
+        for (String command : sql.split(";\\s*\n")) {
+            statement.execute(command);
         }
     }
 }

@@ -131,7 +131,7 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
                 .forEach(refusal -> codes.computeIfAbsent(number(refusal), any -> new ArrayList<>())
                         .add(refusal.why().code()));
         return codes.entrySet().stream()
-                .map(one -> one.getKey() + String.join(", ", one.getValue()))
+                .map(entry -> entry.getKey() + String.join(", ", entry.getValue()))
                 .collect(Collectors.joining(", "));
     }
 

@@ -138,12 +138,12 @@ class TwoBodiesTest {
         CasesReady cases = cases(office).toReject(LATE);
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
-        BoardMotion one = first.voted(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
+        BoardMotion motion = first.voted(first.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
         BoardMotion other = second.voted(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");
         ExecutorService both = Executors.newFixedThreadPool(2);
         try {
             CountDownLatch start = new CountDownLatch(1);
-            Future<ActResult<VoteClosed>> closing = both.submit(() -> at(start, first, one));
+            Future<ActResult<VoteClosed>> closing = both.submit(() -> at(start, first, motion));
             Future<ActResult<VoteClosed>> closingToo = both.submit(() -> at(start, second, other));
             start.countDown();
             assertThat(List.of(done(closing.get()), done(closingToo.get())))

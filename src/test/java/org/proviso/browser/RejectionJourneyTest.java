@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.IntakeService;
 import org.proviso.ui.frame.OfficeElections;
 
@@ -46,7 +47,9 @@ class RejectionJourneyTest {
                 .envelope(office.the(OfficeElections.class).all().get(0).id(), new EnvelopeNumber(NUMBER))
                 .orElseThrow();
         String told = VotersPhone.answer(
-                browser, envelope.receiptNo(), envelope.affirmation().birthDate());
+                browser,
+                ReceiptNumber.text(envelope.receiptNo()),
+                envelope.affirmation().birthDate());
         assertThat(told).contains("Your ballot was not counted", "Why", "registered");
         assertThat(Axe.findings(browser)).isEmpty();
         browser.resize(Window.DESK);

@@ -40,8 +40,8 @@ class ElectionReplayServiceTest {
         ReleaseService release = office.the(ReleaseService.class);
         accepted(as("carl", () -> release.recordOtherBallotsComplete(new ElectionId(Primary.ID))));
         Set<EnvelopeNumber> waiting = as("hal", () -> release.waiting(new ElectionId(Primary.ID))).stream()
-                .filter(one -> !one.decision().ballot().heldApart())
-                .map(one -> one.key().envelopeNo())
+                .filter(envelope -> !envelope.decision().ballot().heldApart())
+                .map(envelope -> envelope.key().envelopeNo())
                 .limit(8)
                 .collect(Collectors.toSet());
         Batch made = accepted(as("hal", () -> release.makeBatch(new ElectionId(Primary.ID), waiting, "")));

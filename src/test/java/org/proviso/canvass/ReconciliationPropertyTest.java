@@ -73,7 +73,7 @@ class ReconciliationPropertyTest {
                         .map(BalanceResult.Differs.class::cast)
                         .toList();
         assertThat(differs).extracting(BalanceResult.Differs::identity).containsExactlyElementsOf(naming(figure));
-        assertThat(differs).allMatch(one -> Math.abs(one.by()) == Math.abs(error));
+        assertThat(differs).allMatch(difference -> Math.abs(difference.by()) == Math.abs(error));
     }
 
     private static List<BalanceRule> naming(Figure figure) {
@@ -117,7 +117,7 @@ class ReconciliationPropertyTest {
     private static Set<String> broken(CanvassFigures accounts) {
         return Reconciliation.reconcile(accounts, ALL).stream()
                 .filter(BalanceResult.Differs.class::isInstance)
-                .map(one -> one.place() + " " + one.identity())
+                .map(result -> result.place() + " " + result.identity())
                 .collect(Collectors.toSet());
     }
 

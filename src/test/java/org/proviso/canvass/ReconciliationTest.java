@@ -28,8 +28,8 @@ class ReconciliationTest {
 
     @Test
     void says_in_a_plain_sentence_what_does_not_add_up() {
-        PlaceFigures one = MILL_POND.with(Figure.RECEIVED, 10);
-        assertThat(differing(SmallCounty.accounts(one, TOWN_HALL)))
+        PlaceFigures figures = MILL_POND.with(Figure.RECEIVED, 10);
+        assertThat(differing(SmallCounty.accounts(figures, TOWN_HALL)))
                 .contains(
                         "Mill Pond Library sent back 11 envelopes and logged 10.",
                         "Mill Pond Library issued 12 envelopes and logged 10, explained the absence of 1, which makes 11.");
@@ -77,7 +77,7 @@ class ReconciliationTest {
                 .noneMatch(BalanceResult.Differs.class::isInstance)
                 .filteredOn(BalanceResult.CannotBeChecked.class::isInstance)
                 .isNotEmpty()
-                .allMatch(one -> one.identity().figures().contains(figure));
+                .allMatch(result -> result.identity().figures().contains(figure));
     }
 
     @Test

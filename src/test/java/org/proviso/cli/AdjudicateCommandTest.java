@@ -25,14 +25,14 @@ class AdjudicateCommandTest {
 
     @Test
     void two_runs_give_identical_bytes_whatever_the_threads() throws IOException {
-        Path one = folder.resolve("one");
-        Path two = folder.resolve("two");
+        Path first = folder.resolve("one");
+        Path second = folder.resolve("two");
 
-        assertThat(adjudicate(PRIMARY, one, "--threads", "1")).isZero();
-        assertThat(adjudicate(PRIMARY, two, "--threads", "4")).isZero();
+        assertThat(adjudicate(PRIMARY, first, "--threads", "1")).isZero();
+        assertThat(adjudicate(PRIMARY, second, "--threads", "4")).isZero();
 
-        assertThat(hashes(one))
-                .isEqualTo(hashes(two))
+        assertThat(hashes(first))
+                .isEqualTo(hashes(second))
                 .containsKeys("ledger.jsonl", "recommendations.csv", "summary.txt");
     }
 

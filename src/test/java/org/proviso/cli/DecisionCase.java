@@ -69,8 +69,8 @@ record DecisionCase(
     String file() {
         StringBuilder yaml = new StringBuilder("facts:\n");
         Map<String, String> words = new LinkedHashMap<>();
-        for (String one : (CLEAR + " " + facts).strip().split("\\s+")) {
-            words.put(one.substring(0, one.indexOf('=')), one.substring(one.indexOf('=') + 1));
+        for (String given : (CLEAR + " " + facts).strip().split("\\s+")) {
+            words.put(given.substring(0, given.indexOf('=')), given.substring(given.indexOf('=') + 1));
         }
         words.forEach((fact, word) ->
                 yaml.append("  ").append(fact).append(": ").append(word(word)).append('\n'));
@@ -123,7 +123,8 @@ record DecisionCase(
 
     private boolean isGiven(Rule rule) {
         return parameters().stream()
-                .anyMatch(one -> one.state().equals(state()) && one.rule().equals(rule.key()));
+                .anyMatch(parameter ->
+                        parameter.state().equals(state()) && parameter.rule().equals(rule.key()));
     }
 
     /** Known by the state's own pack; what only the federal floor says gives way to the state's law. */

@@ -29,20 +29,21 @@ class DecisionCasesTest {
 
     @ParameterizedTest
     @MethodSource("cases")
-    void comes_out_as_the_source_says(DecisionCase one) throws IOException {
-        assumeThat(DISAGREE).doesNotContainKey(one.id());
-        String[] expected = one.outcome().split(": |, ");
-        Shell run = assessed(one);
+    void comes_out_as_the_source_says(DecisionCase decisionCase) throws IOException {
+        assumeThat(DISAGREE).doesNotContainKey(decisionCase.id());
+        String[] expected = decisionCase.outcome().split(": |, ");
+        Shell run = assessed(decisionCase);
 
         assertThat(run.err()).isEmpty();
         assertThat(line(run, "recommendation")).as(run.out()).isEqualTo("\"" + expected[0] + "\"");
-        assertThat(line(run, "held_apart")).isEqualTo(one.outcome().contains("held apart") ? "yes" : "no");
-        if (one.outcome().contains(": ")) {
+        assertThat(line(run, "held_apart")).isEqualTo(decisionCase.outcome().contains("held apart") ? "yes" : "no");
+        if (decisionCase.outcome().contains(": ")) {
             assertThat(line(run, "reasons")).contains(expected[1]);
         }
-        if (one.outcome().contains("held by ")) {
+        if (decisionCase.outcome().contains("held by ")) {
             String gate = expected[1].substring("held by ".length());
-            assertThat(one.resolved().isYes(Rule.find(gate).orElseThrow())).isTrue();
+            assertThat(decisionCase.resolved().isYes(Rule.find(gate).orElseThrow()))
+                    .isTrue();
         }
     }
 
@@ -50,24 +51,24 @@ class DecisionCasesTest {
     void names_a_source_for_every_parameter_and_case() {
         assertThat(DecisionCase.all())
                 .hasSize(72)
-                .allSatisfy(one -> assertThat(one.source()).isNotBlank());
+                .allSatisfy(decisionCase -> assertThat(decisionCase.source()).isNotBlank());
         assertThat(DecisionCase.all()).extracting(DecisionCase::id).doesNotHaveDuplicates();
-        assertThat(DecisionCase.parameters()).allSatisfy(one -> {
-            assertThat(one.source()).isNotBlank();
-            assertThat(Rule.find(one.rule())).as(one.rule()).isPresent();
+        assertThat(DecisionCase.parameters()).allSatisfy(parameter -> {
+            assertThat(parameter.source()).isNotBlank();
+            assertThat(Rule.find(parameter.rule())).as(parameter.rule()).isPresent();
         });
     }
 
-    private Shell assessed(DecisionCase one) throws IOException {
-        Path facts = Files.writeString(folder.resolve("facts.yaml"), one.file());
+    private Shell assessed(DecisionCase decisionCase) throws IOException {
+        Path facts = Files.writeString(folder.resolve("facts.yaml"), decisionCase.file());
         return Shell.run(
                 "assess",
                 "--pack",
-                one.pack(),
+                decisionCase.pack(),
                 "--election-date",
-                one.election().toString(),
+                decisionCase.election().toString(),
                 "--as-of",
-                one.asOf(),
+                decisionCase.asOf(),
                 "--facts",
                 facts.toString());
     }

@@ -50,9 +50,9 @@ class MatchCommandTest {
     @Test
     void the_number_of_threads_changes_no_byte() throws IOException {
         run(ROLL, ENVELOPES, "1");
-        byte[] one = Files.readAllBytes(folder.resolve("links.csv"));
+        byte[] links = Files.readAllBytes(folder.resolve("links.csv"));
         run(ROLL, ENVELOPES, "5");
-        assertThat(Files.readAllBytes(folder.resolve("links.csv"))).isEqualTo(one);
+        assertThat(Files.readAllBytes(folder.resolve("links.csv"))).isEqualTo(links);
     }
 
     @Test

@@ -77,8 +77,8 @@ class SampleTruthTest {
     void every_envelope_of_the_sample_is_compared(String election) {
         assertThat(elections.get(election))
                 .hasSize(ENVELOPES.get(election))
-                .allSatisfy(one -> assertThat(one.report())
-                        .as(one.truth().envelopeNo().value())
+                .allSatisfy(compared -> assertThat(compared.report())
+                        .as(compared.truth().envelopeNo().value())
                         .isNotNull());
     }
 
@@ -86,10 +86,10 @@ class SampleTruthTest {
     @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
     void no_outlook_counts_a_ballot_that_must_not_count(String election) {
         assertThat(elections.get(election))
-                .filteredOn(one -> one.outlook().startsWith("count") && !one.byAnotherHand())
+                .filteredOn(compared -> compared.outlook().startsWith("count") && !compared.byAnotherHand())
                 .isNotEmpty()
-                .allSatisfy(one -> assertThat(one.truth().outcome())
-                        .as(one.truth().envelopeNo().value())
+                .allSatisfy(compared -> assertThat(compared.truth().outcome())
+                        .as(compared.truth().envelopeNo().value())
                         .startsWith("count"));
     }
 
@@ -97,10 +97,10 @@ class SampleTruthTest {
     @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
     void no_outlook_rejects_a_ballot_that_counts(String election) {
         assertThat(elections.get(election))
-                .filteredOn(one -> one.outlook().equals("reject"))
+                .filteredOn(compared -> compared.outlook().equals("reject"))
                 .isNotEmpty()
-                .allSatisfy(one -> assertThat(one.truth().outcome())
-                        .as(one.truth().envelopeNo().value())
+                .allSatisfy(compared -> assertThat(compared.truth().outcome())
+                        .as(compared.truth().envelopeNo().value())
                         .doesNotStartWith("count"));
     }
 
@@ -108,20 +108,21 @@ class SampleTruthTest {
     @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
     void every_presumed_link_is_the_voter(String election) {
         assertThat(elections.get(election))
-                .filteredOn(one -> one.report().link().voterId() != null)
+                .filteredOn(compared -> compared.report().link().voterId() != null)
                 .isNotEmpty()
-                .allSatisfy(one -> assertThat(Key.text(one.report().link().voterId()))
-                        .as(one.truth().envelopeNo().value())
-                        .isEqualTo(one.truth().voterId()));
+                .allSatisfy(
+                        compared -> assertThat(Key.text(compared.report().link().voterId()))
+                                .as(compared.truth().envelopeNo().value())
+                                .isEqualTo(compared.truth().voterId()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
     void where_outlook_and_truth_differ_it_is_research_or_another_hand(String election) {
         assertThat(elections.get(election))
-                .filteredOn(one -> !one.same() && !one.byAnotherHand())
-                .allSatisfy(one -> assertThat(one.outlook())
-                        .as(one.truth().envelopeNo().value())
+                .filteredOn(compared -> !compared.same() && !compared.byAnotherHand())
+                .allSatisfy(compared -> assertThat(compared.outlook())
+                        .as(compared.truth().envelopeNo().value())
                         .isEqualTo("research"));
     }
 
@@ -129,8 +130,9 @@ class SampleTruthTest {
     @ValueSource(strings = {"tamarack-general", "tamarack-primary"})
     void at_most_15_in_100_are_research(String election) {
         List<Compared> all = elections.get(election);
-        long research =
-                all.stream().filter(one -> one.outlook().equals("research")).count();
+        long research = all.stream()
+                .filter(compared -> compared.outlook().equals("research"))
+                .count();
         assertThat(research * 100.0 / all.size()).isLessThanOrEqualTo(15);
     }
 
@@ -146,14 +148,14 @@ class SampleTruthTest {
         elections
                 .values()
                 .forEach(all -> assertThat(all)
-                        .extracting(one -> one.report().recommendation())
+                        .extracting(compared -> compared.report().recommendation())
                         .doesNotContain(Recommendation.COUNT, Recommendation.COUNT_IN_PART));
     }
 
     @Test
     void the_envelopes_of_extended_hours_are_held_apart() {
         long apart = elections.get("tamarack-primary").stream()
-                .filter(one -> one.report().presumed().heldApart())
+                .filter(compared -> compared.report().presumed().heldApart())
                 .count();
         assertThat(apart).isEqualTo(12);
     }

@@ -16,19 +16,21 @@ class KeyTest {
     private static final String LONGEST = "x".repeat(60);
 
     static Stream<Function<String, Key>> kinds() {
-        return Stream.of(ElectionId::new, EnvelopeNumber::new, VoterId::new, UserName::new);
+        return Stream.of(ElectionId::new, EnvelopeNumber::new, ReceiptNumber::new, VoterId::new, UserName::new);
     }
 
     static Stream<Function<String, ?>> typed() {
         return Stream.of(
                 text -> ElectionId.find(text).orElse(null),
                 text -> EnvelopeNumber.find(text).orElse(null),
+                text -> ReceiptNumber.find(text).orElse(null),
                 text -> VoterId.find(text).orElse(null),
                 text -> UserName.find(text).orElse(null));
     }
 
     static Stream<Function<String, ?>> columns() {
-        return Stream.of(ElectionId::orNull, EnvelopeNumber::orNull, VoterId::orNull, UserName::orNull);
+        return Stream.of(
+                ElectionId::orNull, EnvelopeNumber::orNull, ReceiptNumber::orNull, VoterId::orNull, UserName::orNull);
     }
 
     @ParameterizedTest

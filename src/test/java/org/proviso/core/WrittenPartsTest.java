@@ -1,7 +1,6 @@
 package org.proviso.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,15 +34,16 @@ class WrittenPartsTest {
     }
 
     @Test
-    void a_receipt_number_holds_nine_digits_without_anything_between_them() {
-        ReceiptNumber number = ReceiptNumber.of("48172206");
-        assertThat(new ReceiptNumber(number.digits())).isEqualTo(number);
-        assertThatIllegalArgumentException().isThrownBy(() -> new ReceiptNumber(number.written()));
+    void a_receipt_number_is_compared_by_its_letters_and_digits_and_no_text_is_no_number() {
+        assertThat(new ReceiptNumber(" ehy7-5b\u00e9 ").compared()).isEqualTo("EHY75B\u00c9");
+        assertThat(ReceiptNumber.orNull("")).isNull();
+        assertThat(ReceiptNumber.text(null)).isEmpty();
+        assertThat(ReceiptNumber.text(ReceiptNumber.orNull("R 1"))).isEqualTo("R 1");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"48172206/", "48172206:", "4817220a6"})
     void what_is_no_digit_is_named_first(String typed) {
-        assertThat(ReceiptNumber.slip(typed)).contains(ReceiptNumber.Problem.NOT_ONLY_DIGITS);
+        assertThat(CheckedReceipt.slip(typed)).contains(CheckedReceipt.Problem.NOT_ONLY_DIGITS);
     }
 }

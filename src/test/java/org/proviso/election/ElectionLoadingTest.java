@@ -18,6 +18,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
+import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
 import org.proviso.core.act.Refusal;
@@ -155,6 +156,21 @@ class ElectionLoadingTest {
         Files.writeString(broken.resolve("roll.csv"), "nonsense\n");
         assertThatThrownBy(() -> elections.load(broken)).isInstanceOf(InputException.class);
         assertThat(office.the(ElectionService.class).all()).isEmpty();
+    }
+
+    @OnBothDatabases
+    void an_envelope_whose_receipt_number_is_not_in_the_files_has_none_in_the_tables(TestOffice office)
+            throws IOException {
+        Path folder = copy(ID);
+        Path envelopes = folder.resolve("envelopes.csv");
+        Files.writeString(envelopes, Files.readString(envelopes).replace("P-1001,2585-3911-5,", "P-1001,,"));
+        accepted(asSupervisor(office).load(folder));
+        List<Envelope> loaded = office.the(IntakeService.class).envelopes(new ElectionId(ID));
+        assertThat(loaded)
+                .isEqualTo(ElectionFolder.read(folder).envelopes())
+                .first()
+                .extracting(Envelope::receiptNo)
+                .isNull();
     }
 
     @OnBothDatabases

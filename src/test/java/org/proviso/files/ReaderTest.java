@@ -26,6 +26,7 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.MailBallot;
 import org.proviso.core.PersonName;
 import org.proviso.core.PrecinctPart;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.StreetSegment;
 import org.proviso.core.Transmittal;
 import org.proviso.core.VotedElsewhere;
@@ -209,6 +210,7 @@ class ReaderTest {
                                 "field_states", "zip=illegible;id_last4=left_blank")))
                 .get(0);
 
+        assertThat(envelope.receiptNo()).isEqualTo(new ReceiptNumber("R-1"));
         assertThat(envelope.source()).isEqualTo(Envelope.Source.POLL);
         assertThat(envelope.cast().at()).isEqualTo(LocalDateTime.of(2026, 11, 3, 18, 52));
         assertThat(envelope.cast().extendedHours()).isEqualTo(YesNo.UNKNOWN);
@@ -232,6 +234,7 @@ class ReaderTest {
         badEnvelope("statements_ticked", "a;;b", "is not a list");
         badEnvelope("voter_signed", "x", "\"x\" is not one of yes, no, mark, unknown");
         badEnvelope("source", "fax", "\"fax\" is not one of poll");
+        badEnvelope("receipt_no", "8".repeat(61), "cannot be a receipt number");
         String two = EnvelopeRows.text(
                 Map.of("envelope_no", "E-1", "receipt_no", "R"), Map.of("envelope_no", "E-2", "receipt_no", "R"));
         bad(EnvelopeReader::read, two, 3, "receipt_no", "\"R\" appears twice, in lines 2 and 3");

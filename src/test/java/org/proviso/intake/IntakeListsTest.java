@@ -18,6 +18,7 @@ import org.proviso.access.Role;
 import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
@@ -105,7 +106,7 @@ class IntakeListsTest {
     void the_next_to_key_is_the_own_draft_and_never_what_somebody_else_has_in_hand(TestOffice office) {
         received(office);
         keying.envelopeNo = new EnvelopeNumber("P-2002");
-        keying.receiptNo = "3333-3333-9";
+        keying.receiptNo = new ReceiptNumber("3333-3333-9");
         accepted(office.the(ReceivingService.class).receive(keying.receive()));
         NextEnvelopeService next = office.the(NextEnvelopeService.class);
         assertThat(next.first(new ElectionId(ID))).contains(Keying.NUMBER);
@@ -151,7 +152,7 @@ class IntakeListsTest {
                         0));
         List<LocationReturn> all = office.the(LocationReturnService.class).all(new ElectionId(ID));
         LocationReturn library = all.stream()
-                .filter(one -> one.votingLocation().equals("Library"))
+                .filter(locationReturn -> locationReturn.votingLocation().equals("Library"))
                 .findFirst()
                 .orElseThrow();
         assertThat(library.sentence())

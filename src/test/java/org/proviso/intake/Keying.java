@@ -13,6 +13,7 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 import org.proviso.intake.keying.FinishKeying;
 import org.proviso.intake.keying.KeyedAddress;
@@ -26,7 +27,7 @@ public final class Keying {
     static final LocalDateTime CAST = LocalDateTime.of(2026, 8, 4, 18, 30);
 
     public EnvelopeNumber envelopeNo = new EnvelopeNumber(NUMBER);
-    String receiptNo = "2222-2222-0";
+    ReceiptNumber receiptNo = new ReceiptNumber("2222-2222-0");
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
     public String lastName = "Kell";
@@ -42,7 +43,7 @@ public final class Keying {
     public ReceiveEnvelope receive() {
         return new ReceiveEnvelope(
                 new ElectionId(LoadedOffice.ID),
-                envelopeNo.value(),
+                envelopeNo,
                 receiptNo,
                 Source.POLL,
                 "Library",

@@ -15,6 +15,7 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.database.OnADatabase;
@@ -112,7 +113,7 @@ class ReceivingServiceTest {
     @OnADatabase
     void a_number_with_other_characters_is_named(TestOffice office) {
         ReceivingService service = asClerk(office);
-        keying.receiptNo = "qqqq 2222";
+        keying.receiptNo = new ReceiptNumber("qqqq 2222");
         assertThatThrownBy(() -> service.receive(keying.receive()))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("receiptNo: has capital letters, digits and - only");
@@ -121,28 +122,28 @@ class ReceivingServiceTest {
     @OnADatabase
     void a_mistyped_receipt_number_is_refused_and_its_spelling_does_not_matter(TestOffice office) {
         ReceivingService service = asClerk(office);
-        keying.receiptNo = "2222-2223-0";
+        keying.receiptNo = new ReceiptNumber("2222-2223-0");
         assertRefused(
                 service,
                 Why.MISTYPED,
                 "receiptNo",
                 "The receipt number 2222-2223-0 has a wrong digit or two swapped digits.");
-        keying.receiptNo = "QQQQ-2222";
+        keying.receiptNo = new ReceiptNumber("QQQQ-2222");
         assertRefused(service, Why.MISTYPED, "receiptNo", "may contain digits only");
-        keying.receiptNo = "222222220";
+        keying.receiptNo = new ReceiptNumber("222222220");
         accepted(service.receive(keying.receive()));
         assertThat(office.the(IntakeService.class)
                         .envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER))
                         .orElseThrow()
                         .receiptNo())
-                .isEqualTo("2222-2222-0");
+                .isEqualTo(new ReceiptNumber("2222-2222-0"));
     }
 
     @OnADatabase
     void numbers_of_the_offices_own_are_not_checked(TestOffice office) {
         ReceivingService service = asClerk(office);
         office.jdbc().sql("update election set receipts = 'own'").update();
-        keying.receiptNo = "QQQQ-2222";
+        keying.receiptNo = new ReceiptNumber("QQQQ-2222");
         accepted(service.receive(keying.receive()));
         assertThat(office.the(IntakeService.class).envelope(new ElectionId(ID), new EnvelopeNumber(Keying.NUMBER)))
                 .isPresent();

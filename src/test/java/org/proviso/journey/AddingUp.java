@@ -36,7 +36,8 @@ final class AddingUp {
         RecordedTransmittal wrong =
                 as("carl", () -> office.the(IntakeService.class).recordedTransmittals(new ElectionId(election)))
                         .stream()
-                        .filter(one -> one.transmittal().votingLocation().equals(location))
+                        .filter(recorded ->
+                                recorded.transmittal().votingLocation().equals(location))
                         .findFirst()
                         .orElseThrow();
         Transmittal said = wrong.transmittal();

@@ -73,13 +73,15 @@ final class Canvass {
     /** Works on every case that waits for a reviewer; what the rules said of each in the end. */
     Map<Recommendation, Integer> review() {
         Map<Recommendation, Integer> said = new EnumMap<>(Recommendation.class);
-        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
-            said.merge(new Reviewing(office, one.key(), truth(one.key())).work(), 1, Integer::sum);
+        for (EnvelopeCase envelopeCase : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
+            said.merge(new Reviewing(office, envelopeCase.key(), truth(envelopeCase.key())).work(), 1, Integer::sum);
         }
-        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.PROPOSED)) {
+        for (EnvelopeCase envelopeCase :
+                office.the(CaseService.class).inState(new ElectionId(ID), CaseState.PROPOSED)) {
             as(
                     "ben",
-                    () -> accepted(office.the(ProposalService.class).secondReview(one.key(), one.version(), true, "")));
+                    () -> accepted(office.the(ProposalService.class)
+                            .secondReview(envelopeCase.key(), envelopeCase.version(), true, "")));
         }
         return said;
     }
@@ -92,11 +94,11 @@ final class Canvass {
     int cure() {
         int cured = 0;
         int turn = 0;
-        for (EnvelopeCase one : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
-            Set<Ask> asks = asks(one.key());
-            boolean own = !truth(one.key()).signature().equals("another_hand");
+        for (EnvelopeCase envelopeCase : office.the(CaseService.class).inState(new ElectionId(ID), CaseState.OPEN)) {
+            Set<Ask> asks = asks(envelopeCase.key());
+            boolean own = !truth(envelopeCase.key()).signature().equals("another_hand");
             if (!asks.isEmpty() && own && turn++ % 2 == 0) {
-                asks.forEach(ask -> bring(one.key(), ask));
+                asks.forEach(ask -> bring(envelopeCase.key(), ask));
                 cured++;
             }
         }
@@ -133,8 +135,8 @@ final class Canvass {
         ReleaseService releases = office.the(ReleaseService.class);
         accepted(as("carl", () -> releases.recordOtherBallotsComplete(new ElectionId(ID))));
         Set<EnvelopeNumber> waiting = new LinkedHashSet<>();
-        for (EnvelopeToOpen one : as("hal", () -> releases.waiting(new ElectionId(ID)))) {
-            waiting.add(one.key().envelopeNo());
+        for (EnvelopeToOpen envelope : as("hal", () -> releases.waiting(new ElectionId(ID)))) {
+            waiting.add(envelope.key().envelopeNo());
         }
         Batch made = accepted(as("hal", () -> releases.makeBatch(new ElectionId(ID), waiting, "")));
         Batch begun =
@@ -161,7 +163,7 @@ final class Canvass {
         Map<CaseState, Integer> states = new EnumMap<>(CaseState.class);
         office.the(CaseService.class)
                 .all(new ElectionId(ID))
-                .forEach(one -> states.merge(one.state(), 1, Integer::sum));
+                .forEach(envelopeCase -> states.merge(envelopeCase.state(), 1, Integer::sum));
         return states;
     }
 

@@ -47,24 +47,24 @@ public final class Crowd {
         CyclicBarrier start = new CyclicBarrier(threads);
         List<Future<?>> work = new ArrayList<>();
         for (int thread = 0; thread < threads; thread++) {
-            BusyReviewer one = new BusyReviewer(office, BusyReviewer.name(thread), seed + thread, keys);
+            BusyReviewer reviewer = new BusyReviewer(office, BusyReviewer.name(thread), seed + thread, keys);
             work.add(people.submit(() -> {
                 start.await();
                 while (goOn.getAsBoolean()) {
-                    once(one);
+                    once(reviewer);
                 }
-                return one;
+                return reviewer;
             }));
         }
         people.shutdown();
-        for (Future<?> one : work) {
-            one.get();
+        for (Future<?> task : work) {
+            task.get();
         }
     }
 
-    private void once(BusyReviewer one) {
+    private void once(BusyReviewer reviewer) {
         try {
-            one.act().ifPresentOrElse(this::accept, refused::incrementAndGet);
+            reviewer.act().ifPresentOrElse(this::accept, refused::incrementAndGet);
         } catch (OptimisticLockingFailureException e) {
             stale.incrementAndGet();
         } catch (TransientDataAccessException e) {

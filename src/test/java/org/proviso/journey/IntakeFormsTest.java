@@ -17,11 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Field;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
@@ -62,7 +62,7 @@ class IntakeFormsTest {
             receive("P-9001", "");
             assertThat(wrong("receipt")).startsWith("Required.");
             assertThat(isReceived("P-9001")).isFalse();
-            receive("P-9001", ReceiptNumber.of("77000001").written());
+            receive("P-9001", CheckedReceipt.of("77000001").value());
             assertThat(said()).contains("P-9001");
             assertThat(isReceived("P-9001")).isTrue();
         });
@@ -73,7 +73,7 @@ class IntakeFormsTest {
         pages.on(
                 "intake/receive",
                 "jon",
-                () -> receive("P-9002", ReceiptNumber.of("77000002").written()));
+                () -> receive("P-9002", CheckedReceipt.of("77000002").value()));
         pages.on("intake/key/P-9002", "jon", () -> {
             type("last_name", "Kell");
             press("Finish keying");

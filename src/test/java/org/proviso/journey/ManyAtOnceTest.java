@@ -115,12 +115,12 @@ class ManyAtOnceTest {
                 .isEqualTo(10);
     }
 
-    private static void together(TestOffice office, EnvelopeCase one, EnvelopeCase other, VoterId voterId)
+    private static void together(TestOffice office, EnvelopeCase envelopeCase, EnvelopeCase other, VoterId voterId)
             throws Exception {
         ExecutorService two = Executors.newFixedThreadPool(2);
         CyclicBarrier start = new CyclicBarrier(2);
         List<Future<EnvelopeCase>> linked = new ArrayList<>();
-        for (EnvelopeCase each : List.of(one, other)) {
+        for (EnvelopeCase each : List.of(envelopeCase, other)) {
             linked.add(two.submit(() -> {
                 start.await();
                 return as(

@@ -63,10 +63,10 @@ public final class Reviewing {
 
     /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
     public Recommendation work() {
-        EnvelopeCase one =
+        EnvelopeCase envelopeCase =
                 as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
-            one = identify(one);
+            envelopeCase = identify(envelopeCase);
             signature();
             answerWhatIsOpen();
         }
@@ -107,26 +107,32 @@ public final class Reviewing {
                 .orElse("Example Election Code (invented) 5.3 (2020)");
     }
 
-    private EnvelopeCase identify(EnvelopeCase one) {
+    private EnvelopeCase identify(EnvelopeCase envelopeCase) {
         Link link = office.the(LinkStore.class).newest(key).orElseThrow();
         if (link.isSettled()) {
-            return one;
+            return envelopeCase;
         }
         if (truth.voterId().isEmpty()) {
-            return as("ada", () -> accepted(office.the(SearchService.class).record(search(one))));
+            return as("ada", () -> accepted(office.the(SearchService.class).record(search(envelopeCase))));
         }
         String ground =
                 truth.voterId().equals(Key.text(link.voterId())) ? "" : "Birth date and address compared by hand.";
         return as(
                 "ada",
                 () -> accepted(office.the(LinkService.class)
-                        .confirm(new ConfirmLink(key, one.version(), new VoterId(truth.voterId()), ground))));
+                        .confirm(new ConfirmLink(key, envelopeCase.version(), new VoterId(truth.voterId()), ground))));
     }
 
-    private RecordSearch search(EnvelopeCase one) {
+    private RecordSearch search(EnvelopeCase envelopeCase) {
         SearchFound found = truth.scenario().equals("other_county") ? SearchFound.OTHER_COUNTY : SearchFound.NOTHING;
         return new RecordSearch(
-                key, one.version(), EnumSet.allOf(SearchPlace.class), found, OffRollReason.NOT_ON_THE_ROLL, null, "");
+                key,
+                envelopeCase.version(),
+                EnumSet.allOf(SearchPlace.class),
+                found,
+                OffRollReason.NOT_ON_THE_ROLL,
+                null,
+                "");
     }
 
     private void signature() {
@@ -204,7 +210,8 @@ public final class Reviewing {
 
     private boolean isOpen(String question) {
         return report().settled().answered().stream()
-                .anyMatch(one -> one.question().key().equals(question) && one.answer() instanceof Answer.Open);
+                .anyMatch(answeredQuestion -> answeredQuestion.question().key().equals(question)
+                        && answeredQuestion.answer() instanceof Answer.Open);
     }
 
     /** What the rules say since the last act on the case. */

@@ -28,15 +28,15 @@ final class Telling {
     int send(NoticeKind kind, UserName by, LocalDateTime when) {
         NoticeService notices = office.the(NoticeService.class);
         List<DueNotice> due = as(by.value(), () -> notices.due(new ElectionId(election))).stream()
-                .filter(one -> one.notice().kind() == kind)
+                .filter(dueNotice -> dueNotice.notice().kind() == kind)
                 .toList();
-        for (DueNotice one : due) {
+        for (DueNotice dueNotice : due) {
             accepted(as(
                     by.value(),
                     () -> notices.logSent(new LogNoticeSent(
-                            one.notice().key(),
-                            one.notice().number(),
-                            one.notice().version(),
+                            dueNotice.notice().key(),
+                            dueNotice.notice().number(),
+                            dueNotice.notice().version(),
                             NoticeChannel.MAIL,
                             when))));
         }

@@ -60,8 +60,8 @@ class LedgerUnderLoadTest {
             }));
         }
         people.shutdown();
-        for (Future<?> one : done) {
-            one.get();
+        for (Future<?> task : done) {
+            task.get();
         }
     }
 

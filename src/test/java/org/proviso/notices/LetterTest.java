@@ -96,13 +96,14 @@ class LetterTest {
         }
         List<DueNotice> due = as("carl", () -> office.service().due(new ElectionId(Primary.ID)));
         assertThat(due).hasSizeGreaterThan(8);
-        for (DueNotice one : due) {
-            String letter = office.letter(one.notice());
-            CaseReport report = office.primary().reviewing(one.notice().key()).report();
+        for (DueNotice dueNotice : due) {
+            String letter = office.letter(dueNotice.notice());
+            CaseReport report =
+                    office.primary().reviewing(dueNotice.notice().key()).report();
             assertThat(letter).doesNotContain(secrets(report));
             assertThat(letter).as("a full birth date").doesNotContainPattern(Pattern.compile("\\d\\d/\\d\\d/\\d{4}"));
             assertThat(letter).doesNotContainIgnoringCase("party");
-            assertThat(sentences(office, one.notice())).allMatch(words -> words <= LONG_SENTENCE);
+            assertThat(sentences(office, dueNotice.notice())).allMatch(words -> words <= LONG_SENTENCE);
         }
     }
 
@@ -149,9 +150,9 @@ class LetterTest {
                 .contains(MailTo.HELD)
                 .doesNotContain(voter.residence().street(), said.residence().line(), said.mailAddress());
         assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
-                .filteredOn(one -> one.notice().key().equals(key))
+                .filteredOn(dueNotice -> dueNotice.notice().key().equals(key))
                 .singleElement()
-                .satisfies(one -> assertThat(one.to().address()).isEqualTo(MailTo.HELD));
+                .satisfies(dueNotice -> assertThat(dueNotice.to().address()).isEqualTo(MailTo.HELD));
     }
 
     @OnADatabase

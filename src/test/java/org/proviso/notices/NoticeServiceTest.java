@@ -41,14 +41,14 @@ class NoticeServiceTest {
     void every_ask_is_due_at_once_by_the_packs_deadline_whatever_is_recommended(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         List<DueNotice> due = as("jon", () -> office.service().due(new ElectionId(Primary.ID)));
-        assertThat(due).extracting(one -> one.notice().key()).contains(NO_ID, UNSIGNED);
-        assertThat(due).allSatisfy(one -> {
-            assertThat(one.notice().dueAt().withNano(0)).isEqualTo(NoticeOffice.NOTICE_DUE);
-            assertThat(one.overdue()).isFalse();
-            assertThat(one.timeIsUp()).isFalse();
+        assertThat(due).extracting(dueNotice -> dueNotice.notice().key()).contains(NO_ID, UNSIGNED);
+        assertThat(due).allSatisfy(dueNotice -> {
+            assertThat(dueNotice.notice().dueAt().withNano(0)).isEqualTo(NoticeOffice.NOTICE_DUE);
+            assertThat(dueNotice.overdue()).isFalse();
+            assertThat(dueNotice.timeIsUp()).isFalse();
         });
         DueNotice first = due.stream()
-                .filter(one -> one.notice().key().equals(NO_ID))
+                .filter(dueNotice -> dueNotice.notice().key().equals(NO_ID))
                 .findFirst()
                 .orElseThrow();
         assertThat(first.until()).isEqualTo(NoticeOffice.LAST_MOMENT);
@@ -66,7 +66,7 @@ class NoticeServiceTest {
         });
         assertThat(office.ask(NO_ID, Ask.IDENTIFICATION).isWithdrawn()).isTrue();
         assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
-                .noneMatch(one -> one.notice().key().equals(NO_ID));
+                .noneMatch(dueNotice -> dueNotice.notice().key().equals(NO_ID));
     }
 
     @OnADatabase
@@ -198,7 +198,7 @@ class NoticeServiceTest {
         office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
         NoticeCounts counts = as("carl", () -> office.service().counts(new ElectionId(Primary.ID)));
         int asked = as("carl", () -> office.service().due(new ElectionId(Primary.ID))).stream()
-                        .map(one -> one.notice().key())
+                        .map(dueNotice -> dueNotice.notice().key())
                         .distinct()
                         .toList()
                         .size()
@@ -250,8 +250,8 @@ class NoticeServiceTest {
         assertThatThrownBy(() -> office.service().counts(new ElectionId(Primary.ID)))
                 .isInstanceOf(NotPermittedException.class);
         assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
-                .noneMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
+                .noneMatch(dueNotice -> dueNotice.notice().kind() == NoticeKind.OUTCOME);
         assertThat(as("carl", () -> office.service().due(new ElectionId(Primary.ID))))
-                .anyMatch(one -> one.notice().kind() == NoticeKind.OUTCOME);
+                .anyMatch(dueNotice -> dueNotice.notice().kind() == NoticeKind.OUTCOME);
     }
 }

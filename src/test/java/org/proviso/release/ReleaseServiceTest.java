@@ -80,8 +80,8 @@ class ReleaseServiceTest {
         Primary primary = decided(services, "in_order", "registered_late");
         ReleaseService releases = services.the(ReleaseService.class);
         othersDone(releases);
-        Set<EnvelopeNumber> one = numbers(primary, "in_order");
-        ActResult<Batch> alone = as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), one, ""));
+        Set<EnvelopeNumber> inOrder = numbers(primary, "in_order");
+        ActResult<Batch> alone = as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), inOrder, ""));
         assertThat(why(alone)).isEqualTo(Why.SECRECY);
         assertThat(field(alone)).isEqualTo("aloneBecause");
         assertThat(why(as(
@@ -96,8 +96,9 @@ class ReleaseServiceTest {
                                 new ElectionId(Primary.ID), numbers(primary, "registered_late"), "x"))))
                 .as("rejected")
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
-        accepted(
-                as("hal", () -> releases.makeBatch(new ElectionId(Primary.ID), one, "The only one of this election.")));
+        accepted(as(
+                "hal",
+                () -> releases.makeBatch(new ElectionId(Primary.ID), inOrder, "The only one of this election.")));
     }
 
     @OnBothDatabases

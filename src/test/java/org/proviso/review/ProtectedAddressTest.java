@@ -35,11 +35,11 @@ class ProtectedAddressTest {
         assertThat(seen(services, key)).isZero();
 
         String voter = String.valueOf(before.report().link().voterId());
-        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        EnvelopeCase envelopeCase = primary.taken(key, new UserName("ada"));
         as(
                 "ada",
                 () -> accepted(services.the(LinkService.class)
-                        .confirm(new ConfirmLink(key, one.version(), new VoterId(voter), ""))));
+                        .confirm(new ConfirmLink(key, envelopeCase.version(), new VoterId(voter), ""))));
         assertThat(as("ada", () -> files.open(key).orElseThrow()).showsProtectedAddress())
                 .isTrue();
         as("ben", () -> files.open(key).orElseThrow());

@@ -116,13 +116,15 @@ class ReviewingTest {
         LinkService links = services.the(LinkService.class);
         EnvelopeKey key = primary.envelope("in_order");
         String other = primary.truth(primary.envelope("inactive")).voterId();
-        EnvelopeCase one = primary.taken(key, new UserName("ada"));
-        assertThat(why(as("ada", () -> links.confirm(new ConfirmLink(key, one.version(), new VoterId(other), "")))))
+        EnvelopeCase envelopeCase = primary.taken(key, new UserName("ada"));
+        assertThat(why(as(
+                        "ada",
+                        () -> links.confirm(new ConfirmLink(key, envelopeCase.version(), new VoterId(other), "")))))
                 .isEqualTo(Why.NO_REASON);
         EnvelopeCase chosen = as(
                 "ada",
-                () -> accepted(
-                        links.confirm(new ConfirmLink(key, one.version(), new VoterId(other), "Seen the file."))));
+                () -> accepted(links.confirm(
+                        new ConfirmLink(key, envelopeCase.version(), new VoterId(other), "Seen the file."))));
         assertThat(services.the(LinkStore.class).newest(key).map(Link::voterId)).contains(new VoterId(other));
         assertThat(chosen.personId()).isEqualTo("voter:" + other);
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.IDENTITY))
@@ -139,13 +141,14 @@ class ReviewingTest {
         EnvelopeKey key = primary.envelope("in_order");
         String voter = String.valueOf(
                 services.the(LinkStore.class).newest(key).orElseThrow().voterId());
-        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        EnvelopeCase envelopeCase = primary.taken(key, new UserName("ada"));
         long acts = services.the(LedgerService.class)
                 .head(LedgerChain.of(new ElectionId(Primary.ID)))
                 .sequence();
         assertThat(why(as(
                         "ada",
-                        () -> clear.confirmAndPropose(new ConfirmLink(key, one.version(), new VoterId(voter), "")))))
+                        () -> clear.confirmAndPropose(
+                                new ConfirmLink(key, envelopeCase.version(), new VoterId(voter), "")))))
                 .as("nobody has looked at the signature, so the rules do not say count yet")
                 .isEqualTo(Why.DEPARTURE_WITHOUT_REASON);
         assertThat(services.the(LinkStore.class).newest(key).map(Link::identity))
@@ -157,8 +160,8 @@ class ReviewingTest {
         EnvelopeCase seen = as(
                 "ada",
                 () -> accepted(services.the(AnswerService.class)
-                        .recordSignatureComparison(
-                                new SignatureComparison(key, one.version(), SignatureComparison.Finding.AGREES, ""))));
+                        .recordSignatureComparison(new SignatureComparison(
+                                key, envelopeCase.version(), SignatureComparison.Finding.AGREES, ""))));
         EnvelopeCase ready = as(
                 "ada",
                 () -> accepted(clear.confirmAndPropose(new ConfirmLink(key, seen.version(), new VoterId(voter), ""))));
@@ -186,8 +189,8 @@ class ReviewingTest {
                 .toList();
         assertThat(as("ada", () -> links.confirmTogether(sure)).ifAccepted().orElseThrow())
                 .hasSize(5)
-                .allSatisfy(one -> assertThat(services.the(LinkStore.class)
-                                .newest(one.key())
+                .allSatisfy(envelopeCase -> assertThat(services.the(LinkStore.class)
+                                .newest(envelopeCase.key())
                                 .orElseThrow()
                                 .identity())
                         .isEqualTo(VoterIdentityFact.CONFIRMED));
@@ -206,21 +209,27 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         SearchService searches = services.the(SearchService.class);
         EnvelopeKey key = primary.envelope("not_on_roll");
-        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        EnvelopeCase envelopeCase = primary.taken(key, new UserName("ada"));
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.RESEARCH);
-        RecordSearch half = search(key, one, EnumSet.of(SearchPlace.PENDING, SearchPlace.AGENCY));
+        RecordSearch half = search(key, envelopeCase, EnumSet.of(SearchPlace.PENDING, SearchPlace.AGENCY));
         assertThat(why(as("ada", () -> searches.record(half)))).isEqualTo(Why.SEARCH_NOT_COMPLETE);
         EnvelopeCase now =
-                as("ada", () -> accepted(searches.record(search(key, one, EnumSet.allOf(SearchPlace.class)))));
+                as("ada", () -> accepted(searches.record(search(key, envelopeCase, EnumSet.allOf(SearchPlace.class)))));
         assertThat(now.personId()).isEqualTo("envelope:" + key.envelopeNo());
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.REGISTRATION))
                 .isEqualTo(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.REJECT);
     }
 
-    private static RecordSearch search(EnvelopeKey key, EnvelopeCase one, Set<SearchPlace> places) {
+    private static RecordSearch search(EnvelopeKey key, EnvelopeCase envelopeCase, Set<SearchPlace> places) {
         return new RecordSearch(
-                key, one.version(), places, SearchFound.NOTHING, OffRollReason.NOT_ON_THE_ROLL, null, "Nobody.");
+                key,
+                envelopeCase.version(),
+                places,
+                SearchFound.NOTHING,
+                OffRollReason.NOT_ON_THE_ROLL,
+                null,
+                "Nobody.");
     }
 
     @OnADatabase
@@ -257,13 +266,13 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         AnswerService answers = services.the(AnswerService.class);
         EnvelopeKey key = primary.envelope("another_hand");
-        EnvelopeCase one = primary.taken(key, new UserName("ada"));
+        EnvelopeCase envelopeCase = primary.taken(key, new UserName("ada"));
         EnvelopeCase linked = as(
                 "ada",
                 () -> accepted(services.the(LinkService.class)
                         .confirm(new ConfirmLink(
                                 key,
-                                one.version(),
+                                envelopeCase.version(),
                                 new VoterId(primary.truth(key).voterId()),
                                 "Compared."))));
         assertThat(why(as("ada", () -> answers.recordSignatureComparison(look(key, linked, "")))))
@@ -293,8 +302,8 @@ class ReviewingTest {
                 .isEqualTo(SignatureComparisonFact.CONFIRMED_BY_VOTER);
     }
 
-    private static SignatureComparison look(EnvelopeKey key, EnvelopeCase one, String note) {
-        return new SignatureComparison(key, one.version(), SignatureComparison.Finding.DIFFERS, note);
+    private static SignatureComparison look(EnvelopeKey key, EnvelopeCase envelopeCase, String note) {
+        return new SignatureComparison(key, envelopeCase.version(), SignatureComparison.Finding.DIFFERS, note);
     }
 
     private static SignatureComparisonFact compared(Primary primary, EnvelopeKey key) {

@@ -129,10 +129,12 @@ class RulesChangeTest {
         assertThat(task(tasks, "consequence.spoiled").question())
                 .contains("please confirm")
                 .contains("from memory");
-        assertThat(tasks).extracting(one -> -one.envelopeNos().size()).isSorted();
+        assertThat(tasks)
+                .extracting(rulingTask -> -rulingTask.envelopeNos().size())
+                .isSorted();
         accepted(as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no"))));
         assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID))))
-                .extracting(one -> one.given().rule().key())
+                .extracting(rulingTask -> rulingTask.given().rule().key())
                 .doesNotContain("signature.compared");
     }
 
@@ -146,12 +148,13 @@ class RulesChangeTest {
                 as("carl", () -> whatIf.compare(new ElectionId(Primary.ID), "", Map.of(NOBODY_SHOWS_ID, "nobody"))));
 
         assertThat(compared.differences())
-                .filteredOn(one -> one.envelopeNo().equals(before.key().envelopeNo()))
+                .filteredOn(difference ->
+                        difference.envelopeNo().equals(before.key().envelopeNo()))
                 .singleElement()
-                .satisfies(one -> {
-                    assertThat(one.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
-                    assertThat(one.outlookAfter()).isEqualTo(Recommendation.COUNT);
-                    assertThat(String.join(" ", one.because()))
+                .satisfies(difference -> {
+                    assertThat(difference.outlookBefore()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+                    assertThat(difference.outlookAfter()).isEqualTo(Recommendation.COUNT);
+                    assertThat(String.join(" ", difference.because()))
                             .contains("Was identification shown?", NOBODY_SHOWS_ID + " (supposed value)");
                 });
         assertThat(compared.differences()).extracting(WhatIf::envelopeNo).hasSizeLessThan(compared.cases());
@@ -233,11 +236,11 @@ class RulesChangeTest {
                         new PutRulesInForce(new ElectionId(Primary.ID), broken, "County Counsel", "Order No. 7"))));
         assertThat(as("carl", () -> changes.changes(new ElectionId(Primary.ID))))
                 .singleElement()
-                .satisfies(one -> {
-                    assertThat(one.isOverride()).isTrue();
-                    assertThat(one.counsel()).isEqualTo("County Counsel");
-                    assertThat(one.putBy()).isEqualTo("carl");
-                    assertThat(one.counterexample()).contains("check_in is voted");
+                .satisfies(change -> {
+                    assertThat(change.isOverride()).isTrue();
+                    assertThat(change.counsel()).isEqualTo("County Counsel");
+                    assertThat(change.putBy()).isEqualTo("carl");
+                    assertThat(change.counterexample()).contains("check_in is voted");
                 });
         assertThat(LoadedOffice.lastEntry(services)
                         .payload()
@@ -259,7 +262,7 @@ class RulesChangeTest {
 
     private static RulingTask task(List<RulingTask> tasks, String rule) {
         return tasks.stream()
-                .filter(one -> one.given().rule().key().equals(rule))
+                .filter(rulingTask -> rulingTask.given().rule().key().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }

@@ -65,15 +65,17 @@ public record WorkedPrimary(Primary primary) {
 
     private void sureLinksTogether() {
         List<CaseVersion> two = inState(CaseState.OPEN).stream()
-                .filter(one -> office().the(LinkStore.class)
-                        .newest(one.key())
+                .filter(envelopeCase -> office().the(LinkStore.class)
+                        .newest(envelopeCase.key())
                         .orElseThrow()
                         .identity()
                         .code()
                         .equals("presumed"))
-                .filter(one -> office().the(VoterGroups.class).others(one.key()).isEmpty())
+                .filter(envelopeCase -> office().the(VoterGroups.class)
+                        .others(envelopeCase.key())
+                        .isEmpty())
                 .limit(2)
-                .map(one -> new CaseVersion(one.key(), one.version()))
+                .map(envelopeCase -> new CaseVersion(envelopeCase.key(), envelopeCase.version()))
                 .toList();
         as("ada", () -> office().the(LinkService.class).confirmTogether(two));
     }
@@ -96,20 +98,22 @@ public record WorkedPrimary(Primary primary) {
         as("ben", () -> {
             proposed.stream()
                     .skip(1)
-                    .forEach(one -> accepted(proposals.secondReview(one.key(), one.version(), true, "")));
+                    .forEach(envelopeCase ->
+                            accepted(proposals.secondReview(envelopeCase.key(), envelopeCase.version(), true, "")));
             EnvelopeCase first = proposed.get(0);
             return accepted(proposals.secondReview(first.key(), first.version(), false, "Look at the date again."));
         });
     }
 
     private void takenBackAndProposedAgain() {
-        EnvelopeCase one = inState(CaseState.READY).get(0);
+        EnvelopeCase envelopeCase = inState(CaseState.READY).get(0);
         ProposalService proposals = office().the(ProposalService.class);
-        Proposal before = office().the(ProposalStore.class).newest(one.key()).orElseThrow();
+        Proposal before =
+                office().the(ProposalStore.class).newest(envelopeCase.key()).orElseThrow();
         as("ada", () -> {
-            EnvelopeCase back = accepted(proposals.withdraw(one.key(), one.version()));
+            EnvelopeCase back = accepted(proposals.withdraw(envelopeCase.key(), envelopeCase.version()));
             return accepted(proposals.propose(new ProposeOutcome(
-                    one.key(),
+                    envelopeCase.key(),
                     back.version(),
                     before.as(),
                     before.grounds().reasons(),
@@ -142,11 +146,11 @@ public record WorkedPrimary(Primary primary) {
     }
 
     private void decided() {
-        for (EnvelopeCase one : inState(CaseState.READY)) {
+        for (EnvelopeCase envelopeCase : inState(CaseState.READY)) {
             Proposal proposal =
-                    office().the(ProposalStore.class).newest(one.key()).orElseThrow();
-            Settlement settlement =
-                    new Settlement(one.key(), one.version(), proposal.as(), proposal.grounds(), Set.of());
+                    office().the(ProposalStore.class).newest(envelopeCase.key()).orElseThrow();
+            Settlement settlement = new Settlement(
+                    envelopeCase.key(), envelopeCase.version(), proposal.as(), proposal.grounds(), Set.of());
             DecidedBy board = new DecidedBy(
                     DeciderKind.BOARD,
                     null,
@@ -159,11 +163,11 @@ public record WorkedPrimary(Primary primary) {
     }
 
     private void openedAgain() {
-        EnvelopeCase one = inState(CaseState.DECIDED).get(0);
+        EnvelopeCase envelopeCase = inState(CaseState.DECIDED).get(0);
         as(
                 "eve",
-                () -> accepted(
-                        office().the(DecidedCaseService.class).reopen(one.key(), one.version(), "A paper was found.")));
+                () -> accepted(office().the(DecidedCaseService.class)
+                        .reopen(envelopeCase.key(), envelopeCase.version(), "A paper was found.")));
     }
 
     /** How many cases stand where. */
@@ -171,7 +175,7 @@ public record WorkedPrimary(Primary primary) {
         Map<CaseState, Integer> states = new LinkedHashMap<>();
         office().the(CaseService.class)
                 .all(new ElectionId(Primary.ID))
-                .forEach(one -> states.merge(one.state(), 1, Integer::sum));
+                .forEach(envelopeCase -> states.merge(envelopeCase.state(), 1, Integer::sum));
         return states;
     }
 

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
 import org.proviso.core.MailBallot;
@@ -167,8 +168,8 @@ class SampleEnvelopesTest {
     void every_receipt_has_its_check_digit() {
         for (SampleElection election : Made.both()) {
             assertThat(Made.table(election, "envelopes.csv"))
-                    .allMatch(row -> ReceiptNumber.find(row.get("receipt_no"))
-                            .map(ReceiptNumber::written)
+                    .allMatch(row -> CheckedReceipt.find(row.get("receipt_no"))
+                            .map(ReceiptNumber::value)
                             .equals(Optional.of(row.get("receipt_no"))));
         }
     }

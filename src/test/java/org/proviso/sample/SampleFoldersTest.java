@@ -26,11 +26,11 @@ class SampleFoldersTest {
     void two_runs_with_one_seed_give_the_same_bytes() throws IOException {
         Samples.write("tamarack-primary", 7, folder.resolve("one"));
         Samples.write("tamarack-primary", 7, folder.resolve("two"));
-        SortedMap<String, byte[]> one = files(folder.resolve("one"));
-        SortedMap<String, byte[]> two = files(folder.resolve("two"));
-        assertThat(one).hasSizeGreaterThan(50);
-        assertThat(one.keySet()).isEqualTo(two.keySet());
-        one.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(two.get(name)));
+        SortedMap<String, byte[]> first = files(folder.resolve("one"));
+        SortedMap<String, byte[]> second = files(folder.resolve("two"));
+        assertThat(first).hasSizeGreaterThan(50);
+        assertThat(first.keySet()).isEqualTo(second.keySet());
+        first.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(second.get(name)));
     }
 
     @Test

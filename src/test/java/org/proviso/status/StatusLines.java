@@ -11,6 +11,7 @@ import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Source;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionLoadService;
 import org.springframework.context.ApplicationContext;
@@ -34,7 +35,7 @@ public final class StatusLines {
     /** Puts a line in the place of the one that the receipt has. */
     public static void put(
             ApplicationContext server,
-            String receipt,
+            ReceiptNumber receipt,
             LocalDate born,
             VoterCaseState state,
             List<Reason> reasons,
@@ -43,7 +44,7 @@ public final class StatusLines {
     }
 
     /** Takes the line of a receipt away. */
-    public static void remove(ApplicationContext server, String receipt) {
+    public static void remove(ApplicationContext server, ReceiptNumber receipt) {
         StatusHash hash = server.getBean(OfficeSecret.class).hash();
         server.getBean(StatusLineStore.class).removeReceipt(hash.receipt(receipt));
     }
@@ -51,7 +52,7 @@ public final class StatusLines {
     /** The same, come in another way, or with a registration that was not found. */
     public static void put(
             ApplicationContext server,
-            String receipt,
+            ReceiptNumber receipt,
             LocalDate born,
             VoterCaseState state,
             List<Reason> reasons,

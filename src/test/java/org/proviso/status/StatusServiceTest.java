@@ -10,11 +10,12 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.ReceiptNumber.Problem;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
@@ -49,7 +50,7 @@ class StatusServiceTest {
                 .orElseThrow();
     }
 
-    static LookupResult look(Primary primary, String receiptNo, LocalDate born) {
+    static LookupResult look(Primary primary, ReceiptNumber receiptNo, LocalDate born) {
         return primary.office().the(StatusService.class).lookUp(receiptNo, born);
     }
 
@@ -132,18 +133,23 @@ class StatusServiceTest {
         Envelope envelope = envelope(primary, primary.envelope("in_order"));
         LocalDate born = envelope.affirmation().birthDate();
         LookupResult nothing = new LookupResult.NothingFits(null);
-        assertThat(look(primary, envelope.receiptNo().toLowerCase(), born)).isInstanceOf(LookupResult.Found.class);
+        assertThat(look(
+                        primary,
+                        new ReceiptNumber(
+                                ReceiptNumber.text(envelope.receiptNo()).toLowerCase()),
+                        born))
+                .isInstanceOf(LookupResult.Found.class);
         assertThat(look(primary, envelope.receiptNo(), born.plusDays(1))).isEqualTo(nothing);
-        assertThat(look(primary, "AAAA-AAAA", born)).isEqualTo(nothing);
-        assertThat(look(primary, "1111-2222-2", born)).isEqualTo(nothing);
-        assertThat(look(primary, "", LocalDate.of(1900, 1, 1)))
+        assertThat(look(primary, new ReceiptNumber("AAAA-AAAA"), born)).isEqualTo(nothing);
+        assertThat(look(primary, new ReceiptNumber("1111-2222-2"), born)).isEqualTo(nothing);
+        assertThat(look(primary, new ReceiptNumber("-"), LocalDate.of(1900, 1, 1)))
                 .isEqualTo(new LookupResult.NothingFits(Problem.NOT_NINE_DIGITS));
     }
 
     @OnADatabase
     void without_a_birth_date_nothing_can_be_looked_up_until_a_person_settles_who_it_is(TestOffice services) {
         Primary primary = loaded(services);
-        String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
+        ReceiptNumber receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
         Voter voter = primary.office()
                 .the(RollService.class)
                 .voter(
@@ -160,14 +166,14 @@ class StatusServiceTest {
     void a_line_under_a_birth_date_that_no_longer_holds_goes(TestOffice services) {
         Primary primary = loaded(services);
         OfficeTime.set(services, DECIDING);
-        String receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
+        ReceiptNumber receipt = envelope(primary, NO_BIRTH_DATE).receiptNo();
         RollService roll = primary.office().the(RollService.class);
         Voter right = roll.voter(
                         new ElectionId(Primary.ID),
                         new VoterId(primary.truth(NO_BIRTH_DATE).voterId()))
                 .orElseThrow();
         Voter wrong = roll.roll(new ElectionId(Primary.ID)).stream()
-                .filter(one -> !one.voterId().equals(right.voterId()))
+                .filter(voter -> !voter.voterId().equals(right.voterId()))
                 .findFirst()
                 .orElseThrow();
         primary.taken(NO_BIRTH_DATE, new UserName("ada"));
@@ -261,7 +267,7 @@ class StatusServiceTest {
         for (Envelope envelope : primary.office().the(IntakeService.class).envelopes(new ElectionId(Primary.ID))) {
             assertThat(everything)
                     .doesNotContain(
-                            envelope.receiptNo(),
+                            ReceiptNumber.text(envelope.receiptNo()),
                             envelope.envelopeNo().value(),
                             born(envelope),
                             "=" + envelope.affirmation().name().last());

@@ -40,8 +40,8 @@ class ThemeTest {
         return sum;
     }
 
-    private static double contrast(String one, String other) {
-        double first = luminance(one);
+    private static double contrast(String color, String other) {
+        double first = luminance(color);
         double second = luminance(other);
         return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
     }

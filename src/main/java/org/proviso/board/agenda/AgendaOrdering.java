@@ -41,8 +41,8 @@ class AgendaOrdering {
         ResolvedPack pack = clock.electionAsOfNow(key.electionId()).book().pack();
         groups.add(List.copyOf(proposed.values()), pack::precedence);
         List<AgendaItem> items = new ArrayList<>();
-        for (EnvelopeCase one : wanted) {
-            EnvelopeNumber envelope = one.key().envelopeNo();
+        for (EnvelopeCase envelopeCase : wanted) {
+            EnvelopeNumber envelope = envelopeCase.key().envelopeNo();
             AgendaItem item = item(envelope, proposed.get(envelope), groups);
             if (there.stream().noneMatch(old -> old.envelopeNo().equals(envelope) && same(old, item))) {
                 items.add(item);
@@ -97,8 +97,8 @@ class AgendaOrdering {
         return proposals.find(
                 electionId,
                 wanted.stream()
-                        .filter(one -> one.state() == CaseState.READY)
-                        .map(one -> one.key().envelopeNo())
+                        .filter(envelopeCase -> envelopeCase.state() == CaseState.READY)
+                        .map(envelopeCase -> envelopeCase.key().envelopeNo())
                         .toList());
     }
 }

@@ -99,7 +99,7 @@ public class AgendaService {
     private WantedItems wanted(SessionKey key, Collection<EnvelopeNumber> envelopeNos) {
         List<BoardSession> all = sessions.lockAll(key.electionId());
         BoardSession session = all.stream()
-                .filter(one -> one.key().equals(key))
+                .filter(boardSession -> boardSession.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> SessionStore.unknown(key));
         List<EnvelopeCase> cases =
@@ -111,9 +111,9 @@ public class AgendaService {
         List<Refusal> refusals = new ArrayList<>(
                 SessionChecks.notClosed(wanted.session()).stream().toList());
         wanted.cases()
-                .forEach(one -> refusal(one, wanted.elsewhere())
-                        .or(() -> ordered(one))
-                        .map(refusal -> refusal.about(one.key().envelopeNo()))
+                .forEach(envelopeCase -> refusal(envelopeCase, wanted.elsewhere())
+                        .or(() -> ordered(envelopeCase))
+                        .map(refusal -> refusal.about(envelopeCase.key().envelopeNo()))
                         .ifPresent(refusals::add));
         return refusals;
     }
@@ -136,7 +136,7 @@ public class AgendaService {
         return addToAgenda(
                 key,
                 cases.inState(key.electionId(), CaseState.READY).stream()
-                        .map(one -> one.key().envelopeNo())
+                        .map(envelopeCase -> envelopeCase.key().envelopeNo())
                         .filter(envelope -> !elsewhere.contains(envelope))
                         .toList());
     }
@@ -184,17 +184,17 @@ public class AgendaService {
                 .toList();
     }
 
-    private Optional<Refusal> ordered(EnvelopeCase one) {
-        return one.state() == CaseState.DECIDED ? decisions.ordered(one.key()) : Optional.empty();
+    private Optional<Refusal> ordered(EnvelopeCase envelopeCase) {
+        return envelopeCase.state() == CaseState.DECIDED ? decisions.ordered(envelopeCase.key()) : Optional.empty();
     }
 
-    private static Optional<Refusal> refusal(EnvelopeCase one, Map<EnvelopeNumber, Integer> elsewhere) {
-        EnvelopeNumber envelope = one.key().envelopeNo();
-        boolean ripe = one.state() == CaseState.READY || one.state() == CaseState.DECIDED;
+    private static Optional<Refusal> refusal(EnvelopeCase envelopeCase, Map<EnvelopeNumber, Integer> elsewhere) {
+        EnvelopeNumber envelope = envelopeCase.key().envelopeNo();
+        boolean ripe = envelopeCase.state() == CaseState.READY || envelopeCase.state() == CaseState.DECIDED;
         return Refusal.when(
                         !ripe,
                         Why.NOT_IN_THIS_STATE,
-                        "The case is " + one.state().spoken() + ", neither ready nor decided.")
+                        "The case is " + envelopeCase.state().spoken() + ", neither ready nor decided.")
                 .or(() -> Refusal.when(
                         elsewhere.containsKey(envelope),
                         Why.ON_ANOTHER_AGENDA,

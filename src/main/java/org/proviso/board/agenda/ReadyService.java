@@ -79,10 +79,10 @@ public class ReadyService {
         Map<String, List<ReadyCase>> groups = new LinkedHashMap<>();
         cases.ready(electionId).stream()
                 .sorted(Comparator.comparing(ReadyService::standsAlone)
-                        .thenComparing(one -> one.proposal().as())
+                        .thenComparing(readyCase -> readyCase.proposal().as())
                         .thenComparing(ReadyService::order))
-                .forEach(one -> groups.computeIfAbsent(name(one), any -> new ArrayList<>())
-                        .add(one));
+                .forEach(readyCase -> groups.computeIfAbsent(name(readyCase), any -> new ArrayList<>())
+                        .add(readyCase));
         return groups.values().stream().map(ReadyService::group).toList();
     }
 
@@ -102,7 +102,7 @@ public class ReadyService {
         access.demand(Permission.SEE_WHOLE_CASE);
         Set<EnvelopeNumber> wanted = Set.copyOf(envelopeNos);
         return references(cases.ready(electionId).stream()
-                .filter(one -> wanted.contains(one.proposal().key().envelopeNo()))
+                .filter(readyCase -> wanted.contains(readyCase.proposal().key().envelopeNo()))
                 .toList());
     }
 
@@ -118,12 +118,12 @@ public class ReadyService {
 
     private EnvelopeSummary line(EnvelopeKey key, BallotCatalog ballots) {
         CaseReport report = assessments.now(key);
-        EnvelopeCase one = states.find(key).orElseThrow();
+        EnvelopeCase envelopeCase = states.find(key).orElseThrow();
         Optional<ProposalForDecision> proposed = proposals.find(key);
         return new EnvelopeSummary(
                 key.envelopeNo(),
-                one.version(),
-                one.state(),
+                envelopeCase.version(),
+                envelopeCase.state(),
                 report.envelope().affirmation().name().listed(),
                 report.envelope().cast().votingLocation(),
                 report.envelope().cast().issueReasons().stream().sorted().toList(),
@@ -138,10 +138,10 @@ public class ReadyService {
     /** The evidence behind what stands in the way, or is open; empty where nothing does. */
     private static List<String> explained(CaseReport report) {
         Set<String> words = new LinkedHashSet<>();
-        for (AnsweredQuestion one : report.settled().answered()) {
-            if (one.answer() instanceof Answer.Defect defect) {
+        for (AnsweredQuestion answeredQuestion : report.settled().answered()) {
+            if (answeredQuestion.answer() instanceof Answer.Defect defect) {
                 words.add(sentence(defect.reason().words()));
-                one.evidence().stream().map(Evidence::words).forEach(words::add);
+                answeredQuestion.evidence().stream().map(Evidence::words).forEach(words::add);
             }
         }
         report.stillOpen().forEach(open -> words.add("Open: " + open + "."));
@@ -170,37 +170,37 @@ public class ReadyService {
     private static ReadyGroup group(List<ReadyCase> together) {
         ReadyCase first = together.get(0);
         Map<EnvelopeNumber, Integer> envelopes = new LinkedHashMap<>();
-        together.forEach(one -> envelopes.put(one.proposal().key().envelopeNo(), one.version()));
+        together.forEach(readyCase -> envelopes.put(readyCase.proposal().key().envelopeNo(), readyCase.version()));
         return new ReadyGroup(
                 first.proposal().as(), reason(first), standsAlone(first), envelopes, references(together));
     }
 
     private static List<String> references(List<ReadyCase> of) {
         return of.stream()
-                .map(one -> one.proposal().grounds().legalReference())
+                .map(readyCase -> readyCase.proposal().grounds().legalReference())
                 .filter(reference -> !reference.isBlank())
                 .distinct()
                 .toList();
     }
 
-    private static String name(ReadyCase one) {
-        return standsAlone(one)
-                ? one.proposal().key().envelopeNo().value()
-                : one.proposal().as() + " " + order(one);
+    private static String name(ReadyCase readyCase) {
+        return standsAlone(readyCase)
+                ? readyCase.proposal().key().envelopeNo().value()
+                : readyCase.proposal().as() + " " + order(readyCase);
     }
 
-    private static int order(ReadyCase one) {
-        Reason reason = reason(one);
+    private static int order(ReadyCase readyCase) {
+        Reason reason = reason(readyCase);
         return reason == null ? -1 : reason.ordinal();
     }
 
     /** All that count in full are one group, whatever is noted beside. */
-    private static @Nullable Reason reason(ReadyCase one) {
-        List<Reason> reasons = one.proposal().grounds().reasons();
-        return reasons.isEmpty() || one.proposal().as() == DecisionOutcome.COUNT ? null : reasons.get(0);
+    private static @Nullable Reason reason(ReadyCase readyCase) {
+        List<Reason> reasons = readyCase.proposal().grounds().reasons();
+        return reasons.isEmpty() || readyCase.proposal().as() == DecisionOutcome.COUNT ? null : reasons.get(0);
     }
 
-    private static boolean standsAlone(ReadyCase one) {
-        return !one.proposal().grounds().departsBecause().isBlank();
+    private static boolean standsAlone(ReadyCase readyCase) {
+        return !readyCase.proposal().grounds().departsBecause().isBlank();
     }
 }

@@ -154,9 +154,9 @@ class MotionChecks {
     }
 
     private static Optional<Refusal> contests(MoveMotion move) {
-        boolean one =
+        boolean oneInPart =
                 move.kind() == MotionKind.COUNT_IN_PART && move.envelopes().size() == 1;
-        return move.contests().isEmpty() || one
+        return move.contests().isEmpty() || oneInPart
                 ? Optional.empty()
                 : Optional.of(Refusal.at(
                         "contests",

@@ -53,12 +53,12 @@ class VoteEffect {
     }
 
     private ActResult<List<EnvelopeCase>> reopened(BoardMotion motion) {
-        MotionEnvelope one = motion.put().get(0);
-        EnvelopeKey key = motion.key().session().caseOf(one.envelopeNo());
-        ActResult<EnvelopeCase> reopened = decided.reopen(key, one.caseVersion(), motion.because());
+        MotionEnvelope motionEnvelope = motion.put().get(0);
+        EnvelopeKey key = motion.key().session().caseOf(motionEnvelope.envelopeNo());
+        ActResult<EnvelopeCase> reopened = decided.reopen(key, motionEnvelope.caseVersion(), motion.because());
         return reopened.isRefused()
                 ? new ActResult.Refused<>(reopened.refusals().stream()
-                        .map(refusal -> refusal.about(one.envelopeNo()))
+                        .map(refusal -> refusal.about(motionEnvelope.envelopeNo()))
                         .toList())
                 : reopened.map(List::of);
     }
@@ -75,10 +75,14 @@ class VoteEffect {
         Map<EnvelopeNumber, ProposalForDecision> proposed = proposals.find(
                 ballot.session().key().electionId(), ballot.motion().putNos());
         List<Settlement> settlements = ballot.motion().put().stream()
-                .map(one -> {
-                    EnvelopeKey key = ballot.session().key().caseOf(one.envelopeNo());
+                .map(motionEnvelope -> {
+                    EnvelopeKey key = ballot.session().key().caseOf(motionEnvelope.envelopeNo());
                     return new Settlement(
-                            key, one.caseVersion(), as, grounds.groundsFor(proposed.get(one.envelopeNo())), contests);
+                            key,
+                            motionEnvelope.caseVersion(),
+                            as,
+                            grounds.groundsFor(proposed.get(motionEnvelope.envelopeNo())),
+                            contests);
                 })
                 .toList();
         MotionKey key = ballot.motion().key();

@@ -68,7 +68,7 @@ class VoteResultWriter {
         what.put("decided", decided == null ? "" : decided.code());
         for (Vote vote : Vote.values()) {
             what.put(vote.code(), (int)
-                    cast.stream().filter(one -> one.vote() == vote).count());
+                    cast.stream().filter(boardVote -> boardVote.vote() == vote).count());
         }
         what.put("votes", cast.stream().map(this::vote).toList());
         written.twin().ifPresent(other -> what.put("read_with", other.key().subject()));

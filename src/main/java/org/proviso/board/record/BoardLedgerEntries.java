@@ -53,8 +53,8 @@ final class BoardLedgerEntries {
         said.put(name + " result", text(payload.get("result")));
         said.put(name + " envelopes", text(payload.get("envelopes")));
         if (payload.get("votes") instanceof List<?> votes) {
-            for (Object one : votes) {
-                if (one instanceof Map<?, ?> vote) {
+            for (Object castVote : votes) {
+                if (castVote instanceof Map<?, ?> vote) {
                     said.put(name + " vote of " + vote.get("member"), text(vote.get("vote")));
                 }
             }
@@ -62,7 +62,7 @@ final class BoardLedgerEntries {
     }
 
     private void count(String name) {
-        said.merge(name, "1", (before, one) -> String.valueOf(Integer.parseInt(before) + 1));
+        said.merge(name, "1", (before, added) -> String.valueOf(Integer.parseInt(before) + 1));
     }
 
     private static String text(@Nullable Object value) {

@@ -54,7 +54,7 @@ public record PublicDisplay(
     public List<MotionLine> results() {
         return motions.stream()
                 .filter(MotionLine::ended)
-                .sorted((one, other) -> Integer.compare(other.number(), one.number()))
+                .sorted((line, other) -> Integer.compare(other.number(), line.number()))
                 .toList();
     }
 }

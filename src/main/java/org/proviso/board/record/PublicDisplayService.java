@@ -76,7 +76,7 @@ public class PublicDisplayService {
             throw SessionStore.unknown(key);
         }
         return open.entrySet().stream()
-                .filter(one -> one.getValue().equals(key))
+                .filter(entry -> entry.getValue().equals(key))
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElseGet(() -> made(key));
@@ -153,7 +153,7 @@ public class PublicDisplayService {
     }
 
     private static int count(List<BoardVote> cast, Vote as) {
-        return (int) cast.stream().filter(one -> one.vote() == as).count();
+        return (int) cast.stream().filter(boardVote -> boardVote.vote() == as).count();
     }
 
     private static @Nullable LocalDateTime local(@Nullable Instant moment, ZoneId zone) {

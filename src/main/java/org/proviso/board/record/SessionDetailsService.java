@@ -113,8 +113,8 @@ public class SessionDetailsService {
     }
 
     private static List<BoardMotion> ended(List<BoardMotion> moved) {
-        List<BoardMotion> ended =
-                new ArrayList<>(moved.stream().filter(one -> one.end() != null).toList());
+        List<BoardMotion> ended = new ArrayList<>(
+                moved.stream().filter(motion -> motion.end() != null).toList());
         Collections.reverse(ended);
         return List.copyOf(ended);
     }
@@ -150,7 +150,7 @@ public class SessionDetailsService {
         if (!all.isEmpty()) {
             for (CaseState state : List.of(CaseState.READY, CaseState.DECIDED)) {
                 cases.inState(key.electionId(), state)
-                        .forEach(one -> known.put(one.key().envelopeNo(), one));
+                        .forEach(envelopeCase -> known.put(envelopeCase.key().envelopeNo(), envelopeCase));
             }
         }
         return all.stream()
@@ -159,13 +159,15 @@ public class SessionDetailsService {
     }
 
     private SessionDetails.Item item(AgendaItem item, @Nullable EnvelopeCase known, SessionKey key) {
-        EnvelopeCase one = Objects.requireNonNullElseGet(
+        EnvelopeCase envelopeCase = Objects.requireNonNullElseGet(
                 known, () -> cases.find(key.caseOf(item.envelopeNo())).orElseThrow());
-        return new SessionDetails.Item(item, one.state(), one.version());
+        return new SessionDetails.Item(item, envelopeCase.state(), envelopeCase.version());
     }
 
     private int readyBesides(ElectionId electionId, List<SessionDetails.Item> items) {
-        long here = items.stream().filter(one -> one.state() == CaseState.READY).count();
+        long here = items.stream()
+                .filter(itemDetails -> itemDetails.state() == CaseState.READY)
+                .count();
         return cases.inState(electionId, CaseState.READY).size() - (int) here;
     }
 

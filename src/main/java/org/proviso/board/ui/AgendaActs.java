@@ -90,7 +90,7 @@ final class AgendaActs {
 
     private void pullOut(SessionDetails meeting, EnvelopeNumber envelopeNo) {
         int version = meeting.agenda().stream()
-                .filter(one -> one.item().envelopeNo().equals(envelopeNo))
+                .filter(itemDetails -> itemDetails.item().envelopeNo().equals(envelopeNo))
                 .findFirst()
                 .orElseThrow()
                 .item()
@@ -103,8 +103,8 @@ final class AgendaActs {
 
     private List<Component> standAside(SessionDetails meeting, EnvelopeSummary line) {
         boolean aside = meeting.aside().stream()
-                .anyMatch(one -> one.person().userName().equals(new UserName(reader))
-                        && one.envelopeNo().equals(line.envelopeNo()));
+                .anyMatch(recusedMember -> recusedMember.person().userName().equals(new UserName(reader))
+                        && recusedMember.envelopeNo().equals(line.envelopeNo()));
         return meeting.session().isOpen() && meeting.isThere(new UserName(reader)) && !aside
                 ? List.of(EnvelopeButtons.button("Recuse…", line.envelopeNo(), () -> askAside(meeting, line)))
                 : List.of();

@@ -20,16 +20,18 @@ record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<Envelop
     /** The consent groups of an agenda, with what is still ready in them. */
     static List<AgendaGroup> of(SessionDetails meeting) {
         Map<Integer, AgendaGroup> groups = new TreeMap<>();
-        for (SessionDetails.Item one : meeting.agenda()) {
-            Integer number = one.item().group();
-            DecisionOutcome proposed = one.item().proposed();
-            boolean waits = one.state() == CaseState.READY && !one.item().standsAlone();
+        for (SessionDetails.Item itemDetails : meeting.agenda()) {
+            Integer number = itemDetails.item().group();
+            DecisionOutcome proposed = itemDetails.item().proposed();
+            boolean waits = itemDetails.state() == CaseState.READY
+                    && !itemDetails.item().standsAlone();
             if (waits && number != null && proposed != null) {
-                Reason reason =
-                        proposed == DecisionOutcome.COUNT ? null : one.item().primaryReason();
+                Reason reason = proposed == DecisionOutcome.COUNT
+                        ? null
+                        : itemDetails.item().primaryReason();
                 groups.computeIfAbsent(number, any -> new AgendaGroup(proposed, reason, new LinkedHashMap<>()))
                         .envelopes()
-                        .put(one.item().envelopeNo(), one.version());
+                        .put(itemDetails.item().envelopeNo(), itemDetails.version());
             }
         }
         return List.copyOf(groups.values());
@@ -38,14 +40,15 @@ record AgendaGroup(DecisionOutcome outcome, @Nullable Reason reason, Map<Envelop
     /** The envelopes of an agenda that are moved individually: pulled out, differing from the recommendation, or to be reopened. */
     static List<SessionDetails.Item> alone(SessionDetails meeting) {
         return meeting.agenda().stream()
-                .filter(one -> one.item().standsAlone() && isBefore(one))
+                .filter(itemDetails -> itemDetails.item().standsAlone() && isBefore(itemDetails))
                 .toList();
     }
 
     /** Ready, or decided and on the agenda to be reopened. */
-    private static boolean isBefore(SessionDetails.Item one) {
-        return one.state() == CaseState.READY
-                || (one.state() == CaseState.DECIDED && one.item().proposed() == null);
+    private static boolean isBefore(SessionDetails.Item itemDetails) {
+        return itemDetails.state() == CaseState.READY
+                || (itemDetails.state() == CaseState.DECIDED
+                        && itemDetails.item().proposed() == null);
     }
 
     static AgendaGroup of(ReadyGroup ready) {

@@ -60,10 +60,10 @@ final class AgendaPart extends HtmlContainer {
         if (meeting.session().closedAt() != null || meeting.readyBesides() < 1) {
             return;
         }
-        String one = meeting.readyBesides() == 1 ? " is" : " are";
+        String verb = meeting.readyBesides() == 1 ? " is" : " are";
         add(FloorPart.acts(
                 new Paragraph(
-                        UsDates.count(meeting.readyBesides(), "envelope") + one + " ready but not on this agenda."),
+                        UsDates.count(meeting.readyBesides(), "envelope") + verb + " ready but not on this agenda."),
                 new ActButton("Add all ready envelopes")
                         .does(() -> steps.take(
                                 () -> room.agendas()
@@ -76,8 +76,10 @@ final class AgendaPart extends HtmlContainer {
             return;
         }
         add(new H2("Individual envelopes"));
-        List<EnvelopeNumber> numbers =
-                alone.stream().map(one -> one.item().envelopeNo()).limit(50).toList();
+        List<EnvelopeNumber> numbers = alone.stream()
+                .map(itemDetails -> itemDetails.item().envelopeNo())
+                .limit(50)
+                .toList();
         for (EnvelopeSummary line : room.ready().lines(meeting.session().key().electionId(), numbers)) {
             List<Component> buttons = new ArrayList<>(acts.ofOne(meeting, line));
             if (may) {
@@ -99,8 +101,9 @@ final class AgendaPart extends HtmlContainer {
 
     private void decided(SessionDetails meeting) {
         long settled = meeting.agenda().stream()
-                .filter(one -> one.state() == CaseState.DECIDED || one.state() == CaseState.RELEASED)
-                .filter(one -> one.item().proposed() != null)
+                .filter(itemDetails ->
+                        itemDetails.state() == CaseState.DECIDED || itemDetails.state() == CaseState.RELEASED)
+                .filter(itemDetails -> itemDetails.item().proposed() != null)
                 .count();
         if (settled > 0) {
             add(new Paragraph(UsDates.count(settled, "envelope") + " on this agenda " + (settled == 1 ? "is" : "are")

@@ -39,8 +39,9 @@ final class AttendancePart extends HtmlContainer {
         if (!meeting.aside().isEmpty()) {
             add(new H2("Recused"));
             meeting.aside()
-                    .forEach(one -> add(new Paragraph(
-                            one.person().fullName() + ", envelope " + one.envelopeNo() + ": " + one.ground())));
+                    .forEach(recusedMember ->
+                            add(new Paragraph(recusedMember.person().fullName() + ", envelope "
+                                    + recusedMember.envelopeNo() + ": " + recusedMember.ground())));
         }
     }
 

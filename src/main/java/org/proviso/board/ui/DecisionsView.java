@@ -69,13 +69,14 @@ public final class DecisionsView extends Composite<Div> {
     }
 
     private void columns() {
-        rows.addComponentColumn(one -> Links.link(
-                        one.key().envelopeNo().value(),
-                        "review/case/" + one.key().envelopeNo()))
+        rows.addComponentColumn(decidedCase -> Links.link(
+                        decidedCase.key().envelopeNo().value(),
+                        "review/case/" + decidedCase.key().envelopeNo()))
                 .setHeader("Envelope")
                 .setWidth("8rem")
                 .setFlexGrow(0);
-        rows.addComponentColumn(one -> BoardWords.mark(one.decision().as()))
+        rows.addComponentColumn(
+                        decidedCase -> BoardWords.mark(decidedCase.decision().as()))
                 .setHeader("Decided")
                 .setWidth("11rem")
                 .setFlexGrow(0);
@@ -83,7 +84,8 @@ public final class DecisionsView extends Composite<Div> {
         rows.words(
                 "Decided on",
                 "11rem",
-                one -> UsDates.moment(LocalDateTime.ofInstant(one.decision().decidedAt(), zone)));
+                decidedCase -> UsDates.moment(
+                        LocalDateTime.ofInstant(decidedCase.decision().decidedAt(), zone)));
         rows.addComponentColumn(this::reopen)
                 .setHeader("Reopen")
                 .setWidth("13rem")
@@ -99,20 +101,21 @@ public final class DecisionsView extends Composite<Div> {
                         .sum());
     }
 
-    private static String why(DecidedCase one) {
-        String reasons = one.decision().reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
-        String departs = one.decision().departsBecause();
+    private static String why(DecidedCase decidedCase) {
+        String reasons =
+                decidedCase.decision().reasons().stream().map(Reason::words).collect(Collectors.joining("; "));
+        String departs = decidedCase.decision().departsBecause();
         String words = reasons.isEmpty() ? "no defects" : reasons;
         return departs == null ? words : words + ". " + departs;
     }
 
-    private Component reopen(DecidedCase one) {
-        EnvelopeNumber number = one.key().envelopeNo();
-        if (one.state() != CaseState.DECIDED) {
+    private Component reopen(DecidedCase decidedCase) {
+        EnvelopeNumber number = decidedCase.key().envelopeNo();
+        if (decidedCase.state() != CaseState.DECIDED) {
             return new Span("Envelope opened");
         }
         return alone
-                ? EnvelopeButtons.button("Reopen…", number, () -> ask(one))
+                ? EnvelopeButtons.button("Reopen…", number, () -> ask(decidedCase))
                 : EnvelopeButtons.button("Add to agenda", number, () -> put(number));
     }
 
@@ -132,9 +135,9 @@ public final class DecisionsView extends Composite<Div> {
                         + ". A motion there reopens it.");
     }
 
-    private void ask(DecidedCase one) {
+    private void ask(DecidedCase decidedCase) {
         ReasonSheet.ask(
-                "Reopen envelope " + one.key().envelopeNo(),
+                "Reopen envelope " + decidedCase.key().envelopeNo(),
                 "The decision is set aside, and the case goes back to the reviewers.",
                 "Reason for reopening",
                 "Reopen decision",
@@ -142,7 +145,7 @@ public final class DecisionsView extends Composite<Div> {
                         .decide(new DecideAsOfficial(
                                 election,
                                 MotionKind.REOPEN,
-                                Map.of(one.key().envelopeNo(), one.version()),
+                                Map.of(decidedCase.key().envelopeNo(), decidedCase.version()),
                                 Set.of(),
                                 List.of(),
                                 "",

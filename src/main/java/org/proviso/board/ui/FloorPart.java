@@ -133,8 +133,9 @@ final class FloorPart extends HtmlContainer {
     private String next(BoardMotion motion, SessionDetails meeting) {
         boolean decided = motion.kind().asks().isPresent()
                 && meeting.agenda().stream()
-                        .filter(one -> motion.putNos().contains(one.item().envelopeNo()))
-                        .allMatch(one -> one.state() != CaseState.READY);
+                        .filter(itemDetails ->
+                                motion.putNos().contains(itemDetails.item().envelopeNo()))
+                        .allMatch(itemDetails -> itemDetails.state() != CaseState.READY);
         if (motion.end() == MotionResult.WITHDRAWN
                 || (!decided && motion.kind().asks().isPresent())) {
             return "The envelopes are still ready. Make the same or a different motion, table them, or send them back.";

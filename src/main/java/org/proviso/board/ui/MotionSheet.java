@@ -130,7 +130,7 @@ final class MotionSheet {
     private static RadioButtonGroup<MotionKind> kinds(List<MotionKind> kinds, @Nullable ProposalForDecision proposed) {
         RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("Outcome");
         kind.setItems(kinds);
-        kind.setItemLabelGenerator(one -> BoardWords.sentence(one.words()));
+        kind.setItemLabelGenerator(motionKind -> BoardWords.sentence(motionKind.words()));
         kind.setValue(
                 proposed == null
                         ? kinds.get(0)

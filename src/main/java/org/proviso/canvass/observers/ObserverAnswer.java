@@ -29,14 +29,18 @@ public record ObserverAnswer(String heading, String asks, Result kind, String wo
         }
     }
 
-    static ObserverAnswer of(AnsweredQuestion one) {
-        Answer answer = one.answer();
+    static ObserverAnswer of(AnsweredQuestion answeredQuestion) {
+        Answer answer = answeredQuestion.answer();
         Result kind = kind(answer);
         String words = answer instanceof Answer.Defect defect
                 ? "Defect: " + defect.reason().words()
                 : kind.words();
         return new ObserverAnswer(
-                one.question().heading().asks(), one.question().asks(), kind, words, references(answer));
+                answeredQuestion.question().heading().asks(),
+                answeredQuestion.question().asks(),
+                kind,
+                words,
+                references(answer));
     }
 
     private static Result kind(Answer answer) {

@@ -28,6 +28,8 @@ public record ObserverCase(
     }
 
     public List<ObserverAnswer> under(String heading) {
-        return answers.stream().filter(one -> one.heading().equals(heading)).toList();
+        return answers.stream()
+                .filter(answer -> answer.heading().equals(heading))
+                .toList();
     }
 }

@@ -68,11 +68,16 @@ public class ObserverCaseService {
         Map<EnvelopeNumber, Envelope> envelopes = intake
                 .envelopes(
                         electionId,
-                        page.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet()))
+                        page.stream()
+                                .map(envelopeCase -> envelopeCase.key().envelopeNo())
+                                .collect(Collectors.toSet()))
                 .stream()
                 .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
         return page.stream()
-                .map(one -> line(one, envelopes.get(one.key().envelopeNo()), decisions.standing(one.key())))
+                .map(envelopeCase -> line(
+                        envelopeCase,
+                        envelopes.get(envelopeCase.key().envelopeNo()),
+                        decisions.standing(envelopeCase.key())))
                 .toList();
     }
 
@@ -83,12 +88,12 @@ public class ObserverCaseService {
         return cases.find(key).map(this::open);
     }
 
-    private ObserverCase open(EnvelopeCase one) {
-        CaseReport report = assessments.now(one.key());
-        Optional<Decision> decision = decisions.standing(one.key());
+    private ObserverCase open(EnvelopeCase envelopeCase) {
+        CaseReport report = assessments.now(envelopeCase.key());
+        Optional<Decision> decision = decisions.standing(envelopeCase.key());
         LocalDateTime at = report.envelope().cast().at();
         return new ObserverCase(
-                line(one, report.envelope(), decision),
+                line(envelopeCase, report.envelope(), decision),
                 at == null ? null : at.toLocalDate(),
                 report.envelope().cast().issueReasons().stream()
                         .map(DateWords::code)
@@ -101,15 +106,18 @@ public class ObserverCaseService {
                 report.recommendation().words(),
                 report.asks().stream().map(ObserverCaseService::words).toList(),
                 decision,
-                ledger.about(LedgerChain.of(one.key().electionId()), one.key().envelopeNo()));
+                ledger.about(
+                        LedgerChain.of(envelopeCase.key().electionId()),
+                        envelopeCase.key().envelopeNo()));
     }
 
-    private static ObserverCaseRow line(EnvelopeCase one, @Nullable Envelope envelope, Optional<Decision> decision) {
+    private static ObserverCaseRow line(
+            EnvelopeCase envelopeCase, @Nullable Envelope envelope, Optional<Decision> decision) {
         return new ObserverCaseRow(
-                one.key().envelopeNo(),
+                envelopeCase.key().envelopeNo(),
                 envelope == null ? "" : envelope.cast().votingLocation(),
                 envelope != null && envelope.cast().extendedHours().isYes(),
-                one.state(),
+                envelopeCase.state(),
                 decision.map(Decision::as));
     }
 

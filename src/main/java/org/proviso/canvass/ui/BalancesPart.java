@@ -24,8 +24,9 @@ final class BalancesPart extends HtmlContainer {
         add(new H2("Out of balance"));
         List<BalanceResult> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
-        List<BalanceResult> sums =
-                balances.stream().filter(one -> !pending.contains(one)).toList();
+        List<BalanceResult> sums = balances.stream()
+                .filter(balanceResult -> !pending.contains(balanceResult))
+                .toList();
         List<BalanceResult> wrong =
                 sums.stream().filter(BalanceResult.Differs.class::isInstance).toList();
         if (wrong.isEmpty()) {

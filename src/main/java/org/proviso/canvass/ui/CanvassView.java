@@ -69,7 +69,7 @@ public final class CanvassView extends Composite<Div> {
 
     private String lead(List<BalanceResult> balances) {
         List<BalanceResult> sums = balances.stream()
-                .filter(one -> one.identity() != BalanceRule.NOTHING_PENDING)
+                .filter(balanceResult -> balanceResult.identity() != BalanceRule.NOTHING_PENDING)
                 .toList();
         long holds = sums.stream().filter(BalanceResult.Holds.class::isInstance).count();
         long differ =

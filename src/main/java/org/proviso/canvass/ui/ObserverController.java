@@ -86,9 +86,9 @@ class ObserverController {
     @GetMapping("/observe/cases/{envelopeNo}")
     ModelAndView one(@PathVariable EnvelopeNumber envelopeNo) {
         ElectionLine election = election();
-        ObserverCase one =
+        ObserverCase observerCase =
                 cases.find(new EnvelopeKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
-        return page("canvass/observe-case", election).addObject("one", one);
+        return page("canvass/observe-case", election).addObject("one", observerCase);
     }
 
     /** Newest first; {@code before} limits the list to earlier acts. */

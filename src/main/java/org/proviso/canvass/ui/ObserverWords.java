@@ -66,8 +66,8 @@ public final class ObserverWords {
     /** The details of an act. A hash is shortened; the whole is in the exported file. */
     public String with(Map<String, Object> payload) {
         return payload.entrySet().stream()
-                .map(one ->
-                        DateWords.code(one.getKey()) + ": " + DateWords.code(shortened(String.valueOf(one.getValue()))))
+                .map(entry -> DateWords.code(entry.getKey()) + ": "
+                        + DateWords.code(shortened(String.valueOf(entry.getValue()))))
                 .collect(Collectors.joining("; "));
     }
 

@@ -36,9 +36,11 @@ public record CaseReport(
     public List<String> stillOpen() {
         List<String> open = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
-        for (AnsweredQuestion one : presumed.answered()) {
-            if (one.answer() instanceof Answer.Open missing && !waitsForVoter(one) && seen.add(missing.missing())) {
-                boolean who = one.question().heading() == QuestionHeading.VOTER;
+        for (AnsweredQuestion answeredQuestion : presumed.answered()) {
+            if (answeredQuestion.answer() instanceof Answer.Open missing
+                    && !waitsForVoter(answeredQuestion)
+                    && seen.add(missing.missing())) {
+                boolean who = answeredQuestion.question().heading() == QuestionHeading.VOTER;
                 open.add(who ? 0 : open.size(), missing.missing());
             }
         }
@@ -46,10 +48,10 @@ public record CaseReport(
     }
 
     /** Whether an answer is open only because it is not known yet whose records to check. */
-    public boolean waitsForVoter(AnsweredQuestion one) {
+    public boolean waitsForVoter(AnsweredQuestion answeredQuestion) {
         return voter.isEmpty()
-                && one.answer() instanceof Answer.Open
-                && one.question().reads().stream()
+                && answeredQuestion.answer() instanceof Answer.Open
+                && answeredQuestion.question().reads().stream()
                         .anyMatch(fact -> FactFinder.OF_THE_VOTER.contains(fact)
                                 && !presumed.facts().finding(fact).isKnown());
     }

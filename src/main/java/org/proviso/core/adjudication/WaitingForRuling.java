@@ -40,10 +40,10 @@ public final class WaitingForRuling {
     /** The rules, over the presumed link, so that the office can ask counsel before anybody confirmed it. */
     public static Set<Rule> rulesToRuleOn(CaseReport report, ResolvedPack pack) {
         Set<Rule> rules = new LinkedHashSet<>();
-        for (AnsweredQuestion one : report.presumed().answered()) {
-            if (one.answer() instanceof Answer.Open open) {
-                rules.addAll(
-                        rulesToRuleOn(one.question(), open, report.presumed().facts(), pack));
+        for (AnsweredQuestion answeredQuestion : report.presumed().answered()) {
+            if (answeredQuestion.answer() instanceof Answer.Open open) {
+                rules.addAll(rulesToRuleOn(
+                        answeredQuestion.question(), open, report.presumed().facts(), pack));
             }
         }
         return rules;

@@ -22,13 +22,14 @@ public final class DecisionChecks {
     private DecisionChecks() {}
 
     /** Everything that stands in the way of this decision at that moment, local to the county. */
-    public static List<Refusal> all(DecisionOutcome as, CaseToDecide one, DeadlineBook book, LocalDateTime at) {
+    public static List<Refusal> all(
+            DecisionOutcome as, CaseToDecide caseToDecide, DeadlineBook book, LocalDateTime at) {
         return Stream.of(
                         RuleChecks.gate(book, Rules.GATE_DECISION, at),
-                        stillOpen(as, one.settled().answered()),
-                        grounds(as, one.grounds()),
-                        departure(as, one.settled().outcome().recommendation(), one.grounds()),
-                        ownActs(as, one.acts()))
+                        stillOpen(as, caseToDecide.settled().answered()),
+                        grounds(as, caseToDecide.grounds()),
+                        departure(as, caseToDecide.settled().outcome().recommendation(), caseToDecide.grounds()),
+                        ownActs(as, caseToDecide.acts()))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -39,8 +40,8 @@ public final class DecisionChecks {
             return Optional.empty();
         }
         return answered.stream()
-                .filter(one -> one.answer() instanceof Answer.Open)
-                .map(one -> one.question().heading())
+                .filter(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Open)
+                .map(answeredQuestion -> answeredQuestion.question().heading())
                 .filter(heading -> heading == QuestionHeading.VOTER || heading == QuestionHeading.ALREADY_VOTED)
                 .findFirst()
                 .map(heading -> Refusal.of(

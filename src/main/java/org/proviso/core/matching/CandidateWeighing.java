@@ -57,10 +57,10 @@ final class CandidateWeighing {
     }
 
     /** The better one first; of two as good, the one with the first number. */
-    private boolean isBefore(MatchScore one, MatchScore other) {
-        return one.ownBits() > other.ownBits()
-                || (one.ownBits() == other.ownBits()
-                        && voterId(one.pair().voter())
+    private boolean isBefore(MatchScore score, MatchScore other) {
+        return score.ownBits() > other.ownBits()
+                || (score.ownBits() == other.ownBits()
+                        && voterId(score.pair().voter())
                                         .compareTo(voterId(other.pair().voter()))
                                 < 0);
     }

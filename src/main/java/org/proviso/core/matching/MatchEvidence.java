@@ -80,8 +80,8 @@ final class MatchEvidence {
         if (bearers <= 1) {
             return "No other voter on the roll has this last name.";
         }
-        long one = Math.round((double) index.voters() / bearers);
-        return "1 in " + String.format(Locale.US, "%,d", twoFigures(one)) + " voters share this last name.";
+        long votersPerBearer = Math.round((double) index.voters() / bearers);
+        return "1 in " + String.format(Locale.US, "%,d", twoFigures(votersPerBearer)) + " voters share this last name.";
     }
 
     private static long twoFigures(long number) {

@@ -39,7 +39,7 @@ public final class PackResolver {
     /** A pack resolved before, from what it gave; a rule that is not among it is unknown. */
     public static ResolvedPack asGiven(RulePack pack, LocalDate electionDate, List<ResolvedRule> given) {
         Map<Rule, ResolvedRule> byRule = new LinkedHashMap<>();
-        given.forEach(one -> byRule.put(one.rule(), one));
+        given.forEach(resolvedRule -> byRule.put(resolvedRule.rule(), resolvedRule));
         return new ResolvedPack(pack, electionDate, byRule);
     }
 

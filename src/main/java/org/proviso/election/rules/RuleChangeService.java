@@ -148,7 +148,7 @@ public class RuleChangeService {
 
     private static String counterexample(ProofReport proof) {
         return proof.violations().stream()
-                .map(one -> one.promise() + " But " + one.counterexample() + ".")
+                .map(violation -> violation.promise() + " But " + violation.counterexample() + ".")
                 .collect(Collectors.joining("\n"));
     }
 

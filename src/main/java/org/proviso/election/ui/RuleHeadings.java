@@ -44,7 +44,7 @@ final class RuleHeadings {
 
     static String of(Rule rule) {
         return BY_BEGINNING.entrySet().stream()
-                .filter(one -> rule.key().startsWith(one.getKey()))
+                .filter(entry -> rule.key().startsWith(entry.getKey()))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElse("Other rules");

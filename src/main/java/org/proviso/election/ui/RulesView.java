@@ -144,10 +144,10 @@ public final class RulesView extends Composite<Div> {
 
     private List<Component> row(Rule rule, ResolvedRule given) {
         String since = dated(rule)
-                .map(one -> "elections from " + UsDates.digits(one.from()))
+                .map(datedValue -> "elections from " + UsDates.digits(datedValue.from()))
                 .orElse("");
         String checked = dated(rule)
-                .map(one -> ", checked " + UsDates.digits(one.checked()))
+                .map(datedValue -> ", checked " + UsDates.digits(datedValue.checked()))
                 .orElse("");
         Span known = new Span(known(given) + (given.isKnown() ? checked : ""));
         known.setClassName("waits", !given.isFirm());

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
 import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Condition;
@@ -13,6 +14,7 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.Envelope.VoterSignature;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.files.InputException;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
@@ -83,11 +85,20 @@ public final class EnvelopeReader {
                 warn,
                 row -> new Envelope(
                         new EnvelopeNumber(row.requiredKey("envelope_no")),
-                        row.key("receipt_no"),
+                        receiptNo(row),
                         row.code("source", Source.class, Source.POLL),
                         cast(row),
                         affirmation(row),
                         handling(row)));
+    }
+
+    private static @Nullable ReceiptNumber receiptNo(CsvRow row) {
+        String text = row.key("receipt_no");
+        return text.isEmpty()
+                ? null
+                : ReceiptNumber.find(text)
+                        .orElseThrow(() ->
+                                row.wrong("receipt_no", InputException.quoted(text) + " cannot be a receipt number"));
     }
 
     private static Envelope.Cast cast(CsvRow row) {

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.BallotStyle;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Contest;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
@@ -107,17 +108,19 @@ final class FolderChecks {
         }
         List<InputException> bad = new ArrayList<>();
         for (int i = 0; i < envelopes.values().size(); i++) {
-            String number = envelopes.values().get(i).receiptNo();
-            Optional<String> written = ReceiptNumber.find(number).map(ReceiptNumber::written);
-            if (!number.isEmpty() && !written.equals(Optional.of(number))) {
-                bad.add(envelopes.wrong(i, "receipt_no", InputException.quoted(number) + " " + wrongWith(number)));
+            ReceiptNumber number = envelopes.values().get(i).receiptNo();
+            if (number != null && !CheckedReceipt.find(number.value()).equals(Optional.of(number))) {
+                bad.add(envelopes.wrong(
+                        i, "receipt_no", InputException.quoted(number.value()) + " " + wrongWith(number)));
             }
         }
         BadRowFinder.refuse(bad);
     }
 
-    private static String wrongWith(String number) {
-        return ReceiptNumber.slip(number).map(ReceiptNumber.Problem::words).orElse("is not written as 4817-2206-5")
+    private static String wrongWith(ReceiptNumber number) {
+        return CheckedReceipt.slip(number.value())
+                        .map(CheckedReceipt.Problem::words)
+                        .orElse("is not written as 4817-2206-5")
                 + " (election.yaml says receipts have a check digit)";
     }
 
@@ -168,7 +171,7 @@ final class FolderChecks {
         return split.isEmpty() ? precinct : precinct + " split " + split;
     }
 
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+    private static String counted(int count, String single, String many) {
+        return count + " " + (count == 1 ? single : many);
     }
 }

@@ -102,8 +102,8 @@ public final class FolderRecords implements Records {
     }
 
     @Override
-    public boolean sameAddress(Address one, Address other) {
-        return AddressLocator.same(one, other);
+    public boolean sameAddress(Address address, Address other) {
+        return AddressLocator.same(address, other);
     }
 
     @Override

@@ -98,12 +98,12 @@ public final class EnvelopeFlowDrawing {
         Map<EnvelopeFlowEnd, Double> next = new LinkedHashMap<>(rights);
         flow.counts().forEach((reason, row) -> {
             double from = Objects.requireNonNull(lefts.get(reason), "every row begins at its bar");
-            for (Map.Entry<EnvelopeFlowEnd, Integer> one : row.entrySet()) {
-                double height = one.getValue() * unit;
-                double to = Objects.requireNonNull(next.get(one.getKey()), "every band ends at a bar");
-                band(one.getKey().style(), from, to, height);
+            for (Map.Entry<EnvelopeFlowEnd, Integer> entry : row.entrySet()) {
+                double height = entry.getValue() * unit;
+                double to = Objects.requireNonNull(next.get(entry.getKey()), "every band ends at a bar");
+                band(entry.getKey().style(), from, to, height);
                 from += height;
-                next.put(one.getKey(), to + height);
+                next.put(entry.getKey(), to + height);
             }
         });
     }

@@ -58,8 +58,8 @@ public class CureLookupService {
     public List<String> brought(ElectionId electionId, EnvelopeNumber envelopeNo) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
-                .map(one -> "Evidence to " + one.ask().words() + ", stamped " + words(one.receivedAt()) + ": "
-                        + one.words())
+                .map(evidence -> "Evidence to " + evidence.ask().words() + ", stamped " + words(evidence.receivedAt())
+                        + ": " + evidence.words())
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package org.proviso.intake.desk;
 
 import java.util.List;
 import java.util.Locale;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
@@ -21,7 +22,7 @@ class FoundEnvelopeStore {
     /** Envelopes with this envelope or receipt number, or whose voter's last name begins with it. */
     List<FoundEnvelope> find(ElectionId electionId, String sought, int limit) {
         String typed = sought.strip().toLowerCase(Locale.ROOT);
-        String receipt = ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed);
+        String receipt = CheckedReceipt.find(typed).map(ReceiptNumber::value).orElse(typed);
         String begins = typed.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
         return jdbc.sql("""
                         select e.envelope_no, e.receipt_no, e.voting_location, a.first_name, a.last_name
@@ -37,7 +38,7 @@ class FoundEnvelopeStore {
                 .param("limit", limit)
                 .query((row, number) -> new FoundEnvelope(
                         new EnvelopeNumber(row.getString("envelope_no")),
-                        row.getString("receipt_no"),
+                        ReceiptNumber.orNull(row.getString("receipt_no")),
                         (row.getString("first_name") + " " + row.getString("last_name")).strip(),
                         row.getString("voting_location")))
                 .list();

@@ -3,6 +3,7 @@ package org.proviso.intake.desk;
 import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 
 /**
  * An envelope in the list of intake. {@code waits} says that something of it is not yet keyed; {@code keyings} how often
@@ -11,7 +12,7 @@ import org.proviso.core.EnvelopeNumber;
  */
 public record IntakeEnvelopeRow(
         EnvelopeNumber envelopeNo,
-        String receiptNo,
+        @Nullable ReceiptNumber receiptNo,
         String votingLocation,
         @Nullable LocalDateTime receivedAt,
         boolean waits,

@@ -30,7 +30,7 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
         if (returned != here) {
             differences.add("sent back " + envelopes(returned) + "; " + here + (here == 1 ? " is" : " are") + " here");
         }
-        transmittals.forEach(one -> addOf(differences, one.transmittal()));
+        transmittals.forEach(recorded -> addOf(differences, recorded.transmittal()));
         return differences;
     }
 
@@ -42,23 +42,24 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
         return (votingLocation.isEmpty() ? "Envelopes without a voting location:" : votingLocation) + " " + said + ".";
     }
 
-    private static void addOf(List<String> differences, Transmittal one) {
-        if (one.supplied() != null && one.unused() != null) {
-            int used = one.issued() + one.spoiled() + one.unused();
-            if (used != one.supplied()) {
-                differences.add("was given " + one.supplied() + " and accounts for " + used + " (" + one.issued()
-                        + " issued, " + one.spoiled() + " spoiled, " + one.unused() + " unused)");
+    private static void addOf(List<String> differences, Transmittal transmittal) {
+        if (transmittal.supplied() != null && transmittal.unused() != null) {
+            int used = transmittal.issued() + transmittal.spoiled() + transmittal.unused();
+            if (used != transmittal.supplied()) {
+                differences.add("was given " + transmittal.supplied() + " and accounts for " + used + " ("
+                        + transmittal.issued() + " issued, " + transmittal.spoiled() + " spoiled, "
+                        + transmittal.unused() + " unused)");
             }
         }
-        if (!one.sealOut().equals(one.sealIn())) {
-            differences.add("bag " + one.bag() + " went out with seal " + given(one.sealOut())
-                    + " and came back with seal " + given(one.sealIn()));
+        if (!transmittal.sealOut().equals(transmittal.sealIn())) {
+            differences.add("bag " + transmittal.bag() + " went out with seal " + given(transmittal.sealOut())
+                    + " and came back with seal " + given(transmittal.sealIn()));
         }
-        if (Objects.requireNonNullElse(one.scannedInError(), 0) > 0) {
-            differences.add("scanned " + one.scannedInError() + " in error");
+        if (Objects.requireNonNullElse(transmittal.scannedInError(), 0) > 0) {
+            differences.add("scanned " + transmittal.scannedInError() + " in error");
         }
-        if (Objects.requireNonNullElse(one.looseBallots(), 0) > 0) {
-            differences.add("sent " + one.looseBallots() + " loose ballots");
+        if (Objects.requireNonNullElse(transmittal.looseBallots(), 0) > 0) {
+            differences.add("sent " + transmittal.looseBallots() + " loose ballots");
         }
     }
 

@@ -33,16 +33,16 @@ public class LocationReturnService {
         access.demand(Permission.RECEIVE_BAGS);
         Map<String, List<RecordedTransmittal>> byLocation = new LinkedHashMap<>();
         intake.recordedTransmittals(electionId)
-                .forEach(one -> byLocation
-                        .computeIfAbsent(one.transmittal().votingLocation(), any -> new ArrayList<>())
-                        .add(one));
+                .forEach(recorded -> byLocation
+                        .computeIfAbsent(recorded.transmittal().votingLocation(), any -> new ArrayList<>())
+                        .add(recorded));
         Map<String, Integer> here = envelopes.hereByLocation(electionId);
         here.keySet().stream()
                 .filter(place -> !place.isEmpty())
                 .forEach(place -> byLocation.computeIfAbsent(place, any -> List.of()));
         return byLocation.entrySet().stream()
-                .map(one -> new LocationReturn(
-                        one.getKey(), List.copyOf(one.getValue()), here.getOrDefault(one.getKey(), 0)))
+                .map(entry -> new LocationReturn(
+                        entry.getKey(), List.copyOf(entry.getValue()), here.getOrDefault(entry.getKey(), 0)))
                 .sorted(Comparator.comparing(LocationReturn::addsUp))
                 .toList();
     }

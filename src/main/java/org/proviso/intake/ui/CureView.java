@@ -12,6 +12,7 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
@@ -73,14 +74,14 @@ public final class CureView extends Composite<Div> {
             return;
         }
         PlainTable table = new PlainTable("Envelopes found", "Envelope", "Receipt", "Voter", "Voting location", "");
-        for (FoundEnvelope one : all) {
-            ActButton take = new ActButton("Select").quiet().does(() -> take(one));
-            take.setAriaLabel("Select envelope " + one.envelopeNo());
+        for (FoundEnvelope foundEnvelope : all) {
+            ActButton take = new ActButton("Select").quiet().does(() -> take(foundEnvelope));
+            take.setAriaLabel("Select envelope " + foundEnvelope.envelopeNo());
             table.row(List.of(
-                    number(one.envelopeNo().value()),
-                    number(one.receiptNo()),
-                    new Span(one.voter()),
-                    new Span(one.votingLocation()),
+                    number(foundEnvelope.envelopeNo().value()),
+                    number(ReceiptNumber.text(foundEnvelope.receiptNo())),
+                    new Span(foundEnvelope.voter()),
+                    new Span(foundEnvelope.votingLocation()),
                     take));
         }
         found.add(table);
@@ -89,8 +90,8 @@ public final class CureView extends Composite<Div> {
         }
     }
 
-    private void take(FoundEnvelope one) {
-        form.of(one);
+    private void take(FoundEnvelope foundEnvelope) {
+        form.of(foundEnvelope);
         form.begin();
     }
 

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.proviso.core.ElectionId;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.IntakeEnvelopeRow;
@@ -47,8 +48,8 @@ final class EnvelopesPart extends Div {
 
     private static Map<String, String> words() {
         Map<String, String> words = new LinkedHashMap<>();
-        for (EnvelopeFilter one : EnvelopeFilter.values()) {
-            words.put(one.name(), one.words());
+        for (EnvelopeFilter envelopeFilter : EnvelopeFilter.values()) {
+            words.put(envelopeFilter.name(), envelopeFilter.words());
         }
         return words;
     }
@@ -58,7 +59,7 @@ final class EnvelopesPart extends Div {
                 .setHeader("Envelope")
                 .setWidth("6.5rem")
                 .setFlexGrow(0);
-        rows.number("Receipt", "7rem", IntakeEnvelopeRow::receiptNo)
+        rows.number("Receipt", "7rem", line -> ReceiptNumber.text(line.receiptNo()))
                 .words("Voting location", "9rem", line -> place(line.votingLocation()))
                 .words(
                         "Received",

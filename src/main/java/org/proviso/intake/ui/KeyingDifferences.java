@@ -27,30 +27,30 @@ final class KeyingDifferences extends Div {
         add(new Paragraph("Check the envelope again. For each field, choose what it says."));
         PlainTable table = new PlainTable(
                 "Fields keyed differently", "Field", "You keyed", "First keying", "What the envelope says");
-        for (BoxDifference one : differences) {
-            Choice choice = choice(one);
-            choices.put(one, choice);
+        for (BoxDifference difference : differences) {
+            Choice choice = choice(difference);
+            choices.put(difference, choice);
             table.row(List.of(
-                    new Span(label(one.box())),
-                    said(one, one.keyedNow().words()),
-                    said(one, one.keyedBefore().words()),
+                    new Span(label(difference.box())),
+                    said(difference, difference.keyedNow().words()),
+                    said(difference, difference.keyedBefore().words()),
                     choice));
         }
         add(table);
     }
 
-    private static Choice choice(BoxDifference one) {
+    private static Choice choice(BoxDifference difference) {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("", "choose");
         words.put("now", "what I keyed");
         words.put("before", "the first keying");
         Choice choice = new Choice(words);
-        choice.getElement().setAttribute("aria-label", "What the envelope says: " + label(one.box()));
+        choice.getElement().setAttribute("aria-label", "What the envelope says: " + label(difference.box()));
         return choice;
     }
 
-    private static Span said(BoxDifference one, String text) {
-        String words = Code.find(KeyingChoice.class, one.box())
+    private static Span said(BoxDifference difference, String text) {
+        String words = Code.find(KeyingChoice.class, difference.box())
                 .map(choice -> choice.choices().getOrDefault(text, text))
                 .orElseGet(() -> TypedDates.day(text).map(UsDates::digits).orElse(text));
         Span said = new Span(text.isEmpty() ? "empty" : words);
@@ -71,9 +71,9 @@ final class KeyingDifferences extends Div {
 
     /** Copies what was chosen from the first keying into the fields. */
     void into(Map<String, String> boxes) {
-        choices.forEach((one, choice) -> {
+        choices.forEach((difference, choice) -> {
             if (choice.getValue().equals("before")) {
-                put(boxes, one.box(), one.keyedBefore());
+                put(boxes, difference.box(), difference.keyedBefore());
             }
         });
     }

@@ -79,9 +79,9 @@ final class KeyingForm extends Div {
         typed.forEach((box, field) -> field.field().problem(problems.getOrDefault(box.code(), "")));
         statements.problem(problems.getOrDefault(KeyingFormReader.STATEMENTS, ""));
         typed.entrySet().stream()
-                .filter(one -> problems.containsKey(one.getKey().code()))
+                .filter(entry -> problems.containsKey(entry.getKey().code()))
                 .findFirst()
-                .ifPresent(one -> one.getValue().field().focus());
+                .ifPresent(entry -> entry.getValue().field().focus());
     }
 
     void focusFirst() {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
@@ -98,7 +99,7 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
     private static LabeledValues facts(Envelope envelope) {
         Envelope.Cast cast = envelope.cast();
         return new LabeledValues()
-                .number("Receipt", envelope.receiptNo())
+                .number("Receipt", ReceiptNumber.text(envelope.receiptNo()))
                 .add("Voting location", cast.votingLocation().isEmpty() ? "none" : cast.votingLocation())
                 .add("Cast", UsDates.moment(cast.at()))
                 .number("Ballot style", cast.ballotStyle().isEmpty() ? "not given" : cast.ballotStyle());

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Code;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
@@ -107,7 +108,7 @@ final class ReceiveForm extends Div {
         take.getElement().setAttribute("data-finish", true);
         Div acts = new Div(take);
         acts.addClassName("acts");
-        Div one = new Div(
+        Div envelope = new Div(
                 new H2("This envelope"),
                 style,
                 precinct,
@@ -117,8 +118,8 @@ final class ReceiveForm extends Div {
                 number,
                 receipt,
                 acts);
-        one.getElement().setAttribute("data-typing", "hand-in");
-        return one;
+        envelope.getElement().setAttribute("data-typing", "hand-in");
+        return envelope;
     }
 
     private void choose(String name, String label, Map<String, String> first, String... others) {
@@ -149,8 +150,8 @@ final class ReceiveForm extends Div {
         receipt.text(receipt.text().strip().toUpperCase(Locale.ROOT));
         receipt.problem("");
         if (checkDigit && !receipt.text().isEmpty()) {
-            ReceiptNumber.find(receipt.text()).ifPresent(right -> receipt.text(right.written()));
-            ReceiptNumber.slip(receipt.text())
+            CheckedReceipt.find(receipt.text()).ifPresent(right -> receipt.text(right.value()));
+            CheckedReceipt.slip(receipt.text())
                     .ifPresent(slip -> receipt.problem("The receipt number " + slip.words() + "."));
         }
     }
@@ -192,8 +193,8 @@ final class ReceiveForm extends Div {
         String reason = choice("reason");
         return new ReceiveEnvelope(
                 workplace.electionId(),
-                number.text(),
-                receipt.text(),
+                new EnvelopeNumber(number.text()),
+                new ReceiptNumber(receipt.text()),
                 Code.find(Source.class, choice("source")).orElseThrow(),
                 place.text(),
                 precinct.text(),

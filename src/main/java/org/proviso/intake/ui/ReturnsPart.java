@@ -19,7 +19,9 @@ final class ReturnsPart extends Div {
             add(new Paragraph("No transmittals yet. They are loaded with the election's files or entered by hand"
                     + " under Transmittals."));
         }
-        long off = returns.stream().filter(one -> !one.addsUp()).count();
+        long off = returns.stream()
+                .filter(locationReturn -> !locationReturn.addsUp())
+                .count();
         if (!returns.isEmpty()) {
             String rest = (returns.size() - off) + " of " + returns.size() + " are in balance.";
             add(new Paragraph(off == 0 ? "All " + returns.size() + " are in balance." : rest));
@@ -27,24 +29,24 @@ final class ReturnsPart extends Div {
         returns.forEach(this::show);
     }
 
-    private void show(LocationReturn one) {
-        Paragraph sentence = new Paragraph(one.sentence());
-        sentence.setClassName("warn", !one.addsUp());
-        sentence.setClassName("small", one.addsUp());
-        if (!one.addsUp()) {
+    private void show(LocationReturn locationReturn) {
+        Paragraph sentence = new Paragraph(locationReturn.sentence());
+        sentence.setClassName("warn", !locationReturn.addsUp());
+        sentence.setClassName("small", locationReturn.addsUp());
+        if (!locationReturn.addsUp()) {
             sentence.add(" ");
             sentence.add(Links.link("View transmittals", "intake/transmittals"));
         }
-        Paragraph bags = new Paragraph(bags(one));
+        Paragraph bags = new Paragraph(bags(locationReturn));
         bags.addClassNames("soft", "small");
         add(sentence);
-        if (!one.transmittals().isEmpty()) {
+        if (!locationReturn.transmittals().isEmpty()) {
             add(bags);
         }
     }
 
-    private static String bags(LocationReturn one) {
-        return one.transmittals().stream()
+    private static String bags(LocationReturn locationReturn) {
+        return locationReturn.transmittals().stream()
                 .map(sent -> String.format(
                         Locale.US,
                         "bag %s, seal %s",

@@ -74,22 +74,22 @@ final class TransmittalForm extends Div {
     }
 
     void correct(RecordedTransmittal recorded) {
-        Transmittal one = recorded.transmittal();
+        Transmittal transmittal = recorded.transmittal();
         clear();
         corrected = recorded;
-        title.setText("Correct " + one.votingLocation() + ", bag " + one.bag());
-        text("place", one.votingLocation());
-        text("day", one.day() == null ? "" : UsDates.digits(one.day()));
-        text("bag", one.bag());
-        text("seal-out", one.sealOut());
-        text("seal-in", one.sealIn());
-        text("supplied", text(one.supplied()));
-        text("issued", text(one.issued()));
-        text("spoiled", text(one.spoiled()));
-        text("unused", text(one.unused()));
-        text("returned", text(one.returned()));
-        text("in-error", text(one.scannedInError()));
-        text("loose", text(one.looseBallots()));
+        title.setText("Correct " + transmittal.votingLocation() + ", bag " + transmittal.bag());
+        text("place", transmittal.votingLocation());
+        text("day", transmittal.day() == null ? "" : UsDates.digits(transmittal.day()));
+        text("bag", transmittal.bag());
+        text("seal-out", transmittal.sealOut());
+        text("seal-in", transmittal.sealIn());
+        text("supplied", text(transmittal.supplied()));
+        text("issued", text(transmittal.issued()));
+        text("spoiled", text(transmittal.spoiled()));
+        text("unused", text(transmittal.unused()));
+        text("returned", text(transmittal.returned()));
+        text("in-error", text(transmittal.scannedInError()));
+        text("loose", text(transmittal.looseBallots()));
         say();
         field("place").focus();
     }
@@ -130,7 +130,7 @@ final class TransmittalForm extends Div {
             return;
         }
         RecordTransmittal typed = command();
-        Transmittal one = new Transmittal(
+        Transmittal transmittal = new Transmittal(
                 typed.votingLocation(),
                 typed.day(),
                 typed.bag(),
@@ -144,11 +144,11 @@ final class TransmittalForm extends Div {
                 typed.scannedInError(),
                 typed.looseBallots());
         int arrived = here.stream()
-                .filter(place -> place.votingLocation().equals(one.votingLocation()))
+                .filter(place -> place.votingLocation().equals(transmittal.votingLocation()))
                 .mapToInt(LocationReturn::here)
                 .sum();
-        LocationReturn now =
-                new LocationReturn(one.votingLocation(), List.of(new RecordedTransmittal(0, 0, one)), arrived);
+        LocationReturn now = new LocationReturn(
+                transmittal.votingLocation(), List.of(new RecordedTransmittal(0, 0, transmittal)), arrived);
         sentence.setText(now.sentence());
         sentence.setClassName("warn", !now.addsUp());
     }

@@ -68,33 +68,35 @@ public final class TransmittalsView extends Composite<Div> {
                 "Sent back",
                 "Received",
                 "");
-        List<LocationReturn> known =
-                all.stream().filter(one -> !one.transmittals().isEmpty()).toList();
-        known.forEach(one -> one.transmittals().forEach(sent -> row(table, one, sent)));
+        List<LocationReturn> known = all.stream()
+                .filter(locationReturn -> !locationReturn.transmittals().isEmpty())
+                .toList();
+        known.forEach(
+                locationReturn -> locationReturn.transmittals().forEach(sent -> row(table, locationReturn, sent)));
         list.add(known.isEmpty() ? new Span("No transmittals recorded yet. Enter the first one here.") : table);
     }
 
     private void row(PlainTable table, LocationReturn place, RecordedTransmittal sent) {
-        Transmittal one = sent.transmittal();
+        Transmittal transmittal = sent.transmittal();
         List<com.vaadin.flow.component.Component> cells = new ArrayList<>();
-        Span name = new Span(one.votingLocation());
+        Span name = new Span(transmittal.votingLocation());
         name.setClassName("waits", !place.addsUp());
         name.setTitle(place.sentence());
         cells.add(name);
         for (String number : List.of(
-                one.bag(),
-                one.sealOut() + ", " + one.sealIn(),
-                String.valueOf(one.issued()),
-                String.valueOf(one.spoiled()),
-                one.unused() == null ? "" : String.valueOf(one.unused()),
-                String.valueOf(one.returned()),
+                transmittal.bag(),
+                transmittal.sealOut() + ", " + transmittal.sealIn(),
+                String.valueOf(transmittal.issued()),
+                String.valueOf(transmittal.spoiled()),
+                transmittal.unused() == null ? "" : String.valueOf(transmittal.unused()),
+                String.valueOf(transmittal.returned()),
                 String.valueOf(place.here()))) {
             Span cell = new Span(number);
             cell.addClassName("num");
             cells.add(cell);
         }
         ActButton correct = new ActButton("Correct").quiet().does(() -> form.correct(sent));
-        correct.setAriaLabel("Correct " + one.votingLocation() + ", bag " + one.bag());
+        correct.setAriaLabel("Correct " + transmittal.votingLocation() + ", bag " + transmittal.bag());
         cells.add(correct);
         table.row(cells);
     }

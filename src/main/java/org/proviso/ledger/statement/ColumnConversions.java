@@ -65,8 +65,9 @@ final class ColumnConversions {
         return CONVERSIONS.canConvert(String.class, type);
     }
 
-    private static Object key(String text, Class<?> type) {
-        return BeanUtils.instantiateClass(KEYS.get(type), text);
+    /** A column that must not be null holds an empty text where there is no key. */
+    private static @Nullable Object key(String text, Class<?> type) {
+        return text.isEmpty() ? null : BeanUtils.instantiateClass(KEYS.get(type), text);
     }
 
     private static Object code(String text, Class<?> type) {

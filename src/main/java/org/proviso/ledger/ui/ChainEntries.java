@@ -60,8 +60,8 @@ final class ChainEntries extends Composite<RowGrid<LedgerEntry>> {
 
     private static String with(Map<String, Object> payload) {
         return payload.entrySet().stream()
-                .map(one ->
-                        DateWords.code(one.getKey()) + ": " + DateWords.code(shortened(String.valueOf(one.getValue()))))
+                .map(entry -> DateWords.code(entry.getKey()) + ": "
+                        + DateWords.code(shortened(String.valueOf(entry.getValue()))))
                 .collect(Collectors.joining("; "));
     }
 

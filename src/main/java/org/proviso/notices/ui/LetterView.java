@@ -49,7 +49,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
 
     private void show(EnvelopeKey key, int number) {
         Notice notice = notices.notices(key).stream()
-                .filter(one -> one.number() == number)
+                .filter(logged -> logged.number() == number)
                 .findFirst()
                 .orElseThrow(() -> new NotFoundException("There is no such notice."));
         getContent().removeAll();

@@ -34,7 +34,7 @@ final class NoticeSentSheet {
     private void ask() {
         RadioButtonGroup<NoticeChannel> channel = new RadioButtonGroup<>("How");
         channel.setItems(NoticeChannel.values());
-        channel.setItemLabelGenerator(one -> DateWords.code(one.code()));
+        channel.setItemLabelGenerator(noticeChannel -> DateWords.code(noticeChannel.code()));
         channel.setValue(NoticeChannel.MAIL);
         MomentField at = new MomentField("Date and time sent, or voter reached", "sentAt", workplace.now());
         ActDialog[] sheet = new ActDialog[1];

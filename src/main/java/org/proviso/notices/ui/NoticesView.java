@@ -36,7 +36,8 @@ public final class NoticesView extends Composite<Div> {
 
     private static String lead(List<DueNotice> due) {
         long overdue = due.stream().filter(DueNotice::overdue).count();
-        long noAddress = due.stream().filter(one -> !one.to().hasAddress()).count();
+        long noAddress =
+                due.stream().filter(dueNotice -> !dueNotice.to().hasAddress()).count();
         String late = overdue == 0 ? "none overdue" : overdue + " overdue";
         String where = noAddress == 0 ? "" : "; " + noAddress + " without an address, to be notified another way";
         return UsDates.count(due.size(), "letter") + " to send: " + late + where + ".";
@@ -53,16 +54,19 @@ public final class NoticesView extends Composite<Div> {
                 "Notices to send",
                 "No notices to send. A notice appears here when a voter may cure a defect, or a"
                         + " ballot is rejected or counted in part.");
-        grid.number("Envelope", "8rem", one -> one.notice().key().envelopeNo().value())
-                .words("To", "12rem", one -> one.to().name())
-                .words("About", "20rem", one -> NoticeWords.about(one.notice()))
+        grid.number(
+                        "Envelope",
+                        "8rem",
+                        dueNotice -> dueNotice.notice().key().envelopeNo().value())
+                .words("To", "12rem", dueNotice -> dueNotice.to().name())
+                .words("About", "20rem", dueNotice -> NoticeWords.about(dueNotice.notice()))
                 .words("Due", "10rem", this::due)
                 .words("Voter's deadline", "13rem", this::until)
                 .words("How", "9rem", NoticesView::how);
-        grid.addComponentColumn(one -> Links.link(
+        grid.addComponentColumn(dueNotice -> Links.link(
                         "Letter",
-                        "notices/letter/" + one.notice().key().envelopeNo() + "/"
-                                + one.notice().number()))
+                        "notices/letter/" + dueNotice.notice().key().envelopeNo() + "/"
+                                + dueNotice.notice().number()))
                 .setHeader("Letter")
                 .setWidth("6rem")
                 .setFlexGrow(0);
@@ -70,21 +74,22 @@ public final class NoticesView extends Composite<Div> {
         return grid;
     }
 
-    private String due(DueNotice one) {
-        return one.overdue()
-                ? "overdue since " + UsDates.near(one.notice().dueAt().toLocalDate())
+    private String due(DueNotice dueNotice) {
+        return dueNotice.overdue()
+                ? "overdue since " + UsDates.near(dueNotice.notice().dueAt().toLocalDate())
                 : "today";
     }
 
-    private String until(DueNotice one) {
-        if (one.until() == null) {
+    private String until(DueNotice dueNotice) {
+        if (dueNotice.until() == null) {
             return "–";
         }
-        return one.timeIsUp() ? "passed, " + UsDates.near(one.until()) : UsDates.near(one.until());
+        return dueNotice.timeIsUp() ? "passed, " + UsDates.near(dueNotice.until()) : UsDates.near(dueNotice.until());
     }
 
-    private static String how(DueNotice one) {
-        String more = (one.phone().isEmpty() ? "" : ", phone") + (one.email().isEmpty() ? "" : ", email");
-        return (one.to().hasAddress() ? "mail" : "no address") + more;
+    private static String how(DueNotice dueNotice) {
+        String more = (dueNotice.phone().isEmpty() ? "" : ", phone")
+                + (dueNotice.email().isEmpty() ? "" : ", email");
+        return (dueNotice.to().hasAddress() ? "mail" : "no address") + more;
     }
 }

@@ -107,19 +107,21 @@ public final class ReleaseView extends Composite<Div> {
 
     private static List<EnvelopeToOpen> regular(List<EnvelopeToOpen> waiting) {
         return waiting.stream()
-                .filter(one -> !one.decision().ballot().heldApart())
+                .filter(envelope -> !envelope.decision().ballot().heldApart())
                 .toList();
     }
 
     private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {
         RowGrid<EnvelopeToOpen> grid = new RowGrid<>("Envelopes to open", "No envelopes to open.");
-        grid.number("Envelope", "9rem", one -> one.key().envelopeNo().value());
-        grid.addComponentColumn(one -> new OutcomeMark(
-                        OutcomeMark.Shape.valueOf(one.decision().as().name()),
-                        sentence(one.decision().as().words())))
+        grid.number("Envelope", "9rem", envelope -> envelope.key().envelopeNo().value());
+        grid.addComponentColumn(envelope -> new OutcomeMark(
+                        OutcomeMark.Shape.valueOf(envelope.decision().as().name()),
+                        sentence(envelope.decision().as().words())))
                 .setHeader("Decided");
         grid.words(
-                "Kept apart", "14rem", one -> one.decision().ballot().heldApart() ? "yes, court-extended hours" : "");
+                "Kept apart",
+                "14rem",
+                envelope -> envelope.decision().ballot().heldApart() ? "yes, court-extended hours" : "");
         grid.setItems(waiting);
         grid.setHeight("20rem");
         return grid;
@@ -148,7 +150,7 @@ public final class ReleaseView extends Composite<Div> {
 
     private boolean make(ActDialog sheet, Set<EnvelopeToOpen> chosen, String alone) {
         Set<EnvelopeNumber> numbers =
-                chosen.stream().map(one -> one.key().envelopeNo()).collect(Collectors.toSet());
+                chosen.stream().map(envelope -> envelope.key().envelopeNo()).collect(Collectors.toSet());
         ActResult<Batch> made = releases.makeBatch(election, numbers, alone);
         if (made instanceof ActResult.Refused<Batch> refused) {
             return sheet.refuse(refused.words());

@@ -130,11 +130,11 @@ public class LinkService {
         return links.newest(key).map(Link::voterId).orElseThrow();
     }
 
-    private EnvelopeCase confirmed(EnvelopeCase one, Link link, OfficeUser user, String ground) {
-        EnvelopeKey key = one.key();
+    private EnvelopeCase confirmed(EnvelopeCase envelopeCase, Link link, OfficeUser user, String ground) {
+        EnvelopeKey key = envelopeCase.key();
         VoterId voterId = Objects.requireNonNull(link.voterId(), "a link to confirm names its voter");
         links.insert(key, link.confirmed(), snapshot(key), user.userName(), ground);
-        return cases.save(one.of(persons.ofVoter(key.electionId(), voterId)));
+        return cases.save(envelopeCase.of(persons.ofVoter(key.electionId(), voterId)));
     }
 
     private int snapshot(EnvelopeKey key) {

@@ -57,8 +57,9 @@ public class VoterGroupService {
                 .record("put_forward", () -> Map.of("reason", steps.hidden(key, reason)));
     }
 
-    private static Optional<Refusal> notPossible(EnvelopeCase one, SortedSet<EnvelopeKey> others, String reason) {
-        if (one.personId() == null) {
+    private static Optional<Refusal> notPossible(
+            EnvelopeCase envelopeCase, SortedSet<EnvelopeKey> others, String reason) {
+        if (envelopeCase.personId() == null) {
             return Optional.of(Refusal.of(Why.LINK_NOT_SETTLED, "First settle who the voter is."));
         }
         if (others.isEmpty()) {

@@ -189,7 +189,7 @@ public class AssessmentService {
         SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
         for (List<EnvelopeKey> lot : lots(keys)) {
             SortedMap<EnvelopeKey, AssessedCase> assessed = together(lot);
-            assessed.forEach((key, one) -> reports.put(key, one.report()));
+            assessed.forEach((key, assessedCase) -> reports.put(key, assessedCase.report()));
             assessed.keySet().removeAll(assessments.sayingTheSame(electionOf(assessed), kept(assessed)));
             write(assessed);
         }
@@ -208,7 +208,7 @@ public class AssessmentService {
 
     private static Map<EnvelopeKey, List<KeptAssessment>> kept(Map<EnvelopeKey, AssessedCase> assessed) {
         Map<EnvelopeKey, List<KeptAssessment>> kept = new TreeMap<>();
-        assessed.forEach((key, one) -> kept.put(key, one.kept()));
+        assessed.forEach((key, assessedCase) -> kept.put(key, assessedCase.kept()));
         return kept;
     }
 
@@ -224,9 +224,10 @@ public class AssessmentService {
         Map<EnvelopeNumber, EnvelopeCase> now = cases.find(electionId, numbers);
         Map<EnvelopeNumber, Decision> standing = decisions.standing(electionId, numbers);
         reports.forEach((key, report) -> {
-            EnvelopeCase one = Optional.ofNullable(now.get(key.envelopeNo())).orElseThrow();
+            EnvelopeCase envelopeCase =
+                    Optional.ofNullable(now.get(key.envelopeNo())).orElseThrow();
             Optional<Decision> decision = Optional.ofNullable(standing.get(key.envelopeNo()));
-            rooms.publishEvent(new CaseChanged(key, one.state(), report, decision));
+            rooms.publishEvent(new CaseChanged(key, envelopeCase.state(), report, decision));
         });
     }
 

@@ -101,8 +101,8 @@ public class AssessmentStore {
                 .param(electionId)
                 .query(Last.class)
                 .list()
-                .forEach(one -> last.computeIfAbsent(one.envelopeNo(), any -> new ArrayList<>())
-                        .add(one.kept()));
+                .forEach(row -> last.computeIfAbsent(row.envelopeNo(), any -> new ArrayList<>())
+                        .add(row.kept()));
         Set<EnvelopeKey> same = new HashSet<>();
         assessed.forEach((key, ways) -> {
             if (areSame(last.getOrDefault(key.envelopeNo(), List.of()), ways)) {

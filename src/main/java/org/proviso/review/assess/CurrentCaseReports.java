@@ -68,7 +68,8 @@ class CurrentCaseReports {
     private SortedMap<EnvelopeKey, CaseReport> reports(
             ElectionId electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
         List<EnvelopeKey> wanted = cases.all(electionId).stream()
-                .filter(one -> settledToo ? one.state() != CaseState.RECEIVED : !OVER.contains(one.state()))
+                .filter(envelopeCase ->
+                        settledToo ? envelopeCase.state() != CaseState.RECEIVED : !OVER.contains(envelopeCase.state()))
                 .map(EnvelopeCase::key)
                 .toList();
         SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();

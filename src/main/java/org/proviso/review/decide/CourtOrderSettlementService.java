@@ -91,9 +91,9 @@ public class CourtOrderSettlementService {
         return cases.save(seen.to(CaseState.DECIDED).counted(settlement.as() == DecisionOutcome.COUNT));
     }
 
-    private Optional<Refusal> onlyOne(EnvelopeCase one, Settlement settlement) {
-        List<EnvelopeCase> others = groups.of(List.of(one.key())).otherCases(one.key());
-        return SettlementChecks.onlyOne(one, settlement, others, Set.of());
+    private Optional<Refusal> onlyOne(EnvelopeCase envelopeCase, Settlement settlement) {
+        List<EnvelopeCase> others = groups.of(List.of(envelopeCase.key())).otherCases(envelopeCase.key());
+        return SettlementChecks.onlyOne(envelopeCase, settlement, others, Set.of());
     }
 
     private Map<String, Object> entry(EnvelopeKey key, int orderNo) {

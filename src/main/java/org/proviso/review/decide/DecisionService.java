@@ -109,7 +109,7 @@ public class DecisionService {
             return ActResult.accepted(List.of());
         }
         SortedMap<EnvelopeKey, Settlement> wanted = new TreeMap<>();
-        settlements.forEach(one -> wanted.put(one.key(), one));
+        settlements.forEach(settlement -> wanted.put(settlement.key(), settlement));
         Map<EnvelopeKey, Integer> versions = new TreeMap<>();
         wanted.forEach((key, settlement) -> versions.put(key, settlement.version()));
         LockedCases act = door.within(by.recordedBy()).lockAll(versions, groups.others(wanted.keySet()));
@@ -132,12 +132,12 @@ public class DecisionService {
         Set<String> counted = new LinkedHashSet<>();
         SettlementChecks.Judging judging = checks.judging(wanted.firstKey().electionId(), wanted.keySet(), by);
         wanted.forEach((key, settlement) -> {
-            EnvelopeCase one = of(locked, key);
+            EnvelopeCase envelopeCase = of(locked, key);
             SettlementChecks.refusals(
-                            one, settlement, of(assessed, key).report().settled(), judging, counted)
+                            envelopeCase, settlement, of(assessed, key).report().settled(), judging, counted)
                     .forEach(refusal -> refusals.add(refusal.about(key.envelopeNo())));
-            if (settlement.as() != DecisionOutcome.REJECT && one.personId() != null) {
-                counted.add(one.personId());
+            if (settlement.as() != DecisionOutcome.REJECT && envelopeCase.personId() != null) {
+                counted.add(envelopeCase.personId());
             }
         });
         return refusals;

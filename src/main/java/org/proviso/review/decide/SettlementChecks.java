@@ -83,20 +83,24 @@ class SettlementChecks {
 
     /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
     static List<Refusal> refusals(
-            EnvelopeCase one, Settlement settlement, Assessment settled, Judging by, Set<String> countedBeside) {
-        Optional<Refusal> notReady = CaseGraph.refusal(one.state(), CaseAct.DECIDE);
+            EnvelopeCase envelopeCase,
+            Settlement settlement,
+            Assessment settled,
+            Judging by,
+            Set<String> countedBeside) {
+        Optional<Refusal> notReady = CaseGraph.refusal(envelopeCase.state(), CaseAct.DECIDE);
         if (notReady.isPresent()) {
             return List.of(notReady.get());
         }
         List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
                 settlement.as(),
-                new CaseToDecide(settled, settlement.grounds(), by.acts(one.key())),
+                new CaseToDecide(settled, settlement.grounds(), by.acts(envelopeCase.key())),
                 by.book(),
                 by.at()));
-        List<EnvelopeCase> others = by.groups().otherCases(one.key());
+        List<EnvelopeCase> others = by.groups().otherCases(envelopeCase.key());
         Stream.of(
                         held(settled),
-                        onlyOne(one, settlement, others, countedBeside),
+                        onlyOne(envelopeCase, settlement, others, countedBeside),
                         otherCounts(settlement, others),
                         contestsNamed(settlement, settled))
                 .flatMap(Optional::stream)
@@ -114,11 +118,11 @@ class SettlementChecks {
 
     /** Nobody's second envelope counts. */
     static Optional<Refusal> onlyOne(
-            EnvelopeCase one, Settlement settlement, List<EnvelopeCase> others, Set<String> countedBeside) {
+            EnvelopeCase envelopeCase, Settlement settlement, List<EnvelopeCase> others, Set<String> countedBeside) {
         if (settlement.as() == DecisionOutcome.REJECT) {
             return Optional.empty();
         }
-        if (one.personId() == null) {
+        if (envelopeCase.personId() == null) {
             return Optional.of(
                     Refusal.of(Why.LINK_NOT_SETTLED, "Nothing counts before it is settled who the voter is."));
         }
@@ -127,7 +131,7 @@ class SettlementChecks {
                 .map(other -> other.key().envelopeNo())
                 .findFirst();
         return counted.map(number -> another(number.value()))
-                .or(() -> countedBeside.contains(one.personId())
+                .or(() -> countedBeside.contains(envelopeCase.personId())
                         ? Optional.of(another("put to the same vote"))
                         : Optional.empty());
     }

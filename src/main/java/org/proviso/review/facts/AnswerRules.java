@@ -49,7 +49,7 @@ public final class AnswerRules {
     static Optional<RecordedAnswer> last(List<RecordedAnswer> standing) {
         return standing.stream()
                 .filter(answer -> answer.fact().equals(Fact.SIGNATURE_COMPARISON))
-                .reduce((one, later) -> later);
+                .reduce((earlier, later) -> later);
     }
 
     /** What a look means by itself, or after somebody else found the signature different. */

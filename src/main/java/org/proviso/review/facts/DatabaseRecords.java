@@ -93,8 +93,8 @@ record DatabaseRecords(
     }
 
     @Override
-    public boolean sameAddress(Address one, Address other) {
-        return AddressLocator.same(one, other);
+    public boolean sameAddress(Address address, Address other) {
+        return AddressLocator.same(address, other);
     }
 
     @Override

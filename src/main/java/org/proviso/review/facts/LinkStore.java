@@ -61,7 +61,8 @@ public class LinkStore {
     /** The links the match presumes, the first of each envelope. */
     public void insertPresumed(ElectionId electionId, int rollSnapshot, Map<EnvelopeNumber, Link> links) {
         List<Row> rows = links.entrySet().stream()
-                .map(one -> row(new EnvelopeKey(electionId, one.getKey()), one.getValue(), rollSnapshot, null, ""))
+                .map(linked ->
+                        row(new EnvelopeKey(electionId, linked.getKey()), linked.getValue(), rollSnapshot, null, ""))
                 .toList();
         batches.batchUpdate("""
                 insert into link (election_id, envelope_no, link_no, identity, voter_id, probability, likeness,

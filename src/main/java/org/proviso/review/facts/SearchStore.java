@@ -72,8 +72,8 @@ public class SearchStore {
                 .param(electionId)
                 .query(OfEnvelope.class)
                 .list()
-                .forEach(one -> found.computeIfAbsent(one.envelopeNo(), any -> new ArrayList<>())
-                        .add(one.search()));
+                .forEach(row -> found.computeIfAbsent(row.envelopeNo(), any -> new ArrayList<>())
+                        .add(row.search()));
         return found;
     }
 }

@@ -105,7 +105,7 @@ public class VoterGroups {
             Optional.ofNullable(known.get(key))
                     .map(EnvelopeCase::personId)
                     .map(ofPersons::get)
-                    .ifPresent(found -> found.forEach(one -> group.add(one.key())));
+                    .ifPresent(found -> found.forEach(envelopeCase -> group.add(envelopeCase.key())));
             group.remove(key);
             others.put(key, group);
         }
@@ -125,7 +125,7 @@ public class VoterGroups {
     }
 
     private static void keep(Map<EnvelopeKey, EnvelopeCase> known, Collection<EnvelopeCase> found) {
-        found.forEach(one -> known.put(one.key(), one));
+        found.forEach(envelopeCase -> known.put(envelopeCase.key(), envelopeCase));
     }
 
     public SortedSet<EnvelopeKey> ofVoter(ElectionId electionId, VoterId voterId) {

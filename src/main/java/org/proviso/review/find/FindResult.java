@@ -1,8 +1,10 @@
 package org.proviso.review.find;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.review.CaseState;
 
@@ -11,7 +13,11 @@ public record FindResult(List<EnvelopeHit> envelopes, List<VoterHit> voters) {
 
     /** An envelope with the name written on it. */
     public record EnvelopeHit(
-            EnvelopeNumber envelopeNo, String receiptNo, String votingLocation, PersonName name, CaseState state) {}
+            EnvelopeNumber envelopeNo,
+            @Nullable ReceiptNumber receiptNo,
+            String votingLocation,
+            PersonName name,
+            CaseState state) {}
 
     /** A record of the roll, and the numbers of the envelopes linked or presumed linked to it. */
     public record VoterHit(Voter voter, List<EnvelopeNumber> envelopeNos) {}

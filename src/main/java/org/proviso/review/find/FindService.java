@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.ElectionId;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
@@ -73,8 +74,8 @@ public class FindService {
         }
         Set<FindResult.EnvelopeHit> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
         String receipt = sought.typed().toUpperCase(Locale.ROOT);
-        found.addAll(store.receipt(electionId, receipt));
-        ReceiptNumber.find(receipt).ifPresent(number -> found.addAll(store.receipt(electionId, number.written())));
+        ReceiptNumber.find(receipt).ifPresent(number -> found.addAll(store.receipt(electionId, number)));
+        CheckedReceipt.find(receipt).ifPresent(number -> found.addAll(store.receipt(electionId, number)));
         return List.copyOf(found);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.VoterId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -37,7 +38,7 @@ class FindStore {
                 .list();
     }
 
-    List<FindResult.EnvelopeHit> receipt(ElectionId electionId, String receiptNo) {
+    List<FindResult.EnvelopeHit> receipt(ElectionId electionId, ReceiptNumber receiptNo) {
         return jdbc.sql(ENVELOPES + "e.receipt_no = :receipt")
                 .param("election", electionId)
                 .param("receipt", receiptNo)

@@ -52,7 +52,7 @@ class AffectedCases {
                 && !staged.changedLines().isEmpty()) {
             List<String> words =
                     staged.changedLines().stream().map(StateListChange::words).toList();
-            cases.all(electionId).forEach(one -> touched.put(one.key(), words));
+            cases.all(electionId).forEach(envelopeCase -> touched.put(envelopeCase.key(), words));
         }
         if (staged.kind() == SnapshotKind.ROLL) {
             matchAgain(electionId, staged).forEach((key, words) -> touched.merge(key, words, AffectedCases::both));
@@ -60,8 +60,8 @@ class AffectedCases {
         return touched;
     }
 
-    private static List<String> both(List<String> one, List<String> other) {
-        List<String> both = new ArrayList<>(one);
+    private static List<String> both(List<String> words, List<String> other) {
+        List<String> both = new ArrayList<>(words);
         both.addAll(other);
         return both;
     }

@@ -80,7 +80,7 @@ class CaseEventListener {
                 .filter(key -> cases.find(key).isPresent())
                 .toList();
         List<EnvelopeKey> all = cases.all(news.electionId()).stream()
-                .filter(one -> !one.state().isOver())
+                .filter(envelopeCase -> !envelopeCase.state().isOver())
                 .map(EnvelopeCase::key)
                 .toList();
         lookAgain(news.envelopeNos().isEmpty() ? all : named, "A court's order was recorded.");
@@ -92,7 +92,7 @@ class CaseEventListener {
     public void rulesChanged(RulesChanged news) {
         lookAgain(
                 cases.all(news.electionId()).stream()
-                        .filter(one -> !one.state().isOver())
+                        .filter(envelopeCase -> !envelopeCase.state().isOver())
                         .map(EnvelopeCase::key)
                         .toList(),
                 news.because());
@@ -116,8 +116,10 @@ class CaseEventListener {
         SortedSet<EnvelopeKey> touched = groups.others(key);
         touched.add(key);
         touched.forEach(cases::lock);
-        EnvelopeCase one = cases.find(key).orElseThrow();
-        CaseGraph.step(one.state(), CaseAct.KEY).ifAccepted().ifPresent(keyed -> cases.save(one.to(keyed)));
+        EnvelopeCase envelopeCase = cases.find(key).orElseThrow();
+        CaseGraph.step(envelopeCase.state(), CaseAct.KEY)
+                .ifAccepted()
+                .ifPresent(keyed -> cases.save(envelopeCase.to(keyed)));
         if (!links.newest(key).map(Link::isSettled).orElse(false)) {
             match(key);
         }

@@ -82,34 +82,36 @@ public class CaseRecheck {
         }
         SortedMap<EnvelopeKey, CaseReport> reports = service.renew(inOrder);
         List<EnvelopeCase> recalled = new ArrayList<>();
-        for (EnvelopeCase one : locked) {
-            AssessmentRow was = before.get(one.key());
-            CaseReport now = Objects.requireNonNull(reports.get(one.key()), "every locked case is assessed anew");
+        for (EnvelopeCase envelopeCase : locked) {
+            AssessmentRow was = before.get(envelopeCase.key());
+            CaseReport now =
+                    Objects.requireNonNull(reports.get(envelopeCase.key()), "every locked case is assessed anew");
             if (was != null && differs(was, now)) {
-                differences.add(difference(one, was, now, because.getOrDefault(one.key(), List.of())));
-                if (one.state() == CaseState.PROPOSED || one.state() == CaseState.READY) {
-                    recalled.add(recall(one));
+                differences.add(
+                        difference(envelopeCase, was, now, because.getOrDefault(envelopeCase.key(), List.of())));
+                if (envelopeCase.state() == CaseState.PROPOSED || envelopeCase.state() == CaseState.READY) {
+                    recalled.add(recall(envelopeCase));
                 }
             }
         }
-        recalled.forEach(one -> door.record(
+        recalled.forEach(envelopeCase -> door.record(
                 by,
                 LedgerLine.of(
-                        LedgerChain.of(one.key().electionId()),
+                        LedgerChain.of(envelopeCase.key().electionId()),
                         "recalled",
-                        one.key().envelopeNo().value(),
+                        envelopeCase.key().envelopeNo().value(),
                         Map.of())));
         service.announce(reports);
         differences.forEach(rooms::publishEvent);
         return differences;
     }
 
-    private EnvelopeCase recall(EnvelopeCase one) {
+    private EnvelopeCase recall(EnvelopeCase envelopeCase) {
         proposals
-                .newest(one.key())
+                .newest(envelopeCase.key())
                 .filter(Proposal::stands)
                 .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
-        return cases.save(one.to(CaseGraph.after(one.state(), CaseAct.RECALL)));
+        return cases.save(envelopeCase.to(CaseGraph.after(envelopeCase.state(), CaseAct.RECALL)));
     }
 
     private static boolean differs(AssessmentRow was, CaseReport now) {
@@ -123,10 +125,10 @@ public class CaseRecheck {
     }
 
     private static CaseDifference difference(
-            EnvelopeCase one, AssessmentRow was, CaseReport now, List<String> because) {
+            EnvelopeCase envelopeCase, AssessmentRow was, CaseReport now, List<String> because) {
         return new CaseDifference(
-                one.key(),
-                one.state(),
+                envelopeCase.key(),
+                envelopeCase.state(),
                 was.recommendation(),
                 now.recommendation(),
                 was.outlook(),

@@ -77,7 +77,7 @@ public class DeadlineService {
                 .map(rule -> "Passed: " + rule.meaning() + ".")
                 .toList();
         List<EnvelopeKey> waiting = cases.all(electionId).stream()
-                .filter(one -> UNDECIDED.contains(one.state()))
+                .filter(envelopeCase -> UNDECIDED.contains(envelopeCase.state()))
                 .map(EnvelopeCase::key)
                 .toList();
         Map<EnvelopeKey, List<String>> reasons = new LinkedHashMap<>();

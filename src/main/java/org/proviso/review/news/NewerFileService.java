@@ -132,7 +132,10 @@ public class NewerFileService {
     private void record(ElectionId electionId, StagedList staged, OfficeUser user, List<CaseDifference> changed) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put(
-                "changed", changed.stream().map(one -> one.key().envelopeNo()).toList());
+                "changed",
+                changed.stream()
+                        .map(difference -> difference.key().envelopeNo())
+                        .toList());
         payload.put("kind", staged.kind().code());
         payload.put("rows", staged.rows());
         payload.put("voters_touched", staged.touchedVoterIds().size());

@@ -51,8 +51,8 @@ public class ProgramRulesUpdate {
         ResolvedPack pack = rules.keep(electionId).pack();
         Map<EnvelopeKey, List<String>> because = new LinkedHashMap<>();
         cases.all(electionId).stream()
-                .filter(one -> !one.state().isOver())
-                .forEach(one -> because.put(one.key(), BECAUSE));
+                .filter(envelopeCase -> !envelopeCase.state().isOver())
+                .forEach(envelopeCase -> because.put(envelopeCase.key(), BECAUSE));
         List<CaseDifference> differences = watch.lookAgain(because.keySet(), Actor.SYSTEM, because);
         door.record(
                 Actor.SYSTEM,

@@ -41,8 +41,8 @@ record QueuePlace(QueueReason turn, @Nullable LocalDateTime at) {
 
     private static boolean onlySignatureIsOpen(CaseReport report) {
         Set<QuestionHeading> open = report.settled().answered().stream()
-                .filter(one -> one.answer() instanceof Answer.Open)
-                .map(one -> one.question().heading())
+                .filter(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Open)
+                .map(answeredQuestion -> answeredQuestion.question().heading())
                 .collect(Collectors.toSet());
         return open.equals(Set.of(QuestionHeading.SIGNATURE));
     }

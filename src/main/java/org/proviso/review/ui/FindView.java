@@ -13,6 +13,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
@@ -85,24 +86,24 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
 
     private static PlainTable envelopes(List<FindResult.EnvelopeHit> envelopes) {
         PlainTable table = new PlainTable("Envelopes", "Envelope", "Receipt", "Name on it", "Voting location", "State");
-        for (FindResult.EnvelopeHit one : envelopes) {
+        for (FindResult.EnvelopeHit hit : envelopes) {
             table.row(List.<Component>of(
-                    number(one.envelopeNo()),
-                    new Span(one.receiptNo()),
-                    new Span(one.name().listed()),
-                    new Span(one.votingLocation()),
-                    new Span(one.state().spoken())));
+                    number(hit.envelopeNo()),
+                    new Span(ReceiptNumber.text(hit.receiptNo())),
+                    new Span(hit.name().listed()),
+                    new Span(hit.votingLocation()),
+                    new Span(hit.state().spoken())));
         }
         return table;
     }
 
     private static PlainTable voters(List<FindResult.VoterHit> voters) {
         PlainTable table = new PlainTable("Voters", "Voter", "Voter ID", "Date of birth", "Address", "Envelopes");
-        for (FindResult.VoterHit one : voters) {
-            Voter voter = one.voter();
+        for (FindResult.VoterHit hit : voters) {
+            Voter voter = hit.voter();
             Div numbers = new Div();
-            one.envelopeNos().forEach(number -> numbers.add(number(number), new Span(" ")));
-            if (one.envelopeNos().isEmpty()) {
+            hit.envelopeNos().forEach(number -> numbers.add(number(number), new Span(" ")));
+            if (hit.envelopeNos().isEmpty()) {
                 numbers.add(new Span("none"));
             }
             table.row(List.<Component>of(

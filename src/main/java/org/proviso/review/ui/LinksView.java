@@ -76,14 +76,14 @@ class LinksView extends Composite<Div> {
     private static PlainTable table(List<SureLink> sure) {
         PlainTable table = new PlainTable(
                 "Links to confirm", "Envelope", "Name on envelope", "Voter ID", "Likelihood", "Evidence");
-        for (SureLink one : sure) {
-            EnvelopeNumber number = one.seen().key().envelopeNo();
+        for (SureLink link : sure) {
+            EnvelopeNumber number = link.seen().key().envelopeNo();
             table.row(List.<Component>of(
                     Links.link(number.value(), "review/case/" + number),
-                    new Span(one.name().listed()),
-                    new Span(one.voterId().value()),
-                    new Span(MatchWords.words(one.probability())),
-                    new Span(String.join(" ", one.evidence()))));
+                    new Span(link.name().listed()),
+                    new Span(link.voterId().value()),
+                    new Span(MatchWords.words(link.probability())),
+                    new Span(String.join(" ", link.evidence()))));
         }
         return table;
     }

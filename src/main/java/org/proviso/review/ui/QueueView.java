@@ -63,7 +63,7 @@ class QueueView extends Composite<Div> {
     private Component filters() {
         choice(state, "State", List.of(CaseState.OPEN, CaseState.IN_REVIEW, CaseState.PROPOSED), CaseState::spoken);
         choice(outlook, "Outlook", List.of(Recommendation.values()), Recommendation::words);
-        choice(location, "Voting location", queue.locations(election.id()), one -> one);
+        choice(location, "Voting location", queue.locations(election.id()), name -> name);
         mine.addValueChangeListener(event -> show());
         Div filters = new Div(state, outlook, location, mine);
         filters.addClassName("filters");

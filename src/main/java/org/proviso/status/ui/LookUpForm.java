@@ -3,11 +3,10 @@ package org.proviso.status.ui;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
+import org.proviso.core.ReceiptNumber;
 
 /** What a voter typed. Blanks and dashes do not matter, and a birth date is three numbers. */
 record LookUpForm(String receipt, String month, String day, String year) {
-
-    private static final int LONGEST_RECEIPT = 60;
 
     static final LookUpForm EMPTY = new LookUpForm("", "", "", "");
 
@@ -18,8 +17,10 @@ record LookUpForm(String receipt, String month, String day, String year) {
         year = year.strip();
     }
 
-    boolean hasReceipt() {
-        return receipt.codePoints().anyMatch(Character::isLetterOrDigit) && receipt.length() <= LONGEST_RECEIPT;
+    /** Empty if what was typed has neither a letter nor a digit, or is too long. */
+    Optional<ReceiptNumber> receiptNo() {
+        return ReceiptNumber.find(receipt)
+                .filter(number -> number.value().codePoints().anyMatch(Character::isLetterOrDigit));
     }
 
     /** Empty if the three numbers are not a date. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.proviso.access.ClientAddress;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.status.LookupPageInfo;
 import org.proviso.status.LookupResult;
 import org.proviso.status.StatusService;
@@ -53,18 +54,19 @@ class StatusController {
             Locale language) {
         LookUpForm form = new LookUpForm(receipt, month, day, year);
         Optional<LocalDate> born = form.birthDate();
-        if (!form.hasReceipt() || born.isEmpty()) {
+        Optional<ReceiptNumber> receiptNo = form.receiptNo();
+        if (receiptNo.isEmpty() || born.isEmpty()) {
             return unclear(form, born.isEmpty());
         }
-        OptionalLong minutes = guard.minutesToWait(ClientAddress.of(request), form.receipt());
+        OptionalLong minutes = guard.minutesToWait(ClientAddress.of(request), receiptNo.get());
         if (minutes.isPresent()) {
             response.setHeader(HttpHeaders.RETRY_AFTER, String.valueOf(60 * minutes.getAsLong()));
             return page("status/wait", HttpStatus.TOO_MANY_REQUESTS, form).addObject("minutes", minutes.getAsLong());
         }
-        LookupResult own = status.lookUp(form.receipt(), born.get());
+        LookupResult own = status.lookUp(receiptNo.get(), born.get());
         return own instanceof LookupResult.Found found
                 ? page("status/answer", HttpStatus.OK, form)
-                        .addObject("own", answers.of(found, form.receipt(), language))
+                        .addObject("own", answers.of(found, receiptNo.get(), language))
                 : form(form).addObject("nothing", true).addObject("slip", slip((LookupResult.NothingFits) own));
     }
 
@@ -77,7 +79,7 @@ class StatusController {
     private ModelAndView unclear(LookUpForm form, boolean noDate) {
         ModelAndView page = form(form);
         page.setStatus(HttpStatus.UNPROCESSABLE_ENTITY);
-        return page.addObject("noReceipt", !form.hasReceipt()).addObject("noDate", noDate);
+        return page.addObject("noReceipt", form.receiptNo().isEmpty()).addObject("noDate", noDate);
     }
 
     private ModelAndView form(LookUpForm form) {

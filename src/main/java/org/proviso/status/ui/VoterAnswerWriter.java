@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.status.LaterIdentification;
@@ -26,14 +27,14 @@ class VoterAnswerWriter {
         this.messages = messages;
     }
 
-    VoterAnswer of(LookupResult.Found found, String typed, Locale language) {
+    VoterAnswer of(LookupResult.Found found, ReceiptNumber typed, Locale language) {
         PageWords words = new PageWords(messages, language);
         VoterStory story = new VoterStory(found, words);
         boolean identification = found.asks().stream().anyMatch(ask -> ask.ask() == Ask.IDENTIFICATION);
         return new VoterAnswer(
                 title(found, words),
                 mark(found.state()),
-                ReceiptNumber.find(typed).map(ReceiptNumber::written).orElse(typed),
+                CheckedReceipt.find(typed.value()).orElse(typed).value(),
                 words.say(
                         "election",
                         found.election().name(),

@@ -37,7 +37,7 @@ class AgendaServiceTest {
     private static AgendaItem item(TestOffice office, SessionKey key, String envelope) {
         return as("eve", () -> office.the(AgendaService.class).agenda(key)).stream()
                 .map(AgendaLine::item)
-                .filter(one -> one.envelopeNo().equals(new EnvelopeNumber(envelope)))
+                .filter(item -> item.envelopeNo().equals(new EnvelopeNumber(envelope)))
                 .findFirst()
                 .orElseThrow();
     }

@@ -12,6 +12,7 @@ import org.proviso.access.ui.PlainBrowser;
 import org.proviso.browser.RunningOffice;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.intake.IntakeService;
 import org.proviso.ui.frame.OfficeElections;
@@ -44,7 +45,7 @@ class ObserverPagesTest {
     /** Everything of an envelope that says whose it is. */
     private static List<String> whose(Envelope envelope) {
         Envelope.Affirmation said = envelope.affirmation();
-        List<String> words = new ArrayList<>(List.of(envelope.receiptNo()));
+        List<String> words = new ArrayList<>(List.of(ReceiptNumber.text(envelope.receiptNo())));
         words.add(said.name().first() + " " + said.name().last());
         words.add(said.name().last() + ", " + said.name().first());
         if (said.birthDate() != null) {

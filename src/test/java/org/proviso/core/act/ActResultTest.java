@@ -17,7 +17,7 @@ class ActResultTest {
     void an_act_made_of_several_goes_on_until_one_is_refused() {
         List<Integer> reached = new ArrayList<>();
         ActResult<Integer> result = ActResult.accepted(1)
-                .then(one -> ActResult.accepted(one + 1))
+                .then(number -> ActResult.accepted(number + 1))
                 .then(two -> ActResult.<Integer>refused(CLOSED))
                 .then(never -> {
                     reached.add(never);

@@ -33,8 +33,8 @@ public final class ClearCase {
 
     /** Facts as {@code check_in=voted mail_ballots=late+void}; {@code unknown} takes one away. */
     public ClearCase with(String facts) {
-        for (String one : facts.strip().split("\\s+")) {
-            String[] parts = one.split("=");
+        for (String given : facts.strip().split("\\s+")) {
+            String[] parts = given.split("=");
             Fact<?> fact = Fact.find(parts[0]).orElseThrow();
             findings.put(fact, finding(fact, parts[1]));
         }
@@ -80,7 +80,7 @@ public final class ClearCase {
 
     private static FactWord word(Fact<?> fact, String code) {
         return fact.words().stream()
-                .filter(one -> ((FactWord) one).code().equals(code))
+                .filter(word -> ((FactWord) word).code().equals(code))
                 .map(FactWord.class::cast)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(code + " is no word of " + fact.key()));

@@ -10,6 +10,7 @@ import org.proviso.core.Address;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.PersonName;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 
 /** An envelope in good order, cast at the Library at 2 pm with style A, to be changed for a test. */
@@ -56,7 +57,7 @@ final class EnvelopeMaker {
     Envelope make() {
         return new Envelope(
                 new EnvelopeNumber(number),
-                "R-" + number,
+                new ReceiptNumber("R-" + number),
                 source,
                 new Envelope.Cast(place, "1", style, partyBallot, at, extended, inLine, issueReasons),
                 new Envelope.Affirmation(

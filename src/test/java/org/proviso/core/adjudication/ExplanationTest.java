@@ -79,8 +79,9 @@ class ExplanationTest {
     void says_of_one_who_fits_in_part_why_and_not_that_there_are_several() {
         String why =
                 "One voter may match, but the dates of birth differ, as those of a parent, a child or a namesake would.";
-        Candidate one = new Candidate(new VoterId("V1"), 0.6, List.of("Same last name."));
-        small.link = new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same last name."), List.of(one));
+        Candidate candidate = new Candidate(new VoterId("V1"), 0.6, List.of("Same last name."));
+        small.link =
+                new Link(VoterIdentityFact.SEVERAL_FIT, null, 0.6, List.of(why, "Same last name."), List.of(candidate));
         assertThat(page().replaceAll("\\s+", " "))
                 .contains(why + " A reviewer must choose.")
                 .contains("one or more records may be this voter; a reviewer must check")

@@ -130,8 +130,8 @@ final class SmallRecords implements Records {
     }
 
     @Override
-    public boolean sameAddress(Address one, Address other) {
-        return one.line().equals(other.line());
+    public boolean sameAddress(Address address, Address other) {
+        return address.line().equals(other.line());
     }
 
     @Override

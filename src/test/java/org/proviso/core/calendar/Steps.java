@@ -34,7 +34,7 @@ final class Steps {
         return word.equals("any")
                 ? EnumSet.allOf(ClosedDayRule.class)
                 : EnumSet.of(Arrays.stream(ClosedDayRule.values())
-                        .filter(one -> one.code().equals(word))
+                        .filter(rule -> rule.code().equals(word))
                         .findFirst()
                         .orElseThrow());
     }

@@ -145,12 +145,13 @@ class DecisionChecksTest {
     }
 
     private static List<Refusal> all(String as, String facts, Grounds grounds, DecisionParticipants acts) {
-        CaseToDecide one = new CaseToDecide(assessed(facts), grounds, acts);
-        return DecisionChecks.all(as(as), one, EXAMPLE.book(), SmallBoard.OPEN);
+        CaseToDecide toDecide = new CaseToDecide(assessed(facts), grounds, acts);
+        return DecisionChecks.all(as(as), toDecide, EXAMPLE.book(), SmallBoard.OPEN);
     }
 
     private static String codes(List<Refusal> refusals) {
-        return String.join(" ", refusals.stream().map(one -> one.why().code()).toList());
+        return String.join(
+                " ", refusals.stream().map(refusal -> refusal.why().code()).toList());
     }
 
     private static DecisionOutcome as(String code) {

@@ -68,20 +68,20 @@ class MatchingPropertyTest {
             @ForAll("dates") LocalDate b,
             @ForAll @IntRange(max = 9_999) int x,
             @ForAll @IntRange(max = 9_999) int y) {
-        int one = PackedDate.of(a);
+        int date = PackedDate.of(a);
         int other = PackedDate.of(b);
-        assertThat(DateGrade.of(one, other)).isEqualTo(DateGrade.of(other, one));
+        assertThat(DateGrade.of(date, other)).isEqualTo(DateGrade.of(other, date));
         assertThat(NumberGrade.of(Digits.spread(x), Digits.spread(y)))
                 .isEqualTo(NumberGrade.of(Digits.spread(y), Digits.spread(x)));
     }
 
     @Property(tries = 500)
     void addresses_compare_alike_both_ways(@ForAll("lines") String a, @ForAll("lines") String b) {
-        StreetAddress one = AddressNormalizer.parse(a, "");
+        StreetAddress address = AddressNormalizer.parse(a, "");
         StreetAddress other = AddressNormalizer.parse(b, "");
         UnaryOperator<String> bodies = street -> StreetName.of(street).body();
-        assertThat(AddressGrade.of(one, 49871, other, 49872, bodies))
-                .isEqualTo(AddressGrade.of(other, 49872, one, 49871, bodies));
+        assertThat(AddressGrade.of(address, 49871, other, 49872, bodies))
+                .isEqualTo(AddressGrade.of(other, 49872, address, 49871, bodies));
     }
 
     /** The quick look that spares a comparison of spellings never spares one that would have found something. */

@@ -60,11 +60,11 @@ class WeightEstimationTest {
 
     @Test
     void the_same_envelopes_give_the_same_links_on_any_number_of_threads() {
-        List<BestCandidate> one =
+        List<BestCandidate> onOneThread =
                 new Matcher(index).estimatedFrom(election.envelopes, 1).pairAll(election.envelopes, 1);
-        List<BestCandidate> three =
+        List<BestCandidate> onThreeThreads =
                 new Matcher(index).estimatedFrom(election.envelopes, 3).pairAll(election.envelopes, 3);
-        assertThat(three).isEqualTo(one);
+        assertThat(onThreeThreads).isEqualTo(onOneThread);
     }
 
     private static MatchQuery withWrongLastDigit(MatchQuery query) {

@@ -45,9 +45,9 @@ class SignatureFilesTest {
         assertThat(found.voters()).extracting("voterId").containsExactly(new VoterId("V-1"), new VoterId("V-1"));
         assertThat(found.voters()).extracting("number").containsExactly(1, 2);
         assertThat(found.voters()).extracting("image.mediaType").containsExactly("image/jpeg", "image/png");
-        assertThat(found.envelopes()).singleElement().satisfies(one -> {
-            assertThat(one.envelopeNo().value()).isEqualTo("E-1");
-            assertThat(one.image().content()).isEqualTo(PNG);
+        assertThat(found.envelopes()).singleElement().satisfies(signature -> {
+            assertThat(signature.envelopeNo().value()).isEqualTo("E-1");
+            assertThat(signature.image().content()).isEqualTo(PNG);
         });
     }
 

@@ -59,13 +59,13 @@ class AssessmentStoreTest {
                 .extracting(row -> row.key().envelopeNo())
                 .isSorted();
         SampleCases later = primary.cases().confirmed();
-        CaseReport one = later.reports().get(1);
-        EnvelopeKey key = key(one.envelope().envelopeNo());
-        List<KeptAssessment> ways = KeptAssessment.of(one, Map.of(), later.book(), later.asOf());
+        CaseReport report = later.reports().get(1);
+        EnvelopeKey key = key(report.envelope().envelopeNo());
+        List<KeptAssessment> ways = KeptAssessment.of(report, Map.of(), later.book(), later.asOf());
         assertThat(store.sayingTheSame(new ElectionId(ID), Map.of(key, ways))).isEmpty();
         assertThat(store.insert(new ElectionId(ID), Map.of(key, ways))).isEqualTo(Map.of(key, 2));
         assertThat(store.sayingTheSame(new ElectionId(ID), Map.of(key, ways))).containsExactly(key);
-        AssessmentRow newest = row(key, one, later);
+        AssessmentRow newest = row(key, report, later);
         assertThat(store.latest(key)).contains(newest);
         List<AssessmentRow> expected = new ArrayList<>(first);
         expected.set(1, newest);

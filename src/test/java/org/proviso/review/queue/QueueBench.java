@@ -85,9 +85,9 @@ public final class QueueBench {
         long most = 0;
         long start = System.nanoTime();
         for (int i = 0; i < times; i++) {
-            long one = System.nanoTime();
+            long begun = System.nanoTime();
             work.run();
-            most = Math.max(most, System.nanoTime() - one);
+            most = Math.max(most, System.nanoTime() - begun);
         }
         double mean = (System.nanoTime() - start) / 1e6 / times;
         System.out.printf(Locale.ROOT, "%s: %.1f ms, at most %.1f%n", what, mean, most / 1e6);

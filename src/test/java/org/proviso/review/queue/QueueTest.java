@@ -35,8 +35,8 @@ class QueueTest {
         List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 60));
         assertThat(rows)
                 .hasSize(60)
-                .isSortedAccordingTo((one, other) ->
-                        Integer.compare(one.turn().rank(), other.turn().rank()));
+                .isSortedAccordingTo((row, other) ->
+                        Integer.compare(row.turn().rank(), other.turn().rank()));
         EnvelopeNumber first = taken(as("ada", () -> queue.takeNext(new ElectionId(Primary.ID), List.of())));
         EnvelopeNumber second = taken(as("ben", () -> queue.takeNext(new ElectionId(Primary.ID), List.of())));
         assertThat(first.value()).isEqualTo(rows.get(0).envelopeNo().value());
@@ -68,7 +68,7 @@ class QueueTest {
         assertThat(rows).isNotEmpty().allMatch(row -> row.outlook() == Recommendation.REJECT);
         assertThat(as("ada", () -> queue.count(rejects))).isEqualTo(rows.size());
         String place = as("ada", () -> queue.locations(new ElectionId(Primary.ID))).stream()
-                .filter(one -> !one.isEmpty())
+                .filter(location -> !location.isEmpty())
                 .findFirst()
                 .orElseThrow();
         QueueFilter there = new QueueFilter(new ElectionId(Primary.ID), null, null, place, null);
@@ -86,7 +86,7 @@ class QueueTest {
         List<QueueRow> rows = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
         QueueRow last = rows.stream()
                 .filter(row -> row.turn() == QueueReason.IN_TURN)
-                .reduce((one, later) -> later)
+                .reduce((earlier, later) -> later)
                 .orElseThrow();
         store.changed(new EnvelopeKey(new ElectionId(Primary.ID), last.envelopeNo()));
         List<QueueRow> now = as("ada", () -> services.the(QueueService.class).page(open(), 0, 60));
@@ -106,15 +106,15 @@ class QueueTest {
         Primary.loaded(services);
         SecondReviewQueueService waiting = services.the(SecondReviewQueueService.class);
         List<SureLink> sure = as("ada", () -> waiting.sureLinks(new ElectionId(Primary.ID), 5));
-        assertThat(sure).hasSize(5).allMatch(one -> !one.evidence().isEmpty());
+        assertThat(sure).hasSize(5).allMatch(link -> !link.evidence().isEmpty());
         as(
                 "ada",
                 () -> services.the(LinkService.class)
                         .confirmTogether(sure.stream().map(SureLink::seen).toList()));
         assertThat(as("ada", () -> waiting.sureLinks(new ElectionId(Primary.ID), 60)))
-                .extracting(one -> one.seen().key())
+                .extracting(link -> link.seen().key())
                 .doesNotContainAnyElementsOf(
-                        sure.stream().map(one -> one.seen().key()).toList());
+                        sure.stream().map(link -> link.seen().key()).toList());
     }
 
     @OnBothDatabases

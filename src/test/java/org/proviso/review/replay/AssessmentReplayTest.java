@@ -106,7 +106,7 @@ class AssessmentReplayTest {
         assertThat(verdict.differing()).isEqualTo(WAYS);
         assertThat(verdict.first())
                 .hasSize(20)
-                .allSatisfy(one -> assertThat(one.why())
+                .allSatisfy(difference -> assertThat(difference.why())
                         .startsWith("it cannot be made again: The rules kept for tamarack-primary")
                         .contains("were changed"));
     }

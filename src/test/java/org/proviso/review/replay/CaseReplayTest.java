@@ -66,12 +66,12 @@ class CaseReplayTest {
         EnvelopeNumber rejected = worked.decidedAs(DecisionOutcome.REJECT).envelopeNo();
         EnvelopeNumber proposed = worked.primary().envelope("in_order").envelopeNo();
         List<String> unnoticed = new ArrayList<>();
-        for (Tampering one : Tampering.all(counted, rejected, proposed)) {
+        for (Tampering tampering : Tampering.all(counted, rejected, proposed)) {
             office.the(TransactionTemplate.class).executeWithoutResult(attempt -> {
-                int rows = office.jdbc().sql(one.sql()).update();
+                int rows = office.jdbc().sql(tampering.sql()).update();
                 TableComparison found = replay(office);
-                if (rows != 1 || !one.isNamedIn(found.first())) {
-                    unnoticed.add(one + " changed " + rows + " rows and gave " + found.first());
+                if (rows != 1 || !tampering.isNamedIn(found.first())) {
+                    unnoticed.add(tampering + " changed " + rows + " rows and gave " + found.first());
                 }
                 attempt.setRollbackOnly();
             });

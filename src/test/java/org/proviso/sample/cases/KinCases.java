@@ -18,9 +18,9 @@ final class KinCases {
 
     void twins(int pairs) {
         desk.times(pairs, () -> {
-            Resident one = take(Kin.TWIN);
-            alike(one, "twin");
-            alike(kin(one), "twin");
+            Resident resident = take(Kin.TWIN);
+            alike(resident, "twin");
+            alike(kin(resident), "twin");
         });
     }
 
@@ -43,13 +43,13 @@ final class KinCases {
     /** Father and son at one address, and nothing on the envelope says which of them. */
     void eitherOfTwo(int count) {
         desk.times(count, () -> {
-            Resident one = take(Kin.SENIOR);
-            Resident other = kin(one);
-            one.suffix = "";
-            one.middle = "";
+            Resident resident = take(Kin.SENIOR);
+            Resident other = kin(resident);
+            resident.suffix = "";
+            resident.middle = "";
             other.suffix = "";
             other.middle = "";
-            DraftEnvelope draft = alike(one, "fits_two_people").empty("date_of_birth", "left_blank");
+            DraftEnvelope draft = alike(resident, "fits_two_people").empty("date_of_birth", "left_blank");
             draft.empty("id_last4", "left_blank").set("drivers_license", "").only();
             draft.note("also fits voter " + other.voterId() + "; the signature tells");
         });

@@ -61,13 +61,13 @@ public final class Households {
     }
 
     private void twins() {
-        Resident one = stranger(home(), dice.between(18, 60));
-        Resident other = relative(one, one.woman, one.born);
-        while (other.first.equals(one.first)) {
-            other.first = county.names.given(one.woman, one.born.getYear(), dice);
+        Resident resident = stranger(home(), dice.between(18, 60));
+        Resident other = relative(resident, resident.woman, resident.born);
+        while (other.first.equals(resident.first)) {
+            other.first = county.names.given(resident.woman, resident.born.getYear(), dice);
         }
-        Resident.alike(one, Kin.TWIN, other, Kin.TWIN);
-        add(one);
+        Resident.alike(resident, Kin.TWIN, other, Kin.TWIN);
+        add(resident);
         add(other);
     }
 

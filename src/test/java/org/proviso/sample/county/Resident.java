@@ -44,11 +44,11 @@ public final class Resident {
     }
 
     /** Names two people as easily mistaken for one another: the first sees the second as that kin. */
-    public static void alike(Resident one, Kin oneSees, Resident other, Kin otherSees) {
-        one.kin = other;
-        one.kinIs = oneSees;
-        other.kin = one;
-        other.kinIs = otherSees;
+    public static void alike(Resident first, Kin firstSees, Resident second, Kin secondSees) {
+        first.kin = second;
+        first.kinIs = firstSees;
+        second.kin = first;
+        second.kinIs = secondSees;
     }
 
     public String voterId() {

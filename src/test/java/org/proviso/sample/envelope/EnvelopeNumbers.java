@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.proviso.core.ReceiptNumber;
+import org.proviso.core.CheckedReceipt;
 import org.proviso.sample.county.Dice;
 
 /** Gives envelopes their numbers in the order of locations and hours, and each voter a receipt number. */
@@ -33,7 +33,7 @@ public final class EnvelopeNumbers {
     }
 
     private String receipt() {
-        String number = ReceiptNumber.of(dice.digits(8)).written();
+        String number = CheckedReceipt.of(dice.digits(8)).value();
         return receipts.add(number) ? number : receipt();
     }
 }

@@ -81,8 +81,8 @@ class SignatureDrawingTest {
     }
 
     /** How unlike the amounts of ink are, column by column and line by line. */
-    private static double difference(byte[] one, byte[] other) {
-        double[] a = profile(one);
+    private static double difference(byte[] shades, byte[] other) {
+        double[] a = profile(shades);
         double[] b = profile(other);
         double sum = 0;
         for (int i = 0; i < a.length; i++) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.proviso.Proviso;
 import org.proviso.access.ui.PlainBrowser;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.status.StatusLines;
@@ -47,7 +48,7 @@ class StatusPageTest {
     }
 
     private void line(String receipt, VoterCaseState state, List<Reason> reasons, List<VoterAsk> asks) {
-        StatusLines.put(server, receipt, BORN, state, reasons, asks);
+        StatusLines.put(server, new ReceiptNumber(receipt), BORN, state, reasons, asks);
     }
 
     private HttpResponse<String> lookUp(String receipt, String month, String day, String year) {
@@ -135,7 +136,7 @@ class StatusPageTest {
         assertThat(lookUp("1111-2222-3", "3", "12", "1984").body())
                 .contains("Your ballot was counted")
                 .doesNotContain(slip);
-        StatusLines.remove(server, "1111-2222-3");
+        StatusLines.remove(server, new ReceiptNumber("1111-2222-3"));
     }
 
     @Test

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
-import org.proviso.core.ReceiptNumber.Problem;
+import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;

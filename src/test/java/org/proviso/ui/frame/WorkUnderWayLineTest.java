@@ -67,11 +67,11 @@ class WorkUnderWayLineTest {
 
     @Test
     void two_who_wait_on_one_page_do_not_end_each_others_asking() {
-        var one = AutoRefresh.begin(page, 500, () -> {});
+        var asking = AutoRefresh.begin(page, 500, () -> {});
         var other = AutoRefresh.begin(page, 500, () -> {});
-        one.remove();
+        asking.remove();
         assertThat(page.getPollInterval()).isEqualTo(500);
-        one.remove();
+        asking.remove();
         other.remove();
         assertThat(page.getPollInterval()).isEqualTo(-1);
     }

@@ -100,8 +100,8 @@ public final class Explanation {
     private void stillToDo() {
         List<String> open = report.stillOpen();
         String label = "Still to do";
-        for (String one : open) {
-            page.labelled(label, one);
+        for (String question : open) {
+            page.labelled(label, question);
             label = "";
         }
     }

@@ -52,10 +52,11 @@ public record LawLine(
 
     private static LawLine of(CaseReport report, QuestionHeading heading) {
         List<AnsweredQuestion> answered = report.presumed().answered().stream()
-                .filter(one -> one.question().heading() == heading)
+                .filter(answeredQuestion -> answeredQuestion.question().heading() == heading)
                 .toList();
         List<AnsweredQuestion> unfolded = answered.stream()
-                .filter(one -> !isPlain(one.answer()) && !report.waitsForVoter(one))
+                .filter(answeredQuestion ->
+                        !isPlain(answeredQuestion.answer()) && !report.waitsForVoter(answeredQuestion))
                 .toList();
         boolean waits = unfolded.isEmpty() && answered.stream().anyMatch(report::waitsForVoter);
         return new LawLine(
@@ -75,7 +76,8 @@ public record LawLine(
         if (unfolded.isEmpty()) {
             return Status.CLEAR;
         }
-        boolean defect = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Defect);
+        boolean defect =
+                unfolded.stream().anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Defect);
         return defect ? Status.DEFECT : Status.OPEN;
     }
 
@@ -83,17 +85,19 @@ public record LawLine(
         if (unfolded.isEmpty()) {
             return shortest(answered);
         }
-        boolean anyDefect = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Defect);
-        boolean anyOpen = unfolded.stream().anyMatch(one -> one.answer() instanceof Answer.Open);
+        boolean anyDefect =
+                unfolded.stream().anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Defect);
+        boolean anyOpen =
+                unfolded.stream().anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Open);
         return anyDefect ? (anyOpen ? "defect, and some questions are open" : "defect") : "open";
     }
 
     /** Of several clear answers the one that says most. */
     private static String shortest(List<AnsweredQuestion> answered) {
         List<String> words = new ArrayList<>();
-        for (AnsweredQuestion one : answered) {
-            String answer = one.answer().words();
-            if (one.answer() instanceof Answer.Clear && !words.contains(answer)) {
+        for (AnsweredQuestion answeredQuestion : answered) {
+            String answer = answeredQuestion.answer().words();
+            if (answeredQuestion.answer() instanceof Answer.Clear && !words.contains(answer)) {
                 words.add(answer);
             }
         }
@@ -112,27 +116,27 @@ public record LawLine(
         };
     }
 
-    private static LawDetail detail(AnsweredQuestion one) {
-        String asks = one.question().asks();
-        boolean again = asks.equals(one.question().heading().asks());
-        boolean expects = one.answer() instanceof Answer.Open open && open.expected() != null;
+    private static LawDetail detail(AnsweredQuestion answeredQuestion) {
+        String asks = answeredQuestion.question().asks();
+        boolean again = asks.equals(answeredQuestion.question().heading().asks());
+        boolean expects = answeredQuestion.answer() instanceof Answer.Open open && open.expected() != null;
         return new LawDetail(
-                one,
-                (again ? "" : asks + " ") + one.answer().words() + ".",
-                expects ? "The records suggest: " + lower(expected(one)) + "." : "",
-                evidence(List.of(one)),
-                references(one).distinct().toList());
+                answeredQuestion,
+                (again ? "" : asks + " ") + answeredQuestion.answer().words() + ".",
+                expects ? "The records suggest: " + lower(expected(answeredQuestion)) + "." : "",
+                evidence(List.of(answeredQuestion)),
+                references(answeredQuestion).distinct().toList());
     }
 
-    private static String expected(AnsweredQuestion one) {
-        Answer expected = ((Answer.Open) one.answer()).expected();
+    private static String expected(AnsweredQuestion answeredQuestion) {
+        Answer expected = ((Answer.Open) answeredQuestion.answer()).expected();
         return expected == null ? "" : expected.words();
     }
 
     private static List<String> evidence(List<AnsweredQuestion> answered) {
         Set<String> words = new LinkedHashSet<>();
-        for (AnsweredQuestion one : answered) {
-            one.evidence().stream()
+        for (AnsweredQuestion answeredQuestion : answered) {
+            answeredQuestion.evidence().stream()
                     .filter(evidence -> SAID.contains(evidence.source()))
                     .map(Evidence::words)
                     .forEach(words::add);
@@ -140,8 +144,8 @@ public record LawLine(
         return List.copyOf(words);
     }
 
-    private static Stream<String> references(AnsweredQuestion one) {
-        return one.answer().restsOn().stream()
+    private static Stream<String> references(AnsweredQuestion answeredQuestion) {
+        return answeredQuestion.answer().restsOn().stream()
                 .map(given -> given.reference().words() + ": " + given.rule().meaning() + ": "
                         + given.value().inWords() + basis(given) + ".");
     }

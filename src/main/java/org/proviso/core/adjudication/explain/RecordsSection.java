@@ -21,8 +21,8 @@ final class RecordsSection {
 
     static void write(CaseReport report, TextPage page) {
         Set<String> lines = new LinkedHashSet<>();
-        for (AnsweredQuestion one : report.presumed().answered()) {
-            for (Evidence evidence : one.evidence()) {
+        for (AnsweredQuestion answeredQuestion : report.presumed().answered()) {
+            for (Evidence evidence : answeredQuestion.evidence()) {
                 if (SHOWN.contains(evidence.source())) {
                     lines.add(evidence.words());
                 }

@@ -58,8 +58,8 @@ public final class AddressLocator {
     }
 
     /** The same house number and street; {@link Records#sameAddress}. */
-    public static boolean same(Address one, Address other) {
-        StreetAddress a = AddressNormalizer.parse(one);
+    public static boolean same(Address address, Address other) {
+        StreetAddress a = AddressNormalizer.parse(address);
         StreetAddress b = AddressNormalizer.parse(other);
         return a.houseNumber() != 0
                 && a.houseNumber() == b.houseNumber()

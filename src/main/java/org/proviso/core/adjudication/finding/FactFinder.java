@@ -92,8 +92,8 @@ public final class FactFinder {
     }
 
     private void recorded(Envelope envelope, Map<Fact<?>, Finding> findings) {
-        for (RecordedFact one : records.recorded(envelope.envelopeNo())) {
-            findings.put(one.fact(), new Finding(one.words(), List.of(one.evidence())));
+        for (RecordedFact recordedFact : records.recorded(envelope.envelopeNo())) {
+            findings.put(recordedFact.fact(), new Finding(recordedFact.words(), List.of(recordedFact.evidence())));
         }
         Finding compared = findings.getOrDefault(Fact.SIGNATURE_COMPARISON, Finding.UNKNOWN);
         if (compared.says(SignatureComparisonFact.DIFFERS_BY_TWO)) {

@@ -70,14 +70,14 @@ public record Link(
 
     private boolean lists(List<Candidate> others) {
         return others.stream()
-                .filter(one -> one.probability() >= LEAST_SHOWN)
-                .allMatch(one -> candidates.stream().anyMatch(own -> alike(own, one)));
+                .filter(candidate -> candidate.probability() >= LEAST_SHOWN)
+                .allMatch(candidate -> candidates.stream().anyMatch(own -> alike(own, candidate)));
     }
 
-    private static boolean alike(Candidate one, Candidate other) {
-        return one.voterId().equals(other.voterId())
-                && one.evidence().equals(other.evidence())
-                && Math.abs(one.probability() - other.probability()) < LEAST_SHOWN;
+    private static boolean alike(Candidate candidate, Candidate other) {
+        return candidate.voterId().equals(other.voterId())
+                && candidate.evidence().equals(other.evidence())
+                && Math.abs(candidate.probability() - other.probability()) < LEAST_SHOWN;
     }
 
     /** The link with a person's word on it. */

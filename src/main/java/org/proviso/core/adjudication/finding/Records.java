@@ -48,7 +48,7 @@ public interface Records {
     LocatedAddress locate(Address address);
 
     /** Whether two addresses as written are the same house and street. */
-    boolean sameAddress(Address one, Address other);
+    boolean sameAddress(Address address, Address other);
 
     /** Whether an address as written may be a misspelling of the other: the same house, and a street one error away. */
     boolean differsByASlip(Address written, Address other);

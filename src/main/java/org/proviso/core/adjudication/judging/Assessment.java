@@ -51,8 +51,9 @@ public record Assessment(
     /** The outlook of this case, under the same setting. */
     public Assessment outlook(QuestionContext setting) {
         List<AnsweredQuestion> expected = new ArrayList<>();
-        for (AnsweredQuestion one : answered) {
-            expected.add(new AnsweredQuestion(one.question(), expected(one.answer()), one.evidence()));
+        for (AnsweredQuestion answeredQuestion : answered) {
+            expected.add(new AnsweredQuestion(
+                    answeredQuestion.question(), expected(answeredQuestion.answer()), answeredQuestion.evidence()));
         }
         return assess(facts, expected, setting);
     }
@@ -66,8 +67,8 @@ public record Assessment(
     /** What the answers that are open still lack, in the order of the questions. */
     public List<String> stillOpen() {
         Set<String> open = new LinkedHashSet<>();
-        for (AnsweredQuestion one : answered) {
-            if (one.answer() instanceof Answer.Open missing) {
+        for (AnsweredQuestion answeredQuestion : answered) {
+            if (answeredQuestion.answer() instanceof Answer.Open missing) {
                 open.add(missing.missing());
             }
         }

@@ -34,9 +34,9 @@ final class AssessmentJson {
         return CanonicalJson.of(text);
     }
 
-    private static Map<String, Object> answered(AnsweredQuestion one) {
-        Map<String, Object> text = answer(one.answer());
-        text.put("question", one.question().key());
+    private static Map<String, Object> answered(AnsweredQuestion answeredQuestion) {
+        Map<String, Object> text = answer(answeredQuestion.answer());
+        text.put("question", answeredQuestion.question().key());
         return text;
     }
 

@@ -67,7 +67,8 @@ final class TupleChecks {
                 found.merge(
                         promise,
                         asked,
-                        (one, other) -> other.tuple().known() < one.tuple().known() ? other : one);
+                        (question, other) ->
+                                other.tuple().known() < question.tuple().known() ? other : question);
             }
         }));
         promises.keySet().forEach(promise -> {
@@ -94,7 +95,7 @@ final class TupleChecks {
 
     private static boolean countsTwice(AllAnswers.QuestionAtTuple asked) {
         return !asked.kind().blocksCounting()
-                && VOTED.stream().anyMatch(one -> asked.tuple().holds(one.fact(), one.word()))
+                && VOTED.stream().anyMatch(voted -> asked.tuple().holds(voted.fact(), voted.word()))
                 && !lawSaysSo(asked.answer());
     }
 

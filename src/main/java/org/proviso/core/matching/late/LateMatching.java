@@ -66,7 +66,7 @@ public final class LateMatching {
                 .map(match -> match.candidates().get(0).voterId())
                 .collect(Collectors.toSet());
         again.stream()
-                .map(one -> claims.get(one.envelopeNo()))
+                .map(query -> claims.get(query.envelopeNo()))
                 .filter(Objects::nonNull)
                 .forEach(claimed::add);
         NearVoters near = new NearVoters();
@@ -81,7 +81,7 @@ public final class LateMatching {
                 .map(Candidate::voterId)
                 .collect(Collectors.toSet());
         return open.stream()
-                .filter(one -> again.contains(one) || candidates.contains(claims.get(one.envelopeNo())))
+                .filter(query -> again.contains(query) || candidates.contains(claims.get(query.envelopeNo())))
                 .toList();
     }
 

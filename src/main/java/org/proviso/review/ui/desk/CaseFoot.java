@@ -123,8 +123,9 @@ final class CaseFoot extends Div {
         return report.link().identity() == VoterIdentityFact.PRESUMED
                 && report.stillOpen().size() == 1
                 && report.presumed().answered().stream()
-                        .filter(one -> one.answer() instanceof Answer.Open)
-                        .allMatch(one -> one.question().heading() == QuestionHeading.VOTER)
+                        .filter(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Open)
+                        .allMatch(
+                                answeredQuestion -> answeredQuestion.question().heading() == QuestionHeading.VOTER)
                 && report.outlook().outcome().recommendation() == Recommendation.COUNT;
     }
 

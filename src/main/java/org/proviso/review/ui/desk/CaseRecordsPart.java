@@ -38,7 +38,7 @@ final class CaseRecordsPart extends Div {
         if (file.around().voters().isEmpty() || link.identity() == VoterIdentityFact.SEVERAL_FIT) {
             section.add(new Paragraph(nobody(link)));
         }
-        file.around().voters().forEach(one -> section.add(new VoterLine(one)));
+        file.around().voters().forEach(possibleVoter -> section.add(new VoterLine(possibleVoter)));
         section.add(timeLine(file.around().timeLine()));
         if (!file.around().homes().isEmpty()) {
             section.add(homes(file.around().homes()));

@@ -43,7 +43,7 @@ final class HeadingActs extends Div {
     /** Every fact that the questions under a heading read. */
     static Set<Fact<?>> facts(CasePageContext desk, LawLine line) {
         return desk.file().report().presumed().answered().stream()
-                .filter(one -> one.question().heading() == line.heading())
+                .filter(answeredQuestion -> answeredQuestion.question().heading() == line.heading())
                 .map(AnsweredQuestion::question)
                 .flatMap(question -> question.reads().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));

@@ -91,7 +91,7 @@ final class LawRow extends NativeDetails {
             if (here && answer.kind() == AnswerKind.OTHERWISE) {
                 String words = answer.words().stream()
                         .map(word -> word.meaning())
-                        .reduce((one, other) -> one + "; " + other)
+                        .reduce((said, other) -> said + "; " + other)
                         .orElse("");
                 Paragraph given =
                         new Paragraph("Overridden by a person: " + words + ". \u201C" + answer.reason() + "\u201D");

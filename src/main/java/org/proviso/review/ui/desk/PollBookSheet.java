@@ -23,10 +23,10 @@ final class PollBookSheet extends CaseSheet {
             return desk.fromSheet(
                     refusing,
                     "Envelope " + desk.number() + ": poll book check recorded.",
-                    one -> desk.acts()
+                    caseVersion -> desk.acts()
                             .answers()
-                            .recordPollBook(
-                                    new PollBookSeen(one.key(), one.version(), signed.getValue(), seen.getValue())));
+                            .recordPollBook(new PollBookSeen(
+                                    caseVersion.key(), caseVersion.version(), signed.getValue(), seen.getValue())));
         });
         signed.setItems(true, false);
         signed.setItemLabelGenerator(

@@ -77,7 +77,8 @@ final class UnassignedCaseActs {
         return desk.file()
                 .work()
                 .proposed()
-                .map(one -> one.by() + " proposed: " + one.proposal().as().words() + "." + waits)
+                .map(details ->
+                        details.by() + " proposed: " + details.proposal().as().words() + "." + waits)
                 .orElse(waits.strip());
     }
 

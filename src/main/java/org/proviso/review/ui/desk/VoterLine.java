@@ -12,15 +12,15 @@ import org.proviso.ui.UsDates;
 /** A possible voter: name, likelihood in a word (figure on demand), record, evidence. */
 final class VoterLine extends Div {
 
-    VoterLine(PossibleVoter one) {
+    VoterLine(PossibleVoter possibleVoter) {
         addClassName("candidate");
-        setClassName("named", one.linked() || one.presumed());
-        Voter voter = one.voter();
+        setClassName("named", possibleVoter.linked() || possibleVoter.presumed());
+        Voter voter = possibleVoter.voter();
         Span name = new Span(voter.name().listed());
         name.addClassName("strong");
         Span id = new Span(voter.voterId().value());
         id.addClassNames("num", "soft");
-        Div first = new Div(name, id, likeness(one));
+        Div first = new Div(name, id, likeness(possibleVoter));
         first.addClassName("candidate-name");
         Voter.Residence home = voter.residence();
         Span born = new Span(UsDates.digits(voter.birthDate()));
@@ -28,21 +28,21 @@ final class VoterLine extends Div {
         Div record = new Div(
                 new Span("born "),
                 born,
-                new Span(" \u00B7 " + one.address() + " \u00B7 precinct " + home.precinct()
+                new Span(" \u00B7 " + possibleVoter.address() + " \u00B7 precinct " + home.precinct()
                         + (home.split().isEmpty() ? "" : " split " + home.split())
                         + (voter.party().isEmpty() ? "" : " \u00B7 " + voter.party())));
-        Div evidence = new Div(new Span(String.join(" ", one.evidence())));
+        Div evidence = new Div(new Span(String.join(" ", possibleVoter.evidence())));
         evidence.addClassName("soft");
         add(first, record, evidence);
     }
 
-    private static Component likeness(PossibleVoter one) {
-        if (one.linked() && one.probability() == 0) {
+    private static Component likeness(PossibleVoter possibleVoter) {
+        if (possibleVoter.linked() && possibleVoter.probability() == 0) {
             return soft("linked by a reviewer");
         }
         NativeDetails likely = new NativeDetails(
-                (one.linked() ? "linked; " : "") + MatchWords.likelihood(one.probability()),
-                new Span(MatchWords.percent(one.probability())));
+                (possibleVoter.linked() ? "linked; " : "") + MatchWords.likelihood(possibleVoter.probability()),
+                new Span(MatchWords.percent(possibleVoter.probability())));
         likely.addClassName("likely");
         return likely;
     }

@@ -116,8 +116,8 @@ class AssessmentTest {
         Assessment assessment = Assessment.assess(facts, at(NOON));
 
         assertThat(assessment.answered().stream()
-                        .filter(one -> one.evidence().contains(seen))
-                        .map(one -> one.question().key()))
+                        .filter(answeredQuestion -> answeredQuestion.evidence().contains(seen))
+                        .map(answeredQuestion -> answeredQuestion.question().key()))
                 .containsExactly("identification.met");
     }
 
@@ -125,7 +125,8 @@ class AssessmentTest {
     void is_open_when_nothing_is_known() {
         Assessment assessment = Assessment.assess(new CaseFacts(Map.of(), null), at(NOON));
         assertThat(assessment.outcome().recommendation()).isEqualTo(Recommendation.RESEARCH);
-        assertThat(assessment.answered()).noneMatch(one -> one.answer() instanceof Answer.Defect);
+        assertThat(assessment.answered())
+                .noneMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Defect);
         assertThat(assessment.heldApart()).isFalse();
     }
 

@@ -47,7 +47,8 @@ class AnswerTableTest {
     void asks_each_question_once_under_a_key_of_its_own() {
         assertThat(QuestionList.all()).extracting(Question::key).doesNotHaveDuplicates();
         assertThat(QuestionList.all()).isSortedAccordingTo((a, b) -> a.heading().compareTo(b.heading()));
-        assertThat(QuestionList.all()).allSatisfy(one -> assertThat(one.asks()).endsWith("?"));
+        assertThat(QuestionList.all())
+                .allSatisfy(question -> assertThat(question.asks()).endsWith("?"));
     }
 
     private static String cell(Question question, Fact<?> fact, String word) {

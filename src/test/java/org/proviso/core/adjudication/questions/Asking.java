@@ -41,8 +41,9 @@ final class Asking {
     }
 
     static Question find(String key) {
-        List<Question> found =
-                QuestionList.all().stream().filter(one -> one.key().equals(key)).toList();
+        List<Question> found = QuestionList.all().stream()
+                .filter(question -> question.key().equals(key))
+                .toList();
         return found.get(0);
     }
 }

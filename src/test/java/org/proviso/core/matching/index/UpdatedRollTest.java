@@ -65,14 +65,14 @@ class UpdatedRollTest {
         Matcher anew = new Matcher(late.rebuilt());
         int otherVerdict = 0;
         for (MatchQuery envelope : election.envelopes) {
-            Match one = SmallRoll.match(updated, envelope);
+            Match match = SmallRoll.match(updated, envelope);
             Match other = SmallRoll.match(anew, envelope);
             for (Candidate candidate : other.candidates()) {
-                assertThat(bits(one, candidate.voterId()))
+                assertThat(bits(match, candidate.voterId()))
                         .as("%s of %s", candidate, envelope)
                         .isCloseTo(bits(other, candidate.voterId()), within(OF_COUNTS));
             }
-            otherVerdict += one.verdict() == other.verdict() ? 0 : 1;
+            otherVerdict += match.verdict() == other.verdict() ? 0 : 1;
         }
         assertThat(otherVerdict).as("verdicts that counts alone change").isLessThanOrEqualTo(ENVELOPES / 50);
     }
@@ -105,8 +105,8 @@ class UpdatedRollTest {
         Map<EnvelopeNumber, VoterId> claims = new HashMap<>();
         for (Match match : new Matcher(index).matchAll(election.envelopes, 2)) {
             now.put(match.envelopeNo(), match);
-            boolean one = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
-            claims.put(match.envelopeNo(), one ? match.best().orElseThrow().voterId() : null);
+            boolean linked = match.verdict() == MatchVerdict.SURE || match.verdict() == MatchVerdict.LIKELY;
+            claims.put(match.envelopeNo(), linked ? match.best().orElseThrow().voterId() : null);
         }
         Matcher updated = new Matcher(late.over(index));
         List<Match> again = new LateMatching(updated, election.envelopes, claims, late::records, 2).near(late.near());
@@ -125,7 +125,7 @@ class UpdatedRollTest {
         MessyElection election = new MessyElection(seed, VOTERS, ENVELOPES);
         LateRoll late = LateRoll.of(election, new Random(seed));
         UpdatedRoll updated = late.over(index(election));
-        VoterLookup one = new VoterLookup(updated);
+        VoterLookup lookup = new VoterLookup(updated);
         VoterLookup other = new VoterLookup(UpdatedRoll.of(late.rebuilt()));
         assertThat(updated.size()).isEqualTo(late.after.size());
         for (RollChange change : late.changes) {
@@ -133,38 +133,38 @@ class UpdatedRollTest {
                 if (entry != null) {
                     String last = entry.name().last();
                     String home = entry.houseNumber() + " " + entry.street();
-                    assertThat(one.named(last, "", 25)).isEqualTo(other.named(last, "", 25));
-                    assertThat(one.named(last, entry.name().first(), 25))
+                    assertThat(lookup.named(last, "", 25)).isEqualTo(other.named(last, "", 25));
+                    assertThat(lookup.named(last, entry.name().first(), 25))
                             .isEqualTo(other.named(last, entry.name().first(), 25));
-                    assertThat(one.born(entry.birthDate(), 3)).isEqualTo(other.born(entry.birthDate(), 3));
-                    assertThat(one.at(home, 25)).isEqualTo(other.at(home, 25));
-                    assertThat(one.numbered(entry.voterId().value(), 25))
+                    assertThat(lookup.born(entry.birthDate(), 3)).isEqualTo(other.born(entry.birthDate(), 3));
+                    assertThat(lookup.at(home, 25)).isEqualTo(other.at(home, 25));
+                    assertThat(lookup.numbered(entry.voterId().value(), 25))
                             .isEqualTo(other.numbered(entry.voterId().value(), 25));
                 }
             }
         }
     }
 
-    private static void alike(Match one, Match other) {
-        alike(one, other, candidate -> candidate.probability() > FAR_FETCHED);
+    private static void alike(Match match, Match other) {
+        alike(match, other, candidate -> candidate.probability() > FAR_FETCHED);
     }
 
-    private static void alike(Match one, Match other, Predicate<Candidate> isCompared) {
-        assertThat(one.verdict()).as("%s and %s", one, other).isEqualTo(other.verdict());
-        assertThat(one.reason()).isEqualTo(other.reason());
-        has(one, other.candidates(), isCompared);
-        has(other, one.candidates(), isCompared);
+    private static void alike(Match match, Match other, Predicate<Candidate> isCompared) {
+        assertThat(match.verdict()).as("%s and %s", match, other).isEqualTo(other.verdict());
+        assertThat(match.reason()).isEqualTo(other.reason());
+        has(match, other.candidates(), isCompared);
+        has(other, match.candidates(), isCompared);
     }
 
     private static void has(Match match, List<Candidate> candidates, Predicate<Candidate> isCompared) {
         for (Candidate candidate : candidates) {
             if (isCompared.test(candidate)) {
                 assertThat(match.candidates())
-                        .filteredOn(one -> one.voterId().equals(candidate.voterId()))
+                        .filteredOn(found -> found.voterId().equals(candidate.voterId()))
                         .singleElement()
-                        .satisfies(one -> {
-                            assertThat(one.evidence()).isEqualTo(candidate.evidence());
-                            assertThat(one.probability()).isCloseTo(candidate.probability(), within(OF_CHANCE));
+                        .satisfies(found -> {
+                            assertThat(found.evidence()).isEqualTo(candidate.evidence());
+                            assertThat(found.probability()).isCloseTo(candidate.probability(), within(OF_CHANCE));
                         });
             }
         }
@@ -191,7 +191,7 @@ class UpdatedRollTest {
     /** The odds that the voter cast it, as a logarithm; what is all but impossible counts as such. */
     private static double bits(Match match, VoterId voterId) {
         double probability = match.candidates().stream()
-                .filter(one -> one.voterId().equals(voterId))
+                .filter(candidate -> candidate.voterId().equals(voterId))
                 .mapToDouble(Candidate::probability)
                 .findFirst()
                 .orElse(0);

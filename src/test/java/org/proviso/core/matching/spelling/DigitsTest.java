@@ -24,17 +24,17 @@ class DigitsTest {
             @ForAll @IntRange(max = 3) int to,
             @ForAll boolean exchanged,
             @ForAll @IntRange(max = 9) int digit) {
-        String one = String.valueOf(a);
-        StringBuilder changedText = new StringBuilder(one);
-        changedText.setCharAt(from, exchanged ? one.charAt(to) : (char) ('0' + digit));
-        changedText.setCharAt(to, exchanged ? one.charAt(from) : one.charAt(to));
+        String text = String.valueOf(a);
+        StringBuilder changedText = new StringBuilder(text);
+        changedText.setCharAt(from, exchanged ? text.charAt(to) : (char) ('0' + digit));
+        changedText.setCharAt(to, exchanged ? text.charAt(from) : text.charAt(to));
         String other = changedText.toString();
         int b = Integer.parseInt(other);
         int changed = 0;
-        for (int i = 0; i < one.length(); i++) {
-            changed += one.charAt(i) == other.charAt(i) ? 0 : 1;
+        for (int i = 0; i < text.length(); i++) {
+            changed += text.charAt(i) == other.charAt(i) ? 0 : 1;
         }
-        boolean slip = changed == 1 || changed == 2 && EditDistance.optimalStringAlignment(one, other) == 1;
+        boolean slip = changed == 1 || changed == 2 && EditDistance.optimalStringAlignment(text, other) == 1;
         assertThat(Digits.slip(Digits.spread(a), Digits.spread(b))).isEqualTo(slip);
     }
 
