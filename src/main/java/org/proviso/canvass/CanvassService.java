@@ -155,7 +155,7 @@ public class CanvassService {
     }
 
     private Optional<Refusal> closed(ElectionId electionId) {
-        return Refusal.when(elections.isClosed(electionId), Why.ELECTION_CLOSED, "The election is closed.");
+        return elections.closed(electionId);
     }
 
     private static LedgerLine line(ElectionId electionId, String act, String subject, Map<String, Object> payload) {

@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.adjudication.finding.AddressLocator;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.springframework.stereotype.Service;
@@ -49,6 +50,15 @@ public class ElectionService {
     @Transactional(readOnly = true)
     public boolean isClosed(ElectionId electionId) {
         return elections.isClosed(electionId);
+    }
+
+    /** Why nothing about an election changes any more: it is closed. Empty while it is open. */
+    @Transactional(readOnly = true)
+    public Optional<Refusal> closed(ElectionId electionId) {
+        return Refusal.when(
+                elections.isClosed(electionId),
+                Refusal.Why.ELECTION_CLOSED,
+                "The election is closed. Nothing about it can change.");
     }
 
     /** Closes an election, in the transaction of whoever found that its numbers add up. */

@@ -12,6 +12,7 @@ import org.proviso.core.VoterId;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.Sha256;
+import org.proviso.election.ElectionService;
 import org.proviso.files.election.ImageFile;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
@@ -27,7 +28,11 @@ public class ImageService {
     private final AccessService access;
     private final ActDoor door;
 
-    ImageService(ImageStore images, IntakeService intake, AccessService access, ActDoor door) {
+    private final ElectionService elections;
+
+    ImageService(
+            ImageStore images, IntakeService intake, ElectionService elections, AccessService access, ActDoor door) {
+        this.elections = elections;
         this.images = images;
         this.intake = intake;
         this.access = access;
@@ -60,6 +65,7 @@ public class ImageService {
                     intake.demandLocked(electionId, envelopeNo);
                     return new StoredImage(ImageFile.checkedType(fileName, content), Sha256.of(content), content);
                 })
+                .refuse(scan -> elections.closed(electionId))
                 .refuse(scan -> Refusal.when(
                         images.signature(electionId, envelopeNo).isPresent(),
                         Refusal.Why.SCAN_KEPT,

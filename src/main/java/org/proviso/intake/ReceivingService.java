@@ -71,6 +71,7 @@ public class ReceivingService {
     public ActResult<Envelope> receive(@Valid ReceiveEnvelope typed) {
         return door.demand(Permission.KEY_ENVELOPES)
                 .lock(() -> typed.withReceipt(writtenReceipt(typed)))
+                .refuse(command -> elections.closed(command.electionId()))
                 .refuse(this::receiptSlip)
                 .refuse(this::stampRefusal)
                 .refuse(this::numberRefusal)

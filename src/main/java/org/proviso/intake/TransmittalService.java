@@ -37,6 +37,7 @@ public class TransmittalService {
         Transmittal transmittal = command.transmittal();
         return door.demand(Permission.RECEIVE_BAGS)
                 .lock(() -> elections.zone(command.electionId()))
+                .refuse(any -> elections.closed(command.electionId()))
                 .save(any ->
                         new RecordedTransmittal(transmittals.add(command.electionId(), transmittal), 0, transmittal))
                 .record(recorded -> line(command.electionId(), "transmittal_recorded", recorded));
@@ -51,6 +52,7 @@ public class TransmittalService {
         Transmittal transmittal = command.transmittal();
         return door.demand(Permission.RECEIVE_BAGS)
                 .lockNothing()
+                .refuse(any -> elections.closed(command.electionId()))
                 .save(any -> {
                     transmittals.change(command.electionId(), lineNo, version, transmittal);
                     return new RecordedTransmittal(lineNo, version + 1, transmittal);

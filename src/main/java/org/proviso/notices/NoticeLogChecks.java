@@ -58,8 +58,9 @@ class NoticeLogChecks {
     /** A poll worker may tell the voter at the table, before the office found anything; never before the ballot was cast. */
     private Optional<Refusal> ask(Notice notice, LocalDateTime sentAt) {
         ElectionId electionId = notice.key().electionId();
-        if (elections.isClosed(electionId)) {
-            return Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
+        Optional<Refusal> closed = elections.closed(electionId);
+        if (closed.isPresent()) {
+            return closed;
         }
         return intake.envelope(electionId, notice.key().envelopeNo())
                 .map(envelope -> envelope.cast().at())

@@ -85,9 +85,7 @@ public class CaseActSteps {
 
     /** Nothing about a case changes once the election is closed. */
     public Optional<Refusal> closed(EnvelopeKey key) {
-        return elections.isClosed(key.electionId())
-                ? Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."))
-                : Optional.empty();
+        return elections.closed(key.electionId());
     }
 
     /** Whoever works on a case has taken it. */

@@ -118,6 +118,8 @@ final class NewerListPart extends Div {
         } else if (brought instanceof NewListResult.WaitsForSecond waits) {
             MessageLine.done("List " + waits.snapshotNo()
                     + " would change decided cases. A second person must confirm. Nothing has changed yet.");
+        } else if (brought instanceof NewListResult.Refused refused) {
+            MessageLine.refused(refused.refusal().words());
         } else {
             MessageLine.done("This list is already in use.");
         }

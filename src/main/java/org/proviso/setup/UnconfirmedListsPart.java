@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.NotPermittedException;
+import org.proviso.review.news.NewListResult;
 import org.proviso.review.news.NewerFileService;
 import org.proviso.review.news.UnconfirmedList;
 import org.proviso.roll.ListReadService;
@@ -51,7 +52,9 @@ final class UnconfirmedListsPart extends Div {
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Confirm list " + list.snapshotNo(), "Put list in use", () -> {
             try {
-                newer.confirm(election.id(), list.snapshotNo());
+                if (newer.confirm(election.id(), list.snapshotNo()) instanceof NewListResult.Refused refused) {
+                    return sheet[0].refuse(refused.refusal().words());
+                }
             } catch (NotPermittedException e) {
                 return sheet[0].refuse(String.valueOf(e.getMessage()));
             }

@@ -62,6 +62,7 @@ public class CourtOrderRecordService {
         ElectionId id = command.electionId();
         return door.demand(Permission.RECORD_ORDERS)
                 .lock(() -> elections.zone(id))
+                .refuse(any -> elections.closed(id))
                 .refuse(any -> refusal(command))
                 .save(any -> new RecordedCourtOrder(orders.insert(id, command.order()), 0, command.order()))
                 .tell(recorded -> news(id, recorded))
@@ -77,6 +78,7 @@ public class CourtOrderRecordService {
             ElectionId electionId, int orderNo, int version, CourtOrder.Status standing) {
         return door.demand(Permission.RECORD_ORDERS)
                 .lockNothing()
+                .refuse(any -> elections.closed(electionId))
                 .save(any -> {
                     orders.changeStanding(electionId, orderNo, version, standing);
                     return orders.find(electionId, orderNo);

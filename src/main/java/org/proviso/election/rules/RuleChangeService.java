@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
@@ -90,8 +91,9 @@ public class RuleChangeService {
     @Transactional
     public ActResult<RuleChange> putInForce(@Valid PutRulesInForce command) {
         ActDoor.Permitted supervisor = door.demand(Permission.PUT_RULES_IN_FORCE);
-        if (elections.isClosed(command.electionId())) {
-            return ActResult.refused(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
+        Optional<Refusal> closed = elections.closed(command.electionId());
+        if (closed.isPresent()) {
+            return ActResult.refused(closed.get());
         }
         return trial(command.electionId(), command.content()).then(tried -> put(supervisor, command, tried));
     }

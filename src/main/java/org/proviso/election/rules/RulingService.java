@@ -63,8 +63,9 @@ public class RulingService {
     @Transactional
     public ActResult<Integer> sign(@Valid SignRuling command) {
         ActDoor.Permitted supervisor = door.demand(Permission.SIGN_RULINGS);
-        if (elections.isClosed(command.electionId())) {
-            return ActResult.refused(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
+        Optional<Refusal> closed = elections.closed(command.electionId());
+        if (closed.isPresent()) {
+            return ActResult.refused(closed.get());
         }
         return read(command.ruling()).then(ruled -> sign(supervisor, command, ruled.rule()));
     }

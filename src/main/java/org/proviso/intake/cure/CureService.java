@@ -49,6 +49,7 @@ public class CureService {
     public ActResult<RecordCure> record(@Valid RecordCure command) {
         ActDoor.Permitted keyer = door.demand(Permission.RECORD_CURE_EVIDENCE);
         return keyer.lock(() -> intake.demandLocked(command.electionId(), command.envelopeNo()))
+                .refuse(envelope -> elections.closed(command.electionId()))
                 .refuse(envelope -> stampRefusal(command, envelope))
                 .save(envelope -> {
                     cures.insert(command, keyer.user().userName(), clock.instant());

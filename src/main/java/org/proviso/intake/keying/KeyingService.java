@@ -17,6 +17,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.chain.CanonicalJson;
+import org.proviso.election.ElectionService;
 import org.proviso.intake.AffirmationStore;
 import org.proviso.intake.EnvelopeStore;
 import org.proviso.intake.IntakeService;
@@ -43,13 +44,17 @@ public class KeyingService {
     private final AccessService access;
     private final ActDoor door;
 
+    private final ElectionService elections;
+
     KeyingService(
             IntakeService intake,
             EnvelopeStore envelopes,
             AffirmationStore affirmations,
             KeyingDraftStore drafts,
+            ElectionService elections,
             AccessService access,
             ActDoor door) {
+        this.elections = elections;
         this.intake = intake;
         this.envelopes = envelopes;
         this.affirmations = affirmations;
@@ -98,6 +103,7 @@ public class KeyingService {
                     intake.demandKnown(command.electionId(), command.envelopeNo());
                     return keyer.user().userName();
                 })
+                .refuse(userName -> elections.closed(command.electionId()))
                 .refuse(userName -> handedInAlready(command.electionId(), command.envelopeNo(), userName))
                 .save(userName -> drafts.save(
                         command.electionId(),
@@ -115,6 +121,7 @@ public class KeyingService {
         ActDoor.Permitted keyer = door.demand(Permission.KEY_ENVELOPES);
         UserName userName = keyer.user().userName();
         return keyer.lock(() -> intake.demandLocked(command.electionId(), command.envelopeNo()))
+                .refuse(before -> elections.closed(command.electionId()))
                 .refuse(before -> handedInAlready(command.electionId(), command.envelopeNo(), userName))
                 .save(before -> handIn(command, userName, before))
                 .tellIfAny(done -> done.changesEnvelope()

@@ -1,6 +1,7 @@
 package org.proviso.review.news;
 
 import java.util.List;
+import org.proviso.core.act.Refusal;
 
 /** What became of a newer list that was brought. */
 public sealed interface NewListResult {
@@ -13,4 +14,7 @@ public sealed interface NewListResult {
 
     /** The office has this file already, and it says nothing new. */
     record NothingNew(int snapshotNo) implements NewListResult {}
+
+    /** No list is put in use now, and why. */
+    record Refused(Refusal refusal) implements NewListResult {}
 }

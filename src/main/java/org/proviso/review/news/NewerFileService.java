@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
@@ -12,6 +13,8 @@ import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
+import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
 import org.proviso.roll.SnapshotKind;
@@ -30,6 +33,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public class NewerFileService {
 
+    private final ElectionService elections;
     private final SnapshotService snapshots;
     private final AffectedCases touched;
     private final CaseRecheck watch;
@@ -39,6 +43,7 @@ public class NewerFileService {
     private final TransactionTemplate tried;
 
     NewerFileService(
+            ElectionService elections,
             SnapshotService snapshots,
             AffectedCases touched,
             CaseRecheck watch,
@@ -46,6 +51,7 @@ public class NewerFileService {
             AccessService access,
             ActDoor door,
             PlatformTransactionManager transactions) {
+        this.elections = elections;
         this.snapshots = snapshots;
         this.touched = touched;
         this.watch = watch;
@@ -60,6 +66,10 @@ public class NewerFileService {
     @Transactional
     public NewListResult load(ElectionId electionId, SnapshotKind kind, Path file) {
         OfficeUser user = access.demand(Permission.LOAD_FILES);
+        Optional<Refusal> closed = elections.closed(electionId);
+        if (closed.isPresent()) {
+            return new NewListResult.Refused(closed.get());
+        }
         StagedList staged = snapshots.stage(electionId, kind, file);
         return put(electionId, staged, user, false);
     }
@@ -93,6 +103,10 @@ public class NewerFileService {
         UserName broughtBy = new UserName(waiting.broughtBy(electionId, snapshotNo)
                 .orElseThrow(() -> new IllegalArgumentException("No list " + snapshotNo + " waits for anybody.")));
         OfficeUser user = access.demandSomebodyElse(Permission.LOAD_FILES, List.of(broughtBy));
+        Optional<Refusal> closed = elections.closed(electionId);
+        if (closed.isPresent()) {
+            return new NewListResult.Refused(closed.get());
+        }
         waiting.confirm(electionId, snapshotNo, user.userName());
         return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
     }
