@@ -1,11 +1,8 @@
 package org.proviso.canvass;
 
-import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
@@ -24,8 +21,6 @@ import org.proviso.review.EnvelopeCase;
  */
 final class EnvelopeCounter {
 
-    private static final Set<CourtOrder.Status> BINDING =
-            EnumSet.of(CourtOrder.Status.IN_FORCE, CourtOrder.Status.FINAL);
     private static final Figure[] OF_EVERY_PLACE = {
         Figure.RECEIVED,
         Figure.COUNTED,
@@ -66,7 +61,6 @@ final class EnvelopeCounter {
     }
 
     void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
-        Set<EnvelopeNumber> held = held(election);
         for (EnvelopeCase envelopeCase : cases) {
             EnvelopeNumber number = envelopeCase.key().envelopeNo();
             String place = placeOf.get(number);
@@ -74,7 +68,7 @@ final class EnvelopeCounter {
                 tally.add(place, Figure.BY_STATE, 1);
                 Figure outcome = outcome(envelopeCase, decisions.get(number));
                 tally.add(place, outcome, 1);
-                if (outcome == Figure.PENDING && held.contains(number)) {
+                if (outcome == Figure.PENDING && isHeld(number, election)) {
                     tally.add(place, Figure.HELD_BY_LAW, 1);
                 }
             }
@@ -104,12 +98,9 @@ final class EnvelopeCounter {
         };
     }
 
-    private static Set<EnvelopeNumber> held(Election election) {
-        Set<EnvelopeNumber> held = new HashSet<>();
-        election.orders().stream()
-                .filter(order -> order.kind() == CourtOrder.Kind.HOLD && BINDING.contains(order.standing()))
-                .forEach(order -> held.addAll(order.envelopeNos()));
-        return held;
+    private static boolean isHeld(EnvelopeNumber envelopeNo, Election election) {
+        return election.orders().stream()
+                .anyMatch(order -> order.kind() == CourtOrder.Kind.HOLD && order.binds() && order.isAbout(envelopeNo));
     }
 
     /** What the returns of the voting locations say; a figure that a return leaves out is not noted. */

@@ -36,10 +36,27 @@ public record CourtOrder(
         FINAL
     }
 
+    /** Whether it binds now. */
+    public boolean binds() {
+        return standing == Status.IN_FORCE || standing == Status.FINAL;
+    }
+
+    /**
+     * Whether it is about this envelope. One that names no envelope is about all of them if it extends hours, holds or
+     * preserves; what is to be opened, counted or rejected has to be named.
+     */
+    public boolean isAbout(EnvelopeNumber envelopeNo) {
+        return envelopeNos.contains(envelopeNo)
+                || (envelopeNos.isEmpty() && (kind == Kind.EXTEND || kind == Kind.HOLD || kind == Kind.PRESERVE));
+    }
+
+    /** Whether it binds now and keeps this envelope closed. */
+    public boolean keepsClosed(EnvelopeNumber envelopeNo) {
+        return (kind == Kind.HOLD || kind == Kind.PRESERVE) && binds() && isAbout(envelopeNo);
+    }
+
     /** Whether it binds now and says itself how this envelope is settled: to count it or to reject it. */
     public boolean settles(EnvelopeNumber envelopeNo) {
-        boolean says = kind == Kind.COUNT || kind == Kind.REJECT;
-        boolean binds = standing == Status.IN_FORCE || standing == Status.FINAL;
-        return says && binds && envelopeNos.contains(envelopeNo);
+        return (kind == Kind.COUNT || kind == Kind.REJECT) && binds() && isAbout(envelopeNo);
     }
 }

@@ -8,7 +8,8 @@ import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
  * Envelopes opened together, so that no ballot can be told from the others: how many, whether they are kept apart for
- * court-extended hours, the two who open them, how many were empty, and when. What has not happened is null.
+ * court-extended hours, the two who open them, how many were empty, and when. A batch may be dissolved before it is
+ * opened: one person asks, another does it. What has not happened is null.
  */
 public record Batch(
         ElectionId electionId,
@@ -20,6 +21,11 @@ public record Batch(
         @Nullable Instant openedAt,
         @Nullable Integer empty,
         @Nullable Instant handedOffAt,
+        String aloneBecause,
+        @Nullable UserName dissolveAskedBy,
+        String dissolveBecause,
+        @Nullable UserName dissolvedBy,
+        @Nullable Instant dissolvedAt,
         int version) {
 
     /** The batch, if it is as it was seen. */
@@ -28,6 +34,11 @@ public record Batch(
             throw new OptimisticLockingFailureException("The batch was changed meanwhile.");
         }
         return this;
+    }
+
+    /** Whether its envelopes are still closed and still belong together. */
+    public boolean isClosed() {
+        return openedAt == null && dissolvedAt == null;
     }
 
     /** The ballots that came out of it, once it is open. */

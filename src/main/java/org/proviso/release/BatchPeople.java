@@ -29,7 +29,11 @@ class BatchPeople {
         Batch batch = batches.known(electionId, batchNo);
         Map<UserName, String> names = new HashMap<>();
         Stream.concat(
-                        Stream.of(batch.firstOpener(), UserName.orNull(batch.secondOpener())),
+                        Stream.of(
+                                batch.firstOpener(),
+                                UserName.orNull(batch.secondOpener()),
+                                batch.dissolveAskedBy(),
+                                batch.dissolvedBy()),
                         sheets.of(electionId, batchNo).stream()
                                 .flatMap(
                                         sheet -> Stream.of(sheet.firstCopier(), UserName.orNull(sheet.secondCopier()))))

@@ -6,8 +6,11 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.springframework.dao.DuplicateKeyException;
@@ -121,6 +124,60 @@ class BatchStore {
                         update release_batch set handed_off_at = ?, version = version + 1
                         where election_id = ? and batch_no = ? and version = ?""")
                 .params(now(), batch.electionId(), batch.number(), batch.version())
+                .update());
+    }
+
+    /** The batch, still closed, that has this envelope. */
+    Optional<Batch> closedWith(EnvelopeKey key) {
+        return jdbc.sql(SELECT + "\n" + """
+                         and b.opened_at is null and b.batch_no = (
+                            select e.batch_no from batch_envelope e where e.election_id = ? and e.envelope_no = ?)""")
+                .params(key.electionId(), key.electionId(), key.envelopeNo())
+                .query(Batch.class)
+                .optional();
+    }
+
+    /** Envelopes leave a batch; the sheets that count them are the caller's to renew. */
+    void takeOut(Batch batch, Collection<EnvelopeNumber> envelopeNos, UserName by, String because) {
+        changed(jdbc.sql("""
+                        update release_batch set envelopes = envelopes - ?, version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(envelopeNos.size(), batch.electionId(), batch.number(), batch.version())
+                .update());
+        for (EnvelopeNumber envelopeNo : envelopeNos) {
+            jdbc.sql("delete from batch_envelope where election_id = ? and batch_no = ? and envelope_no = ?")
+                    .params(batch.electionId(), batch.number(), envelopeNo)
+                    .update();
+            jdbc.sql("""
+                            insert into batch_removal (election_id, batch_no, envelope_no, taken_out_by, taken_out_at,
+                                because) values (?, ?, ?, ?, ?, ?)""")
+                    .params(batch.electionId(), batch.number(), envelopeNo, by, now(), because)
+                    .update();
+        }
+    }
+
+    void askToDissolve(Batch batch, UserName by, String because) {
+        askedToDissolve(batch, by, because);
+    }
+
+    /** Nobody asks any more that it be dissolved. */
+    void keep(Batch batch) {
+        askedToDissolve(batch, null, "");
+    }
+
+    private void askedToDissolve(Batch batch, @Nullable UserName by, String because) {
+        changed(jdbc.sql("""
+                        update release_batch set dissolve_asked_by = ?, dissolve_because = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(by, because, batch.electionId(), batch.number(), batch.version())
+                .update());
+    }
+
+    void dissolved(Batch batch, UserName by) {
+        changed(jdbc.sql("""
+                        update release_batch set dissolved_by = ?, dissolved_at = ?, version = version + 1
+                        where election_id = ? and batch_no = ? and version = ?""")
+                .params(by, now(), batch.electionId(), batch.number(), batch.version())
                 .update());
     }
 

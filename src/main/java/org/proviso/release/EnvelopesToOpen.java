@@ -1,14 +1,20 @@
 package org.proviso.release;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
+import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
@@ -32,15 +38,57 @@ class EnvelopesToOpen {
     List<EnvelopeToOpen> of(ElectionId electionId) {
         Map<EnvelopeNumber, Decision> decided = decisions.standing(electionId);
         Set<EnvelopeNumber> taken = batches.inBatches(electionId);
-        taken.addAll(checks.keptClosed(electionId));
+        List<CourtOrder> closing = checks.keepingClosed(electionId);
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(envelopeCase -> envelopeCase.countedPerson() != null
                         && !taken.contains(envelopeCase.key().envelopeNo()))
-                .map(envelopeCase -> new EnvelopeToOpen(
-                        envelopeCase.key(),
-                        Objects.requireNonNull(
-                                decided.get(envelopeCase.key().envelopeNo()),
-                                "a case that is decided has its decision")))
+                .filter(envelopeCase -> closing.stream()
+                        .noneMatch(order -> order.keepsClosed(envelopeCase.key().envelopeNo())))
+                .map(envelopeCase -> toOpen(envelopeCase, decided))
                 .toList();
+    }
+
+    private static EnvelopeToOpen toOpen(EnvelopeCase envelopeCase, Map<EnvelopeNumber, Decision> decided) {
+        return new EnvelopeToOpen(
+                envelopeCase.key(),
+                Objects.requireNonNull(
+                        decided.get(envelopeCase.key().envelopeNo()), "a case that is decided has its decision"));
+    }
+
+    /** The envelopes of a batch that still count, by envelope number. */
+    List<EnvelopeToOpen> in(Batch batch) {
+        Map<EnvelopeNumber, Decision> decided = decisions.standing(batch.electionId());
+        Set<EnvelopeNumber> numbers = Set.copyOf(batches.envelopes(batch.electionId(), batch.number()));
+        return cases.inState(batch.electionId(), CaseState.DECIDED).stream()
+                .filter(envelopeCase -> envelopeCase.countedPerson() != null
+                        && numbers.contains(envelopeCase.key().envelopeNo()))
+                .map(envelopeCase -> toOpen(envelopeCase, decided))
+                .toList();
+    }
+
+    /** Why envelopes of a batch must stay closed, one refusal each that names the envelope and the way on. */
+    List<Refusal> stopped(Batch batch) {
+        Set<EnvelopeNumber> counting =
+                in(batch).stream().map(envelope -> envelope.key().envelopeNo()).collect(Collectors.toSet());
+        List<CourtOrder> closing = checks.keepingClosed(batch.electionId());
+        List<Refusal> stopped = new ArrayList<>();
+        for (EnvelopeNumber number : batches.envelopes(batch.electionId(), batch.number())) {
+            closing.stream()
+                    .filter(order -> order.keepsClosed(number))
+                    .findFirst()
+                    .map(order -> Refusal.of(
+                            Why.HELD_BY_COURT,
+                            number + " must stay closed: " + order.court() + " ordered it. " + wayOn(number, batch)))
+                    .or(() -> Refusal.when(
+                            !counting.contains(number),
+                            Why.NOT_IN_THIS_STATE,
+                            number + " must stay closed: it is not decided to count. " + wayOn(number, batch)))
+                    .ifPresent(refusal -> stopped.add(refusal.about(number)));
+        }
+        return stopped;
+    }
+
+    private static String wayOn(EnvelopeNumber number, Batch batch) {
+        return "Take " + number + " out of batch " + batch.number() + " first.";
     }
 }

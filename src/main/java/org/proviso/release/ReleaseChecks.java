@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,8 +25,6 @@ import org.springframework.stereotype.Component;
 class ReleaseChecks {
 
     private static final Set<CourtOrder.Kind> KEEPS_CLOSED = EnumSet.of(CourtOrder.Kind.HOLD, CourtOrder.Kind.PRESERVE);
-    private static final Set<CourtOrder.Status> BINDING =
-            EnumSet.of(CourtOrder.Status.IN_FORCE, CourtOrder.Status.FINAL);
 
     private final ElectionService elections;
     private final RulesService rules;
@@ -43,9 +40,10 @@ class ReleaseChecks {
 
     /** Whether nothing may be opened yet, and until when. */
     Optional<Refusal> gate(ElectionId electionId) {
-        if (elections.isClosed(electionId)) {
-            return Optional.of(Refusal.of(Why.ELECTION_CLOSED, "The election is closed."));
-        }
+        return closed(electionId).or(() -> notYet(electionId));
+    }
+
+    private Optional<Refusal> notYet(ElectionId electionId) {
         DeadlineBook book = rules.book(electionId);
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(electionId));
         return RuleChecks.gate(book, Rules.GATE_OPEN, now).or(() -> othersFirst(book, electionId));
@@ -64,13 +62,57 @@ class ReleaseChecks {
                 : Optional.empty();
     }
 
-    /** Envelopes that a court keeps closed. */
-    Set<EnvelopeNumber> keptClosed(ElectionId electionId) {
-        Set<EnvelopeNumber> closed = new HashSet<>();
-        elections.find(electionId).orElseThrow().orders().stream()
-                .filter(order -> KEEPS_CLOSED.contains(order.kind()) && BINDING.contains(order.standing()))
-                .forEach(order -> closed.addAll(order.envelopeNos()));
-        return closed;
+    /** The orders by which courts keep envelopes closed. */
+    List<CourtOrder> keepingClosed(ElectionId electionId) {
+        return elections.find(electionId).orElseThrow().orders().stream()
+                .filter(order -> order.binds() && KEEPS_CLOSED.contains(order.kind()))
+                .toList();
+    }
+
+    /** Nothing changes in the batches of an election that is closed. */
+    Optional<Refusal> closed(ElectionId electionId) {
+        return elections.closed(electionId);
+    }
+
+    /** A batch that is open cannot be put right any more, and a dissolved one has nothing left in it. */
+    static Optional<Refusal> stillClosed(Batch batch) {
+        if (batch.dissolvedAt() != null) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "This batch was dissolved. Make another one."));
+        }
+        return Refusal.when(
+                batch.openedAt() != null,
+                Why.NOT_IN_THIS_STATE,
+                "This batch is open already. Its envelopes cannot leave it.");
+    }
+
+    /** A batch from which envelopes were taken out until one was left. */
+    static Optional<Refusal> leftAlone(Batch batch) {
+        return Refusal.when(
+                batch.envelopes() == 0
+                        || (batch.envelopes() == 1 && batch.aloneBecause().isBlank()),
+                Why.SECRECY,
+                "Too few envelopes are left in this batch: a ballot opened alone shows how its voter voted. Dissolve the"
+                        + " batch and put the envelope into another one.");
+    }
+
+    static Optional<Refusal> notAsked(Batch batch) {
+        return Refusal.when(
+                batch.dissolveAskedBy() == null,
+                Why.NOT_IN_THIS_STATE,
+                "Nobody has asked to dissolve this batch. Enter a reason and ask first.");
+    }
+
+    static Optional<Refusal> askedAlready(Batch batch) {
+        return Refusal.when(
+                batch.dissolveAskedBy() != null,
+                Why.NOTHING_NEW,
+                "Someone has asked to dissolve this batch already. Another team member dissolves it or keeps it.");
+    }
+
+    static Optional<Refusal> reason(String because) {
+        return because.isBlank()
+                ? Optional.of(Refusal.at("because", Why.NO_REASON, "Required. Enter the reason."))
+                : Optional.empty();
     }
 
     /** A ballot opened alone can be told by whoever sees the envelope; it takes a reason (common practice). */
@@ -112,11 +154,25 @@ class ReleaseChecks {
     }
 
     static Optional<Refusal> sealed(Batch batch) {
+        return stillClosed(batch)
+                .or(() -> dissolving(batch))
+                .or(() -> Refusal.when(
+                        batch.firstOpener() != null, Why.NOT_IN_THIS_STATE, "Somebody has begun to open this batch."));
+    }
+
+    /** While somebody asks that it be dissolved, it is not opened. */
+    private static Optional<Refusal> dissolving(Batch batch) {
         return Refusal.when(
-                batch.firstOpener() != null, Why.NOT_IN_THIS_STATE, "Somebody has begun to open this batch.");
+                batch.dissolveAskedBy() != null,
+                Why.NOT_IN_THIS_STATE,
+                "Someone has asked to dissolve this batch. Dissolve it or keep it first.");
     }
 
     static Optional<Refusal> beingOpened(Batch batch) {
+        Optional<Refusal> dissolving = dissolving(batch);
+        if (dissolving.isPresent()) {
+            return dissolving;
+        }
         if (batch.firstOpener() == null) {
             return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "Nobody has begun to open this batch."));
         }

@@ -58,6 +58,8 @@ public class ReleaseReplay {
         there.put(
                 name + " sheets",
                 String.valueOf(sheets.of(batch.electionId(), batch.number()).size()));
+        there.put(name + " asked to dissolve", pseudonym(batch.dissolveAskedBy()));
+        there.put(name + " dissolved", pseudonym(batch.dissolvedBy()));
         there.put(name + " first opener", pseudonym(batch.firstOpener()));
         there.put(name + " second opener", pseudonym(UserName.orNull(batch.secondOpener())));
         if (batch.openedAt() != null) {
@@ -96,6 +98,18 @@ public class ReleaseReplay {
                     said.put(name + " envelopes", text(payload.get("envelopes")));
                     said.put(name + " held apart", text(payload.get("held_apart")));
                     said.put(name + " sheets", text(payload.get("sheets")));
+                }
+                case "taken_out_of_batch" -> {
+                    String batch = "batch " + payload.get("batch");
+                    said.put(batch + " envelopes", text(payload.get("envelopes")));
+                    said.put(batch + " sheets", text(payload.get("sheets")));
+                }
+                case "dissolving_asked" -> said.put(name + " asked to dissolve", entry.actor());
+                case "batch_kept" -> said.remove(name + " asked to dissolve");
+                case "batch_dissolved" -> {
+                    said.put(name + " dissolved", entry.actor());
+                    said.put(name + " envelopes", "0");
+                    said.put(name + " sheets", "0");
                 }
                 case "opening_begun" -> said.put(name + " first opener", entry.actor());
                 case "released" -> released.add(name);

@@ -66,6 +66,7 @@ public class ReleaseService {
     public ActResult<ElectionId> recordOtherBallotsComplete(ElectionId electionId) {
         return door.demand(Permission.SET_GATES)
                 .lockNothing()
+                .refuse(user -> checks.closed(electionId))
                 .refuse(user -> Refusal.when(
                         batches.othersDone(electionId),
                         Why.NOTHING_NEW,
@@ -169,6 +170,8 @@ public class ReleaseService {
         return first.lock(() -> batches.known(electionId, batchNo).at(version))
                 .refuse(batch -> checks.gate(electionId))
                 .refuse(ReleaseChecks::sealed)
+                .refuse(ReleaseChecks::leftAlone)
+                .refuseAll(waiting::stopped)
                 .save(batch -> {
                     batches.beginOpening(batch, first.user().userName());
                     return batches.known(electionId, batchNo);
@@ -184,6 +187,7 @@ public class ReleaseService {
                 .refuse(ReleaseChecks::beingOpened)
                 .notBy(batch -> userNames(batch.firstOpener()))
                 .refuse(batch -> ReleaseChecks.possible(batch, empty))
+                .refuseAll(waiting::stopped)
                 .saveOrRefuse(batch -> opened(batch, second.user(), empty))
                 .record(batch -> line(
                         electionId,

@@ -38,6 +38,14 @@ class RemakeSheetStore {
                 .update();
     }
 
+    /** The sheets of a batch that nobody has begun to copy, made anew. */
+    void renew(Batch batch, List<RemakeSheet> sheets) {
+        jdbc.sql("delete from remake_sheet where election_id = ? and batch_no = ?")
+                .params(batch.electionId(), batch.number())
+                .update();
+        sheets.forEach(this::insert);
+    }
+
     List<RemakeSheet> of(ElectionId electionId, int batchNo) {
         return jdbc.sql(SELECT + "and s.batch_no = ? order by s.sheet_no")
                 .params(electionId, batchNo)

@@ -2,13 +2,9 @@ package org.proviso.access;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,12 +15,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
-import org.proviso.core.BetweenRooms;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
-import org.springframework.context.event.EventListener;
-import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
@@ -51,7 +44,7 @@ class ServicePermissionsTest {
                 .filter(role -> role != Role.PUBLIC)
                 .forEach(role -> Staff.hire(office, "the_" + role.code(), role));
         Map<String, String> rules = rules();
-        Map<String, Method> methods = methods();
+        Map<String, Method> methods = ServiceMethods.all();
         assertThat(methods.keySet()).as("methods of services and the table").containsExactlyElementsOf(rules.keySet());
         SampleArguments there = SampleArguments.of(primary.envelope("in_order"));
         List<String> wrong = new ArrayList<>();
@@ -99,37 +92,6 @@ class ServicePermissionsTest {
                 throw new IllegalStateException(e);
             }
         }));
-    }
-
-    private static Map<String, Method> methods() {
-        Map<String, Method> methods = new TreeMap<>();
-        for (JavaClass item : new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("org.proviso")) {
-            if (item.isAnnotatedWith(Service.class)
-                    && !item.isAnnotatedWith(BetweenRooms.class)
-                    && !item.getSimpleName().equals("AccessService")) {
-                for (Method method : item.reflect().getDeclaredMethods()) {
-                    if (isOffered(method)) {
-                        methods.put(name(method), method);
-                    }
-                }
-            }
-        }
-        return methods;
-    }
-
-    private static boolean isOffered(Method method) {
-        return Modifier.isPublic(method.getModifiers())
-                && !method.isSynthetic()
-                && !method.isAnnotationPresent(EventListener.class);
-    }
-
-    private static String name(Method method) {
-        return method.getDeclaringClass().getSimpleName() + "." + method.getName()
-                + Arrays.stream(method.getParameterTypes())
-                        .map(Class::getSimpleName)
-                        .collect(Collectors.joining(", ", "(", ")"));
     }
 
     private static Map<String, String> rules() throws IOException {

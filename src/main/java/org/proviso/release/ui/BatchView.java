@@ -24,6 +24,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.release.Batch;
+import org.proviso.release.BatchChangeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
@@ -35,7 +36,10 @@ import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
-/** One batch: opened by two people, remade by two, handed off by count. No envelope number appears on this page. */
+/**
+ * One batch: opened by two people, remade by two, handed off by count. Only an envelope that must stay closed is named on
+ * this page, and only until the batch is open.
+ */
 @Route(value = "release/batch", layout = OfficeFrame.class)
 @PageTitle("Batch · Proviso")
 @PermitAll
@@ -43,15 +47,22 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
 
     private final transient ReleaseService releases;
     private final transient RemakeService remakes;
+    private final transient BatchChangeService changes;
     private final transient AccessService access;
     private final transient BallotCatalog ballots;
     private final ElectionId election;
     private int number;
     private transient Map<UserName, String> names = Map.of();
 
-    BatchView(ReleaseService releases, RemakeService remakes, AccessService access, WorkingElection workplace) {
+    BatchView(
+            ReleaseService releases,
+            RemakeService remakes,
+            BatchChangeService changes,
+            AccessService access,
+            WorkingElection workplace) {
         this.releases = releases;
         this.remakes = remakes;
+        this.changes = changes;
         this.access = access;
         this.election = workplace.electionId();
         access.demand(Permission.SEE_RELEASE);
@@ -79,7 +90,18 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                 "Batch " + number,
                 UsDates.count(batch.envelopes(), "envelope")
                         + ", opened together so that no ballot can be traced to its envelope." + apart);
-        getContent().add(head, opening(batch), remaking(batch, sheets), handOff(batch, sheets));
+        getContent().add(head);
+        if (batch.dissolvedAt() != null) {
+            getContent()
+                    .add(new Paragraph("Dissolved by " + name(batch.dissolveAskedBy()) + " and "
+                            + name(batch.dissolvedBy()) + ": " + batch.dissolveBecause()));
+            return;
+        }
+        getContent().add(opening(batch));
+        if (batch.isClosed() && access.isPermitted(Permission.OPEN_ENVELOPES)) {
+            getContent().add(new BatchChangePart(changes, batch, this::take, name(batch.dissolveAskedBy())));
+        }
+        getContent().add(remaking(batch, sheets), handOff(batch, sheets));
     }
 
     private Component opening(Batch batch) {
@@ -198,16 +220,24 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     }
 
     private void take(Supplier<? extends ActResult<?>> act, String done) {
-        take(null, act, done);
+        take(act, done, refusal -> false);
     }
 
-    /** What is wrong with a number is said at its box. */
-    private void take(@Nullable CountField box, Supplier<? extends ActResult<?>> act, String done) {
+    private void take(CountField box, Supplier<? extends ActResult<?>> act, String done) {
+        take(act, done, refusal -> {
+            if (refusal.field() != null) {
+                box.refuse(refusal.words());
+            }
+            return refusal.field() != null;
+        });
+    }
+
+    /** What is wrong with one box is said there. */
+    private void take(Supplier<? extends ActResult<?>> act, String done, BatchChangePart.AtBox atBox) {
         String refused = "";
         try {
             if (act.get() instanceof ActResult.Refused<?> no) {
-                if (box != null && no.refusals().get(0).field() != null) {
-                    box.refuse(no.words());
+                if (atBox.shows(no.refusals().get(0))) {
                     return;
                 }
                 refused = no.words();

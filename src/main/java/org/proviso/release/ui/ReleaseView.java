@@ -183,6 +183,12 @@ public final class ReleaseView extends Composite<Div> {
         if (batch.openedAt() != null) {
             return "open, " + UsDates.count(batch.ballots(), "ballot") + ", " + batch.empty() + " empty";
         }
+        if (batch.dissolvedAt() != null) {
+            return "dissolved";
+        }
+        if (batch.dissolveAskedBy() != null) {
+            return "to be dissolved: a second team member decides";
+        }
         return batch.firstOpener() == null ? "sealed" : "being opened";
     }
 }

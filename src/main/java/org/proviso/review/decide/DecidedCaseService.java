@@ -22,6 +22,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.door.CaseDoor;
+import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,6 +39,7 @@ public class DecidedCaseService {
     private final DecisionService settled;
     private final VoterGroups groups;
     private final AccessService access;
+    private final EnvelopesInBatches batches;
 
     DecidedCaseService(
             CaseDoor door,
@@ -47,7 +49,8 @@ public class DecidedCaseService {
             ProposalStore proposals,
             DecisionService settled,
             VoterGroups groups,
-            AccessService access) {
+            AccessService access,
+            EnvelopesInBatches batches) {
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -56,6 +59,7 @@ public class DecidedCaseService {
         this.settled = settled;
         this.groups = groups;
         this.access = access;
+        this.batches = batches;
     }
 
     /** The decision that stands on a case, for whoever may see whole cases. */
@@ -82,14 +86,14 @@ public class DecidedCaseService {
     /** Opens a settled case again, with the reason, until the election is closed; the decision is set aside. */
     @Transactional
     public ActResult<EnvelopeCase> reopen(EnvelopeKey key, int version, String because) {
-        CaseDoor.Permitted permitted = door.demand(Permission.DECIDE);
-        return permitted
-                .lock(key, version, groups.others(key))
-                .refuse(() -> settled.ordered(key))
+        LockedCase locked = door.demand(Permission.DECIDE).lock(key, version, groups.others(key));
+        return locked.refuse(() -> settled.ordered(key))
                 .refuse(() -> reasonMissing(because, "Give a reason to reopen this case."))
                 .allows(CaseAct.REOPEN)
+                .refuse(() -> batches.beingOpened(key))
                 .save(seen -> {
                     decisions.setAside(key, because);
+                    batches.reopened(key, locked.user(), because);
                     return cases.save(seen.to(CaseState.OPEN).counted(false));
                 })
                 .assessAnew()

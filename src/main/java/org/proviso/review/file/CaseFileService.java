@@ -12,7 +12,6 @@ import org.proviso.access.Permission;
 import org.proviso.access.StaffList;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
@@ -221,14 +220,8 @@ public class CaseFileService {
 
     private List<RecordedCourtOrder> ordersAbout(EnvelopeKey key) {
         return orders.all(key.electionId()).stream()
-                .filter(recorded -> isAbout(recorded.order(), key.envelopeNo()))
+                .filter(recorded -> recorded.order().kind() != CourtOrder.Kind.EXTEND
+                        && recorded.order().isAbout(key.envelopeNo()))
                 .toList();
-    }
-
-    private static boolean isAbout(CourtOrder order, EnvelopeNumber envelopeNo) {
-        boolean all = order.kind() == CourtOrder.Kind.HOLD || order.kind() == CourtOrder.Kind.PRESERVE;
-        return order.kind() != CourtOrder.Kind.EXTEND
-                && (order.envelopeNos().contains(envelopeNo)
-                        || (all && order.envelopeNos().isEmpty()));
     }
 }

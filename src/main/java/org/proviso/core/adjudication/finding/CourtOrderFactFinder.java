@@ -3,10 +3,8 @@ package org.proviso.core.adjudication.finding;
 import java.util.List;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.CourtOrder.Kind;
-import org.proviso.core.CourtOrder.Status;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.OrderFact;
 
 /**
@@ -23,13 +21,13 @@ final class CourtOrderFactFinder {
 
     static Finding findFacts(Envelope envelope, Election election) {
         List<CourtOrder> about = election.orders().stream()
-                .filter(order -> isAbout(order, envelope.envelopeNo()))
+                .filter(order -> order.kind() != Kind.EXTEND && order.isAbout(envelope.envelopeNo()))
                 .toList();
         Evidence[] evidence = about.stream()
                 .map(order -> Evidence.of(EvidenceSource.COURT, words(order)))
                 .toArray(Evidence[]::new);
         List<Kind> binding = about.stream()
-                .filter(CourtOrderFactFinder::binds)
+                .filter(CourtOrder::binds)
                 .map(CourtOrder::kind)
                 .distinct()
                 .toList();
@@ -43,19 +41,9 @@ final class CourtOrderFactFinder {
                 .orElseGet(() -> Finding.of(OrderFact.NONE, evidence));
     }
 
-    private static boolean isAbout(CourtOrder order, EnvelopeNumber envelopeNo) {
-        boolean namesNone = order.envelopeNos().isEmpty();
-        boolean all = namesNone && (order.kind() == Kind.HOLD || order.kind() == Kind.PRESERVE);
-        return order.kind() != Kind.EXTEND && (all || order.envelopeNos().contains(envelopeNo));
-    }
-
-    private static boolean binds(CourtOrder order) {
-        return order.standing() == Status.IN_FORCE || order.standing() == Status.FINAL;
-    }
-
     private static String words(CourtOrder order) {
         String words = order.court() + ", " + DateWords.date(order.date()) + ": " + order.scope();
-        return binds(order)
+        return order.binds()
                 ? words
                 : words + " (" + DateWords.code(order.standing().code()) + ", so it is not binding)";
     }

@@ -87,9 +87,7 @@ final class VoteTimeFactFinder {
     /** The order that decides; one that stands goes before one that is pending, and that before one set aside. */
     private Optional<CourtOrder> order() {
         return election.orders().stream()
-                .filter(order -> order.kind() == CourtOrder.Kind.EXTEND)
-                .filter(order ->
-                        order.envelopeNos().isEmpty() || order.envelopeNos().contains(envelopeNo))
+                .filter(order -> order.kind() == CourtOrder.Kind.EXTEND && order.isAbout(envelopeNo))
                 .min(Comparator.comparing(order -> STRONGEST_FIRST.indexOf(order.standing())));
     }
 
