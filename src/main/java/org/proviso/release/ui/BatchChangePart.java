@@ -36,19 +36,13 @@ final class BatchChangePart extends Composite<Div> {
     private final transient Batch batch;
     private final transient Doing doing;
 
-    BatchChangePart(BatchChangeService changes, Batch batch, Doing doing, String askedBy) {
+    /** @param stopped why envelopes of the batch must stay closed */
+    BatchChangePart(BatchChangeService changes, Batch batch, List<Refusal> stopped, Doing doing, String askedBy) {
         this.changes = changes;
         this.batch = batch;
         this.doing = doing;
-        List<Refusal> stopped = changes.stopped(batch.electionId(), batch.number());
-        stopped.forEach(refusal -> getContent().add(stop(refusal)));
+        getContent().addClassName("no-print");
         getContent().add(new H2("Change this batch"), takeOut(stopped), dissolve(askedBy));
-    }
-
-    private static Paragraph stop(Refusal refusal) {
-        Paragraph line = new Paragraph(refusal.words());
-        line.addClassName("problem");
-        return line;
     }
 
     private Div takeOut(List<Refusal> stopped) {
@@ -58,7 +52,7 @@ final class BatchChangePart extends Composite<Div> {
                 .filter(Objects::nonNull)
                 .findFirst()
                 .ifPresent(envelope -> number.setValue(envelope.value()));
-        TextField because = field("Reason to take it out");
+        TextField because = reason("Reason to take it out");
         ActButton button = new ActButton("Take envelope out").does(() -> {
             if (number.isEmpty()) {
                 refuse(number, "Required. Enter the envelope number.");
@@ -79,7 +73,7 @@ final class BatchChangePart extends Composite<Div> {
 
     private Div dissolve(String askedBy) {
         if (batch.dissolveAskedBy() == null) {
-            TextField because = field("Reason to dissolve the batch");
+            TextField because = reason("Reason to dissolve the batch");
             return acts(
                     because,
                     new ActButton("Ask to dissolve batch")
@@ -123,6 +117,12 @@ final class BatchChangePart extends Composite<Div> {
         TextField field = new TextField(label);
         field.setMaxLength(LONGEST_REASON);
         field.addValueChangeListener(changed -> field.setInvalid(false));
+        return field;
+    }
+
+    private static TextField reason(String label) {
+        TextField field = field(label);
+        field.setWidth("24rem");
         return field;
     }
 

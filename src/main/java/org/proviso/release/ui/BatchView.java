@@ -22,6 +22,7 @@ import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.release.Batch;
 import org.proviso.release.BatchChangeService;
@@ -97,11 +98,19 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
                             + name(batch.dissolvedBy()) + ": " + batch.dissolveBecause()));
             return;
         }
+        List<Refusal> stopped = changes.stopped(election, number);
+        stopped.forEach(refusal -> getContent().add(stop(refusal)));
         getContent().add(opening(batch));
         if (batch.isClosed() && access.isPermitted(Permission.OPEN_ENVELOPES)) {
-            getContent().add(new BatchChangePart(changes, batch, this::take, name(batch.dissolveAskedBy())));
+            getContent().add(new BatchChangePart(changes, batch, stopped, this::take, name(batch.dissolveAskedBy())));
         }
         getContent().add(remaking(batch, sheets), handOff(batch, sheets));
+    }
+
+    private static Paragraph stop(Refusal refusal) {
+        Paragraph line = new Paragraph(refusal.words());
+        line.addClassNames("problem", "no-print");
+        return line;
     }
 
     private Component opening(Batch batch) {
