@@ -10,7 +10,10 @@ public sealed interface VoteClosed {
     /** The motion as it ended. */
     BoardMotion motion();
 
-    /** Every envelope put was settled with it, or opened again: the cases as they are now. */
+    /**
+     * The envelopes put were settled with it, or opened again: the cases as they are now. One whose voter is known to have
+     * voted is not among them where the motion did not carry.
+     */
     record Settled(BoardMotion motion, List<EnvelopeCase> now) implements VoteClosed {}
 
     /** The envelopes stay as they are. */

@@ -156,7 +156,7 @@ class VoteClosing {
     }
 
     private ActResult<Closed> finished(ClosingMotion ballot, Optional<BoardMotion> twin, List<BodyVote> both) {
-        VoteResult read = ballot.read(both);
+        VoteResult read = effect.read(ballot, both);
         if (read instanceof VoteResult.Refused refused) {
             return ActResult.refused(refused.refusal());
         }
@@ -182,10 +182,11 @@ class VoteClosing {
                     .orElseGet(() -> procedure(List.of(poll)));
         }
 
-        VoteResult read(List<BodyVote> bodies) {
+        VoteResult read(List<BodyVote> bodies, Set<EnvelopeNumber> knownToHaveVoted) {
             return motion.kind()
                     .asks()
-                    .map(asks -> VoteMeaning.voteResult(motion.asking(asks), bodies, election.book(), election.at()))
+                    .map(asks -> VoteMeaning.voteResult(
+                            motion.asking(asks), bodies, election.book(), election.at(), knownToHaveVoted))
                     .orElseGet(() -> procedure(bodies));
         }
 

@@ -15,6 +15,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
+import org.proviso.core.deciding.BodyVote;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
@@ -38,6 +39,20 @@ class VoteEffect {
         this.decisions = decisions;
         this.decided = decided;
         this.proposals = proposals;
+    }
+
+    /** What a vote comes to; one that did not carry counts nobody who is known to have voted. */
+    VoteResult read(VoteClosing.ClosingMotion ballot, List<BodyVote> bodies) {
+        VoteResult read = ballot.read(bodies, Set.of());
+        return read instanceof VoteResult.Stands stands && stands.end() != MotionResult.CARRIED && !stands.staysOpen()
+                ? ballot.read(bodies, decisions.knownToHaveVoted(cases(ballot)))
+                : read;
+    }
+
+    private static List<EnvelopeKey> cases(VoteClosing.ClosingMotion ballot) {
+        return ballot.motion().putNos().stream()
+                .map(ballot.session().key()::caseOf)
+                .toList();
     }
 
     /** The cases a vote changed, as they are now, none where it settles nothing; or what forbids it in which case. */
@@ -75,6 +90,7 @@ class VoteEffect {
         Map<EnvelopeNumber, ProposalForDecision> proposed = proposals.find(
                 ballot.session().key().electionId(), ballot.motion().putNos());
         List<Settlement> settlements = ballot.motion().put().stream()
+                .filter(motionEnvelope -> result.envelopes().contains(motionEnvelope.envelopeNo()))
                 .map(motionEnvelope -> {
                     EnvelopeKey key = ballot.session().key().caseOf(motionEnvelope.envelopeNo());
                     return new Settlement(

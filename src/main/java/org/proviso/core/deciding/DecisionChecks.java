@@ -49,6 +49,13 @@ public final class DecisionChecks {
                         "A ballot cannot count while this question is open: " + heading.asks()));
     }
 
+    /** Whether a record says that the voter has voted already: a mail ballot, a poll book, another envelope that counts. */
+    public static boolean isKnownToHaveVoted(Collection<AnsweredQuestion> answered) {
+        return answered.stream()
+                .anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Defect
+                        && answeredQuestion.question().heading() == QuestionHeading.ALREADY_VOTED);
+    }
+
     /** No rejection without a reason and a legal reference. */
     public static Optional<Refusal> grounds(DecisionOutcome as, Grounds grounds) {
         if (as != DecisionOutcome.REJECT) {

@@ -2,10 +2,15 @@ package org.proviso.core.deciding;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Key;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
@@ -24,17 +29,32 @@ public final class VoteMeaning {
     private final Motion motion;
     private final List<BodyVote> polls;
     private final ResolvedPack pack;
+    private final Set<EnvelopeNumber> voted;
     private final List<ResolvedRule> restsOn = new ArrayList<>();
 
-    private VoteMeaning(Motion motion, List<BodyVote> polls, ResolvedPack pack) {
+    private VoteMeaning(Motion motion, List<BodyVote> polls, ResolvedPack pack, Set<EnvelopeNumber> voted) {
         this.motion = motion;
         this.polls = polls;
         this.pack = pack;
+        this.voted = voted;
     }
 
     /** Reads a vote, one poll for each body, taken at that moment (local to the county). */
     public static VoteResult voteResult(Motion motion, List<BodyVote> polls, DeadlineBook book, LocalDateTime at) {
-        VoteMeaning meaning = new VoteMeaning(motion, polls, book.pack());
+        return voteResult(motion, polls, book, at, Set.of());
+    }
+
+    /**
+     * The same where the voters of some envelopes are known to have voted ({@link DecisionChecks#isKnownToHaveVoted}). No
+     * tie and no failed motion counts those: they stay open until a motion to count carries (common practice).
+     */
+    public static VoteResult voteResult(
+            Motion motion,
+            List<BodyVote> polls,
+            DeadlineBook book,
+            LocalDateTime at,
+            Set<EnvelopeNumber> knownToHaveVoted) {
+        VoteMeaning meaning = new VoteMeaning(motion, polls, book.pack(), knownToHaveVoted);
         return meaning.motionRefused()
                 .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
                 .or(() -> meaning.rely(Rules.DECIDER))
@@ -48,7 +68,7 @@ public final class VoteMeaning {
      * the other body has voted too.
      */
     public static VoteResult ofOneOfTwo(Motion motion, BodyVote poll, DeadlineBook book, LocalDateTime at) {
-        VoteMeaning meaning = new VoteMeaning(motion, List.of(poll), book.pack());
+        VoteMeaning meaning = new VoteMeaning(motion, List.of(poll), book.pack(), Set.of());
         return meaning.motionRefused()
                 .or(() -> RuleChecks.gate(book, Rules.GATE_DECISION, at))
                 .or(() -> meaning.rely(Rules.DECIDER))
@@ -173,9 +193,29 @@ public final class VoteMeaning {
     }
 
     private VoteResult result(MotionResult end, @Nullable DecisionOutcome decided) {
+        Set<EnvelopeNumber> kept = keptOpen(end, decided);
+        Set<EnvelopeNumber> settled = new LinkedHashSet<>(motion.put());
+        settled.removeAll(kept);
+        DecisionOutcome outcome = settled.isEmpty() ? null : decided;
         String words = sentence(motion.asks().words(), end, polls) + ": "
-                + (decided == null ? "stays open" : decided.words()) + ".";
-        return new VoteResult.Stands(end, decided, motion.put(), words, List.copyOf(restsOn));
+                + (outcome == null ? "stays open" : outcome.words()) + "." + voted(kept);
+        return new VoteResult.Stands(
+                end, outcome, settled.isEmpty() ? motion.put() : settled, words, List.copyOf(restsOn));
+    }
+
+    /** What a vote that did not carry would count although its voter is known to have voted. */
+    private Set<EnvelopeNumber> keptOpen(MotionResult end, @Nullable DecisionOutcome decided) {
+        boolean counts = decided != null && decided != DecisionOutcome.REJECT;
+        Set<EnvelopeNumber> kept = new TreeSet<>(motion.put());
+        kept.retainAll(end == MotionResult.CARRIED || !counts ? Set.of() : voted);
+        return kept;
+    }
+
+    private static String voted(Set<EnvelopeNumber> kept) {
+        return kept.isEmpty()
+                ? ""
+                : " Open, because the voter is known to have voted: " + Key.join(", ", kept)
+                        + ". Only a motion to count that carries counts such an envelope.";
     }
 
     /** {@code The motion to reject failed, 1 to 2}, without its full stop. */

@@ -14,8 +14,8 @@ public sealed interface VoteResult {
     record Refused(Refusal refusal) implements VoteResult {}
 
     /**
-     * The vote stands: how the motion ended, and how that settles the envelopes put ({@code decided} is null where they
-     * stay open), in words and with the rules it rests on.
+     * The vote stands: how the motion ended, and how that settles these of the envelopes put ({@code decided} is null
+     * where all stay open), in words and with the rules it rests on.
      */
     record Stands(
             MotionResult end,

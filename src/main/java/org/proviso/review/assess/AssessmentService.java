@@ -91,6 +91,14 @@ public class AssessmentService {
         return Objects.requireNonNull(reports(List.of(key)).get(key), "every case asked for is reported");
     }
 
+    /** Cases of one election as the rules see them now; nothing is written. */
+    @Transactional(readOnly = true)
+    public SortedMap<EnvelopeKey, CaseReport> now(Collection<EnvelopeKey> keys) {
+        SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
+        lots(keys).forEach(lot -> reports.putAll(reports(lot)));
+        return reports;
+    }
+
     /** What was assessed last. */
     @Transactional(readOnly = true)
     public Optional<AssessmentRow> latest(EnvelopeKey key) {

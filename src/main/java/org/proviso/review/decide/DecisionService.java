@@ -20,6 +20,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ledger.Actor;
 import org.proviso.review.CaseAct;
@@ -86,6 +87,18 @@ public class DecisionService {
     @Transactional(readOnly = true)
     public Map<EnvelopeNumber, Decision> standing(ElectionId electionId) {
         return decisions.standing(electionId);
+    }
+
+    /** Those of cases of one election whose voter a record says has voted already. */
+    @Transactional(readOnly = true)
+    public Set<EnvelopeNumber> knownToHaveVoted(Collection<EnvelopeKey> keys) {
+        Set<EnvelopeNumber> voted = new LinkedHashSet<>();
+        assessments.now(keys).forEach((key, report) -> {
+            if (DecisionChecks.isKnownToHaveVoted(report.settled().answered())) {
+                voted.add(key.envelopeNo());
+            }
+        });
+        return voted;
     }
 
     /**

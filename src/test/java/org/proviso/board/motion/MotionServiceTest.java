@@ -13,6 +13,7 @@ import static org.proviso.board.Sitting.refused;
 import static org.proviso.board.Sitting.settled;
 import static org.proviso.board.Sitting.staysOpen;
 import static org.proviso.core.act.ActResults.field;
+import static org.proviso.core.rules.Reason.MAIL_BALLOT_ACCEPTED;
 import static org.proviso.core.rules.Reason.REGISTERED_LATE;
 import static org.proviso.core.rules.Reason.WRONG_PARTY_BALLOT;
 
@@ -155,6 +156,20 @@ class MotionServiceTest {
                         "The motion to reject was tied, 1 to 1: count. By the rule on what a tied vote means"
                                 + " (decider.tie_means): Example Election Code (invented) 9.3 (2020).",
                         Decision::departsBecause);
+    }
+
+    @OnADatabase
+    void a_tie_counts_nobody_who_is_known_to_have_voted(TestOffice office) {
+        List<EnvelopeNumber> voted = List.of(new EnvelopeNumber("P-1017"));
+        CasesReady cases = CasesReady.in(office).toReject(voted);
+        Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(voted);
+        ActResult<VoteClosed> tied =
+                board.closed(board.move(MotionKind.REJECT, voted, MAIL_BALLOT_ACCEPTED), "yes no abstains");
+        assertThat(done(tied)).isInstanceOf(VoteClosed.StaysOpen.class);
+        assertThat(done(tied).motion().words())
+                .isEqualTo("The motion to reject was tied, 1 to 1: stays open. Open, because the voter is known to have"
+                        + " voted: P-1017. Only a motion to count that carries counts such an envelope.");
+        assertThat(cases.now("P-1017").state()).isEqualTo(CaseState.READY);
     }
 
     @OnADatabase

@@ -28,6 +28,7 @@ final class SmallBoard {
     final Set<UserName> present =
             new LinkedHashSet<>(List.of(new UserName("ana"), new UserName("ben"), new UserName("cal")));
     final Map<UserName, Set<EnvelopeNumber>> recusals = new LinkedHashMap<>();
+    Set<EnvelopeNumber> knownToHaveVoted = Set.of();
 
     static Motion motion(DecisionOutcome asks, Set<EnvelopeNumber> pulledOut) {
         return new Motion(
@@ -58,7 +59,7 @@ final class SmallBoard {
     /** Votes as {@code yes no abstains}, of ana, ben and cal in this order, {@code -} for none; one text a body. */
     VoteResult votes(String... bodies) {
         List<BodyVote> polls = Stream.of(bodies).map(this::poll).toList();
-        return VoteMeaning.voteResult(motion, polls, pack.book(), at);
+        return VoteMeaning.voteResult(motion, polls, pack.book(), at, knownToHaveVoted);
     }
 
     /** {@code carried: reject}, {@code tied: stays open} or the code of the refusal. */

@@ -65,6 +65,33 @@ class VoteMeaningTest {
         assertThat(board.comesTo(votes + " recused")).isEqualTo(result);
     }
 
+    /** Of envelopes 1 and 2 the voter of the first is known to have voted. */
+    @ParameterizedTest
+    @CsvSource({
+        "reject, count, yes no abstains, tied: count, 2",
+        "reject, count, no no yes, failed: count, 2",
+        "count, count, yes no abstains, tied: count, 2",
+        "count, count, yes yes no, carried: count, 1 2",
+        "reject, reject, yes no abstains, tied: reject, 1 2"
+    })
+    void counts_nobody_known_to_have_voted_unless_a_motion_to_count_carries(
+            String asks, String means, String votes, String result, String settled) {
+        board.asks(asks).rules("board", "majority", means, means);
+        board.knownToHaveVoted = Set.of(new EnvelopeNumber("1"));
+        assertThat(board.comesTo(votes)).isEqualTo(result);
+        assertThat(((VoteResult.Stands) board.votes(votes)).envelopes())
+                .extracting(EnvelopeNumber::value)
+                .containsExactlyInAnyOrder(settled.split(" "));
+    }
+
+    @Test
+    void stays_open_where_every_voter_is_known_to_have_voted() {
+        board.rules("board", "majority", "count", "count");
+        board.knownToHaveVoted = Set.of(new EnvelopeNumber("1"), new EnvelopeNumber("2"));
+        assertThat(board.comesTo("yes no abstains")).isEqualTo("tied: stays open");
+        assertThat(((VoteResult.Stands) board.votes("yes no abstains")).words()).contains("known to have voted: 1, 2.");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "reject, count, failed: count",
