@@ -3,6 +3,7 @@ package org.proviso.review.find;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 record FindQuery(String typed) {
 
     private static final int NUMBER_WIDTH = 6;
+    private static final int MOST_WORDS = 5;
     private static final List<DateTimeFormatter> DATES =
             List.of(DateTimeFormatter.ofPattern("M/d/uuuu", Locale.US), DateTimeFormatter.ISO_LOCAL_DATE);
 
@@ -51,23 +53,37 @@ record FindQuery(String typed) {
         }
     }
 
-    /** The surname: before the comma, or the last word. */
-    String last() {
+    /** A name as it may have been meant. */
+    record Name(String last, String first) {}
+
+    /**
+     * The names that this may be. With a comma the surname stands before it. Without one it stands last or first, and it may
+     * have several words: "Rosa de la Cruz", "de la Cruz Rosa".
+     */
+    List<Name> names() {
         int comma = typed.indexOf(',');
-        String last = comma >= 0 ? typed.substring(0, comma) : typed.substring(typed.lastIndexOf(' ') + 1);
-        return capitalized(last.strip());
+        if (comma >= 0) {
+            return named(typed.substring(0, comma), typed.substring(comma + 1));
+        }
+        List<String> words = List.of(typed.split(" ", MOST_WORDS));
+        List<Name> names = new ArrayList<>(words.size() == 1 ? named(typed, "") : List.of());
+        for (int split = words.size() - 1; split > 0; split--) {
+            String before = String.join(" ", words.subList(0, split));
+            String after = String.join(" ", words.subList(split, words.size()));
+            names.addAll(named(after, before));
+            names.addAll(named(before, after));
+        }
+        return names;
     }
 
-    /** The given name: after the comma, or all but the last word. */
-    String first() {
-        int comma = typed.indexOf(',');
-        int space = typed.lastIndexOf(' ');
-        return comma >= 0
-                ? typed.substring(comma + 1).strip()
-                : space < 0 ? "" : typed.substring(0, space).strip();
+    /** One letter is too little to look for. */
+    private static List<Name> named(String last, String first) {
+        return last.strip().length() < 2 ? List.of() : List.of(new Name(capitalized(last.strip()), first.strip()));
     }
 
+    /** As names are mostly written: what was typed in capitals too. */
     private static String capitalized(String word) {
-        return word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1);
+        String plain = word.equals(word.toUpperCase(Locale.ROOT)) ? word.toLowerCase(Locale.ROOT) : word;
+        return plain.isEmpty() ? plain : Character.toUpperCase(plain.charAt(0)) + plain.substring(1);
     }
 }

@@ -19,8 +19,11 @@ public record FindResult(List<EnvelopeHit> envelopes, List<VoterHit> voters) {
             PersonName name,
             CaseState state) {}
 
-    /** A record of the roll, and the numbers of the envelopes linked or presumed linked to it. */
-    public record VoterHit(Voter voter, List<EnvelopeNumber> envelopeNos) {}
+    /**
+     * A record of the roll, whether it was found by the voter's former name only, and the numbers of the envelopes linked or
+     * presumed linked to it.
+     */
+    public record VoterHit(Voter voter, boolean byFormerName, List<EnvelopeNumber> envelopeNos) {}
 
     public boolean isNothing() {
         return envelopes.isEmpty() && voters.isEmpty();

@@ -1,16 +1,17 @@
 package org.proviso.review.find;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.CheckedReceipt;
 import org.proviso.core.ElectionId;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
+import org.proviso.core.matching.spelling.NameText;
 import org.proviso.roll.LookupService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,7 +39,8 @@ public class FindService {
         demand();
         FindQuery sought = FindQuery.of(typed);
         List<FindResult.VoterHit> voters = voters(electionId, sought).stream()
-                .map(voter -> new FindResult.VoterHit(voter, store.linkedTo(electionId, voter.voterId())))
+                .map(voter -> new FindResult.VoterHit(
+                        voter, isByFormerName(sought, voter), store.linkedTo(electionId, voter.voterId())))
                 .toList();
         return new FindResult(envelopes(electionId, sought), voters);
     }
@@ -68,9 +70,7 @@ public class FindService {
             return store.born(electionId, sought.date().get(), MOST);
         }
         if (!sought.hasDigits()) {
-            return sought.last().length() < 2
-                    ? List.of()
-                    : store.named(electionId, sought.last(), sought.first(), MOST);
+            return each(sought, name -> store.named(electionId, name.last(), name.first(), MOST));
         }
         Set<FindResult.EnvelopeHit> found = new LinkedHashSet<>(store.numbered(electionId, sought.numbers()));
         String receipt = sought.typed().toUpperCase(Locale.ROOT);
@@ -88,8 +88,26 @@ public class FindService {
                     ? lookup.at(electionId, sought.typed(), MOST)
                     : lookup.numbered(electionId, sought.typed(), MOST);
         }
-        return sought.last().length() < 2
-                ? new ArrayList<>()
-                : lookup.named(electionId, sought.last(), sought.first(), MOST);
+        return each(sought, name -> lookup.named(electionId, name.last(), name.first(), MOST));
+    }
+
+    /** What is found by any of the names that were meant, the first ones first, nothing twice. */
+    private static <T> List<T> each(FindQuery sought, Function<FindQuery.Name, List<T>> find) {
+        return sought.names().stream()
+                .flatMap(name -> find.apply(name).stream())
+                .distinct()
+                .limit(MOST)
+                .toList();
+    }
+
+    /** Whether only the former name of the record is the one that was typed. */
+    private static boolean isByFormerName(FindQuery sought, Voter voter) {
+        return !sought.hasDigits()
+                && sought.names().stream().noneMatch(name -> begins(voter.name().last(), name.last()))
+                && sought.names().stream().anyMatch(name -> begins(voter.formerName(), name.last()));
+    }
+
+    private static boolean begins(String name, String typed) {
+        return NameText.joined(NameText.fold(name)).startsWith(NameText.joined(NameText.fold(typed)));
     }
 }

@@ -107,7 +107,7 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
                 numbers.add(new Span("none"));
             }
             table.row(List.<Component>of(
-                    new Span(voter.name().listed()),
+                    new Span(voter.name().listed() + (hit.byFormerName() ? ", formerly " + voter.formerName() : "")),
                     new Span(voter.voterId().value()),
                     new Span(UsDates.digits(voter.birthDate())),
                     new Span(

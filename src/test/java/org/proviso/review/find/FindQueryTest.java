@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import org.proviso.review.find.FindQuery.Name;
 
 /** What somebody typed, as a number, a date or a name. */
 class FindQueryTest {
@@ -23,10 +24,18 @@ class FindQueryTest {
 
     @Test
     void a_name_is_taken_apart_either_way_round() {
-        assertThat(FindQuery.of("voss, kath").last()).isEqualTo("Voss");
-        assertThat(FindQuery.of("voss, kath").first()).isEqualTo("kath");
-        assertThat(FindQuery.of("kath voss").last()).isEqualTo("Voss");
-        assertThat(FindQuery.of("kath voss").first()).isEqualTo("kath");
+        assertThat(FindQuery.of("voss, kath").names()).containsExactly(new Name("Voss", "kath"));
+        assertThat(FindQuery.of("kath voss").names())
+                .containsExactly(new Name("Voss", "kath"), new Name("Kath", "voss"));
+        assertThat(FindQuery.of("voss").names()).containsExactly(new Name("Voss", ""));
+        assertThat(FindQuery.of("v").names()).isEmpty();
+    }
+
+    @Test
+    void a_surname_may_have_several_words() {
+        assertThat(FindQuery.of("rosa de la cruz").names())
+                .contains(new Name("De la cruz", "rosa"), new Name("Cruz", "rosa de la"));
+        assertThat(FindQuery.of("de la cruz rosa").names()).contains(new Name("De la cruz", "rosa"));
     }
 
     @Test
