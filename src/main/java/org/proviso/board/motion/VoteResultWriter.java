@@ -45,7 +45,7 @@ class VoteResultWriter {
             votes.note(key, silent, Vote.RECUSED, ballot.by().userName(), clock.now());
         }
         VoteResult.Stands own = twin.isEmpty() ? result : (VoteResult.Stands) ballot.alone();
-        motions.end(key, own.end(), clock.now(), result.words());
+        motions.end(key, own.end(), clock.now(), result.recorded());
         twin.ifPresent(other -> motions.join(key, other.key()));
         return new WrittenVote(motions.find(key).orElseThrow(), own, result, twin);
     }
@@ -66,6 +66,9 @@ class VoteResultWriter {
         what.put("result", written.own().end().code());
         DecisionOutcome decided = written.result().decided();
         what.put("decided", decided == null ? "" : decided.code());
+        if (!written.result().keptOpen().isEmpty()) {
+            what.put("kept_open", List.copyOf(written.result().keptOpen()));
+        }
         for (Vote vote : Vote.values()) {
             what.put(vote.code(), (int)
                     cast.stream().filter(boardVote -> boardVote.vote() == vote).count());

@@ -32,6 +32,6 @@ public final class ProceduralVote {
                 .map(poll -> poll.tally().result(VoteNeeded.MAJORITY))
                 .toList());
         String words = VoteMeaning.sentence(asks, end, polls) + ".";
-        return new VoteResult.Stands(end, null, envelopes, words, List.of());
+        return new VoteResult.Stands(end, null, envelopes, Set.of(), words, List.of());
     }
 }

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.Key;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
@@ -111,7 +110,7 @@ public final class VoteMeaning {
     private VoteResult readAlone() {
         MotionResult end = over(needed());
         String words = sentence(motion.asks().words(), end, polls) + ": waiting for the other body.";
-        return new VoteResult.Stands(end, null, motion.put(), words, List.copyOf(restsOn));
+        return new VoteResult.Stands(end, null, motion.put(), Set.of(), words, List.copyOf(restsOn));
     }
 
     private Optional<Refusal> neededVoteRefused() {
@@ -198,9 +197,9 @@ public final class VoteMeaning {
         settled.removeAll(kept);
         DecisionOutcome outcome = settled.isEmpty() ? null : decided;
         String words = sentence(motion.asks().words(), end, polls) + ": "
-                + (outcome == null ? "stays open" : outcome.words()) + "." + voted(kept);
+                + (outcome == null ? "stays open" : outcome.words()) + ".";
         return new VoteResult.Stands(
-                end, outcome, settled.isEmpty() ? motion.put() : settled, words, List.copyOf(restsOn));
+                end, outcome, settled.isEmpty() ? motion.put() : settled, kept, words, List.copyOf(restsOn));
     }
 
     /** What a vote that did not carry would count although its voter is known to have voted. */
@@ -209,13 +208,6 @@ public final class VoteMeaning {
         Set<EnvelopeNumber> kept = new TreeSet<>(motion.put());
         kept.retainAll(end == MotionResult.CARRIED || !counts ? Set.of() : voted);
         return kept;
-    }
-
-    private static String voted(Set<EnvelopeNumber> kept) {
-        return kept.isEmpty()
-                ? ""
-                : " Open, because the voter is known to have voted: " + Key.join(", ", kept)
-                        + ". Only a motion to count that carries counts such an envelope.";
     }
 
     /** {@code The motion to reject failed, 1 to 2}, without its full stop. */

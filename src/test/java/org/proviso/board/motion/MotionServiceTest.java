@@ -49,6 +49,7 @@ import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
 import org.proviso.review.decide.DecisionService;
+import org.proviso.review.facts.LinkStore;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** What motions and votes of a board of three with a quorum of two come to, by the rules of the samples' state. */
@@ -167,9 +168,32 @@ class MotionServiceTest {
                 board.closed(board.move(MotionKind.REJECT, voted, MAIL_BALLOT_ACCEPTED), "yes no abstains");
         assertThat(done(tied)).isInstanceOf(VoteClosed.StaysOpen.class);
         assertThat(done(tied).motion().words())
-                .isEqualTo("The motion to reject was tied, 1 to 1: stays open. Open, because the voter is known to have"
-                        + " voted: P-1017. Only a motion to count that carries counts such an envelope.");
+                .isEqualTo("The motion to reject was tied, 1 to 1: stays open. P-1017 stays open, because records show"
+                        + " that the voter voted. It counts only if a motion to count carries.");
         assertThat(cases.now("P-1017").state()).isEqualTo(CaseState.READY);
+    }
+
+    @OnADatabase
+    void a_tie_counts_the_others_and_their_decisions_say_nothing_of_the_one_kept_open(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toReject(LATE);
+        LinkStore links = office.the(LinkStore.class);
+        office.jdbc()
+                .sql("update mail_ballot set voter_id = ? where voter_id = ?")
+                .params(
+                        links.newest(CasesReady.key("P-1058")).orElseThrow().voterId(),
+                        links.newest(CasesReady.key("P-1017")).orElseThrow().voterId())
+                .update();
+        Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE);
+        ActResult<VoteClosed> tied =
+                board.closed(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes no abstains");
+        assertThat(settled(tied).motion().words())
+                .isEqualTo("The motion to reject was tied, 1 to 1: count. P-1058 stays open, because records show that"
+                        + " the voter voted. It counts only if a motion to count carries.");
+        assertThat(decision(cases, "P-1050"))
+                .returns(DecisionOutcome.COUNT, Decision::as)
+                .satisfies(made -> assertThat(made.departsBecause()).doesNotContain("P-1058"));
+        assertThat(cases.now("P-1058").state()).isEqualTo(CaseState.READY);
+        assertThat(entries(cases, "vote_closed").get(0).payload()).containsEntry("kept_open", List.of("P-1058"));
     }
 
     @OnADatabase
