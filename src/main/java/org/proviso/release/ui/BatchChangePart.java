@@ -19,6 +19,7 @@ import org.proviso.ui.field.ActButton;
 final class BatchChangePart extends Composite<Div> {
 
     private static final int LONGEST_REASON = 1000;
+    private static final int LONGEST_NUMBER = 60;
 
     /** Does an act and shows what came of it. */
     interface Doing {
@@ -47,6 +48,7 @@ final class BatchChangePart extends Composite<Div> {
 
     private Div takeOut(List<Refusal> stopped) {
         TextField number = field("Envelope to take out");
+        number.setMaxLength(LONGEST_NUMBER);
         stopped.stream()
                 .map(Refusal::about)
                 .filter(Objects::nonNull)
