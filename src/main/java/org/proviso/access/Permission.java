@@ -30,6 +30,7 @@ public enum Permission {
     PULL_OUT("pulling envelopes out of a group", DECIDER),
     VOTE("voting on the board", DECIDER),
     DECIDE("deciding cases", DECIDER),
+    FOLLOW_UP("following up decisions that a newer record contradicts", DECIDER, SUPERVISOR),
 
     SEE_RELEASE("viewing envelopes to open and batches", RELEASE_TEAM, SUPERVISOR),
     OPEN_ENVELOPES("opening envelopes", RELEASE_TEAM),

@@ -14,7 +14,9 @@ public enum MotionKind implements Code {
     /** To leave it for a later session. */
     TABLE(null),
     /** To open a decided envelope again. */
-    REOPEN(null);
+    REOPEN(null),
+    /** To let a decision stand although a newer record contradicts it. */
+    LET_STAND(null);
 
     private final @Nullable DecisionOutcome asks;
 
@@ -29,12 +31,20 @@ public enum MotionKind implements Code {
 
     /** As it is said in a sentence: {@code count in part}. */
     public String words() {
-        return asks == null ? code() : asks.words();
+        if (asks != null) {
+            return asks.words();
+        }
+        return this == LET_STAND ? "let the decision stand" : code();
     }
 
     /** The state that an envelope must be in. */
     public CaseState from() {
-        return this == REOPEN ? CaseState.DECIDED : CaseState.READY;
+        return isOfDecided() ? CaseState.DECIDED : CaseState.READY;
+    }
+
+    /** Whether it is about an envelope that is decided already; such envelopes are moved one at a time. */
+    public boolean isOfDecided() {
+        return this == REOPEN || this == LET_STAND;
     }
 
     /** Whether it takes both of two bodies; each tables for itself. */

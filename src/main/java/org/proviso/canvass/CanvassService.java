@@ -21,6 +21,7 @@ import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.decide.ContradictedDecisions;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -36,6 +37,7 @@ public class CanvassService {
     private final CanvassFigureCollector book;
     private final FigureStore figures;
     private final ElectionService elections;
+    private final ContradictedDecisions contradicted;
     private final AccessService access;
     private final LedgerService ledger;
     private final ActDoor door;
@@ -44,12 +46,14 @@ public class CanvassService {
             CanvassFigureCollector book,
             FigureStore figures,
             ElectionService elections,
+            ContradictedDecisions contradicted,
             AccessService access,
             LedgerService ledger,
             ActDoor door) {
         this.book = book;
         this.figures = figures;
         this.elections = elections;
+        this.contradicted = contradicted;
         this.access = access;
         this.ledger = ledger;
         this.door = door;
@@ -131,6 +135,7 @@ public class CanvassService {
         return door.demand(Permission.CLOSE_ELECTION)
                 .lockNothing()
                 .refuse(user -> closed(electionId))
+                .refuseAll(user -> contradicted(electionId))
                 .refuseAll(user -> outOfBalance(electionId))
                 .save(user -> {
                     elections.close(electionId);
@@ -138,6 +143,17 @@ public class CanvassService {
                 })
                 .record(total -> line(electionId, "closed", electionId.value(), plain(total)))
                 .map(total -> ledger.head(LedgerChain.of(electionId)));
+    }
+
+    /** Every decision that a newer record contradicts is followed up before the canvass is certified. */
+    private List<Refusal> contradicted(ElectionId electionId) {
+        return contradicted.open(electionId).stream()
+                .map(found -> Refusal.of(
+                                Why.CONTRADICTED,
+                                "It is " + found.wasSettled() + ", and the rules now say " + found.saysNow()
+                                        + ". Follow it up first.")
+                        .about(found.key().envelopeNo()))
+                .toList();
     }
 
     private List<Refusal> outOfBalance(ElectionId electionId) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
@@ -15,10 +17,15 @@ import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.ContradictedDecision;
+import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
 
-/** Finds the envelopes that are decided to count, that no batch has yet and that no court keeps closed. */
+/**
+ * Finds the envelopes that are decided to count, that no batch has yet, and that neither a court nor a newer
+ * record keeps closed.
+ */
 @Component
 class EnvelopesToOpen {
 
@@ -26,8 +33,15 @@ class EnvelopesToOpen {
     private final ReleaseChecks checks;
     private final DecisionService decisions;
     private final CaseService cases;
+    private final ContradictedDecisions contradicted;
 
-    EnvelopesToOpen(BatchStore batches, ReleaseChecks checks, DecisionService decisions, CaseService cases) {
+    EnvelopesToOpen(
+            BatchStore batches,
+            ReleaseChecks checks,
+            DecisionService decisions,
+            CaseService cases,
+            ContradictedDecisions contradicted) {
+        this.contradicted = contradicted;
         this.batches = batches;
         this.checks = checks;
         this.decisions = decisions;
@@ -39,9 +53,11 @@ class EnvelopesToOpen {
         Map<EnvelopeNumber, Decision> decided = decisions.standing(electionId);
         Set<EnvelopeNumber> taken = batches.inBatches(electionId);
         List<CourtOrder> closing = checks.keepingClosed(electionId);
+        Set<EnvelopeNumber> doubtful = contradicted(electionId).keySet();
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(envelopeCase -> envelopeCase.countedPerson() != null
-                        && !taken.contains(envelopeCase.key().envelopeNo()))
+                        && !taken.contains(envelopeCase.key().envelopeNo())
+                        && !doubtful.contains(envelopeCase.key().envelopeNo()))
                 .filter(envelopeCase -> closing.stream()
                         .noneMatch(order -> order.keepsClosed(envelopeCase.key().envelopeNo())))
                 .map(envelopeCase -> toOpen(envelopeCase, decided))
@@ -71,6 +87,7 @@ class EnvelopesToOpen {
         Set<EnvelopeNumber> counting =
                 in(batch).stream().map(envelope -> envelope.key().envelopeNo()).collect(Collectors.toSet());
         List<CourtOrder> closing = checks.keepingClosed(batch.electionId());
+        Map<EnvelopeNumber, ContradictedDecision> doubtful = contradicted(batch.electionId());
         List<Refusal> stopped = new ArrayList<>();
         for (EnvelopeNumber number : batches.envelopes(batch.electionId(), batch.number())) {
             closing.stream()
@@ -83,9 +100,25 @@ class EnvelopesToOpen {
                             !counting.contains(number),
                             Why.NOT_IN_THIS_STATE,
                             number + " must stay closed: it is not decided to count. " + wayOn(number, batch)))
+                    .or(() -> Optional.ofNullable(doubtful.get(number)).map(found -> contradicted(found, batch)))
                     .ifPresent(refusal -> stopped.add(refusal.about(number)));
         }
         return stopped;
+    }
+
+    private Map<EnvelopeNumber, ContradictedDecision> contradicted(ElectionId electionId) {
+        return contradicted.open(electionId).stream()
+                .filter(ContradictedDecision::mustStayClosed)
+                .collect(Collectors.toMap(found -> found.key().envelopeNo(), Function.identity()));
+    }
+
+    private static Refusal contradicted(ContradictedDecision found, Batch batch) {
+        EnvelopeNumber number = found.key().envelopeNo();
+        return Refusal.of(
+                Why.CONTRADICTED,
+                number + " must stay closed: a newer record contradicts its decision (the rules now say "
+                        + found.saysNow() + "). The decider lets the decision stand or reopens it; or take " + number
+                        + " out of batch " + batch.number() + ".");
     }
 
     private static String wayOn(EnvelopeNumber number, Batch batch) {

@@ -13,6 +13,7 @@ import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
+import org.proviso.review.decide.FollowUpService;
 import org.proviso.review.queue.CaseCounts;
 import org.proviso.ui.UsDates;
 import org.springframework.stereotype.Component;
@@ -26,6 +27,7 @@ class WaitingWorkList {
     private final NoticeService notices;
     private final ReleaseService release;
     private final BoardService board;
+    private final FollowUpService followUps;
     private final UpcomingDates clocks;
 
     WaitingWorkList(
@@ -34,12 +36,14 @@ class WaitingWorkList {
             NoticeService notices,
             ReleaseService release,
             BoardService board,
+            FollowUpService followUps,
             UpcomingDates clocks) {
         this.access = access;
         this.keying = keying;
         this.notices = notices;
         this.release = release;
         this.board = board;
+        this.followUps = followUps;
         this.clocks = clocks;
     }
 
@@ -57,6 +61,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.VOTE)) {
             add(lines, toDecide(tally, by));
+        }
+        if (access.isPermitted(Permission.FOLLOW_UP)) {
+            add(lines, contradicted(electionId));
         }
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             add(lines, toOpen(electionId));
@@ -125,6 +132,19 @@ class WaitingWorkList {
                 "Open Board",
                 "board",
                 "b");
+    }
+
+    /** It may be somebody's second vote, or somebody's lost one: first of all that waits for a decider. */
+    private WaitingWork contradicted(ElectionId electionId) {
+        return new WaitingWork(
+                followUps.open(electionId).size(),
+                "Decisions contradicted by newer records",
+                "decided, and the rules now say something else",
+                "now",
+                true,
+                "Open list",
+                "board/contradicted",
+                null);
     }
 
     private WaitingWork toOpen(ElectionId electionId) {

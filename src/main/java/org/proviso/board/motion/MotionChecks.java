@@ -28,6 +28,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.ContradictedDecisions;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 
@@ -40,18 +41,21 @@ class MotionChecks {
     private final MotionStore motions;
     private final ProposalsForDecision proposals;
     private final CaseService cases;
+    private final ContradictedDecisions contradicted;
 
     MotionChecks(
             AgendaStore agenda,
             MemberStore members,
             MotionStore motions,
             ProposalsForDecision proposals,
-            CaseService cases) {
+            CaseService cases,
+            ContradictedDecisions contradicted) {
         this.agenda = agenda;
         this.members = members;
         this.motions = motions;
         this.proposals = proposals;
         this.cases = cases;
+        this.contradicted = contradicted;
     }
 
     /** Whoever acts on a motion must sit in the session, and it must be open. */
@@ -103,7 +107,22 @@ class MotionChecks {
                 .or(() -> contests(move))
                 .or(() -> together(move))
                 .or(() -> grounds(move))
-                .or(() -> states(move));
+                .or(() -> states(move))
+                .or(() -> contradicted(move));
+    }
+
+    /** Only a decision that a newer record contradicts is let stand by a vote. */
+    private Optional<Refusal> contradicted(MoveMotion move) {
+        return move.kind() == MotionKind.LET_STAND
+                ? move.envelopes().keySet().stream()
+                        .map(move.session()::caseOf)
+                        .filter(key -> contradicted.open(key).isEmpty())
+                        .findFirst()
+                        .map(key -> Refusal.of(
+                                        Why.NOTHING_NEW,
+                                        "The rules say nothing new about it: the decision stands without a motion.")
+                                .about(key.envelopeNo()))
+                : Optional.empty();
     }
 
     private Optional<Refusal> listed(MoveMotion move) {
@@ -121,8 +140,8 @@ class MotionChecks {
         if (move.envelopes().size() == 1) {
             return Optional.empty();
         }
-        if (move.kind() == MotionKind.REOPEN) {
-            return Optional.of(Refusal.of(Why.NOT_ONE_GROUP, "Envelopes are opened again one at a time."));
+        if (move.kind().isOfDecided()) {
+            return Optional.of(Refusal.of(Why.NOT_ONE_GROUP, "Decided envelopes are moved one at a time."));
         }
         List<AgendaItem> items = items(move);
         boolean oneGroup = items.stream().noneMatch(AgendaItem::standsAlone)

@@ -23,6 +23,7 @@ import org.proviso.core.deciding.VoteResult;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Settlement;
+import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Component;
@@ -33,9 +34,15 @@ class VoteEffect {
 
     private final DecisionService decisions;
     private final DecidedCaseService decided;
+    private final ContradictedDecisions contradicted;
     private final ProposalsForDecision proposals;
 
-    VoteEffect(DecisionService decisions, DecidedCaseService decided, ProposalsForDecision proposals) {
+    VoteEffect(
+            DecisionService decisions,
+            DecidedCaseService decided,
+            ContradictedDecisions contradicted,
+            ProposalsForDecision proposals) {
+        this.contradicted = contradicted;
         this.decisions = decisions;
         this.decided = decided;
         this.proposals = proposals;
@@ -64,18 +71,38 @@ class VoteEffect {
         if (ballot.motion().kind() == MotionKind.REOPEN && result.end() == MotionResult.CARRIED) {
             return reopened(ballot.motion());
         }
+        if (ballot.motion().kind() == MotionKind.LET_STAND && result.end() == MotionResult.CARRIED) {
+            return letStand(ballot);
+        }
         return result.staysOpen() ? ActResult.accepted(List.of()) : settled(ballot, twin, result, voters);
     }
 
     private ActResult<List<EnvelopeCase>> reopened(BoardMotion motion) {
         MotionEnvelope motionEnvelope = motion.put().get(0);
         EnvelopeKey key = motion.key().session().caseOf(motionEnvelope.envelopeNo());
-        ActResult<EnvelopeCase> reopened = decided.reopen(key, motionEnvelope.caseVersion(), motion.because());
-        return reopened.isRefused()
-                ? new ActResult.Refused<>(reopened.refusals().stream()
-                        .map(refusal -> refusal.about(motionEnvelope.envelopeNo()))
+        return about(motionEnvelope, decided.reopen(key, motionEnvelope.caseVersion(), motion.because()));
+    }
+
+    private ActResult<List<EnvelopeCase>> letStand(VoteClosing.ClosingMotion ballot) {
+        MotionKey motion = ballot.motion().key();
+        MotionEnvelope motionEnvelope = ballot.motion().put().get(0);
+        return about(
+                motionEnvelope,
+                contradicted.letStand(
+                        motion.session().caseOf(motionEnvelope.envelopeNo()),
+                        motionEnvelope.caseVersion(),
+                        ballot.motion().because(),
+                        ballot.by(),
+                        motion.session().sessionNo(),
+                        motion.motionNo()));
+    }
+
+    private static ActResult<List<EnvelopeCase>> about(MotionEnvelope envelope, ActResult<EnvelopeCase> done) {
+        return done.isRefused()
+                ? new ActResult.Refused<>(done.refusals().stream()
+                        .map(refusal -> refusal.about(envelope.envelopeNo()))
                         .toList())
-                : reopened.map(List::of);
+                : done.map(List::of);
     }
 
     private ActResult<List<EnvelopeCase>> settled(

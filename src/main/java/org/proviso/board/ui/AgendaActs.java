@@ -45,7 +45,7 @@ final class AgendaActs {
     }
 
     ActButton moveOne(SessionDetails meeting, EnvelopeSummary line, List<MotionKind> kinds) {
-        String words = kinds.contains(MotionKind.REOPEN) ? "Move to reopen…" : "Move…";
+        String words = kinds.contains(MotionKind.REOPEN) ? "Move to reopen or let stand…" : "Move…";
         return EnvelopeButtons.button(
                         words,
                         line.envelopeNo(),

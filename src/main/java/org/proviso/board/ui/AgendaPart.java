@@ -95,7 +95,7 @@ final class AgendaPart extends HtmlContainer {
 
     private static List<MotionKind> kinds(EnvelopeSummary line) {
         return line.state() == CaseState.DECIDED
-                ? List.of(MotionKind.REOPEN)
+                ? List.of(MotionKind.REOPEN, MotionKind.LET_STAND)
                 : List.of(MotionKind.COUNT, MotionKind.COUNT_IN_PART, MotionKind.REJECT, MotionKind.TABLE);
     }
 

@@ -9,6 +9,7 @@ import org.proviso.board.motion.OfficialService;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.review.decide.DecidedCaseService;
+import org.proviso.review.decide.FollowUpService;
 import org.springframework.stereotype.Component;
 
 /** The services that the pages of the board call. */
@@ -21,5 +22,6 @@ record BoardServices(
         ReadyService ready,
         OfficialService officials,
         DecidedCaseService decisions,
+        FollowUpService followUps,
         PublicDisplayService display,
         AccessService access) {}

@@ -31,9 +31,12 @@ final class BoardWords {
     /** What is moved: {@code reject 3 envelopes: the voter is not registered}. */
     static String moved(MotionKind kind, int envelopes, List<Reason> reasons) {
         String why = reasons.stream().map(Reason::words).collect(Collectors.joining("; "));
-        String what = kind == MotionKind.COUNT_IN_PART
-                ? "count " + UsDates.count(envelopes, "envelope") + " in part"
-                : kind.words() + " " + UsDates.count(envelopes, "envelope");
+        String number = UsDates.count(envelopes, "envelope");
+        String what = switch (kind) {
+            case COUNT_IN_PART -> "count " + number + " in part";
+            case LET_STAND -> "let the decision on " + number + " stand";
+            case COUNT, REJECT, TABLE, REOPEN -> kind.words() + " " + number;
+        };
         return what + (why.isEmpty() ? "" : ": " + why);
     }
 
@@ -53,6 +56,7 @@ final class BoardWords {
             case COUNT_IN_PART -> voters + " will be told which contests count, with the reason.";
             case REJECT -> voters + " will be told, with the reason.";
             case TABLE -> "Nothing is decided. The envelopes stay ready for a later session.";
+            case LET_STAND -> "The decision stands although a newer record contradicts it.";
             case REOPEN -> "The decision is set aside, and the case goes back to the reviewers.";
         };
     }

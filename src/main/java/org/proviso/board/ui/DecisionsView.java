@@ -3,6 +3,7 @@ package org.proviso.board.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
@@ -11,11 +12,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.access.Permission;
-import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKind;
 import org.proviso.board.motion.DecideAsOfficial;
@@ -45,6 +44,7 @@ public final class DecisionsView extends Composite<Div> {
     private final ElectionId election;
     private final ZoneId zone;
     private final boolean alone;
+    private final transient AgendaOfDecided agenda;
     private final RowGrid<DecidedCase> rows =
             new RowGrid<>("Decisions", "No decisions yet. A decision appears here when its vote is closed.");
 
@@ -54,6 +54,7 @@ public final class DecisionsView extends Composite<Div> {
         this.election = line.id();
         this.zone = line.zone();
         room.access().demand(Permission.SEE_WHOLE_CASE);
+        this.agenda = new AgendaOfDecided(room, steps, election);
         this.alone = room.ready().bodies(election).contains(BodyKind.OFFICIAL);
         getContent().addClassNames("sheet", "board");
         getContent()
@@ -62,6 +63,7 @@ public final class DecisionsView extends Composite<Div> {
                                 "Decisions",
                                 "A decision can be reopened, with a reason, until its envelope is opened or the"
                                         + " election is closed."),
+                        new Paragraph(Links.link("Decisions contradicted by newer records", ContradictedView.ROUTE)),
                         rows,
                         new Caution());
         columns();
@@ -116,23 +118,7 @@ public final class DecisionsView extends Composite<Div> {
         }
         return alone
                 ? EnvelopeButtons.button("Reopen…", number, () -> ask(decidedCase))
-                : EnvelopeButtons.button("Add to agenda", number, () -> put(number));
-    }
-
-    /** A board reopens a decision by a motion in its session. */
-    private void put(EnvelopeNumber number) {
-        Optional<BoardSession> open = room.sessions().sessions(election).stream()
-                .filter(session -> session.closedAt() == null)
-                .reduce((first, second) -> second);
-        if (open.isEmpty()) {
-            org.proviso.ui.MessageLine.refused(
-                    "No session is called. A decision is reopened by a motion in a session.");
-            return;
-        }
-        steps.take(
-                () -> room.agendas().addToAgenda(open.get().key(), List.of(number)),
-                number + " added to the agenda of session " + open.get().key().sessionNo()
-                        + ". A motion there reopens it.");
+                : EnvelopeButtons.button("Add to agenda", number, () -> agenda.add(number));
     }
 
     private void ask(DecidedCase decidedCase) {

@@ -131,10 +131,10 @@ final class MotionSheet {
         RadioButtonGroup<MotionKind> kind = new RadioButtonGroup<>("Outcome");
         kind.setItems(kinds);
         kind.setItemLabelGenerator(motionKind -> BoardWords.sentence(motionKind.words()));
-        kind.setValue(
-                proposed == null
-                        ? kinds.get(0)
-                        : MotionKind.valueOf(proposed.outcome().name()));
+        kind.setValue(Optional.ofNullable(proposed)
+                .map(found -> MotionKind.valueOf(found.outcome().name()))
+                .filter(kinds::contains)
+                .orElse(kinds.get(0)));
         return kind;
     }
 

@@ -34,6 +34,7 @@ public final class PlainBoardWords {
         return switch (kind) {
             case TABLE -> "Table to a later session";
             case REOPEN -> "Reopen";
+            case LET_STAND -> "Let the decision stand";
             case COUNT, COUNT_IN_PART, REJECT -> capital(kind.words());
         };
     }

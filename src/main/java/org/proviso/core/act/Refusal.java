@@ -77,7 +77,8 @@ public record Refusal(
         NOTHING_NEW,
         NO_ELECTION,
         COUNTED_NOT_NOTED,
-        OUT_OF_BALANCE
+        OUT_OF_BALANCE,
+        CONTRADICTED
     }
 
     public static Refusal of(Why why, String words) {

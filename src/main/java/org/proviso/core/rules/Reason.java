@@ -57,6 +57,18 @@ public enum Reason implements Code {
         return this == WRONG_STYLE_OTHER_DISTRICT || this == WRONG_STYLE_EXCUSED;
     }
 
+    /** Whether it says that the voter has voted by another ballot. */
+    public boolean isOfAnotherVote() {
+        return switch (this) {
+            case MAIL_BALLOT_ACCEPTED,
+                    MAIL_BALLOT_RETURNED,
+                    VOTED_IN_PERSON,
+                    VOTED_IN_OTHER_COUNTY,
+                    OTHER_ENVELOPE_COUNTED -> true;
+            default -> false;
+        };
+    }
+
     /** The ground as the office says it. */
     public String words() {
         return words;

@@ -57,6 +57,7 @@ public class DecisionService {
     private final DecisionLedgerEntry entries;
     private final VoterGroups groups;
     private final AssessmentService assessments;
+    private final ContradictionStore contradictions;
 
     DecisionService(
             CaseDoor door,
@@ -66,7 +67,9 @@ public class DecisionService {
             SettlementChecks checks,
             DecisionLedgerEntry entries,
             VoterGroups groups,
-            AssessmentService assessments) {
+            AssessmentService assessments,
+            ContradictionStore contradictions) {
+        this.contradictions = contradictions;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -204,10 +207,23 @@ public class DecisionService {
                         .map(DecisionService::staysClosed)
                         .flatMap(Optional::stream)
                         .toList())
+                .refuseAll(() -> contradicted(
+                        act.seen().firstKey().electionId(), act.seen().keySet()))
                 .save(seen -> cases.save(seen.values().stream()
                         .map(counted -> counted.to(CaseState.RELEASED))
                         .toList()))
                 .record("released", () -> entries);
+    }
+
+    /** Seen with the cases held, so that a list put in use at the same moment is not missed. */
+    private List<Refusal> contradicted(ElectionId electionId, Set<EnvelopeKey> opened) {
+        return contradictions.open(electionId).stream()
+                .filter(ContradictedDecision::counts)
+                .filter(found -> found.mustStayClosed() && opened.contains(found.key()))
+                .map(found -> Refusal.of(
+                                Why.CONTRADICTED, "A newer record contradicts the decision: " + found.saysNow() + ".")
+                        .about(found.key().envelopeNo()))
+                .toList();
     }
 
     private static Optional<Refusal> staysClosed(EnvelopeCase found) {

@@ -95,7 +95,20 @@ enum CaseTable {
             hidden("style_right"),
             CaseColumn.of("held_apart", Kind.YES_NO),
             CaseColumn.of("set_aside_at", Kind.GIVEN),
-            hidden("set_aside_because"));
+            hidden("set_aside_because")),
+    FOLLOW_UP(
+            "follow-up",
+            "follow_up",
+            "follow_up_no > 0",
+            "follow_up_no",
+            plain("decision_no"),
+            plain("assessment_no"),
+            plain("says"),
+            plain("reasons"),
+            hidden("note"),
+            plain("session_no"),
+            plain("motion_no"),
+            person("recorded_by"));
 
     private final String spoken;
     private final String table;

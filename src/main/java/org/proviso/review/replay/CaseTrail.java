@@ -82,6 +82,12 @@ final class CaseTrail {
         return next.isPresent();
     }
 
+    /** Follows an act on a settled case, which stays as it is; false where it is not settled. */
+    boolean stays() {
+        changes++;
+        return state.isOver();
+    }
+
     /** Follows an act of somebody who works on the case, which stays where it is; false where nobody may. */
     boolean work() {
         changes++;

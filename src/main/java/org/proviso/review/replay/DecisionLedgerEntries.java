@@ -22,6 +22,8 @@ final class DecisionLedgerEntries {
         kinds.put("sent_back", (trail, entry, all) -> returned(trail, CaseAct.RETURN));
         kinds.put("recalled", (trail, entry, all) -> returned(trail, CaseAct.RECALL));
         kinds.put("decided", (trail, entry, all) -> decided(trail, entry));
+        kinds.put("let_stand", (trail, entry, all) -> followedUp(trail, entry));
+        kinds.put("followed_up", (trail, entry, all) -> followedUp(trail, entry));
         kinds.put("reopened", (trail, entry, all) -> reopened(trail, entry));
     }
 
@@ -81,6 +83,22 @@ final class DecisionLedgerEntries {
                         .with("style_right", said.get("style_right"))
                         .with("held_apart", said.get("held_apart")));
         return trail.follow(court ? CaseAct.ORDER : CaseAct.DECIDE, "");
+    }
+
+    private static boolean followedUp(CaseTrail trail, LedgerEntry entry) {
+        Map<String, Object> said = entry.payload();
+        trail.add(
+                CaseTable.FOLLOW_UP,
+                new ExpectedRow(entry)
+                        .with("decision_no", said.get("decision"))
+                        .with("assessment_no", said.get("assessment"))
+                        .with("says", said.get("says"))
+                        .with("reasons", said.get("reasons"))
+                        .with("note", said.get("note"))
+                        .with("session_no", said.get("session"))
+                        .with("motion_no", said.get("motion"))
+                        .with("recorded_by", entry.actor()));
+        return trail.stays();
     }
 
     private static boolean reopened(CaseTrail trail, LedgerEntry entry) {

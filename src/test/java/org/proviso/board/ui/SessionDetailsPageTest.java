@@ -64,6 +64,7 @@ class SessionDetailsPageTest {
                 office.the(ReadyService.class),
                 office.the(OfficialService.class),
                 office.the(DecidedCaseService.class),
+                office.the(org.proviso.review.decide.FollowUpService.class),
                 office.the(PublicDisplayService.class),
                 office.the(AccessService.class));
     }

@@ -1,0 +1,37 @@
+package org.proviso.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
+
+import org.junit.jupiter.api.Test;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.release.ReleaseService;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What a decider and a supervisor see and do where a newer record contradicts a decision: ContradictedView. */
+@OnPages
+class ContradictedPageTest {
+
+    @Autowired
+    private PageDriver pages;
+
+    @Test
+    void a_contradicted_decision_is_on_today_and_waits_for_the_decider() {
+        Primary primary = PagesOffice.primary();
+        EnvelopeKey key = primary.envelope("mail_surrendered");
+        PagesOffice.free(key.envelopeNo().value());
+        new Deciding(primary).settled(key);
+        new NewerMailList(primary).accepted(key).inUse();
+        pages.on("", "eve", () -> assertThat(said()).contains("Decisions contradicted by newer records"));
+        pages.on("board/contradicted", "eve", () -> {
+            assertThat(said())
+                    .contains("Decided to count", "Reject: the voter's mail ballot was accepted", "Add to agenda");
+            press("Add to agenda");
+            assertThat(said()).contains("is reopened, or let stand, by a motion in a session");
+        });
+        pages.on("board/contradicted", "dora", () -> assertThat(said()).contains("Waits for the decider"));
+        assertThat(Office.as("hal", () -> PagesOffice.the(ReleaseService.class).waiting(PagesOffice.ELECTION)))
+                .noneMatch(envelope -> envelope.key().equals(key));
+    }
+}
