@@ -12,6 +12,7 @@
             "intake",
             "intake :: keying",
             "review",
+            "review :: decide",
             "review :: queue",
             "board",
             "release",

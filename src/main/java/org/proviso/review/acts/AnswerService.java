@@ -14,13 +14,16 @@ import org.proviso.access.StaffList;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
+import org.proviso.core.VoterId;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.rules.Rules;
+import org.proviso.intake.ImageService;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
@@ -30,6 +33,7 @@ import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.AnswerRules;
 import org.proviso.review.facts.AnswerStore;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.PollBookSeen;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.SignatureComparison;
@@ -47,10 +51,21 @@ public class AnswerService {
     private final CaseStore cases;
     private final AnswerStore answers;
     private final StaffList staff;
+    private final LinkStore links;
+    private final ImageService images;
     private final Clock clock;
 
     AnswerService(
-            CaseDoor door, CaseActSteps steps, CaseStore cases, AnswerStore answers, StaffList staff, Clock clock) {
+            CaseDoor door,
+            CaseActSteps steps,
+            CaseStore cases,
+            AnswerStore answers,
+            StaffList staff,
+            LinkStore links,
+            ImageService images,
+            Clock clock) {
+        this.links = links;
+        this.images = images;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -112,14 +127,34 @@ public class AnswerService {
         } else {
             act.withYou();
         }
-        act.refuse(() -> Refusal.when(
-                command.seen() == SignatureComparison.Finding.DIFFERS
-                        && command.note().isBlank(),
-                Why.NO_REASON,
-                "Note what differs before you record that the signature differs."));
+        act.refuse(() -> nothingToCompare(command))
+                .refuse(() -> Refusal.when(
+                        command.seen() == SignatureComparison.Finding.DIFFERS
+                                && command.note().isBlank(),
+                        Why.NO_REASON,
+                        "Note what differs before you record that the signature differs."));
         AnswerKind kind = first.isPresent() ? AnswerKind.SECOND_SIGNATURE_LOOK : AnswerKind.FIRST_SIGNATURE_LOOK;
         FactWord word = AnswerRules.word(command.seen(), first.isPresent());
         return give(act, kind, new Given(Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null));
+    }
+
+    /** A signature agrees or differs only where there is one to compare it with: on file here, or on a paper that is named. */
+    private Optional<Refusal> nothingToCompare(SignatureComparison command) {
+        if (command.seen() == SignatureComparison.Finding.NO_EXEMPLAR) {
+            return Optional.empty();
+        }
+        EnvelopeKey key = command.key();
+        VoterId voter = links.newest(key).map(Link::voterId).orElse(null);
+        if (voter == null) {
+            return Optional.of(Refusal.of(
+                    Why.LINK_NOT_SETTLED, "There is no voter to compare this signature with. Choose the voter first."));
+        }
+        return Refusal.when(
+                command.note().isBlank()
+                        && images.exemplars(key.electionId(), voter).isEmpty(),
+                Why.NO_REASON,
+                "No signature of this voter is on file here. Note which paper you compared it with, or record that"
+                        + " there is none.");
     }
 
     /** Only somebody else looks a second time, of another party where the law says so. */

@@ -1,6 +1,7 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.proviso.core.VoterId;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.matching.Candidate;
@@ -49,6 +51,7 @@ public class LinkService {
     private final PersonStore persons;
     private final VoterGroups groups;
     private final RollService roll;
+    private final VoterFindings findings;
 
     LinkService(
             CaseDoor door,
@@ -57,7 +60,9 @@ public class LinkService {
             LinkStore links,
             PersonStore persons,
             VoterGroups groups,
-            RollService roll) {
+            RollService roll,
+            VoterFindings findings) {
+        this.findings = findings;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -80,14 +85,22 @@ public class LinkService {
         LockedCase act = permitted.lock(key, command.version(), touched).withYou();
         Link presumed = links.presumed(key).orElseThrow();
         boolean first = command.voterId().equals(presumed.voterId());
+        List<Fact<?>> voided = new ArrayList<>();
         return act.refuse(() -> groundMissing(command, presumed))
-                .save(seen -> confirmed(seen, like(presumed, command.voterId()), act.user(), command.ground()))
+                .save(seen -> {
+                    voided.addAll(findings.voidedBy(key, command.voterId()));
+                    return confirmed(seen, like(presumed, command.voterId()), act.user(), command.ground());
+                })
                 .assessAnew()
-                .record(
-                        first ? "link_confirmed" : "other_voter_chosen",
-                        () -> Map.of(
-                                "voter", steps.hidden(key, command.voterId().value()),
-                                "ground", steps.hidden(key, command.ground())));
+                .record(first ? "link_confirmed" : "other_voter_chosen", () -> payload(command, voided));
+    }
+
+    private Map<String, Object> payload(ConfirmLink command, List<Fact<?>> voided) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("voter", steps.hidden(command.key(), command.voterId().value()));
+        payload.put("ground", steps.hidden(command.key(), command.ground()));
+        VoterFindings.say(payload, voided);
+        return payload;
     }
 
     /** Confirms several links that the match is sure of, all or none; each is recorded by itself. */

@@ -1,6 +1,7 @@
 package org.proviso.review.acts;
 
 import jakarta.validation.Valid;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.review.CaseActSteps;
@@ -52,6 +54,7 @@ public class SearchService {
     private final SearchStore searches;
     private final VoterGroups groups;
     private final RollService roll;
+    private final VoterFindings findings;
 
     SearchService(
             CaseDoor door,
@@ -61,7 +64,9 @@ public class SearchService {
             PersonStore persons,
             SearchStore searches,
             VoterGroups groups,
-            RollService roll) {
+            RollService roll,
+            VoterFindings findings) {
+        this.findings = findings;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -86,16 +91,20 @@ public class SearchService {
             touched.add(same.get());
         }
         LockedCase act = permitted.lock(key, command.version(), touched).withYou();
+        List<Fact<?>> voided = new ArrayList<>();
         return act.refuse(() -> notComplete(command))
                 .refuse(() -> noSuchEnvelope(command, same))
                 .refuse(() -> same.flatMap(this::otherNotSettled))
                 .save(seen -> {
                     UserName by = act.user().userName();
                     searches.insert(key, command.lookedIn(), command.found(), command.note(), by);
+                    if (command.found() != SearchFound.RECORD) {
+                        voided.addAll(findings.voidedBy(key, null));
+                    }
                     return command.found() == SearchFound.RECORD ? cases.save(seen) : offRoll(seen, command, same, by);
                 })
                 .assessAnew()
-                .record("search_recorded", () -> payload(command));
+                .record("search_recorded", () -> payload(command, voided));
     }
 
     /** The envelope of the same voter that the search names, if the office has it. */
@@ -144,7 +153,7 @@ public class SearchService {
                 : Optional.empty();
     }
 
-    private Map<String, Object> payload(RecordSearch command) {
+    private Map<String, Object> payload(RecordSearch command, List<Fact<?>> voided) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("found", command.found().code());
         payload.put(
@@ -154,6 +163,7 @@ public class SearchService {
         if (command.sameVoterAs() != null) {
             payload.put("same_voter_as", command.sameVoterAs());
         }
+        VoterFindings.say(payload, voided);
         return payload;
     }
 }

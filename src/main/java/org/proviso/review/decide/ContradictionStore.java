@@ -43,6 +43,9 @@ class ContradictionStore {
                         and f.says = n.recommendation and f.reasons = n.reasons)
             order by c.envelope_no""";
 
+    /** A follow-up under its number, with the reasons as their column has them. */
+    private record Row(int number, ContradictedDecision found, FollowUp done, String reasons) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -88,26 +91,21 @@ class ContradictionStore {
             @Nullable Integer sessionNo,
             @Nullable Integer motionNo,
             UserName by) {
-        EnvelopeKey key = found.key();
+        FollowUp done = new FollowUp(
+                found.key(), found.says(), found.reasons(), note, sessionNo, motionNo, by, clock.instant());
+        int number = jdbc.sql("""
+                        select coalesce(max(follow_up_no), 0) + 1 from follow_up
+                        where election_id = ? and envelope_no = ?""")
+                .params(found.key().electionId(), found.key().envelopeNo())
+                .query(Integer.class)
+                .single();
         jdbc.sql("""
                         insert into follow_up (election_id, envelope_no, follow_up_no, decision_no, assessment_no, says,
                             reasons, note, session_no, motion_no, recorded_by, recorded_at)
-                        select ?, ?, coalesce(max(follow_up_no), 0) + 1, ?, ?, ?, ?, ?, ?, ?, ?, ? from follow_up
-                        where election_id = ? and envelope_no = ?""")
-                .params(
-                        key.electionId(),
-                        key.envelopeNo(),
-                        found.decision(),
-                        found.assessment(),
-                        found.says(),
-                        CodeListColumn.of(found.reasons()),
-                        note,
-                        sessionNo,
-                        motionNo,
-                        by,
-                        clock.instant(),
-                        key.electionId(),
-                        key.envelopeNo())
+                        values (:done.key.electionId, :done.key.envelopeNo, :number, :found.decision, :found.assessment,
+                            :done.says, :reasons, :done.note, :done.sessionNo, :done.motionNo, :done.recordedBy,
+                            :done.recordedAt)""")
+                .paramSource(new Row(number, found, done, CodeListColumn.of(found.reasons())))
                 .update();
     }
 

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -91,6 +92,18 @@ public class AnswerStore {
                         where election_id = ? and envelope_no = ? and fact = ? and withdrawn_at is null""")
                 .params(clock.instant(), key.electionId(), key.envelopeNo(), fact.key())
                 .update();
+    }
+
+    /** Takes back every standing answer that belongs to the voter it was made about; the facts, in the order of their keys. */
+    public List<Fact<?>> withdrawOfTheVoter(EnvelopeKey key) {
+        List<Fact<?>> voided = standing(key).stream()
+                .<Fact<?>>map(RecordedAnswer::fact)
+                .filter(Fact::isOfTheVoter)
+                .distinct()
+                .sorted(Comparator.comparing(Fact::key))
+                .toList();
+        voided.forEach(fact -> withdraw(key, fact));
+        return voided;
     }
 
     private int next(EnvelopeKey key) {

@@ -16,9 +16,11 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.finding.EvidenceSource;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
@@ -35,25 +37,35 @@ class RecordedFacts {
     private final SearchStore searches;
     private final VoterGroupStore choices;
     private final VoterGroups group;
+    private final LinkStore links;
 
-    RecordedFacts(AnswerStore answers, SearchStore searches, VoterGroupStore choices, VoterGroups group) {
+    RecordedFacts(
+            AnswerStore answers, SearchStore searches, VoterGroupStore choices, VoterGroups group, LinkStore links) {
+        this.links = links;
         this.answers = answers;
         this.searches = searches;
         this.choices = choices;
         this.group = group;
     }
 
-    /** Everything recorded of each of these cases, by envelope number, the newest last; moments are local to the county. */
+    /**
+     * Everything recorded of each of these cases, by envelope number, the newest last; moments are local to the county. What
+     * a search found holds until a record of the roll is confirmed: from then on the record itself tells.
+     */
     Map<EnvelopeNumber, List<RecordedFact>> of(
             ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, ZoneId county) {
         Map<EnvelopeNumber, List<SearchStore.RecordedSearch>> searched = searches.of(electionId, envelopeNos);
         Map<EnvelopeNumber, List<RecordedAnswer>> answered = answers.standing(electionId, envelopeNos);
+        Map<EnvelopeNumber, Link> linked = links.newest(electionId, envelopeNos);
         Map<EnvelopeNumber, RecordedFact> others = otherEnvelopes(electionId, envelopeNos);
         Map<EnvelopeNumber, List<RecordedFact>> all = new HashMap<>();
         for (EnvelopeNumber number : envelopeNos) {
             List<RecordedFact> recorded = new ArrayList<>();
+            boolean onTheRoll = Optional.ofNullable(linked.get(number))
+                    .filter(link -> link.identity() == VoterIdentityFact.CONFIRMED)
+                    .isPresent();
             for (SearchStore.RecordedSearch search : searched.getOrDefault(number, List.of())) {
-                if (search.found().registration() != null) {
+                if (!onTheRoll && search.found().registration() != null) {
                     recorded.add(new RecordedFact(
                             Fact.REGISTRATION, Set.of(search.found().registration()), searched(search, county)));
                 }

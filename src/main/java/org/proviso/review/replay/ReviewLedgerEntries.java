@@ -23,7 +23,15 @@ final class ReviewLedgerEntries {
         kinds.put("research_answered", (trail, entry, all) -> found(trail, entry));
     }
 
+    /** Another voter was found: what was recorded about the first one holds no more. */
+    private static void voided(CaseTrail trail, LedgerEntry entry) {
+        if (entry.payload().get("voided") instanceof List<?> facts) {
+            facts.forEach(fact -> withdrawn(trail, String.valueOf(fact)));
+        }
+    }
+
     private static boolean linked(CaseTrail trail, LedgerEntry entry) {
+        voided(trail, entry);
         trail.add(
                 CaseTable.LINK,
                 new ExpectedRow(entry)
@@ -39,6 +47,7 @@ final class ReviewLedgerEntries {
 
     private static boolean searched(CaseTrail trail, LedgerEntry entry, CaseTrails all) {
         Map<String, Object> said = entry.payload();
+        voided(trail, entry);
         trail.add(
                 CaseTable.SEARCH,
                 new ExpectedRow(entry)
@@ -78,12 +87,15 @@ final class ReviewLedgerEntries {
     }
 
     private static boolean takenBack(CaseTrail trail, LedgerEntry entry) {
-        String fact = String.valueOf(entry.payload().get("fact"));
+        withdrawn(trail, String.valueOf(entry.payload().get("fact")));
+        return trail.work();
+    }
+
+    private static void withdrawn(CaseTrail trail, String fact) {
         List<ExpectedRow> standing = trail.rows(CaseTable.ANSWER).stream()
                 .filter(answer -> answer.has("fact", fact) && answer.has("withdrawn_at", ""))
                 .toList();
         standing.forEach(answer -> answer.with("withdrawn_at", "yes"));
-        return trail.work();
     }
 
     private static boolean putForward(CaseTrail trail, LedgerEntry entry) {
