@@ -36,6 +36,7 @@ public class CanvassService {
 
     private final CanvassFigureCollector book;
     private final FigureStore figures;
+    private final ClosingStore closings;
     private final ElectionService elections;
     private final ContradictedDecisions contradicted;
     private final AccessService access;
@@ -45,6 +46,7 @@ public class CanvassService {
     CanvassService(
             CanvassFigureCollector book,
             FigureStore figures,
+            ClosingStore closings,
             ElectionService elections,
             ContradictedDecisions contradicted,
             AccessService access,
@@ -52,6 +54,7 @@ public class CanvassService {
             ActDoor door) {
         this.book = book;
         this.figures = figures;
+        this.closings = closings;
         this.elections = elections;
         this.contradicted = contradicted;
         this.access = access;
@@ -132,17 +135,29 @@ public class CanvassService {
      */
     @Transactional
     public ActResult<ChainHead> closeElection(ElectionId electionId) {
-        return door.demand(Permission.CLOSE_ELECTION)
-                .lockNothing()
+        ActDoor.Permitted supervisor = door.demand(Permission.CLOSE_ELECTION);
+        return supervisor
+                .lock(() -> {
+                    elections.holdForClosing(electionId);
+                    return supervisor.user();
+                })
                 .refuse(user -> closed(electionId))
                 .refuseAll(user -> contradicted(electionId))
                 .refuseAll(user -> outOfBalance(electionId))
                 .save(user -> {
                     elections.close(electionId);
-                    return total(electionId);
+                    PlaceFigures total = total(electionId);
+                    closings.insert(electionId, user.userName(), total);
+                    return total;
                 })
                 .record(total -> line(electionId, "closed", electionId.value(), plain(total)))
-                .map(total -> ledger.head(LedgerChain.of(electionId)));
+                .map(total -> headed(electionId));
+    }
+
+    private ChainHead headed(ElectionId electionId) {
+        ChainHead head = ledger.head(LedgerChain.of(electionId));
+        closings.headed(electionId, head.hash());
+        return head;
     }
 
     /** Every decision that a newer record contradicts is followed up before the canvass is certified. */

@@ -21,6 +21,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class ElectionService {
 
     private final ElectionStore elections;
+    private final ElectionLockStore locks;
     private final BallotStore ballots;
 
     /** By the hash of the files they came from. */
@@ -28,7 +29,8 @@ public class ElectionService {
 
     private final Map<String, AddressLocator> addressBooks = new ConcurrentHashMap<>();
 
-    ElectionService(ElectionStore elections, BallotStore ballots) {
+    ElectionService(ElectionStore elections, ElectionLockStore locks, BallotStore ballots) {
+        this.locks = locks;
         this.elections = elections;
         this.ballots = ballots;
     }
@@ -49,22 +51,34 @@ public class ElectionService {
     /** Whether the election was closed: its cases are read from then on, and nothing about them changes. */
     @Transactional(readOnly = true)
     public boolean isClosed(ElectionId electionId) {
-        return elections.isClosed(electionId);
+        return locks.isClosed(electionId);
     }
 
     /** Why nothing about an election changes any more: it is closed. Empty while it is open. */
     @Transactional(readOnly = true)
     public Optional<Refusal> closed(ElectionId electionId) {
         return Refusal.when(
-                elections.isClosed(electionId),
+                locks.isClosed(electionId),
                 Refusal.Why.ELECTION_CLOSED,
                 "The election is closed. Nothing about it can change.");
+    }
+
+    /** Waits for every act on the election that goes on, and lets none begin, until the closing has ended. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void holdForClosing(ElectionId electionId) {
+        locks.lock(electionId);
     }
 
     /** Closes an election, in the transaction of whoever found that its numbers add up. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void close(ElectionId electionId) {
         elections.close(electionId);
+    }
+
+    /** Opens a closed election again, in the transaction of the two who reopen its canvass. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void reopen(ElectionId electionId) {
+        elections.reopen(electionId);
     }
 
     /** The ids of all elections, the newest election first. */

@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -58,14 +57,6 @@ class ElectionStore {
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election \"" + id + "\"."));
     }
 
-    boolean isClosed(ElectionId id) {
-        return jdbc.sql("select closed_at from election where election_id = ? and closed_at is not null")
-                .param(id)
-                .query(OffsetDateTime.class)
-                .optional()
-                .isPresent();
-    }
-
     /** Closes it once; closing it again finds nothing to close. */
     void close(ElectionId id) {
         int closed = jdbc.sql("""
@@ -73,6 +64,16 @@ class ElectionStore {
                         where election_id = ? and closed_at is null""").params(clock.instant(), id).update();
         if (closed == 0) {
             throw new OptimisticLockingFailureException("The election " + id + " was closed meanwhile.");
+        }
+    }
+
+    /** Opens it again; one that is open finds nothing to open. */
+    void reopen(ElectionId id) {
+        int reopened = jdbc.sql("""
+                        update election set closed_at = null, version = version + 1
+                        where election_id = ? and closed_at is not null""").param(id).update();
+        if (reopened == 0) {
+            throw new OptimisticLockingFailureException("The election " + id + " was reopened meanwhile.");
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
@@ -135,6 +136,19 @@ public class DecisionStore {
                 .query(Standing.class)
                 .list()
                 .forEach(row -> standing.put(row.envelopeNo(), row.decision()));
+        return standing;
+    }
+
+    /** What stood at a moment, by envelope number. */
+    public Map<EnvelopeNumber, DecisionOutcome> standingAt(ElectionId electionId, Instant at) {
+        Map<EnvelopeNumber, DecisionOutcome> standing = new TreeMap<>();
+        jdbc.sql("""
+                        select envelope_no, outcome from decision where election_id = ? and decided_at <= ?
+                            and (set_aside_at is null or set_aside_at > ?)""").params(electionId, at, at).query((ResultSet row) -> {
+            standing.put(
+                    new EnvelopeNumber(row.getString("envelope_no")),
+                    Code.find(DecisionOutcome.class, row.getString("outcome")).orElseThrow());
+        });
         return standing;
     }
 

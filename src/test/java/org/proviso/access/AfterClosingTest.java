@@ -23,9 +23,9 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** Once an election is closed, no act of any service about it is accepted: each is tried as each role. */
 class AfterClosingTest {
 
-    /** Acts about the office, and one that makes the look-up anew from what stands. */
+    /** Acts about the office, one that makes the look-up anew from what stands, and two people's way to reopen the canvass. */
     private static final Set<String> OF_THE_OFFICE =
-            Set.of("UserService", "OfficeClockService", "ElectionLoadService", "StatusService");
+            Set.of("UserService", "OfficeClockService", "ElectionLoadService", "StatusService", "ReopenCanvassService");
 
     /** Acts that the sample arguments bring far enough to meet the closing, where nothing else stands in their way. */
     private static final Set<String> SAY_WHY = Set.of(

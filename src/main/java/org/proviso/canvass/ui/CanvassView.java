@@ -15,6 +15,7 @@ import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.EnvelopeOutcomes;
 import org.proviso.canvass.EnvelopeOutcomesService;
+import org.proviso.canvass.ReopenCanvassService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
@@ -31,10 +32,18 @@ public final class CanvassView extends Composite<Div> {
     private final transient CanvassService canvass;
     private final transient EnvelopeOutcomesService outcomes;
     private final transient AccessService access;
-    private final ElectionLine election;
+    private final transient ReopenCanvassService reopening;
+    private final transient WorkingElection workplace;
+    private ElectionLine election;
 
     CanvassView(
-            CanvassService canvass, EnvelopeOutcomesService outcomes, AccessService access, WorkingElection workplace) {
+            CanvassService canvass,
+            ReopenCanvassService reopening,
+            EnvelopeOutcomesService outcomes,
+            AccessService access,
+            WorkingElection workplace) {
+        this.reopening = reopening;
+        this.workplace = workplace;
         this.canvass = canvass;
         this.outcomes = outcomes;
         this.access = access;
@@ -52,9 +61,12 @@ public final class CanvassView extends Composite<Div> {
         if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
             head.beside(new ClosingButtons(canvass, election.id(), this::again).buttons());
         }
+        ClosingsPart closings =
+                new ClosingsPart(reopening, access.isPermitted(Permission.CLOSE_ELECTION), election, this::again);
         getContent()
                 .add(
                         head,
+                        closings,
                         new BalancesPart(balances, new FigureSheet(canvass, access, election, this::again)),
                         new FlowPart(figures),
                         new PlacesPart(accounts),
@@ -64,6 +76,7 @@ public final class CanvassView extends Composite<Div> {
 
     private void again() {
         getContent().removeAll();
+        election = workplace.election().orElseThrow(NoElectionException::new);
         show();
     }
 

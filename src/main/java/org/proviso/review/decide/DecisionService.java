@@ -1,5 +1,6 @@
 package org.proviso.review.decide;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -90,6 +91,12 @@ public class DecisionService {
     @Transactional(readOnly = true)
     public Map<EnvelopeNumber, Decision> standing(ElectionId electionId) {
         return decisions.standing(electionId);
+    }
+
+    /** How every envelope of an election was decided as of a moment, by envelope number; what was not decided is left out. */
+    @Transactional(readOnly = true)
+    public Map<EnvelopeNumber, DecisionOutcome> standingAt(ElectionId electionId, Instant at) {
+        return decisions.standingAt(electionId, at);
     }
 
     /** Those of cases of one election whose voter a record says has voted already. */
