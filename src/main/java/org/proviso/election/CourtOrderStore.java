@@ -10,11 +10,15 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -24,7 +28,12 @@ import org.springframework.stereotype.Repository;
 public class CourtOrderStore {
 
     /** An order under its number. */
-    private record Row(ElectionId electionId, int number, CourtOrder order, Instant recordedAt) {}
+    private record Row(
+            ElectionId electionId,
+            int number,
+            CourtOrder order,
+            @Nullable UserName by,
+            Instant recordedAt) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -35,16 +44,18 @@ public class CourtOrderStore {
     }
 
     /** Adds an order under the next number of its election; two at the same moment collide, and the later one fails. */
-    public int insert(ElectionId id, CourtOrder order) {
+    public int insert(ElectionId id, CourtOrder order, @Nullable UserName by) {
         int number = jdbc.sql("select coalesce(max(order_no), 0) + 1 from court_order where election_id = ?")
                 .param(id)
                 .query(Integer.class)
                 .single();
         jdbc.sql("""
                         insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
-                            until_at, recorded_at, version)
+                            until_at, recorded_by, recorded_at, version)
                         values (:electionId, :number, :order.kind, :order.court, :order.date, :order.scope,
-                            :order.standing, :order.until, :recordedAt, 0)""").paramSource(new Row(id, number, order, clock.instant())).update();
+                            :order.standing, :order.until, :by, :recordedAt, 0)""")
+                .paramSource(new Row(id, number, order, by, clock.instant()))
+                .update();
         for (EnvelopeNumber envelope : order.envelopeNos()) {
             jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
                     .params(id, number, envelope)
@@ -53,10 +64,11 @@ public class CourtOrderStore {
         return number;
     }
 
-    public void changeStanding(ElectionId id, int number, int version, CourtOrder.Status standing) {
-        int changed = jdbc.sql("""
-                        update court_order set standing = ?, version = version + 1
-                        where election_id = ? and order_no = ? and version = ?""").params(standing.code(), id, number, version).update();
+    public void changeStanding(ElectionId id, int number, int version, CourtOrder.Status standing, UserName by) {
+        int changed =
+                jdbc.sql("""
+                        update court_order set standing = ?, standing_by = ?, version = version + 1
+                        where election_id = ? and order_no = ? and version = ?""").params(standing.code(), by, id, number, version).update();
         if (changed == 0) {
             throw new OptimisticLockingFailureException(
                     "Order " + number + " was changed by somebody else since you opened it, or is not there.");
@@ -93,7 +105,12 @@ public class CourtOrderStore {
                 Code.find(CourtOrder.Status.class, row.getString("standing")).orElseThrow(),
                 row.getObject("until_at", LocalDateTime.class),
                 Set.copyOf(envelopeNos));
-        return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order);
+        List<UserName> by = Stream.of(row.getString("recorded_by"), row.getString("standing_by"))
+                .filter(Objects::nonNull)
+                .map(UserName::new)
+                .distinct()
+                .toList();
+        return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order, by);
     }
 
     private Set<EnvelopeNumber> envelopesOf(ElectionId id, int order) {

@@ -102,7 +102,7 @@ class ElectionStore {
                         clock.instant()))
                 .update();
         election.daysClosed().forEach(day -> insertClosedDay(election.id(), day));
-        election.orders().forEach(order -> orders.insert(election.id(), order));
+        election.orders().forEach(order -> orders.insert(election.id(), order, null));
         election.rulings().forEach(ruling -> insertRuling(election.id(), ruling));
     }
 

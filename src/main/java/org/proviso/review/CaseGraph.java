@@ -80,7 +80,7 @@ public final class CaseGraph {
         lead(edges, CaseAct.RETURN, OPEN, PROPOSED, READY);
         lead(edges, CaseAct.RECALL, OPEN, PROPOSED, READY);
         lead(edges, CaseAct.DECIDE, DECIDED, READY);
-        lead(edges, CaseAct.ORDER, DECIDED, OPEN, IN_REVIEW, PROPOSED, READY);
+        lead(edges, CaseAct.ORDER, DECIDED, OPEN, IN_REVIEW, PROPOSED, READY, DECIDED, SENT_ON, ENDED);
         lead(edges, CaseAct.REOPEN, OPEN, DECIDED, SENT_ON, ENDED);
         lead(edges, CaseAct.SEND_ON, SENT_ON, IN_REVIEW);
         lead(edges, CaseAct.END, ENDED, RECEIVED, IN_REVIEW);

@@ -61,7 +61,6 @@ final class CourtOrderForm extends Div {
     private static Map<String, String> kinds() {
         Map<String, String> words = new LinkedHashMap<>();
         words.put(Kind.EXTEND.code(), "extend the hours");
-        words.put(Kind.OPEN.code(), "open envelopes");
         words.put(Kind.COUNT.code(), "count envelopes");
         words.put(Kind.REJECT.code(), "reject envelopes");
         words.put(Kind.HOLD.code(), "hold envelopes");
@@ -71,7 +70,7 @@ final class CourtOrderForm extends Div {
 
     private void record() {
         boolean extend = kind.code().equals(Kind.EXTEND.code());
-        boolean names = Set.of("open", "count", "reject").contains(kind.code());
+        boolean names = Set.of("count", "reject").contains(kind.code());
         court.problem(court.text().isEmpty() ? "Required." : "");
         scope.problem(scope.text().isEmpty() ? "Required." : "");
         boolean noDay = !date.text().isEmpty() && TypedDates.day(date.text()).isEmpty();
@@ -79,7 +78,7 @@ final class CourtOrderForm extends Div {
         Optional<LocalDateTime> until = extend ? until() : Optional.empty();
         boolean halfUntil = extend && until.isEmpty() && !(untilDay.text() + untilTime.text()).isEmpty();
         untilDay.problem(halfUntil ? "Enter both date and time: 11/3/2026 and 9:00 pm." : "");
-        envelopes.problem(names && envelopes.text().isEmpty() ? "Required for an order to open, count or reject." : "");
+        envelopes.problem(names && envelopes.text().isEmpty() ? "Required for an order to count or reject." : "");
         if (court.hasProblem() || scope.hasProblem() || noDay || untilDay.hasProblem() || envelopes.hasProblem()) {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;

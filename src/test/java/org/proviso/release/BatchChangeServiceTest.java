@@ -19,6 +19,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.election.orders.CourtOrderRecordService;
@@ -27,7 +28,10 @@ import org.proviso.journey.Deciding;
 import org.proviso.journey.Primary;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.CourtOrderSettlementService;
 import org.proviso.review.decide.DecidedCaseService;
+import org.proviso.review.decide.DecisionService;
+import org.proviso.review.replay.CaseReplay;
 
 /** A batch before it is opened: what was decided to count may have to stay closed, and never holds the others back. */
 class BatchChangeServiceTest {
@@ -229,5 +233,35 @@ class BatchChangeServiceTest {
                         () -> sealed.changes()
                                 .askToDissolve(ELECTION, 1, sealed.now().version(), "Wrong tray."))))
                 .isEqualTo(Why.NOT_IN_THIS_STATE);
+    }
+
+    @OnBothDatabases
+    void a_court_that_orders_a_decided_envelope_rejected_takes_it_out_of_its_sealed_batch(TestOffice services) {
+        Sealed sealed = Sealed.in(services);
+        EnvelopeKey key = sealed.key("inactive");
+        accepted(sealed.begin());
+        sealed.hold(CourtOrder.Kind.REJECT, Set.of(key.envelopeNo()));
+        assertThat(why(sealed.open())).as("it stays closed at once").isEqualTo(Why.CONTRADICTED);
+        CourtOrderSettlementService ordered = services.the(CourtOrderSettlementService.class);
+        int order = as("dora", () -> services.the(CourtOrderRecordService.class).all(ELECTION))
+                .size();
+        assertThat(as(
+                                "dora",
+                                () -> ordered.settle(
+                                        key, sealed.primary().now(key).version(), order))
+                        .refusals())
+                .as("its batch is being opened")
+                .extracting(Refusal::why)
+                .containsExactly(Why.NOT_IN_THIS_STATE);
+        accepted(sealed.takeOut(key, "A court ordered it rejected."));
+        accepted(as("dora", () -> ordered.settle(key, sealed.primary().now(key).version(), order)));
+        assertThat(services.the(DecisionService.class).standing(key)).hasValueSatisfying(decision -> {
+            assertThat(decision.as()).isEqualTo(DecisionOutcome.REJECT);
+            assertThat(decision.decider()).isEqualTo("court");
+            assertThat(decision.number()).isEqualTo(2);
+        });
+        assertThat(accepted(sealed.open()).ballots()).isEqualTo(2);
+        sealed.replaysWhole();
+        assertThat(services.the(CaseReplay.class).replay(ELECTION).first()).isEmpty();
     }
 }

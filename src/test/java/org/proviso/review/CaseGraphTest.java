@@ -35,7 +35,10 @@ class CaseGraphTest {
         "OPEN, ORDER RELEASE, RELEASED",
         "IN_REVIEW, SEND_ON REOPEN, OPEN",
         "RECEIVED, END REOPEN, OPEN",
-        "DECIDED, REOPEN, OPEN"
+        "DECIDED, REOPEN, OPEN",
+        "DECIDED, ORDER, DECIDED",
+        "SENT_ON, ORDER, DECIDED",
+        "ENDED, ORDER REOPEN, OPEN"
     })
     void leads_a_case_by_the_acts_of_people(CaseState from, String acts, CaseState to) {
         CaseState state = from;

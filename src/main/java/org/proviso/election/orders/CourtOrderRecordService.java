@@ -11,6 +11,7 @@ import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.election.CourtOrderStore;
@@ -60,11 +61,16 @@ public class CourtOrderRecordService {
     @Transactional
     public ActResult<RecordedCourtOrder> record(@Valid RecordCourtOrder command) {
         ElectionId id = command.electionId();
-        return door.demand(Permission.RECORD_ORDERS)
+        ActDoor.Permitted supervisor = door.demand(Permission.RECORD_ORDERS);
+        return supervisor
                 .lock(() -> elections.zone(id))
                 .refuse(any -> elections.closed(id))
                 .refuse(any -> refusal(command))
-                .save(any -> new RecordedCourtOrder(orders.insert(id, command.order()), 0, command.order()))
+                .save(any -> {
+                    UserName by = supervisor.user().userName();
+                    int number = orders.insert(id, command.order(), by);
+                    return new RecordedCourtOrder(number, 0, command.order(), List.of(by));
+                })
                 .tell(recorded -> news(id, recorded))
                 .record(recorded -> line(id, recorded, "order_recorded"));
     }
@@ -79,8 +85,8 @@ public class CourtOrderRecordService {
         return door.demand(Permission.RECORD_ORDERS)
                 .lockNothing()
                 .refuse(any -> elections.closed(electionId))
-                .save(any -> {
-                    orders.changeStanding(electionId, orderNo, version, standing);
+                .save(user -> {
+                    orders.changeStanding(electionId, orderNo, version, standing, user.userName());
                     return orders.find(electionId, orderNo);
                 })
                 .tell(changed -> news(electionId, changed))
@@ -88,6 +94,13 @@ public class CourtOrderRecordService {
     }
 
     private Optional<Refusal> refusal(RecordCourtOrder command) {
+        if (command.kind() == CourtOrder.Kind.OPEN) {
+            return Optional.of(
+                    Refusal.at(
+                            "kind",
+                            Refusal.Why.NO_SUCH_ORDER,
+                            "Opening an envelope settles nothing here. Record what follows: an order to count, reject or hold."));
+        }
         return checks.stream()
                 .flatMap(check -> check.refusal(command.electionId(), command.envelopeNos()).stream())
                 .findFirst();

@@ -17,6 +17,8 @@ import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.proviso.core.rules.Reason;
+import org.proviso.election.CourtOrderStore;
+import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
@@ -43,6 +45,8 @@ public class CourtOrderSettlementService {
     private final DecisionLedgerEntry entries;
     private final VoterGroups groups;
     private final AssessmentService assessments;
+    private final CourtOrderStore orders;
+    private final EnvelopesInBatches batches;
 
     CourtOrderSettlementService(
             CaseDoor door,
@@ -51,7 +55,11 @@ public class CourtOrderSettlementService {
             DecisionStore decisions,
             DecisionLedgerEntry entries,
             VoterGroups groups,
-            AssessmentService assessments) {
+            AssessmentService assessments,
+            CourtOrderStore orders,
+            EnvelopesInBatches batches) {
+        this.orders = orders;
+        this.batches = batches;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -61,29 +69,50 @@ public class CourtOrderSettlementService {
         this.assessments = assessments;
     }
 
-    /** Settles a case as the order of that number says (from 1, in the order recorded). */
+    /**
+     * Settles a case as the order of that number says (from 1, in the order recorded); a decision that stands is set aside by
+     * it, and the envelope leaves its sealed batch. Whoever recorded the order, or how it stands, does not apply it.
+     */
     @Transactional
     public ActResult<EnvelopeCase> settle(EnvelopeKey key, int version, int orderNo) {
         CaseDoor.Permitted permitted = door.demand(Permission.RECORD_ORDERS);
         LockedCase act = permitted.lock(key, version, groups.others(key));
-        Optional<Settlement> ordered = order(key, orderNo).map(order -> settlement(key, version, order));
+        Optional<RecordedCourtOrder> order = order(key, orderNo);
+        Optional<Settlement> ordered = order.map(found -> settlement(key, version, found.order()));
         return act.refuse(() -> Refusal.when(
                         ordered.isEmpty(), Why.NO_SUCH_ORDER, "No order in force says how to settle this envelope."))
                 .allows(CaseAct.ORDER)
+                .refuse(() -> settledSo(act.seen(), ordered.orElseThrow()))
+                .refuse(() -> batches.beingOpened(key))
                 .refuse(() -> onlyOne(act.seen(), ordered.orElseThrow()))
+                .notBy(() -> order.orElseThrow().recordedBy())
                 .save(seen -> settled(seen, ordered.orElseThrow(), act.user()))
                 .assessAnew()
                 .record("decided", () -> entry(key, orderNo));
     }
 
-    private Optional<CourtOrder> order(EnvelopeKey key, int orderNo) {
-        List<CourtOrder> orders = steps.election(key.electionId()).orders();
-        return orders.size() < orderNo || orderNo < 1
-                ? Optional.empty()
-                : Optional.of(orders.get(orderNo - 1)).filter(found -> found.settles(key.envelopeNo()));
+    private Optional<RecordedCourtOrder> order(EnvelopeKey key, int orderNo) {
+        return orders.all(key.electionId().value()).stream()
+                .filter(found -> found.orderNo() == orderNo && found.order().settles(key.envelopeNo()))
+                .findFirst();
+    }
+
+    /** The order was applied already. */
+    private Optional<Refusal> settledSo(EnvelopeCase seen, Settlement settlement) {
+        boolean same = seen.state() == CaseState.DECIDED
+                && decisions
+                        .standing(seen.key())
+                        .filter(found -> found.decider().equals("court") && found.as() == settlement.as())
+                        .isPresent();
+        return Refusal.when(same, Why.NOTHING_NEW, "This envelope is settled as the court ordered already.");
     }
 
     private EnvelopeCase settled(EnvelopeCase seen, Settlement settlement, OfficeUser user) {
+        if (seen.state() == CaseState.DECIDED) {
+            String because = settlement.grounds().departsBecause();
+            decisions.setAside(seen.key(), because);
+            batches.reopened(seen.key(), user, because);
+        }
         AssessmentService.AssessedCase assessed = assessments.assess(seen.key());
         int number = assessments.write(seen.key(), assessed);
         DecidedBy court = new DecidedBy(DeciderKind.OFFICIAL, null, null, Set.of(), user.actor());

@@ -1,6 +1,7 @@
 package org.proviso.review.replay;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseAct;
@@ -67,6 +68,7 @@ final class DecisionLedgerEntries {
     private static boolean decided(CaseTrail trail, LedgerEntry entry) {
         Map<String, Object> said = entry.payload();
         boolean court = "court".equals(said.get("decider"));
+        setAside(trail, said.get("departs_because"));
         trail.add(
                 CaseTable.DECISION,
                 new ExpectedRow(entry)
@@ -102,10 +104,14 @@ final class DecisionLedgerEntries {
     }
 
     private static boolean reopened(CaseTrail trail, LedgerEntry entry) {
+        setAside(trail, entry.payload().get("because"));
+        return trail.follow(CaseAct.REOPEN, "");
+    }
+
+    /** A decision that stood is set aside when its case is reopened, or when a court orders how it is settled. */
+    private static void setAside(CaseTrail trail, @Nullable Object because) {
         trail.rows(CaseTable.DECISION).stream()
                 .filter(decision -> decision.has("set_aside_at", ""))
-                .forEach(decision -> decision.with("set_aside_at", "yes")
-                        .with("set_aside_because", entry.payload().get("because")));
-        return trail.follow(CaseAct.REOPEN, "");
+                .forEach(decision -> decision.with("set_aside_at", "yes").with("set_aside_because", because));
     }
 }

@@ -146,6 +146,10 @@ class CourtOrderRecordServiceTest {
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("names its envelopes");
         assertThat(orders(office)).hasSize(1);
+        assertThat(refused(service.record(order(Kind.OPEN, null, new EnvelopeNumber("P-1001")))))
+                .as("nothing would follow from it")
+                .returns(Why.NO_SUCH_ORDER, Refusal::why)
+                .returns("kind", Refusal::field);
         accepted(service.record(order(Kind.PRESERVE, null)));
         assertThat(orders(office)).hasSize(2);
     }

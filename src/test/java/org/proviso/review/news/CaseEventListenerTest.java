@@ -173,7 +173,14 @@ public class CaseEventListenerTest {
         CourtOrderSettlementService ordered = services.the(CourtOrderSettlementService.class);
         assertThat(why(as("carl", () -> ordered.settle(held, primary.now(held).version(), count))))
                 .isEqualTo(Why.NO_SUCH_ORDER);
-        as("carl", () -> accepted(ordered.settle(key, primary.now(key).version(), count)));
+        assertThatThrownBy(() ->
+                        as("carl", () -> ordered.settle(key, primary.now(key).version(), count)))
+                .as("whoever recorded the order does not apply it")
+                .isInstanceOf(NotPermittedException.class);
+        as("dora", () -> accepted(ordered.settle(key, primary.now(key).version(), count)));
+        assertThat(why(as("dora", () -> ordered.settle(key, primary.now(key).version(), count))))
+                .as("a second time")
+                .isEqualTo(Why.NOTHING_NEW);
         assertThat(services.the(DecisionService.class).standing(key)).hasValueSatisfying(decision -> {
             assertThat(decision.as()).isEqualTo(DecisionOutcome.COUNT);
             assertThat(decision.decider()).isEqualTo("court");

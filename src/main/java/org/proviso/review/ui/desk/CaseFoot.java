@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.Permission;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
@@ -13,9 +14,13 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.review.CaseAct;
+import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.file.DecisionSummary;
 import org.proviso.ui.OutcomeMark;
+import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
 /** The foot of a case: what the rules say on these facts, the caution, and the acts that settle the review. */
@@ -29,7 +34,13 @@ final class CaseFoot extends Div {
         addClassName("case-foot");
         Div acts = new Div();
         acts.addClassName("acts");
-        add(says(desk.file().report()), new Div(problem, acts));
+        add(
+                desk.file()
+                        .work()
+                        .decided()
+                        .map(this::settled)
+                        .orElseGet(() -> says(desk.file().report())),
+                new Div(problem, acts));
         if (desk.mayWork()) {
             working(acts);
         } else if (!desk.isReading()) {
@@ -44,18 +55,43 @@ final class CaseFoot extends Div {
     /** If a court ordered how this envelope is decided, the person who records orders enters it, whoever has the case. */
     private Optional<Component> ordered() {
         CaseState state = desk.file().now().state();
-        boolean open = state == CaseState.OPEN
-                || state == CaseState.IN_REVIEW
-                || state == CaseState.PROPOSED
-                || state == CaseState.READY;
-        if (!open || !desk.acts().access().isPermitted(Permission.RECORD_ORDERS)) {
+        if (CaseGraph.refusal(state, CaseAct.ORDER).isPresent()
+                || !desk.acts().access().isPermitted(Permission.RECORD_ORDERS)) {
             return Optional.empty();
         }
         return desk.file().orders().stream()
                 .filter(recorded -> recorded.order().settles(desk.number()))
                 .findFirst()
-                .map(recorded ->
-                        new ActButton("Enter court order…").does(() -> new CourtOrderSheet(desk, recorded).open()));
+                .filter(recorded -> !isSettledBy(recorded.order()))
+                .map(recorded -> recorded.recordedBy()
+                                .contains(desk.acts().access().signedIn().userName())
+                        ? new Span("You recorded the court's order. Another supervisor enters it here.")
+                        : new ActButton("Enter court order…").does(() -> new CourtOrderSheet(desk, recorded).open()));
+    }
+
+    private boolean isSettledBy(CourtOrder order) {
+        return desk.file()
+                .work()
+                .decided()
+                .filter(decided -> decided.decider().equals("court"))
+                .filter(decided -> decided.as() == DecisionOutcome.REJECT == (order.kind() == CourtOrder.Kind.REJECT))
+                .isPresent();
+    }
+
+    /** What was decided, by whom and when; what the rules say is beside it only where it is something else by now. */
+    private Component settled(DecisionSummary decided) {
+        Div verdict = new Div(mark(decided.as().recommendation()));
+        verdict.addClassName("verdict");
+        Recommendation now = desk.file().report().recommendation();
+        if (now != decided.as().recommendation()) {
+            Span then = new Span("The rules would now say: " + now.words());
+            then.addClassName("outlook");
+            verdict.add(then);
+        }
+        Div under = new Div(
+                new Span("Decided " + UsDates.near(decided.at()) + " by " + DeciderWords.of(decided.decider()) + "."));
+        under.addClassNames("soft", "small");
+        return new Div(verdict, under);
     }
 
     private static Component says(CaseReport report) {

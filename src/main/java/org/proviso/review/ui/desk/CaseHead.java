@@ -9,10 +9,12 @@ import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.Envelope;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.calendar.Deadline;
+import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.file.CaseFile;
 import org.proviso.ui.UsDates;
 
@@ -31,13 +33,34 @@ public final class CaseHead extends Div {
         cast.addClassName("soft");
         Div aside = new Div(clock(file), held(file));
         aside.addClassName("case-clock");
-        add(new Div(title, cast), aside);
+        Div top = new Div(title, cast);
+        file.orders().stream()
+                .map(RecordedCourtOrder::order)
+                .filter(CourtOrder::binds)
+                .forEach(order -> top.add(ordered(order)));
+        add(top, aside);
         aside.add(beside);
     }
 
     /** Moves the focus to the top of the case. */
     public void focusTitle() {
         title.getElement().callJsFunction("focus");
+    }
+
+    /** A court's order that binds stands above everything the rules say. */
+    private static Component ordered(CourtOrder order) {
+        String words = switch (order.kind()) {
+            case COUNT -> "count this envelope";
+            case REJECT -> "reject this envelope";
+            case HOLD -> "hold this envelope";
+            case PRESERVE -> "preserve this envelope unopened";
+            case OPEN -> "open this envelope";
+            case EXTEND -> "voting hours were extended";
+        };
+        Paragraph line = new Paragraph(
+                "Court order: " + words + ". " + order.court() + ", " + UsDates.digits(order.date()) + ".");
+        line.addClassName("warn");
+        return line;
     }
 
     private static String cast(Envelope.Cast cast) {

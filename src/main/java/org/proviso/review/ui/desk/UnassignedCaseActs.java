@@ -6,7 +6,6 @@ import org.proviso.review.CaseState;
 import org.proviso.review.file.DecisionSummary;
 import org.proviso.review.file.ProposalDetails;
 import org.proviso.ui.Links;
-import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
 /** What can be done with a case that one does not work on, or why nothing can. */
@@ -64,7 +63,7 @@ final class UnassignedCaseActs {
             case IN_REVIEW -> "Assigned to " + desk.file().holding().by() + ".";
             case PROPOSED, READY -> proposedWords(desk);
             case DECIDED, RELEASED ->
-                desk.file().work().decided().map(UnassignedCaseActs::decided).orElse("Decided.");
+                desk.file().work().decided().map(UnassignedCaseActs::because).orElse("Decided.");
             case SENT_ON -> "Sent on to the voter's home county. Not decided here.";
             case ENDED -> "Ended without a decision: there was no vote to decide.";
         };
@@ -82,8 +81,10 @@ final class UnassignedCaseActs {
                 .orElse(waits.strip());
     }
 
-    private static String decided(DecisionSummary line) {
-        String reasons = line.reasons().isEmpty() ? "" : " (" + RecommendedProposal.words(line.reasons()) + ")";
-        return "Decided " + UsDates.near(line.at()) + ": " + line.as().words() + reasons + ".";
+    /** The reasons of a decision; the outcome stands beside them. */
+    private static String because(DecisionSummary line) {
+        return line.reasons().isEmpty()
+                ? "No defects were found."
+                : "Because " + RecommendedProposal.words(line.reasons()) + ".";
     }
 }
