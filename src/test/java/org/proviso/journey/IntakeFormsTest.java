@@ -35,7 +35,7 @@ import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What intake enters: ReceiveForm, KeyingDraftForm with its KeyingForm, CureForm, TransmittalForm. */
+/** What intake enters: ReceiveForm (more of it in ReceivingPageTest), KeyingDraftForm with its KeyingForm, CureForm, TransmittalForm. */
 @OnPages
 class IntakeFormsTest {
 
@@ -64,7 +64,7 @@ class IntakeFormsTest {
     void an_envelope_is_received_with_its_receipt_number() {
         pages.on("intake/receive", "jon", () -> {
             receive("P-9001", "");
-            assertThat(wrong("receipt")).startsWith("Required.");
+            assertThat(asked("receipt")).startsWith("Required. If none is printed");
             assertThat(isReceived("P-9001")).isFalse();
             receive("P-9001", CheckedReceipt.of("77000001").value());
             assertThat(said()).contains("P-9001");
