@@ -165,6 +165,24 @@ class SetupFormsTest {
                         Set.of(PagesOffice.key("P-1056").envelopeNo())));
     }
 
+    @Test
+    void an_order_to_extend_the_hours_says_until_when_and_no_number_is_too_long() {
+        pages.on("set-up/orders", "carl", () -> {
+            choose("kind", CourtOrder.Kind.EXTEND.code());
+            type("court", "Birch Hall Circuit Court");
+            type("scope", "The polls stay open.");
+            press("Record order");
+            assertThat(wrong("until-day")).startsWith("Required. Enter both date and time");
+            type("until-day", "8/4/2026");
+            type("until-time", "9:00 pm");
+            type("envelopes", "P-1001, " + "9".repeat(61));
+            press("Record order");
+            assertThat(wrong("envelopes")).startsWith("No envelope has a number as long as 9999");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+        });
+        assertThat(orders("Birch Hall Circuit Court")).isEmpty();
+    }
+
     private static List<CourtOrder> orders(String court) {
         return as("carl", () -> PagesOffice.the(CourtOrderRecordService.class).all(PagesOffice.ELECTION)).stream()
                 .map(RecordedCourtOrder::order)
