@@ -145,6 +145,12 @@ class ReceivingPageTest {
             assertThat(asked("cast-time"))
                     .startsWith("Polls closed on 08/04/2026 at 8:00 pm. Is 08/05/2026 at 6:10 pm right?");
             press("Keep it: Time cast");
+            assertThat(asked("cast-time")).isEqualTo("Kept as typed.");
+            typeAndLeave("cast-day", "8/6/2026");
+            assertThat(asked("cast-time")).as("another question").contains("Is 08/06/2026 at 6:10 pm right?");
+            type("stamp-time", "11:00 am");
+            typeAndLeave("cast-day", "8/5/2026");
+            press("Keep it: Time cast");
             press("Receive envelope");
             assertThat(isReceived("P-9103")).isTrue();
             type("cast-day", "8/4/2026");

@@ -41,8 +41,8 @@ final class MarkedNumbersPart extends Div {
                 new Paragraph(
                         open == 0
                                 ? "Every number that is missing or on several envelopes is confirmed as it is."
-                                : "Look at the envelope. Correct its receipt number, or confirm what it says. Until then, a"
-                                        + " voter may have to call the office instead of looking up the ballot."));
+                                : "Look at the envelope. Correct its receipt number, or confirm what it says. A voter whose"
+                                        + " number is on several envelopes may have to call the office."));
         PlainTable table =
                 new PlainTable("Numbers to settle", "Envelope", "Receipt", "Voting location", "Marked", "Settled", "");
         marked.forEach(one -> table.row(List.of(

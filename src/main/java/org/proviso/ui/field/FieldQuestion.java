@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A question about what stands in a field, asked beside it: the person keeps it, which marks the field, or enters
- * something else. What was kept is not asked again while it stands there.
+ * something else. What was kept is not asked again while it stands there and the question is the same.
  */
 final class FieldQuestion extends Span {
 
@@ -13,6 +13,7 @@ final class FieldQuestion extends Span {
     private final String label;
     private @Nullable String asked;
     private @Nullable String kept;
+    private String about = "";
 
     FieldQuestion(String name, String label) {
         this.label = label;
@@ -23,9 +24,11 @@ final class FieldQuestion extends Span {
 
     /** Asks, unless that was kept before; {@code then} is what else keeping it does. */
     void ask(String text, String question, String keepWords, String mark, Runnable then) {
-        if (text.equals(kept)) {
+        boolean sameAsBefore = about.isEmpty() || about.equals(question);
+        if (text.equals(kept) && sameAsBefore) {
             return;
         }
+        about = question;
         asked = text;
         kept = null;
         show(question);
@@ -48,6 +51,7 @@ final class FieldQuestion extends Span {
     void forget() {
         asked = null;
         kept = null;
+        about = "";
         show("");
     }
 
