@@ -8,7 +8,6 @@ import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Election;
 import org.proviso.core.Election.Receipts;
 import org.proviso.core.ElectionId;
-import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.Refusal;
@@ -70,19 +69,12 @@ public class ReceiptOwners {
                 : receipts.withReceipt(receiptNo).stream()
                         .filter(key -> !key.electionId().equals(electionId)
                                 || !key.envelopeNo().equals(own))
-                        .map(key -> spoken(key, electionId))
+                        .map(key -> NumberWords.spoken(key, electionId, this::name))
                         .toList();
     }
 
-    /** {@code P-1001}, or of another election {@code P-1001 (Tamarack County Primary)}. */
-    public String spoken(EnvelopeKey key, ElectionId electionId) {
-        return key.electionId().equals(electionId)
-                ? key.envelopeNo().value()
-                : key.envelopeNo() + " ("
-                        + elections
-                                .find(key.electionId())
-                                .map(Election::name)
-                                .orElse(key.electionId().value())
-                        + ")";
+    /** The name of an election, as a person reads it. */
+    public String name(ElectionId electionId) {
+        return elections.find(electionId).map(Election::name).orElse(electionId.value());
     }
 }

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.intake.NumberWords;
 import org.proviso.intake.ReceiptOwners;
 import org.springframework.stereotype.Component;
 
@@ -48,10 +50,17 @@ class MarkedEnvelopes {
         Set<EnvelopeNumber> numbers =
                 marks.values().stream().flatMap(of -> of.keySet().stream()).collect(Collectors.toSet());
         Map<String, String> confirmed = confirmed(electionId);
+        Map<ElectionId, String> names = new HashMap<>();
         List<Marked> all = new ArrayList<>();
         for (NumberCheckStore.Line line : checks.lines(electionId, List.copyOf(numbers))) {
             marks.forEach((mark, of) -> Optional.ofNullable(of.get(line.envelopeNo()))
-                    .ifPresent(others -> all.add(marked(electionId, line, mark, others, confirmed))));
+                    .ifPresent(others -> all.add(marked(
+                            electionId,
+                            line,
+                            mark,
+                            others,
+                            other -> names.computeIfAbsent(other, owners::name),
+                            confirmed))));
         }
         return all;
     }
@@ -61,6 +70,7 @@ class MarkedEnvelopes {
             NumberCheckStore.Line line,
             NumberMark mark,
             List<EnvelopeKey> others,
+            Function<ElectionId, String> name,
             Map<String, String> confirmed) {
         String group = Stream.concat(Stream.of(new EnvelopeKey(electionId, line.envelopeNo())), others.stream())
                 .sorted()
@@ -71,7 +81,7 @@ class MarkedEnvelopes {
                         line.envelopeNo(),
                         mark,
                         others.stream()
-                                .map(key -> owners.spoken(key, electionId))
+                                .map(key -> NumberWords.spoken(key, electionId, name))
                                 .toList(),
                         line.receiptNo(),
                         line.votingLocation(),

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
+import java.util.Comparator;
 import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.ReceiptNumber;
@@ -17,6 +18,8 @@ import org.proviso.ui.field.ActButton;
 
 /** The envelopes whose receipt number is missing or of which a number is on others, each to be settled by a person. */
 final class MarkedNumbersPart extends Div {
+
+    private static final int SHOWN = 50;
 
     private final transient NumberCheckService checks;
     private final ElectionId election;
@@ -45,7 +48,11 @@ final class MarkedNumbersPart extends Div {
                                         + " number is on several envelopes may have to call the office."));
         PlainTable table =
                 new PlainTable("Numbers to settle", "Envelope", "Receipt", "Voting location", "Marked", "Settled", "");
-        marked.forEach(one -> table.row(List.of(
+        List<MarkedEnvelope> shown = marked.stream()
+                .sorted(Comparator.comparing(MarkedEnvelope::isSettled))
+                .limit(SHOWN)
+                .toList();
+        shown.forEach(one -> table.row(List.of(
                 Links.link(one.envelopeNo().value(), "intake/key/" + one.envelopeNo()),
                 new Span(ReceiptNumber.text(one.receiptNo())),
                 new Span(one.votingLocation()),
@@ -53,6 +60,9 @@ final class MarkedNumbersPart extends Div {
                 new Span(one.confirmed() == null ? "" : "confirmed: " + one.confirmed()),
                 acts(one))));
         add(table);
+        if (shown.size() < marked.size()) {
+            add(new Paragraph("The first " + shown.size() + " of " + marked.size() + " are shown."));
+        }
     }
 
     private Component acts(MarkedEnvelope one) {
