@@ -7,6 +7,7 @@ import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.cure.CureReplay;
+import org.proviso.intake.numbers.NumberCheckReplay;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.ledger.LedgerVerdict;
@@ -29,6 +30,7 @@ public class ElectionReplayService {
     private final ElectionService elections;
     private final LedgerService ledger;
     private final CureReplay cures;
+    private final NumberCheckReplay numbers;
     private final CaseReplay cases;
     private final AssessmentReplay assessments;
     private final BoardReplay board;
@@ -38,6 +40,7 @@ public class ElectionReplayService {
             ElectionService elections,
             LedgerService ledger,
             CureReplay cures,
+            NumberCheckReplay numbers,
             CaseReplay cases,
             AssessmentReplay assessments,
             BoardReplay board,
@@ -45,6 +48,7 @@ public class ElectionReplayService {
         this.elections = elections;
         this.ledger = ledger;
         this.cures = cures;
+        this.numbers = numbers;
         this.cases = cases;
         this.assessments = assessments;
         this.board = board;
@@ -58,6 +62,7 @@ public class ElectionReplayService {
         List<TableComparison> compared = new ArrayList<>();
         if (chain.isWhole()) {
             compared.add(cures.replay(electionId));
+            compared.add(numbers.replay(electionId));
             compared.add(cases.replay(electionId));
             compared.add(board.replay(electionId));
             compared.add(release.replay(electionId));

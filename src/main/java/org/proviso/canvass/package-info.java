@@ -10,6 +10,7 @@
             "election",
             "intake",
             "intake :: cure",
+            "intake :: numbers",
             "review",
             "review :: assess",
             "review :: decide",

@@ -1,6 +1,7 @@
 package org.proviso.core;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -24,6 +25,11 @@ public record Election(
         Set<LocalDate> daysClosed,
         List<CountyRuling> rulings,
         Receipts receipts) {
+
+    /** When the polls close, on the county's clock; a court can extend the hours. */
+    public LocalDateTime close() {
+        return date.atTime(pollsClose);
+    }
 
     /** What kind of election it is. */
     public enum Kind implements Code {

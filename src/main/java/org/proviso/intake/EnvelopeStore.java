@@ -44,6 +44,7 @@ public class EnvelopeStore {
             int place,
             Envelope envelope,
             String receiptText,
+            String receiptCompared,
             String issueReasons,
             Instant recordedAt,
             String salt) {}
@@ -91,17 +92,19 @@ public class EnvelopeStore {
         for (Envelope envelope : envelopes) {
             String issueReasons = CodeColumn.joined(envelope.cast().issueReasons());
             String receiptText = ReceiptNumber.text(envelope.receiptNo());
+            String receiptCompared = ReceiptStore.compared(envelope.receiptNo());
             int place = placesBefore + rows.size() + 1;
-            rows.add(new Received(electionId, place, envelope, receiptText, issueReasons, now, freshSalt()));
+            rows.add(new Received(
+                    electionId, place, envelope, receiptText, receiptCompared, issueReasons, now, freshSalt()));
         }
         batches.batchUpdate("""
-                insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
-                    precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close,
+                insert into envelope (election_id, envelope_no, receipt_no, receipt_compared, place, source,
+                    voting_location, precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close,
                     issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official,
                     official_note, voter_signed, mark_witness, official_signed, condition, signature_image,
                     recorded_at, ledger_salt, version)
-                values (:electionId, :envelope.envelopeNo, :receiptText, :place, :envelope.source,
-                    :envelope.cast.votingLocation, :envelope.cast.precinct, :envelope.cast.ballotStyle,
+                values (:electionId, :envelope.envelopeNo, :receiptText, :receiptCompared, :place,
+                    :envelope.source, :envelope.cast.votingLocation, :envelope.cast.precinct, :envelope.cast.ballotStyle,
                     :envelope.cast.partyBallot, :envelope.cast.at, :envelope.cast.extendedHours,
                     :envelope.cast.inLineAtClose, :issueReasons, :envelope.handling.idShown,
                     :envelope.handling.idKind, :envelope.handling.declaration,
@@ -151,15 +154,21 @@ public class EnvelopeStore {
                 .toList();
     }
 
-    /** Adds one envelope after those that came before, with the stamp of its arrival. */
-    void add(ElectionId electionId, Envelope envelope, LocalDateTime receivedAt) {
+    /**
+     * Adds one envelope after those that came before, with the stamp of its arrival, and the envelope that has the
+     * number printed on it already, if there is one.
+     */
+    void add(
+            ElectionId electionId, Envelope envelope, LocalDateTime receivedAt, @Nullable EnvelopeNumber numberAlsoOn) {
         int last = single.sql("select coalesce(max(place), 0) from envelope where election_id = ?")
                 .param(electionId)
                 .query(Integer.class)
                 .single();
         insert(electionId, last, List.of(envelope));
-        single.sql("update envelope set received_at = ? where election_id = ? and envelope_no = ?")
-                .params(receivedAt, electionId, envelope.envelopeNo())
+        single.sql("""
+                        update envelope set received_at = ?, number_also_on = ?
+                        where election_id = ? and envelope_no = ?""")
+                .params(receivedAt, Key.text(numberAlsoOn), electionId, envelope.envelopeNo())
                 .update();
     }
 
@@ -187,13 +196,14 @@ public class EnvelopeStore {
                 .single();
     }
 
-    /** Whether an envelope of any election has this receipt number. */
-    boolean hasReceipt(ReceiptNumber receiptNo) {
-        return single.sql("select envelope_no from envelope where receipt_no = ?")
-                .param(receiptNo)
+    /** The voting locations of the envelopes here, and of the transmittals. */
+    List<String> votingLocations(ElectionId electionId) {
+        return single.sql("""
+                        select voting_location from envelope where election_id = ?
+                        union select voting_location from transmittal where election_id = ?""")
+                .params(electionId, electionId)
                 .query(String.class)
-                .optional()
-                .isPresent();
+                .list();
     }
 
     /** The envelopes with a box that is not yet keyed, in their order. */

@@ -14,7 +14,10 @@ import org.proviso.core.YesNo;
 
 /**
  * An envelope as it is taken out of its bag, before its affirmation is keyed: the numbers printed on it, where and how
- * the ballot was cast, and the stamp of its arrival. Moments are on the county's clock.
+ * the ballot was cast, and the stamp of its arrival. Moments are on the county's clock. An envelope on which no receipt
+ * number is printed has none. Where another one has the receipt number, the person has seen that ({@code sharesReceipt}).
+ * Where another one has the envelope number, this one comes in under a number made distinct, and {@code numberAlsoOn}
+ * is the other.
  */
 public record ReceiveEnvelope(
         @NotNull ElectionId electionId,
@@ -22,7 +25,7 @@ public record ReceiveEnvelope(
         @NotNull @Pattern(regexp = "[0-9A-Za-z][0-9A-Za-z-]{0,59}", message = "has letters, digits and - only")
         EnvelopeNumber envelopeNo,
 
-        @NotNull @Pattern(regexp = "[0-9A-Z][0-9A-Z-]{0,59}", message = "has capital letters, digits and - only")
+        @Nullable @Pattern(regexp = "[0-9A-Z][0-9A-Z-]{0,59}", message = "has capital letters, digits and - only")
         ReceiptNumber receiptNo,
 
         Envelope.@NotNull Source source,
@@ -36,9 +39,11 @@ public record ReceiveEnvelope(
 
         @NotNull @Size(max = 10) Set<@Pattern(regexp = "[a-z][a-z0-9_]{0,39}") String> issueReasons,
 
-        @NotNull LocalDateTime receivedAt) {
+        @NotNull LocalDateTime receivedAt,
+        @Nullable EnvelopeNumber numberAlsoOn,
+        boolean sharesReceipt) {
 
-    ReceiveEnvelope withReceipt(ReceiptNumber number) {
+    ReceiveEnvelope withReceipt(@Nullable ReceiptNumber number) {
         return new ReceiveEnvelope(
                 electionId,
                 envelopeNo,
@@ -52,7 +57,9 @@ public record ReceiveEnvelope(
                 extendedHours,
                 inLineAtClose,
                 issueReasons,
-                receivedAt);
+                receivedAt,
+                numberAlsoOn,
+                sharesReceipt);
     }
 
     public Envelope envelope() {

@@ -3,18 +3,19 @@ package org.proviso.intake;
 import jakarta.validation.Valid;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
-import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Election;
-import org.proviso.core.Election.Receipts;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
@@ -33,6 +34,7 @@ public class ReceivingService {
 
     private final EnvelopeStore envelopes;
     private final AffirmationStore affirmations;
+    private final ReceiptOwners receipts;
     private final ElectionService elections;
     private final AccessService access;
     private final ActDoor door;
@@ -41,12 +43,14 @@ public class ReceivingService {
     ReceivingService(
             EnvelopeStore envelopes,
             AffirmationStore affirmations,
+            ReceiptOwners receipts,
             ElectionService elections,
             AccessService access,
             ActDoor door,
             Clock clock) {
         this.envelopes = envelopes;
         this.affirmations = affirmations;
+        this.receipts = receipts;
         this.elections = elections;
         this.access = access;
         this.door = door;
@@ -62,21 +66,36 @@ public class ReceivingService {
                 .orElseThrow(() -> new IllegalArgumentException("The office has no election " + electionId + "."));
     }
 
+    /** The envelopes that have this receipt number already, as a person reads them. */
+    @Transactional(readOnly = true)
+    public List<String> withReceipt(ElectionId electionId, ReceiptNumber receiptNo) {
+        access.demand(Permission.KEY_ENVELOPES);
+        return receipts.others(electionId, null, receiptNo);
+    }
+
+    /** What the boxes of the form are chosen from. */
+    @Transactional(readOnly = true)
+    public ReceivingChoices choices(ElectionId electionId) {
+        access.demand(Permission.KEY_ENVELOPES);
+        return ReceivingChoices.of(elections.ballots(electionId), envelopes.votingLocations(electionId));
+    }
+
     /**
-     * Receives an envelope; every box of its affirmation is not yet keyed. Refused at the box where its number or
-     * receipt number is taken, its receipt number has a slip, the election has no such ballot style, or the stamp cannot
-     * be right.
+     * Receives an envelope; every box of its affirmation is not yet keyed. Refused at the box where its number is taken,
+     * its receipt number has a slip or is on another envelope and nobody has seen that, the election has no such ballot
+     * style, or the stamp cannot be right.
      */
     @Transactional
     public ActResult<Envelope> receive(@Valid ReceiveEnvelope typed) {
         return door.demand(Permission.KEY_ENVELOPES)
                 .lock(() -> typed.withReceipt(writtenReceipt(typed)))
                 .refuse(command -> elections.closed(command.electionId()))
-                .refuse(this::receiptSlip)
+                .refuse(command -> receipts.slip(command.electionId(), command.receiptNo()))
                 .refuse(this::stampRefusal)
                 .refuse(this::numberRefusal)
                 .save(command -> {
-                    envelopes.add(command.electionId(), command.envelope(), command.receivedAt());
+                    envelopes.add(
+                            command.electionId(), command.envelope(), command.receivedAt(), command.numberAlsoOn());
                     affirmations.insert(command.electionId(), List.of(command.envelope()));
                     return command;
                 })
@@ -89,25 +108,8 @@ public class ReceivingService {
                 .map(ReceiveEnvelope::envelope);
     }
 
-    /** With a check digit a number has one spelling, however it was typed; one with a slip stays as typed. */
-    private ReceiptNumber writtenReceipt(ReceiveEnvelope command) {
-        return hasOwnReceipts(command)
-                ? command.receiptNo()
-                : CheckedReceipt.find(command.receiptNo().value()).orElse(command.receiptNo());
-    }
-
-    private Optional<Refusal> receiptSlip(ReceiveEnvelope command) {
-        return hasOwnReceipts(command)
-                ? Optional.empty()
-                : CheckedReceipt.slip(command.receiptNo().value())
-                        .map(slip -> Refusal.at(
-                                "receiptNo",
-                                Why.MISTYPED,
-                                "The receipt number " + command.receiptNo() + " " + slip.words() + "."));
-    }
-
-    private boolean hasOwnReceipts(ReceiveEnvelope command) {
-        return elections.find(command.electionId()).map(Election::receipts).orElse(Receipts.OWN) == Receipts.OWN;
+    private @Nullable ReceiptNumber writtenReceipt(ReceiveEnvelope command) {
+        return receipts.written(command.electionId(), command.receiptNo());
     }
 
     private Optional<Refusal> stampRefusal(ReceiveEnvelope command) {
@@ -124,15 +126,18 @@ public class ReceivingService {
 
     private Optional<Refusal> numberRefusal(ReceiveEnvelope command) {
         ElectionId id = command.electionId();
+        EnvelopeNumber other = command.numberAlsoOn();
+        if (other != null && envelopes.known(id, Set.of(other)).isEmpty()) {
+            return at("envelopeNo", Why.NO_SUCH_ENVELOPE, "The office has no envelope " + other + ".");
+        }
         if (!envelopes.known(id, Set.of(command.envelopeNo())).isEmpty()) {
             return at(
                     "envelopeNo", Why.NUMBER_TAKEN, "The office has an envelope " + command.envelopeNo() + " already.");
         }
-        if (envelopes.hasReceipt(command.receiptNo())) {
-            return at(
-                    "receiptNo",
-                    Why.NUMBER_TAKEN,
-                    "The receipt number " + command.receiptNo() + " belongs to another envelope.");
+        Optional<Refusal> shared =
+                command.sharesReceipt() ? Optional.empty() : receipts.taken(id, null, command.receiptNo());
+        if (shared.isPresent()) {
+            return shared;
         }
         String style = command.ballotStyle();
         return !style.isEmpty() && elections.ballots(id).style(style).isEmpty()
@@ -145,11 +150,22 @@ public class ReceivingService {
     }
 
     /** The receipt number stays out: with it a voter looks up the own envelope. */
-    private static Map<String, Object> payload(ReceiveEnvelope command) {
-        return Map.of(
-                "source", command.source().code(),
-                "voting_location", command.votingLocation(),
-                "style", command.ballotStyle(),
-                "received_at", command.receivedAt().toString());
+    private Map<String, Object> payload(ReceiveEnvelope command) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("source", command.source().code());
+        payload.put("voting_location", command.votingLocation());
+        payload.put("style", command.ballotStyle());
+        payload.put("received_at", command.receivedAt().toString());
+        if (command.receiptNo() == null) {
+            payload.put("receipt", "none");
+        }
+        List<String> shared = receipts.others(command.electionId(), command.envelopeNo(), command.receiptNo());
+        if (!shared.isEmpty()) {
+            payload.put("receipt_also_on", shared);
+        }
+        if (command.numberAlsoOn() != null) {
+            payload.put("number_also_on", command.numberAlsoOn().value());
+        }
+        return payload;
     }
 }

@@ -24,10 +24,10 @@ final class LetterParts {
                 .toList();
     }
 
-    /** Which election and which envelope: the voter's receipt number says it, nobody else's. */
+    /** Which election and which envelope: the voter's receipt number says it, where the envelope has one. */
     static String about(Election election, @Nullable ReceiptNumber receiptNo) {
-        return election.name() + ", " + DateWords.longDate(election.date()) + ". Your receipt number: "
-                + ReceiptNumber.text(receiptNo) + ".";
+        return election.name() + ", " + DateWords.longDate(election.date()) + "."
+                + (receiptNo == null ? "" : " Your receipt number: " + receiptNo + ".");
     }
 
     static String office(Election election) {

@@ -14,7 +14,8 @@
             "roll",
             "intake",
             "intake :: cure",
-            "intake :: keying"
+            "intake :: keying",
+            "intake :: numbers"
         })
 @NullMarked
 package org.proviso.review;

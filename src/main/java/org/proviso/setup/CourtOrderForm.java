@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proviso.core.Code;
 import org.proviso.core.CourtOrder.Kind;
 import org.proviso.core.CourtOrder.Status;
@@ -26,6 +28,8 @@ import org.proviso.ui.field.TypedField;
 
 /** A court's order as the office received it. */
 final class CourtOrderForm extends Div {
+
+    private static final int SHOWN = 20;
 
     private final transient CourtOrderRecordService orders;
     private final ElectionId election;
@@ -76,14 +80,29 @@ final class CourtOrderForm extends Div {
         boolean noDay = !date.text().isEmpty() && TypedDates.day(date.text()).isEmpty();
         date.problem(noDay ? TypedDates.LIKE_A_DAY : "");
         Optional<LocalDateTime> until = extend ? until() : Optional.empty();
-        boolean halfUntil = extend && until.isEmpty() && !(untilDay.text() + untilTime.text()).isEmpty();
-        untilDay.problem(halfUntil ? "Enter both date and time: 11/3/2026 and 9:00 pm." : "");
-        envelopes.problem(names && envelopes.text().isEmpty() ? "Required for an order to count or reject." : "");
+        boolean noUntil = extend && until.isEmpty();
+        untilDay.problem(noUntil ? "Required. Enter both date and time: 11/3/2026 and 9:00 pm." : "");
+        envelopes.problem(envelopesProblem(names));
         if (court.hasProblem() || scope.hasProblem() || noDay || untilDay.hasProblem() || envelopes.hasProblem()) {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
         write(until);
+    }
+
+    private String envelopesProblem(boolean names) {
+        if (names && envelopes.text().isEmpty()) {
+            return "Required for an order to count or reject.";
+        }
+        return numbers()
+                .filter(number -> EnvelopeNumber.find(number).isEmpty())
+                .findFirst()
+                .map(number -> "No envelope has a number as long as " + number.substring(0, SHOWN) + "….")
+                .orElse("");
+    }
+
+    private Stream<String> numbers() {
+        return Stream.of(envelopes.text().split("[,;\\s]+", 0)).filter(number -> !number.isEmpty());
     }
 
     private Optional<LocalDateTime> until() {
@@ -92,12 +111,8 @@ final class CourtOrderForm extends Div {
     }
 
     private void write(Optional<LocalDateTime> until) {
-        Set<EnvelopeNumber> numbers = new LinkedHashSet<>();
-        for (String number : envelopes.text().split("[,;\\s]+", 0)) {
-            if (!number.isEmpty()) {
-                numbers.add(new EnvelopeNumber(number));
-            }
-        }
+        Set<EnvelopeNumber> numbers =
+                numbers().map(EnvelopeNumber::new).collect(Collectors.toCollection(LinkedHashSet::new));
         RecordCourtOrder command = new RecordCourtOrder(
                 election,
                 Code.find(Kind.class, kind.code()).orElseThrow(),

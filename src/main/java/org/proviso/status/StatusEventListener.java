@@ -1,12 +1,15 @@
 package org.proviso.status;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.SessionChanged;
+import org.proviso.core.ReceiptNumber;
 import org.proviso.review.CaseChanged;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
@@ -32,17 +35,19 @@ class StatusEventListener {
         this.clock = clock;
     }
 
+    /** An envelope without a receipt number has no line: nobody can type its number. */
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     public void caseChanged(CaseChanged news) {
-        String receiptHash = secret.hash().receipt(news.report().envelope().receiptNo());
-        Map<String, StatusLine> there = lines.ofReceipt(receiptHash).stream()
-                .collect(Collectors.toMap(StatusLine::keyHash, Function.identity()));
-        List<StatusLine> now = linesOf(news, receiptHash).stream()
-                .map(line -> kept(line, there.get(line.keyHash())))
-                .toList();
+        ReceiptNumber receiptNo = news.report().envelope().receiptNo();
+        String envelope = secret.hash().envelope(news.key());
+        String ofBefore = receiptNo == null ? envelope : secret.hash().receipt(receiptNo);
+        Map<String, StatusLine> there = lines.of(envelope, ofBefore).stream()
+                .collect(Collectors.toMap(StatusLine::keyHash, Function.identity(), (line, other) -> line));
+        List<StatusLine> now = (receiptNo == null ? List.<StatusLine>of() : linesOf(news, receiptNo))
+                .stream().map(line -> kept(line, there.get(line.keyHash()))).toList();
         if (now.size() != there.size() || !there.values().containsAll(now)) {
-            lines.removeReceipt(receiptHash);
+            lines.remove(envelope, ofBefore);
             now.forEach(lines::insert);
         }
     }
@@ -54,12 +59,18 @@ class StatusEventListener {
         sessions.put(StatusSession.of(news.session()));
     }
 
-    private List<StatusLine> linesOf(CaseChanged news, String receiptHash) {
+    private List<StatusLine> linesOf(CaseChanged news, ReceiptNumber receiptNo) {
+        StatusHash hash = secret.hash();
         VoterCaseLine own = VoterCaseLine.of(news, clock.instant());
-        return BirthDates.of(news.report()).stream()
-                .map(born -> new StatusLine(
-                        secret.hash().line(news.report().envelope().receiptNo(), born),
-                        receiptHash,
+        Set<LocalDate> births = BirthDates.of(news.report());
+        List<String> keys = births.isEmpty()
+                ? List.of(hash.undated(receiptNo))
+                : births.stream().map(born -> hash.line(receiptNo, born)).toList();
+        return keys.stream()
+                .map(key -> new StatusLine(
+                        key,
+                        hash.envelope(news.key()),
+                        hash.receipt(receiptNo),
                         news.key().electionId(),
                         own.state(),
                         own.reasons(),
@@ -72,6 +83,6 @@ class StatusEventListener {
 
     /** What reads as before has changed when it did, not now. */
     private static StatusLine kept(StatusLine line, @Nullable StatusLine there) {
-        return there != null && line.saysTheSame(there) ? there : line;
+        return there != null && line.saysTheSame(there) ? line.since(there.changedAt()) : line;
     }
 }

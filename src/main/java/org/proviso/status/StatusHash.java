@@ -6,12 +6,12 @@ import java.time.LocalDate;
 import java.util.HexFormat;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
-import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.ReceiptNumber;
 
 /**
- * HMAC-SHA-256 (RFC 2104, FIPS 198-1) under the office's secret. Receipt numbers are unique in an office, so the
- * election is no part of what is hashed and a voter need not name it. Thread-safe.
+ * HMAC-SHA-256 (RFC 2104, FIPS 198-1) under the office's secret. The election is no part of what a line is found by, so
+ * a voter need not name it. Thread-safe.
  */
 final class StatusHash {
 
@@ -24,18 +24,23 @@ final class StatusHash {
     }
 
     /** By which a line is found. */
-    String line(@Nullable ReceiptNumber receiptNo, LocalDate birthDate) {
-        return of("line\n" + normal(receiptNo) + "\n" + birthDate);
+    String line(ReceiptNumber receiptNo, LocalDate birthDate) {
+        return of("line\n" + receiptNo.compared() + "\n" + birthDate);
     }
 
-    /** By which the lines of one receipt are found, to be removed. */
-    String receipt(@Nullable ReceiptNumber receiptNo) {
-        return of("receipt\n" + normal(receiptNo));
+    /** The line of an envelope whose voter's birth date nobody knows: no date that is typed leads to it. */
+    String undated(ReceiptNumber receiptNo) {
+        return of("line\n" + receiptNo.compared() + "\n");
     }
 
-    /** An envelope without a receipt number has lines too; nobody can look them up, for nobody can type its number. */
-    private static String normal(@Nullable ReceiptNumber receiptNo) {
-        return receiptNo == null ? "" : receiptNo.compared();
+    /** By which the lines of all envelopes with one receipt number are found. */
+    String receipt(ReceiptNumber receiptNo) {
+        return of("receipt\n" + receiptNo.compared());
+    }
+
+    /** By which the lines of one envelope are found, to be removed. */
+    String envelope(EnvelopeKey key) {
+        return of("envelope\n" + key.electionId() + "\n" + key.envelopeNo());
     }
 
     private String of(String text) {

@@ -6,11 +6,13 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.rules.Reason;
 
 /**
- * One line of the look-up. Both hashes are under the office's secret: of receipt number and birth date, by which it is
- * found, and of the receipt number alone, by which an old one is removed.
+ * One line of the look-up. Its hashes are under the office's secret: of receipt number and birth date, by which it is
+ * found; of the envelope, by which an old one is removed; and of the receipt number alone, by which the envelopes that
+ * share one are found.
  */
 record StatusLine(
         String keyHash,
+        String envelopeHash,
         String receiptHash,
         ElectionId electionId,
         VoterCaseState state,
@@ -22,11 +24,31 @@ record StatusLine(
 
     /** The same to the voter, whenever it was written. */
     boolean saysTheSame(StatusLine other) {
-        return since(changedAt).equals(other.since(changedAt));
+        return new StatusLine(
+                        other.keyHash,
+                        other.envelopeHash,
+                        other.receiptHash,
+                        electionId,
+                        state,
+                        reasons,
+                        asks,
+                        arrival,
+                        registrationFound,
+                        other.changedAt)
+                .equals(other);
     }
 
     StatusLine since(Instant moment) {
         return new StatusLine(
-                keyHash, receiptHash, electionId, state, reasons, asks, arrival, registrationFound, moment);
+                keyHash,
+                envelopeHash,
+                receiptHash,
+                electionId,
+                state,
+                reasons,
+                asks,
+                arrival,
+                registrationFound,
+                moment);
     }
 }

@@ -26,6 +26,7 @@ class StatusLineStore {
     /** A line with what the voter may still bring as its column has it. */
     private record Stored(
             String keyHash,
+            String envelopeHash,
             String receiptHash,
             ElectionId electionId,
             VoterCaseState state,
@@ -38,7 +39,16 @@ class StatusLineStore {
         StatusLine line() {
             List<VoterAsk> open = asks.stream().map(StatusLineStore::ask).toList();
             return new StatusLine(
-                    keyHash, receiptHash, electionId, state, reasons, open, arrival, registrationFound, changedAt);
+                    keyHash,
+                    envelopeHash,
+                    receiptHash,
+                    electionId,
+                    state,
+                    reasons,
+                    open,
+                    arrival,
+                    registrationFound,
+                    changedAt);
         }
     }
 
@@ -48,18 +58,29 @@ class StatusLineStore {
         this.jdbc = jdbc;
     }
 
-    Optional<StatusLine> find(String keyHash) {
-        return jdbc.sql("select * from status_line where key_hash = ?")
-                .param(keyHash)
+    /**
+     * The line of that hash, unless it may be another voter's: where a second envelope has the receipt number, the birth
+     * dates of both are known, and they differ.
+     *
+     * @param undated the hash under which that receipt number has envelopes without a known birth date
+     */
+    Optional<StatusLine> find(String keyHash, String undated) {
+        return jdbc.sql("""
+                        select l.* from status_line l where l.key_hash = :key and not exists (
+                            select 1 from status_line o where o.receipt_hash = l.receipt_hash
+                                and o.envelope_hash <> l.envelope_hash and o.key_hash in (:key, :undated))""")
+                .param("key", keyHash)
+                .param("undated", undated)
                 .query(Stored.class)
                 .optional()
                 .map(Stored::line);
     }
 
-    List<StatusLine> ofReceipt(String receiptHash) {
+    /** The lines of an envelope; those of before are under the hash of its receipt number. */
+    List<StatusLine> of(String envelopeHash, String ofBefore) {
         return jdbc
-                .sql("select * from status_line where receipt_hash = ? order by key_hash")
-                .param(receiptHash)
+                .sql("select * from status_line where envelope_hash in (?, ?) order by key_hash")
+                .params(envelopeHash, ofBefore)
                 .query(Stored.class)
                 .list()
                 .stream()
@@ -69,7 +90,7 @@ class StatusLineStore {
 
     List<StatusLine> all(ElectionId electionId) {
         return jdbc
-                .sql("select * from status_line where election_id = ? order by key_hash")
+                .sql("select * from status_line where election_id = ? order by key_hash, envelope_hash")
                 .param(electionId)
                 .query(Stored.class)
                 .list()
@@ -78,9 +99,9 @@ class StatusLineStore {
                 .toList();
     }
 
-    void removeReceipt(String receiptHash) {
-        jdbc.sql("delete from status_line where receipt_hash = ?")
-                .param(receiptHash)
+    void remove(String envelopeHash, String ofBefore) {
+        jdbc.sql("delete from status_line where envelope_hash in (?, ?)")
+                .params(envelopeHash, ofBefore)
                 .update();
     }
 
@@ -92,11 +113,11 @@ class StatusLineStore {
 
     void insert(StatusLine line) {
         jdbc.sql("""
-                        insert into status_line (key_hash, receipt_hash, election_id, state, reasons, asks, source,
-                            voting_location, cast_on, sealed, registration_found, changed_at)
-                        values (:line.keyHash, :line.receiptHash, :line.electionId, :line.state, :reasons, :asks,
-                            :line.arrival.source, :line.arrival.votingLocation, :line.arrival.castOn,
-                            :line.arrival.sealed, :line.registrationFound, :line.changedAt)""")
+                        insert into status_line (key_hash, envelope_hash, receipt_hash, election_id, state, reasons,
+                            asks, source, voting_location, cast_on, sealed, registration_found, changed_at)
+                        values (:line.keyHash, :line.envelopeHash, :line.receiptHash, :line.electionId, :line.state,
+                            :reasons, :asks, :line.arrival.source, :line.arrival.votingLocation,
+                            :line.arrival.castOn, :line.arrival.sealed, :line.registrationFound, :line.changedAt)""")
                 .paramSource(new Row(
                         line,
                         joined(line.reasons()),
@@ -104,9 +125,9 @@ class StatusLineStore {
                 .update();
     }
 
-    void changedAt(String keyHash, Instant moment) {
-        jdbc.sql("update status_line set changed_at = ? where key_hash = ?")
-                .params(moment, keyHash)
+    void changedAt(StatusLine line, Instant moment) {
+        jdbc.sql("update status_line set changed_at = ? where key_hash = ? and envelope_hash = ?")
+                .params(moment, line.keyHash(), line.envelopeHash())
                 .update();
     }
 

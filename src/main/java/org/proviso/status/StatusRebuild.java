@@ -1,6 +1,8 @@
 package org.proviso.status;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.proviso.board.SessionRepublishService;
 import org.proviso.core.BetweenRooms;
@@ -39,18 +41,20 @@ public class StatusRebuild {
      */
     @Transactional
     public int of(ElectionId electionId) {
-        Map<String, StatusLine> before = new HashMap<>();
+        Map<String, List<StatusLine>> before = new HashMap<>();
         boards.announceAll(electionId, () -> sessions.empty(electionId));
         cases.announceAll(electionId, () -> {
-            lines.all(electionId).forEach(line -> before.put(line.keyHash(), line));
+            lines.all(electionId)
+                    .forEach(line -> before.computeIfAbsent(line.keyHash(), any -> new ArrayList<>())
+                            .add(line));
             lines.empty(electionId);
         });
         int count = 0;
         for (StatusLine line : lines.all(electionId)) {
-            StatusLine was = before.get(line.keyHash());
-            if (was != null && line.saysTheSame(was)) {
-                lines.changedAt(line.keyHash(), was.changedAt());
-            }
+            before.getOrDefault(line.keyHash(), List.of()).stream()
+                    .filter(line::saysTheSame)
+                    .findFirst()
+                    .ifPresent(was -> lines.changedAt(line, was.changedAt()));
             count++;
         }
         return count;

@@ -47,11 +47,12 @@ public class StatusService {
     /**
      * The envelope of that receipt number and birth date. Open to everybody: the page knows no session, so whoever opens
      * it is a visitor to it, also staff who look up for a voter on the telephone. A wrong number and a wrong date take
-     * the same way to the same answer: one hash over both, one search by it. The one statement is a transaction of its
-     * own.
+     * the same way to the same answer: one hash over both, one search by it. So does a number on several envelopes that
+     * the date does not tell apart. The one statement is a transaction of its own.
      */
     public LookupResult lookUp(ReceiptNumber receiptNo, LocalDate birthDate) {
-        return lines.find(secret.hash().line(receiptNo, birthDate))
+        StatusHash hash = secret.hash();
+        return lines.find(hash.line(receiptNo, birthDate), hash.undated(receiptNo))
                 .<LookupResult>map(this::found)
                 .orElseGet(() -> nothing(receiptNo));
     }

@@ -9,6 +9,7 @@ import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.core.ElectionId;
 import org.proviso.intake.keying.KeyingService;
+import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
@@ -24,6 +25,7 @@ class WaitingWorkList {
 
     private final AccessService access;
     private final KeyingService keying;
+    private final NumberCheckService numbers;
     private final NoticeService notices;
     private final ReleaseService release;
     private final BoardService board;
@@ -33,6 +35,7 @@ class WaitingWorkList {
     WaitingWorkList(
             AccessService access,
             KeyingService keying,
+            NumberCheckService numbers,
             NoticeService notices,
             ReleaseService release,
             BoardService board,
@@ -40,6 +43,7 @@ class WaitingWorkList {
             UpcomingDates clocks) {
         this.access = access;
         this.keying = keying;
+        this.numbers = numbers;
         this.notices = notices;
         this.release = release;
         this.board = board;
@@ -53,6 +57,7 @@ class WaitingWorkList {
         String by = towardTheBoard ? beforeTheBoard(electionId, now) : "";
         if (access.isPermitted(Permission.KEY_ENVELOPES)) {
             add(lines, keying(electionId));
+            add(lines, numbers(electionId));
         }
         if (access.isPermitted(Permission.PROPOSE)) {
             add(lines, withYou(tally, by));
@@ -84,6 +89,21 @@ class WaitingWorkList {
         int number = keying.waiting(electionId).size();
         return new WaitingWork(
                 number, "Envelopes to key", "received, not keyed yet", "", false, "Key next envelope", "intake", "k");
+    }
+
+    private WaitingWork numbers(ElectionId electionId) {
+        int number = (int) numbers.all(electionId).stream()
+                .filter(marked -> !marked.isSettled())
+                .count();
+        return new WaitingWork(
+                number,
+                "Numbers to settle",
+                "missing, or on several envelopes",
+                "",
+                false,
+                "Settle numbers",
+                "intake",
+                null);
     }
 
     private static WaitingWork withYou(CaseCounts tally, String by) {

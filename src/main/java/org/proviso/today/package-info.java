@@ -11,6 +11,7 @@
             "roll",
             "intake",
             "intake :: keying",
+            "intake :: numbers",
             "review",
             "review :: decide",
             "review :: queue",

@@ -32,6 +32,8 @@ class AfterClosingTest {
             "ReceivingService.receive(ReceiveEnvelope)",
             "KeyingService.saveDraft(SaveKeyingDraft)",
             "KeyingService.handIn(FinishKeying)",
+            "NumberCheckService.confirm(ConfirmNumber)",
+            "NumberCheckService.correct(CorrectReceipt)",
             "CureService.record(RecordCure)",
             "TransmittalService.record(RecordTransmittal)",
             "TransmittalService.correct(int, int, RecordTransmittal)",

@@ -41,7 +41,7 @@ public final class CopiedEnvelopes {
     private static final List<String> OF_BATCHES = List.of("release_batch", "remake_sheet");
 
     private static final List<String> NAMES =
-            List.of("envelope_no", "receipt_no", "voter_id", "person_id", "counted_person");
+            List.of("envelope_no", "receipt_no", "receipt_compared", "voter_id", "person_id", "counted_person");
     private static final Map<String, Integer> NUMBERS = Map.of("row_no", 100_000, "batch_no", 100);
 
     private final JdbcClient jdbc;

@@ -24,9 +24,12 @@ final class Rows {
 
     void envelope(String election, String envelope, String receipt) {
         jdbc.sql("""
-                        insert into envelope values (?, ?, ?, 1, 'poll', '', '', '', '', null, 'no', 'unknown', '',
-                          'unknown', '', '', 'unknown', 'unknown', '', 'yes', 'unknown', 'yes', 'sealed', '', null,
-                          current_timestamp, null, 0)""").params(election, envelope, receipt).update();
+                        insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
+                          precinct_cast, style_cast, party_ballot_cast, extended_hours, in_line_at_close, issue_reasons,
+                          id_shown, id_kind, declaration, mail_ballot_surrendered, sent_here_by_official, official_note,
+                          voter_signed, mark_witness, official_signed, condition, signature_image, recorded_at, version)
+                        values (?, ?, ?, 1, 'poll', '', '', '', '', 'no', 'unknown', '', 'unknown', '', '', 'unknown',
+                          'unknown', '', 'yes', 'unknown', 'yes', 'sealed', '', current_timestamp, 0)""").params(election, envelope, receipt).update();
     }
 
     void person(String election, String person) {

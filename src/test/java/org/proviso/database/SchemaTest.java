@@ -42,13 +42,16 @@ class SchemaTest {
     }
 
     @OnBothDatabases
-    void a_receipt_number_is_given_once_across_elections(TestOffice office) {
+    void an_envelope_number_is_given_once_and_a_receipt_number_may_be_missing_or_on_several(TestOffice office) {
         Rows rows = new Rows(office.jdbc());
         rows.election("one");
         rows.election("other");
         rows.envelope("one", "E-1", "AAAA-1111");
-        assertThatThrownBy(() -> rows.envelope("other", "E-1", "AAAA-1111")).isInstanceOf(DuplicateKeyException.class);
-        rows.envelope("other", "E-1", "AAAA-1112");
+        rows.envelope("one", "E-2", "AAAA-1111");
+        rows.envelope("one", "E-3", "");
+        rows.envelope("one", "E-4", "");
+        rows.envelope("other", "E-1", "AAAA-1111");
+        assertThatThrownBy(() -> rows.envelope("one", "E-1", "AAAA-1112")).isInstanceOf(DuplicateKeyException.class);
     }
 
     @OnBothDatabases

@@ -189,11 +189,11 @@ class ElectionLoadingTest {
     void a_room_that_cannot_take_its_part_takes_the_whole_load_back(TestOffice office) throws IOException {
         ElectionLoadService elections = asSupervisor(office);
         accepted(elections.load(PRIMARY));
-        Path sameReceipts = copy("second-election");
-        Files.writeString(
-                sameReceipts.resolve("election.yaml"), "\n# changed\n", java.nio.file.StandardOpenOption.APPEND);
-        assertThatThrownBy(() -> elections.load(sameReceipts))
-                .isInstanceOf(org.springframework.dao.DuplicateKeyException.class);
+        Path tooLong = copy("second-election");
+        Path envelopes = tooLong.resolve("envelopes.csv");
+        Files.writeString(envelopes, Files.readString(envelopes).replaceFirst("Okafor", "Okafor".repeat(100)));
+        assertThatThrownBy(() -> elections.load(tooLong))
+                .isInstanceOf(org.springframework.dao.DataIntegrityViolationException.class);
         assertThat(office.the(ElectionService.class).all()).containsExactly(new ElectionId(ID));
         assertThat(rows(office, "voter")).isEqualTo(5_000);
         assertThat(rows(office, "ledger_head")).isEqualTo(2);

@@ -235,9 +235,6 @@ class ReaderTest {
         badEnvelope("voter_signed", "x", "\"x\" is not one of yes, no, mark, unknown");
         badEnvelope("source", "fax", "\"fax\" is not one of poll");
         badEnvelope("receipt_no", "8".repeat(61), "cannot be a receipt number");
-        String two = EnvelopeRows.text(
-                Map.of("envelope_no", "E-1", "receipt_no", "R"), Map.of("envelope_no", "E-2", "receipt_no", "R"));
-        bad(EnvelopeReader::read, two, 3, "receipt_no", "\"R\" appears twice, in lines 2 and 3");
         String same = EnvelopeRows.text(Map.of("envelope_no", "E-1"), Map.of("envelope_no", "E-1"));
         bad(EnvelopeReader::read, same, 3, "envelope_no", "lines 2 and 3");
     }

@@ -27,7 +27,14 @@ public final class Keying {
     static final LocalDateTime CAST = LocalDateTime.of(2026, 8, 4, 18, 30);
 
     public EnvelopeNumber envelopeNo = new EnvelopeNumber(NUMBER);
-    ReceiptNumber receiptNo = new ReceiptNumber("2222-2222-0");
+
+    @Nullable
+    public ReceiptNumber receiptNo = new ReceiptNumber("2222-2222-0");
+
+    @Nullable
+    public EnvelopeNumber numberAlsoOn;
+
+    public boolean sharesReceipt;
     String style = "T06-G";
     LocalDateTime receivedAt = CAST.plusHours(4);
     public String lastName = "Kell";
@@ -54,7 +61,9 @@ public final class Keying {
                 YesNo.NO,
                 YesNo.UNKNOWN,
                 Set.of("not_on_list"),
-                receivedAt);
+                receivedAt,
+                numberAlsoOn,
+                sharesReceipt);
     }
 
     public FinishKeying finish() {

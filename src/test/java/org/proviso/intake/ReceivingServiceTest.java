@@ -7,6 +7,7 @@ import static org.proviso.core.act.ActResults.refused;
 
 import jakarta.validation.ConstraintViolationException;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
@@ -19,6 +20,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.keying.KeyingService;
 
@@ -89,9 +91,72 @@ class ReceivingServiceTest {
         accepted(service.receive(keying.receive()));
         assertRefused(service, Why.NUMBER_TAKEN, "envelopeNo", "an envelope P-2001 already");
         keying.envelopeNo = new EnvelopeNumber("P-2002");
-        assertRefused(service, Why.NUMBER_TAKEN, "receiptNo", "2222-2222-0 belongs to another");
+        assertRefused(service, Why.NUMBER_TAKEN, "receiptNo", "2222-2222-0 is also on P-2001.");
         assertThat(office.the(IntakeService.class).envelopes(new ElectionId(ID)))
                 .hasSize(61);
+    }
+
+    @OnBothDatabases
+    void any_number_of_envelopes_comes_in_without_a_receipt_number(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        keying.receiptNo = null;
+        accepted(service.receive(keying.receive()));
+        assertThat(LoadedOffice.lastEntry(office).payload()).containsEntry("receipt", "none");
+        keying.envelopeNo = new EnvelopeNumber("P-2002");
+        accepted(service.receive(keying.receive()));
+        assertThat(office.the(IntakeService.class).envelopes(new ElectionId(ID)))
+                .hasSize(62)
+                .last()
+                .extracting(Envelope::receiptNo)
+                .isNull();
+    }
+
+    @OnBothDatabases
+    void a_receipt_number_of_another_envelope_comes_in_once_a_person_has_seen_that(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        accepted(service.receive(keying.receive()));
+        keying.envelopeNo = new EnvelopeNumber("P-2002");
+        keying.receiptNo = new ReceiptNumber("222222220");
+        assertRefused(service, Why.NUMBER_TAKEN, "receiptNo", "also on P-2001.");
+        assertThat(service.withReceipt(new ElectionId(ID), new ReceiptNumber("2222 2222 0")))
+                .containsExactly("P-2001");
+        keying.sharesReceipt = true;
+        accepted(service.receive(keying.receive()));
+        assertThat(LoadedOffice.lastEntry(office).payload())
+                .containsEntry("receipt_also_on", List.of("P-2001"))
+                .doesNotContainValue("2222-2222-0");
+    }
+
+    @OnBothDatabases
+    void a_second_envelope_with_the_same_number_comes_in_under_one_made_distinct(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        accepted(service.receive(keying.receive()));
+        keying.numberAlsoOn = new EnvelopeNumber("P-9999");
+        keying.envelopeNo = new EnvelopeNumber("P-2001-2");
+        keying.receiptNo = null;
+        assertRefused(service, Why.NO_SUCH_ENVELOPE, "envelopeNo", "no envelope P-9999");
+        keying.numberAlsoOn = new EnvelopeNumber("P-2001");
+        accepted(service.receive(keying.receive()));
+        assertThat(LoadedOffice.lastEntry(office).payload()).containsEntry("number_also_on", "P-2001");
+        assertThat(office.jdbc()
+                        .sql("select number_also_on from envelope where envelope_no = 'P-2001-2'")
+                        .query(String.class)
+                        .single())
+                .isEqualTo("P-2001");
+    }
+
+    @OnADatabase
+    void the_boxes_are_chosen_from_what_the_election_knows(TestOffice office) {
+        ReceivingService service = asClerk(office);
+        accepted(service.receive(keying.receive()));
+        ReceivingChoices choices = service.choices(new ElectionId(ID));
+        assertThat(choices.votingLocations())
+                .contains("Millbrook City Hall", "Library")
+                .isSorted()
+                .doesNotContain("");
+        assertThat(choices.precincts()).contains("101", "501").doesNotHaveDuplicates();
+        assertThat(choices.styles()).contains("T01-G", "T11-N");
+        assertThat(choices.parties()).containsExactly("Granite", "Harbor");
     }
 
     @OnADatabase

@@ -4,10 +4,14 @@ import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.journey.Office.as;
+import static org.proviso.journey.PageDriver.asked;
 import static org.proviso.journey.PageDriver.choose;
+import static org.proviso.journey.PageDriver.leave;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
+import static org.proviso.journey.PageDriver.text;
 import static org.proviso.journey.PageDriver.type;
+import static org.proviso.journey.PageDriver.typeAndLeave;
 import static org.proviso.journey.PageDriver.wrong;
 
 import com.vaadin.flow.component.checkbox.Checkbox;
@@ -31,7 +35,7 @@ import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What intake enters: ReceiveForm, KeyingDraftForm with its KeyingForm, CureForm, TransmittalForm. */
+/** What intake enters: ReceiveForm (more of it in ReceivingPageTest), KeyingDraftForm with its KeyingForm, CureForm, TransmittalForm. */
 @OnPages
 class IntakeFormsTest {
 
@@ -41,7 +45,7 @@ class IntakeFormsTest {
     private PageDriver pages;
 
     private void receive(String number, String receipt) {
-        type("place", "Library");
+        type("place", "Depot Street Library");
         type("style", "T06-G");
         type("envelope", number);
         type("receipt", receipt);
@@ -60,7 +64,7 @@ class IntakeFormsTest {
     void an_envelope_is_received_with_its_receipt_number() {
         pages.on("intake/receive", "jon", () -> {
             receive("P-9001", "");
-            assertThat(wrong("receipt")).startsWith("Required.");
+            assertThat(asked("receipt")).startsWith("Required. If none is printed");
             assertThat(isReceived("P-9001")).isFalse();
             receive("P-9001", CheckedReceipt.of("77000001").value());
             assertThat(said()).contains("P-9001");
@@ -89,7 +93,11 @@ class IntakeFormsTest {
             assertThat(said()).contains("Your saved draft");
             keyed().forEach(PageDriver::type);
             _get(Checkbox.class, box -> box.withLabel("resident")).setValue(true);
+            press("Finish keying");
+            assertThat(MessageLine.words()).isEqualTo("Not saved. Answer the question beside the field.");
+            assertThat(asked("voter_signed")).startsWith("Did the voter sign?");
             choose("voter_signed", "yes");
+            assertThat(asked("voter_signed")).isEmpty();
             press("Finish keying");
             assertThat(MessageLine.words()).startsWith("P-9002 keyed.");
         });
@@ -98,6 +106,36 @@ class IntakeFormsTest {
                 .extracting(
                         said -> said.name().last(), said -> said.name().first(), Envelope.Affirmation::statementsTicked)
                 .containsExactly("Kell", "Maud", Set.of("resident"));
+    }
+
+    @Test
+    void what_cannot_be_is_said_and_what_is_unlikely_is_asked_as_the_field_is_left() {
+        pages.on(
+                "intake/receive",
+                "jon",
+                () -> receive("P-9003", CheckedReceipt.of("77000003").value()));
+        pages.on("intake/key/P-9003", "jon", () -> {
+            typeAndLeave("date_of_birth", "3/12/2084");
+            assertThat(wrong("date_of_birth")).isEqualTo("This date is in the future.");
+            typeAndLeave("zip", "4987l");
+            assertThat(wrong("zip")).startsWith("Digits and a hyphen only.");
+            typeAndLeave("former_zip", "K1A 0B1");
+            assertThat(asked("former_zip")).startsWith("A ZIP has digits and a hyphen only. Is K1A 0B1 right?");
+            press("Keep it: Former ZIP");
+            assertThat(asked("former_zip")).isEqualTo("Kept as typed.");
+            leave("voter_signed");
+            press("Keep it: Voter signed");
+            assertThat(asked("voter_signed")).isEqualTo("Kept as chosen.");
+            assertThat(text("date_of_birth")).as("nothing typed is lost").isEqualTo("03/12/2084");
+            assertThat(text("zip")).isEqualTo("4987l");
+        });
+        pages.on("intake/key/P-9003", "jon", () -> {
+            assertThat(text("zip")).isEqualTo("4987l");
+            assertThat(asked("former_zip")).isEqualTo("Kept as typed.");
+            assertThat(asked("voter_signed")).isEqualTo("Kept as chosen.");
+            typeAndLeave("former_zip", "K1A 0B2");
+            assertThat(asked("former_zip")).startsWith("A ZIP has digits");
+        });
     }
 
     /** What is not on the paper is marked as left blank. */

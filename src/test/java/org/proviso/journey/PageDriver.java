@@ -18,9 +18,13 @@ import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.dom.DomEvent;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import com.vaadin.flow.router.HasErrorParameter;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
+import elemental.json.Json;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -157,6 +161,35 @@ final class PageDriver {
     /** What is said to be wrong beside the box of that name; empty where nothing is. */
     static String wrong(String field) {
         return _get(Span.class, wanted -> wanted.withId(field + "-problem")).getText();
+    }
+
+    /** What is asked about the box of that name, or how it is marked; empty where nothing is. */
+    static String asked(String field) {
+        return _get(Span.class, wanted -> wanted.withId(field + "-question"))
+                .getElement()
+                .getTextRecursively();
+    }
+
+    /** What stands in the box of that name. */
+    static String text(String field) {
+        return _get(Input.class, wanted -> wanted.withId(field)).getValue();
+    }
+
+    /** What is chosen in the list of that name. */
+    static String chosen(String field) {
+        return _get(Choice.class, wanted -> wanted.withId(field)).getValue();
+    }
+
+    /** The person goes on from the box or list of that name. */
+    static void leave(String field) {
+        Element left = _get(Component.class, wanted -> wanted.withId(field)).getElement();
+        left.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(left, "blur", Json.createObject()));
+    }
+
+    /** Types into the box of that name and goes on. */
+    static void typeAndLeave(String field, String text) {
+        type(field, text);
+        leave(field);
     }
 
     /** The words of the page, and of the sheets over it. */

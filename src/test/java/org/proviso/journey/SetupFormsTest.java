@@ -144,7 +144,7 @@ class SetupFormsTest {
             type("scope", "The envelope counts.");
             type("date", "8/5/2026");
             press("Record order");
-            assertThat(wrong("envelopes")).isEqualTo("Required for an order to open, count or reject.");
+            assertThat(wrong("envelopes")).isEqualTo("Required for an order to count or reject.");
             type("envelopes", "P-0000");
             press("Record order");
             assertThat(wrong("envelopes")).contains("P-0000");
@@ -163,6 +163,24 @@ class SetupFormsTest {
                         CourtOrder.Status.IN_FORCE,
                         null,
                         Set.of(PagesOffice.key("P-1056").envelopeNo())));
+    }
+
+    @Test
+    void an_order_to_extend_the_hours_says_until_when_and_no_number_is_too_long() {
+        pages.on("set-up/orders", "carl", () -> {
+            choose("kind", CourtOrder.Kind.EXTEND.code());
+            type("court", "Birch Hall Circuit Court");
+            type("scope", "The polls stay open.");
+            press("Record order");
+            assertThat(wrong("until-day")).startsWith("Required. Enter both date and time");
+            type("until-day", "8/4/2026");
+            type("until-time", "9:00 pm");
+            type("envelopes", "P-1001, " + "9".repeat(61));
+            press("Record order");
+            assertThat(wrong("envelopes")).startsWith("No envelope has a number as long as 9999");
+            assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
+        });
+        assertThat(orders("Birch Hall Circuit Court")).isEmpty();
     }
 
     private static List<CourtOrder> orders(String court) {

@@ -43,6 +43,18 @@ class LetterTest {
     }
 
     @OnADatabase
+    void a_letter_about_an_envelope_without_a_receipt_number_names_none(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        EnvelopeKey key = NoticeOffice.key(new EnvelopeNumber("P-1009"));
+        services.jdbc()
+                .sql("update envelope set receipt_no = '' where envelope_no = 'P-1009'")
+                .update();
+        assertThat(office.letter(office.ask(key, Ask.IDENTIFICATION)))
+                .contains("Tamarack County Primary, Tuesday, August 4, 2026.")
+                .doesNotContain("receipt number");
+    }
+
+    @OnADatabase
     void the_letter_of_a_rejection_gives_the_reason_in_plain_words_the_law_and_what_next(TestOffice services) {
         NoticeOffice office = NoticeOffice.loaded(services);
         EnvelopeKey key = office.primary().envelope("registered_late");

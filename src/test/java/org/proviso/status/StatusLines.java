@@ -11,10 +11,13 @@ import org.proviso.access.Staff;
 import org.proviso.access.WebStaff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope.Source;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionLoadService;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Lines of the look-up of a running server, as a test wants them. */
 public final class StatusLines {
@@ -46,7 +49,10 @@ public final class StatusLines {
     /** Takes the line of a receipt away. */
     public static void remove(ApplicationContext server, ReceiptNumber receipt) {
         StatusHash hash = server.getBean(OfficeSecret.class).hash();
-        server.getBean(StatusLineStore.class).removeReceipt(hash.receipt(receipt));
+        server.getBean(JdbcClient.class)
+                .sql("delete from status_line where receipt_hash = ?")
+                .param(hash.receipt(receipt))
+                .update();
     }
 
     /** The same, come in another way, or with a registration that was not found. */
@@ -60,17 +66,18 @@ public final class StatusLines {
             Arrival arrival,
             boolean registrationFound) {
         StatusHash hash = server.getBean(OfficeSecret.class).hash();
-        StatusLineStore lines = server.getBean(StatusLineStore.class);
-        lines.removeReceipt(hash.receipt(receipt));
-        lines.insert(new StatusLine(
-                hash.line(receipt, born),
-                hash.receipt(receipt),
-                new ElectionId(ELECTION),
-                state,
-                reasons,
-                asks,
-                arrival,
-                registrationFound,
-                Instant.parse("2026-08-06T16:00:00Z")));
+        remove(server, receipt);
+        server.getBean(StatusLineStore.class)
+                .insert(new StatusLine(
+                        hash.line(receipt, born),
+                        hash.envelope(new EnvelopeKey(new ElectionId(ELECTION), new EnvelopeNumber("of " + receipt))),
+                        hash.receipt(receipt),
+                        new ElectionId(ELECTION),
+                        state,
+                        reasons,
+                        asks,
+                        arrival,
+                        registrationFound,
+                        Instant.parse("2026-08-06T16:00:00Z")));
     }
 }

@@ -208,8 +208,9 @@ class StatusServiceTest {
         long assessments = assessments(services);
         services.jdbc()
                 .sql(
-                        "insert into status_line select repeat('a', 64), election_id, state, reasons, asks, changed_at,"
-                                + " repeat('b', 64), source, voting_location, cast_on, sealed, registration_found from status_line where key_hash = ?")
+                        "insert into status_line select repeat('a', 64), repeat('b', 64), repeat('c', 64), election_id, state,"
+                                + " reasons, asks, source, voting_location, cast_on, sealed, registration_found, changed_at"
+                                + " from status_line where key_hash = ?")
                 .param(projected.get(0).get("key_hash"))
                 .update();
         OfficeTime.set(services, DECIDING.plusHours(1));

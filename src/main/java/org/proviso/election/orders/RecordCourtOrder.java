@@ -32,6 +32,11 @@ public record RecordCourtOrder(
         return until == null || kind == Kind.EXTEND;
     }
 
+    @AssertTrue(message = "an order that extends the hours says until when")
+    public boolean isExtensionWithUntil() {
+        return kind != Kind.EXTEND || until != null;
+    }
+
     @AssertTrue(message = "an order to open, count or reject names its envelopes")
     public boolean isAboutNamedEnvelopes() {
         boolean namesThem = kind == Kind.OPEN || kind == Kind.COUNT || kind == Kind.REJECT;

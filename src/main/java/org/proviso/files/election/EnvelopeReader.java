@@ -68,8 +68,7 @@ public final class EnvelopeReader {
                     "envelope_condition",
                     "signature_image?",
                     "field_states?")
-            .unique("envelope_no")
-            .unique("receipt_no");
+            .unique("envelope_no");
 
     private EnvelopeReader() {}
 

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,10 +99,26 @@ final class FolderChecks {
             }
         }
         receipts(envelopes, election);
+        shared(envelopes);
         ordered(envelopes, election);
     }
 
-    /** In one spelling only, so that the same number is never there twice. */
+    /** A receipt number on several envelopes: each comes in, and a person settles it in the office. */
+    private void shared(NumberedRows<Envelope> envelopes) {
+        Map<String, EnvelopeNumber> first = new HashMap<>();
+        for (int i = 0; i < envelopes.values().size(); i++) {
+            Envelope envelope = envelopes.values().get(i);
+            ReceiptNumber number = envelope.receiptNo();
+            EnvelopeNumber other = number == null ? null : first.putIfAbsent(number.compared(), envelope.envelopeNo());
+            if (other != null) {
+                warnings.add(envelopes.file() + " line " + envelopes.line(i) + ": the receipt number of envelope "
+                        + InputException.quoted(envelope.envelopeNo().value()) + " is also on "
+                        + InputException.quoted(other.value()));
+            }
+        }
+    }
+
+    /** In one spelling only, so that a voter's receipt reads as the office's files do. */
     private static void receipts(NumberedRows<Envelope> envelopes, Election election) {
         if (election.receipts() != Election.Receipts.CHECK_DIGIT) {
             return;

@@ -11,6 +11,7 @@ import org.proviso.intake.desk.EnvelopeFilter;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.LocationReturnService;
 import org.proviso.intake.desk.NextEnvelopeService;
+import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -32,6 +33,7 @@ public final class IntakeView extends Composite<Div> {
             EnvelopeListService lists,
             LocationReturnService returns,
             NextEnvelopeService next,
+            NumberCheckService numbers,
             WorkingElection workplace) {
         this.next = next;
         this.election = workplace.electionId();
@@ -47,7 +49,7 @@ public final class IntakeView extends Composite<Div> {
         Div parts = new Div(new EnvelopesPart(lists, election, waiting > 0), new ReturnsPart(returns.all(election)));
         parts.addClassName("came-in");
         getContent().addClassNames("sheet", "intake");
-        getContent().add(head, parts);
+        getContent().add(head, new MarkedNumbersPart(numbers, election), parts);
     }
 
     private void first() {

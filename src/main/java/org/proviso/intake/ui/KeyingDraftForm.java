@@ -25,7 +25,7 @@ final class KeyingDraftForm extends Div {
     private final transient WorkingElection workplace;
     private final EnvelopeNumber envelopeNo;
     private final Runnable done;
-    private final KeyingForm form = new KeyingForm(this::save);
+    private final KeyingForm form;
     private final Span saved = new Span();
     private final ActButton finish = new ActButton("Finish keying").first().does(this::finish);
     private int version;
@@ -38,6 +38,7 @@ final class KeyingDraftForm extends Div {
         this.workplace = workplace;
         this.envelopeNo = envelopeNo;
         this.done = done;
+        this.form = new KeyingForm(() -> workplace.now().toLocalDate(), this::save);
         addClassName("desk");
         saved.addClassNames("soft", "small", "saved");
         finish.getElement().setAttribute("data-finish", true);
@@ -108,6 +109,10 @@ final class KeyingDraftForm extends Div {
         if (!read.problems().isEmpty()) {
             MessageLine.refused("Not saved. Check the highlighted fields ("
                     + count(read.problems().size()) + ").");
+            return;
+        }
+        if (form.asks()) {
+            MessageLine.refused("Not saved. Answer the question beside the field.");
             return;
         }
         handIn(read);

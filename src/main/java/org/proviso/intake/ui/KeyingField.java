@@ -1,7 +1,9 @@
 package org.proviso.intake.ui;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.proviso.core.Envelope.FieldState;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.Choice;
@@ -17,12 +19,18 @@ final class KeyingField {
     private static final Map<String, FieldState> MARKS =
             Map.of("-", FieldState.LEFT_BLANK, "?", FieldState.ILLEGIBLE, "!", FieldState.REFUSED);
 
+    private static final String AS_TYPED = "Kept as typed.";
+
     private final KeyingBox box;
     private final TypedField field;
     private final Choice state;
+    private final Supplier<LocalDate> today;
+    private final Runnable changed;
 
-    KeyingField(KeyingBox box, Runnable changed) {
+    KeyingField(KeyingBox box, Supplier<LocalDate> today, Runnable changed) {
         this.box = box;
+        this.today = today;
+        this.changed = changed;
         field = new TypedField(box.code(), box.label()).like(box.example());
         state = states(box.label());
         if (box.field().isPresent()) {
@@ -67,19 +75,25 @@ final class KeyingField {
         }
     }
 
-    /** Shows a date in the usual form, or says at once that it is not a date. */
+    /** Shows a date in the usual form, and says at once what cannot be, or asks about what is unlikely. */
     private void tidy() {
-        if (!box.isDate() || field.text().isEmpty()) {
-            field.problem("");
-            return;
+        String text = field.text();
+        if (box.isDate()) {
+            TypedDates.day(text).ifPresent(day -> field.text(UsDates.digits(day)));
         }
-        TypedDates.day(field.text())
-                .ifPresentOrElse(
-                        day -> {
-                            field.text(UsDates.digits(day));
-                            field.problem("");
-                        },
-                        () -> field.problem(TypedDates.LIKE_A_DAY));
+        field.problem(text.isEmpty() ? "" : KeyingFormReader.problem(box, text, today.get()));
+        ask();
+    }
+
+    /** Asks about what stands there, where that is unlikely; whether it waits for an answer. */
+    boolean ask() {
+        String question = KeyingFormReader.question(box, field.text());
+        if (question.isEmpty()) {
+            field.question("");
+        } else {
+            field.question(question, "Keep it", AS_TYPED, changed);
+        }
+        return field.isAsking();
     }
 
     void into(Map<String, String> boxes) {
@@ -87,11 +101,17 @@ final class KeyingField {
         if (box.field().isPresent()) {
             boxes.put(box.code() + KeyingFormReader.STATE, state.getValue());
         }
+        if (field.isKept()) {
+            boxes.put(box.code() + KeyingFormReader.KEPT, "yes");
+        }
     }
 
     void from(Map<String, String> boxes) {
         String text = boxes.getOrDefault(box.code(), "");
         field.text(box.isDate() ? TypedDates.day(text).map(UsDates::digits).orElse(text) : text);
         state.setValue(boxes.getOrDefault(box.code() + KeyingFormReader.STATE, FieldState.KEYED.code()));
+        if (boxes.containsKey(box.code() + KeyingFormReader.KEPT)) {
+            field.mark(AS_TYPED);
+        }
     }
 }

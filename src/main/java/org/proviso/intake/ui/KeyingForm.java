@@ -2,10 +2,13 @@ package org.proviso.intake.ui;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.field.TypedField;
 
@@ -15,20 +18,34 @@ final class KeyingForm extends Div {
     private final Map<KeyingBox, KeyingField> typed = new EnumMap<>(KeyingBox.class);
     private final Map<KeyingChoice, ChoiceField> chosen = new EnumMap<>(KeyingChoice.class);
     private final VoterStatements statements;
+    private final transient Runnable changed;
 
-    KeyingForm(Runnable changed) {
+    KeyingForm(Supplier<LocalDate> today, Runnable changed) {
+        this.changed = changed;
         addClassName("keying");
         getElement().setAttribute("data-typing", "go-on");
         statements = new VoterStatements(changed);
         for (KeyingBox box : KeyingBox.values()) {
-            typed.put(box, new KeyingField(box, changed));
+            typed.put(box, new KeyingField(box, today, changed));
         }
         for (KeyingChoice choice : KeyingChoice.values()) {
             chosen.put(
                     choice,
                     new ChoiceField(choice.code(), choice.label(), choice.choices()).onChosen(code -> changed.run()));
         }
+        signature().onChosen(code -> askSigned()).onLeave(this::askSigned);
         add(voter(), rest());
+    }
+
+    private ChoiceField signature() {
+        return Objects.requireNonNull(chosen.get(KeyingChoice.VOTER_SIGNED), "the form has every choice");
+    }
+
+    /** An unsigned envelope is another case than one whose signature nobody looked for. */
+    private boolean askSigned() {
+        boolean open = signature().code().equals("unknown");
+        signature().question(open ? "Did the voter sign? Keep \"not stated\" only if it cannot be told." : "", changed);
+        return signature().isAsking();
     }
 
     private Div voter() {
@@ -63,6 +80,9 @@ final class KeyingForm extends Div {
         Map<String, String> boxes = new LinkedHashMap<>();
         typed.values().forEach(box -> box.into(boxes));
         chosen.forEach((choice, field) -> boxes.put(choice.code(), field.code()));
+        if (signature().isKept()) {
+            boxes.put(KeyingChoice.VOTER_SIGNED.code() + KeyingFormReader.KEPT, "yes");
+        }
         statements.into(boxes);
         return boxes;
     }
@@ -71,7 +91,22 @@ final class KeyingForm extends Div {
         typed.values().forEach(box -> box.from(boxes));
         chosen.forEach((choice, field) -> field.code(boxes.getOrDefault(
                 choice.code(), choice.choices().keySet().iterator().next())));
+        if (boxes.containsKey(KeyingChoice.VOTER_SIGNED.code() + KeyingFormReader.KEPT)) {
+            signature().keep();
+        }
         statements.from(boxes);
+    }
+
+    /** Asks about everything that is unlikely, and leads the keyboard to the first; whether an answer is missing. */
+    boolean asks() {
+        Optional<KeyingField> first =
+                typed.values().stream().filter(KeyingField::ask).findFirst();
+        boolean signed = !askSigned();
+        first.ifPresent(field -> field.field().focus());
+        if (first.isEmpty() && !signed) {
+            signature().focus();
+        }
+        return first.isPresent() || !signed;
     }
 
     /** Says beside each box what is wrong, and leads the keyboard to the first. */

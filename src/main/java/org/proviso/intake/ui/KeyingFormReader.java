@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
@@ -24,6 +23,9 @@ final class KeyingFormReader {
 
     static final String STATEMENTS = "statements_ticked";
     static final String STATE = "_state";
+    static final String KEPT = "_kept";
+
+    private static final String ZIP = "[0-9 -]*";
 
     private final Map<String, String> boxes;
     private final LocalDate today;
@@ -54,22 +56,40 @@ final class KeyingFormReader {
             if (unexplained) {
                 problems.put(box.code(), "Required. Key it, or mark it left blank, illegible or refused.");
             }
-        } else if (text.length() > box.most()) {
-            problems.put(box.code(), "At most " + box.most() + " characters.");
-        } else if (box.isDate()) {
-            checkDate(box, text);
-        } else if (box == KeyingBox.ID_LAST4 && !text.matches("[0-9A-Za-z]{0,10}")) {
-            problems.put(box.code(), "Digits and letters only.");
+        } else {
+            String problem = problem(box, text, today);
+            if (!problem.isEmpty()) {
+                problems.put(box.code(), problem);
+            }
         }
     }
 
-    private void checkDate(KeyingBox box, String text) {
-        Optional<LocalDate> day = TypedDates.day(text);
-        if (day.isEmpty()) {
-            problems.put(box.code(), TypedDates.LIKE_A_DAY);
-        } else if (day.get().isAfter(today)) {
-            problems.put(box.code(), "This date is in the future.");
+    /** What cannot stand in a box; empty where that is possible. */
+    static String problem(KeyingBox box, String text, LocalDate today) {
+        if (text.length() > box.most()) {
+            return "At most " + box.most() + " characters.";
         }
+        if (box.isDate()) {
+            return dateProblem(text, today);
+        }
+        return switch (box) {
+            case ID_LAST4 -> text.matches("[0-9A-Za-z]{0,10}") ? "" : "Digits and letters only.";
+            case ZIP -> text.matches(ZIP) ? "" : "Digits and a hyphen only. If it cannot be read, mark it illegible.";
+            default -> "";
+        };
+    }
+
+    private static String dateProblem(String text, LocalDate today) {
+        return TypedDates.day(text)
+                .map(day -> day.isAfter(today) ? "This date is in the future." : "")
+                .orElse(TypedDates.LIKE_A_DAY);
+    }
+
+    /** What to ask about a text that is possible and unlikely; empty where it is not. The former ZIP may be abroad. */
+    static String question(KeyingBox box, String text) {
+        return box == KeyingBox.FORMER_ZIP && !text.matches(ZIP)
+                ? "A ZIP has digits and a hyphen only. Is " + text + " right?"
+                : "";
     }
 
     KeyedAffirmation affirmation() {

@@ -2,68 +2,67 @@ package org.proviso.intake.ui;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
-import org.proviso.core.CheckedReceipt;
+import java.util.stream.Stream;
 import org.proviso.core.Code;
 import org.proviso.core.Election;
 import org.proviso.core.Envelope;
 import org.proviso.core.Envelope.Source;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.ReceiptNumber;
 import org.proviso.core.YesNo;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.intake.ReceiveEnvelope;
+import org.proviso.intake.ReceivingChoices;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.ui.MessageLine;
-import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
-import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.WorkingElection;
 
-/** What is printed and stamped on an envelope. The bag's fields stay filled in from one envelope to the next. */
+/**
+ * What is printed and stamped on an envelope. What belongs to the bag stays filled in from one envelope to the next; what
+ * belongs to the envelope is empty for the next one. What looks like a slip is asked at its field and can be kept.
+ */
 final class ReceiveForm extends Div {
 
     private final transient ReceivingService receiving;
-    private final transient EnvelopeListService lists;
     private final transient WorkingElection workplace;
+    private final transient ReceivingChoices known;
+    private final transient ReceivedNumbers numbers;
+    private final transient CastTimeBoxes times;
     private final Map<String, ChoiceField> choices = new LinkedHashMap<>();
-    private final TypedField number = new TypedField("envelope", "Envelope number");
-    private final TypedField receipt = new TypedField("receipt", "Receipt number");
     private final TypedField place = new TypedField("place", "Voting location");
     private final TypedField style = new TypedField("style", "Ballot style");
     private final TypedField precinct = new TypedField("precinct", "Precinct");
-    private final TypedField castDay = new TypedField("cast-day", "Date cast");
-    private final TypedField castTime = new TypedField("cast-time", "Time cast").like("6:52 pm");
-    private final TypedField stampDay = new TypedField("stamp-day", "Date stamped");
-    private final TypedField stampTime = new TypedField("stamp-time", "Time stamped").like("9:15 pm");
-    private final boolean checkDigit;
+    private final TypedField party = new TypedField("party-ballot", "Party ballot");
     private Runnable after = () -> {};
 
     ReceiveForm(ReceivingService receiving, EnvelopeListService lists, WorkingElection workplace, Election election) {
         this.receiving = receiving;
-        this.lists = lists;
         this.workplace = workplace;
-        this.checkDigit = election.receipts() == Election.Receipts.CHECK_DIGIT;
+        this.known = receiving.choices(election.id());
+        this.numbers = new ReceivedNumbers(receiving, lists, election);
         choices();
-        castDay.text(UsDates.digits(election.date()));
-        LocalDateTime now = workplace.now();
-        stampDay.text(UsDates.digits(now.toLocalDate()));
-        stampTime.text(UsDates.hour(now.toLocalTime()));
-        number.onLeave(this::checkNumber);
-        receipt.onLeave(this::checkReceipt);
+        times = new CastTimeBoxes(
+                election, workplace.now(), () -> yesNo("extended") == YesNo.YES, () -> yesNo("in-line") == YesNo.YES);
+        choice("extended").onChosen(code -> times.checkCast());
+        choice("in-line").onChosen(code -> times.checkCast());
+        choice("source").onChosen(code -> Stream.of(place, precinct).forEach(this::checkListed));
+        place.from(known.votingLocations()).onLeave(() -> checkListed(place));
+        precinct.from(known.precincts()).onLeave(() -> checkListed(precinct));
+        style.from(known.styles()).onLeave(() -> checkListed(style));
+        party.from(known.parties()).onLeave(() -> checkListed(party));
+        party.setVisible(!known.parties().isEmpty());
         addClassName("keying");
         add(bag(), one());
     }
@@ -86,19 +85,29 @@ final class ReceiveForm extends Div {
                 "challenged",
                 "party",
                 "court_hours");
-        choose("extended", "Extended hours", Map.of("no", "no"), "yes", "unknown");
+        choose("extended", "Extended hours", Map.of("unknown", "not stated"), "yes", "no");
         choose("in-line", "In line when polls closed", Map.of("unknown", "not stated"), "yes", "no");
     }
 
+    private void choose(String name, String label, Map<String, String> first, String... others) {
+        Map<String, String> words = new LinkedHashMap<>(first);
+        for (String other : others) {
+            words.put(other, other.replace('_', ' '));
+        }
+        choices.put(name, new ChoiceField(name, label, words));
+    }
+
     private Div bag() {
+        Paragraph stays = new Paragraph("These stay filled in for the next envelope.");
+        stays.addClassNames("soft", "small");
         Div bag = new Div(
                 new H2("For the whole bag"),
+                stays,
                 place,
-                choices.get("source"),
-                stampDay,
-                stampTime,
-                castDay,
-                choices.get("extended"));
+                choice("source"),
+                times.stampDay(),
+                times.stampTime(),
+                times.castDay());
         bag.getElement().setAttribute("data-typing", "go-on");
         return bag;
     }
@@ -112,22 +121,16 @@ final class ReceiveForm extends Div {
                 new H2("This envelope"),
                 style,
                 precinct,
-                castTime,
-                choices.get("reason"),
-                choices.get("in-line"),
-                number,
-                receipt,
+                party,
+                times.castTime(),
+                choice("extended"),
+                choice("in-line"),
+                choice("reason"),
+                numbers.number(),
+                numbers.receipt(),
                 acts);
         envelope.getElement().setAttribute("data-typing", "hand-in");
         return envelope;
-    }
-
-    private void choose(String name, String label, Map<String, String> first, String... others) {
-        Map<String, String> words = new LinkedHashMap<>(first);
-        for (String other : others) {
-            words.put(other, other.replace('_', ' '));
-        }
-        choices.put(name, new ChoiceField(name, label, words));
     }
 
     void after(Runnable act) {
@@ -138,82 +141,82 @@ final class ReceiveForm extends Div {
         place.focus();
     }
 
-    private void checkNumber() {
-        boolean taken = EnvelopeNumber.find(number.text())
-                .flatMap(typed -> lists.line(workplace.electionId(), typed))
-                .isPresent();
-        number.problem(taken ? "Envelope " + number.text() + " has already been received." : "");
+    /** Spells what was typed as the list does; what is not on it is asked, and of a ballot style refused. */
+    private void checkListed(TypedField field) {
+        List<String> list = listOf(field);
+        String text = field.text();
+        list.stream().filter(text::equalsIgnoreCase).findFirst().ifPresent(field::text);
+        boolean elsewhere = choice("source").code().equals(Source.OTHER_COUNTY.code());
+        boolean strange = !text.isEmpty() && !list.isEmpty() && !list.contains(field.text());
+        if (field == style) {
+            style.problem(strange ? "This election has no ballot style " + text + "." : "");
+        } else {
+            field.question(strange && !elsewhere ? "This election does not list \"" + text + "\". Is it right?" : "");
+        }
     }
 
-    /** The office's own numbers are not checked. */
-    private void checkReceipt() {
-        receipt.text(receipt.text().strip().toUpperCase(Locale.ROOT));
-        receipt.problem("");
-        if (checkDigit && !receipt.text().isEmpty()) {
-            CheckedReceipt.find(receipt.text()).ifPresent(right -> receipt.text(right.value()));
-            CheckedReceipt.slip(receipt.text())
-                    .ifPresent(slip -> receipt.problem("The receipt number " + slip.words() + "."));
-        }
+    private List<String> listOf(TypedField field) {
+        return field == place
+                ? known.votingLocations()
+                : field == precinct ? known.precincts() : field == style ? known.styles() : known.parties();
+    }
+
+    private Stream<TypedField> fields() {
+        return Stream.of(
+                place,
+                times.stampDay(),
+                times.stampTime(),
+                times.castDay(),
+                style,
+                precinct,
+                party,
+                times.castTime(),
+                numbers.number(),
+                numbers.receipt());
     }
 
     private void take() {
-        Optional<LocalDateTime> stamp = moment(stampDay, stampTime);
-        Optional<LocalDateTime> cast = castTime.text().isEmpty() ? Optional.empty() : moment(castDay, castTime);
-        checkNumber();
-        demand(number, "[0-9A-Za-z][0-9A-Za-z-]{0,59}", "Use letters, digits and hyphens only.");
-        checkReceipt();
-        demand(receipt, "[0-9A-Z][0-9A-Z-]{0,59}", "Use letters, digits and hyphens only.");
-        style.problem("");
-        boolean right = stamp.isPresent() && (castTime.text().isEmpty() || cast.isPresent());
-        if (!right || number.hasProblem() || receipt.hasProblem()) {
+        Stream.of(place, style, precinct, party).forEach(this::checkListed);
+        times.check();
+        numbers.check();
+        Optional<TypedField> wrong = fields().filter(TypedField::hasProblem).findFirst();
+        Optional<TypedField> asks = fields().filter(TypedField::isAsking).findFirst();
+        if (wrong.isPresent()) {
             MessageLine.refused("Not saved. Check the highlighted fields.");
-            (number.hasProblem() ? number : receipt.hasProblem() ? receipt : stampDay).focus();
-            return;
+        } else if (asks.isPresent()) {
+            MessageLine.refused("Not saved. Answer the question beside the field.");
+        } else {
+            receive(command());
         }
-        receive(command(stamp.get(), cast.orElse(null)));
+        wrong.or(() -> asks).ifPresent(TypedField::focus);
     }
 
-    private static void demand(TypedField field, String pattern, String otherwise) {
-        if (field.text().isEmpty()) {
-            field.problem("Required.");
-        } else if (!field.text().matches(pattern)) {
-            field.problem(otherwise);
-        }
-    }
-
-    private static Optional<LocalDateTime> moment(TypedField day, TypedField time) {
-        Optional<LocalDate> onDay = TypedDates.day(day.text());
-        Optional<LocalTime> atTime = TypedDates.time(time.text());
-        day.problem(onDay.isEmpty() ? TypedDates.LIKE_A_DAY : "");
-        time.problem(atTime.isEmpty() ? TypedDates.LIKE_A_TIME : "");
-        return onDay.flatMap(found -> atTime.map(found::atTime));
-    }
-
-    private ReceiveEnvelope command(LocalDateTime stamp, @Nullable LocalDateTime cast) {
-        String reason = choice("reason");
+    private ReceiveEnvelope command() {
+        String reason = choice("reason").code();
         return new ReceiveEnvelope(
                 workplace.electionId(),
-                new EnvelopeNumber(number.text()),
-                new ReceiptNumber(receipt.text()),
-                Code.find(Source.class, choice("source")).orElseThrow(),
+                new EnvelopeNumber(numbers.number().text()),
+                numbers.receiptNo(),
+                Code.find(Source.class, choice("source").code()).orElseThrow(),
                 place.text(),
                 precinct.text(),
                 style.text(),
-                "",
-                cast,
+                party.text(),
+                times.cast(),
                 yesNo("extended"),
                 yesNo("in-line"),
                 reason.isEmpty() ? Set.of() : Set.of(reason),
-                stamp);
+                times.stamp(),
+                numbers.alsoOn(),
+                numbers.sharesReceipt());
     }
 
-    private String choice(String name) {
-        return Objects.requireNonNull(choices.get(name), "the form has this choice")
-                .code();
+    private ChoiceField choice(String name) {
+        return Objects.requireNonNull(choices.get(name), "the form has this choice");
     }
 
-    private YesNo yesNo(String choice) {
-        return YesNo.valueOf(choice(choice).toUpperCase(Locale.ROOT));
+    private YesNo yesNo(String name) {
+        return YesNo.valueOf(choice(name).code().toUpperCase(Locale.ROOT));
     }
 
     private void receive(ReceiveEnvelope command) {
@@ -221,20 +224,32 @@ final class ReceiveForm extends Div {
         result.refusals().forEach(this::refused);
         if (!result.isRefused()) {
             MessageLine.done(command.envelopeNo() + " received.");
-            number.text("");
-            receipt.text("");
-            castTime.text("");
+            clear();
             after.run();
-            castTime.focus();
+            style.focus();
         }
+    }
+
+    /** Nothing of an envelope is left for the next one. */
+    private void clear() {
+        numbers.clear();
+        times.clear();
+        for (TypedField field : List.of(style, precinct, party)) {
+            field.text("");
+            field.problem("");
+            field.question("");
+        }
+        choice("reason").code("");
+        choice("extended").code("unknown");
+        choice("in-line").code("unknown");
     }
 
     private void refused(Refusal refusal) {
         TypedField where = switch (String.valueOf(refusal.field())) {
-            case "receiptNo" -> receipt;
-            case "receivedAt" -> stampDay;
+            case "receiptNo" -> numbers.receipt();
+            case "receivedAt" -> times.stampDay();
             case "ballotStyle" -> style;
-            default -> number;
+            default -> numbers.number();
         };
         where.problem(refusal.words());
         where.focus();

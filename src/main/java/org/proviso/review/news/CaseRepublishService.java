@@ -4,10 +4,12 @@ import java.util.List;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.intake.numbers.ReceiptCorrected;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.assess.AssessmentService;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -25,6 +27,15 @@ public class CaseRepublishService {
         this.assessments = assessments;
         this.cases = cases;
         this.desk = desk;
+    }
+
+    /** An envelope has another receipt number: what its voter reads is found by it. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void receiptCorrected(ReceiptCorrected news) {
+        EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
+        desk.lock(key);
+        assessments.announceAnew(List.of(key));
     }
 
     /**

@@ -142,6 +142,9 @@ class CourtOrderRecordServiceTest {
         assertThatThrownBy(() -> service.record(order(Kind.COUNT, NINE, new EnvelopeNumber("P-1001"))))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("only an order that extends the hours says until when");
+        assertThatThrownBy(() -> service.record(order(Kind.EXTEND, null)))
+                .isInstanceOf(ConstraintViolationException.class)
+                .hasMessageContaining("an order that extends the hours says until when");
         assertThatThrownBy(() -> service.record(order(Kind.REJECT, null)))
                 .isInstanceOf(ConstraintViolationException.class)
                 .hasMessageContaining("names its envelopes");

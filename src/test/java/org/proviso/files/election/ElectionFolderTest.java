@@ -134,6 +134,21 @@ class ElectionFolderTest {
     }
 
     @Test
+    void warns_of_a_receipt_number_on_several_envelopes_and_reads_them_all() {
+        write(
+                "envelopes.csv",
+                EnvelopeRows.text(
+                        Map.of("envelope_no", "E-1", "receipt_no", "ab-1"),
+                        Map.of("envelope_no", "E-2"),
+                        Map.of("envelope_no", "E-3"),
+                        Map.of("envelope_no", "E-4", "receipt_no", "AB1")));
+        ElectionFolder read = ElectionFolder.read(folder);
+        assertThat(read.envelopes()).hasSize(4);
+        assertThat(read.warnings())
+                .containsExactly("envelopes.csv line 5: the receipt number of envelope \"E-4\" is also on \"E-1\"");
+    }
+
+    @Test
     void warns_of_records_about_people_who_are_not_on_the_roll() {
         write("mail-ballots.csv", MAIL + "V1,S1,,void,\nV8,S2,,late,\nV9,S3,,late,\n");
         write("check-ins.csv", "voter_id,voting_location,at\nV9,Library,2026-11-03T18:52\n");

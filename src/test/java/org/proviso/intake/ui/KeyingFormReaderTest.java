@@ -74,6 +74,11 @@ class KeyingFormReaderTest {
                 .containsEntry("moved_on", "This date is in the future.")
                 .containsEntry("zip", "At most 20 characters.")
                 .containsEntry("id_last4", "Digits and letters only.");
+        boxes.put("zip", "4987l");
+        assertThat(read(boxes).problems())
+                .containsEntry("zip", "Digits and a hyphen only. If it cannot be read, mark it illegible.");
+        boxes.put("zip", "49879-1234");
+        assertThat(read(boxes).problems()).doesNotContainKey("zip");
     }
 
     @Test

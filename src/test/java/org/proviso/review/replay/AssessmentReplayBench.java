@@ -73,9 +73,13 @@ public final class AssessmentReplayBench {
     private static void copy(TestOffice office, int copy) {
         String suffix = "-" + copy;
         office.jdbc().sql("""
-                        insert into envelope select election_id, envelope_no || ?, receipt_no || ?, place, source,
-                            voting_location, precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours,
-                            in_line_at_close, issue_reasons, id_shown, id_kind, declaration,
+                        insert into envelope (election_id, envelope_no, receipt_no, place, source, voting_location,
+                            precinct_cast, style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close,
+                            issue_reasons, id_shown, id_kind, declaration, mail_ballot_surrendered,
+                            sent_here_by_official, official_note, voter_signed, mark_witness, official_signed, condition,
+                            signature_image, received_at, recorded_at, ledger_salt, version)
+                        select election_id, envelope_no || ?, receipt_no || ?, place, source, voting_location, precinct_cast,
+                            style_cast, party_ballot_cast, cast_at, extended_hours, in_line_at_close, issue_reasons, id_shown, id_kind, declaration,
                             mail_ballot_surrendered, sent_here_by_official, official_note, voter_signed,
                             mark_witness, official_signed, condition, signature_image, received_at, recorded_at,
                             ledger_salt, version

@@ -49,6 +49,16 @@ public final class BallotCatalog {
                 .toList();
     }
 
+    /** Every style, in no order. */
+    public List<BallotStyle> styles() {
+        return List.copyOf(styles.values());
+    }
+
+    /** Every row of a precinct part, in no order. */
+    public List<PrecinctPart> parts() {
+        return parts.values().stream().flatMap(List::stream).toList();
+    }
+
     /** The rows of a precinct part; {@link Records#rows}. */
     public List<PrecinctPart> rows(PrecinctId part) {
         return Collections.unmodifiableList(parts.getOrDefault(part, List.of()));

@@ -36,7 +36,7 @@ final class VoteTimeFactFinder {
     }
 
     private Finding find() {
-        LocalDateTime close = election.date().atTime(election.pollsClose());
+        LocalDateTime close = election.close();
         if (cast.inLineAtClose().isYes()) {
             return found(VoteTimeFact.IN_LINE_AT_CLOSE, "The voter was in line when the polls closed.");
         }
