@@ -31,6 +31,7 @@ class PermissionMatrixTest {
             pull_out              |        |          | x       |              |            |               |          |
             vote                  |        |          | x       |              |            |               |          |
             decide                |        |          | x       |              |            |               |          |
+            follow_up             |        |          | x       |              | x          |               |          |
             see_release           |        |          |         | x            | x          |               |          |
             open_envelopes        |        |          |         | x            |            |               |          |
             remake_ballots        |        |          |         | x            |            |               |          |
