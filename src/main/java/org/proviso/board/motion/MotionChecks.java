@@ -92,7 +92,10 @@ class MotionChecks {
                 .filter(envelopes::contains)
                 .sorted()
                 .toList();
-        return Refusal.when(!aside.isEmpty(), why, userName + " is recused from " + Key.join(", ", aside) + ".");
+        return aside.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.naming(why, Set.of(userName), "{who} is recused from " + Key.join(", ", aside) + "."));
     }
 
     Optional<Refusal> move(BoardSession session, MoveMotion move, UserName mover) {

@@ -92,10 +92,11 @@ public final class DecisionChecks {
             return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "This rejection has not had a second review."));
         }
         return twice(acts.proposedBy(), acts.secondReadBy(), acts.decidedBy())
-                .map(who -> Refusal.of(
-                        Why.OWN_ACT,
-                        "Three different people must propose, review and decide a rejection. " + who
-                                + " acted more than once."));
+                .map(
+                        who -> Refusal.naming(
+                                Why.OWN_ACT,
+                                Set.of(who),
+                                "Three different people must propose, review and decide a rejection. {who} acted more than once."));
     }
 
     private static Optional<UserName> twice(UserName proposedBy, UserName secondReadBy, Set<UserName> decidedBy) {
