@@ -56,6 +56,7 @@ final class FloorPart extends HtmlContainer {
         Paragraph which = new Paragraph("Envelopes: " + BoardWords.numbers(motion.putNos(), 24) + ".");
         which.addClassName("num");
         add(which);
+        motion.against().forEach(one -> add(warning(one.spoken())));
         floor.forecast().forEach(sentence -> add(new Paragraph(sentence)));
         boolean sits = meeting.isThere(new UserName(reader));
         List<EnvelopeNumber> recused = meeting.recusedFromFloor(new UserName(reader));
@@ -65,6 +66,12 @@ final class FloorPart extends HtmlContainer {
             add(new VotePart(room, reader, steps).show(floor, sits, recused));
         }
         add(new Caution());
+    }
+
+    private static Paragraph warning(String words) {
+        Paragraph warning = new Paragraph(words);
+        warning.addClassName("warn");
+        return warning;
     }
 
     private static String grounds(BoardMotion motion) {
