@@ -106,6 +106,14 @@ class BoardSheetsTest {
             fill(why, "The clerk of the day erred.");
             press("Make motion");
             assertThat(said()).contains("P-1050: " + against);
+            press("Open the vote");
+            assertThat(said()).contains("How do you vote?");
+            press("Recuse P-1050");
+            fill("Reason", "The voter is my brother.");
+            press("Recuse");
+            assertThat(said())
+                    .contains("You are recused from P-1050. You do not vote on this motion.")
+                    .doesNotContain("How do you vote?");
         });
         assertThat(as("eve", () -> PagesOffice.the(SessionDetailsService.class).details(session))
                         .floor()

@@ -73,13 +73,19 @@ public record SessionDetails(
                 .orElse(userName.value());
     }
 
-    /** From which envelopes of the motion on the floor a member is recused. */
-    public List<EnvelopeNumber> recusedFromFloor(UserName userName) {
+    /** Who is recused from an envelope of the motion on the floor. */
+    public List<RecusedMember> recusedFromFloor() {
         List<EnvelopeNumber> put = floor == null ? List.of() : floor.motion().putNos();
         return aside.stream()
+                .filter(recused -> put.contains(recused.envelopeNo()))
+                .toList();
+    }
+
+    /** From which of its envelopes a member is. */
+    public List<EnvelopeNumber> recusedFromFloor(UserName userName) {
+        return recusedFromFloor().stream()
                 .filter(recused -> recused.person().userName().equals(userName))
                 .map(RecusedMember::envelopeNo)
-                .filter(put::contains)
                 .toList();
     }
 
