@@ -108,12 +108,15 @@ class BoardSheetsTest {
             assertThat(said()).contains("P-1050: " + against);
             press("Open the vote");
             assertThat(said()).contains("How do you vote?");
+            press("Yes");
             press("Recuse P-1050");
             fill("Reason", "The voter is my brother.");
             press("Recuse");
             assertThat(said())
                     .contains("You are recused from P-1050. You do not vote on this motion.")
-                    .doesNotContain("How do you vote?");
+                    .doesNotContain("You can change your vote");
+            press("Withdraw my vote");
+            assertThat(said()).contains("No votes yet.").doesNotContain("Withdraw my vote");
         });
         assertThat(as("eve", () -> PagesOffice.the(SessionDetailsService.class).details(session))
                         .floor()

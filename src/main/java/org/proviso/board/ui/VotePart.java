@@ -1,8 +1,10 @@
 package org.proviso.board.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.motion.CastVote;
@@ -36,6 +38,7 @@ final class VotePart {
         if (sits && !recused.isEmpty()) {
             part.add(new Paragraph(
                     "You are recused from " + BoardWords.numbers(recused, 24) + ". You do not vote on this motion."));
+            takeBack(floor).ifPresent(part::add);
         } else if (sits) {
             part.add(new Paragraph(own(floor.own())), votes(floor));
         }
@@ -48,6 +51,17 @@ final class VotePart {
             part.add(acts);
         }
         return part;
+    }
+
+    /** For one who voted before the recusal: the vote cannot be closed with it. */
+    private Optional<Component> takeBack(SessionDetails.Floor floor) {
+        if (floor.own() == null || floor.own() == Vote.RECUSED) {
+            return Optional.empty();
+        }
+        return Optional.of(new ActButton("Withdraw my vote")
+                .does(() -> steps.take(
+                        () -> room.motions().withdrawVote(floor.motion().key(), new UserName(reader)),
+                        "Your vote was withdrawn.")));
     }
 
     private static String own(@Nullable Vote own) {
