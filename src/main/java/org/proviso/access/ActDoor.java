@@ -28,11 +28,22 @@ public class ActDoor {
     private final AccessService access;
     private final LedgerService ledger;
     private final ApplicationEventPublisher rooms;
+    private final StaffList staff;
 
-    ActDoor(AccessService access, LedgerService ledger, ApplicationEventPublisher rooms) {
+    ActDoor(AccessService access, LedgerService ledger, ApplicationEventPublisher rooms, StaffList staff) {
         this.access = access;
         this.ledger = ledger;
         this.rooms = rooms;
+        this.staff = staff;
+    }
+
+    /** Nobody reads a user name where a person is meant. */
+    private List<Refusal> named(List<Refusal> refusals) {
+        return refusals.stream()
+                .map(refusal -> refusal.named(userName -> staff.user(new UserName(userName))
+                        .map(OfficeUser::fullName)
+                        .orElse(userName)))
+                .toList();
     }
 
     /** Whoever is signed in, if their role includes the act; {@link NotPermittedException} otherwise. */
@@ -108,7 +119,7 @@ public class ActDoor {
         /** The same with every reason at once. */
         public Locked<S> refuseAll(Function<S, List<Refusal>> reasons) {
             if (refusals.isEmpty()) {
-                refusals = List.copyOf(reasons.apply(subject));
+                refusals = named(reasons.apply(subject));
             }
             return this;
         }
@@ -124,7 +135,9 @@ public class ActDoor {
         public <T> Saved<T> saveOrRefuse(Function<S, ActResult<T>> saving) {
             ActResult<T> result = refusals.isEmpty() ? saving.apply(subject) : new ActResult.Refused<>(refusals);
             return new Saved<>(
-                    permitted.user, result.refusals(), result.ifAccepted().orElse(null));
+                    permitted.user,
+                    named(result.refusals()),
+                    result.ifAccepted().orElse(null));
         }
     }
 

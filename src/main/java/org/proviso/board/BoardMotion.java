@@ -58,6 +58,13 @@ public record BoardMotion(
         return put().stream().map(MotionEnvelope::envelopeNo).toList();
     }
 
+    /** Those that it counts against the rules' answer. */
+    public List<MotionEnvelope> against() {
+        return put().stream()
+                .filter(motionEnvelope -> motionEnvelope.against().isPresent())
+                .toList();
+    }
+
     /** As the rules read it, while it is still to be voted on. */
     public Motion asking(DecisionOutcome asks) {
         Set<EnvelopeNumber> pulledOut = envelopes.stream()
@@ -76,7 +83,8 @@ public record BoardMotion(
     /** Whether the other body moved the same of the same envelopes, on the same reasons, as the cases were then. */
     public boolean isTheSameAs(BoardMotion other) {
         return kind == other.kind
-                && Set.copyOf(put()).equals(Set.copyOf(other.put()))
+                && put().size() == other.put().size()
+                && put().stream().allMatch(one -> other.put().stream().anyMatch(one::isSeenAs))
                 && contests.equals(other.contests)
                 && Set.copyOf(reasons).equals(Set.copyOf(other.reasons));
     }

@@ -154,10 +154,12 @@ public class BoardService {
         boolean before = members.recused(command.session())
                 .getOrDefault(command.userName(), Set.of())
                 .contains(command.envelopeNo());
-        return Refusal.when(
-                before,
-                Why.NOT_IN_THIS_STATE,
-                command.userName() + " is recused from " + command.envelopeNo() + " already.");
+        return before
+                ? Optional.of(Refusal.naming(
+                        Why.NOT_IN_THIS_STATE,
+                        Set.of(command.userName()),
+                        "{who} is recused from " + command.envelopeNo() + " already."))
+                : Optional.empty();
     }
 
     /** Ends a session; whoever is still there leaves with it. */

@@ -3,6 +3,7 @@ package org.proviso.board;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -14,6 +15,8 @@ import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.rules.Reason;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
@@ -58,8 +61,13 @@ public class MotionStore {
     private record Row(
             MotionKey key, MoveMotion moved, String contests, String reasons, UserName by, OffsetDateTime at) {}
 
-    /** An envelope that a motion is about, with the version of its case. */
-    private record EnvelopeRow(MotionKey key, EnvelopeNumber envelopeNo, int caseVersion) {}
+    /** An envelope that a motion is about, with the version of its case, and what it goes against. */
+    private record EnvelopeRow(
+            MotionKey key,
+            EnvelopeNumber envelopeNo,
+            int caseVersion,
+            @Nullable Recommendation rulesSay,
+            boolean knownToHaveVoted) {}
 
     private final JdbcClient jdbc;
     private final NamedParameterJdbcOperations batches;
@@ -69,7 +77,8 @@ public class MotionStore {
         this.batches = batches;
     }
 
-    public MotionKey insert(MoveMotion moved, UserName by, OffsetDateTime at) {
+    public MotionKey insert(
+            MoveMotion moved, Map<EnvelopeNumber, CountAgainstRules> against, UserName by, OffsetDateTime at) {
         SessionKey session = moved.session();
         MotionKey key = new MotionKey(session, all(session).size() + 1);
         jdbc.sql("""
@@ -85,18 +94,30 @@ public class MotionStore {
                         by,
                         at))
                 .update();
-        insert(key, new TreeMap<>(moved.envelopes()));
+        insert(key, new TreeMap<>(moved.envelopes()), against);
         return key;
     }
 
-    private void insert(MotionKey key, SortedMap<EnvelopeNumber, Integer> caseVersions) {
+    private void insert(
+            MotionKey key,
+            SortedMap<EnvelopeNumber, Integer> caseVersions,
+            Map<EnvelopeNumber, CountAgainstRules> against) {
         List<EnvelopeRow> rows = caseVersions.entrySet().stream()
-                .map(envelope -> new EnvelopeRow(key, envelope.getKey(), envelope.getValue()))
+                .map(envelope -> {
+                    Optional<CountAgainstRules> rules = Optional.ofNullable(against.get(envelope.getKey()));
+                    return new EnvelopeRow(
+                            key,
+                            envelope.getKey(),
+                            envelope.getValue(),
+                            rules.map(CountAgainstRules::rulesSay).orElse(null),
+                            rules.map(CountAgainstRules::knownToHaveVoted).orElse(false));
+                })
                 .toList();
         batches.batchUpdate("""
-                insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out)
+                insert into motion_envelope (election_id, session_no, motion_no, envelope_no, case_version, pulled_out,
+                    rules_say, known_to_have_voted)
                 values (:key.session.electionId, :key.session.sessionNo, :key.motionNo, :envelopeNo, :caseVersion,
-                    false)""", SqlParameterSourceUtils.createBatch(rows));
+                    false, :rulesSay, :knownToHaveVoted)""", SqlParameterSourceUtils.createBatch(rows));
     }
 
     public List<BoardMotion> all(SessionKey key) {

@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.access.Permission;
 import org.proviso.access.StaffList;
 import org.proviso.core.UserName;
@@ -36,23 +37,31 @@ class SeatChecks {
     private Optional<Refusal> noDecider(UserName userName) {
         boolean may = staff.usersWith(Permission.VOTE).stream()
                 .anyMatch(user -> user.userName().equals(userName));
-        return Refusal.when(!may, Why.NO_MEMBER, userName + " is not a member of a deciding body.");
+        return may
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.naming(Why.NO_MEMBER, Set.of(userName), "{who} is not a member of a deciding body."));
     }
 
     private Optional<Refusal> alreadyIn(SessionKey key, UserName userName) {
         List<Integer> where = members.sessionsWith(key.electionId(), userName);
         return where.stream()
                 .findFirst()
-                .map(number -> Refusal.of(
-                        Why.ALREADY_PRESENT, userName + " is recorded as present in session " + number + " already."));
+                .map(number -> Refusal.naming(
+                        Why.ALREADY_PRESENT,
+                        Set.of(userName),
+                        "{who} is recorded as present in session " + number + " already."));
     }
 
     private Optional<Refusal> onTheOther(BoardSession session, UserName userName) {
         BodyKind other = session.body().other();
-        return Refusal.when(
-                session.body().isOneOfTwo() && members.satOn(session.key().electionId(), other, userName),
-                Why.SITS_ON_THE_OTHER_BODY,
-                userName + " sat on " + other.words() + " in this election.");
+        boolean sat = session.body().isOneOfTwo() && members.satOn(session.key().electionId(), other, userName);
+        return sat
+                ? Optional.of(Refusal.naming(
+                        Why.SITS_ON_THE_OTHER_BODY,
+                        Set.of(userName),
+                        "{who} sat on " + other.words() + " in this election."))
+                : Optional.empty();
     }
 
     private Optional<Refusal> noSeatLeft(BoardSession session) {

@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import java.util.Collection;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
@@ -29,7 +30,9 @@ public final class SessionChecks {
     }
 
     public static Optional<Refusal> present(Collection<UserName> present, UserName userName) {
-        return Refusal.when(!present.contains(userName), Why.NOT_PRESENT, userName + " is not recorded as present.");
+        return present.contains(userName)
+                ? Optional.empty()
+                : Optional.of(Refusal.naming(Why.NOT_PRESENT, Set.of(userName), "{who} is not recorded as present."));
     }
 
     public static Optional<Refusal> onAgenda(Optional<AgendaItem> item, EnvelopeNumber envelopeNo) {

@@ -9,6 +9,7 @@ public enum CaseAct implements Code {
     GIVE_BACK("the reviewer returns the case to the queue; a supervisor does so for a reviewer who is away"),
     PROPOSE_COUNT("the reviewer proposes to count in full; no second review"),
     PROPOSE_LESS("the reviewer proposes to reject or to count in part"),
+    PROPOSE_AGAINST("the reviewer proposes to count against the rules' answer"),
     WITHDRAW("the proposer withdraws the proposal and has the case again"),
     AGREE("a different reviewer does the second review and agrees"),
     RETURN("the second reviewer or the decider sends it back with a note"),

@@ -75,6 +75,7 @@ public final class CaseGraph {
         lead(edges, CaseAct.GIVE_BACK, OPEN, IN_REVIEW);
         lead(edges, CaseAct.PROPOSE_COUNT, READY, IN_REVIEW);
         lead(edges, CaseAct.PROPOSE_LESS, PROPOSED, IN_REVIEW);
+        lead(edges, CaseAct.PROPOSE_AGAINST, PROPOSED, IN_REVIEW);
         lead(edges, CaseAct.WITHDRAW, IN_REVIEW, PROPOSED, READY);
         lead(edges, CaseAct.AGREE, READY, PROPOSED);
         lead(edges, CaseAct.RETURN, OPEN, PROPOSED, READY);

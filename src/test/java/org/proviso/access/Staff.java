@@ -37,6 +37,7 @@ public final class Staff {
 
     /** The door for acts, with these rooms behind it instead of the office's own. */
     public static ActDoor door(TestOffice office, ApplicationEventPublisher rooms) {
-        return new ActDoor(office.the(AccessService.class), office.the(LedgerService.class), rooms);
+        return new ActDoor(
+                office.the(AccessService.class), office.the(LedgerService.class), rooms, office.the(StaffList.class));
     }
 }

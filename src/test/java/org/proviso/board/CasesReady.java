@@ -97,6 +97,17 @@ public record CasesReady(TestOffice office) {
     }
 
     private void propose(EnvelopeNumber envelope, DecisionOutcome outcome) {
+        worked(envelope);
+        List<Reason> reasons = office.the(AssessmentService.class)
+                .now(key(envelope.value()))
+                .settled()
+                .outcome()
+                .reasons();
+        propose(envelope.value(), outcome, reasons);
+    }
+
+    /** Ada has taken it, settled whose it is and compared the signature; nothing is proposed yet. */
+    public CasesReady worked(EnvelopeNumber envelope) {
         EnvelopeKey key = key(envelope.value());
         as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, version(envelope.value()))));
         Link link = office.the(LinkStore.class).newest(key).orElseThrow();
@@ -109,9 +120,7 @@ public record CasesReady(TestOffice office) {
                 () -> accepted(office.the(AnswerService.class)
                         .recordSignatureComparison(new SignatureComparison(
                                 key, version(envelope.value()), SignatureComparison.Finding.AGREES, ""))));
-        List<Reason> reasons =
-                office.the(AssessmentService.class).now(key).settled().outcome().reasons();
-        propose(envelope.value(), outcome, reasons);
+        return this;
     }
 
     /** Proposed again on another ground, once somebody looked into it. */

@@ -60,10 +60,16 @@ public record Sitting(CasesReady cases, SessionKey key, List<String> members) {
     }
 
     public ActResult<BoardMotion> move(MotionKind kind, EnvelopeNumber envelope, String because) {
+        return moveOn(kind, envelope, "", because);
+    }
+
+    /** On a place in the law, as it takes to count against the rules' answer. */
+    public ActResult<BoardMotion> moveOn(MotionKind kind, EnvelopeNumber envelope, String reference, String because) {
         return as(
                 chair(),
                 () -> motions()
-                        .move(new MoveMotion(key, kind, seen(List.of(envelope)), Set.of(), List.of(), "", because)));
+                        .move(new MoveMotion(
+                                key, kind, seen(List.of(envelope)), Set.of(), List.of(), reference, because)));
     }
 
     private Map<EnvelopeNumber, Integer> seen(List<EnvelopeNumber> envelopes) {

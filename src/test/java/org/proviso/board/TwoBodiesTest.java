@@ -52,7 +52,9 @@ class TwoBodiesTest {
 
     @OnADatabase
     void the_second_bodys_vote_on_the_same_decides_for_both(TestOffice office) {
-        CasesReady cases = cases(office).toReject(LATE);
+        CasesReady cases = cases(office)
+                .ruled("decider.vote_to_reject", "majority_of_votes_cast")
+                .toReject(LATE);
         Sitting first = first(cases).put(LATE);
         Sitting second = second(cases).put(LATE);
         ActResult<VoteClosed> waiting = second.closed(second.move(MotionKind.REJECT, LATE, REGISTERED_LATE), "yes yes");

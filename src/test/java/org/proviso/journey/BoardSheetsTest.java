@@ -17,6 +17,7 @@ import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
+import org.proviso.board.MotionKind;
 import org.proviso.board.SessionKey;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.record.SessionDetails.RecusedMember;
@@ -24,9 +25,10 @@ import org.proviso.board.record.SessionDetailsService;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.proviso.review.CaseState;
+import org.proviso.review.acts.ProposalService;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What a member of the board enters: CallSessionSheet, ReasonSheet. */
+/** What a member of the board enters: CallSessionSheet, MotionSheet, ReasonSheet. */
 @OnPages
 class BoardSheetsTest {
 
@@ -59,7 +61,7 @@ class BoardSheetsTest {
     @Test
     void a_member_gives_a_reason_to_stand_aside_and_to_send_a_case_back() {
         EnvelopeKey key = PagesOffice.worked("P-1049");
-        SessionKey session = sitting(key);
+        SessionKey session = sitting(key, "fay");
         String check = "What the reviewers should check";
         pages.on("board/session/" + session.sessionNo(), "fay", () -> {
             press("Recuse P-1049");
@@ -83,14 +85,54 @@ class BoardSheetsTest {
         assertThat(PagesOffice.state(key)).isEqualTo(CaseState.OPEN);
     }
 
-    /** A session of the board that eve opened, with fay there and that envelope on its agenda. */
-    private static SessionKey sitting(EnvelopeKey key) {
+    @Test
+    void to_count_against_the_rules_a_member_gives_the_place_in_the_law() {
+        EnvelopeKey key = PagesOffice.worked("P-1050");
+        PagesOffice.done(
+                "ben",
+                () -> PagesOffice.the(ProposalService.class).secondReview(key, PagesOffice.version(key), true, ""));
+        SessionKey session = sitting(key, "gil");
+        String against = "This goes against the rules' answer, which is: reject.";
+        String why = "Reason (required to differ from the recommendation, table or reopen)";
+        pages.on("board/session/" + session.sessionNo(), "gil", () -> {
+            press("Pull out P-1050");
+            press("Move P-1050");
+            assertThat(said()).doesNotContain(against);
+            fill("Outcome", MotionKind.COUNT);
+            assertThat(said()).contains(against + " It needs a legal reference and a reason.");
+            press("Make motion");
+            assertThat(said()).contains(against + " To count it needs a legal reference.");
+            fill("Legal reference", "5.6");
+            fill(why, "The clerk of the day erred.");
+            press("Make motion");
+            assertThat(said()).contains("P-1050: " + against);
+            press("Open the vote");
+            assertThat(said()).contains("How do you vote?");
+            press("Yes");
+            press("Recuse P-1050");
+            fill("Reason", "The voter is my brother.");
+            press("Recuse");
+            assertThat(said())
+                    .contains("You are recused from P-1050. You do not vote on this motion.")
+                    .doesNotContain("You can change your vote");
+            press("Withdraw my vote");
+            assertThat(said()).contains("No votes yet.").doesNotContain("Withdraw my vote");
+        });
+        assertThat(as("eve", () -> PagesOffice.the(SessionDetailsService.class).details(session))
+                        .floor()
+                        .motion()
+                        .legalReference())
+                .isEqualTo("5.6");
+    }
+
+    /** A session of the board that eve opened, with that member there and that envelope on its agenda. */
+    private static SessionKey sitting(EnvelopeKey key, String member) {
         BoardService board = PagesOffice.the(BoardService.class);
         CallSession call = new CallSession(
                 PagesOffice.ELECTION, BodyKind.BOARD, LocalDateTime.of(2026, 8, 6, 12, 0), "Board room");
         BoardSession called = PagesOffice.done("eve", () -> board.callSession(call));
         PagesOffice.done("eve", () -> board.open(called.key(), called.version()));
-        PagesOffice.done("eve", () -> board.recordArrival(called.key(), new UserName("fay")));
+        PagesOffice.done("eve", () -> board.recordArrival(called.key(), new UserName(member)));
         PagesOffice.done(
                 "eve", () -> PagesOffice.the(AgendaService.class).addToAgenda(called.key(), List.of(key.envelopeNo())));
         return called.key();

@@ -19,6 +19,7 @@ import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.facts.ResearchRequest;
+import org.proviso.review.facts.SignatureComparison;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
@@ -27,6 +28,8 @@ import org.springframework.beans.factory.annotation.Autowired;
  */
 @OnPages
 class CaseSheetsTest {
+
+    private static final String REFERENCE = "Legal reference (required to reject, or to count against the rules)";
 
     @Autowired
     private PageDriver pages;
@@ -88,7 +91,7 @@ class CaseSheetsTest {
             assertThat(said()).contains("A rejection needs a reason.");
             assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
             fill("Reasons (required to reject)", Set.of(Reason.REGISTERED_LATE));
-            fill("Legal reference (required to reject)", "Example Election Code (invented) 5.5 (2020)");
+            fill(REFERENCE, "Example Election Code (invented) 5.5 (2020)");
             fill("Why you propose a different outcome", "The stamp on the application is a day later.");
             press("Submit proposal");
         });
@@ -98,6 +101,38 @@ class CaseSheetsTest {
                 .satisfies(proposal -> assertThat(proposal.grounds().reasons()).containsExactly(Reason.REGISTERED_LATE))
                 .satisfies(proposal -> assertThat(proposal.grounds().departsBecause())
                         .isEqualTo("The stamp on the application is a day later."));
+    }
+
+    @Test
+    void to_count_against_the_rules_the_sheet_says_so_and_a_second_review_follows() {
+        EnvelopeKey key = PagesOffice.linked("P-1058");
+        PagesOffice.done(
+                "ada",
+                () -> PagesOffice.the(AnswerService.class)
+                        .recordSignatureComparison(new SignatureComparison(
+                                key, PagesOffice.version(key), SignatureComparison.Finding.AGREES, "")));
+        String against = "This goes against the rules' answer, which is: reject. It needs a legal reference and a"
+                + " reason, and a different reviewer does the second review.";
+        onTheCase(key, () -> {
+            press("Propose a different outcome");
+            assertThat(said()).doesNotContain(against);
+            fill("Proposed outcome", DecisionOutcome.COUNT);
+            assertThat(said()).contains(against);
+            press("Submit proposal");
+            assertThat(said()).contains("To count it needs a legal reference.");
+            assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            fill(REFERENCE, "Example Election Code (invented) 5.6 (2020)");
+            fill("Why you propose a different outcome", "The clerk of the day erred.");
+            press("Submit proposal");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.PROPOSED);
+        pages.on(
+                "review/second/" + key.envelopeNo(),
+                "ben",
+                () -> assertThat(said())
+                        .contains(
+                                "This goes against the rules' answer, which is: reject. Legal reference given: Example"
+                                        + " Election Code (invented) 5.6 (2020)."));
     }
 
     @Test

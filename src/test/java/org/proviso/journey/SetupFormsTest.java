@@ -230,4 +230,17 @@ class SetupFormsTest {
                 () -> PagesOffice.the(CourtOrderRecordService.class)
                         .change(PagesOffice.ELECTION, order.orderNo(), order.version(), standing));
     }
+
+    @Test
+    void the_rules_of_vote_and_quorum_are_shown_with_their_default() {
+        pages.on(
+                "set-up/rules",
+                "carl",
+                () -> assertThat(said())
+                        .contains(
+                                "the vote needed to counta majority of the votes castcommon practiceby default; a county"
+                                        + " ruling can change it")
+                        .contains(
+                                "whether a member who is present and recused counts toward the quorumnocommon practice"));
+    }
 }

@@ -10,7 +10,7 @@ import org.proviso.review.CaseState;
 
 /**
  * An envelope as a decider reads it in a few lines: whose it is, where and why it was cast, what the rules say now and
- * from what evidence, and what is proposed, by whom (null where nothing is). {@code contests} are those of the ballot
+ * from what evidence, whether a record says that the voter has voted already, and what is proposed, by whom (null where nothing is). {@code contests} are those of the ballot
  * cast, by id, with their titles.
  */
 public record EnvelopeSummary(
@@ -21,6 +21,7 @@ public record EnvelopeSummary(
         String votingLocation,
         List<String> issueReasons,
         Recommendation now,
+        boolean knownToHaveVoted,
         List<String> explanation,
         @Nullable ProposalForDecision proposed,
         String proposedBy,

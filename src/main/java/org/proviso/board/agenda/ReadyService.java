@@ -29,6 +29,7 @@ import org.proviso.core.adjudication.finding.BallotCatalog;
 import org.proviso.core.adjudication.finding.Evidence;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.election.ElectionService;
@@ -128,6 +129,7 @@ public class ReadyService {
                 report.envelope().cast().votingLocation(),
                 report.envelope().cast().issueReasons().stream().sorted().toList(),
                 report.recommendation(),
+                DecisionChecks.isKnownToHaveVoted(report.settled().answered()),
                 explained(report),
                 proposed.orElse(null),
                 proposed.map(found -> name(found.proposedBy())).orElse(""),

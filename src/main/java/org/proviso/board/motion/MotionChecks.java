@@ -18,17 +18,20 @@ import org.proviso.board.ProposalForDecision;
 import org.proviso.board.ProposalsForDecision;
 import org.proviso.board.SessionChecks;
 import org.proviso.board.SessionKey;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecisions;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 
@@ -42,6 +45,7 @@ class MotionChecks {
     private final ProposalsForDecision proposals;
     private final CaseService cases;
     private final ContradictedDecisions contradicted;
+    private final DecisionService decisions;
 
     MotionChecks(
             AgendaStore agenda,
@@ -49,13 +53,15 @@ class MotionChecks {
             MotionStore motions,
             ProposalsForDecision proposals,
             CaseService cases,
-            ContradictedDecisions contradicted) {
+            ContradictedDecisions contradicted,
+            DecisionService decisions) {
         this.agenda = agenda;
         this.members = members;
         this.motions = motions;
         this.proposals = proposals;
         this.cases = cases;
         this.contradicted = contradicted;
+        this.decisions = decisions;
     }
 
     /** Whoever acts on a motion must sit in the session, and it must be open. */
@@ -96,7 +102,10 @@ class MotionChecks {
                 .filter(envelopes::contains)
                 .sorted()
                 .toList();
-        return Refusal.when(!aside.isEmpty(), why, userName + " is recused from " + Key.join(", ", aside) + ".");
+        return aside.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.naming(why, Set.of(userName), "{who} is recused from " + Key.join(", ", aside) + "."));
     }
 
     Optional<Refusal> move(BoardSession session, MoveMotion move, UserName mover) {
@@ -123,6 +132,26 @@ class MotionChecks {
                                         "The rules say nothing new about it: the decision stands without a motion.")
                                 .about(key.envelopeNo()))
                 : Optional.empty();
+    }
+
+    /** The envelopes that a motion would count against the rules' answer. */
+    Map<EnvelopeNumber, CountAgainstRules> against(MoveMotion move) {
+        List<EnvelopeKey> keys =
+                move.envelopes().keySet().stream().map(move.session()::caseOf).toList();
+        return move.kind()
+                .asks()
+                .map(asks -> decisions.againstTheRules(keys, asks, move.contests()))
+                .orElse(Map.of());
+    }
+
+    /** Whoever moves that says where the law allows it, and why. */
+    static List<Refusal> groundsAgainst(MoveMotion move, Map<EnvelopeNumber, CountAgainstRules> against) {
+        Grounds grounds = new Grounds(move.reasons(), move.legalReference(), move.because());
+        List<Refusal> refusals = new ArrayList<>();
+        against.forEach((envelope, rules) -> DecisionChecks.referenceAgainst(rules, grounds)
+                .or(() -> DecisionChecks.reasonAgainst(rules, grounds))
+                .ifPresent(refusal -> refusals.add(refusal.about(envelope))));
+        return refusals;
     }
 
     private Optional<Refusal> listed(MoveMotion move) {

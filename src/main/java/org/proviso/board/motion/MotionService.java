@@ -17,6 +17,7 @@ import org.proviso.board.BoardClock;
 import org.proviso.board.BoardLedger;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
+import org.proviso.board.MotionEnvelope;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
@@ -31,6 +32,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Vote;
@@ -85,9 +87,15 @@ public class MotionService {
     @Transactional
     public ActResult<BoardMotion> move(@Valid MoveMotion move) {
         ActDoor.Permitted mover = door.demand(Permission.DECIDE);
+        Map<EnvelopeNumber, CountAgainstRules> against = new LinkedHashMap<>();
         return mover.lock(() -> sessions.lock(move.session()))
                 .refuse(session -> checks.move(session, move, mover.user().userName()))
-                .save(session -> motion(motions.insert(move, mover.user().userName(), clock.now())))
+                .refuseAll(session -> {
+                    against.putAll(checks.against(move));
+                    return MotionChecks.groundsAgainst(move, against);
+                })
+                .save(session ->
+                        motion(motions.insert(move, against, mover.user().userName(), clock.now())))
                 .record(moved -> ledger.line(
                         "motion_moved", moved.key().session(), moved.key().subject(), moved(moved)));
     }
@@ -100,10 +108,23 @@ public class MotionService {
         what.put("contests", motion.contests().stream().sorted().toList());
         what.put("reasons", motion.reasons().stream().map(Code::code).toList());
         what.put("reference", motion.legalReference());
+        if (!motion.against().isEmpty()) {
+            what.put(
+                    "against_rules",
+                    motion.against().stream().map(MotionService::against).toList());
+        }
         if (!motion.because().isBlank()) {
             what.put("because", ledger.hashes(motion.key().session(), motion.putNos(), motion.because()));
         }
         return what;
+    }
+
+    private static Map<String, Object> against(MotionEnvelope motionEnvelope) {
+        CountAgainstRules rules = motionEnvelope.against().orElseThrow();
+        return Map.of(
+                "envelope", motionEnvelope.envelopeNo(),
+                "rules_say", rules.rulesSay().code(),
+                "known_to_have_voted", rules.knownToHaveVoted());
     }
 
     /** A session that is held, and a motion before it. */

@@ -191,7 +191,11 @@ class VoteClosing {
         }
 
         private VoteResult procedure(List<BodyVote> bodies) {
-            return ProceduralVote.voteResult(motion.kind().words(), Set.copyOf(motion.putNos()), bodies);
+            return ProceduralVote.voteResult(
+                    motion.kind().words(),
+                    Set.copyOf(motion.putNos()),
+                    bodies,
+                    election.book().pack());
         }
     }
 }

@@ -34,7 +34,18 @@ record VoteGrounds(BoardMotion motion, Optional<BoardMotion> other, VoteResult.S
                         && proposed != null
                         && proposed.outcome() == DecisionOutcome.REJECT
                 ? new Grounds(proposed.reasons(), proposed.legalReference(), byRule())
-                : new Grounds(List.of(), "", byRule());
+                : new Grounds(List.of(), ruleReference(), byRule());
+    }
+
+    /** What the pack makes of a tie or a failed motion is the place in the law that a count which nobody moved rests on. */
+    private String ruleReference() {
+        return ending().map(given -> given.reference().words()).orElse("");
+    }
+
+    private Optional<ResolvedRule> ending() {
+        return result.restsOn().stream()
+                .filter(given -> ENDINGS.contains(given.rule()))
+                .findFirst();
     }
 
     private String because() {
@@ -53,11 +64,7 @@ record VoteGrounds(BoardMotion motion, Optional<BoardMotion> other, VoteResult.S
     private String byRule() {
         return result.end() == MotionResult.CARRIED
                 ? ""
-                : result.words()
-                        + result.restsOn().stream()
-                                .filter(given -> ENDINGS.contains(given.rule()))
-                                .map(VoteGrounds::words)
-                                .collect(Collectors.joining());
+                : result.words() + ending().map(VoteGrounds::words).orElse("");
     }
 
     private static String words(ResolvedRule given) {

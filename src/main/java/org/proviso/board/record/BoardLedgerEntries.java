@@ -47,6 +47,21 @@ final class BoardLedgerEntries {
         said.put(name + " reasons", text(payload.get("reasons")));
         said.put(name + " contests", text(payload.get("contests")));
         said.put(name + " reference", text(payload.get("reference")));
+        if (payload.get("against_rules") instanceof List<?> against) {
+            said.put(
+                    name + " against the rules",
+                    against.stream()
+                            .filter(Map.class::isInstance)
+                            .map(Map.class::cast)
+                            .map(one ->
+                                    against(one.get("envelope"), one.get("rules_say"), one.get("known_to_have_voted")))
+                            .collect(Collectors.joining(", ")));
+        }
+    }
+
+    /** {@code P-1050 reject true}. */
+    static String against(@Nullable Object envelope, @Nullable Object rulesSay, @Nullable Object knownToHaveVoted) {
+        return envelope + " " + rulesSay + " " + knownToHaveVoted;
     }
 
     private void closed(String name, Map<String, Object> payload) {

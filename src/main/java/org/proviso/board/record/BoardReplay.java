@@ -91,6 +91,13 @@ public class BoardReplay {
         there.put(name + " reasons", motion.reasons().stream().map(Code::code).collect(Collectors.joining(", ")));
         there.put(name + " contests", String.join(", ", new TreeSet<>(motion.contests())));
         there.put(name + " reference", motion.legalReference());
+        there.put(
+                name + " against the rules",
+                motion.envelopes().stream()
+                        .flatMap(one -> one.against().stream()
+                                .map(rules -> BoardLedgerEntries.against(
+                                        one.envelopeNo(), rules.rulesSay().code(), rules.knownToHaveVoted())))
+                        .collect(Collectors.joining(", ")));
         there.put(name + " put", motion.putAt() == null ? "" : "yes");
         there.put(name + " result", motion.end() == null ? "" : motion.end().code());
         if (motion.end() == null) {

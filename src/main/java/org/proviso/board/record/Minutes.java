@@ -44,7 +44,8 @@ public record Minutes(
 
     /**
      * A motion with its votes. {@code because} is empty for a reader who may not see whole cases; {@code result} says in
-     * words how it ended and what that came to, and is empty while it is before the session.
+     * words how it ended and what that came to, and is empty while it is before the session; {@code against} names the envelopes
+     * that it counts against the rules' answer.
      */
     public record MotionEntry(
             MotionKey motion,
@@ -53,6 +54,7 @@ public record Minutes(
             List<String> reasons,
             String legalReference,
             String because,
+            List<String> against,
             String movedBy,
             String secondedBy,
             List<VoteEntry> votes,

@@ -14,6 +14,7 @@ import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
 import org.proviso.board.MemberStore;
+import org.proviso.board.MotionEnvelope;
 import org.proviso.board.MotionStore;
 import org.proviso.board.SessionKey;
 import org.proviso.board.SessionStore;
@@ -122,6 +123,7 @@ public class MinutesService {
                 motion.reasons().stream().map(Reason::words).toList(),
                 motion.legalReference(),
                 forDeciders(motion.because()),
+                motion.against().stream().map(MotionEnvelope::spoken).toList(),
                 name(motion.movedBy()),
                 motion.secondedBy() == null ? "" : name(motion.secondedBy()),
                 votes.all(motion.key()).stream()

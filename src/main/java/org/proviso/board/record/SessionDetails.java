@@ -9,12 +9,13 @@ import org.proviso.board.BoardSession;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
+import org.proviso.core.deciding.VotingRules;
 import org.proviso.review.CaseState;
 
 /**
  * A session as those who sit in it see it: who came, who else may come, who is recused, the agenda with each case as
- * it is now, how many cases are ready and not on it, what is on the floor, and the motions that ended, the newest
- * first. Times are on the county's clock.
+ * it is now, how many cases are ready and not on it, what is on the floor, the motions that ended, the newest first, and
+ * the rules on vote and quorum. Times are on the county's clock.
  */
 public record SessionDetails(
         BoardSession session,
@@ -25,7 +26,8 @@ public record SessionDetails(
         List<Item> agenda,
         int readyBesides,
         @Nullable Floor floor,
-        List<BoardMotion> ended) {
+        List<BoardMotion> ended,
+        List<VotingRules.Line> votingRules) {
 
     /** A member by the name to sign in with and the own name. */
     public record Member(UserName userName, String fullName) {}
@@ -41,7 +43,8 @@ public record SessionDetails(
 
     /**
      * The motion on the floor: who moved and seconded it, whose votes are in, whose are missing, and how the reader
-     * voted. How the others voted is not told before the vote is closed.
+     * voted. How the others voted is not told before the vote is closed; {@code forecast} says what a tie and a failed motion
+     * will mean.
      */
     public record Floor(
             BoardMotion motion,
@@ -49,7 +52,8 @@ public record SessionDetails(
             @Nullable Member seconder,
             List<Member> voted,
             List<Member> missing,
-            @Nullable Vote own) {}
+            @Nullable Vote own,
+            List<String> forecast) {}
 
     /** Who is there now. */
     public List<Member> there() {
@@ -67,6 +71,22 @@ public record SessionDetails(
                 .map(Member::fullName)
                 .findFirst()
                 .orElse(userName.value());
+    }
+
+    /** Who is recused from an envelope of the motion on the floor. */
+    public List<RecusedMember> recusedFromFloor() {
+        List<EnvelopeNumber> put = floor == null ? List.of() : floor.motion().putNos();
+        return aside.stream()
+                .filter(recused -> put.contains(recused.envelopeNo()))
+                .toList();
+    }
+
+    /** From which of its envelopes a member is. */
+    public List<EnvelopeNumber> recusedFromFloor(UserName userName) {
+        return recusedFromFloor().stream()
+                .filter(recused -> recused.person().userName().equals(userName))
+                .map(RecusedMember::envelopeNo)
+                .toList();
     }
 
     public boolean isThere(UserName userName) {

@@ -21,6 +21,7 @@ import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardSession;
+import org.proviso.board.ElectionAsOf;
 import org.proviso.board.MemberStore;
 import org.proviso.board.MotionStore;
 import org.proviso.board.Recusal;
@@ -31,14 +32,18 @@ import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.board.record.SessionDetails.Member;
 import org.proviso.core.Election;
+import org.proviso.core.Election.DecidingBody;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.deciding.VoteForecast;
+import org.proviso.core.deciding.VotingRules;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -56,6 +61,7 @@ public class SessionDetailsService {
     private final StaffList staff;
     private final BoardClock clock;
     private final LedgerService ledger;
+    private final DecisionService decisions;
 
     SessionDetailsService(
             SessionStore sessions,
@@ -67,7 +73,8 @@ public class SessionDetailsService {
             AccessService access,
             StaffList staff,
             BoardClock clock,
-            LedgerService ledger) {
+            LedgerService ledger,
+            DecisionService decisions) {
         this.sessions = sessions;
         this.members = members;
         this.agenda = agenda;
@@ -78,6 +85,7 @@ public class SessionDetailsService {
         this.staff = staff;
         this.clock = clock;
         this.ledger = ledger;
+        this.decisions = decisions;
     }
 
     /** Other words after anything that may change what a session looks like; cheap to ask for again and again. */
@@ -92,13 +100,15 @@ public class SessionDetailsService {
     public SessionDetails details(SessionKey key) {
         OfficeUser reader = access.demand(Permission.SEE_WHOLE_CASE);
         BoardSession session = sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
-        Election election = clock.electionAsOfNow(key.electionId()).election();
+        ElectionAsOf asOf = clock.electionAsOfNow(key.electionId());
+        Election election = asOf.election();
+        DecidingBody seats = session.body().seats(election);
         List<SessionMember> came = members.all(key);
         List<BoardMotion> moved = motions.all(key);
         List<SessionDetails.Item> items = items(key);
         return new SessionDetails(
                 session,
-                session.body().seats(election).members(),
+                seats.members(),
                 came.stream().map(member -> seat(member, election.zone())).toList(),
                 absent(members.present(key)),
                 members.recusals(key).stream().map(this::aside).toList(),
@@ -107,9 +117,10 @@ public class SessionDetailsService {
                 moved.stream()
                         .filter(motion -> motion.end() == null)
                         .findFirst()
-                        .map(motion -> floor(motion, reader.userName()))
+                        .map(motion -> floor(motion, reader.userName(), forecast(session, motion, asOf)))
                         .orElse(null),
-                ended(moved));
+                ended(moved),
+                VotingRules.of(asOf.book().pack()).inWords(new DecidingBody(seats.members(), session.quorum())));
     }
 
     private static List<BoardMotion> ended(List<BoardMotion> moved) {
@@ -119,7 +130,24 @@ public class SessionDetailsService {
         return List.copyOf(ended);
     }
 
-    private SessionDetails.Floor floor(BoardMotion motion, UserName reader) {
+    /** Read with what decides the vote itself; a motion that settles nothing changes nothing where it does not carry. */
+    private List<String> forecast(BoardSession session, BoardMotion motion, ElectionAsOf asOf) {
+        DecidingBody seats = session.body().seats(asOf.election());
+        return motion.kind()
+                .asks()
+                .map(asks -> VoteForecast.of(
+                        motion.asking(asks),
+                        seats,
+                        session.body().isOneOfTwo() ? 2 : 1,
+                        asOf.book(),
+                        asOf.at(),
+                        () -> decisions.knownToHaveVoted(motion.putNos().stream()
+                                .map(session.key()::caseOf)
+                                .toList())))
+                .orElse(List.of("If the vote is tied or the motion fails: nothing changes."));
+    }
+
+    private SessionDetails.Floor floor(BoardMotion motion, UserName reader, List<String> forecast) {
         SessionKey key = motion.key().session();
         List<BoardVote> cast = votes.all(motion.key());
         Set<UserName> waits = new HashSet<>(members.present(key));
@@ -141,7 +169,8 @@ public class SessionDetailsService {
                         .filter(vote -> vote.userName().equals(reader))
                         .map(BoardVote::vote)
                         .findFirst()
-                        .orElse(null));
+                        .orElse(null),
+                forecast);
     }
 
     private List<SessionDetails.Item> items(SessionKey key) {

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.select.Select;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.board.record.SessionDetails.Member;
 import org.proviso.core.UserName;
+import org.proviso.core.deciding.VotingRules;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
@@ -36,6 +37,10 @@ final class AttendancePart extends HtmlContainer {
         if (open) {
             arriving(meeting);
         }
+        if (!meeting.votingRules().isEmpty()) {
+            add(new H2("Vote and quorum"));
+            meeting.votingRules().forEach(line -> add(rule(line)));
+        }
         if (!meeting.aside().isEmpty()) {
             add(new H2("Recused"));
             meeting.aside()
@@ -43,6 +48,13 @@ final class AttendancePart extends HtmlContainer {
                             add(new Paragraph(recusedMember.person().fullName() + ", envelope "
                                     + recusedMember.envelopeNo() + ": " + recusedMember.ground())));
         }
+    }
+
+    /** {@code To reject: 2 of 3 members.}, and where that is written. */
+    private static Paragraph rule(VotingRules.Line line) {
+        Span source = new Span(" (" + line.source() + ")");
+        source.addClassName("soft");
+        return new Paragraph(new Span(line.words()), source);
     }
 
     private static String quorum(SessionDetails meeting) {

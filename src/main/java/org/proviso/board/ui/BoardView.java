@@ -71,9 +71,10 @@ public final class BoardView extends Composite<Div> {
         List<ReadyGroup> groups = room.ready().groups(election);
         Div part = new Div(new H2("Ready for the decider"));
         if (groups.isEmpty()) {
-            part.add(new Paragraph(
-                    "No envelopes are ready. A case appears here after a reviewer proposes an outcome and,"
-                            + " for anything less than a full count, a second reviewer agrees."));
+            part.add(
+                    new Paragraph(
+                            "No envelopes are ready. A case appears here after a reviewer proposes an outcome and,"
+                                    + " for anything less than a full count or against the rules' answer, a second reviewer agrees."));
             return part;
         }
         PlainTable table = new PlainTable("Ready for the decider", "Proposed", "Main reason", "Envelopes");

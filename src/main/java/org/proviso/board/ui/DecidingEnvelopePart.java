@@ -7,12 +7,14 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.Links;
@@ -28,6 +30,11 @@ final class DecidingEnvelopePart extends Div {
             words.add(proposal(line, line.proposed()));
         }
         words.add(new Paragraph(explanation(line)));
+        against(line).ifPresent(rules -> {
+            Paragraph warn = new Paragraph("The proposal: " + rules.words());
+            warn.addClassName("warn");
+            words.add(warn);
+        });
         if (changed(line)) {
             Paragraph warn = new Paragraph("The recommendation changed. The rules now say: "
                     + line.now().words() + ". Read the case before you make a motion, or send it back.");
@@ -77,6 +84,11 @@ final class DecidingEnvelopePart extends Div {
                 : "Reason issued: "
                         + line.issueReasons().stream().map(DateWords::code).collect(Collectors.joining(", ")) + ". ";
         return issued + (line.explanation().isEmpty() ? "No defects." : String.join(" ", line.explanation()));
+    }
+
+    private static Optional<CountAgainstRules> against(EnvelopeSummary line) {
+        return Optional.ofNullable(line.proposed())
+                .flatMap(proposed -> CountAgainstRules.of(proposed.outcome(), line.now(), line.knownToHaveVoted()));
     }
 
     private static boolean changed(EnvelopeSummary line) {

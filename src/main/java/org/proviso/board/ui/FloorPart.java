@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.MotionResult;
 import org.proviso.review.CaseState;
@@ -55,13 +56,22 @@ final class FloorPart extends HtmlContainer {
         Paragraph which = new Paragraph("Envelopes: " + BoardWords.numbers(motion.putNos(), 24) + ".");
         which.addClassName("num");
         add(which);
+        motion.against().forEach(one -> add(warning(one.spoken())));
+        floor.forecast().forEach(sentence -> add(new Paragraph(sentence)));
         boolean sits = meeting.isThere(new UserName(reader));
+        List<EnvelopeNumber> recused = meeting.recusedFromFloor(new UserName(reader));
         if (motion.putAt() == null) {
-            notPutYet(floor, sits);
+            notPutYet(floor, sits, recused.isEmpty());
         } else {
-            add(new VotePart(room, reader, steps).show(floor, sits));
+            add(new VotePart(room, reader, steps).show(floor, sits, recused));
         }
         add(new Caution());
+    }
+
+    private static Paragraph warning(String words) {
+        Paragraph warning = new Paragraph(words);
+        warning.addClassName("warn");
+        return warning;
     }
 
     private static String grounds(BoardMotion motion) {
@@ -69,7 +79,7 @@ final class FloorPart extends HtmlContainer {
         return place + motion.because();
     }
 
-    private void notPutYet(SessionDetails.Floor floor, boolean sits) {
+    private void notPutYet(SessionDetails.Floor floor, boolean sits, boolean takesPart) {
         add(new Paragraph("The vote is not open yet. Envelopes can still be pulled out below."));
         if (!sits) {
             return;
@@ -81,7 +91,7 @@ final class FloorPart extends HtmlContainer {
                 .first()
                 .does(() -> steps.take(
                         () -> room.motions().putToVote(motion.key(), motion.version()), "The vote is open.")));
-        if (floor.seconder() == null && !floor.mover().userName().equals(new UserName(reader))) {
+        if (takesPart && floor.seconder() == null && !floor.mover().userName().equals(new UserName(reader))) {
             acts.add(new ActButton("Second the motion")
                     .does(() -> steps.take(
                             () -> room.motions().second(motion.key(), motion.version()), "You seconded the motion.")));

@@ -1,6 +1,7 @@
 package org.proviso.board.ui;
 
 import com.vaadin.flow.component.combobox.MultiSelectComboBox;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
@@ -15,6 +16,7 @@ import org.proviso.board.MotionKind;
 import org.proviso.board.ProposalForDecision;
 import org.proviso.board.agenda.EnvelopeSummary;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.field.ActDialog;
 
@@ -87,11 +89,19 @@ final class MotionSheet {
         MultiSelectComboBox<String> contests = contests(line);
         TextField reference = reference(proposed == null ? "" : proposed.legalReference());
         TextArea because = because(proposed);
+        Paragraph against = new Paragraph();
+        against.addClassName("warn");
         Runnable fields = () -> {
             MotionKind chosen = Objects.requireNonNull(kind.getValue());
+            Optional<CountAgainstRules> rules = against(line, chosen);
+            against.setText(rules.map(it -> it.words() + " It needs a legal reference and a reason.")
+                    .orElse(""));
+            against.setVisible(rules.isPresent());
             reasons.setVisible(chosen == MotionKind.REJECT || chosen == MotionKind.COUNT_IN_PART);
-            reference.setVisible(reasons.isVisible());
+            // contests that the rules do not count are against them too; that is seen only when they are chosen
+            reference.setVisible(reasons.isVisible() || rules.isPresent());
             contests.setVisible(chosen == MotionKind.COUNT_IN_PART);
+            reference.setValue(referenceFor(chosen, rules, proposed, reference.getValue()));
         };
         kind.addValueChangeListener(event -> fields.run());
         fields.run();
@@ -110,8 +120,27 @@ final class MotionSheet {
                                 because.getValue())));
         sheet[0].addClassName("board-sheet");
         sheet[0].with("The rules recommend: " + line.now().words() + ".")
-                .with(kind, reasons, contests, reference, because)
+                .with(kind, against, reasons, contests, reference, because)
                 .open();
+    }
+
+    private static Optional<CountAgainstRules> against(EnvelopeSummary line, MotionKind chosen) {
+        return chosen.asks().flatMap(asks -> CountAgainstRules.of(asks, line.now(), line.knownToHaveVoted()));
+    }
+
+    /** The place in the law for a rejection that was proposed is none to count it against the rules. */
+    private static String referenceFor(
+            MotionKind chosen,
+            Optional<CountAgainstRules> rules,
+            @Nullable ProposalForDecision proposed,
+            String typed) {
+        String place = proposed == null ? "" : proposed.legalReference();
+        boolean asProposed = proposed != null
+                && chosen.asks().filter(asks -> asks == proposed.outcome()).isPresent();
+        if (rules.isPresent() && !asProposed) {
+            return typed.equals(place) ? "" : typed;
+        }
+        return typed.isBlank() ? place : typed;
     }
 
     private boolean ask(ActDialog sheet, MotionInput wanted) {

@@ -129,7 +129,11 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
 
     private static List<Object> floorOf(SessionDetails meeting) {
         return List.of(
-                meeting.session(), meeting.there(), meeting.floor() == null ? "" : meeting.floor(), meeting.ended());
+                meeting.session(),
+                meeting.there(),
+                meeting.recusedFromFloor(),
+                meeting.floor() == null ? "" : meeting.floor(),
+                meeting.ended());
     }
 
     private static List<Object> agendaOf(SessionDetails meeting) {

@@ -1,11 +1,15 @@
 package org.proviso.board.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.motion.CastVote;
 import org.proviso.board.record.SessionDetails;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
 import org.proviso.ui.field.ActButton;
@@ -27,10 +31,15 @@ final class VotePart {
         this.steps = steps;
     }
 
-    Div show(SessionDetails.Floor floor, boolean sits) {
+    /** Whoever is recused from one of the envelopes has nothing to vote with. */
+    Div show(SessionDetails.Floor floor, boolean sits, List<EnvelopeNumber> recused) {
         Div part = new Div();
         part.addClassName("ballot");
-        if (sits) {
+        if (sits && !recused.isEmpty()) {
+            part.add(new Paragraph(
+                    "You are recused from " + BoardWords.numbers(recused, 24) + ". You do not vote on this motion."));
+            takeBack(floor).ifPresent(part::add);
+        } else if (sits) {
             part.add(new Paragraph(own(floor.own())), votes(floor));
         }
         part.add(new Paragraph(whose(floor)));
@@ -42,6 +51,17 @@ final class VotePart {
             part.add(acts);
         }
         return part;
+    }
+
+    /** For one who voted before the recusal: the vote cannot be closed with it. */
+    private Optional<Component> takeBack(SessionDetails.Floor floor) {
+        if (floor.own() == null || floor.own() == Vote.RECUSED) {
+            return Optional.empty();
+        }
+        return Optional.of(new ActButton("Withdraw my vote")
+                .does(() -> steps.take(
+                        () -> room.motions().withdrawVote(floor.motion().key(), new UserName(reader)),
+                        "Your vote was withdrawn.")));
     }
 
     private static String own(@Nullable Vote own) {
@@ -87,10 +107,11 @@ final class VotePart {
     }
 
     private ActButton close(SessionDetails.Floor floor) {
-        return new ActButton("Close the vote…").first().does(() -> ask(floor.motion()));
+        return new ActButton("Close the vote…").first().does(() -> ask(floor));
     }
 
-    private void ask(BoardMotion motion) {
+    private void ask(SessionDetails.Floor floor) {
+        BoardMotion motion = floor.motion();
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog(
                 "Close the vote?",
@@ -101,8 +122,8 @@ final class VotePart {
         sheet[0].addClassName("board-sheet");
         sheet[0].with("If the motion carries, this is recorded: "
                         + BoardWords.recorded(motion.kind(), motion.putNos().size(), motion.reasons()))
-                .with(
-                        "If it fails, the election's rules say what follows. Votes cannot be changed after the vote is closed.")
+                .with(String.join(" ", floor.forecast()))
+                .with("Votes cannot be changed after the vote is closed.")
                 .open();
     }
 }

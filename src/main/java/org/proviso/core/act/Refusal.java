@@ -1,9 +1,13 @@
 package org.proviso.core.act;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.rules.Reference;
 import org.proviso.core.rules.ResolvedRule;
 
@@ -11,13 +15,17 @@ import org.proviso.core.rules.ResolvedRule;
  * Why an act cannot be done now: a coded ground, the sentence a person reads, and where the rule is written (null where
  * it is the program's own rule and no pack's). Where one box of a form is wrong, {@code field} is the name of the
  * command's part that came from it; where several envelopes are acted on together, {@code about} is the one in the way.
+ * {@code people} are those whom the sentence names: by their user names until the door of acts puts in their own.
  */
 public record Refusal(
         Why why,
         String words,
         @Nullable String field,
         @Nullable EnvelopeNumber about,
-        @Nullable Reference reference) {
+        @Nullable Reference reference,
+        List<String> people) {
+
+    private static final String WHO = "{who}";
 
     /** The coded ground. */
     public enum Why implements Code {
@@ -82,12 +90,35 @@ public record Refusal(
     }
 
     public static Refusal of(Why why, String words) {
-        return new Refusal(why, words, null, null, null);
+        return new Refusal(why, words, null, null, null, List.of());
+    }
+
+    /** Refused with a sentence that names people where it says {@code {who}}. */
+    public static Refusal naming(Why why, Collection<UserName> who, String words) {
+        List<String> people = who.stream().map(UserName::value).sorted().toList();
+        return new Refusal(why, words, null, null, null, people);
+    }
+
+    /** The same with people's own names. */
+    public Refusal named(UnaryOperator<String> ownName) {
+        return new Refusal(
+                why,
+                words,
+                field,
+                about,
+                reference,
+                people.stream().map(ownName).toList());
+    }
+
+    /** The sentence a person reads. */
+    @Override
+    public String words() {
+        return people.isEmpty() ? words : words.replace(WHO, String.join(", ", people));
     }
 
     /** Refused for what stands in one part of the command. */
     public static Refusal at(String field, Why why, String words) {
-        return new Refusal(why, words, field, null, null);
+        return new Refusal(why, words, field, null, null, List.of());
     }
 
     /** Refused by a rule of the pack. */
@@ -97,12 +128,12 @@ public record Refusal(
 
     /** Refused by a rule that is written there. */
     public static Refusal under(@Nullable Reference reference, Why why, String words) {
-        return new Refusal(why, words, null, null, reference);
+        return new Refusal(why, words, null, null, reference, List.of());
     }
 
     /** The same, of one envelope among several. */
     public Refusal about(EnvelopeNumber envelopeNo) {
-        return new Refusal(why, words, field, envelopeNo, reference);
+        return new Refusal(why, words, field, envelopeNo, reference, people);
     }
 
     /** A refusal where something is wrong, for a chain of checks. */
@@ -112,6 +143,6 @@ public record Refusal(
 
     /** The sentence, after the number of the envelope it is about. */
     public String spoken() {
-        return about == null ? words : about + ": " + words;
+        return about == null ? words() : about + ": " + words();
     }
 }

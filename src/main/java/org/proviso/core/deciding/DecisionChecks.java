@@ -28,7 +28,8 @@ public final class DecisionChecks {
                         RuleChecks.gate(book, Rules.GATE_DECISION, at),
                         stillOpen(as, caseToDecide.settled().answered()),
                         grounds(as, caseToDecide.grounds()),
-                        departure(as, caseToDecide.settled().outcome().recommendation(), caseToDecide.grounds()),
+                        caseToDecide.against(as).flatMap(against -> referenceAgainst(against, caseToDecide.grounds())),
+                        departure(as, caseToDecide),
                         ownActs(as, caseToDecide.acts()))
                 .flatMap(Optional::stream)
                 .toList();
@@ -69,6 +70,24 @@ public final class DecisionChecks {
                 : Optional.empty();
     }
 
+    /** Nothing counts against the rules' answer without the place in the law. */
+    public static Optional<Refusal> referenceAgainst(CountAgainstRules against, Grounds grounds) {
+        return grounds.legalReference().isBlank()
+                ? Optional.of(Refusal.at(
+                        "legalReference", Why.NO_REFERENCE, against.words() + " To count it needs a legal reference."))
+                : Optional.empty();
+    }
+
+    /** Nor without a reason. */
+    public static Optional<Refusal> reasonAgainst(CountAgainstRules against, Grounds grounds) {
+        return grounds.departsBecause().isBlank()
+                ? Optional.of(Refusal.at(
+                        "departsBecause",
+                        Why.DEPARTURE_WITHOUT_REASON,
+                        against.words() + " To count it needs a reason."))
+                : Optional.empty();
+    }
+
     /** A decision that departs from the recommendation needs a reason; deciding a case that is open or waiting is a departure. */
     public static Optional<Refusal> departure(DecisionOutcome as, Recommendation recommended, Grounds grounds) {
         boolean departs = recommended != as.recommendation();
@@ -92,10 +111,18 @@ public final class DecisionChecks {
             return Optional.of(Refusal.of(Why.NOT_READ_TWICE, "This rejection has not had a second review."));
         }
         return twice(acts.proposedBy(), acts.secondReadBy(), acts.decidedBy())
-                .map(who -> Refusal.of(
-                        Why.OWN_ACT,
-                        "Three different people must propose, review and decide a rejection. " + who
-                                + " acted more than once."));
+                .map(
+                        who -> Refusal.naming(
+                                Why.OWN_ACT,
+                                Set.of(who),
+                                "Three different people must propose, review and decide a rejection. {who} acted more than once."));
+    }
+
+    /** More contests than the rules count depart from them too, under the same outcome. */
+    private static Optional<Refusal> departure(DecisionOutcome as, CaseToDecide caseToDecide) {
+        Recommendation recommended = caseToDecide.settled().outcome().recommendation();
+        return departure(as, recommended, caseToDecide.grounds())
+                .or(() -> caseToDecide.against(as).flatMap(against -> reasonAgainst(against, caseToDecide.grounds())));
     }
 
     private static Optional<UserName> twice(UserName proposedBy, UserName secondReadBy, Set<UserName> decidedBy) {

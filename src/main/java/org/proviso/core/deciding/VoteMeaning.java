@@ -13,21 +13,22 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.InformationRules;
 import org.proviso.core.rules.ResolvedPack;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 
 /**
- * What a vote means under the rules of the election. A rejection needs the vote that the pack names; counting, in full
- * or in part, needs a majority of the votes cast (common practice). What a tied or a failed motion means is the pack's
- * to say. Whether the outcome is legal for each case is {@link DecisionChecks}' to say.
+ * What a vote means under the rules of the election. What vote a rejection needs and what vote counting, in full or in
+ * part, is for {@link VotingRules} to say; what a tied or a failed motion means is the pack's. Whether the outcome is legal for each case is {@link DecisionChecks}' to say.
  */
 public final class VoteMeaning {
 
     private final Motion motion;
     private final List<BodyVote> polls;
     private final ResolvedPack pack;
+    private final VotingRules rules;
     private final Set<EnvelopeNumber> voted;
     private final List<ResolvedRule> restsOn = new ArrayList<>();
 
@@ -35,6 +36,7 @@ public final class VoteMeaning {
         this.motion = motion;
         this.polls = polls;
         this.pack = pack;
+        this.rules = VotingRules.of(pack);
         this.voted = voted;
     }
 
@@ -77,6 +79,12 @@ public final class VoteMeaning {
                 .orElseGet(meaning::readAlone);
     }
 
+    /** How the votes end a motion, apart from what that means; the vote needed must be settled. */
+    static MotionResult end(Motion motion, List<BodyVote> polls, ResolvedPack pack) {
+        VoteMeaning meaning = new VoteMeaning(motion, polls, pack, Set.of());
+        return meaning.over(meaning.needed());
+    }
+
     private Optional<Refusal> motionRefused() {
         if (motion.result() != null) {
             String how = motion.result().code();
@@ -99,7 +107,7 @@ public final class VoteMeaning {
 
     private Optional<Refusal> pollsRefused() {
         return polls.stream()
-                .flatMap(poll -> new BodyVoteChecks(poll, motion.put()).first().stream())
+                .flatMap(poll -> new BodyVoteChecks(poll, motion.put(), rules).first().stream())
                 .findFirst();
     }
 
@@ -109,16 +117,16 @@ public final class VoteMeaning {
 
     private VoteResult readAlone() {
         MotionResult end = over(needed());
-        String words = sentence(motion.asks().words(), end, polls) + ": waiting for the other body.";
+        String words = sentence(motion.asks().words(), end, polls, needed()) + ": waiting for the other body.";
         return new VoteResult.Stands(end, null, motion.put(), Set.of(), words, List.copyOf(restsOn));
     }
 
     private Optional<Refusal> neededVoteRefused() {
-        return motion.asks() == DecisionOutcome.REJECT ? voteToRejectRefused() : Optional.empty();
+        return motion.asks() == DecisionOutcome.REJECT ? voteToRejectRefused() : voteToCountRefused();
     }
 
     private VoteNeeded needed() {
-        return motion.asks() == DecisionOutcome.REJECT ? neededToReject() : VoteNeeded.MAJORITY;
+        return motion.asks() == DecisionOutcome.REJECT ? rules.toReject() : rules.toCount();
     }
 
     private VoteResult ended(MotionResult end) {
@@ -151,7 +159,10 @@ public final class VoteMeaning {
             return new VoteResult.Refused(refusal.get());
         }
         boolean enough = polls.stream()
-                .allMatch(poll -> poll.tally().reversed().result(neededToReject()) != MotionResult.FAILED);
+                .allMatch(poll -> poll.tally()
+                                .reversed()
+                                .result(rules.toReject(), poll.body().members())
+                        != MotionResult.FAILED);
         return result(end, enough ? DecisionOutcome.REJECT : null);
     }
 
@@ -162,19 +173,19 @@ public final class VoteMeaning {
         return rely(Rules.VOTE_TO_REJECT).or(this::oneOfSeveral);
     }
 
+    private Optional<Refusal> voteToCountRefused() {
+        boolean leftToPractice = kind() == DeciderKind.OFFICIAL
+                || pack.of(InformationRules.VOTE_TO_COUNT).isAbsent();
+        return leftToPractice ? Optional.empty() : rely(InformationRules.VOTE_TO_COUNT);
+    }
+
     /** One vote can reject only where one person decides; no one is rejected against the other members. */
     private Optional<Refusal> oneOfSeveral() {
         boolean several = polls.stream().anyMatch(poll -> poll.body().members() > 1);
-        return several && neededToReject() == VoteNeeded.ONE
+        return several && rules.toReject() == VoteNeeded.ONE
                 ? Optional.of(RuleChecks.unsettled(
                         pack.of(Rules.VOTE_TO_REJECT), "it requires one vote, but several members decide"))
                 : Optional.empty();
-    }
-
-    private VoteNeeded neededToReject() {
-        return kind() == DeciderKind.OFFICIAL
-                ? VoteNeeded.ONE
-                : pack.code(Rules.VOTE_TO_REJECT, VoteNeeded.class).orElseThrow();
     }
 
     private DeciderKind kind() {
@@ -182,8 +193,9 @@ public final class VoteMeaning {
     }
 
     private MotionResult over(VoteNeeded needed) {
-        return MotionResult.over(
-                polls.stream().map(poll -> poll.tally().result(needed)).toList());
+        return MotionResult.over(polls.stream()
+                .map(poll -> poll.tally().result(needed, poll.body().members()))
+                .toList());
     }
 
     private Optional<Refusal> rely(Rule rule) {
@@ -196,7 +208,7 @@ public final class VoteMeaning {
         Set<EnvelopeNumber> settled = new LinkedHashSet<>(motion.put());
         settled.removeAll(kept);
         DecisionOutcome outcome = settled.isEmpty() ? null : decided;
-        String words = sentence(motion.asks().words(), end, polls) + ": "
+        String words = sentence(motion.asks().words(), end, polls, needed()) + ": "
                 + (outcome == null ? "stays open" : outcome.words()) + ".";
         return new VoteResult.Stands(
                 end, outcome, settled.isEmpty() ? motion.put() : settled, kept, words, List.copyOf(restsOn));
@@ -211,9 +223,19 @@ public final class VoteMeaning {
     }
 
     /** {@code The motion to reject failed, 1 to 2}, without its full stop. */
-    static String sentence(String asks, MotionResult end, List<BodyVote> polls) {
-        String votes = polls.stream().map(poll -> poll.tally().words()).collect(Collectors.joining(" and "));
+    static String sentence(String asks, MotionResult end, List<BodyVote> polls, VoteNeeded needed) {
+        String votes = polls.stream().map(poll -> votes(poll, needed)).collect(Collectors.joining(" and "));
         return "The motion to " + asks + " " + verb(end) + ", " + votes;
+    }
+
+    /** {@code 2 to 1}; where more said yes than no and it was not enough, with what was needed. */
+    private static String votes(BodyVote poll, VoteNeeded needed) {
+        VoteTally tally = poll.tally();
+        int members = poll.body().members();
+        boolean tooFew = needed == VoteNeeded.MAJORITY_OF_MEMBERS
+                && tally.yes() > tally.no()
+                && tally.result(needed, members) != MotionResult.CARRIED;
+        return tally.words() + (tooFew ? " (needed: " + needed.words(members) + ")" : "");
     }
 
     private static String verb(MotionResult end) {

@@ -7,15 +7,19 @@ public record VoteTally(int yes, int no) {
         return yes + no == 0;
     }
 
-    /** How a motion ends that needs this vote. Where every vote must agree, an even split has failed. */
-    MotionResult result(VoteNeeded needed) {
+    /**
+     * How a motion ends that needs this vote, in a body of so many members. Where every vote must agree, an even split has
+     * failed.
+     */
+    MotionResult result(VoteNeeded needed, int members) {
         if (needed == VoteNeeded.UNANIMOUS) {
             return no == 0 ? MotionResult.CARRIED : MotionResult.FAILED;
         }
         if (yes == no) {
             return MotionResult.TIED;
         }
-        return yes > no ? MotionResult.CARRIED : MotionResult.FAILED;
+        boolean enough = needed == VoteNeeded.MAJORITY_OF_MEMBERS ? yes >= VoteNeeded.majority(members) : yes > no;
+        return enough ? MotionResult.CARRIED : MotionResult.FAILED;
     }
 
     /** The same votes on the opposite motion. */

@@ -12,6 +12,14 @@ import java.util.List;
 /** What a pack tells people without any answer turning on it: shown on the rules page, in letters, in the calendar. */
 public final class InformationRules {
 
+    /** Read by a vote, and optional; its place in the vocabulary is older than that, and goes into hashes. */
+    public static final Rule VOTE_TO_COUNT = new Rule(
+            "decider.vote_to_count",
+            WORD,
+            List.of("one", "majority", "majority_of_members", "majority_of_votes_cast", "unanimous"),
+            "the vote needed to count",
+            Rule.Use.OPTIONAL);
+
     private static final List<Rule> ALL = List.of(
             rule(
                     "provisional.exempt",
@@ -107,7 +115,7 @@ public final class InformationRules {
                     "canvassing_board",
                     "county_commission",
                     "court"),
-            rule("decider.vote_to_count", WORD, "the vote needed to count", "one", "majority", "unanimous"),
+            VOTE_TO_COUNT,
             rule("decider.of_different_parties", FLAG, "whether those who decide must be from different parties"),
             rule(
                     "gate.decision_after_all_others",

@@ -93,7 +93,10 @@ public final class ResolvedPack {
     }
 
     private String computedHash() {
-        String lines = given.values().stream().map(ResolvedRule::line).collect(Collectors.joining("\n"));
+        String lines = given.values().stream()
+                .filter(resolved -> !(resolved.isAbsent() && StateRules.joinedLater(resolved.rule())))
+                .map(ResolvedRule::line)
+                .collect(Collectors.joining("\n"));
         String text = pack.id() + " " + electionDate + "\n" + lines + "\n";
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));

@@ -120,8 +120,15 @@ public final class Rules {
     public static final Rule CERTIFICATION =
             rule("certification.by", DEADLINE, "the deadline for the county to certify");
     public static final Rule DECIDER = rule("decider.kind", WORD, "who decides", "official", "board", "two_bodies");
-    public static final Rule VOTE_TO_REJECT =
-            rule("decider.vote_to_reject", WORD, "the vote needed to reject", "one", "majority", "unanimous");
+    public static final Rule VOTE_TO_REJECT = rule(
+            "decider.vote_to_reject",
+            WORD,
+            "the vote needed to reject",
+            "one",
+            "majority",
+            "majority_of_members",
+            "majority_of_votes_cast",
+            "unanimous");
     public static final Rule TIE_MEANS =
             rule("decider.tie_means", WORD, "what a tied vote means", "count", "reject", "stays_open", "none");
     public static final Rule FAILED_MOTION_MEANS =

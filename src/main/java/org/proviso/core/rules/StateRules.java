@@ -6,6 +6,7 @@ import static org.proviso.core.rules.RuleType.TIME;
 import static org.proviso.core.rules.RuleType.WORD;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * Rules that only some states have. A question reads each where a pack gives it; a pack that says nothing of one has
@@ -71,7 +72,22 @@ public final class StateRules {
             "last_cast",
             "person_decides");
 
+    public static final Rule QUORUM_COUNTS_RECUSED = rule(
+            "decider.quorum_counts_recused",
+            FLAG,
+            "whether a member who is present and recused counts toward the quorum");
+
+    /**
+     * Rules that joined the vocabulary when hashes of packs were kept already: one that no pack mentions has no line in a
+     * hash, so that the same pack keeps its hash.
+     */
+    private static final Set<Rule> JOINED_LATER = Set.of(QUORUM_COUNTS_RECUSED);
+
     private StateRules() {}
+
+    static boolean joinedLater(Rule rule) {
+        return JOINED_LATER.contains(rule);
+    }
 
     static List<Rule> fixed() {
         return List.of(
@@ -86,7 +102,8 @@ public final class StateRules {
                 POWER_OF_ATTORNEY,
                 MAIL_REJECTED,
                 MAIL_LATE,
-                TWO_ENVELOPES);
+                TWO_ENVELOPES,
+                QUORUM_COUNTS_RECUSED);
     }
 
     private static Rule rule(String key, RuleType type, String meaning, String... words) {

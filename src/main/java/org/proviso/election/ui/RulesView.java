@@ -14,8 +14,10 @@ import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.deciding.VotingRules;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.DatedValue;
 import org.proviso.core.rules.DeadlineBook;
@@ -126,7 +128,15 @@ public final class RulesView extends Composite<Div> {
     private void show(String heading, Map<Rule, ResolvedRule> rules) {
         PlainTable table = new PlainTable(heading, "Rule", "Value", "Applies to", "Source", "Basis");
         rules.forEach((rule, given) -> {
-            if (!isSilent(rule, given)) {
+            Optional<String> practice = given.isAbsent() ? VotingRules.practice(rule) : Optional.empty();
+            if (practice.isPresent()) {
+                table.row(
+                        rule.meaning(),
+                        practice.get(),
+                        "",
+                        "common practice",
+                        "by default; a county ruling can change it");
+            } else if (!isSilent(rule, given)) {
                 table.row(row(rule, given));
             }
         });
@@ -154,7 +164,7 @@ public final class RulesView extends Composite<Div> {
         return List.of(new Span(rule.meaning()), value(rule, given), new Span(since), new Span(written(given)), known);
     }
 
-    private java.util.Optional<DatedValue> dated(Rule rule) {
+    private Optional<DatedValue> dated(Rule rule) {
         return book.pack().pack().inForce(rule, book.pack().electionDate());
     }
 

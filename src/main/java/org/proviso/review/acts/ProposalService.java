@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.proviso.access.Permission;
@@ -14,6 +15,7 @@ import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
@@ -56,7 +58,10 @@ public class ProposalService {
         this.assessments = assessments;
     }
 
-    /** Proposes; to count in full goes to the decider, anything less to a second reader first. */
+    /**
+     * Proposes; to count in full goes to the decider, anything less to a second reader first, and so does whatever counts
+     * against the rules' answer.
+     */
     @Transactional
     public ActResult<EnvelopeCase> propose(@Valid ProposeOutcome command) {
         EnvelopeKey key = command.key();
@@ -66,16 +71,17 @@ public class ProposalService {
             return act.refusal();
         }
         AssessmentService.AssessedCase assessed = assessments.assess(key);
-        CaseAct step = command.as() == DecisionOutcome.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
+        Optional<CountAgainstRules> against =
+                CountAgainstRules.of(command.as(), Set.of(), assessed.report().settled());
         AtomicInteger number = new AtomicInteger();
-        return act.refuseAll(() -> illegal(command, assessed.report().settled()))
+        return act.refuseAll(() -> illegal(command, assessed.report().settled(), against))
                 .save(seen -> {
                     number.set(assessments.write(key, assessed));
                     proposals.insert(command, number.get(), act.user().userName());
-                    return cases.save(seen.to(CaseGraph.after(seen.state(), step)));
+                    return cases.save(seen.to(CaseGraph.after(seen.state(), step(command.as(), against))));
                 })
                 .assessedAs(assessed.report())
-                .record("proposed", () -> payload(command, number.get()));
+                .record("proposed", () -> payload(command, number.get(), against));
     }
 
     /** Takes the own proposal back; the case is again with the proposer. */
@@ -119,22 +125,38 @@ public class ProposalService {
                         () -> note.isBlank() ? Map.of() : Map.of("note", steps.hidden(key, note)));
     }
 
-    private static List<Refusal> illegal(ProposeOutcome command, Assessment settled) {
+    private static CaseAct step(DecisionOutcome as, Optional<CountAgainstRules> against) {
+        if (against.isPresent()) {
+            return CaseAct.PROPOSE_AGAINST;
+        }
+        return as == DecisionOutcome.COUNT ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
+    }
+
+    private static List<Refusal> illegal(
+            ProposeOutcome command, Assessment settled, Optional<CountAgainstRules> against) {
         Recommendation recommended = settled.outcome().recommendation();
         return Stream.of(
                         DecisionChecks.stillOpen(command.as(), settled.answered()),
                         DecisionChecks.grounds(command.as(), command.grounds()),
-                        DecisionChecks.departure(command.as(), recommended, command.grounds()))
+                        against.flatMap(rules -> DecisionChecks.referenceAgainst(rules, command.grounds())),
+                        DecisionChecks.departure(command.as(), recommended, command.grounds())
+                                .or(() -> against.flatMap(
+                                        rules -> DecisionChecks.reasonAgainst(rules, command.grounds()))))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private Map<String, Object> payload(ProposeOutcome command, int assessment) {
+    /** What the rules said is in it only where the proposal counts against them: it waits for a second reader then. */
+    private Map<String, Object> payload(ProposeOutcome command, int assessment, Optional<CountAgainstRules> against) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("as", command.as().code());
         payload.put("assessment", assessment);
         payload.put("reasons", command.reasons().stream().map(Reason::code).toList());
         payload.put("reference", command.legalReference());
+        against.ifPresent(rules -> {
+            payload.put("against_rules", rules.rulesSay().code());
+            payload.put("known_to_have_voted", rules.knownToHaveVoted());
+        });
         if (!command.departsBecause().isBlank()) {
             payload.put("departs_because", steps.hidden(command.key(), command.departsBecause()));
         }

@@ -21,6 +21,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.ledger.Actor;
@@ -109,6 +110,20 @@ public class DecisionService {
             }
         });
         return voted;
+    }
+
+    /** Those of cases of one election that a decision would count against the rules' answer, and how. */
+    @Transactional(readOnly = true)
+    public Map<EnvelopeNumber, CountAgainstRules> againstTheRules(
+            Collection<EnvelopeKey> keys, DecisionOutcome as, Set<String> contests) {
+        Map<EnvelopeNumber, CountAgainstRules> against = new LinkedHashMap<>();
+        if (as != DecisionOutcome.REJECT) {
+            assessments
+                    .now(keys)
+                    .forEach((key, report) -> CountAgainstRules.of(as, contests, report.settled())
+                            .ifPresent(rules -> against.put(key.envelopeNo(), rules)));
+        }
+        return against;
     }
 
     /**

@@ -94,7 +94,7 @@ class SettlementChecks {
         }
         List<Refusal> refusals = new ArrayList<>(DecisionChecks.all(
                 settlement.as(),
-                new CaseToDecide(settled, settlement.grounds(), by.acts(envelopeCase.key())),
+                new CaseToDecide(settled, settlement.contests(), settlement.grounds(), by.acts(envelopeCase.key())),
                 by.book(),
                 by.at()));
         List<EnvelopeCase> others = by.groups().otherCases(envelopeCase.key());

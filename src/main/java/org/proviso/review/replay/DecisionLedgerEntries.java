@@ -40,8 +40,15 @@ final class DecisionLedgerEntries {
                         .with("assessment_no", said.get("assessment"))
                         .with("proposed_by", entry.actor())
                         .with("state", Proposal.State.STANDING.code()));
-        boolean full = DecisionOutcome.COUNT.code().equals(said.get("as"));
-        return trail.follow(full ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS, "");
+        return trail.follow(step(said), "");
+    }
+
+    /** An entry from before counting against the rules took a second reader does not say that it does. */
+    private static CaseAct step(Map<String, Object> said) {
+        if (said.containsKey("against_rules")) {
+            return CaseAct.PROPOSE_AGAINST;
+        }
+        return DecisionOutcome.COUNT.code().equals(said.get("as")) ? CaseAct.PROPOSE_COUNT : CaseAct.PROPOSE_LESS;
     }
 
     private static boolean read(CaseTrail trail, LedgerEntry entry, boolean agrees) {

@@ -110,8 +110,8 @@ class SecondReviewView extends Composite<Div>
         }
         RowGrid<ProposalToReview> rows = new RowGrid<>(
                 "Proposals waiting for second review",
-                "No proposals are waiting. When a colleague proposes to reject or to count in part, the proposal comes here"
-                        + " before it goes to the decider.");
+                "No proposals are waiting. When a colleague proposes to reject, to count in part, or to count against the rules'"
+                        + " answer, the proposal comes here before it goes to the decider.");
         columns(rows);
         rows.show((offset, limit) -> waiting.toRead(election.id(), offset, limit), () -> count);
         getContent().add(head, new ReviewNavigation(), rows);

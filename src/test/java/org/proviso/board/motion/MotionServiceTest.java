@@ -26,12 +26,16 @@ import org.proviso.board.AgendaItem;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.CasesReady;
+import org.proviso.board.MotionEnvelope;
 import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.record.BoardReplay;
+import org.proviso.board.record.Minutes;
+import org.proviso.board.record.MinutesService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
@@ -43,6 +47,7 @@ import org.proviso.core.deciding.MotionResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -153,10 +158,53 @@ class MotionServiceTest {
         assertThat(decision(cases, "P-1050"))
                 .returns(DecisionOutcome.COUNT, Decision::as)
                 .returns(List.of(), Decision::reasons)
+                .returns("Example Election Code (invented) 9.3 (2020)", Decision::legalReference)
                 .returns(
                         "The motion to reject was tied, 1 to 1: count. By the rule on what a tied vote means"
                                 + " (decider.tie_means): Example Election Code (invented) 9.3 (2020).",
                         Decision::departsBecause);
+    }
+
+    @OnBothDatabases
+    void a_motion_to_count_against_the_rules_says_so_and_on_what_ground(TestOffice office) {
+        EnvelopeNumber voted = new EnvelopeNumber("P-1017");
+        CasesReady cases = CasesReady.in(office).toReject(List.of(voted)).toReject(LATE);
+        Sitting board =
+                Sitting.of(cases, "eve", "fay", "gil").put(List.of(voted)).put(LATE);
+        assertThat(refused(board.move(MotionKind.COUNT, voted, "The mail ballot was not hers.")))
+                .isEqualTo("P-1017 no_reference");
+        assertThat(refused(board.moveOn(MotionKind.COUNT, voted, "5.6", "")))
+                .isEqualTo("P-1017 departure_without_reason");
+        ActResult<BoardMotion> moved = board.moveOn(MotionKind.COUNT, voted, "5.6", "The mail ballot was not hers.");
+        assertThat(done(moved).against())
+                .extracting(MotionEnvelope::spoken)
+                .containsExactly("P-1017: This goes against the rules' answer, which is: reject. Records show that the"
+                        + " voter already voted.");
+        assertThat(entries(cases, "motion_moved").get(0).payload())
+                .containsEntry(
+                        "against_rules",
+                        List.of(Map.of("envelope", "P-1017", "rules_say", "reject", "known_to_have_voted", true)));
+        assertThat(settled(board.closed(moved, "yes yes no")).now()).hasSize(1);
+        assertThat(decision(cases, "P-1017"))
+                .returns(DecisionOutcome.COUNT, Decision::as)
+                .returns("5.6", Decision::legalReference);
+        Minutes minutes = as("eve", () -> office.the(MinutesService.class).minutes(board.key()));
+        assertThat(minutes.motions().get(0).against())
+                .containsExactly(done(moved).against().get(0).spoken());
+        assertThat(office.the(BoardReplay.class)
+                        .replay(new ElectionId(CasesReady.ID))
+                        .isWhole())
+                .isTrue();
+        office.jdbc()
+                .sql("update motion_envelope set known_to_have_voted = false")
+                .update();
+        assertThat(office.the(BoardReplay.class)
+                        .replay(new ElectionId(CasesReady.ID))
+                        .isWhole())
+                .isFalse();
+        assertThat(done(board.move(MotionKind.REJECT, LATE, REGISTERED_LATE)).against())
+                .as("a rejection goes against nothing")
+                .isEmpty();
     }
 
     @OnADatabase
@@ -204,7 +252,11 @@ class MotionServiceTest {
         assertThat(done(closed)).isInstanceOf(VoteClosed.StaysOpen.class);
         assertThat(staysOpen(closed).motion().words()).isEqualTo("The motion to reject failed, 1 to 2: stays open.");
         assertThat(cases.now("P-1050").state()).isEqualTo(CaseState.READY);
-        assertThat(done(board.move(MotionKind.COUNT, new EnvelopeNumber("P-1050"), "The clerk of the day erred."))
+        assertThat(done(board.moveOn(
+                                MotionKind.COUNT,
+                                new EnvelopeNumber("P-1050"),
+                                "Example Election Code (invented) 5.6 (2020)",
+                                "The clerk of the day erred."))
                         .key()
                         .motionNo())
                 .isEqualTo(2);
@@ -237,7 +289,11 @@ class MotionServiceTest {
                 .toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(LATE).put(COUNT);
         board.closed(
-                board.move(MotionKind.COUNT, new EnvelopeNumber("P-1050"), "The clerk of the day erred."),
+                board.moveOn(
+                        MotionKind.COUNT,
+                        new EnvelopeNumber("P-1050"),
+                        "Example Election Code (invented) 5.6 (2020)",
+                        "The clerk of the day erred."),
                 "yes no abstains");
         assertThat(decision(cases, "P-1050"))
                 .returns(DecisionOutcome.REJECT, Decision::as)
@@ -366,7 +422,7 @@ class MotionServiceTest {
         office.jdbc()
                 .sql("update envelope set condition = 'unsealed' where envelope_no = 'P-1042'")
                 .update();
-        assertThat(refused(board.close(motion))).isEqualTo("P-1042 departure_without_reason");
+        assertThat(refused(board.close(motion))).isEqualTo("P-1042 no_reference, departure_without_reason");
         assertThat(COUNT)
                 .allSatisfy(envelope -> assertThat(cases.now(envelope).state()).isEqualTo(CaseState.READY));
         assertThat(entries(cases, "decided")).isEmpty();

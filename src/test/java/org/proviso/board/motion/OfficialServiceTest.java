@@ -83,7 +83,7 @@ class OfficialServiceTest {
         CasesReady cases = cases(office).toReject(LATE);
         assertThat(refused(decide(cases, "ben", MotionKind.REJECT, LATE))).isEqualTo("P-1050 own_act, P-1058 own_act");
         assertThat(refused(decide(cases, "eve", MotionKind.COUNT, List.of(new EnvelopeNumber("P-1050")))))
-                .isEqualTo("P-1050 departure_without_reason");
+                .isEqualTo("P-1050 no_reference");
         OfficeTime.set(office, NOON.minusHours(4));
         assertThat(refused(decide(cases, "eve", MotionKind.REJECT, LATE))).isEqualTo("gate_not_open");
         assertThat(sessions(cases)).isEmpty();

@@ -17,8 +17,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.proviso.access.AccessService;
+import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
 import org.proviso.board.CasesReady;
+import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.agenda.ReadyService;
@@ -32,6 +34,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.Refusal;
 import org.proviso.core.deciding.Vote;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
@@ -160,6 +163,66 @@ class SessionDetailsPageTest {
                 .contains("Voted: fay.")
                 .doesNotContain("voted no");
         assertThat(as("gil", () -> called(floor(sitting, "gil")))).isEmpty();
+    }
+
+    @OnADatabase
+    void who_is_recused_has_nothing_to_vote_with(TestOffice office) {
+        Sitting sitting = sitting(office);
+        as(
+                "fay",
+                () -> Sitting.done(office.the(BoardService.class)
+                        .recuse(new RecordRecusal(sitting.key(), LATE.get(0), new UserName("fay"), "Her cousin."))));
+        moved(sitting);
+        assertThat(as("fay", () -> called(floor(sitting, "fay"))))
+                .as("nor does she second it")
+                .containsExactly("Open the vote", "Withdraw the motion");
+        as("eve", () -> press(floor(sitting, "eve"), "Open the vote"));
+        FloorPart seen = as("fay", () -> floor(sitting, "fay"));
+        assertThat(called(seen)).doesNotContain("Yes", "No", "Abstain");
+        assertThat(seen.getElement().getTextRecursively())
+                .contains("You are recused from P-1050. You do not vote on this motion.");
+        assertThat(as("eve", () -> called(floor(sitting, "eve")))).contains("Yes", "No", "Abstain");
+    }
+
+    @OnADatabase
+    void the_page_says_the_rules_of_the_vote_and_what_a_tie_will_mean(TestOffice office) {
+        Sitting sitting = sitting(office);
+        moved(sitting);
+        AttendancePart attendance = as("eve", () -> {
+            AttendancePart part = new AttendancePart(room(office), new UserName("eve"), STEPS);
+            part.show(now(sitting));
+            return part;
+        });
+        assertThat(attendance.getElement().getTextRecursively())
+                .contains(
+                        "To reject: 2 of 3 members. (Example Election Code (invented) 9.2 (2020)",
+                        "To count: a majority of the votes cast. (common practice)",
+                        "Quorum: 2 present. A recused member does not count toward the quorum. (common practice)");
+        assertThat(as("eve", () -> floor(sitting, "eve").getElement().getTextRecursively()))
+                .contains(
+                        "If the vote is tied: P-1050, P-1058 are decided: count. Rule on what a tied vote means:",
+                        "If the motion fails: P-1050, P-1058 stay ready.");
+    }
+
+    /** Nobody on the board is spoken of by the name they sign in with. */
+    @OnADatabase
+    void people_are_called_by_their_own_names(TestOffice office) {
+        Sitting sitting = sitting(office);
+        office.jdbc()
+                .sql("update office_user set full_name = 'Fay Alden' where user_name = 'fay'")
+                .update();
+        moved(sitting);
+        as("eve", () -> press(floor(sitting, "eve"), "Open the vote"));
+        BoardMotion motion = as("eve", () -> now(sitting).floor().motion());
+        assertThat(sitting.close(motion).refusals())
+                .extracting(Refusal::words)
+                .containsExactly("No vote is recorded for eve, Fay Alden.");
+        assertThat(as("eve", () -> office.the(BoardService.class).recordArrival(sitting.key(), new UserName("fay")))
+                        .refusals())
+                .extracting(Refusal::words)
+                .containsExactly("Fay Alden is recorded as present in session 1 already.");
+        assertThat(as("eve", () -> floor(sitting, "eve").getElement().getTextRecursively()))
+                .contains("Still to vote: eve and Fay Alden.");
     }
 
     @OnADatabase

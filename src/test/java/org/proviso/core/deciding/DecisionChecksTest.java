@@ -133,6 +133,51 @@ class DecisionChecksTest {
         assertThat(DecisionChecks.ownActs(DecisionOutcome.COUNT_IN_PART, acts)).isEmpty();
     }
 
+    /** What the rules reject or count less of, and what a record says was voted already. */
+    @ParameterizedTest
+    @CsvSource({
+        "count, registration=late, no_reference departure_without_reason",
+        "count_in_part, registration=late, no_reference departure_without_reason",
+        "count, mail_ballots=accepted, no_reference departure_without_reason",
+        "count, identity=confirmed, ''",
+        "count, identification=unknown, departure_without_reason"
+    })
+    void counts_against_the_rules_only_on_a_place_in_the_law(String as, String facts, String refusals) {
+        DecisionParticipants nobody = new DecisionParticipants(null, null, Set.of());
+        assertThat(codes(all(as, facts, new Grounds(List.of(), " ", ""), nobody)))
+                .isEqualTo(refusals);
+        assertThat(all(as, facts, new Grounds(List.of(), "5.6", "The clerk erred."), nobody))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "count, REJECT, true",
+        "count, COUNT_IN_PART, true",
+        "count, SENT_ON, true",
+        "count_in_part, REJECT, true",
+        "count_in_part, COUNT_IN_PART, false",
+        "count_in_part, COUNT, false",
+        "count, COUNT, false",
+        "count, RESEARCH, false",
+        "reject, COUNT, false"
+    })
+    void goes_against_the_rules_where_it_counts_more_than_they_do(String as, Recommendation said, boolean against) {
+        assertThat(CountAgainstRules.of(as(as), said, false).isPresent()).isEqualTo(against);
+        assertThat(CountAgainstRules.of(as(as), said, true).isPresent())
+                .as("known to have voted")
+                .isEqualTo(!as.equals("reject"));
+    }
+
+    @Test
+    void says_what_it_goes_against() {
+        assertThat(new CountAgainstRules(Recommendation.REJECT, true).words())
+                .isEqualTo("This goes against the rules' answer, which is: reject. Records show that the voter already"
+                        + " voted.");
+        assertThat(new CountAgainstRules(Recommendation.COUNT, true).words())
+                .isEqualTo("Records show that the voter already voted.");
+    }
+
     @Test
     void names_whose_hands_it_passed_twice() {
         assertThat(DecisionChecks.ownActs(

@@ -21,7 +21,7 @@ class ProceduralVoteTest {
         List<BodyVote> polls = Stream.of(bodies)
                 .map(votes -> new BodyVote(board.body, board.present, Map.of(), SmallBoard.cast(votes)))
                 .toList();
-        return ProceduralVote.voteResult("table", envelopes, polls);
+        return ProceduralVote.voteResult("table", envelopes, polls, board.pack.resolved());
     }
 
     @ParameterizedTest
@@ -47,8 +47,11 @@ class ProceduralVoteTest {
     @Test
     void a_vote_that_does_not_stand_is_refused_as_any_other() {
         assertThat(votes(Set.of(new EnvelopeNumber("1")), "yes yes -"))
-                .isEqualTo(
-                        new VoteResult.Refused(Refusal.of(Refusal.Why.VOTE_MISSING, "No vote is recorded for cal.")));
+                .isInstanceOfSatisfying(
+                        VoteResult.Refused.class,
+                        refused -> assertThat(refused.refusal())
+                                .returns(Refusal.Why.VOTE_MISSING, Refusal::why)
+                                .returns("No vote is recorded for cal.", Refusal::words));
         assertThat(votes(Set.of(), "yes yes yes")).isInstanceOf(VoteResult.Refused.class);
     }
 }

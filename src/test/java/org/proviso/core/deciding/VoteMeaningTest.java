@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.rules.InformationRules;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rules;
 
@@ -35,9 +36,12 @@ class VoteMeaningTest {
     @ParameterizedTest
     @CsvSource({
         "reject, yes yes no, carried: reject",
-        "reject, yes abstains abstains, carried: reject",
+        "reject, yes abstains abstains, failed: stays open",
+        "reject, yes yes abstains, carried: reject",
+        "reject, yes yes recused, carried: reject",
         "reject, yes no no, failed: stays open",
         "reject, yes no abstains, tied: count",
+        "count, yes abstains abstains, carried: count",
         "count, yes yes no, carried: count",
         "count, yes no abstains, tied: count",
         "count, no no yes, failed: stays open",
@@ -45,9 +49,39 @@ class VoteMeaningTest {
         "count_in_part, yes no abstains, tied: count in part",
         "count_in_part, no no abstains, failed: stays open"
     })
-    void decides_by_majority_of_the_votes_cast(String asks, String votes, String result) {
+    void rejects_by_majority_of_the_members_and_counts_by_majority_of_the_votes_cast(
+            String asks, String votes, String result) {
         board.asks(asks).rules("board", "majority", "count", "stays_open");
         assertThat(board.comesTo(votes)).isEqualTo(result);
+    }
+
+    /** Whoever names in the pack or in a county ruling of what it is a majority has that. */
+    @ParameterizedTest
+    @CsvSource({
+        "reject, majority_of_votes_cast, yes abstains abstains, carried: reject",
+        "reject, majority_of_members, yes abstains abstains, failed: stays open",
+        "count, majority_of_votes_cast, yes abstains abstains, carried: count",
+        "count, majority_of_members, yes abstains abstains, failed: stays open",
+        "count, unanimous, yes yes no, failed: stays open"
+    })
+    void takes_the_majority_that_the_pack_names(String asks, String needed, String votes, String result) {
+        board.asks(asks).rules("board", "majority", "count", "stays_open");
+        board.pack.word(asks.equals("reject") ? Rules.VOTE_TO_REJECT : InformationRules.VOTE_TO_COUNT, needed);
+        assertThat(board.comesTo(votes)).isEqualTo(result);
+    }
+
+    @Test
+    void says_what_was_needed_where_more_said_yes_than_no() {
+        board.rules("board", "majority", "count", "stays_open");
+        assertThat(((VoteResult.Stands) board.votes("yes abstains abstains")).words())
+                .isEqualTo("The motion to reject failed, 1 to 0 (needed: 2 of 3 members): stays open.");
+    }
+
+    @Test
+    void rejects_by_a_failed_motion_to_count_only_with_a_majority_of_the_members() {
+        board.asks("count").rules("board", "majority", "stays_open", "reject");
+        assertThat(board.comesTo("no abstains abstains")).isEqualTo("failed: stays open");
+        assertThat(board.comesTo("no no abstains")).isEqualTo("failed: reject");
     }
 
     @ParameterizedTest

@@ -21,6 +21,17 @@ class ResolvedPackTest {
         assertThat(ChangedPack.of("example").resolved().hash()).isEqualTo(EXAMPLE.hash());
     }
 
+    /** Assessments were kept under this one: a rule that joins the vocabulary leaves the hash of a silent pack alone. */
+    @Test
+    void keeps_its_hash_when_the_vocabulary_grows() {
+        assertThat(EXAMPLE.hash()).isEqualTo("449451b250c95ac1e19e74aba67ef40f7db1b9ea534c505033ff7be9b44a248b");
+        assertThat(ChangedPack.of("example")
+                        .with(StateRules.QUORUM_COUNTS_RECUSED, new RuleValue.Flag(false))
+                        .resolved()
+                        .hash())
+                .isNotEqualTo(EXAMPLE.hash());
+    }
+
     @Test
     void has_another_hash_with_another_value_basis_ruling_or_date() {
         List<String> hashes = List.of(

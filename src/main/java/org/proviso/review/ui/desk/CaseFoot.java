@@ -170,7 +170,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                "Link confirmed. " + RecommendedProposal.done(desk.number(), DecisionOutcome.COUNT),
+                "Link confirmed. " + RecommendedProposal.done(desk.number(), DecisionOutcome.COUNT, false),
                 seen -> desk.acts()
                         .clear()
                         .confirmAndPropose(new ConfirmLink(seen.key(), seen.version(), voterId, "")));
@@ -192,7 +192,7 @@ final class CaseFoot extends Div {
         desk.lastAct(
                 pressed,
                 problem,
-                RecommendedProposal.done(desk.number(), as),
+                RecommendedProposal.done(desk.number(), as, as != DecisionOutcome.COUNT),
                 seen -> desk.acts()
                         .proposals()
                         .propose(RecommendedProposal.of(

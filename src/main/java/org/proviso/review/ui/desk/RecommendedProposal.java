@@ -54,8 +54,8 @@ final class RecommendedProposal {
     }
 
     /** The message after it is recorded. */
-    static String done(EnvelopeNumber envelopeNo, DecisionOutcome as) {
-        String then = as == DecisionOutcome.COUNT ? "It goes to the decider." : "Second review is next.";
+    static String done(EnvelopeNumber envelopeNo, DecisionOutcome as, boolean secondReviewIsNext) {
+        String then = !secondReviewIsNext ? "It goes to the decider." : "Second review is next.";
         return "Envelope " + envelopeNo + " proposed: " + as.words() + ". " + then;
     }
 

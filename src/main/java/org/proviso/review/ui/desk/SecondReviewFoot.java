@@ -5,6 +5,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.Optional;
+import java.util.Set;
+import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.review.CaseState;
 import org.proviso.review.file.ProposalDetails;
 import org.proviso.ui.UsDates;
@@ -25,6 +27,16 @@ final class SecondReviewFoot extends Div {
             return;
         }
         add(says(proposed.get()));
+        CountAgainstRules.of(
+                        proposed.get().proposal().as(),
+                        Set.of(),
+                        desk.file().report().settled())
+                .ifPresent(rules -> {
+                    String reference = proposed.get().proposal().grounds().legalReference();
+                    Paragraph warning = new Paragraph(rules.words() + " Legal reference given: " + reference + ".");
+                    warning.addClassName("warn");
+                    add(warning);
+                });
         Div acts = new Div();
         acts.addClassName("acts");
         if (proposed.get().yours()) {
