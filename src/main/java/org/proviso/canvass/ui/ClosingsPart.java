@@ -139,7 +139,7 @@ final class ClosingsPart extends HtmlContainer {
         try {
             done(act.apply(election.id()));
         } catch (NotPermittedException | OptimisticLockingFailureException e) {
-            MessageLine.refused(e.getMessage());
+            MessageLine.refused("Not done. " + e.getMessage());
         }
     }
 

@@ -50,7 +50,7 @@ class RecordedFacts {
 
     /**
      * Everything recorded of each of these cases, by envelope number, the newest last; moments are local to the county. What
-     * a search found holds until a record of the roll is confirmed: from then on the record itself tells.
+     * a search found holds until a record of the roll is confirmed, or a newer roll names a voter who may be the one.
      */
     Map<EnvelopeNumber, List<RecordedFact>> of(
             ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, ZoneId county) {
@@ -61,11 +61,11 @@ class RecordedFacts {
         Map<EnvelopeNumber, List<RecordedFact>> all = new HashMap<>();
         for (EnvelopeNumber number : envelopeNos) {
             List<RecordedFact> recorded = new ArrayList<>();
-            boolean onTheRoll = Optional.ofNullable(linked.get(number))
-                    .filter(link -> link.identity() == VoterIdentityFact.CONFIRMED)
+            boolean offTheRoll = Optional.ofNullable(linked.get(number))
+                    .filter(link -> link.identity() == VoterIdentityFact.NOT_ON_ROLL)
                     .isPresent();
             for (SearchStore.RecordedSearch search : searched.getOrDefault(number, List.of())) {
-                if (!onTheRoll && search.found().registration() != null) {
+                if (offTheRoll && search.found().registration() != null) {
                     recorded.add(new RecordedFact(
                             Fact.REGISTRATION, Set.of(search.found().registration()), searched(search, county)));
                 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.VoterId;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.review.CaseStore;
 import org.proviso.review.facts.LinkStore;
@@ -66,18 +68,33 @@ class AffectedCases {
         return both;
     }
 
-    /** Cases whose voter nobody has settled yet are matched to the newer roll where it may concern them. */
+    /**
+     * Cases whose voter nobody has settled yet are matched to the newer roll where it may concern them; so are those of whom a
+     * search found nobody, for a newer roll helps the voter too.
+     */
     private Map<EnvelopeKey, List<String>> matchAgain(ElectionId electionId, StagedList staged) {
         Map<EnvelopeNumber, Link> before = new LinkedHashMap<>(links.all(electionId));
-        before.values().removeIf(Link::isSettled);
+        before.values().removeIf(link -> link.identity() == VoterIdentityFact.CONFIRMED);
         int snapshot = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
         Map<EnvelopeKey, List<String>> matched = new TreeMap<>();
         matches.changed(electionId, staged, before).forEach((number, link) -> {
             EnvelopeKey key = new EnvelopeKey(electionId, number);
+            Link was = Objects.requireNonNull(before.get(number), "only envelopes with a link are matched again");
+            if (was.isSettled() && !isNewTo(key, link)) {
+                return;
+            }
             links.insert(key, link, snapshot, null, "");
             matched.put(
                     key, List.of("matched to the newer roll: " + link.identity().meaning()));
         });
         return matched;
+    }
+
+    /** Whether the newer roll names one voter who was not before whoever searched and found nobody. */
+    private boolean isNewTo(EnvelopeKey key, Link link) {
+        return link.voterId() != null
+                && links.presumed(key)
+                        .filter(presumed -> link.voterId().equals(presumed.voterId()))
+                        .isEmpty();
     }
 }

@@ -65,13 +65,17 @@ class CaseReplayStore {
         return rows;
     }
 
-    /** Envelopes that were matched again although a person had settled who the voter is. */
+    /**
+     * Envelopes that were matched again although a person had confirmed who the voter is; where a search had found nobody, a
+     * newer roll may name one.
+     */
     List<String> matchedAfterSettled(ElectionId electionId) {
         return jdbc.sql("""
                         select distinct later.envelope_no from link later
                         join link settled on settled.election_id = later.election_id
                             and settled.envelope_no = later.envelope_no and settled.link_no < later.link_no
                         where later.election_id = ? and later.linked_by is null and settled.linked_by is not null
+                            and settled.identity = 'confirmed'
                         order by 1""").param(electionId).query(String.class).list();
     }
 

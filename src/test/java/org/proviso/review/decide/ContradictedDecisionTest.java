@@ -7,7 +7,11 @@ import static org.proviso.core.act.ActResults.field;
 import static org.proviso.core.act.ActResults.why;
 import static org.proviso.journey.Office.as;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -49,9 +53,22 @@ import org.proviso.release.BatchChangeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.NewerRollFile;
+import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.ProposalService;
+import org.proviso.review.acts.RecordSearch;
+import org.proviso.review.acts.SearchService;
+import org.proviso.review.facts.OffRollReason;
+import org.proviso.review.facts.SearchFound;
+import org.proviso.review.facts.SearchPlace;
+import org.proviso.review.news.CaseEventListenerTest;
+import org.proviso.review.news.NewListResult;
+import org.proviso.review.news.NewerFileService;
 import org.proviso.review.replay.CaseReplay;
+import org.proviso.roll.RollMatches;
+import org.proviso.roll.SnapshotKind;
 
 /** A newer list says that a voter whose envelope is decided has voted: nobody is counted twice unseen, nobody is lost. */
 class ContradictedDecisionTest {
@@ -356,5 +373,74 @@ class ContradictedDecisionTest {
                                 List.of(),
                                 "",
                                 because)));
+    }
+
+    @OnBothDatabases
+    void a_voter_rejected_as_not_registered_whom_a_newer_roll_has_is_judged_again(TestOffice services)
+            throws IOException {
+        Primary primary = Primary.loaded(services);
+        EnvelopeKey key = primary.envelope("in_order");
+        VoterId voter = new VoterId(primary.truth(key).voterId());
+        services.the(RollMatches.class).prepare(ELECTION);
+        roll(services, new NewerRollFile().remove(voter));
+        primary.at(3, 10, 0);
+        EnvelopeCase taken = primary.taken(key, new UserName("ada"));
+        accepted(as(
+                "ada",
+                () -> services.the(SearchService.class)
+                        .record(new RecordSearch(
+                                key,
+                                taken.version(),
+                                EnumSet.allOf(SearchPlace.class),
+                                SearchFound.NOTHING,
+                                OffRollReason.NOT_ON_THE_ROLL,
+                                null,
+                                ""))));
+        accepted(as(
+                "ada",
+                () -> services.the(ProposalService.class)
+                        .propose(new ProposeOutcome(
+                                key,
+                                primary.now(key).version(),
+                                DecisionOutcome.REJECT,
+                                List.of(Reason.NOT_REGISTERED),
+                                "Example Election Code (invented) 2.1 (2020)",
+                                ""))));
+        accepted(as(
+                "ben",
+                () -> services.the(ProposalService.class)
+                        .secondReview(key, primary.now(key).version(), true, "")));
+        CaseEventListenerTest.decide(
+                primary,
+                key,
+                DecisionOutcome.REJECT,
+                List.of(Reason.NOT_REGISTERED),
+                "Example Election Code (invented) 2.1 (2020)");
+        Decided decided = new Decided(primary, services);
+        assertThat(decided.open()).isEmpty();
+        roll(services, new NewerRollFile());
+        assertThat(decided.open()).singleElement().satisfies(found -> {
+            assertThat(found.key()).isEqualTo(key);
+            assertThat(found.decidedAs()).isEqualTo(DecisionOutcome.REJECT);
+            assertThat(found.says()).isNotEqualTo(Recommendation.REJECT);
+            assertThat(found.because()).contains("newer roll");
+        });
+        accepted(as(
+                "eve",
+                () -> services.the(DecidedCaseService.class)
+                        .reopen(key, primary.now(key).version(), "The voter is on the newer roll.")));
+        decided.replaysWhole();
+    }
+
+    private static void roll(TestOffice services, NewerRollFile newer) throws IOException {
+        Path folder = Files.createTempDirectory("roll");
+        Path file = newer.in(folder);
+        NewerFileService files = services.the(NewerFileService.class);
+        NewListResult brought = as("carl", () -> files.load(ELECTION, SnapshotKind.ROLL, file));
+        if (brought instanceof NewListResult.WaitsForSecond waits) {
+            as("dora", () -> files.confirm(ELECTION, waits.snapshotNo()));
+        }
+        Files.delete(file);
+        Files.delete(folder);
     }
 }
