@@ -94,9 +94,7 @@ final class MotionSheet {
         Runnable fields = () -> {
             MotionKind chosen = Objects.requireNonNull(kind.getValue());
             Optional<CountAgainstRules> rules = against(line, chosen);
-            against.setText(rules.map(it -> it.words() + " It needs a legal reference and a reason.")
-                    .orElse(""));
-            against.setVisible(rules.isPresent());
+            warn(against, rules);
             reasons.setVisible(chosen == MotionKind.REJECT || chosen == MotionKind.COUNT_IN_PART);
             // contests that the rules do not count are against them too; that is seen only when they are chosen
             reference.setVisible(reasons.isVisible() || rules.isPresent());
@@ -122,6 +120,12 @@ final class MotionSheet {
         sheet[0].with("The rules recommend: " + line.now().words() + ".")
                 .with(kind, against, reasons, contests, reference, because)
                 .open();
+    }
+
+    private static void warn(Paragraph against, Optional<CountAgainstRules> rules) {
+        against.setText(rules.map(it -> it.words() + " It needs a legal reference and a reason.")
+                .orElse(""));
+        against.setVisible(rules.isPresent());
     }
 
     private static Optional<CountAgainstRules> against(EnvelopeSummary line, MotionKind chosen) {
