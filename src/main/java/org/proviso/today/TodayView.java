@@ -53,8 +53,7 @@ public final class TodayView extends Composite<Div> {
     private void show(ElectionLine election) {
         LocalDateTime now = workplace.now();
         CaseCounts tally = tallies.of(election.id());
-        Div work =
-                new Div(head(now, tally), outcomes(tally), new WaitingWorkPart(waiting.of(election.id(), tally, now)));
+        Div work = new Div(head(now, tally), outcomes(tally), new WaitingWorkPart(waiting.of(election, tally, now)));
         Div side = new Div(
                 new UpcomingDatesPart(clocks.ahead(election.id(), now), now),
                 new OutOfBalancePart(sums.of(election.id())));

@@ -2,6 +2,7 @@ package org.proviso.today;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
@@ -15,8 +16,11 @@ import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.decide.FollowUpService;
+import org.proviso.review.news.NewerFileService;
+import org.proviso.review.news.UnconfirmedList;
 import org.proviso.review.queue.CaseCounts;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.frame.ElectionLine;
 import org.springframework.stereotype.Component;
 
 /** What waits for the signed-in person, in the order of the work, limited to their roles. */
@@ -30,6 +34,7 @@ class WaitingWorkList {
     private final ReleaseService release;
     private final BoardService board;
     private final FollowUpService followUps;
+    private final NewerFileService lists;
     private final UpcomingDates clocks;
 
     WaitingWorkList(
@@ -40,6 +45,7 @@ class WaitingWorkList {
             ReleaseService release,
             BoardService board,
             FollowUpService followUps,
+            NewerFileService lists,
             UpcomingDates clocks) {
         this.access = access;
         this.keying = keying;
@@ -48,10 +54,12 @@ class WaitingWorkList {
         this.release = release;
         this.board = board;
         this.followUps = followUps;
+        this.lists = lists;
         this.clocks = clocks;
     }
 
-    List<WaitingWork> of(ElectionId electionId, CaseCounts tally, LocalDateTime now) {
+    List<WaitingWork> of(ElectionLine election, CaseCounts tally, LocalDateTime now) {
+        ElectionId electionId = election.id();
         List<WaitingWork> lines = new ArrayList<>();
         boolean towardTheBoard = access.isPermitted(Permission.PROPOSE) || access.isPermitted(Permission.VOTE);
         String by = towardTheBoard ? beforeTheBoard(electionId, now) : "";
@@ -69,6 +77,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.FOLLOW_UP)) {
             add(lines, contradicted(electionId));
+        }
+        if (access.isPermitted(Permission.LOAD_FILES)) {
+            add(lines, listsToConfirm(election));
         }
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             add(lines, toOpen(electionId));
@@ -164,6 +175,25 @@ class WaitingWorkList {
                 true,
                 "Open list",
                 "board/contradicted",
+                null);
+    }
+
+    /** A list that changes decided cases stands still until somebody else confirms it: how long it has waited is said. */
+    private WaitingWork listsToConfirm(ElectionLine election) {
+        List<UnconfirmedList> waiting = lists.waiting(election.id());
+        String since = waiting.stream()
+                .map(UnconfirmedList::broughtAt)
+                .min(Comparator.naturalOrder())
+                .map(first -> "waiting since " + UsDates.near(LocalDateTime.ofInstant(first, election.zone())))
+                .orElse("");
+        return new WaitingWork(
+                waiting.size(),
+                "Newer lists to confirm",
+                "they change decided cases; a different person confirms",
+                since,
+                true,
+                "Open Setup",
+                "set-up",
                 null);
     }
 

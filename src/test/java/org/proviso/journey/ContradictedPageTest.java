@@ -22,7 +22,10 @@ class ContradictedPageTest {
         EnvelopeKey key = primary.envelope("mail_surrendered");
         PagesOffice.free(key.envelopeNo().value());
         new Deciding(primary).settled(key);
-        new NewerMailList(primary).accepted(key).inUse();
+        NewerMailList newer = new NewerMailList(primary).accepted(key);
+        newer.brought();
+        pages.on("", "dora", () -> assertThat(said()).contains("Newer lists to confirm", "waiting since"));
+        newer.inUse();
         pages.on("", "eve", () -> assertThat(said()).contains("Decisions contradicted by newer records"));
         pages.on("board/contradicted", "eve", () -> {
             assertThat(said())
