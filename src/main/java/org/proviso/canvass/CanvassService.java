@@ -2,7 +2,6 @@ package org.proviso.canvass;
 
 import jakarta.validation.Valid;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -34,6 +33,7 @@ public class CanvassService {
     public static final String COUNTY = "The county";
 
     private final CanvassFigureCollector book;
+    private final ClosingChecks closing;
     private final FigureStore figures;
     private final ElectionService elections;
     private final AccessService access;
@@ -42,12 +42,14 @@ public class CanvassService {
 
     CanvassService(
             CanvassFigureCollector book,
+            ClosingChecks closing,
             FigureStore figures,
             ElectionService elections,
             AccessService access,
             LedgerService ledger,
             ActDoor door) {
         this.book = book;
+        this.closing = closing;
         this.figures = figures;
         this.elections = elections;
         this.access = access;
@@ -122,6 +124,13 @@ public class CanvassService {
         return new DailyFigures(now, fallen);
     }
 
+    /** What is missing until the election can be closed: what {@link #closeElection} refuses for, and the work behind it. */
+    @Transactional(readOnly = true)
+    public ClosingReport missing(ElectionId electionId) {
+        access.demand(Permission.CLOSE_ELECTION);
+        return closing.report(electionId);
+    }
+
     /**
      * Closes the election, if every identity holds to the last envelope; otherwise says what does not. What is new is
      * the ledger's head, whose hash is printed on the certificate.
@@ -141,8 +150,7 @@ public class CanvassService {
     }
 
     private List<Refusal> outOfBalance(ElectionId electionId) {
-        return balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
-                .filter(balance -> !(balance instanceof BalanceResult.Holds))
+        return closing.open(electionId).stream()
                 .map(balance -> Refusal.of(Why.OUT_OF_BALANCE, balance.words()))
                 .toList();
     }

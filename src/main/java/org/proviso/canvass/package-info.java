@@ -13,6 +13,7 @@
             "review",
             "review :: assess",
             "review :: decide",
+            "review :: news",
             "review :: replay",
             "board",
             "board :: record",

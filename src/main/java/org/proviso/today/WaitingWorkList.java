@@ -3,11 +3,15 @@ package org.proviso.today;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
+import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.ClosingLine;
 import org.proviso.core.ElectionId;
+import org.proviso.election.ElectionService;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
@@ -27,6 +31,8 @@ class WaitingWorkList {
     private final ReleaseService release;
     private final BoardService board;
     private final UpcomingDates clocks;
+    private final CanvassService canvass;
+    private final ElectionService elections;
 
     WaitingWorkList(
             AccessService access,
@@ -34,13 +40,17 @@ class WaitingWorkList {
             NoticeService notices,
             ReleaseService release,
             BoardService board,
-            UpcomingDates clocks) {
+            UpcomingDates clocks,
+            CanvassService canvass,
+            ElectionService elections) {
         this.access = access;
         this.keying = keying;
         this.notices = notices;
         this.release = release;
         this.board = board;
         this.clocks = clocks;
+        this.canvass = canvass;
+        this.elections = elections;
     }
 
     List<WaitingWork> of(ElectionId electionId, CaseCounts tally, LocalDateTime now) {
@@ -63,6 +73,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.PRINT_CURE_LETTERS)) {
             add(lines, notices(electionId));
+        }
+        if (access.isPermitted(Permission.CLOSE_ELECTION) && !elections.isClosed(electionId)) {
+            add(lines, closing(electionId));
         }
         return lines;
     }
@@ -143,6 +156,19 @@ class WaitingWorkList {
                 due.overdue() > 0,
                 "Open Notices",
                 "notices",
+                null);
+    }
+
+    private WaitingWork closing(ElectionId electionId) {
+        List<ClosingLine> missing = canvass.missing(electionId).missing();
+        return new WaitingWork(
+                missing.size(),
+                missing.size() == 1 ? "Step left before closing" : "Steps left before closing",
+                missing.stream().limit(2).map(ClosingLine::words).collect(Collectors.joining(", ")),
+                "",
+                false,
+                "See what is missing",
+                "canvass/closing",
                 null);
     }
 

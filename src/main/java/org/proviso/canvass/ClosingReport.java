@@ -1,0 +1,16 @@
+package org.proviso.canvass;
+
+import java.util.List;
+
+/**
+ * What is missing until the election can be closed: the identities that do not hold or cannot be checked, and the work
+ * that makes each of them hold. Without the one there is nothing of the other. {@code besides} prevents nothing, but
+ * should be known before closing.
+ */
+public record ClosingReport(List<BalanceResult> open, List<ClosingLine> missing, List<ClosingLine> besides) {
+
+    /** Whether the election can be closed. */
+    public boolean isEmpty() {
+        return open.isEmpty();
+    }
+}
