@@ -16,6 +16,7 @@ import org.proviso.election.ElectionService;
 import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeCounts;
+import org.proviso.notices.NoticeFigures;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseFigures;
 import org.proviso.release.ReleaseService;
@@ -39,6 +40,7 @@ class ClosingChecks {
     private final ReleaseService releases;
     private final ReleaseFigures batches;
     private final NoticeService notices;
+    private final NoticeFigures noticed;
     private final NewerFileService lists;
 
     ClosingChecks(
@@ -49,6 +51,7 @@ class ClosingChecks {
             ReleaseService releases,
             ReleaseFigures batches,
             NoticeService notices,
+            NoticeFigures noticed,
             NewerFileService lists) {
         this.book = book;
         this.elections = elections;
@@ -57,6 +60,7 @@ class ClosingChecks {
         this.releases = releases;
         this.batches = batches;
         this.notices = notices;
+        this.noticed = noticed;
         this.lists = lists;
     }
 
@@ -126,6 +130,10 @@ class ClosingChecks {
         List<ClosingLine> lines = new ArrayList<>();
         lines.add(new ClosingLine(ClosingStep.HELD, held.size(), List.of()));
         lines.add(new ClosingLine(ClosingStep.ASK_LETTER, told.askEnvelopesNotSent(), List.of()));
+        List<String> untold = noticed.rejectedUntold(electionId).stream()
+                .map(EnvelopeNumber::value)
+                .toList();
+        lines.add(new ClosingLine(ClosingStep.NOT_TOLD, untold.size(), untold));
         lines.add(new ClosingLine(ClosingStep.OUTCOME_LETTER, told.outcomesNotSent(), List.of()));
         lines.add(new ClosingLine(ClosingStep.LIST, lists.waiting(electionId).size(), List.of()));
         return lines.stream().filter(line -> line.number() > 0).toList();

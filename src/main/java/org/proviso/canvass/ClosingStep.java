@@ -23,6 +23,10 @@ public enum ClosingStep implements Code {
 
     HELD("undecided envelope held by a court", "undecided envelopes held by a court", Desk.COURT_ORDERS),
     ASK_LETTER("cure notice not sent", "cure notices not sent", Desk.ASK_LETTERS),
+    NOT_TOLD(
+            "rejected envelope whose voter was not told what to provide",
+            "rejected envelopes whose voters were not told what to provide",
+            Desk.DECIDER),
     OUTCOME_LETTER("outcome notice not sent", "outcome notices not sent", Desk.OUTCOME_LETTERS),
     LIST("newer list waiting for a second person", "newer lists waiting for a second person", Desk.LISTS);
 
