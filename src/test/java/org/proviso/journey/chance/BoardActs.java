@@ -184,15 +184,22 @@ final class BoardActs {
                 return Optional.empty();
             }
             AgendaLine line = pick(random, agenda);
-            Attempt.Version version = seen(random, line.item().version());
-            return Optional.of(Attempt.of(
-                            somebody(random, Permission.PULL_OUT),
-                            Permission.PULL_OUT,
-                            "pulls " + line.item().envelopeNo() + " out of its group",
-                            () -> office.the(AgendaService.class)
-                                    .removeFromGroup(session.key(), line.item().envelopeNo(), version.number()))
-                    .with(version));
+            return Optional.of(pulledOut(
+                    somebody(random, Permission.PULL_OUT),
+                    session.key(),
+                    line,
+                    seen(random, line.item().version())));
         });
+    }
+
+    Attempt<?> pulledOut(String who, SessionKey session, AgendaLine line, Attempt.Version version) {
+        return Attempt.of(
+                        who,
+                        Permission.PULL_OUT,
+                        "pulls " + line.item().envelopeNo() + " out of its group",
+                        () -> office.the(AgendaService.class)
+                                .removeFromGroup(session, line.item().envelopeNo(), version.number()))
+                .with(version);
     }
 
     /** What is still to be voted on, in its groups. */

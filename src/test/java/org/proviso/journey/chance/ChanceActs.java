@@ -50,6 +50,8 @@ final class ChanceActs {
         often(2, review::take);
         often(1, review::giveBack);
         often(2, review::link);
+        often(2, review::linkTwice);
+        often(4, review::countTwice);
         often(1, review::clear);
         often(1, review::search);
         often(2, review::answer);
@@ -66,7 +68,7 @@ final class ChanceActs {
     }
 
     private void board() {
-        often(16, sensible::forTheBoard);
+        often(50, sensible::forTheBoard);
         often(1, board::call);
         often(1, board::open);
         often(1, board::arrive);
@@ -88,6 +90,7 @@ final class ChanceActs {
     }
 
     private void release() {
+        often(12, sensible::forRelease);
         often(1, release::othersDone);
         often(3, release::make);
         often(3, release::begin);

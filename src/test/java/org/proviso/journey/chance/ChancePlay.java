@@ -45,8 +45,8 @@ public final class ChancePlay {
                         Fewest.of(office, election, moves, result, SHRINKING).told(seed));
             }
             System.out.printf(
-                    "seed %d: %d plays, %s, %d wrong (%d s)%n",
-                    seed, plays, counts, wrong, (System.nanoTime() - start) / 1_000_000_000);
+                    "seed %d: %s before the robot; %d plays, %s, %d wrong (%d s)%n",
+                    seed, result.before(), plays, counts, wrong, (System.nanoTime() - start) / 1_000_000_000);
             seed++;
         } while (System.nanoTime() < end);
         System.exit(wrong == 0 ? 0 : 1);

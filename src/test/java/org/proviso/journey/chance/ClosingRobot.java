@@ -13,12 +13,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
+import org.proviso.board.SessionKey;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassPlace;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.ClosingLine;
 import org.proviso.canvass.ClosingReport;
+import org.proviso.canvass.ClosingStep;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.PlaceFigures;
 import org.proviso.core.CourtOrder;
@@ -150,9 +152,11 @@ final class ClosingRobot {
         acts.board.sessions().forEach(session -> {
             Optional<BoardMotion> pending = acts.board.pending(session.key());
             if (pending.isPresent()) {
-                notToday.addAll(pending.get().putNos());
+                List<EnvelopeNumber> about = play.refusedFor();
                 play.perform(acts.board.withdrawn(
                         "eve", pending.get(), new Version(pending.get().version(), false)));
+                notToday.addAll(about.isEmpty() ? pending.get().putNos() : about);
+                pullOut(session.key(), about);
             } else {
                 acts.board.groups(session.key()).stream()
                         .filter(group -> group.stream()
@@ -162,6 +166,14 @@ final class ClosingRobot {
                                 group.forEach(line -> notToday.add(line.item().envelopeNo())));
             }
         });
+    }
+
+    private void pullOut(SessionKey session, List<EnvelopeNumber> some) {
+        acts.board.agenda(session).stream()
+                .filter(line ->
+                        some.contains(line.item().envelopeNo()) && !line.item().standsAlone())
+                .forEach(line -> play.perform(acts.board.pulledOut(
+                        "eve", session, line, new Version(line.item().version(), false))));
     }
 
     private void closeSessions() {
@@ -317,12 +329,18 @@ final class ClosingRobot {
             case STOCK, ISSUED_ARRIVED, SENT_BACK_ARRIVED -> arrivals(place, figures);
             case TABULATOR -> note(place, Figure.TABULATED, really(place, Figure.TABULATED));
             case CREDIT -> note(place, Figure.CREDITED, really(place, Figure.CREDITED));
-            case NOTHING_PENDING -> {
-                if (place.isCounty() || number(figures, Figure.PENDING) < number(figures, Figure.HELD_BY_LAW)) {
-                    note(place, Figure.HELD_BY_LAW, number(figures, Figure.PENDING));
-                }
-            }
+            case NOTHING_PENDING -> heldByLaw(place, figures);
             default -> play.note("nothing to be done about: " + differs.words());
+        }
+    }
+
+    /** Where nobody has anything left to decide, what is undecided is what must be held. */
+    private void heldByLaw(CanvassPlace place, PlaceFigures figures) {
+        boolean nothingLeft = report().missing().stream()
+                .noneMatch(line -> line.step().compareTo(ClosingStep.KEY) >= 0
+                        && line.step().compareTo(ClosingStep.DECIDE) <= 0);
+        if (nothingLeft) {
+            note(place, Figure.HELD_BY_LAW, number(figures, Figure.PENDING));
         }
     }
 

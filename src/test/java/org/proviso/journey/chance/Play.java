@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.NotPermittedException;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
+import org.proviso.core.act.Refusal;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Office;
+import org.proviso.review.CaseState;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
@@ -34,7 +38,7 @@ final class Play {
         WRONG
     }
 
-    /** A play that is over: what people did, how often it ended how, and what was wrong (null where nothing was). */
+    /** A play that is over: what people did, how often it ended how, where the cases stood before the robot, and what was wrong (null where nothing was). */
     record Result(
             List<String> story,
             Map<Ended, Integer> counts,
@@ -50,6 +54,8 @@ final class Play {
     private final Invariants invariants;
     private final List<String> story = new ArrayList<>();
     private final Map<Ended, Integer> counts = new EnumMap<>(Ended.class);
+    private List<Refusal> refusals = List.of();
+    private Map<CaseState, Integer> before = Map.of();
     private @Nullable String wrong;
 
     private Play(ChanceOffice office) {
@@ -71,7 +77,7 @@ final class Play {
     static Result of(TestOffice services, SmallElection election, List<Move> moves) {
         Play play = new Play(ChanceOffice.opened(services, election));
         play.play(moves);
-        return new Result(List.copyOf(play.story), Map.copyOf(play.counts), play.wrong);
+        return new Result(List.copyOf(play.story), Map.copyOf(play.counts), play.before, play.wrong);
     }
 
     private void play(List<Move> moves) {
@@ -90,6 +96,7 @@ final class Play {
             }
         }
         check(invariants.atTheEnd());
+        before = office.states();
         if (wrong == null) {
             new ClosingRobot(office, acts, this).close();
         }
@@ -111,6 +118,7 @@ final class Play {
     private <T> Ended attempted(Attempt<T> attempt, boolean permitted) {
         try {
             ActResult<T> result = Office.as(attempt.who(), attempt.act());
+            refusals = result.refusals();
             story.set(
                     story.size() - 1,
                     story.get(story.size() - 1)
@@ -167,6 +175,13 @@ final class Play {
             wrong = words;
         }
         return Ended.WRONG;
+    }
+
+    /** The envelopes that the last attempt was refused for. */
+    List<EnvelopeNumber> refusedFor() {
+        return refusals.stream()
+                .flatMap(refusal -> Stream.ofNullable(refusal.about()))
+                .toList();
     }
 
     boolean isWrong() {

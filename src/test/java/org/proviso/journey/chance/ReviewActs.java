@@ -129,6 +129,33 @@ final class ReviewActs {
                 .with(version);
     }
 
+    /** A second envelope of somebody of whom there is one already. */
+    Optional<Attempt<?>> linkTwice(Random random) {
+        EnvelopeCase found = aCase(random, CaseState.IN_REVIEW);
+        return Optional.of(
+                linked(reviewer(random, found), found, seen(random, found.version()), someVoter(random), true));
+    }
+
+    /** Of two envelopes of one person, one more is proposed to count, whatever the rules say. */
+    Optional<Attempt<?>> countTwice(Random random) {
+        List<EnvelopeCase> twins = office.cases(one -> one.state() == CaseState.IN_REVIEW
+                && one.personId() != null
+                && office.cases().stream()
+                                .filter(other -> one.personId().equals(other.personId()))
+                                .count()
+                        > 1);
+        if (twins.isEmpty()) {
+            return Optional.empty();
+        }
+        EnvelopeCase found = pick(random, twins);
+        return Optional.of(proposed(
+                reviewer(random, found),
+                found,
+                seen(random, found.version()),
+                DecisionOutcome.COUNT,
+                "It must count."));
+    }
+
     /** Confirms the presumed voter and proposes to count, at once. */
     Optional<Attempt<?>> clear(Random random) {
         EnvelopeCase found = aCase(random, CaseState.IN_REVIEW);

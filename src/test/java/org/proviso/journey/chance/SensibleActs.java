@@ -29,6 +29,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.journey.Truth;
 import org.proviso.journey.chance.Attempt.Version;
+import org.proviso.release.Batch;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.assess.AssessmentService;
@@ -236,5 +237,36 @@ final class SensibleActs {
                 .findFirst()
                 .<Attempt<?>>map(member -> acts.board.voted(who, motion, member, Vote.YES))
                 .orElseGet(() -> acts.board.voteClosed(who, motion, version));
+    }
+
+    /** The next step on any batch, or a new one of whatever waits. */
+    Optional<Attempt<?>> forRelease(Random random) {
+        List<Batch> left = acts.release.batches().stream()
+                .filter(batch -> batch.handedOffAt() == null && batch.dissolvedAt() == null && batch.envelopes() > 0)
+                .toList();
+        if (left.isEmpty() || random.nextInt(6) == 0) {
+            return random.nextInt(4) == 0
+                    ? Optional.of(acts.release.othersDone(any(random, Permission.SET_GATES)))
+                    : acts.release.make(random);
+        }
+        Batch batch = pick(random, left);
+        Version version = new Version(batch.version(), false);
+        String who = any(random, Permission.OPEN_ENVELOPES);
+        if (batch.openedAt() == null) {
+            return Optional.of(
+                    batch.firstOpener() == null
+                            ? acts.release.begun(who, batch, version)
+                            : acts.release.opened(who, batch, version, 0));
+        }
+        return acts.release.sheets(batch).stream()
+                .filter(sheet -> sheet.remadeAt() == null)
+                .findFirst()
+                .<Attempt<?>>map(sheet -> {
+                    Version seen = new Version(sheet.version(), false);
+                    return sheet.firstCopier() == null
+                            ? acts.release.copied(who, sheet, seen)
+                            : acts.release.remade(who, sheet, seen);
+                })
+                .or(() -> Optional.of(acts.release.handedOff(who, batch, version, batch.ballots())));
     }
 }
