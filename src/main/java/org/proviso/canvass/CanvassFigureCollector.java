@@ -81,9 +81,10 @@ class CanvassFigureCollector {
          */
         boolean isExtended(CastEnvelope envelope) {
             Decision decision = standing.get(envelope.envelopeNo());
-            return decision != null && decision.as() != DecisionOutcome.REJECT
-                    ? decision.ballot().heldApart()
-                    : envelope.inExtendedHours();
+            if (decision == null || decision.as() == DecisionOutcome.REJECT) {
+                return envelope.inExtendedHours();
+            }
+            return decision.ballot().heldApart();
         }
 
         List<CastEnvelope> of(VotingHours hours) {

@@ -42,6 +42,7 @@ final class Play {
     record Result(
             List<String> story,
             Map<Ended, Integer> counts,
+            Map<CaseState, Integer> before,
             @Nullable String wrong) {
 
         int acts() {
