@@ -124,11 +124,14 @@ public class CanvassService {
         return new DailyFigures(now, fallen);
     }
 
-    /** What is missing until the election can be closed: what {@link #closeElection} refuses for, and the work behind it. */
+    /**
+     * What is missing until the election can be closed: what {@link #closeElection} refuses for, and the work behind it.
+     * Nothing is missing of an election that is closed.
+     */
     @Transactional(readOnly = true)
     public ClosingReport missing(ElectionId electionId) {
         access.demand(Permission.CLOSE_ELECTION);
-        return closing.report(electionId);
+        return elections.isClosed(electionId) ? ClosingReport.NOTHING : closing.report(electionId);
     }
 
     /**

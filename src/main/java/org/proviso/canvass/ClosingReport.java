@@ -9,6 +9,8 @@ import java.util.List;
  */
 public record ClosingReport(List<BalanceResult> open, List<ClosingLine> missing, List<ClosingLine> besides) {
 
+    static final ClosingReport NOTHING = new ClosingReport(List.of(), List.of(), List.of());
+
     /** Whether the election can be closed. */
     public boolean isEmpty() {
         return open.isEmpty();

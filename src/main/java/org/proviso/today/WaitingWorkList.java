@@ -11,7 +11,6 @@ import org.proviso.board.BoardSession;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.ClosingLine;
 import org.proviso.core.ElectionId;
-import org.proviso.election.ElectionService;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
@@ -32,7 +31,6 @@ class WaitingWorkList {
     private final BoardService board;
     private final UpcomingDates clocks;
     private final CanvassService canvass;
-    private final ElectionService elections;
 
     WaitingWorkList(
             AccessService access,
@@ -41,8 +39,7 @@ class WaitingWorkList {
             ReleaseService release,
             BoardService board,
             UpcomingDates clocks,
-            CanvassService canvass,
-            ElectionService elections) {
+            CanvassService canvass) {
         this.access = access;
         this.keying = keying;
         this.notices = notices;
@@ -50,7 +47,6 @@ class WaitingWorkList {
         this.board = board;
         this.clocks = clocks;
         this.canvass = canvass;
-        this.elections = elections;
     }
 
     List<WaitingWork> of(ElectionId electionId, CaseCounts tally, LocalDateTime now) {
@@ -74,7 +70,7 @@ class WaitingWorkList {
         if (access.isPermitted(Permission.PRINT_CURE_LETTERS)) {
             add(lines, notices(electionId));
         }
-        if (access.isPermitted(Permission.CLOSE_ELECTION) && !elections.isClosed(electionId)) {
+        if (access.isPermitted(Permission.CLOSE_ELECTION)) {
             add(lines, closing(electionId));
         }
         return lines;

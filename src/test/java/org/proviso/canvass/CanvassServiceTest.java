@@ -161,6 +161,9 @@ class CanvassServiceTest {
         assertThat(why(as("carl", () -> canvass.keepDailyFigures(PRIMARY, Map.of()))))
                 .isEqualTo(Why.ELECTION_CLOSED);
         assertThat(why(as("carl", () -> canvass.closeElection(PRIMARY)))).isEqualTo(Why.ELECTION_CLOSED);
+        assertThat(as("carl", () -> canvass.missing(PRIMARY)).missing())
+                .as("nothing is missing any more")
+                .isEmpty();
         assertThat(entries(office)).isEqualTo(before);
     }
 
