@@ -12,12 +12,12 @@ import org.proviso.journey.chance.Play.Ended;
 
 /**
  * Plays canvasses by chance for so many minutes, from a seed on. A command, never a test:
- * {@code ChancePlay MINUTES [SEED [ACTS]]}, from the project's folder. What is wrong in a play is printed with its seed
+ * {@code ChancePlay MINUTES [SEED [MOVES]]}, from the project's folder. What is wrong in a play is printed with its seed
  * and the fewest acts that lead to it.
  */
 public final class ChancePlay {
 
-    private static final int ACTS = 400;
+    private static final int MOVES = 400;
 
     /** Seconds for finding the fewest acts. */
     private static final int SHRINKING = Integer.getInteger("proviso.chance.shrinking", 60);
@@ -27,7 +27,7 @@ public final class ChancePlay {
     public static void main(String[] arguments) throws IOException {
         long end = System.nanoTime() + (long) (Double.parseDouble(arguments[0]) * 60e9);
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
-        int acts = arguments.length > 2 ? Integer.parseInt(arguments[2]) : ACTS;
+        int length = arguments.length > 2 ? Integer.parseInt(arguments[2]) : MOVES;
         TestOffice office = TestOffice.on(DatabaseKind.H2);
         SmallElection election = SmallElection.in(Files.createTempDirectory(Path.of("target"), "chance-"));
         Map<Ended, Integer> counts = new EnumMap<>(Ended.class);
@@ -35,7 +35,7 @@ public final class ChancePlay {
         int wrong = 0;
         long start = System.nanoTime();
         do {
-            List<Play.Move> moves = Play.moves(seed, acts);
+            List<Play.Move> moves = Play.moves(seed, length);
             Play.Result result = Play.of(office, election, moves);
             plays++;
             result.counts().forEach((ended, number) -> counts.merge(ended, number, Integer::sum));
