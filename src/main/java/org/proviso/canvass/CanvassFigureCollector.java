@@ -13,11 +13,11 @@ import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
-import org.proviso.notices.NoticeCounts;
-import org.proviso.notices.NoticeService;
+import org.proviso.notices.NoticeFigures;
 import org.proviso.release.Batch;
 import org.proviso.release.ReleaseFigures;
 import org.proviso.release.RemakeSheet;
@@ -36,7 +36,7 @@ class CanvassFigureCollector {
     private final CaseService cases;
     private final DecisionService decisions;
     private final ReleaseFigures releases;
-    private final NoticeService notices;
+    private final NoticeFigures notices;
     private final FigureStore figures;
 
     CanvassFigureCollector(
@@ -45,7 +45,7 @@ class CanvassFigureCollector {
             CaseService cases,
             DecisionService decisions,
             ReleaseFigures releases,
-            NoticeService notices,
+            NoticeFigures notices,
             FigureStore figures) {
         this.elections = elections;
         this.intake = intake;
@@ -67,11 +67,30 @@ class CanvassFigureCollector {
             List<Batch> batches,
             Map<Integer, List<RemakeSheet>> sheets,
             List<EnvelopeNumber> cureDefects,
-            NoticeCounts notices) {
+            List<EnvelopeNumber> asked,
+            List<EnvelopeNumber> outcomes) {
 
         /** Whether there are two groups of hours to tell apart. */
         boolean both() {
-            return envelopes.stream().anyMatch(CastEnvelope::inExtendedHours);
+            return envelopes.stream().anyMatch(this::isExtended);
+        }
+
+        /**
+         * A ballot that counts is kept apart, opened and handed off as its decision says; of all others the envelope's own
+         * mark is all there is.
+         */
+        boolean isExtended(CastEnvelope envelope) {
+            Decision decision = standing.get(envelope.envelopeNo());
+            if (decision == null || decision.as() == DecisionOutcome.REJECT) {
+                return envelope.inExtendedHours();
+            }
+            return decision.ballot().heldApart();
+        }
+
+        List<CastEnvelope> of(VotingHours hours) {
+            return envelopes.stream()
+                    .filter(envelope -> isExtended(envelope) == (hours == VotingHours.EXTENDED))
+                    .toList();
         }
     }
 
@@ -87,7 +106,8 @@ class CanvassFigureCollector {
                 releases.batches(electionId),
                 releases.sheets(electionId),
                 figures.cureDefects(electionId),
-                notices.counts(electionId));
+                notices.asked(electionId),
+                notices.outcomes(electionId));
         List<CanvassFigures> accounts = new ArrayList<>();
         accounts.add(accounts(VotingHours.REGULAR, entries));
         if (entries.both()) {
@@ -97,15 +117,13 @@ class CanvassFigureCollector {
     }
 
     private static CanvassFigures accounts(VotingHours hours, Entries entries) {
-        List<CastEnvelope> envelopes = entries.envelopes().stream()
-                .filter(envelope -> envelope.inExtendedHours() == (hours == VotingHours.EXTENDED))
-                .toList();
+        List<CastEnvelope> envelopes = entries.of(hours);
         EnvelopeCounter keeper = new EnvelopeCounter();
         keeper.envelopes(envelopes);
         keeper.cases(entries.cases(), entries.standing(), entries.election());
         if (hours == VotingHours.REGULAR) {
             keeper.transmittals(entries.returns().stream()
-                    .filter(transmittal -> !entries.both() || !hasExtended(transmittal, entries.envelopes()))
+                    .filter(transmittal -> !entries.both() || !hasExtended(transmittal, entries))
                     .toList());
         }
         Map<Figure, Integer> county = county(hours, numbers(envelopes), entries);
@@ -118,10 +136,9 @@ class CanvassFigureCollector {
     }
 
     /** A return counts both groups together: where there are both, a person has to tell them apart. */
-    private static boolean hasExtended(Transmittal transmittal, List<CastEnvelope> all) {
-        return all.stream()
-                .anyMatch(envelope ->
-                        envelope.inExtendedHours() && envelope.votingLocation().equals(transmittal.votingLocation()));
+    private static boolean hasExtended(Transmittal transmittal, Entries entries) {
+        return entries.of(VotingHours.EXTENDED).stream()
+                .anyMatch(envelope -> envelope.votingLocation().equals(transmittal.votingLocation()));
     }
 
     private static void note(FigureStore.NotedFigure noted, EnvelopeCounter keeper, Map<Figure, Integer> county) {
@@ -164,9 +181,9 @@ class CanvassFigureCollector {
                         .mapToInt(RemakeSheet::ballots)
                         .sum());
         county.put(Figure.CURE_DEFECTS, common(envelopes, entries.cureDefects()));
-        NoticeCounts ofHours = both ? entries.notices().ofGroup(hours == VotingHours.EXTENDED) : entries.notices();
-        county.put(Figure.ASK_NOTICES, ofHours.askEnvelopes());
-        county.put(Figure.OUTCOME_NOTICES, ofHours.outcomes());
+        county.put(Figure.ASK_NOTICES, common(envelopes, entries.asked()));
+        county.put(Figure.OUTCOME_NOTICES, (int)
+                entries.outcomes().stream().filter(envelopes::contains).count());
         return county;
     }
 

@@ -2,7 +2,6 @@ package org.proviso.canvass;
 
 import jakarta.validation.Valid;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -21,7 +20,6 @@ import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
 import org.proviso.ledger.LedgerService;
-import org.proviso.review.decide.ContradictedDecisions;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -35,28 +33,28 @@ public class CanvassService {
     public static final String COUNTY = "The county";
 
     private final CanvassFigureCollector book;
+    private final ClosingChecks closing;
     private final FigureStore figures;
     private final ClosingStore closings;
     private final ElectionService elections;
-    private final ContradictedDecisions contradicted;
     private final AccessService access;
     private final LedgerService ledger;
     private final ActDoor door;
 
     CanvassService(
             CanvassFigureCollector book,
+            ClosingChecks closing,
             FigureStore figures,
             ClosingStore closings,
             ElectionService elections,
-            ContradictedDecisions contradicted,
             AccessService access,
             LedgerService ledger,
             ActDoor door) {
         this.book = book;
+        this.closing = closing;
         this.figures = figures;
         this.closings = closings;
         this.elections = elections;
-        this.contradicted = contradicted;
         this.access = access;
         this.ledger = ledger;
         this.door = door;
@@ -130,6 +128,16 @@ public class CanvassService {
     }
 
     /**
+     * What is missing until the election can be closed: what {@link #closeElection} refuses for, and the work behind it.
+     * Nothing is missing of an election that is closed.
+     */
+    @Transactional(readOnly = true)
+    public ClosingReport missing(ElectionId electionId) {
+        access.demand(Permission.CLOSE_ELECTION);
+        return elections.isClosed(electionId) ? ClosingReport.NOTHING : closing.report(electionId);
+    }
+
+    /**
      * Closes the election, if every identity holds to the last envelope; otherwise says what does not. What is new is
      * the ledger's head, whose hash is printed on the certificate.
      */
@@ -162,7 +170,7 @@ public class CanvassService {
 
     /** Every decision that a newer record contradicts is followed up before the canvass is certified. */
     private List<Refusal> contradicted(ElectionId electionId) {
-        return contradicted.open(electionId).stream()
+        return closing.contradicted(electionId).stream()
                 .map(found -> Refusal.of(
                                 Why.CONTRADICTED,
                                 "It is " + found.wasSettled() + ", and the rules now say " + found.saysNow()
@@ -172,8 +180,7 @@ public class CanvassService {
     }
 
     private List<Refusal> outOfBalance(ElectionId electionId) {
-        return balanced(book.collect(electionId), Arrays.asList(BalanceRule.values())).stream()
-                .filter(balance -> !(balance instanceof BalanceResult.Holds))
+        return closing.open(electionId).stream()
                 .map(balance -> Refusal.of(Why.OUT_OF_BALANCE, balance.words()))
                 .toList();
     }

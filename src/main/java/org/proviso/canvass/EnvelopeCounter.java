@@ -21,6 +21,9 @@ import org.proviso.review.EnvelopeCase;
  */
 final class EnvelopeCounter {
 
+    private static final String OTHER_COUNTIES = "Other counties";
+    private static final String MAIL_BALLOT_OFFICE = "Mail-ballot office";
+
     private static final Figure[] OF_EVERY_PLACE = {
         Figure.RECEIVED,
         Figure.COUNTED,
@@ -57,7 +60,12 @@ final class EnvelopeCounter {
         if (!location.isEmpty()) {
             return location;
         }
-        return envelope.source() == Envelope.Source.OTHER_COUNTY ? "Other counties" : "Mail-ballot office";
+        return envelope.source() == Envelope.Source.OTHER_COUNTY ? OTHER_COUNTIES : MAIL_BALLOT_OFFICE;
+    }
+
+    /** Whether a place is an office that hands envelopes over and sends no return. */
+    static boolean isAnOffice(String place) {
+        return place.equals(OTHER_COUNTIES) || place.equals(MAIL_BALLOT_OFFICE);
     }
 
     void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
@@ -98,7 +106,8 @@ final class EnvelopeCounter {
         };
     }
 
-    private static boolean isHeld(EnvelopeNumber envelopeNo, Election election) {
+    /** Whether a court holds the envelope: it may stay undecided at closing. */
+    static boolean isHeld(EnvelopeNumber envelopeNo, Election election) {
         return election.orders().stream()
                 .anyMatch(order -> order.kind() == CourtOrder.Kind.HOLD && order.binds() && order.isAbout(envelopeNo));
     }

@@ -40,6 +40,11 @@ public record Notice(
         return withdrawnAt != null;
     }
 
+    /** Whether it was withdrawn at that moment or later. */
+    boolean withdrawnSince(Instant moment) {
+        return withdrawnAt != null && !withdrawnAt.isBefore(moment);
+    }
+
     public boolean isSent() {
         return sentAt != null;
     }

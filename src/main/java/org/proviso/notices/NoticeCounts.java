@@ -27,9 +27,19 @@ public record NoticeCounts(List<Line> lines) {
         return sum(Line::askEnvelopes);
     }
 
+    /** Those of them whose voters were not told everything yet. */
+    public int askEnvelopesNotSent() {
+        return sum(line -> line.askEnvelopes() - line.askEnvelopesSent());
+    }
+
     /** Notices of ballots not counted or counted in part: as many as there are such decisions. */
     public int outcomes() {
         return sum(Line::outcomes);
+    }
+
+    /** Those of them that did not go out yet. */
+    public int outcomesNotSent() {
+        return sum(line -> line.outcomes() - line.outcomesSent());
     }
 
     /** The same for one group: kept apart for court-extended hours, or all others. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
@@ -57,6 +58,23 @@ class NoticeStore {
         return jdbc.sql(SELECT + "n.withdrawn_at is null order by n.due_at, n.envelope_no, n.notice_no")
                 .param(electionId)
                 .query(Notice.class)
+                .list();
+    }
+
+    /** Asks that were withdrawn before their notices went out. */
+    List<Notice> withdrawnAsks(ElectionId electionId) {
+        return jdbc.sql(SELECT + "n.kind = ? and n.withdrawn_at is not null order by n.envelope_no, n.notice_no")
+                .params(electionId, NoticeKind.ASK)
+                .query(Notice.class)
+                .list();
+    }
+
+    /** Envelopes of which an ask ever came up, withdrawn or not. */
+    List<EnvelopeNumber> asked(ElectionId electionId) {
+        return jdbc.sql(
+                        "select distinct envelope_no from notice where election_id = ? and kind = ? order by envelope_no")
+                .params(electionId, NoticeKind.ASK)
+                .query(EnvelopeNumber.class)
                 .list();
     }
 

@@ -4,10 +4,13 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
+import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.ClosingLine;
 import org.proviso.core.ElectionId;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.intake.numbers.NumberCheckService;
@@ -36,6 +39,7 @@ class WaitingWorkList {
     private final FollowUpService followUps;
     private final NewerFileService lists;
     private final UpcomingDates clocks;
+    private final CanvassService canvass;
 
     WaitingWorkList(
             AccessService access,
@@ -46,7 +50,8 @@ class WaitingWorkList {
             BoardService board,
             FollowUpService followUps,
             NewerFileService lists,
-            UpcomingDates clocks) {
+            UpcomingDates clocks,
+            CanvassService canvass) {
         this.access = access;
         this.keying = keying;
         this.numbers = numbers;
@@ -56,6 +61,7 @@ class WaitingWorkList {
         this.followUps = followUps;
         this.lists = lists;
         this.clocks = clocks;
+        this.canvass = canvass;
     }
 
     List<WaitingWork> of(ElectionLine election, CaseCounts tally, LocalDateTime now) {
@@ -86,6 +92,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.PRINT_CURE_LETTERS)) {
             add(lines, notices(electionId));
+        }
+        if (access.isPermitted(Permission.CLOSE_ELECTION)) {
+            add(lines, closing(electionId));
         }
         return lines;
     }
@@ -213,6 +222,19 @@ class WaitingWorkList {
                 due.overdue() > 0,
                 "Open Notices",
                 "notices",
+                null);
+    }
+
+    private WaitingWork closing(ElectionId electionId) {
+        List<ClosingLine> missing = canvass.missing(electionId).missing();
+        return new WaitingWork(
+                missing.size(),
+                missing.size() == 1 ? "Step left before closing" : "Steps left before closing",
+                missing.stream().limit(2).map(ClosingLine::words).collect(Collectors.joining(", ")),
+                "",
+                false,
+                "See what is missing",
+                "canvass/closing",
                 null);
     }
 

@@ -32,6 +32,7 @@ record Screen(String name, String user, String address, Window window) {
             desk("notices", "supervisor", "/notices"),
             desk("letter", "supervisor", "/notices/letter/G-1001/1"),
             desk("canvass", "supervisor", "/canvass"),
+            desk("closing", "supervisor", "/canvass/closing"),
             desk("ledger", "supervisor", "/ledger"),
             desk("set-up", "supervisor", "/set-up"),
             desk("clock", "supervisor", "/set-up/clock"),

@@ -55,6 +55,7 @@ class PageQueriesTest {
             "",
             "review/case/P-1012",
             "canvass",
+            "canvass/closing",
             "intake",
             "review",
             "review/links",

@@ -8,9 +8,11 @@ import static org.proviso.journey.Office.as;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.ClosingLine;
 import org.proviso.canvass.Figure;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
@@ -80,6 +82,11 @@ class ScriptedCanvassTest {
                 .as("the return that is one too many is found")
                 .allSatisfy(refusal -> assertThat(refusal.why()).isEqualTo(Why.OUT_OF_BALANCE))
                 .anySatisfy(refusal -> assertThat(refusal.words()).startsWith("Birch Hall Fire Station sent back 20"));
+        assertThat(missing(canvass))
+                .extracting(ClosingLine::words)
+                .startsWith("1 voting location without its return")
+                .last()
+                .isEqualTo("1 total out of balance");
         adding.noteTheUsual(2);
         adding.lateReturn("Ansel Township Hall", canvass.receivedFrom("Ansel Township Hall"));
         adding.clearUp("Birch Hall Fire Station", 19);
@@ -90,11 +97,17 @@ class ScriptedCanvassTest {
                 .filter(decision -> decision.as() != DecisionOutcome.REJECT)
                 .count();
         adding.note(CanvassService.COUNTY, Figure.CREDITED, (int) counted, "Voter-credit list.");
+        assertThat(missing(canvass)).isEmpty();
         CanvassService figures = canvass.office().the(CanvassService.class);
         assertThat(accepted(as("carl", () -> figures.keepDailyFigures(new ElectionId(Canvass.ID), Map.of()))))
                 .isEmpty();
         assertThat(accepted(adding.close())).isEqualTo(head(canvass));
         assertThat(why(adding.close())).as("it is closed once").isEqualTo(Why.ELECTION_CLOSED);
+    }
+
+    private static List<ClosingLine> missing(Canvass canvass) {
+        return as("carl", () -> canvass.office().the(CanvassService.class).missing(new ElectionId(Canvass.ID)))
+                .missing();
     }
 
     private static ChainHead head(Canvass canvass) {

@@ -17,6 +17,7 @@ import org.proviso.canvass.EnvelopeOutcomes;
 import org.proviso.canvass.EnvelopeOutcomesService;
 import org.proviso.canvass.ReopenCanvassService;
 import org.proviso.ui.Caution;
+import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.frame.ElectionLine;
 import org.proviso.ui.frame.NoElectionException;
@@ -59,6 +60,7 @@ public final class CanvassView extends Composite<Div> {
         EnvelopeOutcomes figures = outcomes.outcomes(election.id());
         PageHead head = new PageHead("Canvass", lead(balances));
         if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
+            head.beside(Links.link("Before closing", "canvass/closing"));
             head.beside(new ClosingButtons(canvass, election.id(), this::again).buttons());
         }
         ClosingsPart closings =

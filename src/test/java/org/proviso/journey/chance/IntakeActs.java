@@ -1,0 +1,282 @@
+package org.proviso.journey.chance;
+
+import static org.proviso.journey.chance.ChanceOffice.ID;
+import static org.proviso.journey.chance.ChanceOffice.pick;
+import static org.proviso.journey.chance.ChanceOffice.seen;
+import static org.proviso.journey.chance.ChanceOffice.somebody;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.proviso.access.Permission;
+import org.proviso.core.Address;
+import org.proviso.core.Envelope;
+import org.proviso.core.Envelope.Field;
+import org.proviso.core.Envelope.FieldState;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Transmittal;
+import org.proviso.core.rules.Ask;
+import org.proviso.intake.IntakeService;
+import org.proviso.intake.ReceiveEnvelope;
+import org.proviso.intake.ReceivingService;
+import org.proviso.intake.RecordCure;
+import org.proviso.intake.RecordTransmittal;
+import org.proviso.intake.RecordedTransmittal;
+import org.proviso.intake.TransmittalService;
+import org.proviso.intake.cure.CureService;
+import org.proviso.intake.keying.FinishKeying;
+import org.proviso.intake.keying.KeyedAddress;
+import org.proviso.intake.keying.KeyedAffirmation;
+import org.proviso.intake.keying.KeyedHandling;
+import org.proviso.intake.keying.KeyingDraft;
+import org.proviso.intake.keying.KeyingResult;
+import org.proviso.intake.keying.KeyingService;
+import org.proviso.review.EnvelopeCase;
+
+/** What intake does: bags, envelopes, keying, what voters bring. */
+final class IntakeActs {
+
+    private final ChanceOffice office;
+
+    /** Versions of envelopes whose second keying read otherwise. */
+    private final Map<EnvelopeNumber, Integer> keyedOtherwise = new HashMap<>();
+
+    IntakeActs(ChanceOffice office) {
+        this.office = office;
+    }
+
+    /** Mostly one that still lies in its bag. */
+    Optional<Attempt<?>> receive(Random random) {
+        List<EnvelopeNumber> waiting = office.notReceived();
+        boolean again = waiting.isEmpty() || random.nextInt(10) == 0;
+        return again && random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(received(
+                        somebody(random, Permission.KEY_ENVELOPES),
+                        pick(
+                                random,
+                                again ? List.copyOf(office.election().paper().keySet()) : waiting)));
+    }
+
+    Attempt<?> received(String who, EnvelopeNumber number) {
+        Envelope paper = office.election().paper().get(number);
+        Envelope.Cast cast = paper.cast();
+        ReceiveEnvelope command = new ReceiveEnvelope(
+                ID,
+                number,
+                paper.receiptNo(),
+                paper.source(),
+                cast.votingLocation(),
+                cast.precinct(),
+                cast.ballotStyle(),
+                cast.partyBallot(),
+                cast.at(),
+                cast.extendedHours(),
+                cast.inLineAtClose(),
+                cast.issueReasons(),
+                office.now(),
+                null,
+                false);
+        return Attempt.of(
+                        who,
+                        Permission.KEY_ENVELOPES,
+                        "receives " + number,
+                        () -> office.the(ReceivingService.class).receive(command))
+                .then(envelope -> office.figures().received(1));
+    }
+
+    /** Mostly one that waits for keying, now and then a second time, with a slip or without. */
+    Optional<Attempt<?>> key(Random random) {
+        List<EnvelopeCase> cases = office.cases();
+        List<EnvelopeCase> waiting = office.cases(one -> one.state() == org.proviso.review.CaseState.RECEIVED);
+        List<EnvelopeCase> from = waiting.isEmpty() || random.nextInt(4) == 0 ? cases : waiting;
+        return Optional.of(keyed(
+                somebody(random, Permission.KEY_ENVELOPES),
+                pick(random, from).key().envelopeNo(),
+                random.nextInt(6) == 0 ? "x" : ""));
+    }
+
+    /** With something typed after the last name that is not there. */
+    Attempt<?> keyed(String who, EnvelopeNumber number, String slip) {
+        Envelope paper = office.election().paper().get(number);
+        return Attempt.of(
+                        who,
+                        Permission.KEY_ENVELOPES,
+                        "keys " + number + (slip.isEmpty() ? "" : " with a slip"),
+                        () -> office.the(KeyingService.class)
+                                .handIn(new FinishKeying(
+                                        ID,
+                                        number,
+                                        draft(number),
+                                        affirmation(paper.affirmation(), slip),
+                                        handling(paper.handling()),
+                                        keyedOtherwise.get(number))))
+                .entered(result -> result instanceof KeyingResult.Keyed)
+                .then(result -> {
+                    if (result instanceof KeyingResult.KeyedTwice twice) {
+                        keyedOtherwise.put(number, twice.version());
+                    }
+                });
+    }
+
+    /** The version of the draft of whoever is signed in. */
+    private int draft(EnvelopeNumber number) {
+        return office.the(KeyingService.class)
+                .draft(ID, number)
+                .map(KeyingDraft::version)
+                .orElse(0);
+    }
+
+    private static KeyedAffirmation affirmation(Envelope.Affirmation said, String slip) {
+        return new KeyedAffirmation(
+                said.name().last() + slip,
+                said.name().first(),
+                said.name().middle(),
+                said.name().suffix(),
+                said.formerName(),
+                said.birthDate(),
+                address(said.residence()),
+                address(said.former()),
+                said.movedOn(),
+                said.mailAddress(),
+                said.idLast4(),
+                said.driversLicense(),
+                said.phone(),
+                said.email(),
+                said.language(),
+                said.party(),
+                said.statementsTicked(),
+                states(said));
+    }
+
+    /** The sample leaves it open why a box holds nothing; whoever keys it says that it was left blank. */
+    private static Map<Field, FieldState> states(Envelope.Affirmation said) {
+        Map<Field, FieldState> states = new EnumMap<>(Field.class);
+        Map.of(
+                        Field.LAST_NAME, said.name().last(),
+                        Field.FIRST_NAME, said.name().first(),
+                        Field.DATE_OF_BIRTH, String.valueOf(said.birthDate()).replace("null", ""),
+                        Field.RESIDENCE_ADDRESS_LINE, said.residence().line(),
+                        Field.CITY, said.residence().city(),
+                        Field.ZIP, said.residence().zip(),
+                        Field.ID_LAST4, said.idLast4(),
+                        Field.STATEMENTS_TICKED, String.join("", said.statementsTicked()))
+                .forEach((field, text) -> {
+                    if (text.isEmpty()) {
+                        states.put(field, FieldState.LEFT_BLANK);
+                    }
+                });
+        states.putAll(said.fieldStates());
+        return states;
+    }
+
+    private static KeyedAddress address(Address address) {
+        return new KeyedAddress(address.line(), address.unit(), address.city(), address.zip());
+    }
+
+    private static KeyedHandling handling(Envelope.Handling seen) {
+        return new KeyedHandling(
+                seen.idShown(),
+                seen.idKind(),
+                seen.declaration(),
+                seen.mailBallotSurrendered(),
+                seen.sentHereByOfficial(),
+                seen.officialNote(),
+                seen.voterSigned(),
+                seen.markWitness(),
+                seen.officialSigned(),
+                seen.condition());
+    }
+
+    /** Something that a voter brought, with a stamp that may be late or impossible. */
+    Optional<Attempt<?>> cure(Random random) {
+        EnvelopeNumber number = pick(random, office.cases()).key().envelopeNo();
+        Ask ask = pick(random, List.of(Ask.values()));
+        RecordCure command = new RecordCure(
+                ID, number, ask, office.now().minusHours(random.nextInt(60) - 2L), "Brought to the counter.");
+        return Optional.of(Attempt.of(
+                somebody(random, Permission.RECORD_CURE_EVIDENCE),
+                Permission.RECORD_CURE_EVIDENCE,
+                "records that the voter of " + number + " did " + ask.code(),
+                () -> office.the(CureService.class).record(command)));
+    }
+
+    /** A return that came late. */
+    Optional<Attempt<?>> late(Random random) {
+        List<String> without = withoutReturn();
+        return without.isEmpty()
+                ? Optional.empty()
+                : Optional.of(returned(somebody(random, Permission.RECEIVE_BAGS), pick(random, without)));
+    }
+
+    private List<String> withoutReturn() {
+        List<String> there = returns().stream()
+                .map(recorded -> recorded.transmittal().votingLocation())
+                .toList();
+        return office.election().sentBack().keySet().stream()
+                .filter(location -> !there.contains(location))
+                .toList();
+    }
+
+    List<RecordedTransmittal> returns() {
+        return office.the(IntakeService.class).recordedTransmittals(ID);
+    }
+
+    Attempt<?> returned(String who, String location) {
+        int sent = office.election().sentBack().getOrDefault(location, 0);
+        return Attempt.of(
+                who,
+                Permission.RECEIVE_BAGS,
+                "records the return of " + location,
+                () -> office.the(TransmittalService.class).record(transmittal(location, sent, 60)));
+    }
+
+    /** Any return is written anew as what the location really sent, or as something else. */
+    Optional<Attempt<?>> correct(Random random) {
+        List<RecordedTransmittal> returns = returns();
+        if (returns.isEmpty()) {
+            return Optional.empty();
+        }
+        RecordedTransmittal wrong = pick(random, returns);
+        int sent = office.election().sentBack().getOrDefault(wrong.transmittal().votingLocation(), 0);
+        return Optional.of(corrected(
+                somebody(random, Permission.RECEIVE_BAGS),
+                wrong,
+                seen(random, wrong.version()),
+                sent + (random.nextInt(3) == 0 ? 1 : 0),
+                60));
+    }
+
+    Attempt<?> corrected(String who, RecordedTransmittal wrong, Attempt.Version version, int envelopes, int supplied) {
+        String location = wrong.transmittal().votingLocation();
+        return Attempt.of(
+                        who,
+                        Permission.RECEIVE_BAGS,
+                        "corrects the return of " + location + " to " + envelopes,
+                        () -> office.the(TransmittalService.class)
+                                .correct(wrong.lineNo(), version.number(), transmittal(location, envelopes, supplied)))
+                .with(version);
+    }
+
+    private static RecordTransmittal transmittal(String location, int envelopes, int supplied) {
+        Transmittal said = new Transmittal(
+                location, null, "bag", "", "", supplied, envelopes, 0, supplied - envelopes, envelopes, 0, 0);
+        return new RecordTransmittal(
+                ID,
+                said.votingLocation(),
+                said.day(),
+                said.bag(),
+                said.sealOut(),
+                said.sealIn(),
+                said.supplied(),
+                said.issued(),
+                said.spoiled(),
+                said.unused(),
+                said.returned(),
+                said.scannedInError(),
+                said.looseBallots());
+    }
+}
