@@ -20,7 +20,6 @@ import org.proviso.core.rules.Reason;
 import org.proviso.election.CourtOrderStore;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.CaseAct;
-import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.DecidedBy;
@@ -39,7 +38,6 @@ import org.springframework.transaction.annotation.Transactional;
 public class CourtOrderSettlementService {
 
     private final CaseDoor door;
-    private final CaseActSteps steps;
     private final CaseStore cases;
     private final DecisionStore decisions;
     private final DecisionLedgerEntry entries;
@@ -50,7 +48,6 @@ public class CourtOrderSettlementService {
 
     CourtOrderSettlementService(
             CaseDoor door,
-            CaseActSteps steps,
             CaseStore cases,
             DecisionStore decisions,
             DecisionLedgerEntry entries,
@@ -61,7 +58,6 @@ public class CourtOrderSettlementService {
         this.orders = orders;
         this.batches = batches;
         this.door = door;
-        this.steps = steps;
         this.cases = cases;
         this.decisions = decisions;
         this.entries = entries;

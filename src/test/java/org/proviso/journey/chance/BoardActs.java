@@ -348,7 +348,7 @@ final class BoardActs {
     }
 
     /** The ends of envelopes as the decisions that stand have them. */
-    private Map<EnvelopeNumber, Figure> ends() {
+    Map<EnvelopeNumber, Figure> ends() {
         Map<EnvelopeNumber, Figure> ends = new TreeMap<>();
         office.the(DecisionService.class)
                 .standing(ID)
@@ -364,7 +364,10 @@ final class BoardActs {
         if (closed instanceof VoteClosed.Settled settled) {
             for (EnvelopeCase now : settled.now()) {
                 if (now.state() == CaseState.DECIDED) {
-                    office.figures().over(PlainFigures.of(decision(now.key()).as()));
+                    office.figures()
+                            .settled(
+                                    before.get(now.key().envelopeNo()),
+                                    PlainFigures.of(decision(now.key()).as()));
                 } else {
                     office.figures().undecidedAgain(end(before, now.key().envelopeNo()));
                 }

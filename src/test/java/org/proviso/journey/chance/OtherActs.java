@@ -73,7 +73,7 @@ final class OtherActs {
                 office.now().toLocalDate(),
                 "Some envelopes",
                 random.nextInt(5) == 0 ? CourtOrder.Status.PENDING : CourtOrder.Status.IN_FORCE,
-                null,
+                kind == CourtOrder.Kind.EXTEND ? office.now().toLocalDate().atTime(21, 0) : null,
                 all ? Set.of() : named);
         return Optional.of(Attempt.of(
                 somebody(random, Permission.RECORD_ORDERS),
@@ -120,6 +120,7 @@ final class OtherActs {
         EnvelopeCase found =
                 named.isEmpty() ? pick(random, office.cases()) : office.now(ChanceOffice.key(pick(random, named)));
         Attempt.Version version = seen(random, found.version());
+        Figure before = new BoardActs(office).ends().get(found.key().envelopeNo());
         return Optional.of(Attempt.of(
                         somebody(random, Permission.RECORD_ORDERS),
                         Permission.RECORD_ORDERS,
@@ -127,7 +128,9 @@ final class OtherActs {
                         () -> office.the(CourtOrderSettlementService.class)
                                 .settle(found.key(), version.number(), order.orderNo()))
                 .with(version)
-                .then(now -> office.figures().over(now.countedPerson() == null ? Figure.REJECTED : Figure.COUNTED)));
+                .ofTwoPeople()
+                .then(now -> office.figures()
+                        .settled(before, now.countedPerson() == null ? Figure.REJECTED : Figure.COUNTED)));
     }
 
     private List<DueNotice> due() {

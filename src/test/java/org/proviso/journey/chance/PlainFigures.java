@@ -2,6 +2,7 @@ package org.proviso.journey.chance;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.Figure;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -40,6 +41,14 @@ final class PlainFigures {
     void over(Figure end) {
         add(Figure.PENDING, -1);
         add(end, 1);
+    }
+
+    /** An envelope has this end now, whatever end it had before (null for none). */
+    void settled(@Nullable Figure before, Figure end) {
+        if (before != null) {
+            undecidedAgain(before);
+        }
+        over(end);
     }
 
     /** An envelope with this end is undecided again. */
