@@ -92,9 +92,10 @@ class AffectedCases {
 
     /** Whether the newer roll names one voter who was not before whoever searched and found nobody. */
     private boolean isNewTo(EnvelopeKey key, Link link) {
-        return link.voterId() != null
+        VoterId voter = link.voterId();
+        return voter != null
                 && links.presumed(key)
-                        .filter(presumed -> link.voterId().equals(presumed.voterId()))
+                        .filter(presumed -> voter.equals(presumed.voterId()))
                         .isEmpty();
     }
 }
