@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -105,10 +104,8 @@ public class CourtOrderStore {
                 Code.find(CourtOrder.Status.class, row.getString("standing")).orElseThrow(),
                 row.getObject("until_at", LocalDateTime.class),
                 Set.copyOf(envelopeNos));
-        List<UserName> by = Stream.of(row.getString("recorded_by"), row.getString("standing_by"))
-                .filter(Objects::nonNull)
+        List<UserName> by = Stream.ofNullable(row.getString("recorded_by"))
                 .map(UserName::new)
-                .distinct()
                 .toList();
         return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order, by);
     }

@@ -17,6 +17,7 @@ import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.OfficialSignatureFact;
+import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
 import org.proviso.core.adjudication.facts.RegistrationFact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.database.OnBothDatabases;
@@ -150,6 +151,9 @@ class FindingsOfTheVoterTest {
         accepted(work.search(SearchFound.NOTHING));
         assertThat(work.fact(Fact.REGISTRATION)).isEqualTo(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
         assertThat(work.standing()).isEmpty();
+        assertThat(work.fact(Fact.OTHER_ENVELOPE))
+                .as("nobody could answer it otherwise, and the case would never end")
+                .isEqualTo(OtherEnvelopeFact.NONE);
         accepted(work.choose(work.own()));
         assertThat(work.fact(Fact.REGISTRATION))
                 .as("the record itself tells: the voter was found after all")

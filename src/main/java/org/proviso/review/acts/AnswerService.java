@@ -147,7 +147,9 @@ public class AnswerService {
         VoterId voter = links.newest(key).map(Link::voterId).orElse(null);
         if (voter == null) {
             return Optional.of(Refusal.of(
-                    Why.LINK_NOT_SETTLED, "There is no voter to compare this signature with. Choose the voter first."));
+                    Why.LINK_NOT_SETTLED,
+                    "There is no voter to compare this signature with. Choose the voter first, or record that no"
+                            + " signature is on file."));
         }
         return Refusal.when(
                 command.note().isBlank()

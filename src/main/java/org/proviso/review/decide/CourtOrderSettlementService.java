@@ -67,7 +67,7 @@ public class CourtOrderSettlementService {
 
     /**
      * Settles a case as the order of that number says (from 1, in the order recorded); a decision that stands is set aside by
-     * it, and the envelope leaves its sealed batch. Whoever recorded the order, or how it stands, does not apply it.
+     * it, and the envelope leaves its sealed batch. Whoever recorded the order does not apply it.
      */
     @Transactional
     public ActResult<EnvelopeCase> settle(EnvelopeKey key, int version, int orderNo) {

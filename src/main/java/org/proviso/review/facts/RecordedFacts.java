@@ -57,7 +57,7 @@ class RecordedFacts {
         Map<EnvelopeNumber, List<SearchStore.RecordedSearch>> searched = searches.of(electionId, envelopeNos);
         Map<EnvelopeNumber, List<RecordedAnswer>> answered = answers.standing(electionId, envelopeNos);
         Map<EnvelopeNumber, Link> linked = links.newest(electionId, envelopeNos);
-        Map<EnvelopeNumber, RecordedFact> others = otherEnvelopes(electionId, envelopeNos);
+        Map<EnvelopeNumber, RecordedFact> others = otherEnvelopes(electionId, envelopeNos, linked);
         Map<EnvelopeNumber, List<RecordedFact>> all = new HashMap<>();
         for (EnvelopeNumber number : envelopeNos) {
             List<RecordedFact> recorded = new ArrayList<>();
@@ -112,7 +112,7 @@ class RecordedFacts {
 
     /** What became of the voter's other envelopes, once that is known; while none is decided the files tell. */
     private Map<EnvelopeNumber, RecordedFact> otherEnvelopes(
-            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos, Map<EnvelopeNumber, Link> linked) {
         List<EnvelopeKey> keys = envelopeNos.stream()
                 .map(number -> new EnvelopeKey(electionId, number))
                 .toList();
@@ -124,9 +124,20 @@ class RecordedFacts {
                     .map(chosen::get)
                     .filter(key.envelopeNo()::equals)
                     .isPresent();
-            otherEnvelope(groups.otherCases(key), isChosen).ifPresent(found -> recorded.put(key.envelopeNo(), found));
+            otherEnvelope(groups.otherCases(key), isChosen)
+                    .or(() -> noOther(Optional.ofNullable(linked.get(key.envelopeNo())), groups.otherCases(key)))
+                    .ifPresent(found -> recorded.put(key.envelopeNo(), found));
         }
         return recorded;
+    }
+
+    /** A voter who is on no roll is a person of their own: the envelopes found to be theirs are all that the office has. */
+    private static Optional<RecordedFact> noOther(Optional<Link> link, List<EnvelopeCase> others) {
+        boolean offTheRoll = link.filter(found -> found.identity() == VoterIdentityFact.NOT_ON_ROLL)
+                .isPresent();
+        return offTheRoll && others.isEmpty()
+                ? Optional.of(other(OtherEnvelopeFact.NONE, "The office has no other envelope of this person."))
+                : Optional.empty();
     }
 
     private static Optional<RecordedFact> otherEnvelope(List<EnvelopeCase> others, boolean chosen) {
