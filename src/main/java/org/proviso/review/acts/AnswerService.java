@@ -138,7 +138,10 @@ public class AnswerService {
         return give(act, kind, new Given(Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null));
     }
 
-    /** A signature agrees or differs only where there is one to compare it with: on file here, or on a paper that is named. */
+    /**
+     * A signature agrees or differs only where there is one to compare it with: on file here, or on a paper that is named. Where
+     * the envelope has no scan either, whoever compares has the papers in hand.
+     */
     private Optional<Refusal> nothingToCompare(SignatureComparison command) {
         if (command.seen() == SignatureComparison.Finding.NO_EXEMPLAR) {
             return Optional.empty();
@@ -153,6 +156,7 @@ public class AnswerService {
         }
         return Refusal.when(
                 command.note().isBlank()
+                        && images.signature(key.electionId(), key.envelopeNo()).isPresent()
                         && images.exemplars(key.electionId(), voter).isEmpty(),
                 Why.NO_REASON,
                 "No signature of this voter is on file here. Note which paper you compared it with, or record that"

@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.BoardService;
@@ -42,6 +43,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecision;
+import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
 import org.proviso.review.decide.FollowUpService;
@@ -438,6 +440,23 @@ final class BoardActs {
                 "follows up " + found.key().envelopeNo(),
                 () -> office.the(FollowUpService.class)
                         .record(found.key(), found.version(), "Told the county's attorney."));
+    }
+
+    /** As the vote on a motion to let it stand does when it carries. */
+    Attempt<?> letStand(String who, ContradictedDecision found) {
+        return Attempt.of(
+                who,
+                Permission.DECIDE,
+                "lets the decision on " + found.key().envelopeNo() + " stand",
+                () -> office.services()
+                        .inTransaction(() -> office.the(ContradictedDecisions.class)
+                                .letStand(
+                                        found.key(),
+                                        found.version(),
+                                        "The board looked at it again.",
+                                        office.the(AccessService.class).signedIn(),
+                                        1,
+                                        1)));
     }
 
     Optional<Attempt<?>> reopen(Random random) {

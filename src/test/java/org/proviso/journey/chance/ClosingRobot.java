@@ -42,6 +42,7 @@ import org.proviso.review.decide.ContradictedDecision;
 final class ClosingRobot {
 
     private static final int DAYS = 40;
+    private static final int LET_STAND_AFTER = 20;
 
     private final ChanceOffice office;
     private final ChanceActs acts;
@@ -108,11 +109,17 @@ final class ClosingRobot {
         }
     }
 
-    /** What can still be decided anew is reopened; of what cannot, somebody writes down what was done. */
+    /**
+     * What can still be decided anew is reopened, and after some days the decision is let stand; of what cannot be decided
+     * anew somebody writes down what was done.
+     */
     private void followUp() {
         for (ContradictedDecision found : acts.board.contradicted()) {
             if (!play.isWrong()) {
-                play.perform(acts.board.followedUp("eve", found));
+                Attempt<?> next = day > LET_STAND_AFTER && found.isTheDeciders()
+                        ? acts.board.letStand("eve", found)
+                        : acts.board.followedUp("eve", found);
+                play.perform(next);
             }
         }
     }
