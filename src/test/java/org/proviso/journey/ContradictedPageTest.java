@@ -19,7 +19,7 @@ class ContradictedPageTest {
     @Test
     void a_contradicted_decision_is_on_today_and_waits_for_the_decider() {
         Primary primary = PagesOffice.primary();
-        EnvelopeKey key = primary.envelope("mail_surrendered");
+        EnvelopeKey key = primary.envelope("in_line_at_close");
         PagesOffice.free(key.envelopeNo().value());
         new Deciding(primary).settled(key);
         NewerMailList newer = new NewerMailList(primary).accepted(key);

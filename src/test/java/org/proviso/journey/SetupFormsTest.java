@@ -194,7 +194,12 @@ class SetupFormsTest {
     void a_case_is_settled_as_an_order_in_force_says() {
         EnvelopeKey key = PagesOffice.linked("P-1060");
         RecordedCourtOrder ordered = ordered(key);
-        pages.on("review/case/P-1060", "carl", () -> {
+        pages.on(
+                "review/case/P-1060",
+                "carl",
+                () -> assertThat(said())
+                        .contains("You recorded the court's order. Another supervisor enters it here."));
+        pages.on("review/case/P-1060", "dora", () -> {
             press("Enter court order");
             assertThat(said()).contains("Birch Hall District Court, order of 08/05/2026: count this envelope.");
             RecordedCourtOrder aside = standing(ordered, CourtOrder.Status.SET_ASIDE);
