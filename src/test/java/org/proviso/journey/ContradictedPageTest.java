@@ -31,7 +31,9 @@ class ContradictedPageTest {
             assertThat(said())
                     .contains("Decided to count", "Reject: the voter's mail ballot was accepted", "Add to agenda");
             press("Add to agenda");
-            assertThat(said()).contains("is reopened, or let stand, by a motion in a session");
+            // other tests of this server may have called a session or not
+            assertThat(said())
+                    .containsPattern("let stand, by a motion in a session|A motion there reopens it or lets it stand");
         });
         pages.on("board/contradicted", "dora", () -> assertThat(said()).contains("Waits for the decider"));
         assertThat(Office.as("hal", () -> PagesOffice.the(ReleaseService.class).waiting(PagesOffice.ELECTION)))
