@@ -23,6 +23,7 @@ import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
+import org.proviso.core.adjudication.finding.FactFinder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -98,12 +99,17 @@ public class AnswerStore {
     public List<Fact<?>> withdrawOfTheVoter(EnvelopeKey key) {
         List<Fact<?>> voided = standing(key).stream()
                 .<Fact<?>>map(RecordedAnswer::fact)
-                .filter(Fact::isOfTheVoter)
+                .filter(AnswerStore::isOfTheVoter)
                 .distinct()
                 .sorted(Comparator.comparing(Fact::key))
                 .toList();
         voided.forEach(fact -> withdraw(key, fact));
         return voided;
+    }
+
+    /** Whether identification is asked may hang on the voter's registration too. */
+    private static boolean isOfTheVoter(Fact<?> fact) {
+        return FactFinder.OF_THE_VOTER.contains(fact) || fact.equals(Fact.IDENTIFICATION);
     }
 
     private int next(EnvelopeKey key) {

@@ -2,7 +2,6 @@ package org.proviso.core.adjudication.facts;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * A fact that may be known of a case: its key in files, what it says, the words it may take, and whether several may
@@ -60,26 +59,6 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
     public static final Fact<OrderFact> COURT_ORDER =
             one("court_order", OrderFact.class, "a court's order about this envelope");
 
-    /** What the paper itself shows, whoever the voter is found to be. */
-    private static final Set<Fact<?>> OF_THE_PAPER = Set.of(
-            ENVELOPE,
-            VOTER_SIGNATURE,
-            OFFICIAL_SIGNATURE,
-            FIELD_LAST_NAME,
-            FIELD_FIRST_NAME,
-            FIELD_BIRTH_DATE,
-            FIELD_ADDRESS,
-            FIELD_CITY,
-            FIELD_ZIP,
-            FIELD_ID_LAST4,
-            FIELD_STATEMENTS,
-            PLACE,
-            OFFICIAL_ERROR,
-            LATE_EXCUSE,
-            VOTE_TIME,
-            CHALLENGE,
-            COURT_ORDER);
-
     private static final List<Fact<?>> ALL = List.of(
             ENVELOPE,
             VOTER_SIGNATURE,
@@ -130,11 +109,6 @@ public record Fact<V extends Enum<V> & FactWord>(String key, Class<V> type, bool
 
     public static Optional<Fact<?>> find(String key) {
         return ALL.stream().filter(fact -> fact.key().equals(key)).findFirst();
-    }
-
-    /** Whether it is true of one voter and need not be of another: a finding about it belongs to the voter it was made about. */
-    public boolean isOfTheVoter() {
-        return !OF_THE_PAPER.contains(this);
     }
 
     /** The words it may take. */
