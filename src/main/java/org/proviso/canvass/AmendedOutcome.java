@@ -10,9 +10,9 @@ public record AmendedOutcome(
         @Nullable DecisionOutcome before,
         @Nullable DecisionOutcome after) {
 
-    /** As it is said in a sentence: {@code P-1001: reject, before count}. */
+    /** As it is said in a sentence: {@code P-1001: reject (before: count)}. */
     public String words() {
-        return envelopeNo + ": " + words(after) + ", before " + words(before);
+        return envelopeNo + ": " + words(after) + " (before: " + words(before) + ")";
     }
 
     private static String words(@Nullable DecisionOutcome outcome) {
