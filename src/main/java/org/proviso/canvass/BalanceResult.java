@@ -1,6 +1,7 @@
 package org.proviso.canvass;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** How one identity stands at one place: a voting location, or the county. */
 public sealed interface BalanceResult {
@@ -25,4 +26,28 @@ public sealed interface BalanceResult {
     /** Some figures are not noted. */
     record CannotBeChecked(CanvassPlace where, BalanceRule identity, List<Figure> missing, String words)
             implements BalanceResult {}
+
+    /**
+     * It does not agree, and two people signed why. {@code by} is null where it cannot be checked; the county's has the
+     * explanations of its voting locations.
+     */
+    record Explained(
+            CanvassPlace where,
+            BalanceRule identity,
+            @Nullable Integer by,
+            String words,
+            List<BalanceExplanation> explanations)
+            implements BalanceResult {}
+
+    /** Whether it is off by this number; null: whether it cannot be checked. */
+    default boolean isOffBy(@Nullable Integer difference) {
+        return difference == null
+                ? this instanceof CannotBeChecked
+                : this instanceof Differs differs && differs.by() == difference;
+    }
+
+    /** Whether it stands in nobody's way: it agrees, or it is explained. */
+    default boolean isSettled() {
+        return this instanceof Holds || this instanceof Explained;
+    }
 }

@@ -5,6 +5,7 @@ import static org.proviso.canvass.Figure.BY_ISSUE_REASON;
 import static org.proviso.canvass.Figure.BY_LOCATION;
 import static org.proviso.canvass.Figure.BY_REJECTION_REASON;
 import static org.proviso.canvass.Figure.BY_STATE;
+import static org.proviso.canvass.Figure.CHANGED_SEALS;
 import static org.proviso.canvass.Figure.COUNTED;
 import static org.proviso.canvass.Figure.COUNTED_IN_PART;
 import static org.proviso.canvass.Figure.CREDITED;
@@ -14,12 +15,14 @@ import static org.proviso.canvass.Figure.ENDED;
 import static org.proviso.canvass.Figure.HANDED_OFF;
 import static org.proviso.canvass.Figure.HELD_BY_LAW;
 import static org.proviso.canvass.Figure.ISSUED;
+import static org.proviso.canvass.Figure.LOOSE_BALLOTS;
 import static org.proviso.canvass.Figure.MISSING;
 import static org.proviso.canvass.Figure.OUTCOME_NOTICES;
 import static org.proviso.canvass.Figure.PENDING;
 import static org.proviso.canvass.Figure.RECEIVED;
 import static org.proviso.canvass.Figure.REJECTED;
 import static org.proviso.canvass.Figure.REMADE;
+import static org.proviso.canvass.Figure.SCANNED_IN_ERROR;
 import static org.proviso.canvass.Figure.SENT_BACK;
 import static org.proviso.canvass.Figure.SENT_ON;
 import static org.proviso.canvass.Figure.SPOILED;
@@ -29,7 +32,9 @@ import static org.proviso.canvass.Figure.UNACCOUNTED;
 import static org.proviso.canvass.Figure.UNUSED;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.proviso.core.Code;
 
 /**
@@ -37,7 +42,7 @@ import org.proviso.core.Code;
  * the trade). {@code number} is the one under which the office's list has it.
  */
 public enum BalanceRule implements Code {
-    STOCK(1, Level.LOCATION, SUPPLIED, List.of(ISSUED, SPOILED, UNUSED, MISSING)),
+    STOCK(1, Level.LOCATION, SUPPLIED, List.of(ISSUED, SPOILED, UNUSED, MISSING, SCANNED_IN_ERROR)),
     ISSUED_ARRIVED(2, Level.LOCATION, ISSUED, List.of(RECEIVED, UNACCOUNTED)),
     SENT_BACK_ARRIVED(2, Level.LOCATION, SENT_BACK, List.of(RECEIVED)),
     EVERY_ONE_HAS_AN_OUTCOME(
@@ -52,7 +57,13 @@ public enum BalanceRule implements Code {
     REMAKES(7, Level.COUNTY, REMADE, List.of(COUNTED_IN_PART)),
     CREDIT(7, Level.COUNTY, CREDITED, List.of(COUNTED, COUNTED_IN_PART)),
     ASKS(9, Level.COUNTY, ASK_NOTICES, List.of(CURE_DEFECTS)),
-    OUTCOMES_TOLD(9, Level.COUNTY, OUTCOME_NOTICES, List.of(REJECTED, COUNTED_IN_PART));
+    OUTCOMES_TOLD(9, Level.COUNTY, OUTCOME_NOTICES, List.of(REJECTED, COUNTED_IN_PART)),
+    SEALS(11, Level.LOCATION, CHANGED_SEALS, List.of()),
+    NOTHING_LOOSE(12, Level.LOCATION, LOOSE_BALLOTS, List.of());
+
+    /** Sums of the program's own books, and votes that nobody has decided: no explanation may stand in for these. */
+    private static final Set<BalanceRule> NEVER_EXPLAINED =
+            EnumSet.of(EVERY_ONE_HAS_AN_OUTCOME, NOTHING_PENDING, STATES, LOCATIONS, REJECTION_REASONS);
 
     /** Where an identity is checked: in each voting location and the county, or in the county alone. */
     private enum Level {
@@ -78,7 +89,10 @@ public enum BalanceRule implements Code {
         this.takenOff = takenOff;
     }
 
-    /** From 1 to 9; the eighth is that all of them hold apart for extended hours, the tenth is {@link DailyProgressRule}. */
+    /**
+     * From 1 to 12; the eighth is that all of them hold apart for extended hours, the tenth is {@link DailyProgressRule}.
+     * The last two are what a return reports and nothing can be added up to: they are always explained.
+     */
     public int number() {
         return number;
     }
@@ -86,6 +100,11 @@ public enum BalanceRule implements Code {
     /** Whether a single voting location can be held to it. */
     public boolean isOfLocations() {
         return level == Level.LOCATION;
+    }
+
+    /** Whether a signed explanation may take the place of agreeing. */
+    public boolean mayBeExplained() {
+        return !NEVER_EXPLAINED.contains(this);
     }
 
     Figure whole() {

@@ -62,6 +62,7 @@ class CanvassFigureCollector {
             List<EnvelopeCase> cases,
             Map<EnvelopeNumber, Decision> standing,
             Election election,
+            List<String> expected,
             List<Transmittal> returns,
             List<FigureStore.NotedFigure> noted,
             List<Batch> batches,
@@ -101,6 +102,7 @@ class CanvassFigureCollector {
                 cases.all(electionId),
                 decisions.standing(electionId),
                 elections.find(electionId).orElseThrow(),
+                elections.ballots(electionId).votingLocations(),
                 intake.transmittals(electionId),
                 figures.noted(electionId),
                 releases.batches(electionId),
@@ -122,6 +124,8 @@ class CanvassFigureCollector {
         keeper.envelopes(envelopes);
         keeper.cases(entries.cases(), entries.standing(), entries.election());
         if (hours == VotingHours.REGULAR) {
+            keeper.expected(entries.expected());
+            keeper.incidents(entries.returns());
             keeper.transmittals(entries.returns().stream()
                     .filter(transmittal -> !entries.both() || !hasExtended(transmittal, entries))
                     .toList());

@@ -36,6 +36,7 @@ public class CanvassService {
     private final ClosingChecks closing;
     private final FigureStore figures;
     private final ClosingStore closings;
+    private final ExplanationStore explanations;
     private final ElectionService elections;
     private final AccessService access;
     private final LedgerService ledger;
@@ -46,6 +47,7 @@ public class CanvassService {
             ClosingChecks closing,
             FigureStore figures,
             ClosingStore closings,
+            ExplanationStore explanations,
             ElectionService elections,
             AccessService access,
             LedgerService ledger,
@@ -54,6 +56,7 @@ public class CanvassService {
         this.closing = closing;
         this.figures = figures;
         this.closings = closings;
+        this.explanations = explanations;
         this.elections = elections;
         this.access = access;
         this.ledger = ledger;
@@ -71,14 +74,15 @@ public class CanvassService {
     @Transactional(readOnly = true)
     public List<BalanceResult> balances(ElectionId electionId, Collection<BalanceRule> asked) {
         access.demand(Permission.READ_FIGURES);
-        return balanced(book.collect(electionId), asked);
+        return balanced(electionId, book.collect(electionId), asked);
     }
 
     /** The same of accounts at hand. */
     @Transactional(readOnly = true)
-    public List<BalanceResult> balances(List<CanvassFigures> accounts, Collection<BalanceRule> asked) {
+    public List<BalanceResult> balances(
+            ElectionId electionId, List<CanvassFigures> accounts, Collection<BalanceRule> asked) {
         access.demand(Permission.READ_FIGURES);
-        return balanced(accounts, asked);
+        return balanced(electionId, accounts, asked);
     }
 
     /** Notes a number that only a person can tell; the newest note of a figure holds. */
@@ -200,10 +204,11 @@ public class CanvassService {
         return LedgerLine.of(LedgerChain.of(electionId), act, subject, payload);
     }
 
-    private static List<BalanceResult> balanced(List<CanvassFigures> all, Collection<BalanceRule> asked) {
+    private List<BalanceResult> balanced(
+            ElectionId electionId, List<CanvassFigures> all, Collection<BalanceRule> asked) {
         List<BalanceResult> balances = new ArrayList<>();
         all.forEach(accounts -> balances.addAll(Reconciliation.reconcile(accounts, asked)));
-        return balances;
+        return explanations.applied(electionId, balances);
     }
 
     /** Both groups of hours together. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.proviso.canvass.steps.ClosingLine;
+import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
@@ -36,6 +38,7 @@ import org.springframework.stereotype.Component;
 class ClosingChecks {
 
     private final CanvassFigureCollector book;
+    private final ExplanationStore explanations;
     private final ElectionService elections;
     private final IntakeService intake;
     private final CaseService cases;
@@ -48,6 +51,7 @@ class ClosingChecks {
 
     ClosingChecks(
             CanvassFigureCollector book,
+            ExplanationStore explanations,
             ElectionService elections,
             IntakeService intake,
             CaseService cases,
@@ -59,6 +63,7 @@ class ClosingChecks {
             ContradictedDecisions contradicted) {
         this.contradicted = contradicted;
         this.book = book;
+        this.explanations = explanations;
         this.elections = elections;
         this.intake = intake;
         this.cases = cases;
@@ -69,11 +74,17 @@ class ClosingChecks {
         this.lists = lists;
     }
 
-    /** The identities that do not hold or cannot be checked; empty where the election can be closed. */
+    /** The identities that neither hold nor are explained; empty where the election can be closed. */
     List<BalanceResult> open(ElectionId electionId) {
+        return explanations.applied(electionId, all(electionId)).stream()
+                .filter(balance -> !balance.isSettled())
+                .toList();
+    }
+
+    /** How every identity stands in every place, whether or not somebody explained it. */
+    List<BalanceResult> all(ElectionId electionId) {
         return book.collect(electionId).stream()
                 .flatMap(accounts -> Reconciliation.reconcile(accounts, Arrays.asList(BalanceRule.values())).stream())
-                .filter(balance -> !(balance instanceof BalanceResult.Holds))
                 .toList();
     }
 
@@ -90,6 +101,7 @@ class ClosingChecks {
         ClosingWork work = new ClosingWork(open);
         undecided(work, electionId, election, all);
         opening(work, electionId, election, all);
+        work.explanations(explanations.standing(electionId));
         work.figures(intake.transmittals(electionId).stream()
                 .map(Transmittal::votingLocation)
                 .collect(Collectors.toSet()));

@@ -1,6 +1,7 @@
 package org.proviso.canvass;
 
 import java.util.List;
+import org.proviso.canvass.steps.ClosingLine;
 
 /**
  * What is missing until the election can be closed: the identities that do not hold or cannot be checked, and the work

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.proviso.canvass.steps.ClosingLine;
+import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.intake.CastEnvelope;
 import org.proviso.release.Batch;
 import org.proviso.release.RemakeSheet;
@@ -36,6 +38,7 @@ final class ClosingWork {
     private final Map<ClosingStep, Integer> numbers = new EnumMap<>(ClosingStep.class);
     private final Map<ClosingStep, Set<String>> which = new EnumMap<>(ClosingStep.class);
     private final Set<CanvassPlace> undecidedAt = new HashSet<>();
+    private final Set<BalanceResult> waiting = new HashSet<>();
 
     ClosingWork(List<BalanceResult> open) {
         this.open = open;
@@ -49,7 +52,7 @@ final class ClosingWork {
         add(Objects.requireNonNull(UNDECIDED.get(state), "a state that is not over has its work"), 1);
         VotingHours hours = envelope.inExtendedHours() ? VotingHours.EXTENDED : VotingHours.REGULAR;
         undecidedAt.add(CanvassPlace.county(hours));
-        undecidedAt.add(CanvassPlace.location(EnvelopeCounter.place(envelope), hours));
+        undecidedAt.add(CanvassPlace.location(CanvassPlace.nameOf(envelope), hours));
     }
 
     /** Work of those who open. */
@@ -85,7 +88,7 @@ final class ClosingWork {
     /** Figures that nobody noted: of a voting location that sent no return, the return. */
     void figures(Set<String> locationsWithReturn) {
         for (BalanceResult balance : open) {
-            if (balance instanceof BalanceResult.CannotBeChecked unchecked) {
+            if (balance instanceof BalanceResult.CannotBeChecked unchecked && !waiting.contains(balance)) {
                 unchecked.missing().stream()
                         .filter(figure -> !isOfALocation(balance, figure))
                         .forEach(figure -> missing(balance.where(), figure, locationsWithReturn));
@@ -106,7 +109,7 @@ final class ClosingWork {
     private void missing(CanvassPlace where, Figure figure, Set<String> locationsWithReturn) {
         boolean ofReturn = OF_A_RETURN.contains(figure)
                 && !where.isCounty()
-                && !EnvelopeCounter.isAnOffice(where.name())
+                && !where.isOffice()
                 && !locationsWithReturn.contains(where.name());
         if (ofReturn) {
             name(ClosingStep.RETURN, where.name());
@@ -115,10 +118,23 @@ final class ClosingWork {
         }
     }
 
+    /** Explanations that one supervisor has written: what is left is the second signature. */
+    void explanations(List<BalanceExplanation> written) {
+        written.stream()
+                .filter(explanation -> !explanation.isSigned())
+                .forEach(explanation -> open.stream()
+                        .filter(explanation::isAbout)
+                        .forEach(balance -> {
+                            waiting.add(balance);
+                            name(ClosingStep.SIGN, balance.words());
+                        }));
+    }
+
     /** Identities that differ, and that no work explains. */
     void totals() {
         open.stream()
                 .filter(balance -> balance instanceof BalanceResult.Differs)
+                .filter(balance -> !waiting.contains(balance))
                 .filter(balance -> !isExplained(balance))
                 .forEach(balance -> name(ClosingStep.TOTAL, balance.words()));
     }

@@ -1,12 +1,13 @@
 package org.proviso.canvass;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
-import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.core.deciding.DecisionOutcome;
@@ -21,9 +22,6 @@ import org.proviso.review.EnvelopeCase;
  */
 final class EnvelopeCounter {
 
-    private static final String OTHER_COUNTIES = "Other counties";
-    private static final String MAIL_BALLOT_OFFICE = "Mail-ballot office";
-
     private static final Figure[] OF_EVERY_PLACE = {
         Figure.RECEIVED,
         Figure.COUNTED,
@@ -35,7 +33,10 @@ final class EnvelopeCounter {
         Figure.HELD_BY_LAW,
         Figure.BY_ISSUE_REASON,
         Figure.BY_STATE,
-        Figure.BY_REJECTION_REASON
+        Figure.BY_REJECTION_REASON,
+        Figure.SCANNED_IN_ERROR,
+        Figure.CHANGED_SEALS,
+        Figure.LOOSE_BALLOTS
     };
 
     private final FigureSums tally = new FigureSums();
@@ -44,7 +45,7 @@ final class EnvelopeCounter {
     /** The envelopes of these hours. */
     void envelopes(List<CastEnvelope> envelopes) {
         for (CastEnvelope envelope : envelopes) {
-            String place = place(envelope);
+            String place = CanvassPlace.nameOf(envelope);
             placeOf.put(envelope.envelopeNo(), place);
             tally.atLeastZero(place, OF_EVERY_PLACE);
             tally.add(place, Figure.RECEIVED, 1);
@@ -52,20 +53,6 @@ final class EnvelopeCounter {
                 tally.add(place, Figure.BY_ISSUE_REASON, 1);
             }
         }
-    }
-
-    /** Where an envelope came from: its voting location, or the office that handed it over. */
-    static String place(CastEnvelope envelope) {
-        String location = envelope.votingLocation();
-        if (!location.isEmpty()) {
-            return location;
-        }
-        return envelope.source() == Envelope.Source.OTHER_COUNTY ? OTHER_COUNTIES : MAIL_BALLOT_OFFICE;
-    }
-
-    /** Whether a place is an office that hands envelopes over and sends no return. */
-    static boolean isAnOffice(String place) {
-        return place.equals(OTHER_COUNTIES) || place.equals(MAIL_BALLOT_OFFICE);
     }
 
     void cases(List<EnvelopeCase> cases, Map<EnvelopeNumber, Decision> decisions, Election election) {
@@ -120,6 +107,7 @@ final class EnvelopeCounter {
             tally.add(place, Figure.ISSUED, transmittal.issued());
             tally.add(place, Figure.SPOILED, transmittal.spoiled());
             tally.add(place, Figure.SENT_BACK, transmittal.returned());
+            tally.add(place, Figure.SCANNED_IN_ERROR, orNone(transmittal.scannedInError()));
             if (transmittal.supplied() != null) {
                 tally.add(place, Figure.SUPPLIED, transmittal.supplied());
             }
@@ -127,6 +115,26 @@ final class EnvelopeCounter {
                 tally.add(place, Figure.UNUSED, transmittal.unused());
             }
         }
+    }
+
+    /** Voting locations from which something is expected, whether or not anything came. */
+    void expected(Collection<String> locations) {
+        locations.forEach(place -> tally.atLeastZero(place, OF_EVERY_PLACE));
+    }
+
+    /** What the returns report of their bags: seals that were changed, and ballots outside an envelope. */
+    void incidents(List<Transmittal> returns) {
+        for (Transmittal transmittal : returns) {
+            String place = transmittal.votingLocation();
+            boolean changed = !transmittal.sealOut().equals(transmittal.sealIn());
+            tally.add(place, Figure.CHANGED_SEALS, changed ? 1 : 0);
+            tally.add(place, Figure.LOOSE_BALLOTS, orNone(transmittal.looseBallots()));
+        }
+    }
+
+    /** A return leaves out what did not happen. */
+    private static int orNone(@Nullable Integer number) {
+        return Objects.requireNonNullElse(number, 0);
     }
 
     /** What a person noted takes the place of what was counted. */

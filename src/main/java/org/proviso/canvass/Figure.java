@@ -14,6 +14,9 @@ public enum Figure implements Code {
     SPOILED("spoiled", "envelope"),
     UNUSED("brought back unused", "envelope"),
     MISSING("reported missing", "envelope"),
+    SCANNED_IN_ERROR("scanned in error", "ballot"),
+    CHANGED_SEALS("had", "changed bag seal"),
+    LOOSE_BALLOTS("sent", "loose ballot"),
     SENT_BACK("sent back", "envelope"),
     RECEIVED("logged", "envelope"),
     UNACCOUNTED("explained the absence of", "envelope"),
@@ -38,7 +41,17 @@ public enum Figure implements Code {
     OUTCOME_NOTICES("has a notice of the outcome for", "envelope");
 
     private static final Set<Figure> NOTED = EnumSet.of(
-            SUPPLIED, ISSUED, SPOILED, UNUSED, MISSING, SENT_BACK, UNACCOUNTED, HELD_BY_LAW, TABULATED, CREDITED);
+            SUPPLIED,
+            ISSUED,
+            SPOILED,
+            UNUSED,
+            MISSING,
+            SCANNED_IN_ERROR,
+            SENT_BACK,
+            UNACCOUNTED,
+            HELD_BY_LAW,
+            TABULATED,
+            CREDITED);
 
     private final String done;
     private final String noun;

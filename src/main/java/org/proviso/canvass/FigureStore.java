@@ -42,6 +42,19 @@ class FigureStore {
                             :note.because, :by, :at)""").paramSource(new Note(note, number, by, clock.instant())).update();
     }
 
+    /** A figure as somebody noted it, with its source. */
+    record SourcedFigure(Figure figure, int number, String because, UserName notedBy) {}
+
+    /** Every note of a place in the order in which it was made. */
+    List<SourcedFigure> notes(ElectionId electionId, CanvassPlace where) {
+        return jdbc.sql("""
+                        select figure, number, because, noted_by from noted_figure
+                        where election_id = ? and place = ? and hours = ? order by note_no""")
+                .params(electionId, where.name(), where.hours())
+                .query(SourcedFigure.class)
+                .list();
+    }
+
     /** Every note in the order in which it was made: a later one of the same figure takes the place of an earlier one. */
     List<NotedFigure> noted(ElectionId electionId) {
         return jdbc.sql("select * from noted_figure where election_id = ? order by note_no")

@@ -68,6 +68,9 @@ public final class Reconciliation {
     private static String sentence(String place, BalanceRule identity, PlaceFigures counts) {
         List<Figure> others = new ArrayList<>(identity.added());
         others.addAll(identity.takenOff());
+        if (others.isEmpty()) {
+            return place + " " + identity.whole().words(counts.number(identity.whole())) + ".";
+        }
         String rest = others.stream()
                 .map(figure -> figure.shortWords(counts.number(figure)))
                 .collect(Collectors.joining(", "));

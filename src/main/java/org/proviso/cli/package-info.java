@@ -17,7 +17,8 @@
             "election",
             "election :: clock",
             "status",
-            "canvass"
+            "canvass",
+            "canvass :: replay"
         })
 @NullMarked
 package org.proviso.cli;

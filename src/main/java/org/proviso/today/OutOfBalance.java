@@ -6,6 +6,7 @@ import java.util.Set;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.Figure;
 import org.proviso.core.ElectionId;
 import org.springframework.stereotype.Component;
 
@@ -13,8 +14,12 @@ import org.springframework.stereotype.Component;
 @Component
 class OutOfBalance {
 
-    private static final Set<BalanceRule> ARRIVALS =
-            EnumSet.of(BalanceRule.STOCK, BalanceRule.ISSUED_ARRIVED, BalanceRule.SENT_BACK_ARRIVED);
+    private static final Set<BalanceRule> ARRIVALS = EnumSet.of(
+            BalanceRule.STOCK,
+            BalanceRule.ISSUED_ARRIVED,
+            BalanceRule.SENT_BACK_ARRIVED,
+            BalanceRule.SEALS,
+            BalanceRule.NOTHING_LOOSE);
 
     private final CanvassService canvass;
 
@@ -22,13 +27,30 @@ class OutOfBalance {
         this.canvass = canvass;
     }
 
-    /** A sentence for each difference of a voting location. */
-    List<String> of(ElectionId electionId) {
-        return canvass.balances(electionId, ARRIVALS).stream()
-                .filter(balance -> balance instanceof BalanceResult.Differs)
+    /** A sentence for each difference of a voting location, and the locations whose return is not here. */
+    record Found(List<String> differences, List<String> withoutReturn) {}
+
+    Found of(ElectionId electionId) {
+        List<BalanceResult> ofLocations = canvass.balances(electionId, ARRIVALS).stream()
                 .filter(balance -> !balance.where().isCounty())
-                .map(BalanceResult::words)
-                .distinct()
                 .toList();
+        return new Found(
+                ofLocations.stream()
+                        .filter(balance -> balance instanceof BalanceResult.Differs)
+                        .map(BalanceResult::words)
+                        .distinct()
+                        .toList(),
+                ofLocations.stream()
+                        .filter(OutOfBalance::hasNoReturn)
+                        .map(BalanceResult::place)
+                        .distinct()
+                        .toList());
+    }
+
+    /** Nobody knows how many envelopes it sent back. */
+    private static boolean hasNoReturn(BalanceResult balance) {
+        return balance instanceof BalanceResult.CannotBeChecked unchecked
+                && unchecked.missing().contains(Figure.SENT_BACK)
+                && !balance.where().isOffice();
     }
 }

@@ -13,8 +13,10 @@ import org.proviso.ui.Links;
 final class OutOfBalancePart extends HtmlContainer {
 
     private static final int SHOWN = 4;
+    private static final int NAMED = 5;
 
-    OutOfBalancePart(List<String> sentences) {
+    OutOfBalancePart(OutOfBalance.Found found) {
+        List<String> sentences = found.differences();
         addClassName("sums");
         add(new H2("Out of balance"));
         sentences.stream().limit(SHOWN).forEach(sentence -> {
@@ -25,7 +27,17 @@ final class OutOfBalancePart extends HtmlContainer {
         if (sentences.size() > SHOWN) {
             add(new Paragraph(Links.link("and " + (sentences.size() - SHOWN) + " more", "canvass")));
         }
-        if (sentences.isEmpty()) {
+        List<String> silent = found.withoutReturn();
+        if (!silent.isEmpty()) {
+            String more = silent.size() > NAMED ? ", and " + (silent.size() - NAMED) + " more" : "";
+            String names = String.join(", ", silent.subList(0, Math.min(NAMED, silent.size())));
+            Paragraph line = new Paragraph(
+                    new Span("No return yet from " + names + more + ". "),
+                    Links.link("Record transmittal", "intake/transmittals"));
+            line.addClassName("warn");
+            add(line);
+        }
+        if (sentences.isEmpty() && silent.isEmpty()) {
             Paragraph none = new Paragraph("All voting locations are in balance.");
             none.addClassName("soft");
             add(none);

@@ -10,7 +10,7 @@ import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ClosingLine;
+import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.core.ElectionId;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.intake.numbers.NumberCheckService;

@@ -20,7 +20,8 @@
             "release",
             "notices",
             "status",
-            "canvass"
+            "canvass",
+            "canvass :: steps"
         })
 @NullMarked
 package org.proviso.today;

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.proviso.canvass.steps.ClosingLine;
+import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.ElectionId;
 import org.proviso.core.act.Refusal;
 import org.proviso.database.OnADatabase;

@@ -21,9 +21,9 @@ class ReconciliationTest {
     @Test
     void holds_in_every_location_and_the_county_where_all_adds_up() {
         List<BalanceResult> balances = Reconciliation.reconcile(SmallCounty.accounts(MILL_POND, TOWN_HALL), ALL);
-        assertThat(balances).allMatch(BalanceResult.Holds.class::isInstance).hasSize(8 + 8 + 15);
+        assertThat(balances).allMatch(BalanceResult.Holds.class::isInstance).hasSize(10 + 10 + 17);
         assertThat(balances.get(0).place()).isEqualTo("Mill Pond Library");
-        assertThat(balances.get(30).place()).isEqualTo("The county");
+        assertThat(balances.get(36).place()).isEqualTo("The county");
     }
 
     @Test
@@ -44,6 +44,24 @@ class ReconciliationTest {
     }
 
     @Test
+    void a_changed_seal_and_a_loose_ballot_are_differences_of_their_own() {
+        PlaceFigures figures = MILL_POND.with(Figure.CHANGED_SEALS, 1).with(Figure.LOOSE_BALLOTS, 2);
+        assertThat(differing(SmallCounty.accounts(figures, TOWN_HALL)))
+                .containsExactly(
+                        "Mill Pond Library had 1 changed bag seal.",
+                        "Mill Pond Library sent 2 loose ballots.",
+                        "The county had 1 changed bag seal.",
+                        "The county sent 2 loose ballots.");
+    }
+
+    @Test
+    void a_ballot_scanned_in_error_is_part_of_the_stock() {
+        PlaceFigures figures = MILL_POND.with(Figure.ISSUED, 11).with(Figure.SCANNED_IN_ERROR, 1);
+        assertThat(Reconciliation.reconcile(SmallCounty.accounts(figures, TOWN_HALL), Set.of(BalanceRule.STOCK)))
+                .allMatch(BalanceResult.Holds.class::isInstance);
+    }
+
+    @Test
     void takes_empty_envelopes_off_the_ballots_handed_off() {
         CanvassFigures sound = SmallCounty.accounts(MILL_POND, TOWN_HALL);
         CanvassFigures none = new CanvassFigures(
@@ -60,7 +78,7 @@ class ReconciliationTest {
                 .extracting(BalanceResult::words)
                 .containsExactly(
                         "Mill Pond Library was given 35 envelopes and issued 12, spoiled 1, brought back unused 20,"
-                                + " reported missing 2, which makes 35.",
+                                + " reported missing 2, scanned in error 0, which makes 35.",
                         "Town Hall cannot be checked. Not noted: how many envelopes it brought back unused.",
                         "The county cannot be checked. Not noted: how many envelopes it brought back unused.");
     }
@@ -103,7 +121,7 @@ class ReconciliationTest {
 
     @Test
     void has_the_identities_of_the_offices_list() {
-        assertThat(ALL).extracting(BalanceRule::number).containsOnly(1, 2, 3, 4, 5, 6, 7, 9);
+        assertThat(ALL).extracting(BalanceRule::number).containsOnly(1, 2, 3, 4, 5, 6, 7, 9, 11, 12);
     }
 
     @ParameterizedTest

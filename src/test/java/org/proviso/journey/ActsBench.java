@@ -1,7 +1,7 @@
 package org.proviso.journey;
 
 import java.util.concurrent.TimeUnit;
-import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.replay.ElectionReplayService;
 import org.proviso.core.ElectionId;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;

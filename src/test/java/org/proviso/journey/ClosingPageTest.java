@@ -11,7 +11,7 @@ import com.vaadin.flow.component.html.H1;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ClosingLine;
+import org.proviso.canvass.steps.ClosingLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** The supervisor's page of what is missing until closing, and the ways to it. */

@@ -18,9 +18,17 @@ import org.proviso.canvass.BalanceRule;
 final class BalancesPart extends HtmlContainer {
 
     private final FigureSheet noting;
+    private final ExplanationSheet explaining;
+    private final TotalDetailPart.Reader details;
 
-    BalancesPart(List<BalanceResult> balances, FigureSheet noting) {
+    BalancesPart(
+            List<BalanceResult> balances,
+            FigureSheet noting,
+            ExplanationSheet explaining,
+            TotalDetailPart.Reader details) {
+        this.details = details;
         this.noting = noting;
+        this.explaining = explaining;
         add(new H2("Out of balance"));
         List<BalanceResult> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
@@ -35,6 +43,12 @@ final class BalancesPart extends HtmlContainer {
             add(none);
         }
         wrong.forEach(balance -> add(line(balance)));
+        List<BalanceResult> explained =
+                sums.stream().filter(BalanceResult.Explained.class::isInstance).toList();
+        if (!explained.isEmpty()) {
+            add(new H2("Explained"));
+            explained.forEach(balance -> add(line(balance)));
+        }
         fold("totals cannot be checked yet", sums.stream().filter(BalanceResult.CannotBeChecked.class::isInstance));
         fold(
                 "places still have undecided envelopes. At closing only envelopes held by law may be undecided",
@@ -58,10 +72,16 @@ final class BalancesPart extends HtmlContainer {
 
     private Component line(BalanceResult balance) {
         Paragraph line = new Paragraph(new Span(balance.words() + " "));
-        if (!(balance instanceof BalanceResult.Holds)) {
+        if (!balance.isSettled()) {
             noting.link(balance).ifPresent(line::add);
+            explaining.button(balance).ifPresent(line::add);
         }
         line.addClassName(balance instanceof BalanceResult.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
-        return line;
+        Div all = new Div(line);
+        explaining.text(balance).ifPresent(all::add);
+        if (!balance.isSettled()) {
+            details.part(balance).ifPresent(all::add);
+        }
+        return all;
     }
 }

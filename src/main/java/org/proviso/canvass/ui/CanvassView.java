@@ -13,9 +13,11 @@ import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.EnvelopeOutcomes;
-import org.proviso.canvass.EnvelopeOutcomesService;
+import org.proviso.canvass.ExplanationService;
 import org.proviso.canvass.ReopenCanvassService;
+import org.proviso.canvass.TotalDetailService;
+import org.proviso.canvass.outcomes.EnvelopeOutcomes;
+import org.proviso.canvass.outcomes.EnvelopeOutcomesService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
@@ -32,6 +34,8 @@ public final class CanvassView extends Composite<Div> {
 
     private final transient CanvassService canvass;
     private final transient EnvelopeOutcomesService outcomes;
+    private final transient ExplanationService explanations;
+    private final transient TotalDetailService details;
     private final transient AccessService access;
     private final transient ReopenCanvassService reopening;
     private final transient WorkingElection workplace;
@@ -41,12 +45,16 @@ public final class CanvassView extends Composite<Div> {
             CanvassService canvass,
             ReopenCanvassService reopening,
             EnvelopeOutcomesService outcomes,
+            ExplanationService explanations,
+            TotalDetailService details,
             AccessService access,
             WorkingElection workplace) {
         this.reopening = reopening;
         this.workplace = workplace;
         this.canvass = canvass;
         this.outcomes = outcomes;
+        this.explanations = explanations;
+        this.details = details;
         this.access = access;
         this.election = workplace.election().orElseThrow(NoElectionException::new);
         access.demand(Permission.READ_FIGURES);
@@ -56,7 +64,7 @@ public final class CanvassView extends Composite<Div> {
 
     private void show() {
         List<CanvassFigures> accounts = canvass.accounts(election.id());
-        List<BalanceResult> balances = canvass.balances(accounts, Arrays.asList(BalanceRule.values()));
+        List<BalanceResult> balances = canvass.balances(election.id(), accounts, Arrays.asList(BalanceRule.values()));
         EnvelopeOutcomes figures = outcomes.outcomes(election.id());
         PageHead head = new PageHead("Canvass", lead(balances));
         if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
@@ -69,7 +77,11 @@ public final class CanvassView extends Composite<Div> {
                 .add(
                         head,
                         closings,
-                        new BalancesPart(balances, new FigureSheet(canvass, access, election, this::again)),
+                        new BalancesPart(
+                                balances,
+                                new FigureSheet(canvass, access, election, this::again),
+                                new ExplanationSheet(explanations, access, election, this::again),
+                                new TotalDetailPart.Reader(details, access, election.id())),
                         new FlowPart(figures),
                         new PlacesPart(accounts),
                         new ReasonsPart(figures),
@@ -89,9 +101,12 @@ public final class CanvassView extends Composite<Div> {
         long holds = sums.stream().filter(BalanceResult.Holds.class::isInstance).count();
         long differ =
                 sums.stream().filter(BalanceResult.Differs.class::isInstance).count();
-        long open = sums.size() - holds - differ;
+        long explained =
+                sums.stream().filter(BalanceResult.Explained.class::isInstance).count();
+        long open = sums.size() - holds - differ - explained;
+        String signed = explained == 0 ? "" : explained + " explained; ";
         String state = election.closed() ? "The election is closed. " : "";
-        return state + holds + " of " + sums.size() + " totals agree; " + differ + " out of balance; " + open
+        return state + holds + " of " + sums.size() + " totals agree; " + signed + differ + " out of balance; " + open
                 + " cannot be checked yet because a figure is missing.";
     }
 }

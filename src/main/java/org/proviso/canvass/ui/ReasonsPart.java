@@ -4,7 +4,7 @@ import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
-import org.proviso.canvass.EnvelopeOutcomes;
+import org.proviso.canvass.outcomes.EnvelopeOutcomes;
 import org.proviso.ui.PlainTable;
 
 /** Why ballots were rejected, each once, by its main reason. */

@@ -19,7 +19,10 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
     public List<String> differences() {
         List<String> differences = new ArrayList<>();
         if (transmittals.isEmpty()) {
-            differences.add("sent no transmittal; " + envelopes(here) + (here == 1 ? " is" : " are") + " here");
+            differences.add(
+                    here == 0
+                            ? "sent no transmittal, and no envelope is here yet"
+                            : "sent no transmittal; " + envelopes(here) + (here == 1 ? " is" : " are") + " here");
             return differences;
         }
         int logged = sum(Transmittal::issued);
@@ -34,6 +37,21 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
         return differences;
     }
 
+    /** How much of what a location has to bring is here. */
+    public enum Arrival {
+        NOTHING_YET,
+        PARTLY,
+        RETURNED
+    }
+
+    /** Returned: its transmittal and at least as many envelopes as it says are here. */
+    public Arrival arrival() {
+        if (transmittals.isEmpty()) {
+            return here == 0 ? Arrival.NOTHING_YET : Arrival.PARTLY;
+        }
+        return here < sum(Transmittal::returned) ? Arrival.PARTLY : Arrival.RETURNED;
+    }
+
     /** The whole as a sentence: {@code Mill Pond Library sent back 11 envelopes and logged 10.} */
     public String sentence() {
         String said = addsUp()
@@ -44,11 +62,13 @@ public record LocationReturn(String votingLocation, List<RecordedTransmittal> tr
 
     private static void addOf(List<String> differences, Transmittal transmittal) {
         if (transmittal.supplied() != null && transmittal.unused() != null) {
-            int used = transmittal.issued() + transmittal.spoiled() + transmittal.unused();
+            int scanned = Objects.requireNonNullElse(transmittal.scannedInError(), 0);
+            int used = transmittal.issued() + transmittal.spoiled() + transmittal.unused() + scanned;
             if (used != transmittal.supplied()) {
                 differences.add("was given " + transmittal.supplied() + " and accounts for " + used + " ("
                         + transmittal.issued() + " issued, " + transmittal.spoiled() + " spoiled, "
-                        + transmittal.unused() + " unused)");
+                        + transmittal.unused() + " unused" + (scanned == 0 ? "" : ", " + scanned + " scanned in error")
+                        + ")");
             }
         }
         if (!transmittal.sealOut().equals(transmittal.sealIn())) {

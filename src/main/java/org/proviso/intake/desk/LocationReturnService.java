@@ -8,6 +8,7 @@ import java.util.Map;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordedTransmittal;
 import org.springframework.stereotype.Service;
@@ -19,15 +20,21 @@ public class LocationReturnService {
 
     private final IntakeService intake;
     private final EnvelopeListStore envelopes;
+    private final ElectionService elections;
     private final AccessService access;
 
-    LocationReturnService(IntakeService intake, EnvelopeListStore envelopes, AccessService access) {
+    LocationReturnService(
+            IntakeService intake, EnvelopeListStore envelopes, ElectionService elections, AccessService access) {
         this.intake = intake;
         this.envelopes = envelopes;
+        this.elections = elections;
         this.access = access;
     }
 
-    /** Every voting location, those out of balance first. Envelopes received by mail have none. */
+    /**
+     * Every voting location that the precincts name or something came from, those out of balance first. Envelopes
+     * received by mail have none.
+     */
     @Transactional(readOnly = true)
     public List<LocationReturn> all(ElectionId electionId) {
         access.demand(Permission.RECEIVE_BAGS);
@@ -36,6 +43,10 @@ public class LocationReturnService {
                 .forEach(recorded -> byLocation
                         .computeIfAbsent(recorded.transmittal().votingLocation(), any -> new ArrayList<>())
                         .add(recorded));
+        elections
+                .ballots(electionId)
+                .votingLocations()
+                .forEach(place -> byLocation.computeIfAbsent(place, any -> List.of()));
         Map<String, Integer> here = envelopes.hereByLocation(electionId);
         here.keySet().stream()
                 .filter(place -> !place.isEmpty())

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.proviso.intake.desk.LocationReturn;
+import org.proviso.intake.desk.LocationReturn.Arrival;
 import org.proviso.ui.Links;
 
 /** What each voting location sent back, a sentence each; what does not add up stands on top. */
@@ -24,9 +25,20 @@ final class ReturnsPart extends Div {
                 .count();
         if (!returns.isEmpty()) {
             String rest = (returns.size() - off) + " of " + returns.size() + " are in balance.";
-            add(new Paragraph(off == 0 ? "All " + returns.size() + " are in balance." : rest));
+            add(new Paragraph(
+                    off == 0 ? "All " + returns.size() + " are in balance." : rest + " " + arrivals(returns)));
         }
         returns.forEach(this::show);
+    }
+
+    /** {@code 12 returned, 1 returned in part, 1 nothing yet.} */
+    private static String arrivals(List<LocationReturn> returns) {
+        return number(returns, Arrival.RETURNED) + " returned, " + number(returns, Arrival.PARTLY)
+                + " returned in part, " + number(returns, Arrival.NOTHING_YET) + " nothing yet.";
+    }
+
+    private static long number(List<LocationReturn> returns, Arrival arrival) {
+        return returns.stream().filter(each -> each.arrival() == arrival).count();
     }
 
     private void show(LocationReturn locationReturn) {

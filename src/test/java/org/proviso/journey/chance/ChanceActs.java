@@ -113,6 +113,9 @@ final class ChanceActs {
         often(2, other::newerList);
         often(1, other::confirmList);
         often(3, other::note);
+        often(2, other::explain);
+        often(2, other::signExplanation);
+        often(1, other::takeBackExplanation);
         often(1, other::keepFigures);
         often(1, other::closeElection);
         often(3, other::time);

@@ -18,11 +18,11 @@ import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassPlace;
 import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.ClosingLine;
 import org.proviso.canvass.ClosingReport;
-import org.proviso.canvass.ClosingStep;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.PlaceFigures;
+import org.proviso.canvass.steps.ClosingLine;
+import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.election.RecordedCourtOrder;
@@ -105,6 +105,7 @@ final class ClosingRobot {
             case HAND_OFF -> acts.release.batches().forEach(this::handOff);
             case FIGURE -> figures();
             case TOTAL -> totals();
+            case SIGN -> sign();
             default -> play.fail("nobody can do " + line.words());
         }
     }
@@ -348,8 +349,17 @@ final class ClosingRobot {
             case TABULATOR -> note(place, Figure.TABULATED, really(place, Figure.TABULATED));
             case CREDIT -> note(place, Figure.CREDITED, really(place, Figure.CREDITED));
             case NOTHING_PENDING -> heldByLaw(place, figures);
-            default -> play.note("nothing to be done about: " + differs.words());
+            default -> play.perform(acts.other.explained("carl", differs));
         }
+    }
+
+    private void sign() {
+        acts.other.explanations().stream()
+                .filter(one -> !one.isSigned())
+                .forEach(one -> play.perform(acts.other.signed(
+                        one.writtenBy().value().equals("dora") ? "carl" : "dora",
+                        one,
+                        new Version(one.version(), false))));
     }
 
     /** Where nobody has anything left to decide, what is undecided is what must be held. */
@@ -370,7 +380,8 @@ final class ClosingRobot {
                 .findFirst();
         if (sent.isPresent()) {
             RecordedTransmittal wrong = sent.get();
-            play.perform(acts.intake.corrected("jon", wrong, new Version(wrong.version(), false), received, 60));
+            int loose = Objects.requireNonNullElse(wrong.transmittal().looseBallots(), 0);
+            play.perform(acts.intake.corrected("jon", wrong, new Version(wrong.version(), false), received, loose));
         }
         for (Figure figure : List.of(Figure.SUPPLIED, Figure.ISSUED, Figure.SENT_BACK)) {
             note(place, figure, received);

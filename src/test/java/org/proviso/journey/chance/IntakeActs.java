@@ -39,6 +39,9 @@ import org.proviso.review.EnvelopeCase;
 /** What intake does: bags, envelopes, keying, what voters bring. */
 final class IntakeActs {
 
+    /** Envelopes that each location was given. */
+    private static final int SUPPLIED = 60;
+
     private final ChanceOffice office;
 
     /** Versions of envelopes whose second keying read otherwise. */
@@ -231,7 +234,7 @@ final class IntakeActs {
                 who,
                 Permission.RECEIVE_BAGS,
                 "records the return of " + location,
-                () -> office.the(TransmittalService.class).record(transmittal(location, sent, 60)));
+                () -> office.the(TransmittalService.class).record(transmittal(location, sent, 0)));
     }
 
     /** Any return is written anew as what the location really sent, or as something else. */
@@ -247,23 +250,35 @@ final class IntakeActs {
                 wrong,
                 seen(random, wrong.version()),
                 sent + (random.nextInt(3) == 0 ? 1 : 0),
-                60));
+                random.nextInt(3) == 0 ? 1 : 0));
     }
 
-    Attempt<?> corrected(String who, RecordedTransmittal wrong, Attempt.Version version, int envelopes, int supplied) {
+    Attempt<?> corrected(String who, RecordedTransmittal wrong, Attempt.Version version, int envelopes, int loose) {
         String location = wrong.transmittal().votingLocation();
         return Attempt.of(
                         who,
                         Permission.RECEIVE_BAGS,
                         "corrects the return of " + location + " to " + envelopes,
                         () -> office.the(TransmittalService.class)
-                                .correct(wrong.lineNo(), version.number(), transmittal(location, envelopes, supplied)))
+                                .correct(wrong.lineNo(), version.number(), transmittal(location, envelopes, loose)))
                 .with(version);
     }
 
-    private static RecordTransmittal transmittal(String location, int envelopes, int supplied) {
+    /** With a loose ballot the bag came back under another seal too. */
+    private static RecordTransmittal transmittal(String location, int envelopes, int loose) {
         Transmittal said = new Transmittal(
-                location, null, "bag", "", "", supplied, envelopes, 0, supplied - envelopes, envelopes, 0, 0);
+                location,
+                null,
+                "bag",
+                "1001",
+                loose == 0 ? "1001" : "1002",
+                SUPPLIED,
+                envelopes,
+                0,
+                SUPPLIED - envelopes,
+                envelopes,
+                0,
+                loose);
         return new RecordTransmittal(
                 ID,
                 said.votingLocation(),

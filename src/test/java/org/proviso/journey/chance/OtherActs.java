@@ -17,8 +17,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.proviso.access.Permission;
+import org.proviso.canvass.BalanceExplanation;
+import org.proviso.canvass.BalanceResult;
+import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassFigures;
 import org.proviso.canvass.CanvassService;
+import org.proviso.canvass.ExplainBalance;
+import org.proviso.canvass.ExplanationService;
 import org.proviso.canvass.Figure;
 import org.proviso.canvass.NoteFigure;
 import org.proviso.canvass.VotingHours;
@@ -258,6 +263,67 @@ final class OtherActs {
                 "notes that " + place + " " + figure.words(number) + " (" + hours.code() + ")",
                 () -> office.the(CanvassService.class)
                         .noteFigure(new NoteFigure(ID, place, hours, figure, number, "Counted by hand.")));
+    }
+
+    /** Any total, whether or not it agrees. */
+    Optional<Attempt<?>> explain(Random random) {
+        List<BalanceResult> all =
+                office.read("carl", () -> office.the(CanvassService.class).balances(ID, List.of(BalanceRule.values())));
+        List<BalanceResult> off =
+                all.stream().filter(balance -> !balance.isSettled()).toList();
+        return Optional.of(
+                explained(somebody(random, Permission.CLOSE_ELECTION), pick(random, off.isEmpty() ? all : off)));
+    }
+
+    Attempt<?> explained(String who, BalanceResult balance) {
+        Integer by = balance instanceof BalanceResult.Differs differs ? differs.by() : null;
+        ExplainBalance asked =
+                new ExplainBalance(ID, balance.where(), balance.identity(), by, "It was seen by two people.");
+        return Attempt.of(
+                who,
+                Permission.CLOSE_ELECTION,
+                "explains: " + balance.words(),
+                () -> office.the(ExplanationService.class).explain(asked));
+    }
+
+    List<BalanceExplanation> explanations() {
+        return office.read("carl", () -> office.the(ExplanationService.class).standing(ID)).stream()
+                .map(ExplanationService.Signed::explanation)
+                .toList();
+    }
+
+    Optional<Attempt<?>> signExplanation(Random random) {
+        List<BalanceExplanation> all = explanations();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        BalanceExplanation one = pick(random, all);
+        return Optional.of(signed(somebody(random, Permission.CLOSE_ELECTION), one, seen(random, one.version())));
+    }
+
+    Attempt<?> signed(String who, BalanceExplanation one, Attempt.Version version) {
+        return Attempt.of(
+                        who,
+                        Permission.CLOSE_ELECTION,
+                        "signs explanation " + one.number(),
+                        () -> office.the(ExplanationService.class).sign(ID, one.number(), version.number()))
+                .with(version)
+                .ofTwoPeople();
+    }
+
+    Optional<Attempt<?>> takeBackExplanation(Random random) {
+        List<BalanceExplanation> all = explanations();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        BalanceExplanation one = pick(random, all);
+        Attempt.Version version = seen(random, one.version());
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.CLOSE_ELECTION),
+                        Permission.CLOSE_ELECTION,
+                        "takes back explanation " + one.number(),
+                        () -> office.the(ExplanationService.class).takeBack(ID, one.number(), version.number()))
+                .with(version));
     }
 
     Optional<Attempt<?>> keepFigures(Random random) {

@@ -54,6 +54,16 @@ public final class BallotCatalog {
         return List.copyOf(styles.values());
     }
 
+    /** Every voting location that a precinct part names, in the order of their names: something is expected from each. */
+    public List<String> votingLocations() {
+        return parts().stream()
+                .map(PrecinctPart::votingLocation)
+                .filter(location -> !location.isEmpty())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     /** Every row of a precinct part, in no order. */
     public List<PrecinctPart> parts() {
         return parts.values().stream().flatMap(List::stream).toList();

@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.steps;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.replay;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.steps;
 
 import org.proviso.core.Code;
 
@@ -21,6 +21,7 @@ public enum ClosingStep implements Code {
     HAND_OFF("open batch to hand off", "open batches to hand off", Desk.RELEASE_TEAM),
     FIGURE("figure to record", "figures to record", Desk.CANVASS),
     TOTAL("total out of balance", "totals out of balance", Desk.CANVASS),
+    SIGN("explanation to sign", "explanations to sign", Desk.SECOND_SIGNER),
 
     HELD("undecided envelope held by a court", "undecided envelopes held by a court", Desk.COURT_ORDERS),
     ASK_LETTER("cure notice not sent", "cure notices not sent", Desk.ASK_LETTERS),
@@ -42,6 +43,7 @@ public enum ClosingStep implements Code {
         COURT_ORDERS("Supervisor", "set-up/orders", "Open Court orders"),
         RELEASE_TEAM("Release team", "release", "Open Release"),
         CANVASS("Supervisor", "canvass", "Open Canvass"),
+        SECOND_SIGNER("A second supervisor", "canvass", "Open Canvass"),
         ASK_LETTERS("Intake or reviewers", "notices", "Open Notices"),
         OUTCOME_LETTERS("Supervisor", "notices", "Open Notices"),
         LISTS("A second supervisor", "set-up", "Open Setup");

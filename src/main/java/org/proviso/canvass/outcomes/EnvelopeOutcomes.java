@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.outcomes;
 
 import java.util.Map;
 import org.proviso.core.adjudication.explain.OutcomeSymbol;

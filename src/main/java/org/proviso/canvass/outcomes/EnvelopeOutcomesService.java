@@ -1,4 +1,4 @@
-package org.proviso.canvass;
+package org.proviso.canvass.outcomes;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -6,7 +6,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
-import org.proviso.canvass.EnvelopeOutcomes.End;
+import org.proviso.canvass.outcomes.EnvelopeOutcomes.End;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.DateWords;
