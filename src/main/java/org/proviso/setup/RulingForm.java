@@ -35,11 +35,13 @@ final class RulingForm extends Div {
         this.after = after;
         getElement().setAttribute("data-typing", "go-on");
         about.getElement().setAttribute("role", "status");
-        ActButton sign = new ActButton("Put ruling in force").first().does(this::sign);
+        ActButton sign = new ActButton("Record ruling").first().does(this::sign);
         sign.getElement().setAttribute("data-finish", true);
         add(
                 new H2("Record a ruling"),
-                new Paragraph("The ruling applies to this election only. Open cases are reassessed at once."),
+                new Paragraph(
+                        "The ruling applies to this election only. Another supervisor puts it in force; open cases"
+                                + " are reassessed then."),
                 about,
                 rule,
                 value,
@@ -74,11 +76,11 @@ final class RulingForm extends Div {
             return;
         }
         value.problem("");
-        ActResult<Integer> result = rulings.sign(
+        ActResult<Integer> result = rulings.record(
                 new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
         result.refusals().forEach(refusal -> at(refusal.field()).problem(refusal.words()));
         result.ifAccepted().ifPresent(number -> {
-            MessageLine.done("Ruling " + number + " is in force. Open cases were reassessed.");
+            MessageLine.done("Ruling " + number + " recorded. Another supervisor has to put it in force.");
             rule.text("");
             value.text("");
             about.setText("");

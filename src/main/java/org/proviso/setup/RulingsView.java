@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.AccessService;
@@ -16,12 +17,15 @@ import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
+import org.proviso.core.act.ActResult;
 import org.proviso.election.rules.RecordedRuling;
 import org.proviso.election.rules.RulingService;
+import org.proviso.election.rules.RulingService.NamedRuling;
 import org.proviso.review.assess.RulingTask;
 import org.proviso.review.assess.RulingWorkService;
 import org.proviso.ui.Caution;
 import org.proviso.ui.Links;
+import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
@@ -104,7 +108,7 @@ public final class RulingsView extends Composite<Div> {
     }
 
     private void signed() {
-        List<RecordedRuling> acts = rulings.acts(workplace.electionId());
+        List<NamedRuling> acts = rulings.acts(workplace.electionId());
         list.add(new H2("Rulings signed"));
         if (acts.isEmpty()) {
             list.add(
@@ -113,16 +117,66 @@ public final class RulingsView extends Composite<Div> {
             return;
         }
         ElectionLine election = workplace.election().orElseThrow();
-        PlainTable table =
-                new PlainTable("Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Based on", "Recorded");
-        acts.forEach(act -> table.row(
-                String.valueOf(act.actNo()),
-                act.ruling().rule(),
-                value(act.ruling()),
-                act.ruling().signedBy() + ", " + UsDates.digits(act.ruling().on()),
-                act.ruling().ground(),
-                act.recordedBy() + ", " + UsDates.moment(LocalDateTime.ofInstant(act.recordedAt(), election.zone()))));
+        PlainTable table = new PlainTable(
+                "Rulings signed", "No.", "Rule", "Ruling", "Signed by", "Based on", "Recorded", "In force");
+        acts.forEach(act -> table.row(row(act, election)));
         list.add(table);
+    }
+
+    private List<Component> row(NamedRuling act, ElectionLine election) {
+        RecordedRuling recorded = act.recorded();
+        CountyRuling ruling = recorded.ruling();
+        return List.of(
+                new Span(String.valueOf(recorded.actNo())),
+                new Span(ruling.rule()),
+                new Span(value(ruling)),
+                new Span(ruling.signedBy() + ", " + UsDates.digits(ruling.on())),
+                new Span(ruling.ground()),
+                new Span(act.recordedBy() + ", "
+                        + UsDates.moment(LocalDateTime.ofInstant(recorded.recordedAt(), election.zone()))),
+                standing(act, election));
+    }
+
+    /** In force since when and by whom, taken back, or the two ways on. */
+    private Component standing(NamedRuling act, ElectionLine election) {
+        RecordedRuling recorded = act.recorded();
+        Instant inForceAt = recorded.inForceAt();
+        if (inForceAt != null) {
+            String by = act.inForceBy() == null ? "" : act.inForceBy() + ", ";
+            return new Span(by + UsDates.moment(LocalDateTime.ofInstant(inForceAt, election.zone())));
+        }
+        if (!recorded.isWaiting()) {
+            return new Span("Taken back");
+        }
+        Div acts = new Div();
+        if (act.byYou()) {
+            acts.add(new Span("Another supervisor has to put it in force. "));
+        } else {
+            acts.add(new ActButton("Put ruling in force").quiet().does(() -> putInForce(recorded)));
+        }
+        acts.add(new ActButton("Take back ruling").quiet().does(() -> takeBack(recorded)));
+        return acts;
+    }
+
+    private void putInForce(RecordedRuling recorded) {
+        done(
+                rulings.putInForce(workplace.electionId(), recorded.actNo()),
+                "Ruling " + recorded.actNo() + " is in force. Open cases were reassessed.");
+    }
+
+    private void takeBack(RecordedRuling recorded) {
+        done(
+                rulings.takeBack(workplace.electionId(), recorded.actNo()),
+                "Ruling " + recorded.actNo() + " was taken back. Nothing changed.");
+    }
+
+    private void done(ActResult<Integer> result, String words) {
+        show();
+        if (result instanceof ActResult.Refused<Integer> refused) {
+            MessageLine.refused("Not done. " + refused.words());
+        } else {
+            MessageLine.done(words);
+        }
     }
 
     private static String value(CountyRuling ruling) {

@@ -12,6 +12,7 @@ import org.proviso.board.BoardSession;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.core.ElectionId;
+import org.proviso.election.rules.RulingService;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.notices.DueCount;
@@ -38,6 +39,7 @@ class WaitingWorkList {
     private final BoardService board;
     private final FollowUpService followUps;
     private final NewerFileService lists;
+    private final RulingService rulings;
     private final UpcomingDates clocks;
     private final CanvassService canvass;
 
@@ -50,6 +52,7 @@ class WaitingWorkList {
             BoardService board,
             FollowUpService followUps,
             NewerFileService lists,
+            RulingService rulings,
             UpcomingDates clocks,
             CanvassService canvass) {
         this.access = access;
@@ -60,6 +63,7 @@ class WaitingWorkList {
         this.board = board;
         this.followUps = followUps;
         this.lists = lists;
+        this.rulings = rulings;
         this.clocks = clocks;
         this.canvass = canvass;
     }
@@ -86,6 +90,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.LOAD_FILES)) {
             add(lines, listsToConfirm(election));
+        }
+        if (access.isPermitted(Permission.SIGN_RULINGS)) {
+            add(lines, rulings(electionId));
         }
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             add(lines, toOpen(electionId));
@@ -203,6 +210,21 @@ class WaitingWorkList {
                 true,
                 "Open Setup",
                 "set-up",
+                null);
+    }
+
+    private WaitingWork rulings(ElectionId electionId) {
+        int number = (int) rulings.acts(electionId).stream()
+                .filter(ruling -> ruling.recorded().isWaiting() && !ruling.byYou())
+                .count();
+        return new WaitingWork(
+                number,
+                "County rulings to put in force",
+                "recorded by another supervisor",
+                "",
+                false,
+                "Open County rulings",
+                "set-up/rulings",
                 null);
     }
 

@@ -40,7 +40,7 @@ class AfterClosingTest {
             "CourtOrderRecordService.record(RecordCourtOrder)",
             "CourtOrderRecordService.change(ElectionId, int, int, Status)",
             "NewerFileService.load(ElectionId, SnapshotKind, Path)",
-            "RulingService.sign(SignRuling)",
+            "RulingService.record(SignRuling)",
             "RuleChangeService.putInForce(PutRulesInForce)",
             "ReleaseService.recordOtherBallotsComplete(ElectionId)",
             "ReleaseService.makeBatch(ElectionId, Set, String)");

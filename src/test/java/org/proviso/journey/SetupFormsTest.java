@@ -27,7 +27,6 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.orders.CourtOrderRecordService;
 import org.proviso.election.orders.RecordCourtOrder;
-import org.proviso.election.rules.RecordedRuling;
 import org.proviso.election.rules.RulingService;
 import org.proviso.review.CaseState;
 import org.proviso.ui.MessageLine;
@@ -95,11 +94,11 @@ class SetupFormsTest {
     }
 
     @Test
-    void a_ruling_is_put_in_force_as_it_was_signed() {
+    void a_ruling_is_recorded_as_it_was_signed_and_put_in_force_by_another_supervisor() {
         pages.on("set-up/rulings", "carl", () -> {
             type("rule", "signature.no_exemplar");
             type("on", "Thursday");
-            press("Put ruling in force");
+            press("Record ruling");
             assertThat(wrong("signed-by")).isEqualTo("Required.");
             assertThat(wrong("on")).startsWith("Enter the month, day and year");
             assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
@@ -107,12 +106,19 @@ class SetupFormsTest {
             type("on", "8/6/2026");
             type("ground", "counsel's letter");
             type("value", "whatever");
-            press("Put ruling in force");
+            press("Record ruling");
             assertThat(wrong("value")).isNotEmpty();
             assertThat(rulings()).isEmpty();
             type("value", "person_decides");
+            press("Record ruling");
+            assertThat(MessageLine.words()).contains("Another supervisor has to put it in force.");
+            assertThat(said()).doesNotContain("Put ruling in force");
+        });
+        pages.on("", "dora", () -> assertThat(said()).contains("County rulings to put in force"));
+        pages.on("set-up/rulings", "dora", () -> {
             press("Put ruling in force");
             assertThat(MessageLine.words()).contains("is in force.");
+            assertThat(said()).doesNotContain("Take back ruling");
         });
         assertThat(rulings())
                 .containsExactly(new CountyRuling(
@@ -125,7 +131,7 @@ class SetupFormsTest {
 
     private static List<CountyRuling> rulings() {
         return as("carl", () -> PagesOffice.the(RulingService.class).acts(PagesOffice.ELECTION)).stream()
-                .map(RecordedRuling::ruling)
+                .map(named -> named.recorded().ruling())
                 .toList();
     }
 

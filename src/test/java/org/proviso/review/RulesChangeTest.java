@@ -2,6 +2,7 @@ package org.proviso.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
@@ -21,6 +22,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.Rules;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.election.RulesService;
 import org.proviso.election.rules.PutRulesInForce;
@@ -69,8 +71,7 @@ class RulesChangeTest {
         AssessmentRow before = waitsForId(primary, services);
         RulingService rulings = services.the(RulingService.class);
 
-        assertThat(accepted(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody")))))
-                .isOne();
+        assertThat(inForce(rulings, ruling(NOBODY_SHOWS_ID, "nobody"))).isOne();
 
         LedgerEntry entry = LoadedOffice.lastEntry(services);
         assertThat(entry.act()).isEqualTo("ruling_signed");
@@ -87,10 +88,9 @@ class RulesChangeTest {
                         .outlook())
                 .isEqualTo(Recommendation.COUNT)
                 .isNotEqualTo(before.outlook());
-        assertThat(accepted(as("carl", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "first_time_mail")))))
-                .isEqualTo(2);
+        assertThat(inForce(rulings, ruling(NOBODY_SHOWS_ID, "first_time_mail"))).isEqualTo(2);
         assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID))))
-                .extracting(act -> act.ruling().value())
+                .extracting(act -> act.recorded().ruling().value())
                 .containsExactly("nobody", "first_time_mail");
     }
 
@@ -106,9 +106,40 @@ class RulesChangeTest {
                 "not a known rule");
         refused(rulings, ruling(NOBODY_SHOWS_ID, "friends"), Why.RULES_NOT_READABLE, "value", "is not one of nobody");
         refused(rulings, ruling("mail.rejected", ""), Why.NOTHING_NEW, "value", "nothing to confirm");
-        assertThatThrownBy(() -> as("ada", () -> rulings.sign(ruling(NOBODY_SHOWS_ID, "nobody"))))
+        assertThatThrownBy(() -> as("ada", () -> rulings.record(ruling(NOBODY_SHOWS_ID, "nobody"))))
                 .isInstanceOf(NotPermittedException.class);
         assertThat(as("carl", () -> rulings.acts(new ElectionId(Primary.ID)))).isEmpty();
+    }
+
+    @OnBothDatabases
+    void a_ruling_is_recorded_by_one_supervisor_and_changes_nothing_before_another_puts_it_in_force(
+            TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        ElectionId id = new ElectionId(Primary.ID);
+        AssessmentRow before = waitsForId(primary, services);
+        RulingService rulings = services.the(RulingService.class);
+        int slip = accepted(as("carl", () -> rulings.record(ruling(NOBODY_SHOWS_ID, "nobody"))));
+        assertThat(waitsForId(primary, services).outlook()).isEqualTo(before.outlook());
+        assertThatThrownBy(() -> as("carl", () -> rulings.putInForce(id, slip)))
+                .as("nobody puts their own in force")
+                .isInstanceOf(NotPermittedException.class);
+        accepted(as("carl", () -> rulings.takeBack(id, slip)));
+        assertThat(ActResults.why(as("dora", () -> rulings.putInForce(id, slip))))
+                .isEqualTo(Why.NOTHING_NEW);
+        int number = inForce(rulings, ruling(NOBODY_SHOWS_ID, "nobody"));
+        assertThat(waitsForId(primary, services).outlook()).isEqualTo(Recommendation.COUNT);
+        assertThat(ActResults.why(as("dora", () -> rulings.putInForce(id, number))))
+                .as("twice")
+                .isEqualTo(Why.NOTHING_NEW);
+        assertThat(ActResults.why(as("dora", () -> rulings.takeBack(id, number))))
+                .as("it is in force: another ruling replaces it")
+                .isEqualTo(Why.NOTHING_NEW);
+        assertThat(as("carl", () -> rulings.acts(id)))
+                .extracting(
+                        RulingService.NamedRuling::recordedBy,
+                        RulingService.NamedRuling::inForceBy,
+                        RulingService.NamedRuling::byYou)
+                .containsExactly(tuple("carl", null, true), tuple("carl", "dora", true));
     }
 
     @OnADatabase
@@ -132,7 +163,7 @@ class RulesChangeTest {
         assertThat(tasks)
                 .extracting(rulingTask -> -rulingTask.envelopeNos().size())
                 .isSorted();
-        accepted(as("carl", () -> services.the(RulingService.class).sign(ruling("signature.compared", "no"))));
+        inForce(services.the(RulingService.class), ruling("signature.compared", "no"));
         assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID))))
                 .extracting(rulingTask -> rulingTask.given().rule().key())
                 .doesNotContain("signature.compared");
@@ -260,6 +291,12 @@ class RulesChangeTest {
         assertThat(unread.words()).contains("moves.nowhere");
     }
 
+    /** Recorded by one supervisor, put in force by another; the number of the ruling. */
+    private static int inForce(RulingService rulings, SignRuling ruling) {
+        int number = accepted(as("carl", () -> rulings.record(ruling)));
+        return accepted(as("dora", () -> rulings.putInForce(ruling.electionId(), number)));
+    }
+
     private static RulingTask task(List<RulingTask> tasks, String rule) {
         return tasks.stream()
                 .filter(rulingTask -> rulingTask.given().rule().key().equals(rule))
@@ -268,7 +305,7 @@ class RulesChangeTest {
     }
 
     private static void refused(RulingService rulings, SignRuling ruling, Why why, String field, String words) {
-        Refusal refusal = ActResults.refused(as("carl", () -> rulings.sign(ruling)));
+        Refusal refusal = ActResults.refused(as("carl", () -> rulings.record(ruling)));
         assertThat(refusal).returns(why, Refusal::why).returns(field, Refusal::field);
         assertThat(refusal.words()).contains(words);
     }
