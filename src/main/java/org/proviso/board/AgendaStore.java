@@ -63,6 +63,20 @@ public class AgendaStore {
         return found;
     }
 
+    /** Envelopes of an agenda that are on the agenda of another session of the same body too, one that is not closed. */
+    List<EnvelopeNumber> onAnother(BoardSession session) {
+        return jdbc.sql("""
+                        select a.envelope_no from agenda_item a
+                        join agenda_item o on o.election_id = a.election_id and o.envelope_no = a.envelope_no
+                            and o.session_no <> a.session_no
+                        join board_session s on s.election_id = o.election_id and s.session_no = o.session_no
+                        where a.election_id = ? and a.session_no = ? and s.body = ? and s.closed_at is null
+                        order by a.place""")
+                .params(session.key().electionId(), session.key().sessionNo(), session.body())
+                .query(EnvelopeNumber.class)
+                .list();
+    }
+
     /** Writes the items of an agenda over those that it has of the same envelopes. */
     public void put(SessionKey key, List<AgendaItem> items) {
         Map<EnvelopeNumber, AgendaItem> there =

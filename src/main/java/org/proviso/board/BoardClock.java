@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
+import org.proviso.core.act.Refusal;
 import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
@@ -26,6 +28,11 @@ public class BoardClock {
 
     public OffsetDateTime now() {
         return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+
+    /** Why nothing can be done in an election that is closed. */
+    Optional<Refusal> closed(ElectionId electionId) {
+        return elections.closed(electionId);
     }
 
     public ElectionAsOf electionAsOfNow(ElectionId electionId) {

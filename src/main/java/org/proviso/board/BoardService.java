@@ -15,6 +15,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.chain.Sha256;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -176,6 +177,29 @@ public class BoardService {
                 })
                 .announce(SessionChanged::new)
                 .record(session -> ledger.line("session_closed", key, Map.of()));
+    }
+
+    /**
+     * Reopens a session that was closed by mistake, with the reason, until the election is closed. Everybody left when it
+     * was closed: who is there is recorded again. Whether a meeting may go on after it was adjourned is local law's to
+     * say.
+     */
+    @Transactional
+    public ActResult<BoardSession> reopen(SessionKey key, int version, String because) {
+        ActDoor.Permitted member = door.demand(Permission.DECIDE);
+        return member.lock(() -> sessions.lockedAmongAll(key).at(version))
+                .refuse(session -> clock.closed(key.electionId()))
+                .refuse(SessionChecks::closed)
+                .refuse(session -> because.isBlank()
+                        ? Optional.of(Refusal.at("because", Why.NO_REASON, "Required. Enter the reason."))
+                        : Optional.empty())
+                .refuse(session -> SessionChecks.onNoOtherAgenda(agenda.onAnother(session)))
+                .save(session -> {
+                    sessions.reopen(session, because, member.user().userName(), clock.now());
+                    return known(key);
+                })
+                .announce(SessionChanged::new)
+                .record(session -> ledger.line("session_reopened", key, Map.of("because", Sha256.of(because))));
     }
 
     /** Every session of an election in the order of their numbers. */

@@ -1,6 +1,7 @@
 package org.proviso.board;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.proviso.core.EnvelopeNumber;
@@ -27,6 +28,21 @@ public final class SessionChecks {
 
     public static Optional<Refusal> notClosed(BoardSession session) {
         return Refusal.when(session.closedAt() != null, Why.NOT_IN_THIS_STATE, "The session is closed.");
+    }
+
+    static Optional<Refusal> closed(BoardSession session) {
+        return Refusal.when(
+                session.closedAt() == null, Why.NOT_IN_THIS_STATE, "The session is not closed: nothing to reopen.");
+    }
+
+    static Optional<Refusal> onNoOtherAgenda(List<EnvelopeNumber> onAnother) {
+        return onAnother.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusal.of(
+                                Why.ON_ANOTHER_AGENDA,
+                                "It is on the agenda of another session by now. Go on there, or close that session"
+                                        + " first.")
+                        .about(onAnother.get(0)));
     }
 
     public static Optional<Refusal> present(Collection<UserName> present, UserName userName) {

@@ -3,7 +3,9 @@ package org.proviso.board;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -101,7 +103,35 @@ public class SessionStore {
         moved(key, "closed_at", at);
     }
 
-    private void moved(SessionKey key, String column, OffsetDateTime at) {
+    /** Reopens a closed session that is held; when it had been closed stays with the reason. */
+    void reopen(BoardSession session, String because, UserName by, OffsetDateTime at) {
+        SessionKey key = session.key();
+        jdbc.sql("""
+                        insert into session_reopening (election_id, session_no, reopening_no, closed_at, because,
+                            reopened_by, reopened_at)
+                        values (:electionId, :sessionNo, :number, :closedAt, :because, :by, :at)""")
+                .param("electionId", key.electionId())
+                .param("sessionNo", key.sessionNo())
+                .param("number", reopenings(key).size() + 1)
+                .param("closedAt", session.closedAt())
+                .param("because", because)
+                .param("by", by)
+                .param("at", at)
+                .update();
+        moved(key, "closed_at", null);
+    }
+
+    /** How often a session was reopened, the first time first. */
+    public List<SessionReopening> reopenings(SessionKey key) {
+        return jdbc.sql("""
+                        select closed_at, because, reopened_by, reopened_at from session_reopening
+                        where election_id = ? and session_no = ? order by reopening_no""")
+                .params(key.electionId(), key.sessionNo())
+                .query(SessionReopening.class)
+                .list();
+    }
+
+    private void moved(SessionKey key, String column, @Nullable OffsetDateTime at) {
         jdbc.sql("update board_session set " + column
                         + " = ?, version = version + 1 where election_id = ? and session_no = ?")
                 .params(at, key.electionId(), key.sessionNo())

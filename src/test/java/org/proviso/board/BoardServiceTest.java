@@ -2,6 +2,7 @@ package org.proviso.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.board.CasesReady.COUNT;
 import static org.proviso.board.CasesReady.NOON;
 import static org.proviso.board.CasesReady.as;
@@ -13,6 +14,9 @@ import java.util.List;
 import org.proviso.access.NotPermittedException;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.motion.MotionService;
+import org.proviso.board.record.BoardReplay;
+import org.proviso.board.record.Minutes;
+import org.proviso.board.record.MinutesService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -20,6 +24,7 @@ import org.proviso.core.act.ActResult;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -60,6 +65,58 @@ class BoardServiceTest {
                 .allMatch(entry -> !entry.line().contains("fay"))
                 .extracting(LedgerEntry::act)
                 .containsExactly("session_called", "session_opened", "member_arrived", "member_left", "session_closed");
+    }
+
+    @OnBothDatabases
+    void a_session_closed_by_mistake_is_reopened_with_a_reason(TestOffice office) {
+        CasesReady cases = CasesReady.in(office);
+        BoardService boards = office.the(BoardService.class);
+        Sitting sitting = Sitting.of(cases, "eve", "fay");
+        SessionKey key = sitting.key();
+        int open = as("eve", () -> boards.session(key)).version();
+        assertThat(refused(as("eve", () -> boards.reopen(key, open, "It is open."))))
+                .isEqualTo("not_in_this_state");
+        BoardSession closed = as("eve", () -> done(boards.close(key, open)));
+        assertThat(refused(as("eve", () -> boards.reopen(key, closed.version(), " "))))
+                .isEqualTo("no_reason");
+        assertThatThrownBy(() -> as("eve", () -> boards.reopen(key, open, "An old page.")))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThatThrownBy(() -> as("carl", () -> boards.reopen(key, closed.version(), "No.")))
+                .isInstanceOf(NotPermittedException.class);
+        OfficeTime.set(office, NOON.plusMinutes(10));
+        BoardSession again = as("eve", () -> done(boards.reopen(key, closed.version(), "Two envelopes were left.")));
+        assertThat(again.isOpen()).isTrue();
+        assertThat(refused(as("eve", () -> boards.recordDeparture(key, new UserName("fay")))))
+                .as("everybody left when it was closed")
+                .isEqualTo("not_present");
+        as("eve", () -> done(boards.recordArrival(key, new UserName("fay"))));
+        assertThat(as("eve", () -> office.the(MinutesService.class).minutes(key))
+                        .reopenings())
+                .extracting(Minutes.Reopened::by, Minutes.Reopened::because)
+                .containsExactly(tuple("eve", "Two envelopes were left."));
+        assertThat(as("ada", () -> office.the(MinutesService.class).minutes(key))
+                        .reopenings())
+                .as("what somebody wrote is for those who see whole cases")
+                .extracting(Minutes.Reopened::because)
+                .containsExactly("");
+        assertThat(office.the(BoardReplay.class)
+                        .replay(new ElectionId(CasesReady.ID))
+                        .isWhole())
+                .isTrue();
+    }
+
+    @OnBothDatabases
+    void a_session_whose_envelopes_are_on_another_agenda_by_now_is_not_reopened(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        SessionKey first = Sitting.of(cases, "eve", "fay").put(COUNT).key();
+        BoardSession closed =
+                as("eve", () -> done(boards.close(first, boards.session(first).version())));
+        SessionKey second = Sitting.of(cases, "gil").put(COUNT).key();
+        assertThat(refused(as("eve", () -> boards.reopen(first, closed.version(), "Too early."))))
+                .isEqualTo("P-1012 on_another_agenda");
+        as("eve", () -> done(boards.close(second, boards.session(second).version())));
+        as("eve", () -> done(boards.reopen(first, closed.version(), "Too early.")));
     }
 
     @OnADatabase

@@ -29,6 +29,10 @@ final class BoardLedgerEntries {
             }
             case "session_opened" -> said.put(name + " opened", "yes");
             case "session_closed" -> said.put(name + " closed", "yes");
+            case "session_reopened" -> {
+                said.remove(name + " closed");
+                count(name + " reopenings");
+            }
             case "member_arrived" -> count(name + " arrivals");
             case "member_recused" -> count("session-" + payload.get("session") + " recusals");
             case "motion_moved" -> moved(name, entry);

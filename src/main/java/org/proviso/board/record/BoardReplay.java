@@ -79,6 +79,8 @@ public class BoardReplay {
         there.put(name + " quorum", String.valueOf(session.quorum()));
         there.put(name + " opened", session.openedAt() == null ? "" : "yes");
         there.put(name + " closed", session.closedAt() == null ? "" : "yes");
+        there.put(
+                name + " reopenings", number(sessions.reopenings(session.key()).size()));
         there.put(name + " arrivals", number(members.all(session.key()).size()));
         there.put(name + " recusals", number(members.recusals(session.key()).size()));
     }

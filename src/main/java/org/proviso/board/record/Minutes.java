@@ -26,11 +26,15 @@ public record Minutes(
         @Nullable LocalDateTime closedAt,
         int members,
         int quorum,
+        List<Reopened> reopenings,
         List<Attendance> attendance,
         List<RecusedMember> recusals,
         List<RemovedFromGroup> pulledOut,
         List<MotionEntry> motions,
         ChainHead ledger) {
+
+    /** The session was closed by mistake and reopened; the reason is empty for a reader who may not see whole cases. */
+    public record Reopened(LocalDateTime closedAt, LocalDateTime reopenedAt, String by, String because) {}
 
     /** A member who came, and left. */
     public record Attendance(

@@ -82,11 +82,22 @@ public class MinutesService {
                 local(session.closedAt(), zone),
                 session.body().seats(election).members(),
                 session.quorum(),
+                reopenings(key, zone),
                 attendance(key, zone),
                 recusals(key, zone),
                 pulledOut(key),
                 motions.all(key).stream().map(motion -> moved(motion, zone)).toList(),
                 ledger.head(LedgerChain.of(key.electionId())));
+    }
+
+    private List<Minutes.Reopened> reopenings(SessionKey key, ZoneId zone) {
+        return sessions.reopenings(key).stream()
+                .map(reopening -> new Minutes.Reopened(
+                        LocalDateTime.ofInstant(reopening.closedAt(), zone),
+                        LocalDateTime.ofInstant(reopening.reopenedAt(), zone),
+                        name(reopening.reopenedBy()),
+                        forDeciders(reopening.because())))
+                .toList();
     }
 
     private List<Minutes.Attendance> attendance(SessionKey key, ZoneId zone) {

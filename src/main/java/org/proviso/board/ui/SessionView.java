@@ -162,6 +162,8 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
                             () -> room.sessions().open(session.key(), session.version()), "The session is open.")));
         } else if (session.isOpen()) {
             title.beside(new ActButton("Close session…").does(() -> askClose(session)));
+        } else if (room.access().isPermitted(Permission.DECIDE)) {
+            title.beside(new ActButton("Reopen session…").does(() -> askReopen(session)));
         }
         return title;
     }
@@ -190,8 +192,20 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
                         .map(words -> sheet[0].refuse(words))
                         .orElse(true));
         sheet[0].addClassName("board-sheet");
-        sheet[0].with("Everyone present is recorded as leaving. Decisions stand. A closed session cannot be"
-                        + " reopened.")
+        sheet[0].with("Everyone present is recorded as leaving. Decisions stand. A session closed by mistake"
+                        + " can be reopened with a reason until the election is closed.")
                 .open();
+    }
+
+    private void askReopen(BoardSession session) {
+        ReasonSheet.ask(
+                "Reopen the session?",
+                "For a session that was closed by mistake. Record again who is present. Whether a meeting may go on after it"
+                        + " was adjourned is for local law to say. Check with counsel.",
+                "Reason to reopen the session",
+                "Reopen session",
+                because -> steps.sheet(
+                        () -> room.sessions().reopen(session.key(), session.version(), because),
+                        "The session is open again. Record who is present."));
     }
 }

@@ -390,6 +390,22 @@ final class BoardActs {
                 .map(session -> closed(somebody(random, Permission.DECIDE), session, seen(random, session.version())));
     }
 
+    /** A session that was closed by mistake, or one that is not closed at all. */
+    Optional<Attempt<?>> reopenSession(Random random) {
+        List<BoardSession> all = sessions();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        BoardSession session = pick(random, all);
+        Attempt.Version version = seen(random, session.version());
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.DECIDE),
+                        Permission.DECIDE,
+                        "reopens " + session.key().subject(),
+                        () -> board().reopen(session.key(), version.number(), "It was closed too early."))
+                .with(version));
+    }
+
     Attempt<?> closed(String who, BoardSession session, Attempt.Version version) {
         return Attempt.of(
                         who,

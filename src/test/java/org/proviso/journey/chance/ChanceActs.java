@@ -84,6 +84,7 @@ final class ChanceActs {
         often(1, board::withdrawMotion);
         often(2, board::closeVote);
         often(1, board::close);
+        often(1, board::reopenSession);
         often(1, board::sendBack);
         often(3, board::reopen);
         often(3, board::followUp);
