@@ -30,6 +30,7 @@ public enum Permission {
     PULL_OUT("pulling envelopes out of a group", DECIDER),
     VOTE("voting on the board", DECIDER),
     DECIDE("deciding cases", DECIDER),
+    REOPEN_ENDED("reopening cases that were sent on or closed without a decision", DECIDER, SUPERVISOR),
     FOLLOW_UP("following up decisions that a newer record contradicts", DECIDER, SUPERVISOR),
 
     SEE_RELEASE("viewing envelopes to open and batches", RELEASE_TEAM, SUPERVISOR),

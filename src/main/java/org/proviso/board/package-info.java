@@ -11,7 +11,8 @@
             "review",
             "review :: acts",
             "review :: assess",
-            "review :: decide"
+            "review :: decide",
+            "review :: ends"
         })
 @NullMarked
 package org.proviso.board;

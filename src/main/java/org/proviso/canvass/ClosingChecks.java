@@ -27,6 +27,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecision;
 import org.proviso.review.decide.ContradictedDecisions;
+import org.proviso.review.ends.SentOnEnvelopes;
 import org.proviso.review.news.NewerFileService;
 import org.springframework.stereotype.Component;
 
@@ -48,6 +49,7 @@ class ClosingChecks {
     private final NoticeFigures noticed;
     private final NewerFileService lists;
     private final ContradictedDecisions contradicted;
+    private final SentOnEnvelopes sentOn;
 
     ClosingChecks(
             CanvassFigureCollector book,
@@ -60,7 +62,9 @@ class ClosingChecks {
             NoticeService notices,
             NoticeFigures noticed,
             NewerFileService lists,
-            ContradictedDecisions contradicted) {
+            ContradictedDecisions contradicted,
+            SentOnEnvelopes sentOn) {
+        this.sentOn = sentOn;
         this.contradicted = contradicted;
         this.book = book;
         this.explanations = explanations;
@@ -158,6 +162,10 @@ class ClosingChecks {
                 .toList();
         lines.add(new ClosingLine(ClosingStep.NOT_TOLD, untold.size(), untold));
         lines.add(new ClosingLine(ClosingStep.OUTCOME_LETTER, told.outcomesNotSent(), List.of()));
+        List<String> away = sentOn.withoutReceipt(electionId).stream()
+                .map(EnvelopeNumber::value)
+                .toList();
+        lines.add(new ClosingLine(ClosingStep.COUNTY_RECEIPT, away.size(), away));
         lines.add(new ClosingLine(ClosingStep.LIST, lists.waiting(electionId).size(), List.of()));
         return lines.stream().filter(line -> line.number() > 0).toList();
     }

@@ -14,6 +14,7 @@
             "review",
             "review :: assess",
             "review :: decide",
+            "review :: ends",
             "review :: news",
             "review :: replay",
             "board",

@@ -10,6 +10,7 @@ public enum CaseAct implements Code {
     PROPOSE_COUNT("the reviewer proposes to count in full; no second review"),
     PROPOSE_LESS("the reviewer proposes to reject or to count in part"),
     PROPOSE_AGAINST("the reviewer proposes to count against the rules' answer"),
+    PROPOSE_END("the reviewer proposes to send the envelope on, or to close the case without a decision"),
     WITHDRAW("the proposer withdraws the proposal and has the case again"),
     AGREE("a different reviewer does the second review and agrees"),
     RETURN("the second reviewer or the decider sends it back with a note"),
@@ -17,8 +18,9 @@ public enum CaseAct implements Code {
     DECIDE("the decider's vote settles it"),
     ORDER("a court's order settles it"),
     REOPEN("it is reopened with a reason, before closing"),
-    SEND_ON("the envelope goes to the voter's home county"),
-    END("it ends without a decision: withdrawn, spoiled, or a regular ballot inside by mistake"),
+    SEND_ON("a different reviewer confirms that the envelope goes to the voter's home county"),
+    END(
+            "a different reviewer confirms that there is no vote to decide: withdrawn, spoiled, or a regular ballot inside"),
     RELEASE("the release team opens the envelope of a ballot that counts");
 
     private final String words;

@@ -95,6 +95,34 @@ public class CaseActSteps {
                 : Optional.of(Refusal.of(Why.NOT_WITH_YOU, "Take the case first: it is not with you."));
     }
 
+    /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
+    public Optional<Refusal> ordered(EnvelopeKey key) {
+        return election(key.electionId()).orders().stream()
+                .filter(order -> order.settles(key.envelopeNo()))
+                .findFirst()
+                .map(order -> Refusal.of(
+                        Why.HELD_BY_COURT,
+                        "The " + order.court() + " ordered how " + key.envelopeNo()
+                                + " is settled: it is opened again only when that order is set aside."));
+    }
+
+    /**
+     * No case ends without a decision where a court ordered how it is settled, and no envelope leaves the county that a
+     * court holds or wants preserved; empty where no order that binds says so.
+     */
+    public Optional<Refusal> endForbidden(EnvelopeKey key, boolean leaves) {
+        EnvelopeNumber number = key.envelopeNo();
+        return election(key.electionId()).orders().stream()
+                .filter(order -> order.settles(number) || leaves && order.keepsClosed(number))
+                .findFirst()
+                .map(order -> Refusal.of(
+                        Why.HELD_BY_COURT,
+                        "An order of the " + order.court() + " binds " + number + ": while it does, "
+                                + (leaves
+                                        ? "the envelope is not sent on."
+                                        : "the case is not closed without a decision.")));
+    }
+
     /** No envelope is reviewed before the law lets it be. */
     public Optional<Refusal> reviewGate(EnvelopeKey key) {
         return RuleChecks.gate(book(key.electionId()), Rules.GATE_REVIEW, now(key.electionId()));

@@ -76,6 +76,7 @@ public final class CaseGraph {
         lead(edges, CaseAct.PROPOSE_COUNT, READY, IN_REVIEW);
         lead(edges, CaseAct.PROPOSE_LESS, PROPOSED, IN_REVIEW);
         lead(edges, CaseAct.PROPOSE_AGAINST, PROPOSED, IN_REVIEW);
+        lead(edges, CaseAct.PROPOSE_END, PROPOSED, IN_REVIEW);
         lead(edges, CaseAct.WITHDRAW, IN_REVIEW, PROPOSED, READY);
         lead(edges, CaseAct.AGREE, READY, PROPOSED);
         lead(edges, CaseAct.RETURN, OPEN, PROPOSED, READY);
@@ -83,8 +84,8 @@ public final class CaseGraph {
         lead(edges, CaseAct.DECIDE, DECIDED, READY);
         lead(edges, CaseAct.ORDER, DECIDED, OPEN, IN_REVIEW, PROPOSED, READY, DECIDED, SENT_ON, ENDED);
         lead(edges, CaseAct.REOPEN, OPEN, DECIDED, SENT_ON, ENDED);
-        lead(edges, CaseAct.SEND_ON, SENT_ON, IN_REVIEW);
-        lead(edges, CaseAct.END, ENDED, RECEIVED, IN_REVIEW);
+        lead(edges, CaseAct.SEND_ON, SENT_ON, PROPOSED);
+        lead(edges, CaseAct.END, ENDED, PROPOSED);
         lead(edges, CaseAct.RELEASE, RELEASED, DECIDED);
         return Collections.unmodifiableList(edges);
     }

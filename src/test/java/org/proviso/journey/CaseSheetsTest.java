@@ -24,7 +24,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 
 /**
  * What a reviewer does with a case as a whole: ResearchSheet, ResearchAnswerSheet, DifferentOutcomeSheet,
- * AdministrativeEndSheet.
+ * ProposeEndSheet.
  */
 @OnPages
 class CaseSheetsTest {
@@ -139,14 +139,20 @@ class CaseSheetsTest {
     void a_case_without_a_vote_to_decide_ends_as_it_was_seen() {
         EnvelopeKey key = PagesOffice.taken("P-1043");
         onTheCase(key, () -> {
-            press("End without a decision");
+            press("Propose to close without a decision");
             answeredMeanwhile(key);
-            press("End case");
+            press("Submit proposal");
             assertThat(said()).contains("Not saved.", "The page now shows the current version.");
             assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
-            press("End without a decision");
+            press("Propose to close without a decision");
             assertThat(said()).contains("Reason: the voter withdrew the envelope.");
-            press("End case");
+            press("Submit proposal");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.PROPOSED);
+        onTheCase(key, () -> assertThat(said()).contains("proposed: close without a decision."));
+        pages.on("review/second/" + key.envelopeNo(), "ben", () -> {
+            press("Confirm: close");
+            press("Confirm");
         });
         assertThat(PagesOffice.state(key)).isEqualTo(CaseState.ENDED);
     }

@@ -61,8 +61,17 @@ public final class Reviewing {
         this.truth = truth;
     }
 
-    /** Takes the case, works on it as far as it goes, and proposes or ends it where the rules say how; else gives it back. */
+    /** Takes the case, works on it as far as it goes, and proposes what the rules say, else gives it back; an end is confirmed. */
     public Recommendation work() {
+        Recommendation says = proposed();
+        if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
+            as("ben", () -> accepted(ends().confirm(key, now().version())));
+        }
+        return says;
+    }
+
+    /** The same, and what is proposed to end without a decision still waits for a second person. */
+    public Recommendation proposed() {
         EnvelopeCase envelopeCase =
                 as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
@@ -81,11 +90,14 @@ public final class Reviewing {
             case COUNT -> propose(DecisionOutcome.COUNT);
             case COUNT_IN_PART -> propose(DecisionOutcome.COUNT_IN_PART);
             case REJECT -> propose(DecisionOutcome.REJECT);
-            case SENT_ON -> accepted(office.the(AdministrativeEndService.class).sendOn(key, version));
-            case ADMINISTRATIVE_END ->
-                accepted(office.the(AdministrativeEndService.class).end(key, version));
+            case SENT_ON -> accepted(ends().proposeToSendOn(key, version, "Birch County"));
+            case ADMINISTRATIVE_END -> accepted(ends().proposeToEnd(key, version));
             default -> accepted(office.the(CaseAssignmentService.class).giveBack(key, version));
         };
+    }
+
+    private AdministrativeEndService ends() {
+        return office.the(AdministrativeEndService.class);
     }
 
     private EnvelopeCase propose(DecisionOutcome as) {

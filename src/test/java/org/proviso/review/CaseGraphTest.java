@@ -33,8 +33,9 @@ class CaseGraphTest {
         "RECEIVED, KEY TAKE PROPOSE_LESS AGREE RECALL, OPEN",
         "IN_REVIEW, PROPOSE_LESS WITHDRAW, IN_REVIEW",
         "OPEN, ORDER RELEASE, RELEASED",
-        "IN_REVIEW, SEND_ON REOPEN, OPEN",
-        "RECEIVED, END REOPEN, OPEN",
+        "IN_REVIEW, PROPOSE_END SEND_ON REOPEN, OPEN",
+        "IN_REVIEW, PROPOSE_END WITHDRAW PROPOSE_END RETURN, OPEN",
+        "RECEIVED, KEY TAKE PROPOSE_END END REOPEN, OPEN",
         "DECIDED, REOPEN, OPEN",
         "DECIDED, ORDER, DECIDED",
         "SENT_ON, ORDER, DECIDED",
@@ -63,7 +64,9 @@ class CaseGraphTest {
         "READY, RELEASE",
         "RELEASED, REOPEN",
         "SENT_ON, RELEASE",
-        "PROPOSED, SEND_ON"
+        "IN_REVIEW, SEND_ON",
+        "IN_REVIEW, END",
+        "RECEIVED, END"
     })
     void refuses_an_act_out_of_its_turn(CaseState from, CaseAct act) {
         assertThat(CaseGraph.refusal(from, act))

@@ -10,6 +10,7 @@ import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.FollowUpService;
+import org.proviso.review.ends.EndedCaseService;
 import org.springframework.stereotype.Component;
 
 /** The services that the pages of the board call. */
@@ -23,5 +24,6 @@ record BoardServices(
         OfficialService officials,
         DecidedCaseService decisions,
         FollowUpService followUps,
+        EndedCaseService ended,
         PublicDisplayService display,
         AccessService access) {}

@@ -100,7 +100,9 @@ public final class ContradictedView extends Composite<Div> {
             buttons.add(EnvelopeButtons.button(
                     "Record what was done…", found.key().envelopeNo(), () -> askWhatWasDone(found)));
         }
-        if (decides && found.state() != CaseState.RELEASED) {
+        if (found.state() == CaseState.SENT_ON && room.access().isPermitted(Permission.REOPEN_ENDED)) {
+            buttons.add(EnvelopeButtons.button("Reopen…", found.key().envelopeNo(), () -> askToReopenSentOn(found)));
+        } else if (decides && found.state() != CaseState.RELEASED) {
             buttons.addAll(decidersButtons(found));
         }
         if (buttons.isEmpty()) {
@@ -112,9 +114,6 @@ public final class ContradictedView extends Composite<Div> {
     }
 
     private List<Component> decidersButtons(ContradictedDecision found) {
-        if (found.state() == CaseState.SENT_ON) {
-            return List.of(EnvelopeButtons.button("Reopen…", found.key().envelopeNo(), () -> askToReopenSentOn(found)));
-        }
         if (!found.isTheDeciders()) {
             return List.of();
         }
@@ -164,10 +163,19 @@ public final class ContradictedView extends Composite<Div> {
     private void askToReopenSentOn(ContradictedDecision found) {
         ReasonSheet.ask(
                 "Reopen envelope " + found.key().envelopeNo(),
-                "The case goes back to the reviewers. Ask the other county to send the envelope back.",
+                "The case goes back to the reviewers. Ask the other county to send the envelope back."
+                        + receiptOf(found),
                 "Reason for reopening",
                 "Reopen case",
-                because -> steps.refused(() -> room.decisions().reopen(found.key(), found.version(), because)));
+                because -> steps.refused(() -> room.ended().reopen(found.key(), found.version(), because)));
+    }
+
+    /** That the other county has said that it received the envelope. */
+    private String receiptOf(ContradictedDecision found) {
+        return room.ended()
+                .receipt(found.key())
+                .map(receipt -> " " + receipt.words())
+                .orElse("");
     }
 
     private void askWhatWasDone(ContradictedDecision found) {

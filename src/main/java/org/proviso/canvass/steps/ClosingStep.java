@@ -30,6 +30,10 @@ public enum ClosingStep implements Code {
             "rejected envelopes whose voters were not told what to provide",
             Desk.DECIDER),
     OUTCOME_LETTER("outcome notice not sent", "outcome notices not sent", Desk.OUTCOME_LETTERS),
+    COUNTY_RECEIPT(
+            "envelope sent on, without the other county's receipt",
+            "envelopes sent on, without the other county's receipt",
+            Desk.SENT_ON),
     LIST("newer list waiting for a second person", "newer lists waiting for a second person", Desk.LISTS);
 
     /** Who does something in which part of the office. */
@@ -46,6 +50,7 @@ public enum ClosingStep implements Code {
         SECOND_SIGNER("A second supervisor", "canvass", "Open Canvass"),
         ASK_LETTERS("Intake or reviewers", "notices", "Open Notices"),
         OUTCOME_LETTERS("Supervisor", "notices", "Open Notices"),
+        SENT_ON("Reviewers", "review/sent-on", "Open Sent on"),
         LISTS("A second supervisor", "set-up", "Open Setup");
 
         private final String who;

@@ -30,6 +30,8 @@ import org.proviso.review.ProposeOutcome;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.ends.EndProposal;
+import org.proviso.review.ends.EndProposalStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
@@ -43,6 +45,7 @@ public class ProposalService {
     private final CaseActSteps steps;
     private final CaseStore cases;
     private final ProposalStore proposals;
+    private final EndProposalStore ends;
     private final AssessmentService assessments;
 
     ProposalService(
@@ -50,11 +53,13 @@ public class ProposalService {
             CaseActSteps steps,
             CaseStore cases,
             ProposalStore proposals,
+            EndProposalStore ends,
             AssessmentService assessments) {
         this.door = door;
         this.steps = steps;
         this.cases = cases;
         this.proposals = proposals;
+        this.ends = ends;
         this.assessments = assessments;
     }
 
@@ -84,19 +89,25 @@ public class ProposalService {
                 .record("proposed", () -> payload(command, number.get(), against));
     }
 
-    /** Takes the own proposal back; the case is again with the proposer. */
+    /** Takes the own proposal back, of an outcome or of an end without one; the case is again with the proposer. */
     @Transactional
     public ActResult<EnvelopeCase> withdraw(EnvelopeKey key, int version) {
         LockedCase act = door.demand(Permission.PROPOSE).lock(key, version);
+        Optional<EndProposal> end = ends.standing(key);
         Optional<Proposal> standing = proposals.newest(key).filter(Proposal::stands);
-        boolean own = standing.map(Proposal::proposedBy)
+        boolean own = end.map(EndProposal::proposedBy)
+                .or(() -> standing.map(Proposal::proposedBy))
                 .filter(act.user().userName()::equals)
                 .isPresent();
         return act.refuse(() -> Refusal.when(
                         !own, Why.NOT_WITH_YOU, "Only the reviewer who proposed this can withdraw the proposal."))
                 .allows(CaseAct.WITHDRAW)
                 .save(seen -> {
-                    proposals.end(standing.orElseThrow(), Proposal.State.WITHDRAWN);
+                    if (end.isPresent()) {
+                        ends.endStanding(key, Proposal.State.WITHDRAWN);
+                    } else {
+                        proposals.end(standing.orElseThrow(), Proposal.State.WITHDRAWN);
+                    }
                     return cases.save(seen.to(
                             CaseGraph.after(seen.state(), CaseAct.WITHDRAW),
                             act.user().userName()));
@@ -112,6 +123,10 @@ public class ProposalService {
         Optional<Proposal> standing = proposals.newest(key);
         CaseAct step = agrees ? CaseAct.AGREE : CaseAct.RETURN;
         return act.refuse(() -> Refusal.when(
+                        ends.standing(key).isPresent(),
+                        Why.NOT_PROPOSED,
+                        "No outcome is proposed: confirm the end that is proposed, or send it back."))
+                .refuse(() -> Refusal.when(
                         !agrees && note.isBlank(), Why.NO_REASON, "Write a note to send the proposal back."))
                 .notBy(() -> standing.stream().map(Proposal::proposedBy).toList())
                 .save(seen -> {

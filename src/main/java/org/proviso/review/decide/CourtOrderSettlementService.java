@@ -25,10 +25,13 @@ import org.proviso.review.CaseStore;
 import org.proviso.review.DecidedBy;
 import org.proviso.review.DecisionStore;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Proposal;
 import org.proviso.review.Settlement;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.ends.CountyReceiptStore;
+import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -45,6 +48,8 @@ public class CourtOrderSettlementService {
     private final AssessmentService assessments;
     private final CourtOrderStore orders;
     private final EnvelopesInBatches batches;
+    private final EndProposalStore ends;
+    private final CountyReceiptStore receipts;
 
     CourtOrderSettlementService(
             CaseDoor door,
@@ -54,7 +59,11 @@ public class CourtOrderSettlementService {
             VoterGroups groups,
             AssessmentService assessments,
             CourtOrderStore orders,
-            EnvelopesInBatches batches) {
+            EnvelopesInBatches batches,
+            EndProposalStore ends,
+            CountyReceiptStore receipts) {
+        this.ends = ends;
+        this.receipts = receipts;
         this.orders = orders;
         this.batches = batches;
         this.door = door;
@@ -109,6 +118,8 @@ public class CourtOrderSettlementService {
             decisions.setAside(seen.key(), because);
             batches.reopened(seen.key(), user, because);
         }
+        ends.endStanding(seen.key(), Proposal.State.RETURNED);
+        receipts.setAside(seen.key());
         AssessmentService.AssessedCase assessed = assessments.assess(seen.key());
         int number = assessments.write(seen.key(), assessed);
         DecidedBy court = new DecidedBy(DeciderKind.OFFICIAL, null, null, Set.of(), user.actor());

@@ -23,6 +23,8 @@ import org.proviso.review.Proposal;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.ends.EndProposalStore;
+import org.proviso.review.ends.SentOnEnvelopes;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -40,6 +42,8 @@ public class DecidedCaseService {
     private final VoterGroups groups;
     private final AccessService access;
     private final EnvelopesInBatches batches;
+    private final EndProposalStore ends;
+    private final SentOnEnvelopes sentOn;
 
     DecidedCaseService(
             CaseDoor door,
@@ -50,7 +54,9 @@ public class DecidedCaseService {
             DecisionService settled,
             VoterGroups groups,
             AccessService access,
-            EnvelopesInBatches batches) {
+            EnvelopesInBatches batches,
+            EndProposalStore ends,
+            SentOnEnvelopes sentOn) {
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -60,6 +66,8 @@ public class DecidedCaseService {
         this.groups = groups;
         this.access = access;
         this.batches = batches;
+        this.ends = ends;
+        this.sentOn = sentOn;
     }
 
     /** The decision that stands on a case, for whoever may see whole cases. */
@@ -87,17 +95,19 @@ public class DecidedCaseService {
     @Transactional
     public ActResult<EnvelopeCase> reopen(EnvelopeKey key, int version, String because) {
         LockedCase locked = door.demand(Permission.DECIDE).lock(key, version, groups.others(key));
+        Map<String, Object> entry = sentOn.entry(key, because);
         return locked.refuse(() -> settled.ordered(key))
                 .refuse(() -> reasonMissing(because, "Give a reason to reopen this case."))
                 .allows(CaseAct.REOPEN)
                 .refuse(() -> batches.beingOpened(key))
                 .save(seen -> {
                     decisions.setAside(key, because);
+                    sentOn.back(key);
                     batches.reopened(key, locked.user(), because);
                     return cases.save(seen.to(CaseState.OPEN).counted(false));
                 })
                 .assessAnew()
-                .record("reopened", () -> Map.of("because", steps.hidden(key, because)));
+                .record("reopened", () -> entry);
     }
 
     /** Sends a proposed case back to the reviewers with a note, undecided. */
@@ -112,6 +122,7 @@ public class DecidedCaseService {
                             .newest(key)
                             .filter(Proposal::stands)
                             .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
+                    ends.endStanding(key, Proposal.State.RETURNED);
                     return cases.save(seen.to(CaseState.OPEN));
                 })
                 .record("sent_back", () -> Map.of("note", steps.hidden(key, note)));

@@ -207,13 +207,7 @@ public class DecisionService {
     /** What a court ordered is not opened again here while its order binds; empty where no order says how it is settled. */
     @Transactional(readOnly = true)
     public Optional<Refusal> ordered(EnvelopeKey key) {
-        return steps.election(key.electionId()).orders().stream()
-                .filter(order -> order.settles(key.envelopeNo()))
-                .findFirst()
-                .map(order -> Refusal.of(
-                        Why.HELD_BY_COURT,
-                        "The " + order.court() + " ordered how " + key.envelopeNo()
-                                + " is settled: it is opened again only when that order is set aside."));
+        return steps.ordered(key);
     }
 
     /** The envelopes were opened: nothing leads back. For the room of release, in its transaction. */

@@ -60,6 +60,7 @@ public record CaseFile(
             List<ResearchRequest> requests,
             List<SearchSummary> searches,
             Optional<ProposalDetails> proposed,
+            EndOfCase end,
             Optional<DecisionSummary> decided,
             boolean rulesChangedSince,
             boolean signatureHidden) {}

@@ -33,6 +33,9 @@ import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.ends.CountyReceiptStore;
+import org.proviso.review.ends.EndProposal;
+import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.AnswerStore;
 import org.proviso.review.facts.CaseRecordsService;
 import org.proviso.review.facts.ResearchStore;
@@ -53,6 +56,8 @@ public class CaseFileService {
     private final AnswerStore answers;
     private final ResearchStore research;
     private final ProposalStore proposals;
+    private final EndProposalStore ends;
+    private final CountyReceiptStore receipts;
     private final VoterGroups groups;
     private final ElectionService elections;
     private final RulesService rules;
@@ -71,6 +76,8 @@ public class CaseFileService {
             AnswerStore answers,
             ResearchStore research,
             ProposalStore proposals,
+            EndProposalStore ends,
+            CountyReceiptStore receipts,
             VoterGroups groups,
             ElectionService elections,
             RulesService rules,
@@ -87,6 +94,8 @@ public class CaseFileService {
         this.answers = answers;
         this.research = research;
         this.proposals = proposals;
+        this.ends = ends;
+        this.receipts = receipts;
         this.groups = groups;
         this.elections = elections;
         this.rules = rules;
@@ -148,10 +157,7 @@ public class CaseFileService {
         UserName by = now.takenBy();
         return by == null
                 ? new CaseFile.Assignment("", Optional.empty(), false)
-                : new CaseFile.Assignment(
-                        staff.user(by).map(OfficeUser::fullName).orElse(by.value()),
-                        store.takenAt(now.key(), county),
-                        by.equals(reader.userName()));
+                : new CaseFile.Assignment(name(by), store.takenAt(now.key(), county), by.equals(reader.userName()));
     }
 
     private CaseFile.SurroundingRecords around(EnvelopeKey key, CaseReport report, Records all, ZoneId county) {
@@ -202,9 +208,25 @@ public class CaseFileService {
                 research.of(key),
                 store.searches(key, county),
                 proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
+                new EndOfCase(
+                        ends.newest(key).map(proposal -> proposed(proposal, reader, county)), receipts.standing(key)),
                 store.decided(key, county),
                 isStale(key),
                 isBlind(key, report));
+    }
+
+    private EndOfCase.Proposed proposed(EndProposal proposal, OfficeUser reader, ZoneId county) {
+        UserName readBy = proposal.readBy();
+        return new EndOfCase.Proposed(
+                proposal,
+                name(proposal.proposedBy()),
+                LocalDateTime.ofInstant(proposal.proposedAt(), county),
+                proposal.proposedBy().equals(reader.userName()),
+                readBy == null ? "" : name(readBy));
+    }
+
+    private String name(UserName userName) {
+        return staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
     private boolean isStale(EnvelopeKey key) {

@@ -28,6 +28,7 @@ import org.proviso.review.ProposalStore;
 import org.proviso.review.assess.AssessmentRow;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.assess.AssessmentStore;
+import org.proviso.review.ends.EndProposalStore;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -43,6 +44,7 @@ public class CaseRecheck {
 
     private final CaseStore cases;
     private final ProposalStore proposals;
+    private final EndProposalStore ends;
     private final AssessmentStore assessments;
     private final AssessmentService service;
     private final CaseActSteps steps;
@@ -52,6 +54,7 @@ public class CaseRecheck {
     CaseRecheck(
             CaseStore cases,
             ProposalStore proposals,
+            EndProposalStore ends,
             AssessmentStore assessments,
             AssessmentService service,
             CaseActSteps steps,
@@ -59,6 +62,7 @@ public class CaseRecheck {
             ApplicationEventPublisher rooms) {
         this.cases = cases;
         this.proposals = proposals;
+        this.ends = ends;
         this.assessments = assessments;
         this.service = service;
         this.steps = steps;
@@ -107,6 +111,7 @@ public class CaseRecheck {
     }
 
     private EnvelopeCase recall(EnvelopeCase envelopeCase) {
+        ends.endStanding(envelopeCase.key(), Proposal.State.RETURNED);
         proposals
                 .newest(envelopeCase.key())
                 .filter(Proposal::stands)

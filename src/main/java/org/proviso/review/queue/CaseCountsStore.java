@@ -42,9 +42,12 @@ class CaseCountsStore {
 
     int proposedByOthers(ElectionId electionId, UserName userName) {
         return jdbc.sql("""
-                        select count(*) from envelope_case c join proposal p
-                            on p.election_id = c.election_id and p.envelope_no = c.envelope_no and p.state = 'standing'
-                        where c.election_id = ? and c.state = ? and p.proposed_by <> ?""")
+                        select count(*) from envelope_case c
+                        left join end_proposal e on e.election_id = c.election_id and e.envelope_no = c.envelope_no
+                            and e.state = 'standing'
+                        left join proposal p on p.election_id = c.election_id and p.envelope_no = c.envelope_no
+                            and p.state = 'standing' and e.proposal_no is null
+                        where c.election_id = ? and c.state = ? and coalesce(e.proposed_by, p.proposed_by) <> ?""")
                 .params(electionId, CaseState.PROPOSED.code(), userName)
                 .query(Integer.class)
                 .single();

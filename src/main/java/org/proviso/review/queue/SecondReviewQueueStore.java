@@ -15,11 +15,23 @@ import org.springframework.stereotype.Repository;
 @Repository
 class SecondReviewQueueStore {
 
+    /** What is proposed of outcomes and of ends without one; where an end waits, no older proposal does. */
     private static final String TO_READ = """
-            from envelope_case c
-            join proposal p on p.election_id = c.election_id and p.envelope_no = c.envelope_no and p.state = 'standing'
-            join office_user u on u.user_name = p.proposed_by
-            where c.election_id = :election and c.state = 'proposed' and p.proposed_by <> :reader
+            from (select c.envelope_no, p.outcome as "as", '' as to_county, p.reasons, p.proposed_by, p.proposed_at
+                from envelope_case c
+                join proposal p on p.election_id = c.election_id and p.envelope_no = c.envelope_no
+                    and p.state = 'standing'
+                where c.election_id = :election and c.state = 'proposed'
+                    and not exists (select 1 from end_proposal e where e.election_id = c.election_id
+                        and e.envelope_no = c.envelope_no and e.state = 'standing')
+                union all
+                select c.envelope_no, e.ends_as, e.to_county, e.reasons, e.proposed_by, e.proposed_at
+                from envelope_case c
+                join end_proposal e on e.election_id = c.election_id and e.envelope_no = c.envelope_no
+                    and e.state = 'standing'
+                where c.election_id = :election and c.state = 'proposed') w
+            join office_user u on u.user_name = w.proposed_by
+            where w.proposed_by <> :reader
             """;
 
     /** A sure link with its evidence as its column has it. */
@@ -40,9 +52,9 @@ class SecondReviewQueueStore {
 
     List<ProposalToReview> toRead(ElectionId electionId, UserName reader, int offset, int limit) {
         return jdbc.sql("""
-                        select c.envelope_no, p.outcome as "as", p.reasons, u.full_name as proposed_by,
-                            p.proposed_at as at
-                        """ + TO_READ + "order by p.proposed_at, c.envelope_no limit :limit offset :offset")
+                        select w.envelope_no, w."as", w.to_county, w.reasons, u.full_name as proposed_by,
+                            w.proposed_at as at
+                        """ + TO_READ + "order by w.proposed_at, w.envelope_no limit :limit offset :offset")
                 .param("election", electionId)
                 .param("reader", reader)
                 .param("limit", limit)

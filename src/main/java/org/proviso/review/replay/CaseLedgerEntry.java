@@ -26,13 +26,12 @@ interface CaseLedgerEntry {
         static {
             BY_ACT.put("taken", (trail, entry, all) -> trail.follow(CaseAct.TAKE, entry.actor()));
             BY_ACT.put("given_back", (trail, entry, all) -> trail.follow(CaseAct.GIVE_BACK, ""));
-            BY_ACT.put("sent_on", (trail, entry, all) -> trail.follow(CaseAct.SEND_ON, ""));
-            BY_ACT.put("ended", (trail, entry, all) -> trail.follow(CaseAct.END, ""));
             BY_ACT.put("released", (trail, entry, all) -> trail.follow(CaseAct.RELEASE, ""));
             BY_ACT.put("envelope_keyed", (trail, entry, all) -> keyed(trail));
             BY_ACT.put("envelope_keyed_otherwise", (trail, entry, all) -> keyed(trail));
             ReviewLedgerEntries.put(BY_ACT);
             DecisionLedgerEntries.put(BY_ACT);
+            EndLedgerEntries.put(BY_ACT);
         }
 
         private Kinds() {}

@@ -108,7 +108,31 @@ enum CaseTable {
             hidden("note"),
             plain("session_no"),
             plain("motion_no"),
-            person("recorded_by"));
+            person("recorded_by")),
+    END_PROPOSAL(
+            "proposal to end",
+            "end_proposal",
+            "proposal_no > 0",
+            "proposal_no",
+            plain("ends_as"),
+            hidden("to_county"),
+            plain("reasons"),
+            plain("legal_reference"),
+            plain("assessment_no"),
+            person("proposed_by"),
+            plain("state"),
+            person("read_by"),
+            hidden("note")),
+    COUNTY_RECEIPT(
+            "receipt of another county",
+            "county_receipt",
+            "receipt_no > 0",
+            "receipt_no",
+            plain("received_on"),
+            hidden("received_by"),
+            hidden("county_reference"),
+            person("recorded_by"),
+            CaseColumn.of("set_aside_at", Kind.GIVEN));
 
     private final String spoken;
     private final String table;

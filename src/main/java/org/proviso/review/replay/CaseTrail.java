@@ -82,6 +82,15 @@ final class CaseTrail {
         return next.isPresent();
     }
 
+    /** Follows an end that one person did alone, as before it took two; false where nobody could do that. */
+    boolean endAlone(CaseState end) {
+        boolean could = state == CaseState.IN_REVIEW || state == CaseState.RECEIVED && end == CaseState.ENDED;
+        state = end;
+        takenBy = "";
+        changes++;
+        return could;
+    }
+
     /** Follows an act on a settled case, which stays as it is; false where it is not settled. */
     boolean stays() {
         changes++;

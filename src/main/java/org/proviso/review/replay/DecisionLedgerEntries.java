@@ -68,7 +68,11 @@ final class DecisionLedgerEntries {
         return trail.follow(act, "");
     }
 
+    /** The proposal that waits: of an end without a decision, or else the newest one of an outcome. */
     private static void end(CaseTrail trail, Proposal.State state) {
+        if (EndLedgerEntries.endStanding(trail, state)) {
+            return;
+        }
         trail.newest(CaseTable.PROPOSAL).ifPresent(proposal -> proposal.with("state", state.code()));
     }
 
@@ -76,6 +80,8 @@ final class DecisionLedgerEntries {
         Map<String, Object> said = entry.payload();
         boolean court = "court".equals(said.get("decider"));
         setAside(trail, said.get("departs_because"));
+        EndLedgerEntries.endStanding(trail, Proposal.State.RETURNED);
+        EndLedgerEntries.setReceiptAside(trail);
         trail.add(
                 CaseTable.DECISION,
                 new ExpectedRow(entry)
@@ -112,6 +118,7 @@ final class DecisionLedgerEntries {
 
     private static boolean reopened(CaseTrail trail, LedgerEntry entry) {
         setAside(trail, entry.payload().get("because"));
+        EndLedgerEntries.setReceiptAside(trail);
         return trail.follow(CaseAct.REOPEN, "");
     }
 

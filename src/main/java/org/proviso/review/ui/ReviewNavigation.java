@@ -13,6 +13,7 @@ final class ReviewNavigation extends Nav {
                 Links.link("Queue", "review"),
                 Links.link("Second review", "review/second"),
                 Links.link("Signatures", "review/signatures"),
-                Links.link("Confirm sure links", "review/links"));
+                Links.link("Confirm sure links", "review/links"),
+                Links.link("Sent on", "review/sent-on"));
     }
 }

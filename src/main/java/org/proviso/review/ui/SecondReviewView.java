@@ -111,7 +111,8 @@ class SecondReviewView extends Composite<Div>
         RowGrid<ProposalToReview> rows = new RowGrid<>(
                 "Proposals waiting for second review",
                 "No proposals are waiting. When a colleague proposes to reject, to count in part, or to count against the rules'"
-                        + " answer, the proposal comes here before it goes to the decider.");
+                        + " answer, the proposal comes here before it goes to the decider. So does a proposal to send an"
+                        + " envelope on or to close a case without a decision, before it takes effect.");
         columns(rows);
         rows.show((offset, limit) -> waiting.toRead(election.id(), offset, limit), () -> count);
         getContent().add(head, new ReviewNavigation(), rows);
@@ -126,7 +127,7 @@ class SecondReviewView extends Composite<Div>
                 .setHeader("Envelope")
                 .setWidth("7rem")
                 .setFlexGrow(0);
-        rows.words("Proposed", "9rem", row -> row.as().words());
+        rows.words("Proposed", "12rem", ProposalToReview::words);
         rows.words(
                 "Reasons",
                 "24rem",

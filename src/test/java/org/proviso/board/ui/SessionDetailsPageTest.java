@@ -68,6 +68,7 @@ class SessionDetailsPageTest {
                 office.the(OfficialService.class),
                 office.the(DecidedCaseService.class),
                 office.the(org.proviso.review.decide.FollowUpService.class),
+                office.the(org.proviso.review.ends.EndedCaseService.class),
                 office.the(PublicDisplayService.class),
                 office.the(AccessService.class));
     }

@@ -27,6 +27,7 @@ import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposalStore;
 import org.proviso.review.decide.DecisionService;
+import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.replay.AssessmentReplay;
 import org.proviso.review.replay.CaseReplay;
@@ -49,8 +50,9 @@ final class Invariants {
             Map.entry(CaseAct.DECIDE, Permission.VOTE),
             Map.entry(CaseAct.ORDER, Permission.RECORD_ORDERS),
             Map.entry(CaseAct.REOPEN, Permission.DECIDE),
-            Map.entry(CaseAct.SEND_ON, Permission.PROPOSE),
-            Map.entry(CaseAct.END, Permission.PROPOSE),
+            Map.entry(CaseAct.PROPOSE_END, Permission.PROPOSE),
+            Map.entry(CaseAct.SEND_ON, Permission.SECOND_REVIEW),
+            Map.entry(CaseAct.END, Permission.SECOND_REVIEW),
             Map.entry(CaseAct.RELEASE, Permission.OPEN_ENVELOPES)));
 
     private final ChanceOffice office;
@@ -138,6 +140,11 @@ final class Invariants {
                 proposed.add(number);
             }
         });
+        cases.stream()
+                .filter(one -> one.state() == CaseState.PROPOSED)
+                .filter(one ->
+                        office.the(EndProposalStore.class).standing(one.key()).isPresent())
+                .forEach(one -> proposed.add(one.key().envelopeNo()));
         return proposed;
     }
 

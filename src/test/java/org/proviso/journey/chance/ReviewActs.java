@@ -38,6 +38,8 @@ import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
 import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.ends.EndProposal;
+import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.PollBookSeen;
@@ -393,6 +395,30 @@ final class ReviewActs {
     }
 
     Attempt<?> reviewed(String who, EnvelopeCase found, Attempt.Version version, boolean agrees) {
+        Optional<EndProposal> end = office.the(EndProposalStore.class).standing(found.key());
+        return end.isPresent()
+                ? endReviewed(who, end.get(), version, agrees)
+                : outcomeReviewed(who, found, version, agrees);
+    }
+
+    private Attempt<?> endReviewed(String who, EndProposal end, Attempt.Version version, boolean agrees) {
+        AdministrativeEndService ends = office.the(AdministrativeEndService.class);
+        EnvelopeKey key = end.key();
+        Attempt<EnvelopeCase> attempt = Attempt.of(
+                        who,
+                        Permission.SECOND_REVIEW,
+                        (agrees ? "confirms to " : "returns to ") + end.words() + " of " + key.envelopeNo(),
+                        () -> agrees
+                                ? ends.confirm(key, version.number())
+                                : ends.sendBack(key, version.number(), "Look again."))
+                .with(version)
+                .ofTwoPeople();
+        return agrees
+                ? attempt.then(now -> office.figures().over(end.sendsOn() ? Figure.SENT_ON : Figure.ENDED))
+                : attempt;
+    }
+
+    private Attempt<?> outcomeReviewed(String who, EnvelopeCase found, Attempt.Version version, boolean agrees) {
         return Attempt.of(
                         who,
                         Permission.SECOND_REVIEW,
@@ -413,12 +439,12 @@ final class ReviewActs {
         return Attempt.of(
                         who,
                         Permission.PROPOSE,
-                        (sendOn ? "sends on " : "ends ") + found.key().envelopeNo(),
+                        (sendOn ? "proposes to send on " : "proposes to end ")
+                                + found.key().envelopeNo(),
                         () -> sendOn
-                                ? ends.sendOn(found.key(), version.number())
-                                : ends.end(found.key(), version.number()))
-                .with(version)
-                .then(now -> office.figures().over(sendOn ? Figure.SENT_ON : Figure.ENDED));
+                                ? ends.proposeToSendOn(found.key(), version.number(), "Birch County")
+                                : ends.proposeToEnd(found.key(), version.number()))
+                .with(version);
     }
 
     /** The case as it is, for whoever has it: null for nobody. */

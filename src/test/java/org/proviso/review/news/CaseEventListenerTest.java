@@ -240,8 +240,10 @@ public class CaseEventListenerTest {
         EnvelopeKey key = primary.envelope("in_order");
         EnvelopeCase taken = primary.taken(key, new UserName("ada"));
         AdministrativeEndService endings = services.the(AdministrativeEndService.class);
-        assertThat(why(as("ada", () -> endings.sendOn(key, taken.version())))).isEqualTo(Why.NOT_AS_RECOMMENDED);
-        assertThat(why(as("ada", () -> endings.end(key, taken.version())))).isEqualTo(Why.NOT_AS_RECOMMENDED);
+        assertThat(why(as("ada", () -> endings.proposeToSendOn(key, taken.version(), "Birch County"))))
+                .isEqualTo(Why.NOT_AS_RECOMMENDED);
+        assertThat(why(as("ada", () -> endings.proposeToEnd(key, taken.version()))))
+                .isEqualTo(Why.NOT_AS_RECOMMENDED);
         assertThat(primary.reviewing(primary.envelope("withdrawn")).work())
                 .isEqualTo(Recommendation.ADMINISTRATIVE_END);
         assertThat(primary.now(primary.envelope("withdrawn")).state()).isEqualTo(CaseState.ENDED);

@@ -14,11 +14,14 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.file.DecisionSummary;
+import org.proviso.review.ui.ends.EndedCaseActs;
+import org.proviso.review.ui.ends.ProposeEndSheet;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -41,7 +44,11 @@ final class CaseFoot extends Div {
                         .map(this::settled)
                         .orElseGet(() -> says(desk.file().report())),
                 new Div(problem, acts));
-        if (desk.mayWork()) {
+        CaseState state = desk.file().now().state();
+        if (state == CaseState.SENT_ON || state == CaseState.ENDED) {
+            acts.add(new EndedCaseActs(
+                    desk.file(), desk.acts().ended(), desk.acts().access(), desk::onSheet));
+        } else if (desk.mayWork()) {
             working(acts);
         } else if (!desk.isReading()) {
             new UnassignedCaseActs(desk, problem, acts).add();
@@ -144,14 +151,26 @@ final class CaseFoot extends Div {
                     .first()
                     .onCase(pressed -> propose(pressed, as.get())));
         } else if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
-            String words = says == Recommendation.SENT_ON ? "Send on to home county" : "End without a decision";
-            acts.add(new ActButton(words).first().does(() -> new AdministrativeEndSheet(desk, says).open()));
+            acts.add(proposeEnd(says));
         } else if (onlyTheSureLinkIsOpen(desk.file().report())) {
             acts.add(
                     new ActButton("Confirm link and propose count", "P").first().onCase(this::confirmAndPropose));
         } else {
             acts.add(nothingToPropose(says));
         }
+    }
+
+    private ActButton proposeEnd(Recommendation says) {
+        List<Reason> reasons = desk.file().report().settled().outcome().reasons();
+        return says == Recommendation.SENT_ON
+                ? new ActButton("Propose to send on", "P")
+                        .first()
+                        .does(() -> ProposeEndSheet.sendOn(
+                                desk.number(), reasons, desk.acts().endings(), desk::onLastSheet))
+                : new ActButton("Propose to close without a decision", "P")
+                        .first()
+                        .does(() -> ProposeEndSheet.close(
+                                desk.number(), reasons, desk.acts().endings(), desk::onLastSheet));
     }
 
     /** The match is almost certain, everything else is clear, and with that voter the ballot counts. */

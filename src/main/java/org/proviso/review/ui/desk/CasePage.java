@@ -2,7 +2,9 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
+import org.proviso.review.CaseState;
 import org.proviso.review.file.CaseFile;
+import org.proviso.review.ui.ends.EndReviewFoot;
 
 /** A case page: head, three parts from left to right, foot. */
 public final class CasePage extends Div {
@@ -29,7 +31,15 @@ public final class CasePage extends Div {
 
     /** The case as shown for second review. */
     public static CasePage forSecondReader(CasePageContext desk, Component... beside) {
-        return new CasePage(beside, desk, new SecondReviewFoot(desk));
+        Component foot = desk.file()
+                .work()
+                .end()
+                .waits()
+                .filter(proposed -> desk.file().now().state() == CaseState.PROPOSED)
+                .<Component>map(
+                        proposed -> new EndReviewFoot(proposed, desk.acts().endings(), desk::onLastSheet))
+                .orElseGet(() -> new SecondReviewFoot(desk));
+        return new CasePage(beside, desk, foot);
     }
 
     private static Component notes(CasePageContext desk) {

@@ -1,6 +1,7 @@
 package org.proviso.review.ui.desk;
 
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
@@ -104,6 +105,16 @@ public final class CasePageContext {
 
     boolean lastFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         return act(refusing, done, act, after::next);
+    }
+
+    /** The same for sheets of other packages, which say themselves why they stay open. */
+    boolean onSheet(Predicate<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        return fromSheet(refusing::test, done, act);
+    }
+
+    /** The same for an act that ends work on the case. */
+    boolean onLastSheet(Predicate<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        return lastFromSheet(refusing::test, done, act);
     }
 
     /** Shows the case again as it is now. */

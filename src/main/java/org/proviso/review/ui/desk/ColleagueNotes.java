@@ -22,6 +22,11 @@ final class ColleagueNotes extends Div {
                 .flatMap(proposed -> proposed.second())
                 .filter(second -> !second.agrees())
                 .ifPresent(second -> line(second.by() + " sent the proposal back: \u201C" + second.note() + "\u201D"));
+        work.end()
+                .proposed()
+                .filter(proposed -> back && !proposed.proposal().note().isEmpty())
+                .ifPresent(proposed -> line(proposed.readBy() + " sent the proposal back: \u201C"
+                        + proposed.proposal().note() + "\u201D"));
         work.requests().forEach(request -> research(desk, request));
         work.searches().forEach(this::search);
         if (work.rulesChangedSince()) {

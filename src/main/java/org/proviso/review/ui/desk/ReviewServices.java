@@ -11,6 +11,7 @@ import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
 import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.decide.CourtOrderSettlementService;
+import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.file.HistoryService;
 import org.proviso.review.find.FindService;
 import org.springframework.stereotype.Component;
@@ -28,6 +29,7 @@ public record ReviewServices(
         ProposalService proposals,
         ClearCaseService clear,
         AdministrativeEndService endings,
+        EndedCaseService ended,
         CourtOrderSettlementService ordered,
         FindService find,
         HistoryService history) {}

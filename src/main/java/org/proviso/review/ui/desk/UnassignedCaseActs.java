@@ -1,10 +1,13 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Div;
+import java.util.Optional;
 import org.proviso.access.Permission;
 import org.proviso.review.CaseState;
 import org.proviso.review.file.DecisionSummary;
+import org.proviso.review.file.EndOfCase;
 import org.proviso.review.file.ProposalDetails;
+import org.proviso.review.ui.ends.EndedCaseActs;
 import org.proviso.ui.Links;
 import org.proviso.ui.field.ActButton;
 
@@ -39,8 +42,13 @@ final class UnassignedCaseActs {
     private void proposed() {
         Div words = new Div(why(desk));
         acts.add(words);
-        boolean yours =
-                desk.file().work().proposed().map(ProposalDetails::yours).orElse(false);
+        boolean yours = desk.file()
+                .work()
+                .end()
+                .waits()
+                .map(EndOfCase.Proposed::yours)
+                .or(() -> desk.file().work().proposed().map(ProposalDetails::yours))
+                .orElse(false);
         if (yours) {
             acts.add(new ActButton("Withdraw proposal")
                     .onCase(pressed -> desk.act(
@@ -64,8 +72,7 @@ final class UnassignedCaseActs {
             case PROPOSED, READY -> proposedWords(desk);
             case DECIDED, RELEASED ->
                 desk.file().work().decided().map(UnassignedCaseActs::because).orElse("Decided.");
-            case SENT_ON -> "Sent on to the voter's home county. Not decided here.";
-            case ENDED -> "Ended without a decision: there was no vote to decide.";
+            case SENT_ON, ENDED -> EndedCaseActs.words(desk.file());
         };
     }
 
@@ -75,10 +82,20 @@ final class UnassignedCaseActs {
                 : " Waiting for the decider.";
         return desk.file()
                 .work()
+                .end()
+                .waits()
+                .map(details ->
+                        details.by() + " proposed: " + details.proposal().words() + "." + waits)
+                .or(() -> outcomeWords(desk, waits))
+                .orElse(waits.strip());
+    }
+
+    private static Optional<String> outcomeWords(CasePageContext desk, String waits) {
+        return desk.file()
+                .work()
                 .proposed()
                 .map(details ->
-                        details.by() + " proposed: " + details.proposal().as().words() + "." + waits)
-                .orElse(waits.strip());
+                        details.by() + " proposed: " + details.proposal().as().words() + "." + waits);
     }
 
     /** The reasons of a decision; the outcome stands beside them. */
