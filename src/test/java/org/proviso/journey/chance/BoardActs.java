@@ -47,6 +47,7 @@ import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
 import org.proviso.review.decide.FollowUpService;
+import org.proviso.review.ends.EndedCaseService;
 
 /** What the deciding body does: sessions, agendas, motions, votes, and opening again. */
 final class BoardActs {
@@ -493,6 +494,25 @@ final class BoardActs {
                 .with(version)
                 .then(now ->
                         office.figures().undecidedAgain(end(before, found.key().envelopeNo())));
+    }
+
+    /** A case that was sent on or closed without a decision is opened again from its page. */
+    Optional<Attempt<?>> reopenEnded(Random random) {
+        List<EnvelopeCase> some = Stream.of(CaseState.SENT_ON, CaseState.ENDED)
+                .flatMap(state -> office.in(state).stream())
+                .toList();
+        EnvelopeCase found = some.isEmpty() ? pick(random, office.cases()) : pick(random, some);
+        Attempt.Version version = seen(random, found.version());
+        Map<EnvelopeNumber, Figure> before = ends();
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.REOPEN_ENDED),
+                        Permission.REOPEN_ENDED,
+                        "takes " + found.key().envelopeNo() + " back",
+                        () -> office.the(EndedCaseService.class)
+                                .reopen(found.key(), version.number(), "The envelope came back."))
+                .with(version)
+                .then(now ->
+                        office.figures().undecidedAgain(end(before, found.key().envelopeNo()))));
     }
 
     /** Where a board decides, no official does. */

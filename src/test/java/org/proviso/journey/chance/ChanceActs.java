@@ -65,6 +65,7 @@ final class ChanceActs {
         often(1, review::withdraw);
         often(4, review::second);
         often(1, review::end);
+        often(1, review::receipt);
     }
 
     private void board() {
@@ -87,6 +88,7 @@ final class ChanceActs {
         often(1, board::reopenSession);
         often(1, board::sendBack);
         often(3, board::reopen);
+        often(1, board::reopenEnded);
         often(3, board::followUp);
         often(1, board::official);
     }

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BoardMotion;
 import org.proviso.board.SessionKey;
@@ -25,6 +26,7 @@ import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.journey.chance.Attempt.Version;
@@ -33,6 +35,7 @@ import org.proviso.release.Batch;
 import org.proviso.release.RemakeSheet;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.decide.ContradictedDecision;
 
 /**
@@ -132,7 +135,9 @@ final class ClosingRobot {
             for (int step = 0; step < 12 && !play.isWrong(); step++) {
                 Optional<Attempt<?>> next = acts.sensible.next(random, now, day > 16);
                 CaseState before = now.state();
-                if (next.isEmpty() || play.perform(next.get()) == Ended.REFUSED) {
+                Ended ended = next.isEmpty() ? Ended.REFUSED : play.perform(next.get());
+                if (ended == Ended.REFUSED) {
+                    endsLater(now);
                     break;
                 }
                 now = office.now(found.key());
@@ -203,11 +208,24 @@ final class ClosingRobot {
     }
 
     private void courtLetsGo() {
+        setAside(order ->
+                EnumSet.of(CourtOrder.Kind.HOLD, CourtOrder.Kind.PRESERVE).contains(order.kind()));
+    }
+
+    /** Where a court's order keeps an envelope from being sent on, or its case from being closed without a decision. */
+    private void endsLater(EnvelopeCase found) {
+        EnvelopeNumber number = found.key().envelopeNo();
+        Recommendation says =
+                office.the(AssessmentService.class).now(found.key()).recommendation();
+        if (says != Recommendation.SENT_ON && says != Recommendation.ADMINISTRATIVE_END) {
+            return;
+        }
+        setAside(order -> order.settles(number) || order.keepsClosed(number));
+    }
+
+    private void setAside(Predicate<CourtOrder> which) {
         for (RecordedCourtOrder order : acts.other.orders()) {
-            boolean closes = EnumSet.of(CourtOrder.Kind.HOLD, CourtOrder.Kind.PRESERVE)
-                            .contains(order.order().kind())
-                    && order.order().binds();
-            if (closes) {
+            if (order.order().binds() && which.test(order.order())) {
                 play.perform(acts.other.changed(
                         "carl", order, new Version(order.version(), false), CourtOrder.Status.SET_ASIDE));
             }

@@ -40,6 +40,8 @@ import org.proviso.review.acts.VoterGroupService;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.ends.EndProposal;
 import org.proviso.review.ends.EndProposalStore;
+import org.proviso.review.ends.EndedCaseService;
+import org.proviso.review.ends.RecordCountyReceipt;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.PollBookSeen;
@@ -445,6 +447,24 @@ final class ReviewActs {
                                 ? ends.proposeToSendOn(found.key(), version.number(), "Birch County")
                                 : ends.proposeToEnd(found.key(), version.number()))
                 .with(version);
+    }
+
+    /** The other county received an envelope, or is said to have. */
+    Optional<Attempt<?>> receipt(Random random) {
+        EnvelopeCase found = aCase(random, CaseState.SENT_ON);
+        Attempt.Version version = seen(random, found.version());
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.PROPOSE),
+                        Permission.PROPOSE,
+                        "records the receipt for " + found.key().envelopeNo(),
+                        () -> office.the(EndedCaseService.class)
+                                .recordReceipt(new RecordCountyReceipt(
+                                        found.key(),
+                                        version.number(),
+                                        office.now().toLocalDate(),
+                                        "Jane Roe",
+                                        "")))
+                .with(version));
     }
 
     /** The case as it is, for whoever has it: null for nobody. */
