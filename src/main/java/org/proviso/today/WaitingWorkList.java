@@ -20,6 +20,7 @@ import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.decide.FollowUpService;
+import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.news.NewerFileService;
 import org.proviso.review.news.UnconfirmedList;
 import org.proviso.review.queue.CaseCounts;
@@ -38,6 +39,7 @@ class WaitingWorkList {
     private final ReleaseService release;
     private final BoardService board;
     private final FollowUpService followUps;
+    private final EndedCaseService ended;
     private final NewerFileService lists;
     private final RulingService rulings;
     private final UpcomingDates clocks;
@@ -51,6 +53,7 @@ class WaitingWorkList {
             ReleaseService release,
             BoardService board,
             FollowUpService followUps,
+            EndedCaseService ended,
             NewerFileService lists,
             RulingService rulings,
             UpcomingDates clocks,
@@ -62,6 +65,7 @@ class WaitingWorkList {
         this.release = release;
         this.board = board;
         this.followUps = followUps;
+        this.ended = ended;
         this.lists = lists;
         this.rulings = rulings;
         this.clocks = clocks;
@@ -81,6 +85,7 @@ class WaitingWorkList {
             add(lines, withYou(tally, by));
             add(lines, toReview(tally, by));
             add(lines, secondReading(tally, by));
+            add(lines, withoutReceipt(electionId));
         }
         if (access.isPermitted(Permission.VOTE)) {
             add(lines, toDecide(tally, by));
@@ -166,6 +171,21 @@ class WaitingWorkList {
                 false,
                 "Review next proposal",
                 "review/second",
+                null);
+    }
+
+    private WaitingWork withoutReceipt(ElectionId electionId) {
+        int number = (int) ended.sentOn(electionId).stream()
+                .filter(envelope -> !envelope.hasReceipt())
+                .count();
+        return new WaitingWork(
+                number,
+                number == 1 ? "Envelope sent on without receipt" : "Envelopes sent on without receipt",
+                "the other county has not said that it has them",
+                "",
+                false,
+                "Open Sent on",
+                "review/sent-on",
                 null);
     }
 

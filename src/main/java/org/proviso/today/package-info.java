@@ -14,6 +14,7 @@
             "intake :: numbers",
             "review",
             "review :: decide",
+            "review :: ends",
             "review :: news",
             "review :: queue",
             "board",

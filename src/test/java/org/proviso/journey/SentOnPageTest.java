@@ -91,6 +91,7 @@ class SentOnPageTest {
         });
         assertThat(PagesOffice.state(key)).isEqualTo(CaseState.SENT_ON);
         theFormSaysWhatWasFoundAndNothingOfTheVoter(key);
+        pages.on("", "ada", () -> assertThat(said()).contains("Envelope sent on without receipt", "Open Sent on"));
         pages.on("review/sent-on", "ada", () -> assertThat(said()).contains(number, "Birch County", "None yet"));
         theReceiptIsRecorded(key);
         itComesBack(key);

@@ -118,11 +118,12 @@ public class DecidedCaseService {
                 .refuse(() -> reasonMissing(note, "Write a note to send this case back."))
                 .allows(CaseAct.RETURN)
                 .save(seen -> {
-                    proposals
-                            .newest(key)
-                            .filter(Proposal::stands)
-                            .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
-                    ends.endStanding(key, Proposal.State.RETURNED);
+                    if (!ends.endStanding(key, Proposal.State.RETURNED)) {
+                        proposals
+                                .newest(key)
+                                .filter(Proposal::stands)
+                                .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
+                    }
                     return cases.save(seen.to(CaseState.OPEN));
                 })
                 .record("sent_back", () -> Map.of("note", steps.hidden(key, note)));

@@ -81,10 +81,13 @@ public class EndProposalStore {
                 .update();
     }
 
-    /** The one that waits, if there is one, waits no more; nobody read it. */
-    public void endStanding(EnvelopeKey key, Proposal.State state) {
-        jdbc.sql("""
+    /** The one that waits, if there is one, waits no more; nobody read it. False where none waited. */
+    public boolean endStanding(EnvelopeKey key, Proposal.State state) {
+        int ended = jdbc.sql("""
                         update end_proposal set state = ?
-                        where election_id = ? and envelope_no = ? and state = 'standing'""").params(state.code(), key.electionId(), key.envelopeNo()).update();
+                        where election_id = ? and envelope_no = ? and state = 'standing'""")
+                .params(state.code(), key.electionId(), key.envelopeNo())
+                .update();
+        return ended > 0;
     }
 }

@@ -111,11 +111,12 @@ public class CaseRecheck {
     }
 
     private EnvelopeCase recall(EnvelopeCase envelopeCase) {
-        ends.endStanding(envelopeCase.key(), Proposal.State.RETURNED);
-        proposals
-                .newest(envelopeCase.key())
-                .filter(Proposal::stands)
-                .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
+        if (!ends.endStanding(envelopeCase.key(), Proposal.State.RETURNED)) {
+            proposals
+                    .newest(envelopeCase.key())
+                    .filter(Proposal::stands)
+                    .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
+        }
         return cases.save(envelopeCase.to(CaseGraph.after(envelopeCase.state(), CaseAct.RECALL)));
     }
 

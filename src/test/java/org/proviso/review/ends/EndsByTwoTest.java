@@ -28,6 +28,7 @@ import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.OnBothDatabases;
@@ -43,6 +44,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.NewerRollFile;
 import org.proviso.review.Proposal;
+import org.proviso.review.ProposeOutcome;
 import org.proviso.review.acts.AdministrativeEndService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.RecordSearch;
@@ -65,6 +67,7 @@ import org.proviso.review.replay.CaseReplay;
 import org.proviso.roll.RollMatches;
 import org.proviso.roll.SnapshotKind;
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** An envelope is sent on, or its case closed without a decision, by two people; with a receipt and a way back. */
 class EndsByTwoTest {
@@ -164,6 +167,12 @@ class EndsByTwoTest {
                                             null,
                                             Set.of(key.envelopeNo())))))
                     .orderNo();
+        }
+
+        void setAside(int orderNo) {
+            CourtOrderRecordService orders = office.the(CourtOrderRecordService.class);
+            int seen = as("carl", () -> orders.all(ELECTION)).get(orderNo - 1).version();
+            accepted(as("carl", () -> orders.change(ELECTION, orderNo, seen, CourtOrder.Status.SET_ASIDE)));
         }
 
         void replaysWhole() {
@@ -455,6 +464,68 @@ class EndsByTwoTest {
         assertThat(proposed.withoutReceipt()).hasSize(1);
         accepted(proposed.receipt("ada", primary.day(), "Jane Roe"));
         accepted(proposed.reopen("eve", "It came back."));
+        proposed.replaysWhole();
+    }
+
+    @OnBothDatabases
+    void what_was_changed_behind_the_ledger_is_named(TestOffice office) {
+        Proposed proposed = Proposed.in(office).sentOn();
+        accepted(proposed.receipt("ada", proposed.primary().day().plusDays(3), "Jane Roe"));
+        Map<String, String> changes = Map.of(
+                "end_proposal set to_county = 'Elm County'", "proposal to end 1 has another to county than",
+                "end_proposal set read_by = 'carl'", "proposal to end 1 has another read by than",
+                "end_proposal set state = 'standing'", "proposal to end 1 has another state than",
+                "county_receipt set received_by = 'John Doe'",
+                        "receipt of another county 1 has another received by than",
+                "county_receipt set received_on = received_on - interval '1' day",
+                        "receipt of another county 1 has another received on than",
+                "county_receipt set set_aside_at = recorded_at",
+                        "receipt of another county 1 has another set aside at than");
+        changes.forEach((change, named) -> office.the(TransactionTemplate.class).executeWithoutResult(attempt -> {
+            office.jdbc().sql("update " + change).update();
+            assertThat(office.the(CaseReplay.class).replay(ELECTION).first())
+                    .singleElement()
+                    .satisfies(said -> assertThat(said).contains(named));
+            attempt.setRollbackOnly();
+        }));
+        proposed.replaysWhole();
+    }
+
+    /** An order that settles a case leaves its proposal as it was, so an older one may stand beside a later end. */
+    @OnBothDatabases
+    void an_older_proposal_that_an_order_overtook_is_left_alone_by_the_end(TestOffice office) {
+        Proposed proposed = Proposed.in(office);
+        EnvelopeKey key = proposed.key();
+        ProposalService outcomes = office.the(ProposalService.class);
+        accepted(as("ada", () -> outcomes.withdraw(key, proposed.version())));
+        accepted(as(
+                "ada",
+                () -> outcomes.propose(new ProposeOutcome(
+                        key,
+                        proposed.version(),
+                        DecisionOutcome.REJECT,
+                        List.of(Reason.NOT_REGISTERED),
+                        "Example Election Code (invented) 2.1 (2020)",
+                        "The other county does not know the voter."))));
+        int reject = proposed.ordered(CourtOrder.Kind.REJECT);
+        accepted(as(
+                "dora", () -> office.the(CourtOrderSettlementService.class).settle(key, proposed.version(), reject)));
+        proposed.setAside(reject);
+        accepted(as(
+                "eve",
+                () -> office.the(DecidedCaseService.class).reopen(key, proposed.version(), "It was set aside.")));
+        proposed.primary().taken(key, new UserName("ben"));
+        accepted(as("ben", () -> proposed.ends().proposeToSendOn(key, proposed.version(), COUNTY)));
+        assertThat(proposed.waitsFor("ben")).isEmpty();
+        assertThat(proposed.countedFor("ben")).isZero();
+        assertThat(proposed.waitsFor("ada"))
+                .extracting(ProposalToReview::words)
+                .containsExactly("send on to Birch County");
+        assertThat(why(as("ada", () -> outcomes.withdraw(key, proposed.version()))))
+                .as("it is Ben's proposal that waits")
+                .containsExactly(Why.NOT_WITH_YOU);
+        accepted(
+                as("eve", () -> office.the(DecidedCaseService.class).sendBack(key, proposed.version(), "Look again.")));
         proposed.replaysWhole();
     }
 
