@@ -9,6 +9,7 @@
             "ui :: frame",
             "election",
             "intake",
+            "intake :: correction",
             "intake :: cure",
             "intake :: numbers",
             "review",

@@ -197,7 +197,7 @@ public class EnvelopeStore {
     }
 
     /** The voting locations of the envelopes here, and of the transmittals. */
-    List<String> votingLocations(ElectionId electionId) {
+    public List<String> votingLocations(ElectionId electionId) {
         return single.sql("""
                         select voting_location from envelope where election_id = ?
                         union select voting_location from transmittal where election_id = ?""")

@@ -12,7 +12,7 @@ public record ReceivingChoices(
         List<String> votingLocations, List<String> precincts, List<String> styles, List<String> parties) {
 
     /** The voting locations of the precincts, and those from which something came. */
-    static ReceivingChoices of(BallotCatalog ballots, List<String> cameFrom) {
+    public static ReceivingChoices of(BallotCatalog ballots, List<String> cameFrom) {
         Set<String> locations = new TreeSet<>(cameFrom);
         Set<String> precincts = new TreeSet<>();
         for (PrecinctPart part : ballots.parts()) {

@@ -13,6 +13,7 @@
             "election :: orders",
             "roll",
             "intake",
+            "intake :: correction",
             "intake :: cure",
             "intake :: keying",
             "intake :: numbers"

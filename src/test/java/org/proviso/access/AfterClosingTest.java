@@ -35,6 +35,7 @@ class AfterClosingTest {
             "NumberCheckService.confirm(ConfirmNumber)",
             "NumberCheckService.correct(CorrectReceipt)",
             "CureService.record(RecordCure)",
+            "EnvelopeCorrectionService.correct(CorrectEnvelope)",
             "TransmittalService.record(RecordTransmittal)",
             "TransmittalService.correct(int, int, RecordTransmittal)",
             "CourtOrderRecordService.record(RecordCourtOrder)",

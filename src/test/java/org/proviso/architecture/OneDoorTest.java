@@ -28,6 +28,7 @@ class OneDoorTest {
             "org.proviso.review.door.CaseDoor",
             "org.proviso.review.file.ProtectedAddressLog",
             "org.proviso.review.news.CaseRecheck",
+            "org.proviso.review.news.CorrectionListener",
             "org.proviso.review.news.DeadlineService",
             "org.proviso.review.news.NewerFileService",
             "org.proviso.review.news.ProgramRulesUpdate");

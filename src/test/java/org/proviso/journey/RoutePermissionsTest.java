@@ -65,6 +65,7 @@ class RoutePermissionsTest {
             "board/session", "/1",
             "review/case", "/P-1012",
             "review/signature", "/P-1012",
+            "intake/correct", "/P-1012",
             "intake/key", "/P-1012",
             "release/batch", "/1",
             "/notices/letter.pdf", "?election=tamarack-primary&envelope=P-1012&notice=1",

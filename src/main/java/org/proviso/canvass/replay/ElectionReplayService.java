@@ -6,6 +6,7 @@ import org.proviso.board.record.BoardReplay;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
 import org.proviso.election.ElectionService;
+import org.proviso.intake.correction.CorrectionReplay;
 import org.proviso.intake.cure.CureReplay;
 import org.proviso.intake.numbers.NumberCheckReplay;
 import org.proviso.ledger.LedgerChain;
@@ -31,6 +32,7 @@ public class ElectionReplayService {
     private final LedgerService ledger;
     private final CureReplay cures;
     private final NumberCheckReplay numbers;
+    private final CorrectionReplay corrections;
     private final CaseReplay cases;
     private final AssessmentReplay assessments;
     private final BoardReplay board;
@@ -41,6 +43,7 @@ public class ElectionReplayService {
             LedgerService ledger,
             CureReplay cures,
             NumberCheckReplay numbers,
+            CorrectionReplay corrections,
             CaseReplay cases,
             AssessmentReplay assessments,
             BoardReplay board,
@@ -49,6 +52,7 @@ public class ElectionReplayService {
         this.ledger = ledger;
         this.cures = cures;
         this.numbers = numbers;
+        this.corrections = corrections;
         this.cases = cases;
         this.assessments = assessments;
         this.board = board;
@@ -63,6 +67,7 @@ public class ElectionReplayService {
         if (chain.isWhole()) {
             compared.add(cures.replay(electionId));
             compared.add(numbers.replay(electionId));
+            compared.add(corrections.replay(electionId));
             compared.add(cases.replay(electionId));
             compared.add(board.replay(electionId));
             compared.add(release.replay(electionId));

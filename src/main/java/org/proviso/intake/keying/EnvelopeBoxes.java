@@ -14,19 +14,21 @@ import org.proviso.core.Envelope.Handling;
 import org.proviso.intake.CodeColumn;
 
 /** What an envelope says, box by box as text, by the names that the columns of {@code envelopes.csv} have. */
-final class EnvelopeBoxes {
+public final class EnvelopeBoxes {
 
     private final Map<String, String> texts = new LinkedHashMap<>();
 
     private EnvelopeBoxes() {}
 
-    static Map<String, String> of(Affirmation said, Handling seen) {
+    /** Every box as it is kept, such as {@code (illegible)} where it was not simply keyed. */
+    public static Map<String, String> of(Affirmation said, Handling seen) {
         Map<String, String> words = new LinkedHashMap<>();
         read(said, seen).forEach((box, keyed) -> words.put(box, keyed.words()));
         return words;
     }
 
-    private static Map<String, KeyedText> read(Affirmation said, Handling seen) {
+    /** Every box with its text and its state. */
+    public static Map<String, KeyedText> read(Affirmation said, Handling seen) {
         EnvelopeBoxes boxes = new EnvelopeBoxes();
         boxes.person(said);
         boxes.address("", said.residence());

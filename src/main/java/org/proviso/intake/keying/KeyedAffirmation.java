@@ -72,7 +72,8 @@ public record KeyedAffirmation(
         return text == null || text.isBlank();
     }
 
-    Envelope.Affirmation affirmation() {
+    /** The same as the envelope has it. */
+    public Envelope.Affirmation affirmation() {
         Map<Field, FieldState> states = new EnumMap<>(Field.class);
         states.putAll(fieldStates);
         states.values().removeIf(state -> state == FieldState.KEYED);

@@ -19,7 +19,7 @@ public record KeyedHandling(
         Envelope.@NotNull Condition condition) {
 
     /** With the picture of the signature that the envelope has, which nobody keys. */
-    Envelope.Handling handling(String signatureImage) {
+    public Envelope.Handling handling(String signatureImage) {
         return new Envelope.Handling(
                 idShown,
                 idKind.strip(),

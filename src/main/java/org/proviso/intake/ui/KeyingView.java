@@ -73,7 +73,11 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         getContent()
                 .add(
                         new PageHead("Key " + envelopeNo, lead(first))
-                                .beside(desk.saved(), Links.link("Back to Intake", "intake"), desk.finishing()),
+                                .beside(
+                                        desk.saved(),
+                                        Links.link("Correct envelope", "intake/correct/" + envelopeNo),
+                                        Links.link("Back to Intake", "intake"),
+                                        desk.finishing()),
                         bench);
         desk.open();
     }

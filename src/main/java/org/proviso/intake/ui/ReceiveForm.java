@@ -35,6 +35,21 @@ import org.proviso.ui.frame.WorkingElection;
  */
 final class ReceiveForm extends Div {
 
+    /** Why a ballot may be provisional, in the order of the envelope. */
+    static final List<String> REASONS = List.of(
+            "not_on_list",
+            "name_mismatch",
+            "mail_ballot_issued",
+            "no_id",
+            "moved",
+            "wrong_place",
+            "list_unavailable",
+            "inactive",
+            "already_checked_in",
+            "challenged",
+            "party",
+            "court_hours");
+
     private final transient ReceivingService receiving;
     private final transient WorkingElection workplace;
     private final transient ReceivingChoices known;
@@ -69,22 +84,7 @@ final class ReceiveForm extends Div {
 
     private void choices() {
         choose("source", "Received from", Map.of("poll", "a voting location"), "mail_without_id", "other_county");
-        choose(
-                "reason",
-                "Reason issued",
-                Map.of("", "not stated"),
-                "not_on_list",
-                "name_mismatch",
-                "mail_ballot_issued",
-                "no_id",
-                "moved",
-                "wrong_place",
-                "list_unavailable",
-                "inactive",
-                "already_checked_in",
-                "challenged",
-                "party",
-                "court_hours");
+        choose("reason", "Reason issued", Map.of("", "not stated"), REASONS.toArray(String[]::new));
         choose("extended", "Extended hours", Map.of("unknown", "not stated"), "yes", "no");
         choose("in-line", "In line when polls closed", Map.of("unknown", "not stated"), "yes", "no");
     }

@@ -66,8 +66,8 @@ class CaseReplayStore {
     }
 
     /**
-     * Envelopes that were matched again although a person had confirmed who the voter is; where a search had found nobody, a
-     * newer roll may name one.
+     * Envelopes that were matched again although a person had confirmed who the voter is, other than by a correction, which
+     * says so and has its entry; where a search had found nobody, a newer roll may name one.
      */
     List<String> matchedAfterSettled(ElectionId electionId) {
         return jdbc.sql("""
@@ -75,7 +75,10 @@ class CaseReplayStore {
                         join link settled on settled.election_id = later.election_id
                             and settled.envelope_no = later.envelope_no and settled.link_no < later.link_no
                         where later.election_id = ? and later.linked_by is null and settled.linked_by is not null
-                            and settled.identity = 'confirmed'
+                            and settled.identity = 'confirmed' and later.ground = ''
+                            and settled.link_no > (select coalesce(max(back.link_no), 0) from link back
+                                where back.election_id = later.election_id and back.envelope_no = later.envelope_no
+                                    and back.link_no < later.link_no and back.linked_by is null and back.ground <> '')
                         order by 1""").param(electionId).query(String.class).list();
     }
 

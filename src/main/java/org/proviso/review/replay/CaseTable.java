@@ -19,6 +19,7 @@ enum CaseTable {
             hidden("voter_id"),
             hidden("ground"),
             person("linked_by")),
+    LINK_SET_BACK("link set back", "link", "linked_by is null and ground <> ''", "link_no"),
     ANSWER(
             "answer",
             "answer_given",

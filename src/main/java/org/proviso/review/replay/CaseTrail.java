@@ -71,6 +71,13 @@ final class CaseTrail {
         voter = Optional.of(found);
     }
 
+    /** Nobody has settled the voter any more; false where the case itself was settled then. */
+    boolean unsettle() {
+        voter = Optional.empty();
+        changes++;
+        return !state.isOver();
+    }
+
     /** Follows an act that leads on; false where it leads nowhere. */
     boolean follow(CaseAct act, String with) {
         Optional<CaseState> next = CaseGraph.step(state, act).ifAccepted();

@@ -15,6 +15,8 @@ final class ReviewLedgerEntries {
     static void put(Map<String, CaseLedgerEntry> kinds) {
         kinds.put("link_confirmed", (trail, entry, all) -> linked(trail, entry));
         kinds.put("other_voter_chosen", (trail, entry, all) -> linked(trail, entry));
+        kinds.put("link_set_back", (trail, entry, all) -> setBack(trail, entry));
+        kinds.put("findings_set_back", (trail, entry, all) -> findingsSetBack(trail, entry));
         kinds.put("search_recorded", ReviewLedgerEntries::searched);
         kinds.put("answer_given", (trail, entry, all) -> answered(trail, entry));
         kinds.put("answer_taken_back", (trail, entry, all) -> takenBack(trail, entry));
@@ -43,6 +45,18 @@ final class ReviewLedgerEntries {
                 new EnvelopeNumber(entry.subject()),
                 String.valueOf(entry.payload().get("voter"))));
         return trail.work();
+    }
+
+    /** The envelope was corrected, and the match no longer names the voter whom a person settled. */
+    private static boolean setBack(CaseTrail trail, LedgerEntry entry) {
+        voided(trail, entry);
+        trail.add(CaseTable.LINK_SET_BACK, new ExpectedRow(entry));
+        return trail.unsettle();
+    }
+
+    private static boolean findingsSetBack(CaseTrail trail, LedgerEntry entry) {
+        voided(trail, entry);
+        return !trail.state().isOver();
     }
 
     private static boolean searched(CaseTrail trail, LedgerEntry entry, CaseTrails all) {

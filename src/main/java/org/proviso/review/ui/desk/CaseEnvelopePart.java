@@ -8,6 +8,7 @@ import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.ui.LabeledValues;
+import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 
@@ -25,7 +26,11 @@ final class CaseEnvelopePart extends Div {
         boolean hidden = desk.file().isProtected() && !desk.file().showsProtectedAddress();
         LabeledValues facts = said(envelope.affirmation(), hidden);
         handling(envelope.handling(), facts);
-        add(new PageSection("says", "What the envelope says", facts), new SignatureStrip(desk, signatureHidden));
+        PageSection says = new PageSection("says", "What the envelope says", facts);
+        if (desk.mayWork()) {
+            says.add(Links.link("Correct envelope", "intake/correct/" + envelope.envelopeNo()));
+        }
+        add(says, new SignatureStrip(desk, signatureHidden));
     }
 
     /** {@code hidden}: the voter is not settled yet, and the possible voter's address is protected by law. */
