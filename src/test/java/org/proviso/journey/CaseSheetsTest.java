@@ -20,6 +20,7 @@ import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.SignatureComparison;
+import org.proviso.ui.field.ChangedMeanwhile;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
@@ -142,8 +143,9 @@ class CaseSheetsTest {
             press("Propose to close without a decision");
             answeredMeanwhile(key);
             press("Submit proposal");
-            assertThat(said()).contains("Not saved.", "The page now shows the current version.");
+            assertThat(said()).contains(ChangedMeanwhile.WORDS);
             assertThat(PagesOffice.state(key)).isEqualTo(CaseState.IN_REVIEW);
+            press("Load the new version");
             press("Propose to close without a decision");
             assertThat(said()).contains("Reason: the voter withdrew the envelope.");
             press("Submit proposal");

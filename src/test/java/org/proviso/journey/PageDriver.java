@@ -139,6 +139,11 @@ final class PageDriver {
         ((HasValue<?, V>) labeled(label)).setValue(value);
     }
 
+    /** What stands in the field of a sheet that has this label. */
+    static @Nullable Object value(String label) {
+        return ((HasValue<?, ?>) labeled(label)).getValue();
+    }
+
     /** What is said to be wrong in the field with this label; empty where nothing is. */
     static String marked(String label) {
         HasValidation field = (HasValidation) labeled(label);

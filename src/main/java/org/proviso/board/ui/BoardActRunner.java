@@ -29,9 +29,13 @@ record BoardActRunner(Runnable after) {
         }
     }
 
-    /** For a dialog, which shows a refusal itself and closes once the act is done. */
+    /**
+     * For a dialog, which shows a refusal itself and closes once the act is done. Where something was changed meanwhile, the
+     * dialog says so over the page as it was.
+     */
     Optional<String> sheet(Supplier<?> act, String done) {
-        Optional<String> refused = refused(act);
+        Optional<String> refused = Optional.ofNullable(words(act.get()));
+        after.run();
         if (refused.isEmpty()) {
             MessageLine.done(done);
         }

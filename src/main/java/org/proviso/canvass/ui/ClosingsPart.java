@@ -107,12 +107,7 @@ final class ClosingsPart extends HtmlContainer {
         because.setMaxLength(4000);
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Ask to reopen canvass", "Ask to reopen canvass", () -> {
-            ActResult<CanvassClosing> asked;
-            try {
-                asked = reopening.askToReopen(election.id(), because.getValue());
-            } catch (OptimisticLockingFailureException e) {
-                return sheet[0].refuse("Not done. " + e.getMessage());
-            }
+            ActResult<CanvassClosing> asked = reopening.askToReopen(election.id(), because.getValue());
             if (asked instanceof ActResult.Refused<CanvassClosing> refused) {
                 because.setErrorMessage(refused.words());
                 because.setInvalid(true);

@@ -8,7 +8,6 @@ import org.proviso.intake.numbers.MarkedEnvelope;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActDialog;
-import org.springframework.dao.OptimisticLockingFailureException;
 
 /** Asks why a number that is missing or on several envelopes is right as it is. */
 final class ConfirmNumberSheet {
@@ -45,18 +44,14 @@ final class ConfirmNumberSheet {
         if (none) {
             return false;
         }
-        try {
-            ActResult<MarkedEnvelope> result = checks.confirm(new ConfirmNumber(
-                    election,
-                    about.envelopeNo(),
-                    about.mark(),
-                    about.alsoOn(),
-                    because.getValue().strip()));
-            if (result instanceof ActResult.Refused<MarkedEnvelope> refused) {
-                return sheet.refuse(refused.words());
-            }
-        } catch (OptimisticLockingFailureException e) {
-            return sheet.refuse(String.valueOf(e.getMessage()));
+        ActResult<MarkedEnvelope> result = checks.confirm(new ConfirmNumber(
+                election,
+                about.envelopeNo(),
+                about.mark(),
+                about.alsoOn(),
+                because.getValue().strip()));
+        if (result instanceof ActResult.Refused<MarkedEnvelope> refused) {
+            return sheet.refuse(refused.words());
         }
         MessageLine.done(about.envelopeNo() + " confirmed: " + about.words() + ".");
         after.run();

@@ -14,7 +14,6 @@ import org.proviso.intake.numbers.MarkedEnvelope;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActDialog;
-import org.springframework.dao.OptimisticLockingFailureException;
 
 /** Asks for the receipt number as it should have been entered, and why. */
 final class CorrectReceiptSheet {
@@ -60,20 +59,16 @@ final class CorrectReceiptSheet {
         if (receipt.isInvalid() || because.isInvalid()) {
             return false;
         }
-        try {
-            ActResult<EnvelopeNumber> result = checks.correct(new CorrectReceipt(
-                    election,
-                    about.envelopeNo(),
-                    about.version(),
-                    ReceiptNumber.orNull(text),
-                    text.equals(toldShared),
-                    because.getValue().strip()));
-            result.refusals().forEach(refusal -> refused(refusal, text));
-            if (result.isRefused()) {
-                return false;
-            }
-        } catch (OptimisticLockingFailureException e) {
-            return sheet.refuse(String.valueOf(e.getMessage()));
+        ActResult<EnvelopeNumber> result = checks.correct(new CorrectReceipt(
+                election,
+                about.envelopeNo(),
+                about.version(),
+                ReceiptNumber.orNull(text),
+                text.equals(toldShared),
+                because.getValue().strip()));
+        result.refusals().forEach(refusal -> refused(refusal, text));
+        if (result.isRefused()) {
+            return false;
         }
         MessageLine.done("Receipt number of " + about.envelopeNo() + " corrected.");
         after.run();

@@ -15,6 +15,7 @@ import org.proviso.intake.keying.SaveKeyingDraft;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChangedMeanwhile;
 import org.proviso.ui.frame.WorkingElection;
 import org.springframework.dao.OptimisticLockingFailureException;
 
@@ -26,6 +27,7 @@ final class KeyingDraftForm extends Div {
     private final EnvelopeNumber envelopeNo;
     private final Runnable done;
     private final KeyingForm form;
+    private final ChangedMeanwhile changed = new ChangedMeanwhile();
     private final Span saved = new Span();
     private final ActButton finish = new ActButton("Finish keying").first().does(this::finish);
     private int version;
@@ -42,7 +44,7 @@ final class KeyingDraftForm extends Div {
         addClassName("desk");
         saved.addClassNames("soft", "small", "saved");
         finish.getElement().setAttribute("data-finish", true);
-        add(form);
+        add(changed, form);
     }
 
     Span saved() {
@@ -76,7 +78,8 @@ final class KeyingDraftForm extends Div {
         try {
             boolean unused = keep();
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(ChangedMeanwhile.WORDS);
+            changed.tell(e);
         }
     }
 
@@ -133,7 +136,8 @@ final class KeyingDraftForm extends Div {
                 result.ifAccepted().ifPresent(this::goOn);
             }
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(ChangedMeanwhile.WORDS);
+            changed.tell(e);
         }
     }
 

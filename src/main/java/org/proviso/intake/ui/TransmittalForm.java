@@ -19,6 +19,7 @@ import org.proviso.intake.desk.LocationReturn;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ChangedMeanwhile;
 import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -47,6 +48,7 @@ final class TransmittalForm extends Div {
     private final H2 title = new H2("Record a transmittal");
     private final Map<String, TypedField> fields = new LinkedHashMap<>();
     private final Paragraph sentence = new Paragraph();
+    private final ChangedMeanwhile changed = new ChangedMeanwhile();
     private @Nullable RecordedTransmittal corrected;
     private List<LocationReturn> here = List.of();
 
@@ -66,7 +68,7 @@ final class TransmittalForm extends Div {
         record.getElement().setAttribute("data-finish", true);
         Div acts = new Div(new ActButton("Clear form").does(this::clear), record);
         acts.addClassName("acts");
-        add(sentence, acts);
+        add(sentence, changed, acts);
     }
 
     void here(List<LocationReturn> all) {
@@ -96,6 +98,7 @@ final class TransmittalForm extends Div {
 
     private void clear() {
         corrected = null;
+        changed.nothing();
         title.setText("Record a transmittal");
         fields.values().forEach(field -> {
             field.text("");
@@ -206,7 +209,8 @@ final class TransmittalForm extends Div {
         try {
             write(command());
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused(String.valueOf(e.getMessage()));
+            MessageLine.refused(ChangedMeanwhile.WORDS);
+            changed.tell(e);
         }
     }
 

@@ -26,7 +26,6 @@ import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
-import org.springframework.dao.OptimisticLockingFailureException;
 
 /** Almost certain links, in a list with their evidence, confirmed together; each is recorded separately. */
 @Route(value = "review/links", layout = OfficeFrame.class)
@@ -91,14 +90,10 @@ class LinksView extends Composite<Div> {
     private ActDialog ask(List<SureLink> sure) {
         ActDialog[] asking = new ActDialog[1];
         asking[0] = new ActDialog("Confirm " + UsDates.count(sure.size(), "link"), "Confirm links", () -> {
-            try {
-                ActResult<List<EnvelopeCase>> confirmed =
-                        links.confirmTogether(sure.stream().map(SureLink::seen).toList());
-                if (confirmed instanceof ActResult.Refused<List<EnvelopeCase>> refused) {
-                    return asking[0].refuse("No links confirmed. " + refused.words());
-                }
-            } catch (OptimisticLockingFailureException e) {
-                return asking[0].refuse("No links confirmed. " + e.getMessage());
+            ActResult<List<EnvelopeCase>> confirmed =
+                    links.confirmTogether(sure.stream().map(SureLink::seen).toList());
+            if (confirmed instanceof ActResult.Refused<List<EnvelopeCase>> refused) {
+                return asking[0].refuse("No links confirmed. " + refused.words());
             }
             MessageLine.done(UsDates.count(sure.size(), "link") + " confirmed. Each was recorded separately.");
             show();

@@ -5,11 +5,16 @@ import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.function.BooleanSupplier;
+import org.springframework.dao.OptimisticLockingFailureException;
 
-/** A dialog that asks for something before an act. Escape closes it without saving. */
+/**
+ * A dialog that asks for something before an act. Escape closes it without saving. Where somebody changed the same thing
+ * meanwhile, it stays open with what was typed, says so, and can load the page as it is now.
+ */
 public final class ActDialog extends Dialog {
 
     private final Div problem = new Div();
+    private final ChangedMeanwhile changed = new ChangedMeanwhile(this::load);
     private final ActButton act;
 
     /** {@code act} says what its button does; it returns whether the sheet may close. */
@@ -20,13 +25,26 @@ public final class ActDialog extends Dialog {
         setCloseOnOutsideClick(false);
         problem.addClassName("problem");
         problem.getElement().setAttribute("role", "alert");
-        this.act = new ActButton(actWords).first().does(() -> {
-            if (act.getAsBoolean()) {
+        this.act = new ActButton(actWords).first().does(() -> act(act));
+        getFooter().add(new ActButton("Cancel").does(this::close), this.act);
+        add(problem, changed);
+    }
+
+    private void act(BooleanSupplier doing) {
+        problem.setText("");
+        changed.nothing();
+        try {
+            if (doing.getAsBoolean()) {
                 close();
             }
-        });
-        getFooter().add(new ActButton("Cancel").does(this::close), this.act);
-        add(problem);
+        } catch (OptimisticLockingFailureException e) {
+            changed.tell(e);
+        }
+    }
+
+    private void load() {
+        close();
+        ChangedMeanwhile.loadPage();
     }
 
     /** Puts words or fields on the sheet. */

@@ -98,13 +98,16 @@ public final class CasePageContext {
         }
     }
 
-    /** An act from a dialog over this case; returns whether it was recorded. */
+    /**
+     * An act from a dialog over this case; returns whether it was recorded. Where the case was changed meanwhile, the dialog
+     * says so and keeps what was typed.
+     */
     boolean fromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
-        return act(refusing, done, act, after::again);
+        return done(refusing, done, act, after::again);
     }
 
     boolean lastFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
-        return act(refusing, done, act, after::next);
+        return done(refusing, done, act, after::next);
     }
 
     /** The same for sheets of other packages, which say themselves why they stay open. */
@@ -130,19 +133,23 @@ public final class CasePageContext {
         return false;
     }
 
-    private boolean act(
+    private void act(
             RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act, Runnable then) {
         try {
-            ActResult<EnvelopeCase> outcome =
-                    act.apply(new CaseVersion(key(), file.now().version()));
-            if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
-                refusing.refuse(refused.words());
-                return false;
-            }
+            boolean unused = done(refusing, done, act, then);
         } catch (OptimisticLockingFailureException e) {
             after.again();
             MessageLine.refused("Not saved. " + e.getMessage() + " The page now shows the current version.");
-            return true;
+        }
+    }
+
+    private boolean done(
+            RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act, Runnable then) {
+        ActResult<EnvelopeCase> outcome =
+                act.apply(new CaseVersion(key(), file.now().version()));
+        if (outcome instanceof ActResult.Refused<EnvelopeCase> refused) {
+            refusing.refuse(refused.words());
+            return false;
         }
         MessageLine.done(done);
         then.run();
