@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.asked;
 import static org.proviso.journey.PageDriver.choose;
+import static org.proviso.journey.PageDriver.fill;
 import static org.proviso.journey.PageDriver.leave;
+import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
 import static org.proviso.journey.PageDriver.text;
@@ -191,6 +193,17 @@ class IntakeFormsTest {
                 .extracting(CureEvidence::ask, CureEvidence::receivedAt, CureEvidence::words)
                 .containsExactly(
                         tuple(Ask.SIGNATURE, LocalDateTime.of(2026, 8, 6, 9, 15), "Passport, shown at the counter."));
+        pages.on("intake/cure", "jon", () -> {
+            type("sought", "P-1016");
+            press("Take back evidence 1 of P-1016");
+            press("Take back evidence");
+            assertThat(marked("Reason")).startsWith("Required.");
+            fill("Reason", "It was another voter's.");
+            press("Take back evidence");
+            assertThat(MessageLine.words()).isEqualTo("Evidence of envelope P-1016 taken back.");
+            assertThat(said()).contains("Taken back: It was another voter's.");
+        });
+        assertThat(brought(key)).isEmpty();
     }
 
     private static List<CureEvidence> brought(EnvelopeKey key) {

@@ -50,6 +50,11 @@ public class CureReplay {
                 said.put(
                         name(new EnvelopeNumber(entry.subject()), numbers.merge(entry.subject(), 1, Integer::sum)),
                         said(entry));
+            } else if (entry.act().equals("cure_taken_back")) {
+                said.merge(
+                        name(new EnvelopeNumber(entry.subject()), number(entry)),
+                        takenBack(entry.actor(), String.valueOf(entry.payload().getOrDefault("because", ""))),
+                        String::concat);
             }
         });
         Map<String, String> there = new TreeMap<>();
@@ -76,7 +81,28 @@ public class CureReplay {
         String by = staff.user(new UserName(row.recordedBy()))
                 .map(user -> user.actor().pseudonym())
                 .orElse("nobody");
-        return text(row.ask(), row.receivedAt(), by, words);
+        return text(row.ask(), row.receivedAt(), by, words) + takenBack(electionId, row);
+    }
+
+    private String takenBack(ElectionId electionId, CureStore.CureRow row) {
+        UserName by = row.takenBackBy();
+        if (by == null) {
+            return "";
+        }
+        String because = String.valueOf(row.because());
+        return takenBack(
+                staff.user(by).map(user -> user.actor().pseudonym()).orElse("nobody"),
+                intake.salt(electionId, row.envelopeNo())
+                        .map(salt -> salt.hash(because))
+                        .orElse(""));
+    }
+
+    private static int number(LedgerEntry entry) {
+        return Integer.parseInt(String.valueOf(entry.payload().get("evidence")));
+    }
+
+    private static String takenBack(String by, String because) {
+        return ", taken back by " + by + ", reason " + because.substring(0, Math.min(SHOWN, because.length()));
     }
 
     /** The start of the hash is enough to tell two texts apart in a sentence. */

@@ -63,6 +63,54 @@ public class CureService {
                         payload(recorded)));
     }
 
+    /**
+     * Takes back what was recorded by mistake, such as on the wrong envelope: it counts no more, and stays readable. Throws
+     * {@link IllegalArgumentException} where there is no such envelope or evidence.
+     */
+    @Transactional
+    public ActResult<TakeBackCure> takeBack(@Valid TakeBackCure command) {
+        ActDoor.Permitted keyer = door.demand(Permission.RECORD_CURE_EVIDENCE);
+        return keyer.lock(() -> recorded(command))
+                .refuse(row -> elections.closed(command.electionId()))
+                .refuse(row -> Refusal.when(
+                        row.isTakenBack(), Refusal.Why.NOT_IN_THIS_STATE, "This evidence was taken back already."))
+                .save(row -> {
+                    cures.takeBack(
+                            command.electionId(),
+                            row,
+                            keyer.user().userName(),
+                            command.because().strip(),
+                            clock.instant());
+                    return row;
+                })
+                .tell(row -> new CureTakenBack(command.electionId(), command.envelopeNo()))
+                .record(row -> LedgerLine.of(
+                        LedgerChain.of(command.electionId()),
+                        "cure_taken_back",
+                        command.envelopeNo().value(),
+                        payload(command, row)))
+                .map(row -> command);
+    }
+
+    private CureStore.CureRow recorded(TakeBackCure command) {
+        intake.demandLocked(command.electionId(), command.envelopeNo());
+        return cures.rows(command.electionId(), command.envelopeNo()).stream()
+                .filter(row -> row.number() == command.cureNo())
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The envelope " + command.envelopeNo() + " has no evidence " + command.cureNo() + "."));
+    }
+
+    private Map<String, Object> payload(TakeBackCure command, CureStore.CureRow row) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("ask", row.ask());
+        payload.put("evidence", row.number());
+        intake.salt(command.electionId(), command.envelopeNo())
+                .ifPresent(salt ->
+                        payload.put("because", salt.hash(command.because().strip())));
+        return payload;
+    }
+
     private Optional<Refusal> stampRefusal(RecordCure command, Envelope envelope) {
         LocalDateTime stamp = command.receivedAt();
         LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), elections.zone(command.electionId()));

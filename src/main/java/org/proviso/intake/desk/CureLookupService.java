@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.calendar.Deadline;
@@ -15,9 +16,8 @@ import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
-import org.proviso.election.ElectionService;
 import org.proviso.election.RulesService;
-import org.proviso.intake.IntakeService;
+import org.proviso.intake.CureStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -30,20 +30,13 @@ public class CureLookupService {
             DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy, h:mm a", Locale.US);
 
     private final FoundEnvelopeStore envelopes;
-    private final IntakeService intake;
-    private final ElectionService elections;
+    private final CureStore cures;
     private final RulesService rules;
     private final AccessService access;
 
-    CureLookupService(
-            FoundEnvelopeStore envelopes,
-            IntakeService intake,
-            ElectionService elections,
-            RulesService rules,
-            AccessService access) {
+    CureLookupService(FoundEnvelopeStore envelopes, CureStore cures, RulesService rules, AccessService access) {
         this.envelopes = envelopes;
-        this.intake = intake;
-        this.elections = elections;
+        this.cures = cures;
         this.rules = rules;
         this.access = access;
     }
@@ -54,13 +47,18 @@ public class CureLookupService {
         return envelopes.find(electionId, sought, limit);
     }
 
-    /** Earlier evidence, a sentence each. */
-    public List<String> brought(ElectionId electionId, EnvelopeNumber envelopeNo) {
+    /** Earlier evidence in the order in which it was keyed, what was taken back too. */
+    public List<BroughtPaper> brought(ElectionId electionId, EnvelopeNumber envelopeNo) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
-        return intake.cureEvidence(electionId, envelopeNo, elections.zone(electionId)).stream()
-                .map(evidence -> "Evidence to " + evidence.ask().words() + ", stamped " + words(evidence.receivedAt())
-                        + ": " + evidence.words())
+        return cures.rows(electionId, envelopeNo).stream()
+                .map(row -> new BroughtPaper(row.number(), words(row), row.isTakenBack()))
                 .toList();
+    }
+
+    private static String words(CureStore.CureRow row) {
+        String ask = Code.find(Ask.class, row.ask()).orElseThrow().words();
+        String sentence = "Evidence to " + ask + ", stamped " + words(row.receivedAt()) + ": " + row.words();
+        return row.isTakenBack() ? sentence + " Taken back: " + row.because() : sentence;
     }
 
     /** The deadline, and whether this stamp is on time. */

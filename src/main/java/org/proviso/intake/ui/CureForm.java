@@ -17,6 +17,8 @@ import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
+import org.proviso.intake.cure.TakeBackCure;
+import org.proviso.intake.desk.BroughtPaper;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.ui.Caution;
@@ -24,6 +26,7 @@ import org.proviso.ui.MessageLine;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
+import org.proviso.ui.field.ReasonDialog;
 import org.proviso.ui.field.TypedDates;
 import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.WorkingElection;
@@ -89,11 +92,32 @@ final class CureForm extends Div {
 
     private void showBrought(FoundEnvelope found) {
         brought.removeAll();
-        List<String> before = desk.brought(workplace.electionId(), found.envelopeNo());
-        before.forEach(line -> brought.add(new Paragraph(line)));
+        List<BroughtPaper> before = desk.brought(workplace.electionId(), found.envelopeNo());
+        before.forEach(paper -> brought.add(line(found, paper)));
         if (before.isEmpty()) {
             brought.add(new Paragraph("No cure evidence received for this envelope yet."));
         }
+    }
+
+    private Paragraph line(FoundEnvelope found, BroughtPaper paper) {
+        Paragraph line = new Paragraph(paper.words() + " ");
+        if (!paper.takenBack()) {
+            ActButton back = new ActButton("Take back…").quiet().does(() -> takeBack(found, paper));
+            back.setAriaLabel("Take back evidence " + paper.number() + " of " + found.envelopeNo());
+            line.add(back);
+        }
+        return line;
+    }
+
+    private void takeBack(FoundEnvelope found, BroughtPaper paper) {
+        new ReasonDialog(
+                        "Take back evidence of " + found.envelopeNo(),
+                        "Take back evidence",
+                        because -> cures.takeBack(
+                                new TakeBackCure(workplace.electionId(), found.envelopeNo(), paper.number(), because)),
+                        "Evidence of envelope " + found.envelopeNo() + " taken back.",
+                        () -> showBrought(found))
+                .ask(paper.words() + " It no longer counts for this envelope, and the case is assessed anew.");
     }
 
     private Ask ask() {

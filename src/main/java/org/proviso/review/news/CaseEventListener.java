@@ -15,6 +15,7 @@ import org.proviso.election.orders.CourtOrderRecorded;
 import org.proviso.intake.EnvelopeReceived;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.cure.CureRecorded;
+import org.proviso.intake.cure.CureTakenBack;
 import org.proviso.intake.keying.EnvelopeKeyed;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseGraph;
@@ -69,6 +70,14 @@ class CaseEventListener {
     public void cureRecorded(CureRecorded news) {
         EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
         lookAgain(List.of(key), "The voter brought what was asked.");
+    }
+
+    /** What was recorded as brought was not this voter's. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void cureTakenBack(CureTakenBack news) {
+        EnvelopeKey key = new EnvelopeKey(news.electionId(), news.envelopeNo());
+        lookAgain(List.of(key), "Cure evidence was recorded by mistake and taken back.");
     }
 
     /** A court ordered something about some envelopes, or about all. */

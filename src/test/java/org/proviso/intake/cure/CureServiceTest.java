@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.core.act.ActResults.refused;
+import static org.proviso.journey.Office.as;
 
 import jakarta.validation.ConstraintViolationException;
 import java.time.Clock;
@@ -15,21 +16,29 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.canvass.ElectionReplayService;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.adjudication.finding.CureEvidence;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.CureStore;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
+import org.proviso.intake.desk.CureLookupService;
+import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.CaseState;
+import org.proviso.review.assess.AssessmentService;
 
 /** It is three months after the samples' primary of August 4; the envelope was cast at 7:53 that morning. */
 class CureServiceTest {
@@ -164,5 +173,50 @@ class CureServiceTest {
         Staff.signIn("dora");
         assertThatThrownBy(() -> cures.record(brought(ENVELOPE, STAMP))).isInstanceOf(NotPermittedException.class);
         assertThat(evidence(office)).isEmpty();
+    }
+
+    @OnBothDatabases
+    void evidence_on_the_wrong_envelope_is_taken_back_and_counts_no_more(TestOffice office) {
+        Primary primary = Primary.loaded(office);
+        EnvelopeKey key = primary.envelope("no_id");
+        primary.at(2, 12, 0);
+        assertThat(primary.reviewing(key).work()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+        LocalDateTime stamp = primary.day().plusDays(1).atTime(9, 30);
+        CureService cures = office.the(CureService.class);
+        as(
+                "jon",
+                () -> accepted(cures.record(new RecordCure(
+                        key.electionId(), key.envelopeNo(), Ask.IDENTIFICATION, stamp, "State ID of Maud Kell"))));
+        AssessmentService assessments = office.the(AssessmentService.class);
+        assertThat(assessments.latest(key).orElseThrow().recommendation()).isEqualTo(Recommendation.COUNT);
+        primary.reviewing(key).work();
+        assertThat(primary.now(key).state()).isEqualTo(CaseState.READY);
+        TakeBackCure slip =
+                new TakeBackCure(key.electionId(), key.envelopeNo(), 1, "It belongs to the envelope of Maud Kell.");
+        as("jon", () -> accepted(cures.takeBack(slip)));
+        assertThat(assessments.latest(key).orElseThrow().recommendation()).isEqualTo(Recommendation.WAIT_FOR_THE_VOTER);
+        assertThat(primary.now(key).state()).as("the proposal rested on it").isEqualTo(CaseState.OPEN);
+        assertThat(as("jon", () -> office.the(CureLookupService.class).brought(key.electionId(), key.envelopeNo())))
+                .singleElement()
+                .satisfies(paper -> assertThat(paper.takenBack()).isTrue())
+                .satisfies(
+                        paper -> assertThat(paper.words()).contains("State ID of Maud Kell", "Taken back: It belongs"));
+        Refusal again = as("jon", () -> refused(cures.takeBack(slip)));
+        assertThat(again.words()).isEqualTo("This evidence was taken back already.");
+        List<LedgerEntry> entries =
+                office.the(LedgerService.class).about(LedgerChain.of(key.electionId()), key.envelopeNo());
+        assertThat(entries).extracting(LedgerEntry::act).contains("cure_recorded", "recalled", "cure_taken_back");
+        assertThat(entries.get(entries.size() - 1))
+                .returns("cure_taken_back", LedgerEntry::act)
+                .satisfies(entry -> assertThat(entry.line()).doesNotContain("Maud Kell"));
+        assertThat(office.the(ElectionReplayService.class)
+                        .replay(key.electionId())
+                        .compared())
+                .allSatisfy(compared -> assertThat(compared.first()).isEmpty());
+        office.jdbc().sql("update cure_taken_back set because = 'another'").update();
+        assertThat(office.the(CureReplay.class).replay(key.electionId()).first())
+                .singleElement()
+                .asString()
+                .contains("taken back by");
     }
 }
