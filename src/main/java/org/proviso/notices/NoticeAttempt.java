@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One attempt to tell a voter, on the county's clock; {@code cameBackAt} is when the mail came back, null if it did not.
- * The hash is SHA-256 of the letter's text. {@code loggedBy} is a user name.
+ * The hash is SHA-256 of the letter's text. {@code loggedBy} is a user name. The reason to take it back is null where nobody
+ * did.
  */
 public record NoticeAttempt(
         int number,
@@ -13,4 +14,11 @@ public record NoticeAttempt(
         LocalDateTime sentAt,
         @Nullable LocalDateTime cameBackAt,
         String letterHash,
-        String loggedBy) {}
+        String loggedBy,
+        @Nullable String takenBackBecause) {
+
+    /** Whether it was logged by mistake and taken back: it stays readable, and nothing rests on it. */
+    public boolean isTakenBack() {
+        return takenBackBecause != null;
+    }
+}

@@ -23,6 +23,9 @@ class NoticeAttemptStore {
             UserName by,
             Instant loggedAt) {}
 
+    /** A slip of the log, who took it back and why. */
+    private record TakenBack(Notice notice, NoticeAttempt attempt, String because, UserName by, Instant at) {}
+
     private final JdbcClient jdbc;
     private final Clock clock;
 
@@ -63,5 +66,33 @@ class NoticeAttemptStore {
                         where election_id = ? and envelope_no = ? and notice_no = ? and attempt_no = ?""")
                 .params(at, notice.key().electionId(), notice.key().envelopeNo(), notice.number(), number)
                 .update();
+    }
+
+    /** It was logged by mistake: it stays readable. */
+    void takeBack(Notice notice, NoticeAttempt attempt, String because, UserName by) {
+        jdbc.sql("""
+                        update notice_attempt set taken_back_at = :at, taken_back_by = :by, taken_back_because = :because
+                        where election_id = :notice.key.electionId and envelope_no = :notice.key.envelopeNo
+                            and notice_no = :notice.number and attempt_no = :attempt.number""")
+                .paramSource(new TakenBack(notice, attempt, because, by, clock.instant()))
+                .update();
+    }
+
+    /** The mail did not come back: the slip is kept beside it. */
+    void takeBackCameBack(Notice notice, NoticeAttempt attempt, String because, UserName by) {
+        TakenBack row = new TakenBack(notice, attempt, because, by, clock.instant());
+        jdbc.sql("""
+                        insert into returned_mail_taken_back (election_id, envelope_no, notice_no, attempt_no, taken_no,
+                            came_back_at, because, taken_back_by, taken_back_at)
+                        select :notice.key.electionId, :notice.key.envelopeNo, :notice.number, :attempt.number,
+                            coalesce(max(taken_no), 0) + 1, cast(:attempt.cameBackAt as timestamp),
+                            cast(:because as varchar), cast(:by as varchar), cast(:at as timestamp with time zone)
+                        from returned_mail_taken_back
+                        where election_id = :notice.key.electionId and envelope_no = :notice.key.envelopeNo
+                            and notice_no = :notice.number and attempt_no = :attempt.number""").paramSource(row).update();
+        jdbc.sql("""
+                        update notice_attempt set came_back_at = null
+                        where election_id = :notice.key.electionId and envelope_no = :notice.key.envelopeNo
+                            and notice_no = :notice.number and attempt_no = :attempt.number""").paramSource(row).update();
     }
 }

@@ -33,6 +33,26 @@ class NoticeLedger {
         return line(notice, "notice_came_back", payload);
     }
 
+    LedgerLine takenBack(Notice notice, NoticeAttempt attempt, String because) {
+        Map<String, Object> payload = payload(notice, attempt.number());
+        payload.put("sent_at", attempt.sentAt().toString());
+        payload.putAll(because(notice, because));
+        return line(notice, "notice_taken_back", payload);
+    }
+
+    LedgerLine cameBackTakenBack(Notice notice, NoticeAttempt attempt, String because) {
+        Map<String, Object> payload = payload(notice, attempt.number());
+        payload.put("came_back_at", String.valueOf(attempt.cameBackAt()));
+        payload.putAll(because(notice, because));
+        return line(notice, "returned_mail_taken_back", payload);
+    }
+
+    private Map<String, Object> because(Notice notice, String because) {
+        return intake.salt(notice.key().electionId(), notice.key().envelopeNo())
+                .<Map<String, Object>>map(salt -> Map.of("because", salt.hash(because)))
+                .orElse(Map.of());
+    }
+
     private static Map<String, Object> payload(Notice notice, int attempt) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("attempt", attempt);

@@ -39,7 +39,28 @@ class NoticeLogChecks {
                 .or(() -> notice.kind() == NoticeKind.ASK ? ask(notice, sentAt) : outcome(notice, sentAt));
     }
 
+    /** What went out of an ask may be taken back until the election is closed; of an outcome always, as it may be logged. */
+    Optional<Refusal> takeBack(Notice notice, NoticeAttempt attempt) {
+        return open(notice)
+                .or(() -> Refusal.when(
+                        attempt.isTakenBack(), Why.NOT_IN_THIS_STATE, "This attempt was taken back already."));
+    }
+
+    /** Only what is logged is taken back. */
+    Optional<Refusal> takeBackCameBack(Notice notice, NoticeAttempt attempt) {
+        return takeBack(notice, attempt)
+                .or(() -> Refusal.when(
+                        attempt.cameBackAt() == null, Why.NOT_IN_THIS_STATE, "This mail is not logged as returned."));
+    }
+
+    private Optional<Refusal> open(Notice notice) {
+        return notice.kind() == NoticeKind.ASK ? elections.closed(notice.key().electionId()) : Optional.empty();
+    }
+
     Optional<Refusal> cameBack(Notice notice, NoticeAttempt attempt, LocalDateTime at) {
+        if (attempt.isTakenBack()) {
+            return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "This attempt was taken back."));
+        }
         if (attempt.cameBackAt() != null) {
             return Optional.of(Refusal.of(Why.NOT_IN_THIS_STATE, "This mail is logged as returned already."));
         }

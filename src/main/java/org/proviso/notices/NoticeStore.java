@@ -118,6 +118,13 @@ class NoticeStore {
                         where election_id = ? and envelope_no = ? and notice_no = ? and version = ?""").params(earliest).params(place(notice)).update());
     }
 
+    /** An attempt was taken back: the earliest of those left, or none, and then the notice is due again. */
+    void unsent(Notice notice, @Nullable LocalDateTime earliest) {
+        changed(jdbc.sql("""
+                        update notice set sent_at = cast(? as timestamp), version = version + 1
+                        where election_id = ? and envelope_no = ? and notice_no = ? and version = ?""").param(earliest).params(place(notice)).update());
+    }
+
     private static List<Object> place(Notice notice) {
         return List.of(
                 notice.key().electionId().value(),

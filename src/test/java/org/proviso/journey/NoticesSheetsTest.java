@@ -6,6 +6,7 @@ import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.fill;
 import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.said;
 
 import java.time.LocalDateTime;
 import java.util.List;
@@ -87,5 +88,18 @@ class NoticesSheetsTest {
             press("Log returned mail");
         });
         assertThat(attempts(key)).extracting(NoticeAttempt::cameBackAt).containsExactly(MORNING.plusHours(2));
+        pages.on(letter(key), "jon", () -> {
+            press("Take back returned mail 1");
+            fill("Reason", "Another voter's mail.");
+            press("Take back returned mail");
+            assertThat(attempts(key)).extracting(NoticeAttempt::cameBackAt).containsOnlyNulls();
+            press("Take back attempt 1");
+            press("Take back attempt");
+            assertThat(marked("Reason")).startsWith("Required.");
+            fill("Reason", "Not mailed.");
+            press("Take back attempt");
+            assertThat(said()).contains("taken back: Not mailed.");
+        });
+        assertThat(notice(key).isOpen()).isTrue();
     }
 }

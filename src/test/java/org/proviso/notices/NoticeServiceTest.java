@@ -2,6 +2,7 @@ package org.proviso.notices;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.core.act.ActResults.field;
 import static org.proviso.core.act.ActResults.why;
@@ -12,19 +13,24 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
+import org.proviso.canvass.ElectionReplayService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.rules.Ask;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Primary;
+import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.news.DeadlineService;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 class NoticeServiceTest {
@@ -253,5 +259,99 @@ class NoticeServiceTest {
                 .noneMatch(dueNotice -> dueNotice.notice().kind() == NoticeKind.OUTCOME);
         assertThat(as("carl", () -> office.service().due(new ElectionId(Primary.ID))))
                 .anyMatch(dueNotice -> dueNotice.notice().kind() == NoticeKind.OUTCOME);
+    }
+
+    private static ActResult<Notice> takenBack(TestOffice services, Notice notice, int attempt) {
+        return as(
+                "jon",
+                () -> services.the(NoticeSlipService.class)
+                        .takeBackSent(new TakeBackAttempt(
+                                notice.key(), notice.number(), notice.version(), attempt, "It was another letter.")));
+    }
+
+    private static Recommendation outlook(TestOffice services) {
+        return services.the(AssessmentService.class).latest(NO_ID).orElseThrow().outlook();
+    }
+
+    @OnBothDatabases
+    void a_letter_logged_by_mistake_is_taken_back_and_what_ran_out_by_it_is_open_again(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice first = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON);
+        Notice both = office.logged("jon", first, NoticeOffice.NOON.minusHours(1));
+        Notice one = accepted(takenBack(services, both, 2));
+        assertThat(one.sentAt()).as("the attempt that is left").isEqualTo(NoticeOffice.NOON);
+        office.at(NoticeOffice.LAST_MOMENT.plusMinutes(1));
+        services.the(DeadlineService.class).recordPassedDeadlines(new ElectionId(Primary.ID));
+        assertThat(outlook(services)).isEqualTo(Recommendation.REJECT);
+        Notice none = accepted(takenBack(services, one, 1));
+        assertThat(none.sentAt()).isNull();
+        assertThat(none.isOpen()).isTrue();
+        assertThat(as("jon", () -> office.service().due(new ElectionId(Primary.ID))))
+                .as("the letter is due again")
+                .anyMatch(due -> due.notice().key().equals(NO_ID));
+        assertThat(outlook(services)).as("nobody told the voter").isEqualTo(Recommendation.RESEARCH);
+        assertThat(as("jon", () -> office.service().attempts(NO_ID, none.number())))
+                .extracting(NoticeAttempt::sentAt, NoticeAttempt::takenBackBecause)
+                .containsExactly(
+                        tuple(NoticeOffice.NOON, "It was another letter."),
+                        tuple(NoticeOffice.NOON.minusHours(1), "It was another letter."));
+        assertThat(why(takenBack(services, none, 1))).isEqualTo(Why.NOT_IN_THIS_STATE);
+        LedgerEntry entry = LoadedOffice.lastEntry(services);
+        assertThat(entry.act()).isEqualTo("notice_taken_back");
+        assertThat(entry.payload())
+                .containsEntry("attempt", 1L)
+                .containsEntry("sent_at", "2026-08-05T12:00")
+                .containsOnlyKeys("kind", "ask", "attempt", "notice", "sent_at", "because");
+        assertThatThrownBy(() -> takenBack(services, one, 1)).isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(services.the(ElectionReplayService.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .compared())
+                .allSatisfy(compared -> assertThat(compared.first()).isEmpty());
+    }
+
+    @OnBothDatabases
+    void returned_mail_logged_by_mistake_is_taken_back(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice sent = office.logged("jon", office.ask(NO_ID, Ask.IDENTIFICATION), NoticeOffice.NOON.minusHours(1));
+        Notice returned = accepted(cameBack(office, sent, NoticeOffice.NOON));
+        TakeBackAttempt slip =
+                new TakeBackAttempt(NO_ID, returned.number(), returned.version(), 1, "Another voter's mail.");
+        Notice now =
+                as("jon", () -> accepted(services.the(NoticeSlipService.class).takeBackCameBack(slip)));
+        assertThat(now.sentAt()).isEqualTo(NoticeOffice.NOON.minusHours(1));
+        assertThat(as("jon", () -> office.service().attempts(NO_ID, now.number())))
+                .singleElement()
+                .returns(null, NoticeAttempt::cameBackAt)
+                .returns(false, NoticeAttempt::isTakenBack);
+        assertThat(LoadedOffice.lastEntry(services).act()).isEqualTo("returned_mail_taken_back");
+        assertThat(services.jdbc()
+                        .sql("select because from returned_mail_taken_back")
+                        .query(String.class)
+                        .single())
+                .isEqualTo("Another voter's mail.");
+        accepted(cameBack(office, now, NoticeOffice.NOON));
+    }
+
+    @OnADatabase
+    void a_letter_about_a_decision_that_was_set_aside_is_not_due_again_when_it_is_taken_back(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        EnvelopeKey key = office.primary().envelope("registered_late");
+        LocalDateTime decided = LocalDateTime.of(2026, 8, 6, 12, 0);
+        office.at(decided);
+        office.deciding().settled(key);
+        Notice sent = accepted(office.log("carl", office.outcome(key), NoticeChannel.MAIL, decided));
+        TakeBackAttempt slip = new TakeBackAttempt(key, sent.number(), sent.version(), 1, "Not mailed yet.");
+        Notice due =
+                as("carl", () -> accepted(services.the(NoticeSlipService.class).takeBackSent(slip)));
+        assertThat(due.isOpen()).isTrue();
+        Notice again = accepted(office.log("carl", due, NoticeChannel.MAIL, decided));
+        office.deciding().reopened(key);
+        TakeBackAttempt second = new TakeBackAttempt(key, again.number(), again.version(), 2, "Not mailed either.");
+        assertThat(as(
+                                "carl",
+                                () -> accepted(
+                                        services.the(NoticeSlipService.class).takeBackSent(second)))
+                        .isWithdrawn())
+                .isTrue();
     }
 }

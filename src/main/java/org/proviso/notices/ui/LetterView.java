@@ -12,16 +12,22 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.List;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.notices.Letter;
 import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeAttempt;
 import org.proviso.notices.NoticeService;
+import org.proviso.notices.NoticeSlipService;
+import org.proviso.notices.TakeBackAttempt;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ReasonDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -32,10 +38,12 @@ import org.proviso.ui.frame.WorkingElection;
 public final class LetterView extends Composite<Div> implements BeforeEnterObserver {
 
     private final transient NoticeService notices;
+    private final transient NoticeSlipService slips;
     private final transient WorkingElection workplace;
 
-    LetterView(NoticeService notices, WorkingElection workplace) {
+    LetterView(NoticeService notices, NoticeSlipService slips, WorkingElection workplace) {
         this.notices = notices;
+        this.slips = slips;
         this.workplace = workplace;
         getContent().addClassNames("sheet", "notices");
     }
@@ -98,7 +106,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         if (attempts.isEmpty()) {
             log.add(new Paragraph("The voter has not been notified yet. Due " + UsDates.near(notice.dueAt()) + "."));
         } else {
-            PlainTable table = new PlainTable("Attempts to notify the voter", "No.", "How", "When", "Came back");
+            PlainTable table = new PlainTable("Attempts to notify the voter", "No.", "How", "When", "Came back", "");
             attempts.forEach(attempt -> row(table, notice, attempt));
             log.add(table);
         }
@@ -107,17 +115,60 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     }
 
     private void row(PlainTable table, Notice notice, NoticeAttempt attempt) {
-        Span back = new Span(attempt.cameBackAt() == null ? "" : UsDates.near(attempt.cameBackAt()));
-        if (attempt.cameBackAt() == null) {
-            back.add(new ReturnedMailSheet(
-                            notices, workplace, notice, attempt, () -> show(notice.key(), notice.number()))
-                    .button());
-        }
-        table.row(java.util.List.of(
+        table.row(List.of(
                 new Span(String.valueOf(attempt.number())),
-                new Span(org.proviso.core.adjudication.finding.DateWords.code(
-                        attempt.channel().code())),
+                new Span(DateWords.code(attempt.channel().code())),
                 new Span(UsDates.near(attempt.sentAt())),
-                back));
+                cameBack(notice, attempt),
+                takenBack(notice, attempt)));
+    }
+
+    private Span cameBack(Notice notice, NoticeAttempt attempt) {
+        Runnable again = () -> show(notice.key(), notice.number());
+        Span back = new Span(attempt.cameBackAt() == null ? "" : UsDates.near(attempt.cameBackAt()));
+        if (attempt.isTakenBack()) {
+            return back;
+        }
+        if (attempt.cameBackAt() == null) {
+            back.add(new ReturnedMailSheet(notices, workplace, notice, attempt, again).button());
+            return back;
+        }
+        back.add(button(
+                "Take back returned mail",
+                attempt,
+                () -> new ReasonDialog(
+                                "Take back returned mail",
+                                "Take back returned mail",
+                                because -> slips.takeBackCameBack(slip(notice, attempt, because)),
+                                "Returned mail taken back.",
+                                again)
+                        .ask("Attempt " + attempt.number() + " is logged as returned by mistake.")));
+        return back;
+    }
+
+    private Span takenBack(Notice notice, NoticeAttempt attempt) {
+        if (attempt.isTakenBack()) {
+            return new Span("taken back: " + attempt.takenBackBecause());
+        }
+        return new Span(button(
+                "Take back attempt",
+                attempt,
+                () -> new ReasonDialog(
+                                "Take back attempt " + attempt.number(),
+                                "Take back attempt",
+                                because -> slips.takeBackSent(slip(notice, attempt, because)),
+                                "Attempt taken back. Without another one, the notice is due again.",
+                                () -> show(notice.key(), notice.number()))
+                        .ask("It was logged by mistake: the voter was not notified then. The case is assessed anew.")));
+    }
+
+    private static ActButton button(String words, NoticeAttempt attempt, Runnable act) {
+        ActButton button = new ActButton(words + "…").quiet().does(act);
+        button.setAriaLabel(words + " " + attempt.number());
+        return button;
+    }
+
+    private static TakeBackAttempt slip(Notice notice, NoticeAttempt attempt, String because) {
+        return new TakeBackAttempt(notice.key(), notice.number(), notice.version(), attempt.number(), because);
     }
 }

@@ -51,7 +51,8 @@ final class NoticeSentSheet {
             MessageLine.done("Logged: the voter of envelope " + notice.key().envelopeNo() + " was notified.");
             return true;
         });
-        sheet[0].with("The earliest attempt sets the notice date. A log entry cannot be removed.")
+        sheet[0].with(
+                        "The earliest attempt sets the notice date. A log entry made by mistake can be taken back, with a reason.")
                 .with(channel, at)
                 .open();
     }

@@ -50,6 +50,23 @@ public class NoticeSentStore {
                 .update();
     }
 
+    /** The voter was not told then, where a row says so; it stays readable. */
+    public void takeBack(EnvelopeKey key, Ask ask, LocalDateTime sentAt) {
+        jdbc.sql("""
+                        update ask_told set taken_back_at = ?
+                        where election_id = ? and envelope_no = ? and told_no = (
+                            select max(t.told_no) from ask_told t where t.election_id = ask_told.election_id
+                                and t.envelope_no = ask_told.envelope_no and t.ask = ? and t.sent_at = ?
+                                and t.taken_back_at is null)""")
+                .params(
+                        OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC),
+                        key.electionId(),
+                        key.envelopeNo(),
+                        ask.code(),
+                        sentAt)
+                .update();
+    }
+
     /** When the voters of several envelopes were first told of each ask, by envelope number. */
     Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first = new HashMap<>();
@@ -57,6 +74,7 @@ public class NoticeSentStore {
                         select t.envelope_no, t.ask, min(t.sent_at) as sent_at
                         from unnest(cast(? as varchar array)) as wanted (id)
                         join ask_told t on t.election_id = ? and t.envelope_no = wanted.id
+                        where t.taken_back_at is null
                         group by t.envelope_no, t.ask""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)

@@ -41,4 +41,13 @@ public class NoticeSentService {
         told.insert(key, ask, sentAt);
         return watch.lookAgain(List.of(key), by, Map.of(key, List.of("The voter was told to " + ask.words() + ".")));
     }
+
+    /** That the voter was told at that moment was logged by mistake; before the caller records itself in the ledger. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<CaseDifference> takeBackNoticeSent(EnvelopeKey key, Ask ask, LocalDateTime sentAt, Actor by) {
+        desk.lock(key);
+        told.takeBack(key, ask, sentAt);
+        return watch.lookAgain(
+                List.of(key), by, Map.of(key, List.of("A notice to " + ask.words() + " was logged by mistake.")));
+    }
 }
