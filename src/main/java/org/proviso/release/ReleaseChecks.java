@@ -168,6 +168,17 @@ class ReleaseChecks {
                 "Someone has asked to dissolve this batch. Dissolve it or keep it first.");
     }
 
+    /** What is being opened, or open, was opened on that word. */
+    static Optional<Refusal> noneBegun(List<Batch> batches) {
+        return batches.stream()
+                .filter(batch -> batch.firstOpener() != null)
+                .findFirst()
+                .map(batch -> Refusal.of(
+                        Why.NOT_IN_THIS_STATE,
+                        "Batch " + batch.number()
+                                + " was begun to open. What was recorded can no longer be taken back."));
+    }
+
     static Optional<Refusal> beingOpened(Batch batch) {
         Optional<Refusal> dissolving = dissolving(batch);
         if (dissolving.isPresent()) {

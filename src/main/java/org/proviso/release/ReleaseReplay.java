@@ -11,6 +11,7 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
+import org.proviso.core.chain.Sha256;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -46,6 +47,10 @@ public class ReleaseReplay {
         if (batches.othersDone(electionId)) {
             there.put(LedgerSays.OTHERS, "done");
         }
+        batches.othersDoneTakenBack(electionId)
+                .forEach(word -> there.put(
+                        LedgerSays.takenBack(word.number()),
+                        pseudonym(word.by()) + ", reason " + Sha256.of(word.because())));
         DifferenceCounter differences = new DifferenceCounter();
         differences.compare(said.said, there);
         return differences.result(batches.all(electionId).size(), "batches");
@@ -89,11 +94,21 @@ public class ReleaseReplay {
         /** Envelopes opened since the last batch: their entries come before that of their batch. */
         private final Set<String> released = new TreeSet<>();
 
+        private int wordsTakenBack;
+
+        private static String takenBack(int number) {
+            return OTHERS + " taken back " + number;
+        }
+
         private void add(LedgerEntry entry) {
             String name = entry.subject();
             Map<String, Object> payload = entry.payload();
             switch (entry.act()) {
                 case "others_done" -> said.put(OTHERS, "done");
+                case "others_done_taken_back" -> {
+                    said.remove(OTHERS);
+                    said.put(takenBack(++wordsTakenBack), entry.actor() + ", reason " + payload.get("because"));
+                }
                 case "batch_made" -> {
                     said.put(name + " envelopes", text(payload.get("envelopes")));
                     said.put(name + " held apart", text(payload.get("held_apart")));

@@ -19,6 +19,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.chain.Sha256;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
 import org.proviso.review.decide.DecisionService;
@@ -76,6 +77,30 @@ public class ReleaseService {
                     return electionId;
                 })
                 .record(done -> line(electionId, "others_done", electionId.value(), Map.of()));
+    }
+
+    /** Takes back that word, given too early, with the reason: until the first batch is begun to open. */
+    @Transactional
+    public ActResult<ElectionId> takeBackOtherBallotsComplete(ElectionId electionId, String because) {
+        ActDoor.Permitted supervisor = door.demand(Permission.SET_GATES);
+        return supervisor
+                .lock(() -> {
+                    batches.holdOthersDone(electionId);
+                    return electionId;
+                })
+                .refuse(checks::closed)
+                .refuse(id -> ReleaseChecks.reason(because))
+                .refuse(id -> Refusal.when(
+                        !batches.othersDone(id),
+                        Why.NOTHING_NEW,
+                        "It is not recorded that mail and in-person counting is complete."))
+                .refuse(id -> ReleaseChecks.noneBegun(batches.all(id)))
+                .save(id -> {
+                    batches.takeBackOthersDone(id, supervisor.user().userName(), because.strip());
+                    return id;
+                })
+                .record(id ->
+                        line(id, "others_done_taken_back", id.value(), Map.of("because", Sha256.of(because.strip()))));
     }
 
     /** Why nothing may be opened now, and until when; empty where opening may begin. */
@@ -167,7 +192,10 @@ public class ReleaseService {
     @Transactional
     public ActResult<Batch> beginOpening(ElectionId electionId, int batchNo, int version) {
         ActDoor.Permitted first = door.demand(Permission.OPEN_ENVELOPES);
-        return first.lock(() -> batches.known(electionId, batchNo).at(version))
+        return first.lock(() -> {
+                    batches.holdOthersDone(electionId);
+                    return batches.known(electionId, batchNo).at(version);
+                })
                 .refuse(batch -> checks.gate(electionId))
                 .refuse(ReleaseChecks::sealed)
                 .refuse(ReleaseChecks::leftAlone)

@@ -17,3 +17,15 @@ create table returned_mail_taken_back (
     foreign key (election_id, envelope_no, notice_no, attempt_no) references notice_attempt
 );
 alter table ask_told add column taken_back_at timestamp with time zone;
+
+-- The word that mail and in-person ballots are done, given too early and taken back.
+create table others_done_taken_back (
+    election_id varchar(60) not null references election,
+    taken_no integer not null,
+    recorded_by varchar(60) not null references office_user,
+    recorded_at timestamp with time zone not null,
+    because varchar(1000) not null,
+    taken_back_by varchar(60) not null references office_user,
+    taken_back_at timestamp with time zone not null,
+    primary key (election_id, taken_no)
+);

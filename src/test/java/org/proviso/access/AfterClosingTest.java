@@ -44,6 +44,7 @@ class AfterClosingTest {
             "RulingService.record(SignRuling)",
             "RuleChangeService.putInForce(PutRulesInForce)",
             "ReleaseService.recordOtherBallotsComplete(ElectionId)",
+            "ReleaseService.takeBackOtherBallotsComplete(ElectionId, String)",
             "ReleaseService.makeBatch(ElectionId, Set, String)");
 
     @AfterEach

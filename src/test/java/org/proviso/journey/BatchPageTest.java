@@ -13,7 +13,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.release.Batch;
+import org.proviso.release.BatchChangeService;
 import org.proviso.release.ReleaseService;
+import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** How the release team puts a batch right on its page before it is open, and dissolves it by two: BatchChangePart. */
@@ -40,6 +42,34 @@ class BatchPageTest {
 
     private static Batch now(Batch batch) {
         return as("hal", () -> PagesOffice.the(ReleaseService.class).batch(PagesOffice.ELECTION, batch.number()));
+    }
+
+    @Test
+    void that_counting_is_complete_is_taken_back_with_a_reason() {
+        Batch batch = made();
+        ReleaseService releases = PagesOffice.the(ReleaseService.class);
+        pages.on("release", "carl", () -> {
+            press("Take back \"counting complete\"");
+            press("Take back");
+            assertThat(marked("Reason")).startsWith("Required.");
+            fill("Reason", "A tray of mail ballots was found.");
+            press("Take back");
+            assertThat(MessageLine.words()).isEqualTo("Taken back: mail and in-person counting is not complete.");
+            assertThat(releases.areOtherBallotsComplete(PagesOffice.ELECTION)).isFalse();
+            press("Mail and in-person counting complete");
+            press("Record as complete");
+            assertThat(releases.areOtherBallotsComplete(PagesOffice.ELECTION)).isTrue();
+        });
+        dissolve(batch);
+    }
+
+    /** The envelopes wait for the next test again. */
+    private static void dissolve(Batch batch) {
+        BatchChangeService changes = PagesOffice.the(BatchChangeService.class);
+        Batch asked = PagesOffice.done(
+                "hal",
+                () -> changes.askToDissolve(batch.electionId(), batch.number(), batch.version(), "Made for a test."));
+        PagesOffice.done("ida", () -> changes.dissolve(batch.electionId(), batch.number(), asked.version()));
     }
 
     @Test

@@ -76,6 +76,37 @@ class ReleaseServiceTest {
     }
 
     @OnBothDatabases
+    void the_word_given_too_early_is_taken_back_until_a_batch_is_begun_to_open(TestOffice services) {
+        Primary primary = decided(services, "in_order", "inactive");
+        ElectionId id = new ElectionId(Primary.ID);
+        ReleaseService releases = services.the(ReleaseService.class);
+        assertThat(why(as("carl", () -> releases.takeBackOtherBallotsComplete(id, "Too early."))))
+                .isEqualTo(Why.NOTHING_NEW);
+        othersDone(releases);
+        Batch batch = accepted(as("hal", () -> releases.makeBatch(id, numbers(primary, "in_order", "inactive"), "")));
+        assertThat(why(as("carl", () -> releases.takeBackOtherBallotsComplete(id, " "))))
+                .isEqualTo(Why.NO_REASON);
+        accepted(as("carl", () -> releases.takeBackOtherBallotsComplete(id, "A tray of mail ballots was found.")));
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(id))).isFalse();
+        assertThat(why(as("hal", () -> releases.beginOpening(id, batch.number(), batch.version()))))
+                .isEqualTo(Why.GATE_NOT_OPEN);
+        othersDone(releases);
+        accepted(as("hal", () -> releases.beginOpening(id, batch.number(), batch.version())));
+        ActResult<ElectionId> late =
+                as("carl", () -> releases.takeBackOtherBallotsComplete(id, "Another tray was found."));
+        assertThat(why(late)).isEqualTo(Why.NOT_IN_THIS_STATE);
+        assertThat(as("hal", () -> releases.areOtherBallotsComplete(id))).isTrue();
+        assertThat(services.the(ReleaseReplay.class).replay(id).first()).isEmpty();
+        services.jdbc()
+                .sql("update others_done_taken_back set because = 'another'")
+                .update();
+        assertThat(services.the(ReleaseReplay.class).replay(id).first())
+                .singleElement()
+                .asString()
+                .contains("taken back 1");
+    }
+
+    @OnBothDatabases
     void one_envelope_alone_needs_a_reason_and_undecided_ones_are_never_opened(TestOffice services) {
         Primary primary = decided(services, "in_order", "registered_late");
         ReleaseService releases = services.the(ReleaseService.class);

@@ -32,6 +32,7 @@ import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
+import org.proviso.ui.field.ReasonDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -61,7 +62,23 @@ public final class ReleaseView extends Composite<Div> {
         if (access.isPermitted(Permission.SET_GATES) && !releases.areOtherBallotsComplete(election)) {
             head.beside(new ActButton("Mail and in-person counting complete…").does(this::askOthers));
         }
+        if (access.isPermitted(Permission.SET_GATES) && releases.areOtherBallotsComplete(election)) {
+            head.beside(
+                    new ActButton("Take back \"counting complete\"…").quiet().does(this::takeBackOthers));
+        }
         getContent().add(head, waiting(), batches());
+    }
+
+    private void takeBackOthers() {
+        new ReasonDialog(
+                        "Mail and in-person counting is not complete?",
+                        "Take back",
+                        because -> releases.takeBackOtherBallotsComplete(election, because),
+                        "Taken back: mail and in-person counting is not complete.",
+                        this::show)
+                .ask(
+                        "It was recorded too early. Where the rules open provisional envelopes last, none is opened until it"
+                                + " is recorded again.");
     }
 
     private void askOthers() {
@@ -75,9 +92,8 @@ public final class ReleaseView extends Composite<Div> {
             }
             return true;
         });
-        sheet.with(
-                        "Your statement that mail and in-person counting is complete is recorded with your name. This cannot be"
-                                + " undone.")
+        sheet.with("Your statement that mail and in-person counting is complete is recorded with your name. It can be"
+                        + " taken back until the first batch is begun to open.")
                 .open();
     }
 
