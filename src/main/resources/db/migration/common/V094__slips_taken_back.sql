@@ -29,3 +29,7 @@ create table others_done_taken_back (
     taken_back_at timestamp with time zone not null,
     primary key (election_id, taken_no)
 );
+
+-- A search that found nobody, recorded by mistake.
+alter table voter_search add column taken_back_at timestamp with time zone;
+alter table voter_search add column taken_back_because varchar(1000);

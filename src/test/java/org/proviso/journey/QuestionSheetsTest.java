@@ -20,6 +20,7 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.facts.OtherEnvelopeFact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
+import org.proviso.review.acts.AnswerService;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
@@ -92,6 +93,15 @@ class QuestionSheetsTest {
                 .extracting(SearchSummary::found, SearchSummary::note)
                 .containsExactly(tuple(SearchFound.NOTHING, "Asked the state too."));
         assertThat(fact(key, Fact.IDENTITY)).isEqualTo(VoterIdentityFact.NOT_ON_ROLL);
+        onTheCase(key, () -> {
+            press("Take back the search");
+            press("Take back search");
+            assertThat(marked("Reason")).startsWith("Required.");
+            fill("Reason", "It was about another envelope.");
+            press("Take back search");
+            assertThat(said()).contains("Taken back: It was about another envelope.");
+        });
+        assertThat(fact(key, Fact.IDENTITY)).isNotEqualTo(VoterIdentityFact.NOT_ON_ROLL);
     }
 
     @Test
@@ -128,6 +138,12 @@ class QuestionSheetsTest {
         assertThat(PagesOffice.file(key).work().answers())
                 .extracting(RecordedAnswer::reason)
                 .containsExactly("Book 2, line 14: her sister's.");
+        onTheCase(key, () -> assertThat(said()).contains("Withdraw poll book check"));
+        PagesOffice.done(
+                "ada",
+                () -> PagesOffice.the(AnswerService.class)
+                        .withdrawAnswer(key, PagesOffice.version(key), Fact.CHECK_IN));
+        assertThat(fact(key, Fact.CHECK_IN)).isEqualTo(CheckInFact.ELSEWHERE_UNSEEN);
     }
 
     /** In the sample nobody with an envelope got a ballot at another place too. */

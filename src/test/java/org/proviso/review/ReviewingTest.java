@@ -31,6 +31,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.database.OnADatabase;
+import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
@@ -48,6 +49,7 @@ import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
+import org.proviso.review.acts.TakeBackSearch;
 import org.proviso.review.assess.AssessmentRow;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.facts.AnswerStore;
@@ -58,6 +60,7 @@ import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.facts.VoterGroups;
+import org.proviso.review.replay.CaseReplay;
 import org.springframework.dao.OptimisticLockingFailureException;
 
 /** A reviewer's acts on a case, and what the office refuses. */
@@ -219,6 +222,45 @@ class ReviewingTest {
         assertThat(primary.reviewing(key).report().settled().facts().one(Fact.REGISTRATION))
                 .isEqualTo(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
         assertThat(primary.reviewing(key).report().recommendation()).isEqualTo(Recommendation.REJECT);
+    }
+
+    @OnBothDatabases
+    void a_search_that_found_nobody_by_mistake_is_taken_back_and_the_voter_is_settled_anew(TestOffice services) {
+        Primary primary = Primary.loaded(services);
+        SearchService searches = services.the(SearchService.class);
+        EnvelopeKey key = primary.envelope("in_order");
+        VoterId voter = services.the(LinkStore.class).newest(key).orElseThrow().voterId();
+        EnvelopeCase taken = primary.taken(key, new UserName("ada"));
+        assertThat(why(as("ada", () -> searches.takeBack(new TakeBackSearch(key, taken.version(), "No search.")))))
+                .isEqualTo(Why.NOT_IN_THIS_STATE);
+        EnvelopeCase searched =
+                as("ada", () -> accepted(searches.record(search(key, taken, EnumSet.allOf(SearchPlace.class)))));
+        TakeBackSearch slip = new TakeBackSearch(key, searched.version(), "It was about another envelope.");
+        assertThat(why(as("ben", () -> searches.takeBack(slip)))).isEqualTo(Why.NOT_WITH_YOU);
+        EnvelopeCase now = as("ada", () -> accepted(searches.takeBack(slip)));
+        assertThat(now.personId()).isNull();
+        assertThat(services.the(LinkStore.class).newest(key).orElseThrow())
+                .returns(VoterIdentityFact.PRESUMED, Link::identity)
+                .returns(voter, Link::voterId);
+        assertThat(primary.reviewing(key).report().settled().facts().one(Fact.REGISTRATION))
+                .isNotEqualTo(RegistrationFact.NOT_FOUND_AFTER_SEARCH);
+        assertThatThrownBy(() -> as("ada", () -> searches.takeBack(slip)))
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(services.the(CaseReplay.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .first())
+                .isEmpty();
+        services.jdbc()
+                .sql("update voter_search set taken_back_because = 'another'")
+                .update();
+        services.jdbc()
+                .sql("update link set ground = 'another' where ground <> ''")
+                .update();
+        assertThat(services.the(CaseReplay.class)
+                        .replay(new ElectionId(Primary.ID))
+                        .first())
+                .as("the search, its own link, and the link that took its place")
+                .hasSize(3);
     }
 
     private static RecordSearch search(EnvelopeKey key, EnvelopeCase envelopeCase, Set<SearchPlace> places) {

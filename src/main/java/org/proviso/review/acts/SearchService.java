@@ -6,12 +6,14 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.stream.Collectors;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
+import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
@@ -21,6 +23,7 @@ import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
+import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
@@ -32,6 +35,7 @@ import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SearchStore;
 import org.proviso.review.facts.VoterGroups;
+import org.proviso.roll.RollMatches;
 import org.proviso.roll.RollService;
 import org.proviso.roll.SnapshotKind;
 import org.springframework.stereotype.Service;
@@ -55,6 +59,8 @@ public class SearchService {
     private final VoterGroups groups;
     private final RollService roll;
     private final VoterFindings findings;
+    private final RollMatches matches;
+    private final IntakeService intake;
 
     SearchService(
             CaseDoor door,
@@ -65,8 +71,12 @@ public class SearchService {
             SearchStore searches,
             VoterGroups groups,
             RollService roll,
-            VoterFindings findings) {
+            VoterFindings findings,
+            RollMatches matches,
+            IntakeService intake) {
         this.findings = findings;
+        this.matches = matches;
+        this.intake = intake;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -105,6 +115,44 @@ public class SearchService {
                 })
                 .assessAnew()
                 .record("search_recorded", () -> payload(command, voided));
+    }
+
+    /**
+     * Takes back what a search settled by mistake: the link is what the match says now, and a person settles it again.
+     * What was recorded stays readable.
+     */
+    @Transactional
+    public ActResult<EnvelopeCase> takeBack(@Valid TakeBackSearch command) {
+        CaseDoor.Permitted permitted = door.demand(Permission.SEARCH);
+        EnvelopeKey key = command.key();
+        LockedCase act =
+                permitted.lock(key, command.version(), groups.others(key)).withYou();
+        String because = command.because().strip();
+        return act.refuse(() -> nothingToTakeBack(key))
+                .save(seen -> {
+                    searches.takeBack(key, because);
+                    int snapshot = roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL);
+                    links.insert(key, matched(key), snapshot, null, because);
+                    return cases.save(seen.of(null));
+                })
+                .assessAnew()
+                .record("search_taken_back", () -> Map.of("because", steps.hidden(key, because)));
+    }
+
+    private Optional<Refusal> nothingToTakeBack(EnvelopeKey key) {
+        return Refusal.when(
+                links.newest(key)
+                        .filter(link -> link.identity() == VoterIdentityFact.NOT_ON_ROLL)
+                        .isEmpty(),
+                Why.NOT_IN_THIS_STATE,
+                "No search settled that this voter is not on the roll.");
+    }
+
+    private Link matched(EnvelopeKey key) {
+        Envelope envelope = intake.envelope(key.electionId(), key.envelopeNo()).orElseThrow();
+        return Objects.requireNonNull(
+                matches.presumed(key.electionId(), List.of(envelope)).get(key.envelopeNo()),
+                "an envelope that is matched has a link");
     }
 
     /** The envelope of the same voter that the search names, if the office has it. */

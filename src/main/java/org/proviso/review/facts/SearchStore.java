@@ -62,12 +62,22 @@ public class SearchStore {
                 .update();
     }
 
-    /** The searches for the voters of several envelopes, by envelope number, each in the order recorded. */
+    /** Takes back every standing search that did not find a record; they stay readable. How many there were. */
+    public int takeBack(EnvelopeKey key, String because) {
+        return jdbc.sql("""
+                        update voter_search set taken_back_at = ?, taken_back_because = ?
+                        where election_id = ? and envelope_no = ? and found <> ? and taken_back_at is null""")
+                .params(clock.instant(), because, key.electionId(), key.envelopeNo(), SearchFound.RECORD)
+                .update();
+    }
+
+    /** The standing searches for the voters of several envelopes, by envelope number, each in the order recorded. */
     Map<EnvelopeNumber, List<RecordedSearch>> of(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, List<RecordedSearch>> found = new HashMap<>();
         jdbc.sql("""
                         select s.*, s.searched_by as "by", s.searched_at as at from unnest(cast(? as varchar array)) as wanted (id)
-                        join voter_search s on s.election_id = ? and s.envelope_no = wanted.id order by s.search_no""")
+                        join voter_search s on s.election_id = ? and s.envelope_no = wanted.id
+                        where s.taken_back_at is null order by s.search_no""")
                 .param(envelopeNos.stream().map(Key::value).toArray(String[]::new))
                 .param(electionId)
                 .query(OfEnvelope.class)

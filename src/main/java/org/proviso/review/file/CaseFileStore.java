@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
@@ -37,7 +38,7 @@ class CaseFileStore {
 
     List<SearchSummary> searches(EnvelopeKey key, ZoneId county) {
         return jdbc.sql("""
-                        select s.found, s.note, u.full_name, s.searched_at from voter_search s
+                        select s.found, s.note, u.full_name, s.searched_at, s.taken_back_because from voter_search s
                         join office_user u on u.user_name = s.searched_by
                         where s.election_id = ? and s.envelope_no = ? order by s.search_no""")
                 .params(key.electionId(), key.envelopeNo())
@@ -45,7 +46,8 @@ class CaseFileStore {
                         Code.find(SearchFound.class, row.getString("found")).orElseThrow(),
                         row.getString("note"),
                         row.getString("full_name"),
-                        local(row.getObject("searched_at", OffsetDateTime.class), county)))
+                        local(row.getObject("searched_at", OffsetDateTime.class), county),
+                        Objects.requireNonNullElse(row.getString("taken_back_because"), "")))
                 .list();
     }
 

@@ -128,11 +128,11 @@ class CorrectionListener {
         links.insert(key, link, roll.snapshotInUse(key.electionId(), SnapshotKind.ROLL), null, because);
     }
 
-    private static LedgerLine line(EnvelopeKey key, String act, List<Fact<?>> voided) {
+    private LedgerLine line(EnvelopeKey key, String act, List<Fact<?>> voided) {
+        Map<String, Object> payload = new LinkedHashMap<>();
+        payload.put("voided", voided.stream().map(Fact::key).toList());
+        intake.salt(key.electionId(), key.envelopeNo()).ifPresent(salt -> payload.put("because", salt.hash(BECAUSE)));
         return LedgerLine.of(
-                LedgerChain.of(key.electionId()),
-                act,
-                key.envelopeNo().value(),
-                Map.of("voided", voided.stream().map(Fact::key).toList()));
+                LedgerChain.of(key.electionId()), act, key.envelopeNo().value(), payload);
     }
 }

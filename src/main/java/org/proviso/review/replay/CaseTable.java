@@ -19,7 +19,7 @@ enum CaseTable {
             hidden("voter_id"),
             hidden("ground"),
             person("linked_by")),
-    LINK_SET_BACK("link set back", "link", "linked_by is null and ground <> ''", "link_no"),
+    LINK_SET_BACK("link set back", "link", "linked_by is null and ground <> ''", "link_no", hidden("ground")),
     ANSWER(
             "answer",
             "answer_given",
@@ -40,7 +40,9 @@ enum CaseTable {
             words("looked_in"),
             plain("found"),
             hidden("note"),
-            person("searched_by")),
+            person("searched_by"),
+            CaseColumn.of("taken_back_at", Kind.GIVEN),
+            hidden("taken_back_because")),
     REQUEST(
             "research request",
             "research_request",

@@ -18,6 +18,7 @@ final class ReviewLedgerEntries {
         kinds.put("link_set_back", (trail, entry, all) -> setBack(trail, entry));
         kinds.put("findings_set_back", (trail, entry, all) -> findingsSetBack(trail, entry));
         kinds.put("search_recorded", ReviewLedgerEntries::searched);
+        kinds.put("search_taken_back", (trail, entry, all) -> searchTakenBack(trail, entry));
         kinds.put("answer_given", (trail, entry, all) -> answered(trail, entry));
         kinds.put("answer_taken_back", (trail, entry, all) -> takenBack(trail, entry));
         kinds.put("put_forward", (trail, entry, all) -> putForward(trail, entry));
@@ -50,7 +51,9 @@ final class ReviewLedgerEntries {
     /** The envelope was corrected, and the match no longer names the voter whom a person settled. */
     private static boolean setBack(CaseTrail trail, LedgerEntry entry) {
         voided(trail, entry);
-        trail.add(CaseTable.LINK_SET_BACK, new ExpectedRow(entry));
+        trail.add(
+                CaseTable.LINK_SET_BACK,
+                new ExpectedRow(entry).with("ground", entry.payload().get("because")));
         return trail.unsettle();
     }
 
@@ -85,6 +88,16 @@ final class ReviewLedgerEntries {
                                     .orElseGet(() -> new TrailVoter(new EnvelopeNumber(same.toString()), "")));
         }
         return trail.work();
+    }
+
+    /** A search that found nobody was recorded by mistake; so was every one before it that found none. */
+    private static boolean searchTakenBack(CaseTrail trail, LedgerEntry entry) {
+        List<ExpectedRow> standing = trail.rows(CaseTable.SEARCH).stream()
+                .filter(search -> !search.has("found", SearchFound.RECORD.code()) && search.has("taken_back_at", ""))
+                .toList();
+        standing.forEach(search -> search.with("taken_back_at", "yes")
+                .with("taken_back_because", entry.payload().get("because")));
+        return setBack(trail, entry) && !standing.isEmpty();
     }
 
     private static boolean answered(CaseTrail trail, LedgerEntry entry) {

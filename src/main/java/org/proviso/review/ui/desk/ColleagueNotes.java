@@ -55,6 +55,7 @@ final class ColleagueNotes extends Div {
     private void search(SearchSummary search) {
         String note = search.note().isBlank() ? "" : " \u201C" + search.note() + "\u201D";
         line("Searched " + UsDates.near(search.at()) + " by " + search.by() + ": "
-                + search.found().words() + "." + note);
+                + search.found().words() + "." + note
+                + (search.takenBackBecause().isEmpty() ? "" : " Taken back: " + search.takenBackBecause()));
     }
 }

@@ -9,14 +9,17 @@ import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
+import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.review.acts.ConfirmLink;
+import org.proviso.review.acts.TakeBackSearch;
 import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.ui.Links;
 import org.proviso.ui.field.ActButton;
+import org.proviso.ui.field.ReasonDialog;
 
 /** The acts for one question of the law, and the line for a refusal. */
 final class HeadingActs extends Div {
@@ -64,6 +67,22 @@ final class HeadingActs extends Div {
         }
         acts.add(quiet("Choose another voter", () -> new ChooseVoterSheet(desk).open()));
         acts.add(quiet("Record a search", () -> new SearchSheet(desk).open()));
+        if (link.identity() == VoterIdentityFact.NOT_ON_ROLL) {
+            acts.add(quiet("Take back the search", this::takeBackSearch));
+        }
+    }
+
+    private void takeBackSearch() {
+        new ReasonDialog(
+                        "Take back the search for envelope " + desk.number(),
+                        "Take back search",
+                        because -> desk.acts()
+                                .searches()
+                                .takeBack(new TakeBackSearch(
+                                        desk.key(), desk.file().now().version(), because)),
+                        "Envelope " + desk.number() + ": search taken back.",
+                        desk::again)
+                .ask("It was recorded by mistake. The voter is what the match says, and has to be settled again.");
     }
 
     private void alreadyVoted() {
@@ -113,7 +132,11 @@ final class HeadingActs extends Div {
     }
 
     private ActButton takeBack(RecordedAnswer given) {
-        String which = given.kind() == AnswerKind.OTHERWISE ? "override" : "comparison";
+        String which = switch (given.kind()) {
+            case OTHERWISE -> "override";
+            case POLL_BOOK_SEEN -> "poll book check";
+            default -> "comparison";
+        };
         return new ActButton("Withdraw " + which)
                 .quiet()
                 .onCase(pressed -> desk.act(
