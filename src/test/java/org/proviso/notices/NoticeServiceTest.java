@@ -13,7 +13,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.proviso.access.NotPermittedException;
-import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.replay.ElectionReplayService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;

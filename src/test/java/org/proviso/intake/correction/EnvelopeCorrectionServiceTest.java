@@ -11,7 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.replay.ElectionReplayService;
 import org.proviso.core.Address;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;

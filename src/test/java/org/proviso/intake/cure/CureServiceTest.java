@@ -16,7 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.proviso.access.NotPermittedException;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
-import org.proviso.canvass.ElectionReplayService;
+import org.proviso.canvass.replay.ElectionReplayService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
