@@ -41,6 +41,7 @@ public enum Permission {
     LOAD_FILES("loading files", SUPERVISOR),
     SET_GATES("recording when steps may begin", SUPERVISOR),
     RECORD_ORDERS("recording court orders", SUPERVISOR),
+    RELEASE_CASES("releasing cases that others have", SUPERVISOR),
     SIGN_RULINGS("recording county rulings", SUPERVISOR),
     PUT_RULES_IN_FORCE("putting rule packs in force", SUPERVISOR),
     PRINT_OUTCOME_LETTERS("sending outcome letters", SUPERVISOR),

@@ -1,6 +1,7 @@
 package org.proviso.review;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -92,6 +93,13 @@ public class CaseStore {
                 .params(electionId, state.code())
                 .query(EnvelopeCase.class)
                 .list();
+    }
+
+    /** Cases that somebody has, and on which nobody acted since. */
+    public List<EnvelopeKey> takenBefore(ElectionId electionId, Instant before) {
+        return jdbc.sql("""
+                        select election_id, envelope_no from envelope_case
+                        where election_id = ? and state = 'in_review' and taken_at < ? order by envelope_no""").params(electionId, before).query(EnvelopeKey.class).list();
     }
 
     List<EnvelopeCase> ofPerson(ElectionId electionId, String personId) {

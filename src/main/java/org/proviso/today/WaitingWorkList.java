@@ -19,6 +19,7 @@ import org.proviso.notices.DueCount;
 import org.proviso.notices.NoticeService;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
+import org.proviso.review.acts.ResearchService;
 import org.proviso.review.decide.FollowUpService;
 import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.news.NewerFileService;
@@ -40,6 +41,7 @@ class WaitingWorkList {
     private final BoardService board;
     private final FollowUpService followUps;
     private final EndedCaseService ended;
+    private final ResearchService research;
     private final NewerFileService lists;
     private final RulingService rulings;
     private final UpcomingDates clocks;
@@ -54,6 +56,7 @@ class WaitingWorkList {
             BoardService board,
             FollowUpService followUps,
             EndedCaseService ended,
+            ResearchService research,
             NewerFileService lists,
             RulingService rulings,
             UpcomingDates clocks,
@@ -66,6 +69,7 @@ class WaitingWorkList {
         this.board = board;
         this.followUps = followUps;
         this.ended = ended;
+        this.research = research;
         this.lists = lists;
         this.rulings = rulings;
         this.clocks = clocks;
@@ -86,6 +90,7 @@ class WaitingWorkList {
             add(lines, toReview(tally, by));
             add(lines, secondReading(tally, by));
             add(lines, withoutReceipt(electionId));
+            add(lines, research(election));
         }
         if (access.isPermitted(Permission.VOTE)) {
             add(lines, toDecide(tally, by));
@@ -171,6 +176,24 @@ class WaitingWorkList {
                 false,
                 "Review next proposal",
                 "review/second",
+                null);
+    }
+
+    private WaitingWork research(ElectionLine election) {
+        List<ResearchService.WaitingRequest> waiting = research.waiting(election.id());
+        String since = waiting.stream()
+                .findFirst()
+                .map(oldest -> "oldest from "
+                        + UsDates.near(LocalDateTime.ofInstant(oldest.request().askedAt(), election.zone())))
+                .orElse("");
+        return new WaitingWork(
+                waiting.size(),
+                "Research without a result",
+                since,
+                "",
+                false,
+                "Open Research",
+                "review/research",
                 null);
     }
 

@@ -13,6 +13,7 @@
             "intake :: keying",
             "intake :: numbers",
             "review",
+            "review :: acts",
             "review :: decide",
             "review :: ends",
             "review :: news",

@@ -40,6 +40,8 @@ class PermissionMatrixTest {
             set_gates             |        |          |         |              | x          |               |          |
             record_orders         |        |          |         |              | x          |               |          |
             sign_rulings          |        |          |         |              | x          |               |          |
+            reopen_ended          |        |          | x       |              | x          |               |          |
+            release_cases         |        |          |         |              | x          |               |          |
             put_rules_in_force    |        |          |         |              | x          |               |          |
             print_outcome_letters |        |          |         |              | x          |               |          |
             close_election        |        |          |         |              | x          |               |          |

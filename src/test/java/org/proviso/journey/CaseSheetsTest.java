@@ -42,9 +42,12 @@ class CaseSheetsTest {
     @Test
     void research_is_requested_with_what_to_find_out_and_the_case_waits_for_it() {
         EnvelopeKey key = PagesOffice.taken("P-1012");
-        String asked = "What to find out, and from whom";
+        String asked = "What to find out";
         onTheCase(key, () -> {
             press("Request research");
+            press("Request research");
+            assertThat(marked("Whom you ask")).isEqualTo("Required. Enter whom you ask.");
+            fill("Whom you ask", "Depot Street Library");
             fill(asked, " ");
             press("Request research");
             assertThat(marked(asked)).isEqualTo("Required. Enter what to find out.");
@@ -56,12 +59,41 @@ class CaseSheetsTest {
         assertThat(PagesOffice.file(key).work().requests())
                 .extracting(ResearchRequest::asked)
                 .containsExactly("Ask the clerk of the library which license she saw.");
+        pages.on("", "ben", () -> assertThat(said()).contains("Research without a result"));
+        pages.on("review/research", "ben", () -> {
+            assertThat(said()).contains("Depot Street Library", "by ada");
+            press("Record research result for envelope P-1012");
+            press("Record result");
+            assertThat(said()).contains("Write between 1 and 4,000 characters.");
+            fill("Result", "A driver's license.");
+            press("Record result");
+        });
+        assertThat(results(key)).containsExactly("A driver's license.");
+    }
+
+    /** ReleaseCaseSheet: the reviewer is away. */
+    @Test
+    void a_supervisor_releases_a_case_of_somebody_absent_and_the_case_says_why() {
+        EnvelopeKey key = PagesOffice.taken("P-1008");
+        pages.on("review/case/P-1008", "ben", () -> assertThat(said()).doesNotContain("Release case"));
+        pages.on("review/case/P-1008", "carl", () -> {
+            press("Release case");
+            press("Release case");
+            assertThat(marked("Reason to release the case")).isEqualTo("Required. Enter the reason.");
+            fill("Reason to release the case", "She is ill this week.");
+            press("Release case");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.OPEN);
+        pages.on(
+                "review/case/P-1008",
+                "ben",
+                () -> assertThat(said()).contains("Released for another reviewer", "by carl", "She is ill this week."));
     }
 
     @Test
     void the_result_of_research_is_recorded_in_words() {
         EnvelopeKey key = PagesOffice.taken("P-1010");
-        PagesOffice.done("ben", () -> PagesOffice.the(ResearchService.class).ask(key, "Which clerk?"));
+        PagesOffice.done("ben", () -> PagesOffice.the(ResearchService.class).ask(key, "The library", "Which clerk?"));
         onTheCase(key, () -> {
             press("Record research result");
             press("Record result");

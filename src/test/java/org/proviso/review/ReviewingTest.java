@@ -92,7 +92,10 @@ class ReviewingTest {
                 .hasMessageContaining("in review, with ada");
         assertThat(why(as("ben", () -> cases.take(key, taken.version())))).isEqualTo(Why.NOT_IN_THIS_STATE);
         assertThat(why(as("ben", () -> cases.giveBack(key, taken.version())))).isEqualTo(Why.NOT_WITH_YOU);
-        EnvelopeCase back = as("carl", () -> accepted(cases.giveBack(key, taken.version())));
+        assertThat(why(as("carl", () -> cases.giveBack(key, taken.version()))))
+                .as("a supervisor says why")
+                .isEqualTo(Why.NOT_WITH_YOU);
+        EnvelopeCase back = as("ada", () -> accepted(cases.giveBack(key, taken.version())));
         assertThat(back.state()).isEqualTo(CaseState.OPEN);
         assertThatThrownBy(() -> as("jon", () -> cases.take(key, back.version())))
                 .isInstanceOf(NotPermittedException.class);
@@ -440,10 +443,10 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         ResearchService research = services.the(ResearchService.class);
         EnvelopeKey key = primary.envelope("in_order");
-        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"))
+        int number = as("ada", () -> research.ask(key, "The library", "Did the clerk see a license?"))
                 .ifAccepted()
                 .orElseThrow();
-        assertThat(as("ada", () -> research.ask(key, " ")).refusals())
+        assertThat(as("ada", () -> research.ask(key, "The library", " ")).refusals())
                 .extracting(Refusal::field)
                 .containsExactly("asked");
         as("ben", () -> {

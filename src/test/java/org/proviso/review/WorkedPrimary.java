@@ -83,12 +83,12 @@ public record WorkedPrimary(Primary primary) {
     private void research() {
         EnvelopeKey key = primary.envelope("in_order");
         ResearchService research = office().the(ResearchService.class);
-        int number = as("ada", () -> research.ask(key, "Did the clerk see a license?"))
+        int number = as("ada", () -> research.ask(key, "The library", "Did the clerk see a license?"))
                 .ifAccepted()
                 .orElseThrow();
         as("ben", () -> {
             research.recordAnswer(key, number, 0, "Yes, she noted it.");
-            return research.ask(key, "Which clerk?");
+            return research.ask(key, "The library", "Which clerk?");
         });
     }
 

@@ -1,8 +1,9 @@
 package org.proviso.review.acts;
 
+import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.Permission;
-import org.proviso.access.Role;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
@@ -15,6 +16,8 @@ import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.CaseReturnStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -28,8 +31,10 @@ public class CaseAssignmentService {
     private final CaseDoor door;
     private final CaseStore cases;
     private final CaseActSteps steps;
+    private final CaseReturnStore returns;
 
-    CaseAssignmentService(CaseDoor door, CaseStore cases, CaseActSteps steps) {
+    CaseAssignmentService(CaseDoor door, CaseStore cases, CaseActSteps steps, CaseReturnStore returns) {
+        this.returns = returns;
         this.door = door;
         this.cases = cases;
         this.steps = steps;
@@ -42,15 +47,31 @@ public class CaseAssignmentService {
         return move(act, CaseAct.TAKE, act.user().userName(), "taken");
     }
 
-    /** Gives a case back, by whoever has it or by a supervisor for one who is away. */
+    /** Gives a case back, by whoever has it. */
     @Transactional
     public ActResult<EnvelopeCase> giveBack(EnvelopeKey key, int version) {
         LockedCase act = door.demand(Permission.PROPOSE).lock(key, version);
-        boolean may =
-                act.seen().isWith(act.user().userName()) || act.user().roles().contains(Role.SUPERVISOR);
         act.refuse(() -> Refusal.when(
-                !may, Why.NOT_WITH_YOU, "Only the reviewer who has the case, or a supervisor, can give it back."));
+                !act.seen().isWith(act.user().userName()),
+                Why.NOT_WITH_YOU,
+                "Only the reviewer who has the case can give it back. A supervisor can release it with a reason."));
         return move(act, CaseAct.GIVE_BACK, null, "given_back");
+    }
+
+    /** A supervisor releases a case that somebody has who is away, with the reason, so that another can take it. */
+    @Transactional
+    public ActResult<EnvelopeCase> release(EnvelopeKey key, int version, String because) {
+        LockedCase act = door.demand(Permission.RELEASE_CASES).lock(key, version);
+        return act.refuse(() -> because.isBlank()
+                        ? Optional.of(Refusal.at("because", Why.NO_REASON, "Required. Enter the reason."))
+                        : Optional.empty())
+                .allows(CaseAct.GIVE_BACK)
+                .save(seen -> {
+                    returns.note(
+                            key, CaseReturn.Kind.RELEASED, because, act.user().userName());
+                    return cases.save(seen.to(CaseGraph.after(seen.state(), CaseAct.GIVE_BACK)));
+                })
+                .record("given_back", () -> Map.of("because", steps.hidden(key, because)));
     }
 
     private ActResult<EnvelopeCase> move(LockedCase act, CaseAct step, @Nullable UserName with, String recorded) {

@@ -1,10 +1,16 @@
 package org.proviso.review.acts;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
+import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
@@ -12,6 +18,7 @@ import org.proviso.review.CaseActSteps;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.ResearchStore;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -22,13 +29,24 @@ import org.springframework.transaction.interceptor.TransactionAspectSupport;
 public class ResearchService {
 
     private static final int LONGEST = 4_000;
+    private static final int MOST_OF_A_NAME = 200;
 
     private final CaseDoor door;
     private final CaseActSteps steps;
     private final ResearchStore requests;
     private final CaseAssignmentService assignments;
+    private final AccessService access;
+    private final StaffList staff;
 
-    ResearchService(CaseDoor door, CaseActSteps steps, ResearchStore requests, CaseAssignmentService assignments) {
+    ResearchService(
+            CaseDoor door,
+            CaseActSteps steps,
+            ResearchStore requests,
+            CaseAssignmentService assignments,
+            AccessService access,
+            StaffList staff) {
+        this.access = access;
+        this.staff = staff;
         this.door = door;
         this.steps = steps;
         this.requests = requests;
@@ -37,9 +55,10 @@ public class ResearchService {
 
     /** Asks something and gives the case back: it waits for the answer, and nobody has it. Both or neither. */
     @Transactional
-    public ActResult<EnvelopeCase> askAndGiveBack(EnvelopeKey key, int version, String asked) {
-        ActResult<EnvelopeCase> given =
-                assignments.giveBack(key, version).then(back -> ask(key, asked).map(number -> back));
+    public ActResult<EnvelopeCase> askAndGiveBack(EnvelopeKey key, int version, String addressee, String asked) {
+        ActResult<EnvelopeCase> given = assignments
+                .giveBack(key, version)
+                .then(back -> ask(key, addressee, asked).map(number -> back));
         if (given.isRefused()) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
@@ -48,11 +67,15 @@ public class ResearchService {
 
     /** Asks something; the number of the request. */
     @Transactional
-    public ActResult<Integer> ask(EnvelopeKey key, String asked) {
-        LockedCase act = door.demand(Permission.SEARCH).lock(key).refuse(() -> notWritten("asked", asked));
+    public ActResult<Integer> ask(EnvelopeKey key, String addressee, String asked) {
+        LockedCase act = door.demand(Permission.SEARCH)
+                .lock(key)
+                .refuse(() -> nobody(addressee))
+                .refuse(() -> notWritten("asked", asked));
         AtomicInteger number = new AtomicInteger();
         return act.save(seen -> {
-                    number.set(requests.insert(key, asked, act.user().userName()));
+                    number.set(requests.insert(
+                            key, addressee.strip(), asked, act.user().userName()));
                     return seen;
                 })
                 .record("research_asked", () -> Map.of("asked", steps.hidden(key, asked), "request", number.get()))
@@ -68,6 +91,29 @@ public class ResearchService {
                     return seen;
                 })
                 .record("research_answered", () -> Map.of("found", steps.hidden(key, found), "request", number));
+    }
+
+    /** A request without an answer, its envelope, and who asked, by name. */
+    public record WaitingRequest(EnvelopeKey key, ResearchRequest request, String askedBy) {}
+
+    /** Requests of the election that wait for an answer, the oldest first. */
+    @Transactional(readOnly = true)
+    public List<WaitingRequest> waiting(ElectionId electionId) {
+        access.demand(Permission.SEARCH);
+        return requests.open(electionId).stream()
+                .map(open -> new WaitingRequest(
+                        open.key(), open.request(), name(open.request().askedBy())))
+                .toList();
+    }
+
+    private String name(String userName) {
+        return staff.user(new UserName(userName)).map(OfficeUser::fullName).orElse(userName);
+    }
+
+    private static Optional<Refusal> nobody(String addressee) {
+        return addressee.isBlank() || addressee.length() > MOST_OF_A_NAME
+                ? Optional.of(Refusal.at("addressee", Why.NO_REASON, "Required. Enter whom you ask."))
+                : Optional.empty();
     }
 
     private static Optional<Refusal> notWritten(String field, String text) {

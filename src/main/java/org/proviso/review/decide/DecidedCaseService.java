@@ -25,6 +25,8 @@ import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
 import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.ends.SentOnEnvelopes;
+import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.CaseReturnStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -33,6 +35,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class DecidedCaseService {
 
+    private final CaseReturnStore returns;
     private final CaseDoor door;
     private final CaseActSteps steps;
     private final CaseStore cases;
@@ -56,7 +59,9 @@ public class DecidedCaseService {
             AccessService access,
             EnvelopesInBatches batches,
             EndProposalStore ends,
-            SentOnEnvelopes sentOn) {
+            SentOnEnvelopes sentOn,
+            CaseReturnStore returns) {
+        this.returns = returns;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -104,6 +109,11 @@ public class DecidedCaseService {
                     decisions.setAside(key, because);
                     sentOn.back(key);
                     batches.reopened(key, locked.user(), because);
+                    returns.note(
+                            key,
+                            CaseReturn.Kind.REOPENED,
+                            because,
+                            locked.user().userName());
                     return cases.save(seen.to(CaseState.OPEN).counted(false));
                 })
                 .assessAnew()
@@ -113,9 +123,8 @@ public class DecidedCaseService {
     /** Sends a proposed case back to the reviewers with a note, undecided. */
     @Transactional
     public ActResult<EnvelopeCase> sendBack(EnvelopeKey key, int version, String note) {
-        return door.demand(Permission.PULL_OUT)
-                .lock(key, version)
-                .refuse(() -> reasonMissing(note, "Write a note to send this case back."))
+        LockedCase locked = door.demand(Permission.PULL_OUT).lock(key, version);
+        return locked.refuse(() -> reasonMissing(note, "Write a note to send this case back."))
                 .allows(CaseAct.RETURN)
                 .save(seen -> {
                     if (!ends.endStanding(key, Proposal.State.RETURNED)) {
@@ -124,6 +133,8 @@ public class DecidedCaseService {
                                 .filter(Proposal::stands)
                                 .ifPresent(standing -> proposals.end(standing, Proposal.State.RETURNED));
                     }
+                    returns.note(
+                            key, CaseReturn.Kind.SENT_BACK, note, locked.user().userName());
                     return cases.save(seen.to(CaseState.OPEN));
                 })
                 .record("sent_back", () -> Map.of("note", steps.hidden(key, note)));

@@ -32,6 +32,8 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.Proposal;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
+import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.CaseReturnStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -42,6 +44,7 @@ import org.springframework.validation.annotation.Validated;
 @Validated
 public class EndedCaseService {
 
+    private final CaseReturnStore returns;
     private final CaseDoor door;
     private final CaseActSteps steps;
     private final CaseStore cases;
@@ -63,7 +66,9 @@ public class EndedCaseService {
             VoterGroups groups,
             ElectionService elections,
             AccessService access,
-            StaffList staff) {
+            StaffList staff,
+            CaseReturnStore returns) {
+        this.returns = returns;
         this.door = door;
         this.steps = steps;
         this.cases = cases;
@@ -151,6 +156,11 @@ public class EndedCaseService {
                 .refuse(() -> Refusal.when(because.isBlank(), Why.NO_REASON, "Give a reason to reopen this case."))
                 .save(seen -> {
                     sentOn.back(key);
+                    returns.note(
+                            key,
+                            CaseReturn.Kind.REOPENED,
+                            because,
+                            locked.user().userName());
                     return cases.save(seen.to(CaseGraph.after(seen.state(), CaseAct.REOPEN)));
                 })
                 .assessAnew()

@@ -3,9 +3,13 @@ package org.proviso.review.facts;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
-/** Something asked of somebody about a case, and what came back (null while nothing has). */
+/**
+ * Something asked of somebody about a case ({@code addressee}: of whom; empty where an older request does not say), and
+ * what came back (null while nothing has).
+ */
 public record ResearchRequest(
         int number,
+        String addressee,
         String asked,
         String askedBy,
         Instant askedAt,

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -22,7 +23,7 @@ public class ResearchStore {
         this.clock = clock;
     }
 
-    public int insert(EnvelopeKey key, String asked, UserName by) {
+    public int insert(EnvelopeKey key, String addressee, String asked, UserName by) {
         int number = jdbc.sql("""
                         select coalesce(max(request_no), 0) + 1 from research_request
                         where election_id = ? and envelope_no = ?""")
@@ -30,10 +31,10 @@ public class ResearchStore {
                 .query(Integer.class)
                 .single();
         jdbc.sql("""
-                        insert into research_request (election_id, envelope_no, request_no, asked, asked_by, asked_at,
-                            version)
-                        values (?, ?, ?, ?, ?, ?, 0)""")
-                .params(key.electionId(), key.envelopeNo(), number, asked, by, now())
+                        insert into research_request (election_id, envelope_no, request_no, addressee, asked, asked_by,
+                            asked_at, version)
+                        values (?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(key.electionId(), key.envelopeNo(), number, addressee, asked, by, now())
                 .update();
         return number;
     }
@@ -57,6 +58,16 @@ public class ResearchStore {
                 .query(ResearchRequest.class)
                 .list();
     }
+
+    /** Requests of an election that nobody has answered, the oldest first. */
+    public List<OpenRequest> open(ElectionId electionId) {
+        return jdbc.sql("""
+                        select r.*, r.request_no as number from research_request r
+                        where r.election_id = ? and r.found is null order by r.asked_at, r.envelope_no""").param(electionId).query(OpenRequest.class).list();
+    }
+
+    /** A request without an answer, and the envelope it is about. */
+    public record OpenRequest(EnvelopeKey key, ResearchRequest request) {}
 
     private OffsetDateTime now() {
         return OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);

@@ -8,6 +8,7 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.facts.CaseReturn;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.ResearchRequest;
 
@@ -51,6 +52,9 @@ public record CaseFile(
     /** Which pictures of signatures there are: of the envelope's own, and how many on file of whoever it is presumed to be. */
     public record Pictures(boolean ofEnvelope, int onFile) {}
 
+    /** Why the case came back last, by whom (empty: the program) and when, local to the county. */
+    public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}
+
     /**
      * What people did with it so far. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
      * the signature is hidden while the law wants a first look that knows no name.
@@ -59,6 +63,7 @@ public record CaseFile(
             List<RecordedAnswer> answers,
             List<ResearchRequest> requests,
             List<SearchSummary> searches,
+            Optional<ReturnDetails> cameBack,
             Optional<ProposalDetails> proposed,
             EndOfCase end,
             Optional<DecisionSummary> decided,

@@ -38,6 +38,8 @@ import org.proviso.review.ends.EndProposal;
 import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.AnswerStore;
 import org.proviso.review.facts.CaseRecordsService;
+import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.CaseReturnStore;
 import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
@@ -55,6 +57,7 @@ public class CaseFileService {
     private final CaseRecordsService records;
     private final AnswerStore answers;
     private final ResearchStore research;
+    private final CaseReturnStore returns;
     private final ProposalStore proposals;
     private final EndProposalStore ends;
     private final CountyReceiptStore receipts;
@@ -75,6 +78,7 @@ public class CaseFileService {
             CaseRecordsService records,
             AnswerStore answers,
             ResearchStore research,
+            CaseReturnStore returns,
             ProposalStore proposals,
             EndProposalStore ends,
             CountyReceiptStore receipts,
@@ -88,6 +92,7 @@ public class CaseFileService {
             StaffList staff,
             ProtectedAddressLog views,
             Clock clock) {
+        this.returns = returns;
         this.cases = cases;
         this.assessments = assessments;
         this.records = records;
@@ -207,6 +212,7 @@ public class CaseFileService {
                 answers.standing(key),
                 research.of(key),
                 store.searches(key, county),
+                returns.latest(key).map(back -> cameBack(back, county)),
                 proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
                 new EndOfCase(
                         ends.newest(key).map(proposal -> proposed(proposal, reader, county)), receipts.standing(key)),
@@ -227,6 +233,15 @@ public class CaseFileService {
 
     private String name(UserName userName) {
         return staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
+    }
+
+    private CaseFile.ReturnDetails cameBack(CaseReturn back, ZoneId county) {
+        UserName by = back.returnedBy();
+        return new CaseFile.ReturnDetails(
+                back.kind(),
+                back.because(),
+                by == null ? "" : staff.user(by).map(OfficeUser::fullName).orElse(by.value()),
+                LocalDateTime.ofInstant(back.returnedAt(), county));
     }
 
     private boolean isStale(EnvelopeKey key) {

@@ -29,6 +29,8 @@ import org.proviso.review.assess.AssessmentRow;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.assess.AssessmentStore;
 import org.proviso.review.ends.EndProposalStore;
+import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.CaseReturnStore;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -42,6 +44,7 @@ import org.springframework.transaction.annotation.Transactional;
 @BetweenRooms
 public class CaseRecheck {
 
+    private final CaseReturnStore returns;
     private final CaseStore cases;
     private final ProposalStore proposals;
     private final EndProposalStore ends;
@@ -59,7 +62,9 @@ public class CaseRecheck {
             AssessmentService service,
             CaseActSteps steps,
             ActDoor door,
-            ApplicationEventPublisher rooms) {
+            ApplicationEventPublisher rooms,
+            CaseReturnStore returns) {
+        this.returns = returns;
         this.cases = cases;
         this.proposals = proposals;
         this.ends = ends;
@@ -94,7 +99,7 @@ public class CaseRecheck {
                 differences.add(
                         difference(envelopeCase, was, now, because.getOrDefault(envelopeCase.key(), List.of())));
                 if (envelopeCase.state() == CaseState.PROPOSED || envelopeCase.state() == CaseState.READY) {
-                    recalled.add(recall(envelopeCase));
+                    recalled.add(recall(envelopeCase, because.getOrDefault(envelopeCase.key(), List.of())));
                 }
             }
         }
@@ -110,7 +115,8 @@ public class CaseRecheck {
         return differences;
     }
 
-    private EnvelopeCase recall(EnvelopeCase envelopeCase) {
+    private EnvelopeCase recall(EnvelopeCase envelopeCase, List<String> because) {
+        returns.note(envelopeCase.key(), CaseReturn.Kind.RECALLED, String.join(" ", because), null);
         if (!ends.endStanding(envelopeCase.key(), Proposal.State.RETURNED)) {
             proposals
                     .newest(envelopeCase.key())

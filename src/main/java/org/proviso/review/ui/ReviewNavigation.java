@@ -14,6 +14,7 @@ final class ReviewNavigation extends Nav {
                 Links.link("Second review", "review/second"),
                 Links.link("Signatures", "review/signatures"),
                 Links.link("Confirm sure links", "review/links"),
+                Links.link("Research", "review/research"),
                 Links.link("Sent on", "review/sent-on"));
     }
 }

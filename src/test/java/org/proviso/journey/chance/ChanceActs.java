@@ -49,6 +49,7 @@ final class ChanceActs {
         often(60, sensible::forACase);
         often(2, review::take);
         often(1, review::giveBack);
+        often(1, review::release);
         often(2, review::link);
         often(2, review::linkTwice);
         often(4, review::countTwice);

@@ -99,6 +99,19 @@ final class ReviewActs {
                 .with(version);
     }
 
+    /** By a supervisor, for somebody who is away. */
+    Optional<Attempt<?>> release(Random random) {
+        EnvelopeCase found = aCase(random, CaseState.IN_REVIEW);
+        Attempt.Version version = seen(random, found.version());
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.RELEASE_CASES),
+                        Permission.RELEASE_CASES,
+                        "releases " + found.key().envelopeNo(),
+                        () -> office.the(CaseAssignmentService.class)
+                                .release(found.key(), version.number(), "The reviewer is away."))
+                .with(version));
+    }
+
     /** Any voter of the roll's, mostly one the match names. */
     Optional<Attempt<?>> link(Random random) {
         EnvelopeCase found = aCase(random, CaseState.IN_REVIEW);
@@ -312,7 +325,7 @@ final class ReviewActs {
                 somebody(random, Permission.SEARCH),
                 Permission.SEARCH,
                 "asks about " + found.key().envelopeNo(),
-                () -> office.the(ResearchService.class).ask(found.key(), "Is it the same person?")));
+                () -> office.the(ResearchService.class).ask(found.key(), "The clerk", "Is it the same person?")));
     }
 
     Optional<Attempt<?>> researchAnswer(Random random) {

@@ -51,7 +51,7 @@ class QueueTest {
         List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 3));
         EnvelopeKey asked =
                 new EnvelopeKey(new ElectionId(Primary.ID), rows.get(1).envelopeNo());
-        as("ada", () -> services.the(ResearchService.class).ask(asked, "Call the library."));
+        as("ada", () -> services.the(ResearchService.class).ask(asked, "The library", "Call the library."));
         EnvelopeNumber next = taken(as(
                 "ada",
                 () -> queue.takeNext(

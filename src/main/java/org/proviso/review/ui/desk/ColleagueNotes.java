@@ -27,6 +27,7 @@ final class ColleagueNotes extends Div {
                 .filter(proposed -> back && !proposed.proposal().note().isEmpty())
                 .ifPresent(proposed -> line(proposed.readBy() + " sent the proposal back: \u201C"
                         + proposed.proposal().note() + "\u201D"));
+        work.cameBack().filter(cameBack -> back).ifPresent(this::cameBack);
         work.requests().forEach(request -> research(desk, request));
         work.searches().forEach(this::search);
         if (work.rulesChangedSince()) {
@@ -34,6 +35,13 @@ final class ColleagueNotes extends Div {
                     + " Setup, Change rule pack lists these cases.");
         }
         setVisible(getComponentCount() > 0);
+    }
+
+    /** Why it is here again, in the words typed. */
+    private void cameBack(CaseFile.ReturnDetails cameBack) {
+        String by = cameBack.by().isEmpty() ? "" : ", by " + cameBack.by();
+        String because = cameBack.because().isEmpty() ? "" : ": \u201C" + cameBack.because() + "\u201D";
+        line(cameBack.kind().words() + " (" + UsDates.near(cameBack.at()) + by + ")" + because);
     }
 
     private Div line(String words) {
@@ -44,12 +52,17 @@ final class ColleagueNotes extends Div {
 
     private void research(CasePageContext desk, ResearchRequest request) {
         String found = request.found();
-        Div line = line("Research requested: " + request.asked() + (found == null ? "" : " Result: " + found));
+        Div line = line("Research requested" + of(request) + ": " + request.asked()
+                + (found == null ? "" : " Result: " + found));
         if (found == null && desk.mayWork()) {
             line.add(new ActButton("Record research result")
                     .quiet()
                     .does(() -> new ResearchSheet.ResearchAnswerSheet(desk, request).open()));
         }
+    }
+
+    private static String of(ResearchRequest request) {
+        return request.addressee().isEmpty() ? "" : " from " + request.addressee();
     }
 
     private void search(SearchSummary search) {

@@ -1,6 +1,7 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import org.proviso.core.act.ActResult;
 import org.proviso.review.EnvelopeCase;
@@ -10,25 +11,36 @@ import org.proviso.review.facts.ResearchRequest;
 final class ResearchSheet extends CaseSheet {
 
     ResearchSheet(CasePageContext desk) {
-        this(desk, words("What to find out, and from whom"));
+        this(desk, new TextField("Whom you ask"), words("What to find out"));
     }
 
-    private ResearchSheet(CasePageContext desk, TextArea asked) {
+    private ResearchSheet(CasePageContext desk, TextField addressee, TextArea asked) {
         super("Request research on envelope " + desk.number(), "Request research", refusing -> {
+            if (addressee.getValue().isBlank()) {
+                addressee.setInvalid(true);
+                addressee.setErrorMessage("Required. Enter whom you ask.");
+                addressee.focus();
+                return false;
+            }
             if (asked.getValue().isBlank()) {
                 return missing(asked, "Required. Enter what to find out.");
             }
             return desk.lastFromSheet(
                     refusing,
                     "Envelope " + desk.number() + ": research requested. The case waits for the result.",
-                    seen -> desk.acts().research().askAndGiveBack(seen.key(), seen.version(), asked.getValue()));
+                    seen -> desk.acts()
+                            .research()
+                            .askAndGiveBack(seen.key(), seen.version(), addressee.getValue(), asked.getValue()));
         });
         List<String> open = desk.file().report().stillOpen();
         if (!open.isEmpty()) {
             with("Open questions: " + String.join("; ", open) + ".");
             asked.setValue(String.join("; ", open));
         }
-        with(asked);
+        addressee.setWidthFull();
+        addressee.setMaxLength(200);
+        addressee.setPlaceholder("Depot Street Library, chief judge");
+        with(addressee, asked);
     }
 
     /** Records the result of a research request. */

@@ -34,6 +34,9 @@ final class UnassignedCaseActs {
                             problem,
                             "Envelope " + desk.number() + " is assigned to you.",
                             seen -> desk.acts().cases().take(seen.key(), seen.version()))));
+        } else if (state == CaseState.IN_REVIEW && desk.acts().access().isPermitted(Permission.RELEASE_CASES)) {
+            acts.add(new Div(why(desk)));
+            acts.add(new ActButton("Release case\u2026").does(() -> new ReleaseCaseSheet(desk).open()));
         } else if (state == CaseState.PROPOSED || state == CaseState.READY) {
             proposed();
         }

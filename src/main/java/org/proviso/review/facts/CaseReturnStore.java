@@ -1,0 +1,54 @@
+package org.proviso.review.facts;
+
+import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.UserName;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of why cases came back to the reviewers. */
+@Repository
+public class CaseReturnStore {
+
+    private final JdbcClient jdbc;
+    private final Clock clock;
+
+    CaseReturnStore(JdbcClient jdbc, Clock clock) {
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /** Keeps that a case came back. */
+    public void note(EnvelopeKey key, CaseReturn.Kind kind, String because, @Nullable UserName by) {
+        int number = jdbc.sql("""
+                        select coalesce(max(return_no), 0) + 1 from case_return
+                        where election_id = ? and envelope_no = ?""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(Integer.class)
+                .single();
+        jdbc.sql("""
+                        insert into case_return (election_id, envelope_no, return_no, kind, because, returned_by,
+                            returned_at)
+                        values (:electionId, :envelopeNo, :number, :kind, :because, :by, :at)""")
+                .param("electionId", key.electionId())
+                .param("envelopeNo", key.envelopeNo())
+                .param("number", number)
+                .param("kind", kind)
+                .param("because", because)
+                .param("by", by)
+                .param("at", clock.instant())
+                .update();
+    }
+
+    /** Why it came back last. */
+    public Optional<CaseReturn> latest(EnvelopeKey key) {
+        return jdbc.sql("""
+                        select kind, because, returned_by, returned_at from case_return
+                        where election_id = ? and envelope_no = ? order by return_no desc limit 1""")
+                .params(key.electionId(), key.envelopeNo())
+                .query(CaseReturn.class)
+                .optional();
+    }
+}
