@@ -113,7 +113,7 @@ public class CaseActSteps {
     public Optional<Refusal> endForbidden(EnvelopeKey key, boolean leaves) {
         EnvelopeNumber number = key.envelopeNo();
         return election(key.electionId()).orders().stream()
-                .filter(order -> order.settles(number) || leaves && order.keepsClosed(number))
+                .filter(order -> order.settles(number) || (leaves && order.keepsClosed(number)))
                 .findFirst()
                 .map(order -> Refusal.of(
                         Why.HELD_BY_COURT,

@@ -91,7 +91,7 @@ final class CaseTrail {
 
     /** Follows an end that one person did alone, as before it took two; false where nobody could do that. */
     boolean endAlone(CaseState end) {
-        boolean could = state == CaseState.IN_REVIEW || state == CaseState.RECEIVED && end == CaseState.ENDED;
+        boolean could = state == CaseState.IN_REVIEW || (state == CaseState.RECEIVED && end == CaseState.ENDED);
         state = end;
         takenBy = "";
         changes++;

@@ -1,7 +1,7 @@
 package org.proviso.review.ui.desk;
 
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
@@ -111,13 +111,13 @@ public final class CasePageContext {
     }
 
     /** The same for sheets of other packages, which say themselves why they stay open. */
-    boolean onSheet(Predicate<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
-        return fromSheet(refusing::test, done, act);
+    boolean onSheet(Consumer<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        return fromSheet(refusing::accept, done, act);
     }
 
     /** The same for an act that ends work on the case. */
-    boolean onLastSheet(Predicate<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
-        return lastFromSheet(refusing::test, done, act);
+    boolean onLastSheet(Consumer<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        return lastFromSheet(refusing::accept, done, act);
     }
 
     /** Shows the case again as it is now. */

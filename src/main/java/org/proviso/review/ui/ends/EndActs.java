@@ -1,7 +1,7 @@
 package org.proviso.review.ui.ends;
 
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
@@ -14,5 +14,5 @@ public interface EndActs {
      * Does it, and says {@code done} where it was recorded; {@code refusing} is told why not. Returns whether the sheet may
      * close.
      */
-    boolean run(Predicate<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act);
+    boolean run(Consumer<String> refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act);
 }
