@@ -29,6 +29,7 @@ import org.proviso.intake.LoadedOffice;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Primary;
+import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.news.DeadlineService;
 import org.springframework.dao.OptimisticLockingFailureException;

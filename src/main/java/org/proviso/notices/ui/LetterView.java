@@ -21,13 +21,13 @@ import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeAttempt;
 import org.proviso.notices.NoticeService;
 import org.proviso.notices.NoticeSlipService;
-import org.proviso.notices.TakeBackAttempt;
+import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
+import org.proviso.ui.ReasonDialog;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.ReasonDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 

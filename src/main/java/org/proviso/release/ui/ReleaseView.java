@@ -28,11 +28,11 @@ import org.proviso.ui.MessageLine;
 import org.proviso.ui.OutcomeMark;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
+import org.proviso.ui.ReasonDialog;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
-import org.proviso.ui.field.ReasonDialog;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 

@@ -68,7 +68,7 @@ class ElectionReplayServiceTest {
         assertThat(whole.differences()).isEmpty();
         assertThat(whole.isWhole()).isTrue();
         assertThat(whole.looked())
-                .hasSize(7)
+                .hasSize(8)
                 .contains("1 papers that voters brought, 0 differences", "60 cases, 0 differences");
         changed(office, "update cure_evidence set words = 'Nothing.'", "Envelope P-");
         changed(office, "delete from cure_evidence", "Envelope P-");

@@ -18,8 +18,8 @@ import org.proviso.review.facts.AnswerKind;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.ui.Links;
+import org.proviso.ui.ReasonDialog;
 import org.proviso.ui.field.ActButton;
-import org.proviso.ui.field.ReasonDialog;
 
 /** The acts for one question of the law, and the line for a refusal. */
 final class HeadingActs extends Div {

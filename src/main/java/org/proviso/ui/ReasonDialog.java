@@ -1,9 +1,9 @@
-package org.proviso.ui.field;
+package org.proviso.ui;
 
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.function.Function;
 import org.proviso.core.act.ActResult;
-import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.ActDialog;
 
 /** A dialog that asks for the reason of an act, which it requires, and says a refusal of the act. */
 public final class ReasonDialog {
