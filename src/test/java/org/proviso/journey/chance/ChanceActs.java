@@ -43,6 +43,8 @@ final class ChanceActs {
         often(2, intake::cure);
         often(1, intake::late);
         often(1, intake::correct);
+        often(2, intake::correctEnvelope);
+        often(1, intake::takeBackCure);
     }
 
     private void review() {
@@ -114,6 +116,7 @@ final class ChanceActs {
         often(2, other::settleByOrder);
         often(5, other::tell);
         often(1, other::cameBack);
+        often(1, other::takeBackNotice);
         often(2, other::newerList);
         often(1, other::confirmList);
         often(3, other::note);

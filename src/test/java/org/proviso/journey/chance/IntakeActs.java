@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.proviso.access.Permission;
 import org.proviso.core.Address;
 import org.proviso.core.Envelope;
@@ -19,6 +20,7 @@ import org.proviso.core.Envelope.FieldState;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.core.rules.Ask;
+import org.proviso.intake.CureStore;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.ReceiveEnvelope;
 import org.proviso.intake.ReceivingService;
@@ -26,7 +28,12 @@ import org.proviso.intake.RecordCure;
 import org.proviso.intake.RecordTransmittal;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.intake.TransmittalService;
+import org.proviso.intake.correction.CorrectEnvelope;
+import org.proviso.intake.correction.CorrectableEnvelope;
+import org.proviso.intake.correction.CorrectedCast;
+import org.proviso.intake.correction.EnvelopeCorrectionService;
 import org.proviso.intake.cure.CureService;
+import org.proviso.intake.cure.TakeBackCure;
 import org.proviso.intake.keying.FinishKeying;
 import org.proviso.intake.keying.KeyedAddress;
 import org.proviso.intake.keying.KeyedAffirmation;
@@ -205,6 +212,57 @@ final class IntakeActs {
                 Permission.RECORD_CURE_EVIDENCE,
                 "records that the voter of " + number + " did " + ask.code(),
                 () -> office.the(CureService.class).record(command)));
+    }
+
+    /** Any envelope is written anew as its paper says, or with a slip in the name; of one not keyed only how it was cast. */
+    Optional<Attempt<?>> correctEnvelope(Random random) {
+        EnvelopeNumber number = pick(random, office.cases()).key().envelopeNo();
+        CorrectableEnvelope now = office.read(
+                "carl",
+                () -> office.the(EnvelopeCorrectionService.class)
+                        .find(ID, number)
+                        .orElseThrow());
+        Envelope paper = office.election().paper().get(number);
+        boolean keyed = !now.keyed().isEmpty();
+        Envelope.Cast cast = now.envelope().cast();
+        Attempt.Version version = now.version() == 0 ? new Attempt.Version(0, false) : seen(random, now.version());
+        CorrectEnvelope command = new CorrectEnvelope(
+                ID,
+                number,
+                version.number(),
+                new CorrectedCast(
+                        cast.votingLocation(),
+                        cast.precinct(),
+                        cast.ballotStyle(),
+                        cast.partyBallot(),
+                        cast.at(),
+                        cast.extendedHours(),
+                        cast.inLineAtClose(),
+                        random.nextBoolean() ? paper.cast().issueReasons() : Set.of("challenged")),
+                keyed ? affirmation(paper.affirmation(), random.nextInt(3) == 0 ? "x" : "") : null,
+                keyed ? handling(paper.handling()) : null,
+                "Read again.");
+        return Optional.of(Attempt.of(
+                        somebody(random, Permission.KEY_ENVELOPES),
+                        Permission.KEY_ENVELOPES,
+                        "corrects " + number,
+                        () -> office.the(EnvelopeCorrectionService.class).correct(command))
+                .with(version));
+    }
+
+    /** Something that is recorded as brought, taken back or not. */
+    Optional<Attempt<?>> takeBackCure(Random random) {
+        List<CureStore.CureRow> rows = office.the(CureStore.class).rows(ID);
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        CureStore.CureRow row = pick(random, rows);
+        return Optional.of(Attempt.of(
+                somebody(random, Permission.RECORD_CURE_EVIDENCE),
+                Permission.RECORD_CURE_EVIDENCE,
+                "takes back evidence " + row.number() + " of " + row.envelopeNo(),
+                () -> office.the(CureService.class)
+                        .takeBack(new TakeBackCure(ID, row.envelopeNo(), row.number(), "On the wrong envelope."))));
     }
 
     /** A return that came late. */

@@ -42,6 +42,8 @@ import org.proviso.notices.Notice;
 import org.proviso.notices.NoticeChannel;
 import org.proviso.notices.NoticeKind;
 import org.proviso.notices.NoticeService;
+import org.proviso.notices.NoticeSlipService;
+import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.CourtOrderSettlementService;
 import org.proviso.review.news.DeadlineService;
@@ -182,6 +184,31 @@ final class OtherActs {
                                     "logs that a notice to " + found.key().envelopeNo() + " came back",
                                     () -> notices.logCameBack(new LogReturnedMail(
                                             notice.key(), notice.number(), version.number(), 1, office.now())))
+                            .with(version);
+                });
+    }
+
+    /** The first attempt was logged by mistake, or its mail never came back. */
+    Optional<Attempt<?>> takeBackNotice(Random random) {
+        EnvelopeCase found = pick(random, office.cases());
+        boolean mail = random.nextInt(3) == 0;
+        NoticeSlipService slips = office.the(NoticeSlipService.class);
+        return office.read("carl", () -> office.the(NoticeService.class).notices(found.key())).stream()
+                .filter(Notice::isSent)
+                .findFirst()
+                .map(notice -> {
+                    Permission needs = notice.kind() == NoticeKind.ASK
+                            ? Permission.PRINT_CURE_LETTERS
+                            : Permission.PRINT_OUTCOME_LETTERS;
+                    Attempt.Version version = seen(random, notice.version());
+                    TakeBackAttempt slip =
+                            new TakeBackAttempt(notice.key(), notice.number(), version.number(), 1, "Another letter.");
+                    return Attempt.of(
+                                    somebody(random, needs),
+                                    needs,
+                                    "takes back what was logged of a notice to "
+                                            + found.key().envelopeNo(),
+                                    () -> mail ? slips.takeBackCameBack(slip) : slips.takeBackSent(slip))
                             .with(version);
                 });
     }
