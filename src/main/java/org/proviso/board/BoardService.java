@@ -37,6 +37,7 @@ public class BoardService {
     private final BoardClock clock;
     private final BoardLedger ledger;
     private final SeatChecks seating;
+    private final CalledMeeting meeting;
     private final ActDoor door;
 
     BoardService(
@@ -48,6 +49,7 @@ public class BoardService {
             BoardClock clock,
             BoardLedger ledger,
             SeatChecks seating,
+            CalledMeeting meeting,
             ActDoor door) {
         this.sessions = sessions;
         this.members = members;
@@ -57,16 +59,34 @@ public class BoardService {
         this.clock = clock;
         this.ledger = ledger;
         this.seating = seating;
+        this.meeting = meeting;
         this.door = door;
     }
 
-    /** Calls a session of a body that the rule pack lets decide. */
+    /**
+     * Calls a session of a body that the rule pack lets decide. What voters may do until the board meets runs until the
+     * next session that is called.
+     */
     @Transactional
     public ActResult<BoardSession> callSession(@Valid CallSession command) {
+        return call(command, true);
+    }
+
+    /** A session in which an official sits down to decide at once; it ends nobody's time, for nobody was told of it. */
+    @Transactional
+    public ActResult<BoardSession> sitAtOnce(@Valid CallSession command) {
+        return call(command, false);
+    }
+
+    private ActResult<BoardSession> call(CallSession command, boolean ahead) {
         return door.demand(Permission.DECIDE)
-                .lock(() -> clock.electionAsOfNow(command.electionId()))
+                .lock(() -> {
+                    sessions.lockAll(command.electionId());
+                    return clock.electionAsOfNow(command.electionId());
+                })
                 .refuse(election -> election.noSuchBody(command.body()))
-                .save(election -> called(command, command.body().seats(election.election())))
+                .save(election -> called(command, command.body().seats(election.election()), ahead))
+                .andThen(called -> meeting.tell(command.electionId()))
                 .announce(called -> new SessionChanged(called.session()))
                 .record(called -> ledger.line("session_called", called.session().key(), payload(called)))
                 .map(CalledSession::session);
@@ -75,8 +95,27 @@ public class BoardService {
     /** A session that was called, and the seats of its body. */
     private record CalledSession(BoardSession session, DecidingBody seats) {}
 
-    private CalledSession called(CallSession command, DecidingBody seats) {
-        return new CalledSession(sessions.insert(command, seats.quorum()), seats);
+    private CalledSession called(CallSession command, DecidingBody seats, boolean ahead) {
+        return new CalledSession(sessions.insert(command, seats.quorum(), ahead), seats);
+    }
+
+    /** Calls a session for another time or place, as long as it is not open. */
+    @Transactional
+    public ActResult<BoardSession> moveSession(@Valid MoveSession command) {
+        SessionKey key = command.session();
+        return door.demand(Permission.DECIDE)
+                .lock(() -> sessions.lockedAmongAll(key).at(command.version()))
+                .refuse(SessionChecks::notYetOpened)
+                .save(session -> {
+                    sessions.callAgain(command);
+                    return known(key);
+                })
+                .andThen(session -> meeting.tell(key.electionId()))
+                .announce(SessionChanged::new)
+                .record(session -> ledger.line(
+                        "session_moved",
+                        key,
+                        Map.of("called_for", session.calledFor().toString())));
     }
 
     private static Map<String, Object> payload(CalledSession called) {
@@ -167,7 +206,7 @@ public class BoardService {
     @Transactional
     public ActResult<BoardSession> close(SessionKey key, int version) {
         return door.demand(Permission.DECIDE)
-                .lock(() -> sessions.lock(key).at(version))
+                .lock(() -> sessions.lockedAmongAll(key).at(version))
                 .refuse(SessionChecks::open)
                 .refuse(session -> SessionChecks.nothingPending(motions.pending(key)))
                 .save(session -> {
@@ -175,6 +214,7 @@ public class BoardService {
                     sessions.close(key, clock.now());
                     return known(key);
                 })
+                .andThen(session -> meeting.tell(key.electionId()))
                 .announce(SessionChanged::new)
                 .record(session -> ledger.line("session_closed", key, Map.of()));
     }
@@ -207,6 +247,13 @@ public class BoardService {
     public List<BoardSession> sessions(ElectionId electionId) {
         access.demand(Permission.READ_FIGURES);
         return sessions.all(electionId);
+    }
+
+    /** Whether voters of this election have time until its decider meets, so that a meeting has to be called ahead. */
+    @Transactional(readOnly = true)
+    public boolean deadlinesRunToTheMeeting(ElectionId electionId) {
+        access.demand(Permission.READ_FIGURES);
+        return clock.electionAsOfNow(electionId).book().needsTheMeeting();
     }
 
     /** One session; {@link IllegalArgumentException} where there is none. */

@@ -7,7 +7,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 
 /**
  * A session of a deciding body: called for a time on the county's clock, opened and closed at a moment as the server
- * saw it (null before).
+ * saw it (null before). {@code calledAhead} is false where an official sat down to decide without calling a session.
  */
 public record BoardSession(
         SessionKey key,
@@ -17,7 +17,8 @@ public record BoardSession(
         int quorum,
         @Nullable Instant openedAt,
         @Nullable Instant closedAt,
-        int version) {
+        int version,
+        boolean calledAhead) {
 
     /** Opened and not closed yet. */
     public boolean isOpen() {

@@ -21,25 +21,26 @@ public class SessionStore {
         this.jdbc = jdbc;
     }
 
-    BoardSession insert(CallSession called, int quorum) {
+    BoardSession insert(CallSession called, int quorum, boolean ahead) {
         SessionKey key = new SessionKey(called.electionId(), next(called.electionId()));
         try {
             jdbc.sql("""
                             insert into board_session (election_id, session_no, body, called_for, place, quorum,
-                                version)
-                            values (?, ?, ?, ?, ?, ?, 0)""")
+                                version, called_ahead)
+                            values (?, ?, ?, ?, ?, ?, 0, ?)""")
                     .params(
                             key.electionId(),
                             key.sessionNo(),
                             called.body().code(),
                             called.calledFor(),
                             called.place(),
-                            quorum)
+                            quorum,
+                            ahead)
                     .update();
         } catch (DuplicateKeyException e) {
             throw new OptimisticLockingFailureException("Another session was called at the same moment.", e);
         }
-        return new BoardSession(key, called.body(), called.calledFor(), called.place(), quorum, null, null, 0);
+        return new BoardSession(key, called.body(), called.calledFor(), called.place(), quorum, null, null, 0, ahead);
     }
 
     private int next(ElectionId electionId) {
@@ -129,6 +130,18 @@ public class SessionStore {
                 .params(key.electionId(), key.sessionNo())
                 .query(SessionReopening.class)
                 .list();
+    }
+
+    /** Calls a session that is held for another time or place. */
+    void callAgain(MoveSession to) {
+        jdbc.sql("update board_session set called_for = ?, place = ?, version = version + 1"
+                        + " where election_id = ? and session_no = ?")
+                .params(
+                        to.calledFor(),
+                        to.place(),
+                        to.session().electionId(),
+                        to.session().sessionNo())
+                .update();
     }
 
     private void moved(SessionKey key, String column, @Nullable OffsetDateTime at) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,6 +17,7 @@ import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.WhatIf;
 import org.proviso.core.adjudication.kept.PackJson;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.PackResolver;
 import org.proviso.core.rules.ResolvedPack;
@@ -46,39 +48,61 @@ public class RulesService {
         }
     }
 
-    private record CachedRules(InForce key, DeadlineBook book) {}
+    private record CachedRules(InForce key, DeadlineBook book, boolean needsTheMeeting) {
+
+        static CachedRules of(InForce key, DeadlineBook book) {
+            return new CachedRules(key, book, book.needsTheMeeting());
+        }
+    }
 
     private final ElectionStore elections;
     private final ResolvedPackStore packs;
     private final RuleChangeStore changes;
+    private final BoardMeetingStore meetings;
     private final Map<ElectionId, CachedRules> kept = new ConcurrentHashMap<>();
 
-    RulesService(ElectionStore elections, ResolvedPackStore packs, RuleChangeStore changes) {
+    RulesService(
+            ElectionStore elections, ResolvedPackStore packs, RuleChangeStore changes, BoardMeetingStore meetings) {
         this.elections = elections;
         this.packs = packs;
         this.changes = changes;
+        this.meetings = meetings;
     }
 
     /**
      * The rules in force for an election: its pack for its date, with the county's rulings and the days closed as they
-     * are in this transaction. The pack is read and resolved only when one of these has changed. Throws
-     * {@link IllegalArgumentException} where there is no such election.
+     * are in this transaction, and dated by the board's meeting where a deadline counts from it. The pack is read and
+     * resolved only when one of these has changed. Throws {@link IllegalArgumentException} where there is no such
+     * election.
      */
     @Transactional(readOnly = true)
     public DeadlineBook book(ElectionId electionId) {
         InForce now = InForce.of(demand(electionId));
-        return kept.compute(
+        CachedRules rules = Objects.requireNonNull(
+                kept.compute(
                         electionId,
                         (id, before) -> before != null && before.key().equals(now)
                                 ? before
-                                : new CachedRules(now, now.read(pack(electionId, now.pack()))))
-                .book();
+                                : CachedRules.of(now, now.read(pack(electionId, now.pack())))),
+                "rules are always kept once they are read");
+        return rules.needsTheMeeting() ? dated(electionId, rules.book()) : rules.book();
+    }
+
+    private DeadlineBook dated(ElectionId electionId, DeadlineBook book) {
+        return meetings.find(electionId)
+                .map(meetsAt -> book.with(DeadlineAnchor.BOARD_MEETING, meetsAt))
+                .orElse(book);
+    }
+
+    /** The same for rules of which nobody knows yet whether they need the meeting. */
+    private DeadlineBook datedWhereNeeded(ElectionId electionId, DeadlineBook book) {
+        return book.needsTheMeeting() ? dated(electionId, book) : book;
     }
 
     /** The rules as they would be under another pack: with the county's rulings and the days closed as they are. */
     @Transactional(readOnly = true)
     public DeadlineBook deadlinesUnder(ElectionId electionId, RulePack pack) {
-        return InForce.of(demand(electionId)).read(pack);
+        return datedWhereNeeded(electionId, InForce.of(demand(electionId)).read(pack));
     }
 
     /**
@@ -98,8 +122,9 @@ public class RulesService {
         }
         RulePack pack = packName.isEmpty() ? pack(electionId, election.rulePack()) : RulePacks.load(packName);
         try {
-            return ActResult.accepted(DeadlineBook.of(
-                    PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed()));
+            DeadlineBook book = DeadlineBook.of(
+                    PackResolver.resolve(pack, election.date(), RulePacks.rulings(rulings)), election.daysClosed());
+            return ActResult.accepted(datedWhereNeeded(electionId, book));
         } catch (InputException e) {
             return ActResult.refused(Refusal.at("changed", Why.RULES_NOT_READABLE, e.reason()));
         }
@@ -123,7 +148,7 @@ public class RulesService {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "No rules with the hash " + packHash + " were ever in force for " + electionId + "."));
         ResolvedPack pack = read(electionId, packHash, content);
-        return DeadlineBook.of(pack, election.daysClosed());
+        return datedWhereNeeded(electionId, DeadlineBook.of(pack, election.daysClosed()));
     }
 
     private static ResolvedPack read(ElectionId electionId, String packHash, String content) {

@@ -24,7 +24,7 @@ final class CureLetter {
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add("We have your provisional ballot. We cannot count it yet. " + words.missing());
         paragraphs.add("What to do: " + words.toDo());
-        paragraphs.add(lastDay(until));
+        paragraphs.add(lastDay(notice, election, until, book));
         paragraphs.add("Where: " + LetterParts.office(election)
                 + ". You may come in person or write to us. Call us to ask how else you may send it.");
         paragraphs.add("If we do not hear from you in time, your ballot may not count.");
@@ -35,9 +35,16 @@ final class CureLetter {
     }
 
     /** What was brought is judged by the stamp of its arrival, so a postmark is not enough. */
-    private static String lastDay(Optional<Deadline> until) {
-        return until.map(deadline -> "Deadline: it must reach us by " + LetterParts.moment(deadline.lastMoment())
-                        + ". A postmark is not enough.")
+    private static String lastDay(Notice notice, Election election, Optional<Deadline> until, DeadlineBook book) {
+        if (book.waitsForTheMeeting(notice.asked())) {
+            return "Deadline: it must reach us before the board meets. The date is not set yet. Do this as soon as you can."
+                    + " " + LetterParts.callForTheDate(election) + " A postmark is not enough.";
+        }
+        String meeting = book.runsToTheMeeting(notice.asked())
+                ? " The board meets then. " + LetterParts.callForTheDate(election)
+                : "";
+        return until.map(deadline -> "Deadline: it must reach us by " + LetterParts.moment(deadline.lastMoment()) + "."
+                        + meeting + " A postmark is not enough.")
                 .orElse("Do this as soon as you can. Call us to ask for the deadline.");
     }
 

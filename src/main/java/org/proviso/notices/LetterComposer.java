@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
@@ -67,6 +68,14 @@ class LetterComposer {
         LocalDateTime known = notice.sentAt();
         LocalDateTime first = known != null && known.isBefore(sending) ? known : sending;
         return rules.book(notice.key().electionId()).cure(notice.asked(), first);
+    }
+
+    /** The date that a notice going out at that moment gives; null where it gives none. */
+    @Nullable
+    LocalDateTime toldUntil(Notice notice, LocalDateTime sending) {
+        return notice.kind() == NoticeKind.ASK
+                ? until(notice, sending).map(Deadline::lastMoment).orElse(null)
+                : null;
     }
 
     private OutcomeLetter outcome(Notice notice, Election election, Envelope envelope) {

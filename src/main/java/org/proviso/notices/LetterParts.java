@@ -39,6 +39,12 @@ final class LetterParts {
         return DateWords.longDate(moment.toLocalDate()) + ", at " + DateWords.hour(moment);
     }
 
+    /** Where to hear whether the board's meeting was called, or moved. */
+    static String callForTheDate(Election election) {
+        String phone = election.office().phone();
+        return "The date can change. Call us before you come" + (phone.isBlank() ? "" : ": " + phone) + ".";
+    }
+
     static String objections(Election election) {
         String ways = Stream.of(election.office().phone(), election.office().email())
                 .filter(way -> !way.isBlank())

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -20,6 +21,7 @@ class NoticeAttemptStore {
             NoticeChannel channel,
             LocalDateTime sentAt,
             String letterHash,
+            @Nullable LocalDateTime toldUntil,
             UserName by,
             Instant loggedAt) {}
 
@@ -47,15 +49,21 @@ class NoticeAttemptStore {
         return of(notice).stream().filter(attempt -> attempt.number() == number).findFirst();
     }
 
-    /** The number of the attempt. */
-    int insert(Notice notice, NoticeChannel channel, LocalDateTime sentAt, String letterHash, UserName by) {
+    /** The number of the attempt; {@code toldUntil} is the date that the notice gave, null where it gave none. */
+    int insert(
+            Notice notice,
+            NoticeChannel channel,
+            LocalDateTime sentAt,
+            String letterHash,
+            @Nullable LocalDateTime toldUntil,
+            UserName by) {
         int number = of(notice).size() + 1;
         jdbc.sql("""
                         insert into notice_attempt (election_id, envelope_no, notice_no, attempt_no, channel, sent_at,
-                            letter_sha256, logged_by, logged_at)
+                            letter_sha256, told_until, logged_by, logged_at)
                         values (:notice.key.electionId, :notice.key.envelopeNo, :notice.number, :number, :channel,
-                            :sentAt, :letterHash, :by, :loggedAt)""")
-                .paramSource(new Row(notice, number, channel, sentAt, letterHash, by, clock.instant()))
+                            :sentAt, :letterHash, :toldUntil, :by, :loggedAt)""")
+                .paramSource(new Row(notice, number, channel, sentAt, letterHash, toldUntil, by, clock.instant()))
                 .update();
         return number;
     }

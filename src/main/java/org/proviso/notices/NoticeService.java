@@ -184,7 +184,13 @@ public class NoticeService {
 
     private Sent sent(Notice notice, LogNoticeSent command, OfficeUser clerk) {
         Letter letter = letters.write(notice, command.sentAt());
-        int attempt = attempts.insert(notice, command.channel(), command.sentAt(), letter.hash(), clerk.userName());
+        int attempt = attempts.insert(
+                notice,
+                command.channel(),
+                command.sentAt(),
+                letter.hash(),
+                letters.toldUntil(notice, command.sentAt()),
+                clerk.userName());
         notices.sent(notice, earliest(notice, command.sentAt()));
         if (notice.kind() == NoticeKind.ASK) {
             told.recordNoticeSent(notice.key(), notice.asked(), command.sentAt(), clerk.actor());

@@ -2,14 +2,18 @@ package org.proviso.status;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.proviso.board.BodyKind;
 import org.proviso.core.Election;
 import org.proviso.core.deciding.DeciderKind;
+import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
@@ -23,6 +27,7 @@ record LookupElection(
         Optional<DeciderKind> decider,
         Optional<LocalDateTime> decisionBy,
         LaterIdentification papers,
+        Set<Ask> untilTheMeeting,
         Map<Reason, OwnReason> reasons,
         List<StatusSession> sessions) {
 
@@ -33,6 +38,7 @@ record LookupElection(
                 pack.code(Rules.DECIDER, DeciderKind.class),
                 book.of(Rules.DECISION).map(deadline -> deadline.lastMoment()),
                 LaterIdentification.of(pack),
+                Arrays.stream(Ask.values()).filter(book::waitsForTheMeeting).collect(Collectors.toUnmodifiableSet()),
                 reasons(pack, floor),
                 sessions);
     }

@@ -2,9 +2,11 @@ package org.proviso.status;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.Election;
+import org.proviso.core.rules.Ask;
 
 /** What a voter reads of the own envelope. */
 public sealed interface LookupResult {
@@ -12,13 +14,15 @@ public sealed interface LookupResult {
     /**
      * The envelope: where it stands since when and how it came, the reasons with their plain words once it is decided,
      * and before, whether the registration was found, what the voter may still bring by when, and when it is to be
-     * decided (null where nobody can say). Moments are on the county's clock.
+     * decided (null where nobody can say). {@code untilTheMeeting}: what may be brought until the board meets, while no
+     * meeting is called. Moments are on the county's clock.
      */
     record Found(
             Election election,
             VoterCaseState state,
             List<OwnReason> reasons,
             List<VoterAsk> asks,
+            Set<Ask> untilTheMeeting,
             Arrival arrival,
             boolean registrationFound,
             @Nullable PlannedDecision planned,

@@ -77,6 +77,7 @@ public class StatusService {
                 line.state(),
                 line.reasons().stream().map(known.reasons()::get).toList(),
                 line.asks(),
+                known.untilTheMeeting(),
                 line.arrival(),
                 line.registrationFound(),
                 planned.orElse(null),

@@ -28,7 +28,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.acts.ProposalService;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What a member of the board enters: CallSessionSheet, MotionSheet, ReasonSheet. */
+/** What a member of the board enters: CallSessionSheet, MoveSessionSheet, MotionSheet, ReasonSheet. */
 @OnPages
 class BoardSheetsTest {
 
@@ -49,6 +49,25 @@ class BoardSheetsTest {
             press("Call session");
         });
         assertThat(calledTo("Room 12")).containsExactly(LocalDateTime.of(2026, 8, 7, 14, 30));
+    }
+
+    @Test
+    void a_session_that_is_not_open_is_moved_to_another_time() {
+        BoardSession called = PagesOffice.done(
+                "eve",
+                () -> PagesOffice.the(BoardService.class)
+                        .callSession(new CallSession(
+                                PagesOffice.ELECTION, BodyKind.BOARD, LocalDateTime.of(2026, 8, 7, 9, 0), "Room 14")));
+        pages.on("board/session/" + called.key().sessionNo(), "eve", () -> {
+            press("Move session");
+            DateTimePicker when = _get(DateTimePicker.class);
+            when.setValue(null);
+            press("Move session");
+            assertThat(said()).contains("Enter the date and time.");
+            when.setValue(LocalDateTime.of(2026, 8, 7, 15, 0));
+            press("Move session");
+        });
+        assertThat(calledTo("Room 14")).containsExactly(LocalDateTime.of(2026, 8, 7, 15, 0));
     }
 
     private static List<LocalDateTime> calledTo(String place) {

@@ -106,7 +106,7 @@ public class OfficialService {
         }
         CallSession call = new CallSession(
                 electionId, BodyKind.OFFICIAL, now.at(), now.election().office().name());
-        return boards.callSession(call)
+        return boards.sitAtOnce(call)
                 .then(called -> boards.open(called.key(), called.version()))
                 .then(opened -> boards.recordArrival(opened.key(), official));
     }

@@ -27,6 +27,7 @@ final class BoardLedgerEntries {
                 said.put(name + " called for", text(payload.get("called_for")));
                 said.put(name + " quorum", text(payload.get("quorum")));
             }
+            case "session_moved" -> said.put(name + " called for", text(payload.get("called_for")));
             case "session_opened" -> said.put(name + " opened", "yes");
             case "session_closed" -> said.put(name + " closed", "yes");
             case "session_reopened" -> {

@@ -59,12 +59,17 @@ public final class BoardView extends Composite<Div> {
                         : "Under the rule pack, the board decides by a vote in session. A decision takes effect on the vote.");
         if (decides && alone) {
             head.beside(Links.link("Decide ready envelopes", "board/official"));
+            if (room.sessions().deadlinesRunToTheMeeting(election)) {
+                head.beside(call(bodies));
+            }
         } else if (decides && !bodies.isEmpty()) {
-            head.beside(new ActButton("Call a session…")
-                    .first()
-                    .does(() -> new CallSessionSheet(room, workplace, bodies).open()));
+            head.beside(call(bodies).first());
         }
         return head;
+    }
+
+    private ActButton call(List<BodyKind> bodies) {
+        return new ActButton("Call a session…").does(() -> new CallSessionSheet(room, workplace, bodies).open());
     }
 
     private Component ready() {

@@ -156,6 +156,8 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         }
         title.beside(outside("Minutes", "board/minutes/" + session.key().electionId() + "/" + number));
         if (session.openedAt() == null) {
+            title.beside(
+                    new ActButton("Move session\u2026").does(() -> new MoveSessionSheet(room, steps, session).open()));
             title.beside(new ActButton("Open session")
                     .first()
                     .does(() -> steps.take(

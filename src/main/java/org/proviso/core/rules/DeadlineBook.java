@@ -53,11 +53,32 @@ public record DeadlineBook(ResolvedPack pack, OfficeCalendar calendar, Map<Deadl
 
     /**
      * Until when the voter may do what is asked; where that counts from the notice, the moment it was sent tells (local
-     * to the county, null where none is logged).
+     * to the county, null where none is logged). Empty where it runs to the board's meeting and none is called yet.
      */
     public Optional<Deadline> cure(Ask ask, @Nullable LocalDateTime noticeSent) {
         Optional<Deadline> fixed = of(Rule.cure(ask));
-        return fixed.isPresent() || noticeSent == null ? fixed : of(Rule.cure(ask), noticeSent);
+        return fixed.isPresent() || noticeSent == null || runsToTheMeeting(ask)
+                ? fixed
+                : of(Rule.cure(ask), noticeSent);
+    }
+
+    /** Whether the voter may do what is asked until the board meets. */
+    public boolean runsToTheMeeting(Ask ask) {
+        return countsFrom(Rule.cure(ask), DeadlineAnchor.BOARD_MEETING);
+    }
+
+    /** The same where no meeting is called yet: the voter has time, and nobody can say until when. */
+    public boolean waitsForTheMeeting(Ask ask) {
+        return runsToTheMeeting(ask) && !acts.containsKey(DeadlineAnchor.BOARD_MEETING);
+    }
+
+    /** Whether any deadline of the pack is counted from the board's meeting. */
+    public boolean needsTheMeeting() {
+        return Rule.all().stream().anyMatch(rule -> countsFrom(rule, DeadlineAnchor.BOARD_MEETING));
+    }
+
+    private boolean countsFrom(Rule rule, DeadlineAnchor anchor) {
+        return pack.deadline(rule).filter(dated -> dated.anchor() == anchor).isPresent();
     }
 
     private Deadline computed(DeadlineRule rule, LocalDateTime moment) {

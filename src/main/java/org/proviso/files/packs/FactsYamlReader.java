@@ -148,6 +148,9 @@ public final class FactsYamlReader {
         if (received == null) {
             throw node.wrong("needs received_at: the stamp decides whether it is in time");
         }
+        if (book.waitsForTheMeeting(stamped.ask())) {
+            return Finding.of(stamped.inTime(), evidence);
+        }
         return book.cure(stamped.ask(), noticesSent().get(stamped.ask()))
                 .map(deadline -> Finding.of(inTime(stamped, deadline, received), evidence))
                 .orElse(Finding.unknown(evidence));

@@ -67,6 +67,11 @@ public class CureLookupService {
         DeadlineBook book = rules.book(electionId);
         ResolvedRule given = book.pack().of(Rule.cure(ask));
         Optional<Deadline> deadline = book.cure(ask, null);
+        if (book.waitsForTheMeeting(ask)) {
+            return (stamp == null ? "" : "Stamped on time. ")
+                    + "Deadline: when the board meets; the date is not set yet ("
+                    + given.reference().words() + ").";
+        }
         if (deadline.isEmpty()) {
             return given.isKnown()
                     ? "Due by: " + given.value().inWords() + " ("

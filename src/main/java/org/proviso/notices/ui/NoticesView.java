@@ -10,6 +10,7 @@ import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
+import org.proviso.notices.told.ToldDateService;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
@@ -23,7 +24,7 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 public final class NoticesView extends Composite<Div> {
 
-    NoticesView(NoticeService notices, WorkingElection workplace) {
+    NoticesView(NoticeService notices, ToldDateService told, WorkingElection workplace) {
         ElectionId election = workplace.electionId();
         List<DueNotice> due = notices.due(election);
         getContent().addClassNames("sheet", "notices");
@@ -31,7 +32,7 @@ public final class NoticesView extends Composite<Div> {
         if (!due.isEmpty()) {
             head.beside(allLetters(election));
         }
-        getContent().add(head, list(due));
+        getContent().add(head, new ToldDatesPart(told.toldAnotherDate(election)), list(due));
     }
 
     private static String lead(List<DueNotice> due) {

@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.HashSet;
 import java.util.Set;
-import java.util.TreeSet;
 import org.proviso.core.ElectionId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -22,10 +22,13 @@ public class DeadlineStore {
         this.clock = clock;
     }
 
-    public Set<String> passed(ElectionId electionId) {
-        return new TreeSet<>(jdbc.sql("select rule from deadline_passed where election_id = ?")
+    /** A deadline that passed, at its last moment on the county's clock. */
+    public record Passed(String rule, LocalDateTime passedAt) {}
+
+    public Set<Passed> passed(ElectionId electionId) {
+        return new HashSet<>(jdbc.sql("select rule, passed_at from deadline_passed where election_id = ?")
                 .param(electionId)
-                .query(String.class)
+                .query(Passed.class)
                 .list());
     }
 

@@ -1,15 +1,18 @@
 package org.proviso.review.news;
 
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SortedSet;
 import org.proviso.access.AccessService;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.adjudication.finding.Link;
+import org.proviso.election.BoardMeetingMoved;
 import org.proviso.election.RulesChanged;
 import org.proviso.election.orders.CourtOrderRecorded;
 import org.proviso.intake.EnvelopeReceived;
@@ -35,6 +38,10 @@ import org.springframework.transaction.annotation.Transactional;
 /** Hears what other rooms recorded about envelopes, in their transaction, and opens or looks again at their cases. */
 @Component
 class CaseEventListener {
+
+    /** What is decided keeps the time that the voter had. */
+    private static final Set<CaseState> UNDECIDED =
+            EnumSet.of(CaseState.RECEIVED, CaseState.OPEN, CaseState.IN_REVIEW, CaseState.PROPOSED, CaseState.READY);
 
     private final CaseRecheck watch;
     private final CaseStore cases;
@@ -102,6 +109,18 @@ class CaseEventListener {
         lookAgain(
                 cases.all(news.electionId()).stream()
                         .filter(envelopeCase -> !envelopeCase.state().isOver())
+                        .map(EnvelopeCase::key)
+                        .toList(),
+                news.because());
+    }
+
+    /** The board meets at another time than before: what runs until then runs until another moment. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void meetingMoved(BoardMeetingMoved news) {
+        lookAgain(
+                cases.all(news.electionId()).stream()
+                        .filter(envelopeCase -> UNDECIDED.contains(envelopeCase.state()))
                         .map(EnvelopeCase::key)
                         .toList(),
                 news.because());

@@ -30,7 +30,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Deadlines that pass. That one passed is itself an act, recorded once, whichever node sees it first; the cases that
- * waited for it are assessed again in the same transaction.
+ * waited for it are assessed again in the same transaction. One that was moved passes again at its new moment.
  */
 @Service
 @BetweenRooms
@@ -93,11 +93,13 @@ public class DeadlineService {
         return differences;
     }
 
-    private static Map<Rule, Deadline> newlyPassed(DeadlineBook book, Set<String> known, LocalDateTime now) {
+    private static Map<Rule, Deadline> newlyPassed(
+            DeadlineBook book, Set<DeadlineStore.Passed> known, LocalDateTime now) {
         Map<Rule, Deadline> passed = new LinkedHashMap<>();
         for (Rule rule : watched()) {
             book.of(rule)
-                    .filter(deadline -> deadline.hasPassed(now) && !known.contains(rule.key()))
+                    .filter(deadline -> deadline.hasPassed(now)
+                            && !known.contains(new DeadlineStore.Passed(rule.key(), deadline.lastMoment())))
                     .ifPresent(deadline -> passed.put(rule, deadline));
         }
         return passed;

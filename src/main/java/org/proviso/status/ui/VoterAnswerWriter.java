@@ -40,9 +40,7 @@ class VoterAnswerWriter {
                         found.election().name(),
                         words.day(found.election().date())),
                 reasons(found, words),
-                found.asks().stream()
-                        .map(ask -> toDo(ask, found.papers(), words))
-                        .toList(),
+                found.asks().stream().map(ask -> toDo(ask, found, words)).toList(),
                 story.happened(),
                 story.next(),
                 identification ? papers(found.papers(), words) : List.of(),
@@ -78,14 +76,22 @@ class VoterAnswerWriter {
                 : new Reading(reason.words(), !words.isEnglish());
     }
 
-    private static ToDo toDo(VoterAsk ask, LaterIdentification papers, PageWords words) {
+    private static ToDo toDo(VoterAsk ask, LookupResult.Found found, PageWords words) {
         String key = "ask." + ask.ask().code();
         List<String> how = new ArrayList<>(List.of(words.say(key + ".how")));
-        if (ask.ask() == Ask.IDENTIFICATION && papers.statement()) {
+        if (ask.ask() == Ask.IDENTIFICATION && found.papers().statement()) {
             how.add(words.say("ask.identification.statement"));
         }
         return ask.until() == null
-                ? new ToDo(words.say(key), words.say("until.unknown"), "", how)
+                ? new ToDo(
+                        words.say(key),
+                        found.untilTheMeeting().contains(ask.ask())
+                                ? words.say(
+                                        "until.meeting",
+                                        found.election().office().phone())
+                                : words.say("until.unknown"),
+                        "",
+                        how)
                 : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
     }
 

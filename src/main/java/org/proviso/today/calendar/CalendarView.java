@@ -14,6 +14,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.rules.DeadlineBook;
@@ -41,10 +42,7 @@ public final class CalendarView extends Composite<Div> {
         List<DeadlineList.Line> dated = DeadlineList.inOrder(book);
         getContent().addClassNames("sheet", "rules", "dates");
         getContent().add(head(book, election, now), new H2("Dated deadlines"), new DatesTable(dated, now));
-        dates.meeting(election.id())
-                .ifPresent(meeting -> getContent()
-                        .add(note("Deadlines that run from the board's meeting run from its first session, "
-                                + UsDates.near(meeting) + ".")));
+        meeting(book).ifPresent(words -> getContent().add(note(words)));
         List<DeadlineList.Line> undated = DeadlineList.of(book).stream()
                 .filter(line -> line.waitsForAnAct() || !line.given().isKnown())
                 .toList();
@@ -52,6 +50,17 @@ public final class CalendarView extends Composite<Div> {
             getContent().add(new H2("Undated deadlines"), new UndatedTable(undated));
         }
         getContent().add(new Caution());
+    }
+
+    private static Optional<String> meeting(DeadlineBook book) {
+        if (!book.needsTheMeeting()) {
+            return Optional.empty();
+        }
+        return Optional.of(ElectionDates.meeting(book)
+                .map(meeting -> "Deadlines that run to the board's meeting run to its next session, "
+                        + UsDates.near(meeting) + ".")
+                .orElse("Deadlines that run to the board's meeting are not dated yet: no session is called. Voters have"
+                        + " until the board meets."));
     }
 
     private static PageHead head(DeadlineBook book, ElectionLine election, LocalDateTime now) {

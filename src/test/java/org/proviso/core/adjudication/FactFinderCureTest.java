@@ -104,6 +104,23 @@ class FactFinderCureTest {
         assertThat(small.word(Fact.VOTER_SIGNATURE)).isEqualTo(word.replace("supplied", "signed_later"));
     }
 
+    /** The voter has until the board meets: what comes before a meeting is called is in time. */
+    @Test
+    void is_in_time_before_the_boards_meeting_is_called_whatever_the_notice_says() {
+        small.envelope.idShown = YesNo.NO;
+        small.pack.with(
+                Rule.cure(Ask.IDENTIFICATION),
+                new RuleValue.Dated(new DeadlineRule(
+                        DeadlineAnchor.BOARD_MEETING,
+                        new DeadlineOffset.Days(0),
+                        TimeOfDay.THAT_HOUR,
+                        ClosedDayRule.SAME_DAY)));
+        small.records.notices.put(Ask.IDENTIFICATION, LocalDateTime.of(2026, 11, 5, 10, 0));
+        brought(Ask.IDENTIFICATION, LONG_AFTER, LONG_AFTER);
+
+        assertThat(small.word(Fact.IDENTIFICATION)).isEqualTo("supplied_in_time");
+    }
+
     private static void afterNotice(ChangedPack pack, Ask ask) {
         pack.with(
                 Rule.cure(ask),

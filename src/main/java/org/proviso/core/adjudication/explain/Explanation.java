@@ -116,7 +116,10 @@ public final class Explanation {
                                     ? " (moved from " + DateWords.date(deadline.counted())
                                             + ", when the office is closed)"
                                     : ""))
-                    .orElse("until a date that no source gives");
+                    .orElse(
+                            ask.untilTheMeeting()
+                                    ? "until the board meets, on a date not set yet"
+                                    : "until a date that no source gives");
             page.labelled(label, ask.ask().words() + " " + until + "; notify the voter now");
             label = "";
         }

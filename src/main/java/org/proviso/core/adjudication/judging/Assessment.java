@@ -32,7 +32,7 @@ public record Assessment(
         boolean heldApart) {
 
     /** Raised when an answer, or its words, may change for the same facts; stored with every assessment. */
-    public static final int ENGINE_VERSION = 3;
+    public static final int ENGINE_VERSION = 4;
 
     /** Answers every question and folds the answers. */
     public static Assessment assess(CaseFacts facts, QuestionContext setting) {
@@ -93,7 +93,8 @@ public record Assessment(
                                 ask,
                                 defect.reason(),
                                 defect.ask(),
-                                setting.clocks().deadline(ask)));
+                                setting.clocks().deadline(ask),
+                                setting.clocks().waitsForTheMeeting(ask)));
             }
         }
         return List.copyOf(asks.values());

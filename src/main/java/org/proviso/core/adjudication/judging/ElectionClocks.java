@@ -26,6 +26,11 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
     }
 
     @Override
+    public boolean waitsForTheMeeting(Ask ask) {
+        return book.waitsForTheMeeting(ask);
+    }
+
+    @Override
     public AskStatus ask(Ask ask) {
         ResolvedRule given = book.pack().of(Rule.cure(ask));
         if (!given.isKnown()) {
@@ -35,6 +40,9 @@ public record ElectionClocks(DeadlineBook book, LocalDateTime asOf, Map<Ask, Loc
             return AskStatus.OVER;
         }
         Optional<Deadline> deadline = deadline(ask);
+        if (book.waitsForTheMeeting(ask)) {
+            return AskStatus.RUNNING;
+        }
         if (deadline.isEmpty()) {
             return decisionsAreDue() ? AskStatus.OVER_WITHOUT_NOTICE : AskStatus.RUNNING;
         }

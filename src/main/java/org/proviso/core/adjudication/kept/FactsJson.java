@@ -47,6 +47,7 @@ public final class FactsJson {
         text.put(
                 "days_closed",
                 kept.daysClosed().stream().sorted().map(LocalDate::toString).toList());
+        put(text, "board_meeting", kept.meeting());
         return CanonicalJson.of(text);
     }
 
@@ -64,7 +65,11 @@ public final class FactsJson {
         CaseFacts found = new CaseFacts(findings, fields.has("contests") ? contests(fields.object("contests")) : null);
         Set<LocalDate> closed = new LinkedHashSet<>();
         fields.texts("days_closed").forEach(day -> closed.add(LocalDate.parse(day)));
-        return new KeptFacts(found, notices(fields.object("notices_sent")), closed);
+        return new KeptFacts(
+                found,
+                notices(fields.object("notices_sent")),
+                closed,
+                fields.optional("board_meeting", LocalDateTime::parse));
     }
 
     private static Map<String, Object> finding(Fact<?> fact, Finding finding) {

@@ -12,6 +12,7 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.QuestionContext;
+import org.proviso.core.calendar.DeadlineAnchor;
 import org.proviso.core.chain.CanonicalJsonReader;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -46,7 +47,10 @@ public record KeptAssessment(
                 .map(way -> {
                     Assessment assessment = way.of(report);
                     KeptFacts facts = new KeptFacts(
-                            assessment.facts(), noticesSent, book.calendar().daysClosed());
+                            assessment.facts(),
+                            noticesSent,
+                            book.calendar().daysClosed(),
+                            book.acts().get(DeadlineAnchor.BOARD_MEETING));
                     return of(way, assessment, FactsJson.write(facts), book.pack(), asOf);
                 })
                 .toList();

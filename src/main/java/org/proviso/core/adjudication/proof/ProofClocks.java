@@ -33,6 +33,11 @@ record ProofClocks(AskStatus asks, boolean mailReceiptPassed) implements CaseClo
         return Optional.empty();
     }
 
+    @Override
+    public boolean waitsForTheMeeting(Ask ask) {
+        return false;
+    }
+
     String words() {
         String cure = switch (asks) {
             case RUNNING -> "the voter still has time to cure";

@@ -12,6 +12,9 @@ public interface CaseClocks {
     /** The deadline of an ask, where one can be computed. */
     Optional<Deadline> deadline(Ask ask);
 
+    /** Whether the voter has until the board meets, and no meeting is called yet. */
+    boolean waitsForTheMeeting(Ask ask);
+
     /** Whether the deadline for mail ballots to arrive has passed; false when there is none or it is unknown. */
     boolean mailReceiptPassed();
 }

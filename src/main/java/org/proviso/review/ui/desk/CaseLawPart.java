@@ -46,7 +46,11 @@ final class CaseLawPart extends Div {
     private static Paragraph ask(DueAsk ask) {
         Optional<LocalDateTime> until = ask.deadline().map(Deadline::lastMoment);
         Paragraph line = new Paragraph("The voter may " + ask.ask().words() + " "
-                + until.map(at -> "until " + UsDates.near(at)).orElse("until a date not known yet")
+                + until.map(at -> "until " + UsDates.near(at))
+                        .orElse(
+                                ask.untilTheMeeting()
+                                        ? "until the board meets, on a date not set yet"
+                                        : "until a date not known yet")
                 + ". Send the notice at once.");
         line.addClassName("warn");
         return line;

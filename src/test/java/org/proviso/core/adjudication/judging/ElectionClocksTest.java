@@ -94,6 +94,28 @@ class ElectionClocksTest {
     }
 
     @Test
+    void runs_to_the_boards_meeting_and_is_never_over_before_one_is_called() {
+        ChangedPack pack = ChangedPack.of("example").with(CURE, atTheMeeting());
+        LocalDateTime told = LocalDateTime.of(2026, 11, 5, 10, 0);
+        LocalDateTime meeting = LocalDateTime.of(2026, 11, 12, 10, 0);
+
+        assertThat(clocks(pack, afterwards(), told).ask(Ask.IDENTIFICATION)).isEqualTo(AskStatus.RUNNING);
+        assertThat(clocks(pack, afterwards(), told).deadline(Ask.IDENTIFICATION))
+                .isEmpty();
+        assertThat(clocks(pack, afterwards(), told).waitsForTheMeeting(Ask.IDENTIFICATION))
+                .isTrue();
+        assertThat(called(pack, meeting, told, meeting).ask(Ask.IDENTIFICATION)).isEqualTo(AskStatus.RUNNING);
+        assertThat(called(pack, meeting, told, meeting).deadline(Ask.IDENTIFICATION))
+                .hasValueSatisfying(due -> assertThat(due.lastMoment()).isEqualTo(meeting));
+        assertThat(called(pack, meeting.plusMinutes(1), told, meeting).ask(Ask.IDENTIFICATION))
+                .isEqualTo(AskStatus.OVER);
+        assertThat(called(pack, meeting, told, meeting).waitsForTheMeeting(Ask.IDENTIFICATION))
+                .isFalse();
+        assertThat(clocks(ChangedPack.of("example"), afterwards(), told).waitsForTheMeeting(Ask.IDENTIFICATION))
+                .isFalse();
+    }
+
+    @Test
     void counts_from_election_day_whatever_day_the_notice_was_sent() {
         assertThat(clocks(ChangedPack.of("example"), afterwards(), LocalDateTime.of(2026, 11, 9, 9, 0))
                         .deadline(Ask.IDENTIFICATION))
@@ -124,6 +146,17 @@ class ElectionClocksTest {
     private static RuleValue daysAfter(DeadlineAnchor anchor, int days) {
         return new RuleValue.Dated(new DeadlineRule(
                 anchor, new DeadlineOffset.Days(days), TimeOfDay.parse("17:00").orElseThrow(), ClosedDayRule.SAME_DAY));
+    }
+
+    private static RuleValue atTheMeeting() {
+        return new RuleValue.Dated(new DeadlineRule(
+                DeadlineAnchor.BOARD_MEETING, new DeadlineOffset.Days(0), TimeOfDay.THAT_HOUR, ClosedDayRule.SAME_DAY));
+    }
+
+    private static ElectionClocks called(
+            ChangedPack pack, LocalDateTime asOf, LocalDateTime noticeSent, LocalDateTime meeting) {
+        return new ElectionClocks(
+                pack.book().with(DeadlineAnchor.BOARD_MEETING, meeting), asOf, Map.of(Ask.IDENTIFICATION, noticeSent));
     }
 
     private static ElectionClocks clocks(ChangedPack pack, LocalDateTime asOf, LocalDateTime noticeSent) {

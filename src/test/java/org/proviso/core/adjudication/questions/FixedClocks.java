@@ -16,4 +16,9 @@ public record FixedClocks(AskStatus all, boolean mailReceiptPassed) implements C
     public Optional<Deadline> deadline(Ask ask) {
         return Optional.empty();
     }
+
+    @Override
+    public boolean waitsForTheMeeting(Ask ask) {
+        return false;
+    }
 }

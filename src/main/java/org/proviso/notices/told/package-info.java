@@ -1,0 +1,5 @@
+/** Voters who were told another date than the board's meeting, until which they may bring what is missing. */
+@NullMarked
+package org.proviso.notices.told;
+
+import org.jspecify.annotations.NullMarked;
