@@ -238,6 +238,7 @@ public class BoardService {
                     sessions.reopen(session, because, member.user().userName(), clock.now());
                     return known(key);
                 })
+                .andThen(session -> meeting.tell(key.electionId()))
                 .announce(SessionChanged::new)
                 .record(session -> ledger.line("session_reopened", key, Map.of("because", Sha256.of(because))));
     }

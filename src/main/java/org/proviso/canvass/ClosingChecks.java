@@ -15,6 +15,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Transmittal;
 import org.proviso.core.act.Refusal;
 import org.proviso.election.ElectionService;
+import org.proviso.election.OtherBallots;
 import org.proviso.intake.CastEnvelope;
 import org.proviso.intake.IntakeService;
 import org.proviso.notices.NoticeCounts;
@@ -50,6 +51,7 @@ class ClosingChecks {
     private final NewerFileService lists;
     private final ContradictedDecisions contradicted;
     private final SentOnEnvelopes sentOn;
+    private final OtherBallots others;
 
     ClosingChecks(
             CanvassFigureCollector book,
@@ -63,8 +65,10 @@ class ClosingChecks {
             NoticeFigures noticed,
             NewerFileService lists,
             ContradictedDecisions contradicted,
-            SentOnEnvelopes sentOn) {
+            SentOnEnvelopes sentOn,
+            OtherBallots others) {
         this.sentOn = sentOn;
+        this.others = others;
         this.contradicted = contradicted;
         this.book = book;
         this.explanations = explanations;
@@ -104,6 +108,7 @@ class ClosingChecks {
         List<EnvelopeCase> all = cases.all(electionId);
         ClosingWork work = new ClosingWork(open);
         undecided(work, electionId, election, all);
+        others.beforeDeciding(electionId).map(Refusal::words).ifPresent(work::beforeDeciding);
         opening(work, electionId, election, all);
         work.explanations(explanations.standing(electionId));
         work.figures(intake.transmittals(electionId).stream()

@@ -55,6 +55,13 @@ final class ClosingWork {
         undecidedAt.add(CanvassPlace.location(CanvassPlace.nameOf(envelope), hours));
     }
 
+    /** What has to be recorded before any envelope that is ready may be decided. */
+    void beforeDeciding(String words) {
+        if (numbers.containsKey(ClosingStep.DECIDE)) {
+            name(ClosingStep.OTHER_BALLOTS, words);
+        }
+    }
+
     /** Work of those who open. */
     void opening(ClosingStep step, int number, List<String> words) {
         if (isOpen(OPENING) && number > 0) {

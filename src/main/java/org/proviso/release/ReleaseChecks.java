@@ -17,6 +17,7 @@ import org.proviso.core.deciding.RuleChecks;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
+import org.proviso.election.OtherBallots;
 import org.proviso.election.RulesService;
 import org.springframework.stereotype.Component;
 
@@ -28,13 +29,13 @@ class ReleaseChecks {
 
     private final ElectionService elections;
     private final RulesService rules;
-    private final BatchStore batches;
+    private final OtherBallots others;
     private final Clock clock;
 
-    ReleaseChecks(ElectionService elections, RulesService rules, BatchStore batches, Clock clock) {
+    ReleaseChecks(ElectionService elections, RulesService rules, OtherBallots others, Clock clock) {
         this.elections = elections;
         this.rules = rules;
-        this.batches = batches;
+        this.others = others;
         this.clock = clock;
     }
 
@@ -54,12 +55,11 @@ class ReleaseChecks {
         if (unsettled.isPresent()) {
             return unsettled;
         }
-        return book.pack().isYes(Rules.OPEN_AFTER_ALL_OTHERS) && !batches.othersDone(electionId)
-                ? Optional.of(Refusal.under(
-                        book.pack().of(Rules.OPEN_AFTER_ALL_OTHERS),
-                        Why.GATE_NOT_OPEN,
-                        "All mail and in-person ballots are counted first. A supervisor records when they are."))
-                : Optional.empty();
+        return RuleChecks.othersFirst(
+                book.pack(),
+                Rules.OPEN_AFTER_ALL_OTHERS,
+                () -> others.areCounted(electionId),
+                "All mail and in-person ballots are counted first. A supervisor records when they are.");
     }
 
     /** The orders by which courts keep envelopes closed. */

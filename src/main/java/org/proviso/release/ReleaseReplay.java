@@ -12,6 +12,7 @@ import org.proviso.core.Key;
 import org.proviso.core.UserName;
 import org.proviso.core.chain.LedgerEntry;
 import org.proviso.core.chain.Sha256;
+import org.proviso.election.OtherBallots;
 import org.proviso.ledger.DifferenceCounter;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -26,12 +27,15 @@ import org.springframework.transaction.annotation.Transactional;
 public class ReleaseReplay {
 
     private final BatchStore batches;
+    private final OtherBallots others;
     private final RemakeSheetStore sheets;
     private final LedgerService ledger;
     private final StaffList staff;
 
-    ReleaseReplay(BatchStore batches, RemakeSheetStore sheets, LedgerService ledger, StaffList staff) {
+    ReleaseReplay(
+            BatchStore batches, OtherBallots others, RemakeSheetStore sheets, LedgerService ledger, StaffList staff) {
         this.batches = batches;
+        this.others = others;
         this.sheets = sheets;
         this.ledger = ledger;
         this.staff = staff;
@@ -44,10 +48,10 @@ public class ReleaseReplay {
         ledger.follow(LedgerChain.of(electionId), said::add);
         Map<String, String> there = new TreeMap<>();
         batches.all(electionId).forEach(batch -> put(there, batch));
-        if (batches.othersDone(electionId)) {
+        if (others.areCounted(electionId)) {
             there.put(LedgerSays.OTHERS, "done");
         }
-        batches.othersDoneTakenBack(electionId)
+        others.takenBack(electionId)
                 .forEach(word -> there.put(
                         LedgerSays.takenBack(word.number()),
                         pseudonym(word.by()) + ", reason " + Sha256.of(word.because())));

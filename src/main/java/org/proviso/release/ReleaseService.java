@@ -20,6 +20,7 @@ import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.Sha256;
+import org.proviso.election.OtherBallots;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
 import org.proviso.review.decide.DecisionService;
@@ -39,6 +40,7 @@ public class ReleaseService {
     private final ReleaseChecks checks;
     private final EnvelopesToOpen waiting;
     private final BatchPeople people;
+    private final OtherBallots others;
     private final DecisionService decisions;
     private final AccessService access;
     private final ActDoor door;
@@ -49,6 +51,7 @@ public class ReleaseService {
             ReleaseChecks checks,
             EnvelopesToOpen waiting,
             BatchPeople people,
+            OtherBallots others,
             DecisionService decisions,
             AccessService access,
             ActDoor door) {
@@ -57,6 +60,7 @@ public class ReleaseService {
         this.checks = checks;
         this.waiting = waiting;
         this.people = people;
+        this.others = others;
         this.decisions = decisions;
         this.access = access;
         this.door = door;
@@ -69,11 +73,11 @@ public class ReleaseService {
                 .lockNothing()
                 .refuse(user -> checks.closed(electionId))
                 .refuse(user -> Refusal.when(
-                        batches.othersDone(electionId),
+                        others.areCounted(electionId),
                         Why.NOTHING_NEW,
                         "It is recorded already that mail and in-person counting is complete."))
                 .save(user -> {
-                    batches.markOthersDone(electionId, user.userName());
+                    others.markCounted(electionId, user.userName());
                     return electionId;
                 })
                 .record(done -> line(electionId, "others_done", electionId.value(), Map.of()));
@@ -85,18 +89,18 @@ public class ReleaseService {
         ActDoor.Permitted supervisor = door.demand(Permission.SET_GATES);
         return supervisor
                 .lock(() -> {
-                    batches.holdOthersDone(electionId);
+                    others.hold(electionId);
                     return electionId;
                 })
                 .refuse(checks::closed)
                 .refuse(id -> ReleaseChecks.reason(because))
                 .refuse(id -> Refusal.when(
-                        !batches.othersDone(id),
+                        !others.areCounted(id),
                         Why.NOTHING_NEW,
                         "It is not recorded that mail and in-person counting is complete."))
                 .refuse(id -> ReleaseChecks.noneBegun(batches.all(id)))
                 .save(id -> {
-                    batches.takeBackOthersDone(id, supervisor.user().userName(), because.strip());
+                    others.takeBack(id, supervisor.user().userName(), because.strip());
                     return id;
                 })
                 .record(id ->
@@ -114,7 +118,7 @@ public class ReleaseService {
     @Transactional(readOnly = true)
     public boolean areOtherBallotsComplete(ElectionId electionId) {
         access.demand(Permission.SEE_RELEASE);
-        return batches.othersDone(electionId);
+        return others.areCounted(electionId);
     }
 
     /** One batch; {@link IllegalArgumentException} where there is none. */
@@ -193,7 +197,7 @@ public class ReleaseService {
     public ActResult<Batch> beginOpening(ElectionId electionId, int batchNo, int version) {
         ActDoor.Permitted first = door.demand(Permission.OPEN_ENVELOPES);
         return first.lock(() -> {
-                    batches.holdOthersDone(electionId);
+                    others.hold(electionId);
                     return batches.known(electionId, batchNo).at(version);
                 })
                 .refuse(batch -> checks.gate(electionId))

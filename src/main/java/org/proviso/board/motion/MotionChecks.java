@@ -28,6 +28,7 @@ import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionChecks;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Grounds;
+import org.proviso.election.OtherBallots;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecisions;
@@ -46,6 +47,7 @@ class MotionChecks {
     private final CaseService cases;
     private final ContradictedDecisions contradicted;
     private final DecisionService decisions;
+    private final OtherBallots others;
 
     MotionChecks(
             AgendaStore agenda,
@@ -54,7 +56,8 @@ class MotionChecks {
             ProposalsForDecision proposals,
             CaseService cases,
             ContradictedDecisions contradicted,
-            DecisionService decisions) {
+            DecisionService decisions,
+            OtherBallots others) {
         this.agenda = agenda;
         this.members = members;
         this.motions = motions;
@@ -62,6 +65,7 @@ class MotionChecks {
         this.cases = cases;
         this.contradicted = contradicted;
         this.decisions = decisions;
+        this.others = others;
     }
 
     /** Whoever acts on a motion must sit in the session, and it must be open. */
@@ -111,6 +115,7 @@ class MotionChecks {
     Optional<Refusal> move(BoardSession session, MoveMotion move, UserName mover) {
         return sitting(session, mover)
                 .or(() -> SessionChecks.nothingPending(motions.pending(session.key())))
+                .or(() -> othersFirst(session, move.kind()))
                 .or(() -> listed(move))
                 .or(() -> recused(session.key(), mover, move.envelopes().keySet(), Why.RECUSED_MEMBER_MOVED))
                 .or(() -> contests(move))
@@ -118,6 +123,11 @@ class MotionChecks {
                 .or(() -> grounds(move))
                 .or(() -> states(move))
                 .or(() -> contradicted(move));
+    }
+
+    /** Nothing is decided before all other ballots are counted, where the pack says so. */
+    Optional<Refusal> othersFirst(BoardSession session, MotionKind kind) {
+        return kind.asks().isPresent() ? others.beforeDeciding(session.key().electionId()) : Optional.empty();
     }
 
     /** Only a decision that a newer record contradicts is let stand by a vote. */

@@ -73,6 +73,7 @@ class VoteClosing {
         return member.lock(() -> held(member.user(), key, version))
                 .refuse(held -> checks.sitting(held.session(), member.user().userName()))
                 .refuse(held -> MotionChecks.put(held.motion()))
+                .refuse(held -> checks.othersFirst(held.session(), held.motion().kind()))
                 .saveOrRefuse(held -> closed(ballot(held)))
                 .record(closed -> record.line(closed.vote()))
                 .map(Closed::as);

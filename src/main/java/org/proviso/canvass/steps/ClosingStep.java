@@ -9,6 +9,10 @@ public enum ClosingStep implements Code {
     REVIEW("envelope to review, not assigned yet", "envelopes to review, not assigned yet", Desk.REVIEWERS),
     FINISH_REVIEW("case with a reviewer, not proposed yet", "cases with reviewers, not proposed yet", Desk.REVIEWERS),
     SECOND_REVIEW("proposal waiting for second review", "proposals waiting for second review", Desk.SECOND_REVIEWERS),
+    OTHER_BALLOTS(
+            "statement that all other ballots are counted",
+            "statements that all other ballots are counted",
+            Desk.OTHER_BALLOTS),
     DECIDE("envelope ready to decide", "envelopes ready to decide", Desk.DECIDER),
     FOLLOW_UP("decision contradicted by a newer record", "decisions contradicted by newer records", Desk.CONTRADICTED),
     KEPT_CLOSED(
@@ -45,6 +49,7 @@ public enum ClosingStep implements Code {
         DECIDER("The decider", "board", "Open Board"),
         CONTRADICTED("The decider or a supervisor", "board/contradicted", "Open list"),
         COURT_ORDERS("Supervisor", "set-up/orders", "Open Court orders"),
+        OTHER_BALLOTS("Supervisor", "release", "Open Release"),
         RELEASE_TEAM("Release team", "release", "Open Release"),
         CANVASS("Supervisor", "canvass", "Open Canvass"),
         SECOND_SIGNER("A second supervisor", "canvass", "Open Canvass"),

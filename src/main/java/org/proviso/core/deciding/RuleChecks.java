@@ -2,6 +2,7 @@ package org.proviso.core.deciding;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.finding.DateWords;
@@ -39,6 +40,14 @@ public final class RuleChecks {
                     given, Why.GATE_NOT_OPEN, "Not yet: the date that sets \"" + gate.meaning() + "\" is not known."));
         }
         return closed(given, opens.get().lastMoment(), at);
+    }
+
+    /** Nothing happens before all other ballots are counted, where the pack says so. */
+    public static Optional<Refusal> othersFirst(
+            ResolvedPack pack, Rule rule, BooleanSupplier areCounted, String words) {
+        return pack.isYes(rule) && !areCounted.getAsBoolean()
+                ? Optional.of(Refusal.under(pack.of(rule), Why.GATE_NOT_OPEN, words))
+                : Optional.empty();
     }
 
     private static Optional<Refusal> closed(ResolvedRule gate, LocalDateTime opens, LocalDateTime at) {

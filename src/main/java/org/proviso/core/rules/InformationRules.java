@@ -20,6 +20,14 @@ public final class InformationRules {
             "the vote needed to count",
             Rule.Use.OPTIONAL);
 
+    /** Read before a decision, and optional. */
+    public static final Rule DECISION_AFTER_ALL_OTHERS = new Rule(
+            "gate.decision_after_all_others",
+            FLAG,
+            List.of(),
+            "whether no envelope is decided until mail and in-person counting is complete",
+            Rule.Use.OPTIONAL);
+
     private static final List<Rule> ALL = List.of(
             rule(
                     "provisional.exempt",
@@ -117,10 +125,7 @@ public final class InformationRules {
                     "court"),
             VOTE_TO_COUNT,
             rule("decider.of_different_parties", FLAG, "whether those who decide must be from different parties"),
-            rule(
-                    "gate.decision_after_all_others",
-                    FLAG,
-                    "whether no envelope is decided until mail and in-person counting is complete"),
+            DECISION_AFTER_ALL_OTHERS,
             rule("decision.in_open_meeting", FLAG, "whether decisions are made in an open meeting"),
             rule("decision.appeal_by", DEADLINE, "the deadline to appeal a decision"),
             rule("challenge.by", DEADLINE, "the deadline to challenge a provisional ballot"),

@@ -26,6 +26,7 @@ import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.DecisionParticipants;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
+import org.proviso.election.OtherBallots;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
@@ -47,7 +48,8 @@ class SettlementChecks {
             LocalDateTime at,
             DecidedBy by,
             VoterGroups.Found groups,
-            Map<EnvelopeNumber, ReadProposal> proposals) {
+            Map<EnvelopeNumber, ReadProposal> proposals,
+            Optional<Refusal> othersFirst) {
 
         private DecisionParticipants acts(EnvelopeKey key) {
             Optional<ReadProposal> standing = Optional.ofNullable(proposals.get(key.envelopeNo()))
@@ -62,11 +64,13 @@ class SettlementChecks {
     private final CaseActSteps steps;
     private final ProposalStore proposals;
     private final VoterGroups groups;
+    private final OtherBallots others;
 
-    SettlementChecks(CaseActSteps steps, ProposalStore proposals, VoterGroups groups) {
+    SettlementChecks(CaseActSteps steps, ProposalStore proposals, VoterGroups groups, OtherBallots others) {
         this.steps = steps;
         this.proposals = proposals;
         this.groups = groups;
+        this.others = others;
     }
 
     /** Reads what decisions on these locked cases of one election are judged by. */
@@ -78,7 +82,8 @@ class SettlementChecks {
                 steps.now(electionId),
                 by,
                 groups.of(keys),
-                proposals.newest(electionId, numbers));
+                proposals.newest(electionId, numbers),
+                others.beforeDeciding(electionId));
     }
 
     /** Everything in the way of a decision on a locked case; {@code countedBeside} are persons counted in the same act. */
@@ -97,6 +102,7 @@ class SettlementChecks {
                 new CaseToDecide(settled, settlement.contests(), settlement.grounds(), by.acts(envelopeCase.key())),
                 by.book(),
                 by.at()));
+        by.othersFirst().ifPresent(refusals::add);
         List<EnvelopeCase> others = by.groups().otherCases(envelopeCase.key());
         Stream.of(
                         held(settled),

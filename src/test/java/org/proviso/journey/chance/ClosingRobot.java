@@ -99,6 +99,7 @@ final class ClosingRobot {
             case REVIEW -> cases(CaseState.OPEN);
             case FINISH_REVIEW -> cases(CaseState.IN_REVIEW);
             case SECOND_REVIEW -> cases(CaseState.PROPOSED);
+            case OTHER_BALLOTS -> play.perform(acts.release.othersDone("carl"));
             case DECIDE -> meet();
             case FOLLOW_UP -> followUp();
             case KEPT_CLOSED -> courtLetsGo();
