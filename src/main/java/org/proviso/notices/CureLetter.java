@@ -20,13 +20,12 @@ final class CureLetter {
     private CureLetter() {}
 
     static List<String> paragraphs(Notice notice, Election election, Optional<Deadline> until, DeadlineBook book) {
-        AskWords words = AskWords.of(notice.asked(), notice.askedBecause());
+        AskWords words = AskWords.of(notice.asked(), notice.askedBecause(), book.pack());
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add("We have your provisional ballot. We cannot count it yet. " + words.missing());
         paragraphs.add("What to do: " + words.toDo());
         paragraphs.add(lastDay(notice, election, until, book));
-        paragraphs.add("Where: " + LetterParts.office(election)
-                + ". You may come in person or write to us. Call us to ask how else you may send it.");
+        paragraphs.add(AskWords.where(notice.asked(), election, book.pack()));
         paragraphs.add("If we do not hear from you in time, your ballot may not count.");
         law(notice, book).ifPresent(paragraphs::add);
         paragraphs.add(LetterParts.HELP);

@@ -51,6 +51,7 @@ class LetterComposer {
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add(LetterParts.about(election, envelope.receiptNo()));
         String subject;
+        boolean formComes = false;
         if (notice.kind() == NoticeKind.ASK) {
             subject = CureLetter.SUBJECT;
             paragraphs.addAll(CureLetter.paragraphs(notice, election, until(notice, sending), rules.book(electionId)));
@@ -58,9 +59,11 @@ class LetterComposer {
             OutcomeLetter outcome = outcome(notice, election, envelope);
             subject = outcome.subject();
             paragraphs.addAll(outcome.paragraphs());
+            formComes = outcome.formComes();
         }
         Addressee to = addressees.of(electionId, envelope);
-        return new Letter(LetterParts.from(election), to.mailTo(), subject, List.copyOf(paragraphs), to.language());
+        return new Letter(
+                LetterParts.from(election), to.mailTo(), subject, List.copyOf(paragraphs), to.language(), formComes);
     }
 
     /** Until when the voter may act on an ask; where that counts from the notice, from its first sending. */

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.core.Election;
 import org.proviso.core.adjudication.finding.BallotCatalog;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.core.rules.InformationRules;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.ResolvedPack;
@@ -23,8 +25,7 @@ import org.proviso.review.Decision;
 record OutcomeLetter(
         Decision decision, Election election, ResolvedPack pack, BallotCatalog ballots, String votingLocation) {
 
-    private static final Set<Reason> OF_REGISTRATION = EnumSet.of(
-            Reason.NOT_REGISTERED, Reason.REGISTERED_LATE, Reason.REGISTRATION_PENDING, Reason.REGISTRATION_CANCELLED);
+    private static final Set<Reason> NOT_REGISTERED = EnumSet.of(Reason.NOT_REGISTERED, Reason.REGISTRATION_CANCELLED);
 
     String subject() {
         return switch (decision.as()) {
@@ -52,12 +53,39 @@ record OutcomeLetter(
     private void notCounted(List<String> paragraphs) {
         paragraphs.add("Your provisional ballot was not counted. " + why());
         law().ifPresent(paragraphs::add);
-        boolean register = decision.reasons().stream().anyMatch(OF_REGISTRATION::contains);
-        paragraphs.add(
-                register
-                        ? "What you can do: register now for the next election. A form comes with this letter."
-                        : "What you can do: before the next election, call us. We will check your record with you.");
+        paragraphs.add("What you can do: " + whatToDo());
         paragraphs.add(appeal());
+    }
+
+    /** Whoever registered late, or has begun to, needs no new form. */
+    private String whatToDo() {
+        if (formComes()) {
+            return "register now for the next election. A form comes with this letter.";
+        }
+        if (decision.reasons().contains(Reason.REGISTRATION_PENDING)) {
+            return "call us to ask what your registration still needs for the next election.";
+        }
+        if (decision.reasons().contains(Reason.REGISTERED_LATE)) {
+            return "call us before the next election. We will check with you that you are registered for it.";
+        }
+        return isNotRegistered()
+                ? "your envelope is also your application to register. Call us before the next election. We will check with"
+                        + " you that you are registered for it."
+                : "before the next election, call us. We will check your record with you.";
+    }
+
+    /** Whether the office encloses a form to register: not where the envelope itself serves as the application. */
+    boolean formComes() {
+        boolean begun = decision.reasons().contains(Reason.REGISTERED_LATE)
+                || decision.reasons().contains(Reason.REGISTRATION_PENDING);
+        return decision.as() == DecisionOutcome.REJECT
+                && isNotRegistered()
+                && !begun
+                && !pack.isYes(InformationRules.REGISTERS_THE_VOTER);
+    }
+
+    private boolean isNotRegistered() {
+        return decision.reasons().stream().anyMatch(NOT_REGISTERED::contains);
     }
 
     private void inPart(List<String> paragraphs) {

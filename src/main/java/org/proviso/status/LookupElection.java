@@ -18,6 +18,7 @@ import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.ReasonText;
 import org.proviso.core.rules.ResolvedPack;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.core.rules.Rules;
 
@@ -28,6 +29,7 @@ record LookupElection(
         Optional<LocalDateTime> decisionBy,
         LaterIdentification papers,
         Set<Ask> untilTheMeeting,
+        Map<Ask, List<String>> ways,
         Map<Reason, OwnReason> reasons,
         List<StatusSession> sessions) {
 
@@ -39,6 +41,8 @@ record LookupElection(
                 book.of(Rules.DECISION).map(deadline -> deadline.lastMoment()),
                 LaterIdentification.of(pack),
                 Arrays.stream(Ask.values()).filter(book::waitsForTheMeeting).collect(Collectors.toUnmodifiableSet()),
+                Arrays.stream(Ask.values())
+                        .collect(Collectors.toMap(ask -> ask, ask -> pack.words(Rule.cureWays(ask)))),
                 reasons(pack, floor),
                 sessions);
     }

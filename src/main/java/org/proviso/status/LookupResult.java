@@ -2,6 +2,7 @@ package org.proviso.status;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckedReceipt.Problem;
@@ -15,7 +16,8 @@ public sealed interface LookupResult {
      * The envelope: where it stands since when and how it came, the reasons with their plain words once it is decided,
      * and before, whether the registration was found, what the voter may still bring by when, and when it is to be
      * decided (null where nobody can say). {@code untilTheMeeting}: what may be brought until the board meets, while no
-     * meeting is called. Moments are on the county's clock.
+     * meeting is called. {@code ways}: how it may reach the office, as codes of the rules, empty where the pack does not say.
+     * Moments are on the county's clock.
      */
     record Found(
             Election election,
@@ -23,6 +25,7 @@ public sealed interface LookupResult {
             List<OwnReason> reasons,
             List<VoterAsk> asks,
             Set<Ask> untilTheMeeting,
+            Map<Ask, List<String>> ways,
             Arrival arrival,
             boolean registrationFound,
             @Nullable PlannedDecision planned,

@@ -78,6 +78,7 @@ public class StatusService {
                 line.reasons().stream().map(known.reasons()::get).toList(),
                 line.asks(),
                 known.untilTheMeeting(),
+                known.ways(),
                 line.arrival(),
                 line.registrationFound(),
                 planned.orElse(null),

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
@@ -15,8 +16,12 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.InformationRules;
+import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
+import org.proviso.election.RulesService;
 import org.proviso.journey.Primary;
 
 class LetterTest {
@@ -64,7 +69,92 @@ class LetterTest {
                 .contains("Your ballot was not counted")
                 .contains("You registered after the last day to register for this election.")
                 .contains("The law: Example Election Code (invented) 2.2 (2020).")
-                .contains("register now for the next election");
+                .contains("call us before the next election. We will check with you that you are registered for it.")
+                .as("a form for somebody who did register")
+                .doesNotContain("A form comes");
+    }
+
+    @OnADatabase
+    void a_form_comes_only_with_the_letter_to_a_voter_who_is_not_registered(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        EnvelopeKey key = office.primary().envelope("cancelled");
+        office.at(DECIDING);
+        office.deciding().settled(key);
+        Notice notice = office.outcome(key);
+        assertThat(office.letter(notice))
+                .contains("register now for the next election. A form comes with this letter.");
+        assertThat(as("carl", () -> office.service().letter(key, notice.number()))
+                        .formComes())
+                .isTrue();
+        becomes(services, Reason.REGISTRATION_PENDING);
+        assertThat(office.letter(notice))
+                .contains("call us to ask what your registration still needs for the next election.")
+                .doesNotContain("A form comes");
+        becomes(services, Reason.NOT_REGISTERED);
+        ruled(services, "rejected.registers_the_voter", "yes");
+        assertThat(office.letter(notice))
+                .contains("your envelope is also your application to register.")
+                .doesNotContain("A form comes");
+        assertThat(as("carl", () -> office.service().letter(key, notice.number()))
+                        .formComes())
+                .isFalse();
+    }
+
+    private static void becomes(TestOffice services, Reason reason) {
+        services.jdbc()
+                .sql("update decision set reasons = ?")
+                .param(reason.code())
+                .update();
+    }
+
+    @OnADatabase
+    void the_letter_lists_what_the_rules_accept_and_how_it_may_reach_the_office(TestOffice services) {
+        NoticeOffice office = NoticeOffice.loaded(services);
+        Notice notice = office.ask(NoticeOffice.key(new EnvelopeNumber("P-1009")), Ask.IDENTIFICATION);
+        assertThat(office.letter(notice))
+                .contains("Bring us identification that the law accepts, or send us a copy.")
+                .contains("You may come in person or write to us. Call us to ask how else you may send it.")
+                .contains("If you have none, you may sign a statement instead. Ask us for the form.");
+        ruled(services, "identification.accepts", "[photo_id, document_with_name_and_address]");
+        ruled(services, "identification.declarations", "[religious_objection, indigence]");
+        ruled(services, "cure_ways.identification", "[in_person, mail, email, fax]");
+        assertThat(office.letter(notice))
+                .contains(
+                        "Bring us one of these, or send us a copy. We accept a photo ID. We also accept a paper with your name"
+                                + " and address on it.")
+                .contains("You may sign a statement instead if your religion does not let you have your picture taken."
+                        + " You may also sign it if you cannot pay for identification. Ask us for the form.")
+                .contains("You may do this in person, by mail, by email or by fax. Our email: ")
+                .contains("Call us to ask for the number or the address to send it to.")
+                .doesNotContain("write to us", "Call us to ask how else");
+        assertThat(sentences(office, notice)).allMatch(words -> words <= LONG_SENTENCE);
+        ruled(services, "cure_ways.identification", "[in_person]");
+        assertThat(office.letter(notice))
+                .contains("You may do this in person.")
+                .doesNotContain("send us a copy", "Our email");
+    }
+
+    private static void ruled(TestOffice services, String rule, String value) {
+        services.jdbc()
+                .sql("delete from county_ruling where rule = ?")
+                .param(rule)
+                .update();
+        services.jdbc()
+                .sql("insert into county_ruling values (?, ?, ?, 'A. Reyes', ?, 'letter of counsel')")
+                .params(Primary.ID, rule, value, NoticeOffice.NOON.toLocalDate())
+                .update();
+        services.inTransaction(() -> services.the(RulesService.class).keep(new ElectionId(Primary.ID)));
+    }
+
+    /** No word of the vocabulary is printed as its code. */
+    @Test
+    void every_word_that_a_pack_may_say_of_cures_has_its_words() {
+        assertThat(AskWords.WAYS.keySet())
+                .containsExactlyInAnyOrderElementsOf(
+                        Rule.cureWays(Ask.IDENTIFICATION).words());
+        assertThat(AskWords.ACCEPTED.keySet()).containsExactlyInAnyOrderElementsOf(InformationRules.ID_ACCEPTS.words());
+        assertThat(AskWords.DECLARED.keySet())
+                .containsExactlyInAnyOrderElementsOf(InformationRules.ID_DECLARATIONS.words());
     }
 
     @OnADatabase

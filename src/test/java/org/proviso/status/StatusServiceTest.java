@@ -123,7 +123,7 @@ class StatusServiceTest {
         LookupResult.Found own = own(primary, primary.envelope("no_id"));
         assertThat(own.state()).isEqualTo(VoterCaseState.WAITS_FOR_YOU);
         assertThat(own.asks()).containsExactly(new VoterAsk(Ask.IDENTIFICATION, LocalDateTime.of(2026, 8, 11, 17, 0)));
-        assertThat(own.papers()).isEqualTo(new LaterIdentification(false, true));
+        assertThat(own.papers()).isEqualTo(new LaterIdentification(false, true, List.of(), List.of()));
         assertThat(own.election().office().phone()).isEqualTo("555-0100");
     }
 

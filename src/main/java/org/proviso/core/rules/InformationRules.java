@@ -28,6 +28,31 @@ public final class InformationRules {
             "whether no envelope is decided until mail and in-person counting is complete",
             Rule.Use.OPTIONAL);
 
+    /** Printed in letters and on the voter's page. */
+    public static final Rule ID_ACCEPTS = rule(
+            "identification.accepts",
+            WORDS,
+            "what is accepted as identification",
+            "photo_id",
+            "document_with_name_and_address",
+            "number_on_affidavit",
+            "personal_acknowledgment");
+
+    public static final Rule ID_DECLARATIONS = rule(
+            "identification.declarations",
+            WORDS,
+            "which sworn declarations take the place of identification",
+            "reasonable_impediment",
+            "religious_objection",
+            "indigence",
+            "natural_disaster",
+            "identity_affidavit");
+
+    public static final Rule REGISTERS_THE_VOTER = rule(
+            "rejected.registers_the_voter",
+            FLAG,
+            "whether an unregistered voter's envelope serves as a registration application");
+
     private static final List<Rule> ALL = List.of(
             rule(
                     "provisional.exempt",
@@ -54,23 +79,8 @@ public final class InformationRules {
                     "regular",
                     "provisional",
                     "either"),
-            rule(
-                    "identification.accepts",
-                    WORDS,
-                    "what is accepted as identification",
-                    "photo_id",
-                    "document_with_name_and_address",
-                    "number_on_affidavit",
-                    "personal_acknowledgment"),
-            rule(
-                    "identification.declarations",
-                    WORDS,
-                    "which sworn declarations take the place of identification",
-                    "reasonable_impediment",
-                    "religious_objection",
-                    "indigence",
-                    "natural_disaster",
-                    "identity_affidavit"),
+            ID_ACCEPTS,
+            ID_DECLARATIONS,
             rule(
                     "identification.declaration_confirmed_by",
                     WORD,
@@ -177,10 +187,7 @@ public final class InformationRules {
                     "in_person",
                     "letter"),
             rule("access.from", DEADLINE, "when a voter can first find out"),
-            rule(
-                    "rejected.registers_the_voter",
-                    FLAG,
-                    "whether an unregistered voter's envelope serves as a registration application"),
+            REGISTERS_THE_VOTER,
             rule("records.keep_months", NUMBER, "how many months records are kept after the election"),
             rule("terms.provisional_ballot", TEXT, "what the state calls a provisional ballot"),
             rule("terms.envelope", TEXT, "what the state calls the envelope"),

@@ -48,6 +48,11 @@ public record Rule(String key, RuleType type, List<String> words, String meaning
         return of("notice_required." + ask.code());
     }
 
+    /** The ways in which the voter may do what is asked: in person, by mail. */
+    public static Rule cureWays(Ask ask) {
+        return of("cure_ways." + ask.code());
+    }
+
     /** The rule of that key; the key is one of the code base's own. */
     static Rule of(String key) {
         return find(key).orElseThrow(() -> new IllegalArgumentException("no rule named " + key));

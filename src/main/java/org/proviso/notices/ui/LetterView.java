@@ -87,13 +87,21 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         subject.addClassName("subject");
         paper.add(to, subject);
         letter.paragraphs().forEach(words -> paper.add(new Paragraph(words)));
-        if (letter.needsTranslation()) {
-            Paragraph enclose = new Paragraph("The voter asked for another language (" + letter.language()
-                    + "). Enclose a translation; this letter is available in English only.");
-            enclose.addClassName("warn");
-            return new Div(enclose, paper);
+        Div notes = new Div();
+        if (letter.formComes()) {
+            notes.add(warning("Enclose a form to register to vote: the letter says that one comes with it."));
         }
-        return paper;
+        if (letter.needsTranslation()) {
+            notes.add(warning("The voter asked for another language (" + letter.language()
+                    + "). Enclose a translation; this letter is available in English only."));
+        }
+        return notes.getComponentCount() == 0 ? paper : new Div(notes, paper);
+    }
+
+    private static Paragraph warning(String words) {
+        Paragraph warning = new Paragraph(words);
+        warning.addClassName("warn");
+        return warning;
     }
 
     private Div log(Notice notice) {

@@ -43,6 +43,14 @@ record PageWords(MessageSource messages, Locale language) {
                 : say("and", String.join(", ", words.subList(0, last)), words.get(last));
     }
 
+    /** {@code in person, by mail or by fax}. */
+    String oneOf(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : say("or", String.join(", ", words.subList(0, last)), words.get(last));
+    }
+
     boolean isEnglish() {
         return language.getLanguage().equals("en");
     }

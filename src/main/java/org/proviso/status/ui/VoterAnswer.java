@@ -15,6 +15,7 @@ record VoterAnswer(
         List<String> next,
         List<String> papers,
         boolean statement,
+        String send,
         Reading hours,
         Election.Office office) {
 

@@ -45,6 +45,7 @@ class VoterAnswerWriter {
                 story.next(),
                 identification ? papers(found.papers(), words) : List.of(),
                 found.papers().statement(),
+                words.say(waysAreSaid(found) ? "where.send.above" : "where.send"),
                 hours(found, words),
                 found.election().office());
     }
@@ -78,9 +79,16 @@ class VoterAnswerWriter {
 
     private static ToDo toDo(VoterAsk ask, LookupResult.Found found, PageWords words) {
         String key = "ask." + ask.ask().code();
-        List<String> how = new ArrayList<>(List.of(words.say(key + ".how")));
+        List<String> how = new ArrayList<>(List.of(words.say(key + how(ask, found))));
         if (ask.ask() == Ask.IDENTIFICATION && found.papers().statement()) {
             how.add(words.say("ask.identification.statement"));
+        }
+        List<String> ways = ways(ask, found);
+        if (!ways.isEmpty()) {
+            how.add(words.say(
+                    "ways",
+                    words.oneOf(
+                            ways.stream().map(way -> words.say("way." + way)).toList())));
         }
         return ask.until() == null
                 ? new ToDo(
@@ -95,13 +103,39 @@ class VoterAnswerWriter {
                 : new ToDo(words.say(key), words.say("until"), words.moment(ask.until()), how);
     }
 
-    /** The federal list where it applies. No rule says which papers a state accepts, so the voter is told to call. */
+    /** Which sentence tells what to do: the pack may list what is accepted, or let it be shown in person only. */
+    private static String how(VoterAsk ask, LookupResult.Found found) {
+        if (ask.ask() != Ask.IDENTIFICATION) {
+            return ".how";
+        }
+        if (!found.papers().accepts().isEmpty()) {
+            return ".how.listed";
+        }
+        return ways(ask, found).equals(List.of("in_person")) ? ".how.in_person" : ".how";
+    }
+
+    private static List<String> ways(VoterAsk ask, LookupResult.Found found) {
+        return found.ways().getOrDefault(ask.ask(), List.of());
+    }
+
+    /** Whether the page says of something how it may be sent, so that it does not offer the mail for all. */
+    private static boolean waysAreSaid(LookupResult.Found found) {
+        return found.asks().stream().anyMatch(ask -> !ways(ask, found).isEmpty());
+    }
+
+    /** What the pack lists, or the federal list where it applies. Where neither does, the voter is told to call. */
     private static List<String> papers(LaterIdentification papers, PageWords words) {
         List<String> lines = new ArrayList<>();
-        lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));
+        if (papers.accepts().isEmpty()) {
+            lines.add(words.say(papers.federalList() ? "papers.federal" : "papers.usual"));
+        } else {
+            lines.add(words.say("papers.accepts"));
+            papers.accepts().forEach(kind -> lines.add(words.say("papers.accepts." + kind)));
+        }
         lines.add(words.say("papers.call"));
         if (papers.statement()) {
-            lines.add(words.say("papers.statement"));
+            lines.add(words.say(papers.declarations().isEmpty() ? "papers.statement" : "papers.declared"));
+            papers.declarations().forEach(kind -> lines.add(words.say("papers.declared." + kind)));
         }
         return lines;
     }

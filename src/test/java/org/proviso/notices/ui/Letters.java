@@ -42,7 +42,8 @@ final class Letters {
                                 + " write to us. Call us to ask how else you may send it.",
                         "If we do not hear from you in time, your ballot may not count.",
                         "This is free. Call us if you need help, another language, large print or another format."),
-                "en");
+                "en",
+                false);
     }
 
     static List<Letter> many(int count) {

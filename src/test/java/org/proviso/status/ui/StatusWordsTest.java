@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.proviso.core.CheckedReceipt.Problem;
 import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.InformationRules;
 import org.proviso.core.rules.Reason;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.RulePack;
 import org.proviso.files.packs.RulePacks;
 import org.proviso.status.VoterCaseState;
@@ -65,6 +67,21 @@ class StatusWordsTest {
             assertThat(english.stringPropertyNames())
                     .contains("ask." + ask.code(), "ask." + ask.code() + ".how", "ask." + ask.code() + ".missing");
         }
+    }
+
+    /** What a pack may say of cures is in words, in both languages. */
+    @Test
+    void every_way_paper_and_declaration_of_the_rules_has_its_words() throws IOException {
+        for (String file : List.of("status.properties", "status_es.properties")) {
+            assertThat(words(file).stringPropertyNames())
+                    .containsAll(named("way.", Rule.cureWays(Ask.IDENTIFICATION)))
+                    .containsAll(named("papers.accepts.", InformationRules.ID_ACCEPTS))
+                    .containsAll(named("papers.declared.", InformationRules.ID_DECLARATIONS));
+        }
+    }
+
+    private static List<String> named(String start, Rule rule) {
+        return rule.words().stream().map(word -> start + word).toList();
     }
 
     /** English is the rule pack's own sentence, so that it stands in one place; only the translation stands here. */
