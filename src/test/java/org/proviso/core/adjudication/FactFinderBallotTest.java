@@ -3,6 +3,8 @@ package org.proviso.core.adjudication;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,7 +16,9 @@ import org.proviso.core.PrecinctId;
 import org.proviso.core.PrecinctPart;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.LocatedAddress;
+import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /** The voter is registered in precinct 1 (style A) and, where the test says so, now lives in precinct 2 (style B). */
 class FactFinderBallotTest {
@@ -80,6 +84,39 @@ class FactFinderBallotTest {
     }
 
     @Test
+    void takes_either_ballot_where_the_deadline_that_decides_is_only_remembered() {
+        moved("2 Oak St");
+        small.envelope.movedOn = LocalDate.of(2026, 10, 1);
+        small.pack.fromMemory(Rules.REGISTER_IN_PERSON);
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+        assertThat(small.evidence(Fact.BALLOT)).contains("No source was read for the deadline, so either ballot");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-10-19, 'Moved on 10/19/2026, on or before the registration deadline of 10/19/2026: the new address decides ('",
+        "2026-10-20, 'Moved on 10/20/2026, after the registration deadline of 10/19/2026: the registered address decides ('",
+        ", 'The date of the move is not stated, so either ballot is accepted ('"
+    })
+    void says_which_address_the_day_of_the_move_makes_decide(LocalDate movedOn, String words) {
+        moved("2 Oak St");
+        small.envelope.movedOn = movedOn;
+        assertThat(small.evidence(Fact.BALLOT)).contains(words);
+    }
+
+    /** A slip of the pen is no move, unless the street file has the address as it is written. */
+    @Test
+    void takes_a_misspelled_registered_address_for_the_registered_one() {
+        moved("1 Elmm St");
+        notInStreetFile("1 Elmm St");
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
+        assertThat(small.evidence(Fact.BALLOT)).contains("It is one error away from the registered address");
+        small.records.lives("1 Elmm St", SmallRecords.TWO);
+        small.pack.word(Rules.MOVES, "new_address");
+        assertThat(small.word(Fact.BALLOT)).isEqualTo("other_style");
+    }
+
+    @Test
     void cannot_tell_where_nobody_could_source_which_address_decides() {
         moved("2 Oak St");
         small.pack.without(Rules.MOVES);
@@ -132,9 +169,7 @@ class FactFinderBallotTest {
 
     @Test
     void cannot_tell_the_style_of_an_address_the_street_file_does_not_have() {
-        small.records.streets.put(
-                "7 New Rd",
-                new LocatedAddress(LocatedAddress.Place.IN_COUNTY_NOT_FOUND, List.of(), "Not in the street file."));
+        notInStreetFile("7 New Rd");
         moved("7 New Rd");
         assertThat(small.word(Fact.BALLOT)).isEqualTo("unknown");
         assertThat(small.word(Fact.RESIDENCE)).isEqualTo("in_county");
@@ -175,6 +210,42 @@ class FactFinderBallotTest {
         assertThat(small.word(Fact.BALLOT)).isEqualTo("right_style");
     }
 
+    /** Where each right style leaves the voter as much, the registered address comes first. */
+    @Test
+    void takes_the_style_of_the_registered_address_where_the_other_leaves_no_more() {
+        moved("2 Oak St");
+        small.pack.word(Rules.MOVES, "either");
+        small.records.style("D", "", "PRES", "HOUSE", "CITY");
+        small.envelope.style = "D";
+        assertThat(small.presumed().contests().right()).contains("SENATE-7");
+    }
+
+    @Test
+    void says_where_the_voter_lives_although_the_style_cast_is_not_known() {
+        small.envelope.style = "Z";
+        assertThat(small.evidence(Fact.BALLOT))
+                .isEqualTo("Lives at the registered address or in the same precinct part: precinct 1.");
+    }
+
+    /** Before 5 pm no sworn reason excuses a ballot for another precinct; from then on a person reads what was sworn. */
+    @ParameterizedTest
+    @CsvSource({
+        "2026-11-03T16:59, not_sworn, 'Cast at 4:59 pm, before the time from which a sworn reason excuses it.'",
+        "2026-11-03T17:00, unknown, ''",
+        ", unknown, ''"
+    })
+    void excuses_nobody_before_the_hour_that_the_law_names(LocalDateTime at, String word, String evidence) {
+        small.pack.with(StateRules.LATE_EXCUSE_AFTER, new RuleValue.Time(LocalTime.of(17, 0)));
+        small.envelope.at = at;
+        assertThat(small.word(Fact.LATE_EXCUSE)).isEqualTo(word);
+        assertThat(small.evidence(Fact.LATE_EXCUSE)).isEqualTo(evidence);
+    }
+
+    @Test
+    void asks_for_no_late_excuse_where_the_law_names_no_hour() {
+        assertThat(small.word(Fact.LATE_EXCUSE)).isEqualTo("unknown");
+    }
+
     @Test
     void knows_another_place_of_the_county() {
         small.envelope.place = "Town Hall";
@@ -184,8 +255,10 @@ class FactFinderBallotTest {
     @Test
     void knows_who_may_vote_for_federal_offices_only() {
         assertThat(small.word(Fact.ENTITLEMENT)).isEqualTo("full");
+        assertThat(small.evidence(Fact.ENTITLEMENT)).isEmpty();
         small.voter.entitlement = Entitlement.FEDERAL_ONLY;
         assertThat(small.word(Fact.ENTITLEMENT)).isEqualTo("federal_only");
+        assertThat(small.evidence(Fact.ENTITLEMENT)).isEqualTo("Registered for federal contests only.");
     }
 
     /** Of two right styles the one that shares more contests with the ballot cast is the voter's choice. */
@@ -205,6 +278,12 @@ class FactFinderBallotTest {
         assertThat(small.evidence(Fact.BALLOT)).contains("a protected address").doesNotContain("Elm St");
         small.envelope.address = "";
         assertThat(small.evidence(Fact.BALLOT)).contains("a protected address").doesNotContain("Elm St");
+    }
+
+    private void notInStreetFile(String line) {
+        small.records.streets.put(
+                line,
+                new LocatedAddress(LocatedAddress.Place.IN_COUNTY_NOT_FOUND, List.of(), "Not in the street file."));
     }
 
     private void moved(String address) {

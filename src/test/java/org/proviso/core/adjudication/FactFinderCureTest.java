@@ -3,14 +3,18 @@ package org.proviso.core.adjudication;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.proviso.core.Envelope;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.facts.Fact;
+import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.Evidence;
+import org.proviso.core.adjudication.finding.EvidenceSource;
+import org.proviso.core.adjudication.finding.RecordedFact;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.calendar.ClosedDayRule;
 import org.proviso.core.calendar.DeadlineAnchor;
@@ -76,6 +80,21 @@ class FactFinderCureTest {
         small.envelope.witness = YesNo.NO;
         brought(Ask.SIGNATURE, received, LONG_AFTER);
         assertThat(small.word(Fact.VOTER_SIGNATURE)).isEqualTo(word);
+    }
+
+    /** Two people found that it differs; the voter's own word counts while it comes in time. */
+    @ParameterizedTest
+    @CsvSource({
+        "DIFFERS_BY_TWO, 2026-11-12T17:00, confirmed_by_voter",
+        "DIFFERS_BY_TWO, 2026-11-12T17:01, differs_by_two",
+        "AGREES, 2026-11-12T17:00, agrees"
+    })
+    void lets_the_voter_confirm_a_signature_that_two_people_found_different(
+            SignatureComparisonFact found, LocalDateTime received, String word) {
+        small.records.recorded.add(new RecordedFact(
+                Fact.SIGNATURE_COMPARISON, Set.of(found), Evidence.of(EvidenceSource.PERSON, "Compared.")));
+        brought(Ask.SIGNATURE_DIFFERENCE, received, LONG_AFTER);
+        assertThat(small.word(Fact.SIGNATURE_COMPARISON)).isEqualTo(word);
     }
 
     @Test

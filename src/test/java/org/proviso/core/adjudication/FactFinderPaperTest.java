@@ -98,4 +98,21 @@ class FactFinderPaperTest {
         small.envelope.issueReasons = Set.of("challenged");
         assertThat(small.word(Fact.CHALLENGE)).isEqualTo("pending");
     }
+
+    @Test
+    void says_of_each_thing_that_was_not_recorded_what_it_is() {
+        small.envelope.signed = Envelope.VoterSignature.UNKNOWN;
+        small.envelope.officialSigned = YesNo.UNKNOWN;
+        small.envelope.condition = Envelope.Condition.UNKNOWN;
+        small.envelope.born = null;
+        assertThat(small.evidence(Fact.VOTER_SIGNATURE)).isEqualTo("The record does not say whether the voter signed.");
+        assertThat(small.evidence(Fact.OFFICIAL_SIGNATURE))
+                .isEqualTo("The record does not say whether the poll worker signed.");
+        assertThat(small.evidence(Fact.ENVELOPE)).isEqualTo("The condition of the envelope was not recorded.");
+        assertThat(small.evidence(Fact.FIELD_BIRTH_DATE))
+                .isEqualTo("Field date of birth is empty; no reason was recorded.");
+        small.envelope.signed = Envelope.VoterSignature.MARK;
+        assertThat(small.evidence(Fact.VOTER_SIGNATURE))
+                .isEqualTo("The voter made a mark; the record does not say whether a witness signed.");
+    }
 }

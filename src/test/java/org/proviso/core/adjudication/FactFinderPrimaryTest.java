@@ -43,6 +43,16 @@ class FactFinderPrimaryTest {
                         + (party.isEmpty() ? "with no party" : "as " + party));
     }
 
+    @ParameterizedTest
+    @CsvSource({"Red, own", "Blue, unknown", "'', unknown"})
+    void leaves_the_ballot_of_another_party_to_a_person_where_the_parties_decide(String party, String word) {
+        small.pack.word(Rules.PRIMARY, "parties_decide");
+        small.voter.party = party;
+        assertThat(small.word(Fact.PARTY_BALLOT)).isEqualTo(word);
+        assertThat(small.evidence(Fact.PARTY_BALLOT).endsWith("a reviewer must check."))
+                .isEqualTo(word.equals("unknown"));
+    }
+
     @Test
     void calls_no_party_ballot_wrong_by_a_remembered_rule() {
         small.voter.party = "Blue";

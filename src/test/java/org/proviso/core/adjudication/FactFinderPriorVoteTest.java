@@ -97,6 +97,34 @@ class FactFinderPriorVoteTest {
         assertThat(small.word(Fact.OTHER_COUNTY)).isEqualTo("listed");
     }
 
+    /** Name, birth date and a number that the roll has too: enough for a person to know, where one of them is not. */
+    @ParameterizedTest
+    @CsvSource({
+        "Kell, Ada, 1984-03-12, 1234, '', listed_in_full",
+        "KELL, ADA, 1984-03-12, '', D-100, listed_in_full",
+        "Kell, Ada, 1984-03-12, 9999, D-999, listed",
+        "Kell, Eve, 1984-03-12, 1234, '', listed",
+        "Moss, Ada, 1984-03-12, 1234, '', listed",
+        "Kell, Ada, 1984-03-13, 1234, '', listed",
+        "Kell, Ada, , 1234, '', listed"
+    })
+    void takes_a_line_for_the_voters_own_only_where_name_birth_date_and_a_number_agree(
+            String last, String first, LocalDate born, String last4, String license, String word) {
+        small.voter.license = "D-100";
+        small.records.elsewhere.add(new VotedElsewhere(
+                new PersonName("Moss", "Ivo", "", ""), LocalDate.of(1990, 1, 1), "", "", "Alder", "by mail", null));
+        small.records.elsewhere.add(new VotedElsewhere(
+                new PersonName(last, first, "", ""), born, last4, license, "Birch", "by mail", null));
+        assertThat(small.word(Fact.OTHER_COUNTY)).isEqualTo(word);
+    }
+
+    @Test
+    void takes_numbers_that_are_missing_on_both_sides_for_no_agreement() {
+        small.records.elsewhere.add(new VotedElsewhere(
+                new PersonName("Kell", "Ada", "", ""), LocalDate.of(1984, 3, 12), "", "", "Alder", "by mail", null));
+        assertThat(small.word(Fact.OTHER_COUNTY)).isEqualTo("listed");
+    }
+
     @Test
     void knows_no_prior_vote_of_nobody() {
         small.noVoter();

@@ -12,8 +12,17 @@ import org.proviso.core.RegistrationChannel;
 import org.proviso.core.RollStatus;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.core.adjudication.finding.Link;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
+import org.proviso.core.calendar.DeadlineRule;
+import org.proviso.core.calendar.TimeOfDay;
+import org.proviso.core.rules.Basis;
+import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
+import org.proviso.core.rules.StateRules;
 
 /**
  * The example state closes registration on October 19, 2026 in person and online; a mailed form must bear a postmark of
@@ -49,6 +58,38 @@ class FactFinderRegistrationTest {
         small.voter.received = received;
 
         assertThat(small.word(Fact.REGISTRATION)).isEqualTo(word);
+    }
+
+    /** A state that takes late registrations at the office until October 29, and from nobody else. */
+    @ParameterizedTest
+    @CsvSource({
+        "IN_PERSON, 2026-10-19, in_time",
+        "IN_PERSON, 2026-10-29, in_time",
+        "IN_PERSON, 2026-10-30, late",
+        "DRIVE, 2026-10-29, late"
+    })
+    void gives_the_later_day_only_to_those_who_came_to_the_office(
+            RegistrationChannel channel, LocalDate registered, String word) {
+        small.pack.with(StateRules.REGISTER_LATE_IN_PERSON, daysBefore(5));
+        small.voter.channel = channel;
+        small.voter.registered = registered;
+        assertThat(small.word(Fact.REGISTRATION)).isEqualTo(word);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-10-19, in_time", "2026-10-20, unknown"})
+    void asks_for_the_later_day_only_after_the_ordinary_one(LocalDate registered, String word) {
+        small.pack.with(StateRules.REGISTER_LATE_IN_PERSON, new RuleValue.Unknown(), Basis.UNKNOWN);
+        small.voter.registered = registered;
+        assertThat(small.word(Fact.REGISTRATION)).isEqualTo(word);
+    }
+
+    private static RuleValue daysBefore(int days) {
+        return new RuleValue.Dated(new DeadlineRule(
+                DeadlineAnchor.ELECTION_DAY,
+                new DeadlineOffset.Days(-days),
+                TimeOfDay.parse("17:00").orElseThrow(),
+                ClosedDayRule.SAME_DAY));
     }
 
     @Test
@@ -101,7 +142,9 @@ class FactFinderRegistrationTest {
 
         assertThat(small.word(Fact.REGISTRATION)).isEqualTo(word);
         if (word.equals("cancelled")) {
-            assertThat(small.evidence(Fact.REGISTRATION)).contains("(moved away)");
+            String on = cancelled == null ? "" : " on " + DateWords.date(cancelled);
+            assertThat(small.evidence(Fact.REGISTRATION))
+                    .isEqualTo("The registration was cancelled" + on + " (moved away).");
         }
     }
 

@@ -37,6 +37,7 @@ final class VoterMaker {
     LocalDate statusOn;
 
     Entitlement entitlement = Entitlement.FULL;
+    String license = "";
     String party = "";
     YesNo idRequired = YesNo.UNKNOWN;
     YesNo numberMatched = YesNo.UNKNOWN;
@@ -55,7 +56,7 @@ final class VoterMaker {
                 new Voter.Registration(
                         registered, channel, received, status, statusReason, statusOn, null, entitlement),
                 "1234",
-                "",
+                license,
                 party,
                 null,
                 idRequired,

@@ -89,6 +89,29 @@ class LinkTest {
                 .isTrue();
     }
 
+    @Test
+    void a_tenth_of_a_percent_is_a_figure_that_moved() {
+        Candidate none = new Candidate(new VoterId("V1"), 0, FIRST.evidence());
+        Candidate tenth = new Candidate(new VoterId("V1"), 0.001, FIRST.evidence());
+        Link link = link(VoterIdentityFact.SEVERAL_FIT, null, 0, "Two fit.");
+        assertThat(link.saysTheSame(link(link.identity(), null, 0.001, "Two fit.")))
+                .as("the best")
+                .isFalse();
+        assertThat(link.saysTheSame(link(link.identity(), null, 0, "Two fit.", tenth)))
+                .as("a candidate that is shown now")
+                .isFalse();
+        assertThat(link(link.identity(), null, 0, "Two fit.", none)
+                        .saysTheSame(link(link.identity(), null, 0, "Two fit.", tenth)))
+                .as("a candidate whose figure moved")
+                .isFalse();
+    }
+
+    @Test
+    void a_match_without_a_ground_of_its_own_gives_the_evidence_alone() {
+        Match match = new Match(new EnvelopeNumber("E-1"), MatchVerdict.SURE, "", List.of(FIRST));
+        assertThat(Link.presumed(match).likeness()).containsExactly("Same surname.");
+    }
+
     @ParameterizedTest
     @MethodSource
     void whatever_a_person_would_read_otherwise_is_not_the_same(Link other) {
