@@ -169,6 +169,44 @@ class DecisionChecksTest {
                 .isEqualTo(!as.equals("reject"));
     }
 
+    /** The voter's own ballot has no School contest: the rules count the three that both ballots have. */
+    @ParameterizedTest
+    @CsvSource({
+        "count_in_part, PRES HOUSE, ''",
+        "count_in_part, PRES HOUSE SHERIFF, ''",
+        "count_in_part, PRES SCHOOL, no_reference departure_without_reason",
+        "reject, PRES SCHOOL, departure_without_reason"
+    })
+    void goes_against_the_rules_where_it_counts_a_contest_that_they_do_not(
+            String as, String contests, String refusals) {
+        Assessment part = assessed(
+                new ClearCase().with("ballot=other_style").ballots("PRES HOUSE SHERIFF SCHOOL", "PRES HOUSE SHERIFF"));
+        assertThat(part.outcome().contests()).containsExactlyInAnyOrder("PRES", "HOUSE", "SHERIFF");
+        String reference = as.equals("reject") ? "section 4.1" : "";
+        CaseToDecide toDecide = new CaseToDecide(
+                part, Set.of(contests.split(" ")), new Grounds(FULL.reasons(), reference, ""), THREE_HANDS);
+        assertThat(codes(DecisionChecks.all(as(as), toDecide, EXAMPLE.book(), SmallBoard.OPEN)))
+                .isEqualTo(refusals);
+        CaseToDecide argued = new CaseToDecide(part, toDecide.contests(), FULL, THREE_HANDS);
+        assertThat(DecisionChecks.all(as(as), argued, EXAMPLE.book(), SmallBoard.OPEN))
+                .isEmpty();
+    }
+
+    /** Only a defect of the fourth heading says so; a question that is open does not. */
+    @ParameterizedTest
+    @CsvSource({
+        "mail_ballots=accepted, true",
+        "check_in=voted, true",
+        "mail_ballots=returned, false",
+        "check_in=elsewhere_unseen, false",
+        "registration=late, false",
+        "identity=confirmed, false"
+    })
+    void knows_whether_a_record_says_that_the_voter_voted(String facts, boolean voted) {
+        assertThat(DecisionChecks.isKnownToHaveVoted(assessed(facts).answered()))
+                .isEqualTo(voted);
+    }
+
     @Test
     void says_what_it_goes_against() {
         assertThat(new CountAgainstRules(Recommendation.REJECT, true).words())
@@ -204,8 +242,12 @@ class DecisionChecksTest {
     }
 
     private static Assessment assessed(String facts) {
+        return assessed(new ClearCase().with(facts));
+    }
+
+    private static Assessment assessed(ClearCase facts) {
         QuestionContext setting =
                 new QuestionContext(EXAMPLE.resolved(), new ElectionClocks(EXAMPLE.book(), SmallBoard.OPEN, Map.of()));
-        return Assessment.assess(new ClearCase().with(facts).facts(), setting);
+        return Assessment.assess(facts.facts(), setting);
     }
 }

@@ -39,6 +39,8 @@ class OneOfTwoBodiesTest {
         assertThat(refused("yes yes -")).isEqualTo(Why.VOTE_MISSING);
         board.pack.without(Rules.VOTE_TO_REJECT);
         assertThat(refused("yes yes no")).isEqualTo(Why.RULE_NOT_SETTLED);
+        board.rules("two_bodies", "majority", "count", "count").pack.fromMemory(Rules.DECIDER);
+        assertThat(refused("yes yes no")).isEqualTo(Why.RULE_NOT_SETTLED);
         board.at = SmallBoard.OPEN.minusDays(30);
         board.pack = ChangedPack.of("example");
         assertThat(refused("yes yes no")).isEqualTo(Why.GATE_NOT_OPEN);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.RuleValue;
@@ -82,5 +84,37 @@ class VoteForecastTest {
                 .pack
                 .with(Rules.GATE_DECISION, new RuleValue.NoDeadline());
         assertThat(forecast(2).get(0)).isEqualTo("If the vote is tied: 1, 2 are decided: count." + TIE_RULE);
+    }
+
+    @Test
+    void says_what_an_officials_no_will_mean() {
+        board.official().rules("official", "one", "none", "count");
+        assertThat(forecast(1)).containsExactly("If the motion fails: 1, 2 are decided: count." + FAILED_RULE);
+    }
+
+    /** One vote to count is enough to keep a rejection from being unanimous. */
+    @Test
+    void counts_the_votes_of_the_whole_body_among_those_it_goes_through() {
+        board.asks("count").rules("board", "unanimous", "stays_open", "reject");
+        assertThat(forecast(1).get(1))
+                .isEqualTo("If the motion fails: depending on the votes, 1, 2 are decided: reject; or 1, 2 stay ready."
+                        + FAILED_RULE);
+    }
+
+    @Test
+    void writes_out_twelve_envelope_numbers_and_counts_the_rest() {
+        board.motion = group(12);
+        assertThat(forecast(1).get(1))
+                .isEqualTo("If the motion fails: 01, 02, 03, 04, 05, 06, 07, 08, 09, 10, 11, 12 stay ready."
+                        + FAILED_RULE);
+        board.motion = group(15);
+        assertThat(forecast(1).get(1)).contains("11, 12 and 3 more stay ready.").doesNotContain("13");
+    }
+
+    private static Motion group(int envelopes) {
+        Set<EnvelopeNumber> numbers = IntStream.rangeClosed(1, envelopes)
+                .mapToObj(number -> new EnvelopeNumber(String.format("%02d", number)))
+                .collect(Collectors.toSet());
+        return new Motion(DecisionOutcome.REJECT, numbers, Set.of(), null);
     }
 }

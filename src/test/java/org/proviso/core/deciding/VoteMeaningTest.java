@@ -119,6 +119,17 @@ class VoteMeaningTest {
     }
 
     @Test
+    void records_which_envelope_stays_open_although_the_vote_counted_the_others() {
+        board.rules("board", "majority", "count", "count");
+        assertThat(((VoteResult.Stands) board.votes("yes no abstains")).recorded())
+                .isEqualTo("The motion to reject was tied, 1 to 1: count.");
+        board.knownToHaveVoted = Set.of(new EnvelopeNumber("2"));
+        assertThat(((VoteResult.Stands) board.votes("yes no abstains")).recorded())
+                .isEqualTo("The motion to reject was tied, 1 to 1: count. 2 stays open, because records show that the"
+                        + " voter voted. It counts only if a motion to count carries.");
+    }
+
+    @Test
     void stays_open_where_every_voter_is_known_to_have_voted() {
         board.rules("board", "majority", "count", "count");
         board.knownToHaveVoted = Set.of(new EnvelopeNumber("1"), new EnvelopeNumber("2"));

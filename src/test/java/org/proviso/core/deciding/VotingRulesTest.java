@@ -33,6 +33,13 @@ class VotingRulesTest {
     }
 
     @Test
+    void knows_common_practice_of_the_rules_on_vote_and_quorum_that_a_pack_may_leave_out() {
+        assertThat(VotingRules.practice(InformationRules.VOTE_TO_COUNT)).contains("a majority of the votes cast");
+        assertThat(VotingRules.practice(StateRules.QUORUM_COUNTS_RECUSED)).contains("no");
+        assertThat(VotingRules.practice(Rules.VOTE_TO_REJECT)).isEmpty();
+    }
+
+    @Test
     void says_what_the_pack_gives() {
         board.pack
                 .word(Rules.VOTE_TO_REJECT, "unanimous")

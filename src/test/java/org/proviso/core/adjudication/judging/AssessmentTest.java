@@ -89,6 +89,17 @@ class AssessmentTest {
     }
 
     @Test
+    void says_that_the_contests_are_missing_where_only_a_part_may_count_and_nothing_else_is_open() {
+        ClearCase part = new ClearCase().with("ballot=other_style");
+        assertThat(Assessment.assess(part.facts(), at(NOON)).stillOpen()).isEmpty();
+        assertThat(Assessment.assess(part.contestsUnknown().facts(), at(NOON)).stillOpen())
+                .containsExactly("only some contests may count, and the contests on the two ballots are not known yet");
+        assertThat(Assessment.assess(part.with("challenge=pending").facts(), at(NOON))
+                        .stillOpen())
+                .containsExactly("the challenge has not been heard yet");
+    }
+
+    @Test
     void expects_what_the_records_suggest_in_the_outlook_and_leaves_the_rest_open() {
         assertThat(outlook("identity=presumed challenge=pending signature_comparison=not_yet"))
                 .isEqualTo(Recommendation.COUNT);

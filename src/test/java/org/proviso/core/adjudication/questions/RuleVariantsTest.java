@@ -177,6 +177,41 @@ class RuleVariantsTest {
                 .isEqualTo("clear");
     }
 
+    /** Not yet compared is nothing to wait for only where a rule that is known says that nobody compares. */
+    @Test
+    void waits_for_a_comparison_unless_the_law_is_known_not_to_compare() {
+        String notCompared = "signature_comparison=unknown";
+        assertThat(Asking.of("signature.agrees", notCompared, example().resolved()))
+                .isEqualTo("open");
+        assertThat(Asking.of(
+                        "signature.agrees",
+                        notCompared,
+                        example().without(Rules.SIGNATURE_COMPARED).resolved()))
+                .isEqualTo("open");
+        assertThat(Asking.of(
+                        "signature.agrees",
+                        notCompared,
+                        example().flag(Rules.SIGNATURE_COMPARED, false).resolved()))
+                .isEqualTo("clear");
+    }
+
+    /** All ways lead to the same, but one of them only from memory: the office must rule before a contest is lost. */
+    @Test
+    void rests_on_the_least_firm_of_the_ways_to_another_style_while_nobody_knows_which_it_was() {
+        ChangedPack pack = example();
+        Consequence part = new Consequence(Effect.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
+        for (Reason way :
+                new Reason[] {Reason.WRONG_STYLE, Reason.WRONG_STYLE_RIGHT_PLACE, Reason.WRONG_STYLE_BY_OFFICIAL}) {
+            pack.follows(way, part);
+        }
+        String unknown = "ballot=other_style place=unknown";
+        assertThat(Asking.of("ballot.style", unknown, pack.resolved()))
+                .isEqualTo("in_part shared_contests: wrong_style");
+        pack.fromMemory(Rule.consequence(Reason.WRONG_STYLE_BY_OFFICIAL));
+        assertThat(Asking.of("ballot.style", unknown, pack.resolved()))
+                .isEqualTo("open; expected in_part shared_contests: wrong_style_by_official");
+    }
+
     @Test
     void must_know_how_a_voter_came_to_another_style_where_the_law_tells_the_ways_apart() {
         Consequence part = new Consequence(Effect.IN_PART, ContestPolicy.SHARED_CONTESTS, null);
