@@ -36,6 +36,7 @@ final class EnvelopeMaker {
     String address = "1 Elm St";
     String city = "Millbrook";
     String zip = "49871";
+    Address former = Address.NONE;
 
     @Nullable
     LocalDate movedOn;
@@ -65,7 +66,7 @@ final class EnvelopeMaker {
                         "",
                         born,
                         new Address(address, "", city, zip),
-                        Address.NONE,
+                        former,
                         movedOn,
                         "",
                         idLast4,

@@ -91,8 +91,11 @@ class ExplanationTest {
     @ParameterizedTest
     @CsvSource({
         "0.9999, almost certainly (99.9 %)",
+        "0.99, almost certainly (99.0 %)",
         "0.95, likely (95.0 %)",
+        "0.9, likely (90.0 %)",
         "0.5, possibly (50.0 %)",
+        "0.2, possibly (20.0 %)",
         "0.4957, possibly (49.5 %)",
         "0.1, unlikely (10.0 %)"
     })

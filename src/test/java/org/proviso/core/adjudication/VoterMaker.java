@@ -13,6 +13,7 @@ import org.proviso.core.YesNo;
 /** A voter of 1 Elm St, precinct 1, registered in person in 2015, to be changed for a test. */
 final class VoterMaker {
 
+    String id = "V1";
     String street = "Elm St";
     String houseNumber = "1";
     String precinct = "1";
@@ -49,7 +50,7 @@ final class VoterMaker {
 
     Voter make() {
         return new Voter(
-                new VoterId("V1"),
+                new VoterId(id),
                 new PersonName("Kell", "Ada", "", ""),
                 born,
                 new Voter.Residence(houseNumber, street, "", "Millbrook", "49871", precinct, split),
