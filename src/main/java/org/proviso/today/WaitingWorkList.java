@@ -2,17 +2,12 @@ package org.proviso.today;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
-import org.proviso.canvass.CanvassService;
-import org.proviso.canvass.steps.ClosingLine;
 import org.proviso.core.ElectionId;
-import org.proviso.election.rules.RulingService;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.notices.DueCount;
@@ -22,8 +17,6 @@ import org.proviso.review.CaseState;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.decide.FollowUpService;
 import org.proviso.review.ends.EndedCaseService;
-import org.proviso.review.news.NewerFileService;
-import org.proviso.review.news.UnconfirmedList;
 import org.proviso.review.queue.CaseCounts;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
@@ -42,10 +35,8 @@ class WaitingWorkList {
     private final FollowUpService followUps;
     private final EndedCaseService ended;
     private final ResearchService research;
-    private final NewerFileService lists;
-    private final RulingService rulings;
+    private final SupervisorWorkList supervisors;
     private final UpcomingDates clocks;
-    private final CanvassService canvass;
 
     WaitingWorkList(
             AccessService access,
@@ -57,10 +48,8 @@ class WaitingWorkList {
             FollowUpService followUps,
             EndedCaseService ended,
             ResearchService research,
-            NewerFileService lists,
-            RulingService rulings,
-            UpcomingDates clocks,
-            CanvassService canvass) {
+            SupervisorWorkList supervisors,
+            UpcomingDates clocks) {
         this.access = access;
         this.keying = keying;
         this.numbers = numbers;
@@ -70,10 +59,8 @@ class WaitingWorkList {
         this.followUps = followUps;
         this.ended = ended;
         this.research = research;
-        this.lists = lists;
-        this.rulings = rulings;
+        this.supervisors = supervisors;
         this.clocks = clocks;
-        this.canvass = canvass;
     }
 
     List<WaitingWork> of(ElectionLine election, CaseCounts tally, LocalDateTime now) {
@@ -98,21 +85,14 @@ class WaitingWorkList {
         if (access.isPermitted(Permission.FOLLOW_UP)) {
             add(lines, contradicted(electionId));
         }
-        if (access.isPermitted(Permission.LOAD_FILES)) {
-            add(lines, listsToConfirm(election));
-        }
-        if (access.isPermitted(Permission.SIGN_RULINGS)) {
-            add(lines, rulings(electionId));
-        }
+        supervisors.toConfirm(election).forEach(line -> add(lines, line));
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             add(lines, toOpen(electionId));
         }
         if (access.isPermitted(Permission.PRINT_CURE_LETTERS)) {
             add(lines, notices(electionId));
         }
-        if (access.isPermitted(Permission.CLOSE_ELECTION)) {
-            add(lines, closing(electionId));
-        }
+        supervisors.closing(electionId).ifPresent(line -> add(lines, line));
         return lines;
     }
 
@@ -183,8 +163,8 @@ class WaitingWorkList {
         List<ResearchService.WaitingRequest> waiting = research.waiting(election.id());
         String since = waiting.stream()
                 .findFirst()
-                .map(oldest -> "oldest from "
-                        + UsDates.near(LocalDateTime.ofInstant(oldest.request().askedAt(), election.zone())))
+                .map(oldest ->
+                        "oldest from " + UsDates.near(LocalDateTime.ofInstant(oldest.askedAt(), election.zone())))
                 .orElse("");
         return new WaitingWork(
                 waiting.size(),
@@ -237,40 +217,6 @@ class WaitingWorkList {
                 null);
     }
 
-    /** A list that changes decided cases stands still until somebody else confirms it: how long it has waited is said. */
-    private WaitingWork listsToConfirm(ElectionLine election) {
-        List<UnconfirmedList> waiting = lists.waiting(election.id());
-        String since = waiting.stream()
-                .map(UnconfirmedList::broughtAt)
-                .min(Comparator.naturalOrder())
-                .map(first -> "waiting since " + UsDates.near(LocalDateTime.ofInstant(first, election.zone())))
-                .orElse("");
-        return new WaitingWork(
-                waiting.size(),
-                "Newer lists to confirm",
-                "they change decided cases; a different person confirms",
-                since,
-                true,
-                "Open Setup",
-                "set-up",
-                null);
-    }
-
-    private WaitingWork rulings(ElectionId electionId) {
-        int number = (int) rulings.acts(electionId).stream()
-                .filter(ruling -> ruling.recorded().isWaiting() && !ruling.byYou())
-                .count();
-        return new WaitingWork(
-                number,
-                "County rulings to put in force",
-                "recorded by another supervisor",
-                "",
-                false,
-                "Open County rulings",
-                "set-up/rulings",
-                null);
-    }
-
     private WaitingWork toOpen(ElectionId electionId) {
         int number = release.waiting(electionId).size();
         return new WaitingWork(
@@ -287,19 +233,6 @@ class WaitingWorkList {
                 due.overdue() > 0,
                 "Open Notices",
                 "notices",
-                null);
-    }
-
-    private WaitingWork closing(ElectionId electionId) {
-        List<ClosingLine> missing = canvass.missing(electionId).missing();
-        return new WaitingWork(
-                missing.size(),
-                missing.size() == 1 ? "Step left before closing" : "Steps left before closing",
-                missing.stream().limit(2).map(ClosingLine::words).collect(Collectors.joining(", ")),
-                "",
-                false,
-                "See what is missing",
-                "canvass/closing",
                 null);
     }
 

@@ -122,7 +122,7 @@ class CaseReturnsTest {
         assertThat(waiting).singleElement().satisfies(request -> {
             assertThat(request.key()).isEqualTo(key);
             assertThat(request.askedBy()).isEqualTo("ada");
-            assertThat(request.request().addressee()).isEqualTo("Depot Street Library");
+            assertThat(request.addressee()).isEqualTo("Depot Street Library");
         });
         as("ben", () -> accepted(research.recordAnswer(key, number, 0, "Hers.")));
         assertThat(as("ben", () -> research.waiting(PRIMARY))).isEmpty();

@@ -1,5 +1,6 @@
 package org.proviso.review.acts;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -93,21 +94,37 @@ public class ResearchService {
                 .record("research_answered", () -> Map.of("found", steps.hidden(key, found), "request", number));
     }
 
-    /** A request without an answer, its envelope, and who asked, by name. */
-    public record WaitingRequest(EnvelopeKey key, ResearchRequest request, String askedBy) {}
+    /** A request without an answer: its envelope, of whom what was asked, when (UTC) and by whom, by name. */
+    public record WaitingRequest(
+            EnvelopeKey key,
+            int number,
+            String addressee,
+            String asked,
+            String askedBy,
+            Instant askedAt,
+            int version) {}
 
     /** Requests of the election that wait for an answer, the oldest first. */
     @Transactional(readOnly = true)
     public List<WaitingRequest> waiting(ElectionId electionId) {
         access.demand(Permission.SEARCH);
         return requests.open(electionId).stream()
-                .map(open -> new WaitingRequest(
-                        open.key(), open.request(), name(open.request().askedBy())))
+                .map(open -> waiting(open.key(), open.request()))
                 .toList();
     }
 
-    private String name(String userName) {
-        return staff.user(new UserName(userName)).map(OfficeUser::fullName).orElse(userName);
+    private WaitingRequest waiting(EnvelopeKey key, ResearchRequest request) {
+        String askedBy = staff.user(new UserName(request.askedBy()))
+                .map(OfficeUser::fullName)
+                .orElse(request.askedBy());
+        return new WaitingRequest(
+                key,
+                request.number(),
+                request.addressee(),
+                request.asked(),
+                askedBy,
+                request.askedAt(),
+                request.version());
     }
 
     private static Optional<Refusal> nobody(String addressee) {

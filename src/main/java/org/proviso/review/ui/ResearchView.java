@@ -57,11 +57,8 @@ class ResearchView extends Composite<Div> {
                 new PlainTable("Research without a result", "Envelope", "Asked of", "Question", "Requested", "");
         waiting.forEach(request -> table.row(List.of(
                 number(request.key().envelopeNo()),
-                new Span(
-                        request.request().addressee().isEmpty()
-                                ? "Not stated"
-                                : request.request().addressee()),
-                new Span(request.request().asked()),
+                new Span(request.addressee().isEmpty() ? "Not stated" : request.addressee()),
+                new Span(request.asked()),
                 new Span(moment(request) + " by " + request.askedBy()),
                 button(request))));
         getContent().add(table);
@@ -75,7 +72,7 @@ class ResearchView extends Composite<Div> {
     }
 
     private String moment(WaitingRequest request) {
-        return UsDates.near(LocalDateTime.ofInstant(request.request().askedAt(), election.zone()));
+        return UsDates.near(LocalDateTime.ofInstant(request.askedAt(), election.zone()));
     }
 
     private static Anchor number(EnvelopeNumber number) {
@@ -97,8 +94,7 @@ class ResearchView extends Composite<Div> {
         found.setMaxLength(4_000);
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Research result", "Record result", () -> record(sheet[0], request, found.getValue()));
-        sheet[0].with("Envelope " + request.key().envelopeNo() + ". Requested: "
-                        + request.request().asked())
+        sheet[0].with("Envelope " + request.key().envelopeNo() + ". Requested: " + request.asked())
                 .with(found)
                 .open();
     }
@@ -106,8 +102,7 @@ class ResearchView extends Composite<Div> {
     private boolean record(ActDialog sheet, WaitingRequest request, String found) {
         ActResult<EnvelopeCase> recorded;
         try {
-            recorded = research.recordAnswer(
-                    request.key(), request.request().number(), request.request().version(), found);
+            recorded = research.recordAnswer(request.key(), request.number(), request.version(), found);
         } catch (OptimisticLockingFailureException e) {
             return sheet.refuse("Not saved. " + e.getMessage());
         }
