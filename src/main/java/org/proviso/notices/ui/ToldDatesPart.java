@@ -48,7 +48,7 @@ final class ToldDatesPart extends Composite<Div> {
         long later = told.stream().filter(ToldDate::isLaterThanTheMeeting).count();
         return later == 0
                 ? "Nobody was told a later date than the meeting."
-                : UsDates.count((int) later, "voter") + (later == 1 ? " was" : " were")
+                : UsDates.count(later, "voter") + (later == 1 ? " was" : " were")
                         + " told a later date than the meeting. Tell them the new date, and log it on the letter's page.";
     }
 }
