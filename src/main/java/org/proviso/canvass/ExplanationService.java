@@ -1,6 +1,7 @@
 package org.proviso.canvass;
 
 import jakarta.validation.Valid;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,11 +69,14 @@ public class ExplanationService {
     @Transactional(readOnly = true)
     public List<Signed> standing(ElectionId electionId) {
         UserName you = access.demand(Permission.READ_FIGURES).userName();
+        Map<UserName, String> names = new HashMap<>();
         return explanations.standing(electionId).stream()
                 .map(explanation -> new Signed(
                         explanation,
-                        name(explanation.writtenBy()),
-                        explanation.signedBy() == null ? null : name(explanation.signedBy()),
+                        names.computeIfAbsent(explanation.writtenBy(), this::name),
+                        explanation.signedBy() == null
+                                ? null
+                                : names.computeIfAbsent(explanation.signedBy(), this::name),
                         explanation.writtenBy().equals(you)))
                 .toList();
     }

@@ -31,6 +31,7 @@ import org.proviso.intake.IntakeService;
 import org.proviso.intake.RecordCure;
 import org.proviso.intake.cure.CureService;
 import org.proviso.journey.Primary;
+import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.notices.told.ToldDate;
 import org.proviso.notices.told.ToldDateService;
 import org.proviso.review.news.DeadlineService;
@@ -124,6 +125,18 @@ class CureUntilTheMeetingTest {
         assertThat(told(office))
                 .extracting(ToldDate::key, ToldDate::isLaterThanTheMeeting)
                 .containsExactly(tuple(FIRST, false));
+        Notice told = office.ask(FIRST, Ask.IDENTIFICATION);
+        as(
+                "jon",
+                () -> accepted(office.primary()
+                        .office()
+                        .the(NoticeSlipService.class)
+                        .takeBackSent(new TakeBackAttempt(
+                                FIRST, told.number(), told.version(), 2, "It was another letter."))));
+        assertThat(told(office))
+                .as("a letter that was never sent told nobody a date")
+                .extracting(ToldDate::key, ToldDate::told)
+                .containsExactly(tuple(FIRST, MEETING));
         assertThat(office.primary()
                         .office()
                         .the(BoardReplay.class)

@@ -1,6 +1,7 @@
 package org.proviso.election.rules;
 
 import jakarta.validation.Valid;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,11 +73,12 @@ public class RulingService {
     @Transactional(readOnly = true)
     public List<NamedRuling> acts(ElectionId electionId) {
         UserName you = access.demand(Permission.READ_FIGURES).userName();
+        Map<UserName, String> names = new HashMap<>();
         return rulings.acts(electionId).stream()
                 .map(recorded -> new NamedRuling(
                         recorded,
-                        name(recorded.recordedBy()),
-                        recorded.inForceBy() == null ? null : name(recorded.inForceBy()),
+                        names.computeIfAbsent(recorded.recordedBy(), this::name),
+                        recorded.inForceBy() == null ? null : names.computeIfAbsent(recorded.inForceBy(), this::name),
                         recorded.recordedBy().equals(you)))
                 .toList();
     }

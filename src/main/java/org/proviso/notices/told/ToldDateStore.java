@@ -28,9 +28,10 @@ class ToldDateStore {
                         from notice n join notice_attempt a on a.election_id = n.election_id
                             and a.envelope_no = n.envelope_no and a.notice_no = n.notice_no
                         where n.election_id = ? and n.ask is not null and a.told_until is not null
+                            and a.taken_back_at is null
                             and a.attempt_no = (select max(b.attempt_no) from notice_attempt b
                                 where b.election_id = n.election_id and b.envelope_no = n.envelope_no
-                                    and b.notice_no = n.notice_no)
+                                    and b.notice_no = n.notice_no and b.taken_back_at is null)
                         order by n.envelope_no, n.notice_no""").param(electionId).query(Told.class).list();
     }
 }

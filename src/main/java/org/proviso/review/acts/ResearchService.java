@@ -1,6 +1,7 @@
 package org.proviso.review.acts;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,15 +109,20 @@ public class ResearchService {
     @Transactional(readOnly = true)
     public List<WaitingRequest> waiting(ElectionId electionId) {
         access.demand(Permission.SEARCH);
+        Map<String, String> names = new HashMap<>();
         return requests.open(electionId).stream()
-                .map(open -> waiting(open.key(), open.request()))
+                .map(open -> waiting(
+                        open.key(),
+                        open.request(),
+                        names.computeIfAbsent(open.request().askedBy(), this::nameOf)))
                 .toList();
     }
 
-    private WaitingRequest waiting(EnvelopeKey key, ResearchRequest request) {
-        String askedBy = staff.user(new UserName(request.askedBy()))
-                .map(OfficeUser::fullName)
-                .orElse(request.askedBy());
+    private String nameOf(String askedBy) {
+        return staff.user(new UserName(askedBy)).map(OfficeUser::fullName).orElse(askedBy);
+    }
+
+    private static WaitingRequest waiting(EnvelopeKey key, ResearchRequest request, String askedBy) {
         return new WaitingRequest(
                 key,
                 request.number(),
