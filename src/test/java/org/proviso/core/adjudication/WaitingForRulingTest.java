@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDateTime;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.RegistrationChannel;
+import org.proviso.core.RollStatus;
 import org.proviso.core.YesNo;
+import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.rules.Basis;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Reason;
@@ -57,5 +60,15 @@ class WaitingForRulingTest {
                 small.pack.pack().values().get(Rules.REGISTER_IN_PERSON).get(0).value();
         small.pack.with(StateRules.REGISTER_AGENCY, inPerson, Basis.MEMORY);
         assertThat(toRuleOn()).containsExactlyInAnyOrder(Rules.REGISTER_IN_PERSON, StateRules.REGISTER_AGENCY);
+    }
+
+    /** Its registration is known: whether it is accepted is for a person to say, and no deadline bears on it. */
+    @Test
+    void a_question_whose_facts_are_known_waits_for_no_rule_behind_them() {
+        small.voter.status = RollStatus.PENDING;
+        small.voter.channel = RegistrationChannel.SAME_DAY;
+        small.pack.word(Rules.SAME_DAY, "counts_when_accepted").fromMemory(Rules.REGISTER_IN_PERSON);
+        assertThat(small.settledWord(Fact.REGISTRATION)).isEqualTo("same_day_pending");
+        assertThat(toRuleOn()).isEmpty();
     }
 }

@@ -12,11 +12,18 @@ import org.proviso.core.CountyRuling;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.calendar.ClosedDayRule;
+import org.proviso.core.calendar.DeadlineAnchor;
+import org.proviso.core.calendar.DeadlineOffset;
+import org.proviso.core.calendar.DeadlineRule;
+import org.proviso.core.calendar.TimeOfDay;
+import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.ChangedPack;
 import org.proviso.core.rules.Consequence;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
+import org.proviso.core.rules.RuleValue;
 import org.proviso.core.rules.Rules;
 
 class WhatIfTest {
@@ -55,6 +62,32 @@ class WhatIfTest {
                 .contains("(the ballot is rejected)")
                 .contains(", under ")
                 .endsWith("(Made for a test (2026)).");
+    }
+
+    @Test
+    void a_longer_time_to_cure_is_told_although_no_answer_changes() {
+        small.envelope.idShown = YesNo.NO;
+        RuleValue tenDays = new RuleValue.Dated(new DeadlineRule(
+                DeadlineAnchor.ELECTION_DAY,
+                new DeadlineOffset.Days(10),
+                TimeOfDay.CLOSE_OF_BUSINESS,
+                ClosedDayRule.NEXT_OPEN_DAY));
+        WhatIf whatIf =
+                under(pack -> pack.with(Rule.cure(Ask.IDENTIFICATION), tenDays)).orElseThrow();
+        assertThat(whatIf.after()).isEqualTo(whatIf.before());
+        assertThat(whatIf.because()).containsExactly("The voter's time to cure changes.");
+    }
+
+    @Test
+    void a_rule_that_is_only_remembered_opens_a_question_that_was_answered() {
+        small.voter.registered = LocalDate.of(2026, 10, 20);
+        WhatIf whatIf = under(pack -> pack.fromMemory(Rule.consequence(Reason.REGISTERED_LATE)))
+                .orElseThrow();
+        assertThat(whatIf.before()).isEqualTo(Recommendation.REJECT);
+        assertThat(whatIf.after()).isEqualTo(Recommendation.RESEARCH);
+        assertThat(whatIf.outlookAfter()).isEqualTo(Recommendation.REJECT);
+        assertThat(whatIf.because())
+                .containsExactly("An open question is now answered, or an answered one is now open.");
     }
 
     @Test
