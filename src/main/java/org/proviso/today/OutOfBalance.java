@@ -3,11 +3,14 @@ package org.proviso.today;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.proviso.canvass.BalanceResult;
 import org.proviso.canvass.BalanceRule;
 import org.proviso.canvass.CanvassService;
 import org.proviso.canvass.Figure;
 import org.proviso.core.ElectionId;
+import org.proviso.core.Transmittal;
+import org.proviso.intake.IntakeService;
 import org.springframework.stereotype.Component;
 
 /** Returns that are out of balance: differences to resolve before the canvass. */
@@ -22,9 +25,11 @@ class OutOfBalance {
             BalanceRule.NOTHING_LOOSE);
 
     private final CanvassService canvass;
+    private final IntakeService intake;
 
-    OutOfBalance(CanvassService canvass) {
+    OutOfBalance(CanvassService canvass, IntakeService intake) {
         this.canvass = canvass;
+        this.intake = intake;
     }
 
     /** A sentence for each difference of a voting location, and the locations whose return is not here. */
@@ -34,6 +39,9 @@ class OutOfBalance {
         List<BalanceResult> ofLocations = canvass.balances(electionId, ARRIVALS).stream()
                 .filter(balance -> !balance.where().isCounty())
                 .toList();
+        Set<String> returned = intake.transmittals(electionId).stream()
+                .map(Transmittal::votingLocation)
+                .collect(Collectors.toSet());
         return new Found(
                 ofLocations.stream()
                         .filter(balance -> balance instanceof BalanceResult.Differs)
@@ -42,7 +50,8 @@ class OutOfBalance {
                         .toList(),
                 ofLocations.stream()
                         .filter(OutOfBalance::hasNoReturn)
-                        .map(BalanceResult::place)
+                        .map(balance -> balance.where().name())
+                        .filter(place -> !returned.contains(place))
                         .distinct()
                         .toList());
     }

@@ -17,6 +17,7 @@ import org.proviso.canvass.BalanceRule;
 @Tag("section")
 final class BalancesPart extends HtmlContainer {
 
+    private final List<BalanceResult> open;
     private final FigureSheet noting;
     private final ExplanationSheet explaining;
     private final TotalDetailPart.Reader details;
@@ -29,6 +30,7 @@ final class BalancesPart extends HtmlContainer {
         this.details = details;
         this.noting = noting;
         this.explaining = explaining;
+        this.open = balances.stream().filter(balance -> !balance.isSettled()).toList();
         add(new H2("Out of balance"));
         List<BalanceResult> pending =
                 balances.stream().filter(BalancesPart::isLeftUndecided).toList();
@@ -70,11 +72,22 @@ final class BalancesPart extends HtmlContainer {
         }
     }
 
+    /** The county's total is explained where its locations' are. */
+    private boolean isExplainedInItsLocations(BalanceResult balance) {
+        return balance.where().isCounty()
+                && open.stream()
+                        .anyMatch(other -> !other.where().isCounty()
+                                && other.identity() == balance.identity()
+                                && other.where().hours() == balance.where().hours());
+    }
+
     private Component line(BalanceResult balance) {
         Paragraph line = new Paragraph(new Span(balance.words() + " "));
         if (!balance.isSettled()) {
             noting.link(balance).ifPresent(line::add);
-            explaining.button(balance).ifPresent(line::add);
+            if (!isExplainedInItsLocations(balance)) {
+                explaining.button(balance).ifPresent(line::add);
+            }
         }
         line.addClassName(balance instanceof BalanceResult.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");
         Div all = new Div(line);

@@ -77,7 +77,7 @@ final class ExplanationSheet {
         text.addClassName("small");
         if (mayAct && !elsewhere) {
             if (!line.explanation().isSigned() && !line.byYou()) {
-                text.add(new ActButton("Sign explanation").quiet().does(() -> sign(line)));
+                text.add(new ActButton("Sign explanation").quiet().does(() -> sign(line)), new Span(" "));
             }
             text.add(new ActButton("Take back explanation").quiet().does(() -> takeBack(line)));
         }

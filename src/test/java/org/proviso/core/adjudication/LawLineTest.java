@@ -36,7 +36,8 @@ class LawLineTest {
         compared(SignatureComparisonFact.AGREES);
         assertThat(lines())
                 .extracting(LawLine::summary)
-                .containsExactly("yes", "linked by a reviewer", "yes", "no", "yes", "shown", "agrees", "nothing known");
+                .containsExactly(
+                        "yes", "linked by a reviewer", "yes", "not voted", "yes", "shown", "agrees", "nothing known");
         assertThat(lines()).allSatisfy(line -> {
             assertThat(line.standing()).isEqualTo(Status.CLEAR);
             assertThat(line.unfolded()).isEmpty();
@@ -46,10 +47,18 @@ class LawLineTest {
     @Test
     void the_only_thing_to_say_under_a_heading_is_said() {
         small.records.mailBallots.add(mail(MailBallot.State.VOID));
-        assertThat(line(QuestionHeading.ALREADY_VOTED).summary()).isEqualTo("no");
+        assertThat(line(QuestionHeading.ALREADY_VOTED).summary()).isEqualTo("not voted");
         small.envelope.signed = Envelope.VoterSignature.NO;
         assertThat(line(QuestionHeading.SIGNATURE).summary()).isEqualTo("not asked");
         assertThat(line(QuestionHeading.SIGNATURE).standing()).isEqualTo(Status.CLEAR);
+    }
+
+    @Test
+    void already_voted_says_what_is_known_and_no_answer_means_two_things() {
+        small.records.mailBallots.add(mail(MailBallot.State.ACCEPTED));
+        LawLine line = line(QuestionHeading.ALREADY_VOTED);
+        assertThat(line.standing()).isEqualTo(Status.DEFECT);
+        assertThat(line.summary()).isEqualTo("voted: the voter's mail ballot was accepted");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.proviso.core.adjudication.explain;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.proviso.core.adjudication.CaseReport;
@@ -85,11 +86,26 @@ public record LawLine(
         if (unfolded.isEmpty()) {
             return shortest(answered);
         }
+        Optional<String> voted = voted(unfolded);
+        if (voted.isPresent()) {
+            return voted.get();
+        }
         boolean anyDefect =
                 unfolded.stream().anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Defect);
         boolean anyOpen =
                 unfolded.stream().anyMatch(answeredQuestion -> answeredQuestion.answer() instanceof Answer.Open);
         return anyDefect ? (anyOpen ? "defect, and some questions are open" : "defect") : "open";
+    }
+
+    /** "Already voted?" says what is known, so that nobody has to tell two meanings of a word apart by its color. */
+    private static Optional<String> voted(List<AnsweredQuestion> unfolded) {
+        return unfolded.stream()
+                .filter(answeredQuestion -> answeredQuestion.question().heading() == QuestionHeading.ALREADY_VOTED)
+                .map(AnsweredQuestion::answer)
+                .filter(Answer.Defect.class::isInstance)
+                .map(Answer.Defect.class::cast)
+                .findFirst()
+                .map(defect -> "voted: " + lower(defect.reason().words()));
     }
 
     /** Of several clear answers the one that says most. */
@@ -104,13 +120,15 @@ public record LawLine(
         if (answered.get(0).question().heading() == QuestionHeading.ENVELOPE) {
             return "yes";
         }
+        if (answered.get(0).question().heading() == QuestionHeading.ALREADY_VOTED) {
+            return words.isEmpty() ? "not asked" : "not voted";
+        }
         words.removeIf(answer -> words.size() > 1 && answer.equals("Yes"));
         return words.isEmpty() ? "not asked" : words.size() == 1 ? lower(words.get(0)) : several(answered, words);
     }
 
     private static String several(List<AnsweredQuestion> answered, List<String> words) {
         return switch (answered.get(0).question().heading()) {
-            case ALREADY_VOTED -> "no";
             case ANYTHING_ELSE -> "nothing known";
             default -> lower(words.get(0));
         };
