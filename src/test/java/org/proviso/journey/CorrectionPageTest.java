@@ -40,6 +40,7 @@ class CorrectionPageTest {
     void wrong_fields_are_corrected_with_a_reason() {
         EnvelopeKey key = PagesOffice.key("P-1019");
         pages.on("intake/correct/P-1019", "jon", () -> {
+            assertThat(said()).as("nothing in it was unlikely").doesNotContain("Kept as");
             type("place", "Nowhere Hall");
             type("date_of_birth", "3/12/1984");
             choose("extended", "yes");

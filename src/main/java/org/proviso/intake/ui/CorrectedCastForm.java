@@ -79,7 +79,7 @@ final class CorrectedCastForm extends Div {
         Span label = new Span("Reasons issued");
         label.addClassName("label");
         Span row = new Span();
-        row.addClassName("entry");
+        row.addClassNames("entry", "many");
         reasons.values().forEach(row::add);
         Div group = new Div(label, row);
         group.addClassName("typed");

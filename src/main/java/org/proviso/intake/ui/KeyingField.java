@@ -110,7 +110,8 @@ final class KeyingField {
         String text = boxes.getOrDefault(box.code(), "");
         field.text(box.isDate() ? TypedDates.day(text).map(UsDates::digits).orElse(text) : text);
         state.setValue(boxes.getOrDefault(box.code() + KeyingFormReader.STATE, FieldState.KEYED.code()));
-        if (boxes.containsKey(box.code() + KeyingFormReader.KEPT)) {
+        boolean isAsked = !KeyingFormReader.question(box, field.text()).isEmpty();
+        if (isAsked && boxes.containsKey(box.code() + KeyingFormReader.KEPT)) {
             field.mark(AS_TYPED);
         }
     }

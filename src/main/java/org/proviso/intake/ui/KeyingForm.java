@@ -43,9 +43,12 @@ final class KeyingForm extends Div {
 
     /** An unsigned envelope is another case than one whose signature nobody looked for. */
     private boolean askSigned() {
-        boolean open = signature().code().equals("unknown");
-        signature().question(open ? "Did the voter sign? Keep \"not stated\" only if it cannot be told." : "", changed);
+        signature().question(isSignatureAsked() ? "Did the voter sign? Keep \"not stated\" only if it cannot be told." : "", changed);
         return signature().isAsking();
+    }
+
+    private boolean isSignatureAsked() {
+        return signature().code().equals("unknown");
     }
 
     private Div voter() {
@@ -91,7 +94,7 @@ final class KeyingForm extends Div {
         typed.values().forEach(box -> box.from(boxes));
         chosen.forEach((choice, field) -> field.code(boxes.getOrDefault(
                 choice.code(), choice.choices().keySet().iterator().next())));
-        if (boxes.containsKey(KeyingChoice.VOTER_SIGNED.code() + KeyingFormReader.KEPT)) {
+        if (isSignatureAsked() && boxes.containsKey(KeyingChoice.VOTER_SIGNED.code() + KeyingFormReader.KEPT)) {
             signature().keep();
         }
         statements.from(boxes);
