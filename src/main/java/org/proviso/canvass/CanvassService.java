@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
 import org.proviso.access.Permission;
@@ -83,6 +84,22 @@ public class CanvassService {
             ElectionId electionId, List<CanvassFigures> accounts, Collection<BalanceRule> asked) {
         access.demand(Permission.READ_FIGURES);
         return balanced(electionId, accounts, asked);
+    }
+
+    /** Voting locations that sent no return, of those whose totals are given: nobody knows how many envelopes they sent back. */
+    @Transactional(readOnly = true)
+    public List<String> withoutReturn(ElectionId electionId, List<BalanceResult> balances) {
+        access.demand(Permission.READ_FIGURES);
+        Set<String> returned = closing.withReturn(electionId);
+        return balances.stream()
+                .filter(balance -> balance instanceof BalanceResult.CannotBeChecked unchecked
+                        && unchecked.missing().contains(Figure.SENT_BACK))
+                .map(BalanceResult::where)
+                .filter(where -> !where.isCounty() && !where.isOffice())
+                .map(CanvassPlace::name)
+                .filter(place -> !returned.contains(place))
+                .distinct()
+                .toList();
     }
 
     /** Notes a number that only a person can tell; the newest note of a figure holds. */

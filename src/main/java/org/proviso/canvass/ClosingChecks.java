@@ -111,12 +111,17 @@ class ClosingChecks {
         others.beforeDeciding(electionId).map(Refusal::words).ifPresent(work::beforeDeciding);
         opening(work, electionId, election, all);
         work.explanations(explanations.standing(electionId));
-        work.figures(intake.transmittals(electionId).stream()
-                .map(Transmittal::votingLocation)
-                .collect(Collectors.toSet()));
+        work.figures(withReturn(electionId));
         work.contradicted(contradicted(electionId));
         work.totals();
         return new ClosingReport(open, work.lines(), besides(electionId, election, all));
+    }
+
+    /** Voting locations of which a return is here. */
+    Set<String> withReturn(ElectionId electionId) {
+        return intake.transmittals(electionId).stream()
+                .map(Transmittal::votingLocation)
+                .collect(Collectors.toSet());
     }
 
     private void undecided(ClosingWork work, ElectionId electionId, Election election, List<EnvelopeCase> all) {

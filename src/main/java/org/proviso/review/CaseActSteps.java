@@ -13,6 +13,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.proviso.access.OfficeUser;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.Election;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
@@ -20,6 +21,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.chain.Salt;
+import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.RuleChecks;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
@@ -104,6 +106,19 @@ public class CaseActSteps {
                         Why.HELD_BY_COURT,
                         "The " + order.court() + " ordered how " + key.envelopeNo()
                                 + " is settled: it is opened again only when that order is set aside."));
+    }
+
+    /** Nobody proposes against a court's order that binds: a supervisor enters it on the case instead. */
+    public Optional<Refusal> againstOrder(EnvelopeKey key, DecisionOutcome as) {
+        return election(key.electionId()).orders().stream()
+                .filter(order -> order.settles(key.envelopeNo()))
+                .filter(order -> (order.kind() == CourtOrder.Kind.COUNT) != (as != DecisionOutcome.REJECT))
+                .findFirst()
+                .map(order -> Refusal.of(
+                        Why.HELD_BY_COURT,
+                        "The " + order.court() + " ordered to " + order.kind().code() + " " + key.envelopeNo()
+                                + ". While the order binds nobody proposes against it: a supervisor enters it on the"
+                                + " case."));
     }
 
     /**

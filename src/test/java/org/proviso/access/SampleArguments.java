@@ -86,6 +86,9 @@ record SampleArguments(EnvelopeKey key) {
         if (type.isRecord()) {
             return record(type);
         }
+        if (type.isSealed()) {
+            return one(type.getPermittedSubclasses()[0]);
+        }
         throw new IllegalStateException("no value for a parameter of " + type);
     }
 

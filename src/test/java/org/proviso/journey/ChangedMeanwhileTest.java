@@ -55,9 +55,10 @@ class ChangedMeanwhileTest {
     @Test
     void a_sheet_over_a_case() {
         EnvelopeKey key = PagesOffice.linked("P-1003");
-        String asked = "What to find out, and from whom";
+        String asked = "What to find out";
         pages.on("review/case/P-1003", "ada", () -> {
             press("Request research");
+            fill("Whom you ask", "Depot Street Library");
             fill(asked, "Ask the clerk which license she saw.");
             PagesOffice.done(
                     "ada",
@@ -71,6 +72,7 @@ class ChangedMeanwhileTest {
             press("Load the new version");
             assertThat(said()).doesNotContain(ChangedMeanwhile.WORDS);
             press("Request research");
+            fill("Whom you ask", "Depot Street Library");
             fill(asked, "Ask the clerk which license she saw.");
             press("Request research");
         });

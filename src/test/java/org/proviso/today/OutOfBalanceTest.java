@@ -7,7 +7,6 @@ import org.proviso.canvass.CanvassService;
 import org.proviso.core.ElectionId;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
-import org.proviso.intake.IntakeService;
 import org.proviso.journey.Primary;
 
 /** The start page names the voting locations whose return is not here, and no others. */
@@ -16,7 +15,7 @@ class OutOfBalanceTest {
     private static final ElectionId PRIMARY = new ElectionId(Primary.ID);
 
     private static OutOfBalance.Found found(TestOffice office) {
-        OutOfBalance sums = new OutOfBalance(office.the(CanvassService.class), office.the(IntakeService.class));
+        OutOfBalance sums = new OutOfBalance(office.the(CanvassService.class));
         return as("carl", () -> sums.of(PRIMARY));
     }
 

@@ -43,7 +43,10 @@ final class KeyingForm extends Div {
 
     /** An unsigned envelope is another case than one whose signature nobody looked for. */
     private boolean askSigned() {
-        signature().question(isSignatureAsked() ? "Did the voter sign? Keep \"not stated\" only if it cannot be told." : "", changed);
+        signature()
+                .question(
+                        isSignatureAsked() ? "Did the voter sign? Keep \"not stated\" only if it cannot be told." : "",
+                        changed);
         return signature().isAsking();
     }
 

@@ -79,7 +79,8 @@ public class ProposalService {
         Optional<CountAgainstRules> against =
                 CountAgainstRules.of(command.as(), Set.of(), assessed.report().settled());
         AtomicInteger number = new AtomicInteger();
-        return act.refuseAll(() -> illegal(command, assessed.report().settled(), against))
+        return act.refuse(() -> steps.againstOrder(key, command.as()))
+                .refuseAll(() -> illegal(command, assessed.report().settled(), against))
                 .save(seen -> {
                     number.set(assessments.write(key, assessed));
                     proposals.insert(command, number.get(), act.user().userName());
@@ -128,6 +129,9 @@ public class ProposalService {
                         "No outcome is proposed: confirm the end that is proposed, or send it back."))
                 .refuse(() -> Refusal.when(
                         !agrees && note.isBlank(), Why.NO_REASON, "Write a note to send the proposal back."))
+                .refuse(() -> agrees
+                        ? standing.flatMap(proposal -> steps.againstOrder(key, proposal.as()))
+                        : Optional.empty())
                 .notBy(() -> standing.stream().map(Proposal::proposedBy).toList())
                 .save(seen -> {
                     Proposal read = standing.orElseThrow();

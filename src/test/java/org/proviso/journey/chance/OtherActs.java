@@ -126,10 +126,14 @@ final class OtherActs {
                 order.order().envelopeNos().stream().sorted().toList();
         EnvelopeCase found =
                 named.isEmpty() ? pick(random, office.cases()) : office.now(ChanceOffice.key(pick(random, named)));
-        Attempt.Version version = seen(random, found.version());
+        return Optional.of(
+                settled(somebody(random, Permission.RECORD_ORDERS), found, seen(random, found.version()), order));
+    }
+
+    Attempt<?> settled(String who, EnvelopeCase found, Attempt.Version version, RecordedCourtOrder order) {
         Figure before = new BoardActs(office).ends().get(found.key().envelopeNo());
-        return Optional.of(Attempt.of(
-                        somebody(random, Permission.RECORD_ORDERS),
+        return Attempt.of(
+                        who,
                         Permission.RECORD_ORDERS,
                         "settles " + found.key().envelopeNo() + " as order " + order.orderNo() + " says",
                         () -> office.the(CourtOrderSettlementService.class)
@@ -137,7 +141,14 @@ final class OtherActs {
                 .with(version)
                 .ofTwoPeople()
                 .then(now -> office.figures()
-                        .settled(before, now.countedPerson() == null ? Figure.REJECTED : Figure.COUNTED)));
+                        .settled(before, now.countedPerson() == null ? Figure.REJECTED : Figure.COUNTED));
+    }
+
+    /** The order that says how a case is settled, while it binds. */
+    Optional<RecordedCourtOrder> binding(EnvelopeCase found) {
+        return orders().stream()
+                .filter(order -> order.order().settles(found.key().envelopeNo()))
+                .findFirst();
     }
 
     private List<DueNotice> due() {

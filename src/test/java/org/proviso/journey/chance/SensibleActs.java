@@ -14,7 +14,9 @@ import org.proviso.board.MotionKind;
 import org.proviso.board.agenda.AgendaLine;
 import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.MotionService;
+import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.facts.ChallengeFact;
@@ -27,6 +29,7 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
+import org.proviso.election.RecordedCourtOrder;
 import org.proviso.journey.Truth;
 import org.proviso.journey.chance.Attempt.Version;
 import org.proviso.release.Batch;
@@ -90,6 +93,10 @@ final class SensibleActs {
     }
 
     private Attempt<?> finish(String who, EnvelopeCase found, Recommendation says, boolean atLast) {
+        Optional<RecordedCourtOrder> order = acts.other.binding(found);
+        if (order.isPresent()) {
+            return asOrdered(found, order.get(), atLast);
+        }
         if (says == Recommendation.SENT_ON) {
             return acts.review.ended(who, found, seen(found), true);
         }
@@ -103,6 +110,18 @@ final class SensibleActs {
                     recommended.isPresent() ? "" : "Nothing more came.");
         }
         return acts.review.givenBack(who, found, seen(found));
+    }
+
+    /** Another supervisor enters the order; one that cannot be obeyed is set aside by the court in the end. */
+    private Attempt<?> asOrdered(EnvelopeCase found, RecordedCourtOrder order, boolean atLast) {
+        List<String> others = ChanceOffice.permitted(Permission.RECORD_ORDERS).stream()
+                .filter(name -> !order.recordedBy().contains(new UserName(name)))
+                .toList();
+        if (atLast || others.isEmpty()) {
+            return acts.other.changed(
+                    "carl", order, new Attempt.Version(order.version(), false), CourtOrder.Status.SET_ASIDE);
+        }
+        return acts.other.settled(others.get(0), found, seen(found), order);
     }
 
     private Optional<Attempt<?>> identify(String who, EnvelopeCase found) {
