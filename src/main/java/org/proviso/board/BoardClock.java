@@ -31,7 +31,7 @@ public class BoardClock {
     }
 
     /** Why nothing can be done in an election that is closed. */
-    Optional<Refusal> closed(ElectionId electionId) {
+    public Optional<Refusal> closed(ElectionId electionId) {
         return elections.closed(electionId);
     }
 

@@ -13,6 +13,8 @@ import com.vaadin.flow.component.datetimepicker.DateTimePicker;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.proviso.access.Role;
+import org.proviso.access.Staff;
 import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
@@ -24,11 +26,12 @@ import org.proviso.board.record.SessionDetails.RecusedMember;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
+import org.proviso.core.deciding.Vote;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.ProposalService;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What a member of the board enters: CallSessionSheet, MoveSessionSheet, MotionSheet, ReasonSheet. */
+/** What a member of the board enters: CallSessionSheet, MoveSessionSheet, MotionSheet, ReasonSheet, RecordVoteSheet. */
 @OnPages
 class BoardSheetsTest {
 
@@ -102,6 +105,38 @@ class BoardSheetsTest {
             press("Send back");
         });
         assertThat(PagesOffice.state(key)).isEqualTo(CaseState.OPEN);
+    }
+
+    @Test
+    void a_vote_said_aloud_is_recorded_by_another_member_and_confirmed_by_the_one_who_said_it() {
+        // members whom no other test of this server seats in a session
+        for (String member : List.of("leo", "mia")) {
+            Staff.hire(PagesOffice.primary().office().services(), member, Role.DECIDER);
+        }
+        EnvelopeKey key = PagesOffice.worked("P-1012");
+        SessionKey session = sitting(key, "leo");
+        PagesOffice.done("leo", () -> PagesOffice.the(BoardService.class).recordArrival(session, new UserName("mia")));
+        pages.on("board/session/" + session.sessionNo(), "leo", () -> {
+            press("Pull out P-1012");
+            press("Move P-1012");
+            press("Make motion");
+            press("Open the vote");
+            press("Yes");
+            press("Record a member's vote");
+            press("Record vote");
+            assertThat(said()).contains("Choose the member and the vote.");
+            fill("Vote, as the member says it", Vote.YES);
+            press("Record vote");
+            assertThat(said()).contains("All votes are in.");
+            press("Close the vote");
+            press("Close the vote");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.DECIDED);
+        pages.on("board/session/" + session.sessionNo(), "mia", () -> {
+            assertThat(said()).contains("Votes recorded for you", "recorded by leo");
+            press("Confirm vote");
+            assertThat(said()).doesNotContain("Votes recorded for you");
+        });
     }
 
     @Test

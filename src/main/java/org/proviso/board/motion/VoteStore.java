@@ -30,6 +30,13 @@ public class VoteStore {
                 .list();
     }
 
+    /** The member says whether a vote that another noted is theirs. */
+    void confirm(MotionKey key, UserName member, boolean theirs, OffsetDateTime at) {
+        jdbc.sql("update vote set confirmed = ?, confirmed_at = ?" + OF_MEMBER)
+                .params(theirs, at, key.session().electionId(), key.session().sessionNo(), key.motionNo(), member)
+                .update();
+    }
+
     void note(MotionKey key, UserName member, Vote vote, UserName notedBy, OffsetDateTime at) {
         takeBack(key, member);
         jdbc.sql("""

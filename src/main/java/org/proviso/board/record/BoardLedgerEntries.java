@@ -36,6 +36,8 @@ final class BoardLedgerEntries {
             }
             case "member_arrived" -> count(name + " arrivals");
             case "member_recused" -> count("session-" + payload.get("session") + " recusals");
+            case "vote_confirmed" -> said.put(name + " confirmed by " + payload.get("member"), "yes");
+            case "vote_disputed" -> said.put(name + " confirmed by " + payload.get("member"), "no");
             case "motion_moved" -> moved(name, entry);
             case "motion_seconded" -> said.put(name + " seconded by", entry.actor());
             case "motion_put" -> said.put(name + " put", "yes");

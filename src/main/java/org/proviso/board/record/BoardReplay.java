@@ -110,6 +110,11 @@ public class BoardReplay {
             there.put(
                     name + " vote of " + pseudonyms.pseudonym(vote.userName()),
                     vote.vote().code());
+            if (vote.confirmed() != null) {
+                there.put(
+                        name + " confirmed by " + pseudonyms.pseudonym(vote.userName()),
+                        vote.confirmed() ? "yes" : "no");
+            }
         }
     }
 

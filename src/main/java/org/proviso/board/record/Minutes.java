@@ -65,6 +65,13 @@ public record Minutes(
             String result,
             @Nullable LocalDateTime endedAt) {}
 
-    /** One member's vote. */
-    public record VoteEntry(String name, Vote vote) {}
+    /**
+     * One member's vote. {@code recordedBy} is another member who recorded it, by name (empty: the member did), and {@code
+     * confirmed} whether the member says that it is theirs (null while they said nothing).
+     */
+    public record VoteEntry(
+            String name,
+            Vote vote,
+            String recordedBy,
+            @Nullable Boolean confirmed) {}
 }

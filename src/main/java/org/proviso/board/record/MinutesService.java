@@ -138,7 +138,11 @@ public class MinutesService {
                 name(motion.movedBy()),
                 motion.secondedBy() == null ? "" : name(motion.secondedBy()),
                 votes.all(motion.key()).stream()
-                        .map(vote -> new Minutes.VoteEntry(name(vote.userName()), vote.vote()))
+                        .map(vote -> new Minutes.VoteEntry(
+                                name(vote.userName()),
+                                vote.vote(),
+                                vote.isByAnother() ? name(new UserName(vote.notedBy())) : "",
+                                vote.confirmed()))
                         .toList(),
                 motion.words() == null ? "" : motion.words(),
                 local(motion.endedAt(), zone));

@@ -6,6 +6,7 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.agenda.ReadyService;
 import org.proviso.board.motion.MotionService;
 import org.proviso.board.motion.OfficialService;
+import org.proviso.board.motion.VoteConfirmationService;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.review.decide.DecidedCaseService;
@@ -19,6 +20,7 @@ record BoardServices(
         BoardService sessions,
         AgendaService agendas,
         MotionService motions,
+        VoteConfirmationService confirmations,
         SessionDetailsService meetings,
         ReadyService ready,
         OfficialService officials,

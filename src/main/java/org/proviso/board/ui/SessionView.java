@@ -41,6 +41,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
     private final transient BoardActRunner steps;
     private final ElectionId election;
     private final FloorPart floor;
+    private final ConfirmVotesPart confirmations;
     private final AttendancePart presence;
     private final AgendaPart agenda;
     private final Div head = new Div();
@@ -55,9 +56,10 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         this.steps = new BoardActRunner(this::acted);
         UserName reader = room.access().signedIn().userName();
         floor = new FloorPart(room, reader.value(), steps);
+        confirmations = new ConfirmVotesPart(room, steps);
         presence = new AttendancePart(room, reader, steps);
         agenda = new AgendaPart(room, reader.value(), steps);
-        Div main = new Div(floor, agenda);
+        Div main = new Div(floor, confirmations, agenda);
         main.addClassName("meeting-main");
         Div both = new Div(main, presence);
         both.addClassName("meeting");
@@ -113,6 +115,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         mark = room.meetings().mark(session);
         SessionDetails now = room.meetings().details(session);
         shown = now;
+        confirmations.show(session);
         if (now.equals(before)) {
             return;
         }

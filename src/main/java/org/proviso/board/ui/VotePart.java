@@ -15,7 +15,10 @@ import org.proviso.core.deciding.Vote;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
 
-/** The vote on a motion: one's own vote, who has voted, and closing the vote. No one votes for someone else here. */
+/**
+ * The vote on a motion: one's own vote, who has voted, and closing the vote. For a member without a device another records
+ * the vote, which the member confirms on the minutes.
+ */
 final class VotePart {
 
     private static final String STAYS =
@@ -47,6 +50,14 @@ final class VotePart {
             Div acts = FloorPart.acts(FloorPart.withdraw(room, floor.motion(), steps));
             if (floor.missing().isEmpty()) {
                 acts.addComponentAsFirst(close(floor));
+            }
+            List<SessionDetails.Member> others = floor.missing().stream()
+                    .filter(member -> !member.userName().equals(new UserName(reader)))
+                    .toList();
+            if (!others.isEmpty()) {
+                acts.add(new ActButton("Record a member's vote\u2026")
+                        .does(() ->
+                                new RecordVoteSheet(room, steps, floor.motion().key(), others).open()));
             }
             part.add(acts);
         }

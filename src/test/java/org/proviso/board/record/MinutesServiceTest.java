@@ -73,9 +73,9 @@ class MinutesServiceTest {
                 .returns("The motion to count was tied, 1 to 1: count.", Minutes.MotionEntry::result)
                 .returns(
                         List.of(
-                                new Minutes.VoteEntry("eve", Vote.YES),
-                                new Minutes.VoteEntry("fay", Vote.NO),
-                                new Minutes.VoteEntry("gil", Vote.RECUSED)),
+                                new Minutes.VoteEntry("eve", Vote.YES, "", null),
+                                new Minutes.VoteEntry("fay", Vote.NO, "eve", null),
+                                new Minutes.VoteEntry("gil", Vote.RECUSED, "", null)),
                         Minutes.MotionEntry::votes);
         assertThat(minutes.motions().get(1).because()).isEqualTo("The voter comes tomorrow.");
     }
