@@ -405,7 +405,8 @@ final class ClosingRobot {
         for (Figure figure : List.of(Figure.SUPPLIED, Figure.ISSUED, Figure.SENT_BACK)) {
             note(place, figure, received);
         }
-        for (Figure figure : List.of(Figure.SPOILED, Figure.UNUSED, Figure.MISSING, Figure.UNACCOUNTED)) {
+        for (Figure figure :
+                List.of(Figure.SPOILED, Figure.UNUSED, Figure.MISSING, Figure.UNACCOUNTED, Figure.SCANNED_IN_ERROR)) {
             note(place, figure, 0);
         }
     }
