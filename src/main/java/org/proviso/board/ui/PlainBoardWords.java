@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKind;
+import org.proviso.board.record.Minutes;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.ui.UsDates;
@@ -69,5 +70,17 @@ public final class PlainBoardWords {
 
     private static String capital(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** Who recorded a vote for a member without a device, and what that member says of it; nothing of an own vote. */
+    public String recorded(Minutes.VoteEntry vote) {
+        if (vote.recordedBy().isEmpty()) {
+            return "";
+        }
+        Boolean confirmed = vote.confirmed();
+        String said = confirmed == null
+                ? "to be confirmed by the member: ____________"
+                : confirmed ? "confirmed by the member" : "the member says that this was not their vote";
+        return " (recorded by " + vote.recordedBy() + "; " + said + ")";
     }
 }
