@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.proviso.Proviso;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.access.StaffList;
 import org.proviso.access.WebStaff;
 import org.proviso.access.ui.PlainBrowser;
 import org.proviso.board.BoardService;
@@ -19,6 +20,7 @@ import org.proviso.board.CallSession;
 import org.proviso.board.SessionKey;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.status.StatusLines;
@@ -27,6 +29,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The display in the room and the minutes over HTTP. */
 @SpringBootTest(classes = Proviso.class, webEnvironment = WebEnvironment.RANDOM_PORT)
@@ -84,6 +87,36 @@ class BoardPagesTest {
         assertThat(browser.get("/room/" + token.substring(2)).body())
                 .contains("No session is shown here")
                 .doesNotContain("Room 2");
+    }
+
+    @Test
+    void the_minutes_say_who_recorded_a_vote_and_what_the_member_says_of_it() {
+        if (server.getBean(StaffList.class).user(new UserName("the-member")).isEmpty()) {
+            WebStaff.hire(server, "the-member", Role.DECIDER);
+        }
+        JdbcClient jdbc = server.getBean(JdbcClient.class);
+        jdbc.sql("""
+                        insert into motion (election_id, session_no, motion_no, outcome, contests, reasons, legal_reference,
+                            moved_by, moved_at, put_at, words, result, result_at, version)
+                        select election_id, session_no, 1, 'table', '', '', '', 'the-chair', now(), now(), 'Carried.',
+                            'carried', now(), 0 from board_session where session_no = ?""").param(session.sessionNo()).update();
+        jdbc.sql("""
+                        insert into vote (election_id, session_no, motion_no, user_name, vote, cast_at, noted_by)
+                        select election_id, session_no, 1, 'the-member', 'yes', now(), 'the-chair' from board_session
+                        where session_no = ?""").param(session.sessionNo()).update();
+        String address = "/board/minutes/" + session.electionId() + "/" + session.sessionNo();
+        browser.signIn("the-chair", WebStaff.PASSWORD);
+        assertThat(browser.get(address).body())
+                .contains("(recorded by the-chair; to be confirmed by the member: ____________)");
+        jdbc.sql("update vote set confirmed = true where session_no = ?")
+                .param(session.sessionNo())
+                .update();
+        assertThat(browser.get(address).body()).contains("(recorded by the-chair; confirmed by the member)");
+        jdbc.sql("update vote set confirmed = false where session_no = ?")
+                .param(session.sessionNo())
+                .update();
+        assertThat(browser.get(address).body())
+                .contains("(recorded by the-chair; the member says that this was not their vote)");
     }
 
     @Test
