@@ -5,19 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
-import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.rules.Reason;
-import org.proviso.core.rules.Rule;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
@@ -95,7 +90,11 @@ public class AdministrativeEndService {
                     proposals.insert(
                             key,
                             new EndProposalStore.New(
-                                    as, toCounty, settled.outcome().reasons(), references(settled), number.get()),
+                                    as,
+                                    toCounty,
+                                    settled.outcome().reasons(),
+                                    String.join("; ", settled.consequences()),
+                                    number.get()),
                             locked.user().userName());
                     return cases.save(seen.to(CaseGraph.after(seen.state(), CaseAct.PROPOSE_END)));
                 })
@@ -179,29 +178,13 @@ public class AdministrativeEndService {
                 "The rules say " + says.words() + ", not " + needed.words() + ": the case goes to the decider.");
     }
 
-    /** Where the law says what follows from each defect. */
-    private static String references(Assessment settled) {
-        return settled.answered().stream()
-                .map(AnsweredQuestion::answer)
-                .flatMap(answer -> answer instanceof Answer.Defect defect ? places(defect) : Stream.empty())
-                .distinct()
-                .collect(Collectors.joining("; "));
-    }
-
-    private static Stream<String> places(Answer.Defect defect) {
-        Rule follows = Rule.consequence(defect.reason());
-        return defect.restsOn().stream()
-                .filter(given -> given.rule().equals(follows))
-                .map(given -> given.reference().words());
-    }
-
     private Map<String, Object> proposed(
             EnvelopeKey key, Recommendation as, String toCounty, int assessment, Assessment settled) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("as", as.code());
         payload.put("assessment", assessment);
         payload.put("reasons", codes(settled.outcome().reasons()));
-        payload.put("reference", references(settled));
+        payload.put("reference", String.join("; ", settled.consequences()));
         if (!toCounty.isEmpty()) {
             payload.put("county", steps.hidden(key, toCounty));
         }

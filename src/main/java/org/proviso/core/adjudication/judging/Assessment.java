@@ -18,6 +18,7 @@ import org.proviso.core.adjudication.questions.Question;
 import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.core.adjudication.questions.QuestionList;
 import org.proviso.core.rules.Ask;
+import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
 
 /**
@@ -33,6 +34,19 @@ public record Assessment(
 
     /** Raised when an answer, or its words, may change for the same facts; stored with every assessment. */
     public static final int ENGINE_VERSION = 4;
+
+    /** Where the law says what follows from each defect, each place once. */
+    public List<String> consequences() {
+        return answered.stream()
+                .map(AnsweredQuestion::answer)
+                .filter(Answer.Defect.class::isInstance)
+                .map(Answer.Defect.class::cast)
+                .flatMap(defect -> defect.restsOn().stream()
+                        .filter(given -> given.rule().equals(Rule.consequence(defect.reason()))))
+                .map(given -> given.reference().words())
+                .distinct()
+                .toList();
+    }
 
     /** Answers every question and folds the answers. */
     public static Assessment assess(CaseFacts facts, QuestionContext setting) {

@@ -1,16 +1,12 @@
 package org.proviso.review.ui.desk;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.adjudication.judging.AnsweredQuestion;
 import org.proviso.core.adjudication.judging.Assessment;
 import org.proviso.core.adjudication.judging.Recommendation;
-import org.proviso.core.adjudication.questions.Answer;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
-import org.proviso.core.rules.Rule;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.ProposeOutcome;
 
@@ -33,24 +29,8 @@ final class RecommendedProposal {
                 seen.version(),
                 as,
                 clear ? java.util.List.of() : settled.outcome().reasons(),
-                clear ? "" : reference(settled),
+                clear ? "" : String.join("; ", settled.consequences()),
                 "");
-    }
-
-    /** The legal references for the effect of each defect. */
-    private static String reference(Assessment settled) {
-        return settled.answered().stream()
-                .map(AnsweredQuestion::answer)
-                .flatMap(answer -> answer instanceof Answer.Defect defect ? places(defect) : Stream.empty())
-                .distinct()
-                .collect(Collectors.joining("; "));
-    }
-
-    private static Stream<String> places(Answer.Defect defect) {
-        Rule follows = Rule.consequence(defect.reason());
-        return defect.restsOn().stream()
-                .filter(given -> given.rule().equals(follows))
-                .map(given -> given.reference().words());
     }
 
     /** The message after it is recorded. */
