@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
+import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -79,15 +80,20 @@ class ExplanationStore {
         int number =
                 jdbc.sql("""
                         select coalesce(max(explanation_no), 0) + 1 from balance_explanation where election_id = ?""").param(asked.electionId()).query(Integer.class).single();
+        try {
+            insert(new NewExplanation(asked, asked.where().name(), asked.where().hours(), number, by, clock.instant()));
+        } catch (DuplicateKeyException e) {
+            throw new OptimisticLockingFailureException("Somebody wrote another explanation at the same moment.", e);
+        }
+        return number;
+    }
+
+    private void insert(NewExplanation written) {
         jdbc.sql("""
                         insert into balance_explanation (election_id, explanation_no, place, hours, identity, difference,
                             because, written_by, written_at, version)
                         values (:asked.electionId, :number, :place, :hours, :asked.identity, :asked.difference,
-                            :asked.because, :by, :at, 0)""")
-                .paramSource(new NewExplanation(
-                        asked, asked.where().name(), asked.where().hours(), number, by, clock.instant()))
-                .update();
-        return number;
+                            :asked.because, :by, :at, 0)""").paramSource(written).update();
     }
 
     void sign(BalanceExplanation explanation, UserName by) {

@@ -16,7 +16,6 @@ import org.proviso.ledger.LedgerLine;
 import org.proviso.review.CaseAct;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseGraph;
-import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.CaseReturn;
@@ -58,9 +57,10 @@ public class HeldCaseService {
             return List.of();
         }
         Instant before = clock.instant().minus(longest);
-        List<EnvelopeKey> released = cases.takenBefore(electionId, before).stream()
-                .filter(key -> isReleased(key, longest))
-                .toList();
+        cases.takenBefore(electionId, before).forEach(steps::lock);
+        // somebody may have acted before the case was held
+        List<EnvelopeKey> released = cases.takenBefore(electionId, before);
+        released.forEach(key -> release(key, longest));
         released.forEach(key -> door.record(
                 Actor.SYSTEM,
                 LedgerLine.of(
@@ -71,13 +71,9 @@ public class HeldCaseService {
         return released;
     }
 
-    private boolean isReleased(EnvelopeKey key, Duration longest) {
+    private void release(EnvelopeKey key, Duration longest) {
         EnvelopeCase now = steps.lock(key);
-        if (now.state() != CaseState.IN_REVIEW) {
-            return false;
-        }
         returns.note(key, CaseReturn.Kind.TIMED_OUT, "No act for " + longest.toHours() + " hours.", null);
         cases.save(now.to(CaseGraph.after(now.state(), CaseAct.GIVE_BACK)));
-        return true;
     }
 }
