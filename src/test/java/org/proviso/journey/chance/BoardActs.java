@@ -23,6 +23,7 @@ import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
 import org.proviso.board.MotionKind;
+import org.proviso.board.MotionStore;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.RecordRecusal;
 import org.proviso.board.SessionKey;
@@ -37,6 +38,7 @@ import org.proviso.canvass.Figure;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
@@ -52,12 +54,25 @@ import org.proviso.review.ends.EndedCaseService;
 /** What the deciding body does: sessions, agendas, motions, votes, and opening again. */
 final class BoardActs {
 
-    static final List<String> MEMBERS = List.of("eve", "fay", "gil");
+    private static final List<String> MEMBERS = List.of("eve", "fay", "gil");
+    private static final List<String> SECOND_BODY = List.of("hugo", "ines");
+    private static final List<String> BOTH_BODIES =
+            Stream.concat(MEMBERS.stream(), SECOND_BODY.stream()).toList();
 
     private final ChanceOffice office;
 
     BoardActs(ChanceOffice office) {
         this.office = office;
+    }
+
+    /** Who sits on a body. */
+    static List<String> members(BodyKind body) {
+        return body == BodyKind.SECOND ? SECOND_BODY : MEMBERS;
+    }
+
+    /** Anybody who sits on a body of this election. */
+    private List<String> members() {
+        return office.election().decider() == DeciderKind.TWO_BODIES ? BOTH_BODIES : MEMBERS;
     }
 
     private BoardService board() {
@@ -86,7 +101,9 @@ final class BoardActs {
     }
 
     Optional<Attempt<?>> call(Random random) {
-        BodyKind body = random.nextInt(8) == 0 ? pick(random, List.of(BodyKind.values())) : BodyKind.BOARD;
+        BodyKind body = random.nextInt(8) == 0
+                ? pick(random, List.of(BodyKind.values()))
+                : pick(random, BodyKind.forDecider(office.election().decider()));
         return sessions().size() > 1
                 ? Optional.empty()
                 : Optional.of(called(somebody(random, Permission.DECIDE), body));
@@ -116,7 +133,7 @@ final class BoardActs {
 
     Optional<Attempt<?>> arrive(Random random) {
         return session(random)
-                .map(session -> arrived(somebody(random, Permission.DECIDE), session, pick(random, MEMBERS)));
+                .map(session -> arrived(somebody(random, Permission.DECIDE), session, pick(random, members())));
     }
 
     Attempt<?> arrived(String who, BoardSession session, String member) {
@@ -128,7 +145,7 @@ final class BoardActs {
     }
 
     Optional<Attempt<?>> leave(Random random) {
-        String member = pick(random, MEMBERS);
+        String member = pick(random, members());
         return openSession(random)
                 .map(session -> Attempt.of(
                         somebody(random, Permission.DECIDE),
@@ -138,7 +155,7 @@ final class BoardActs {
     }
 
     Optional<Attempt<?>> recuse(Random random) {
-        String member = pick(random, MEMBERS);
+        String member = pick(random, members());
         EnvelopeNumber number = pick(random, office.cases()).key().envelopeNo();
         return openSession(random)
                 .map(session -> Attempt.of(
@@ -264,6 +281,16 @@ final class BoardActs {
                                 "The body sees it so.")));
     }
 
+    /** Whether this body voted on all of these, and the other did not yet. */
+    boolean waitsForTheOther(BoardSession session, List<AgendaLine> group) {
+        return office.the(MotionStore.class).waiting(ID, session.body()).stream()
+                .anyMatch(motion -> group.stream()
+                        .allMatch(line -> motion.put().stream()
+                                .anyMatch(put -> put.envelopeNo()
+                                                .equals(line.item().envelopeNo())
+                                        && put.caseVersion() == line.now().version())));
+    }
+
     Optional<BoardMotion> pending(SessionKey session) {
         return office.read("eve", () -> motions().motions(session)).stream()
                 .filter(motion -> motion.end() == null)
@@ -303,7 +330,7 @@ final class BoardActs {
     Optional<Attempt<?>> vote(Random random) {
         Vote vote = random.nextInt(4) == 0 ? pick(random, List.of(Vote.values())) : Vote.YES;
         return pending(random)
-                .map(motion -> voted(somebody(random, Permission.VOTE), motion, pick(random, MEMBERS), vote));
+                .map(motion -> voted(somebody(random, Permission.VOTE), motion, pick(random, members()), vote));
     }
 
     /** A vote is in the ledger only once it is closed. */
@@ -521,11 +548,17 @@ final class BoardActs {
         if (ready.isEmpty()) {
             return Optional.empty();
         }
-        EnvelopeCase found = pick(random, ready);
-        MotionKind kind = pick(random, List.of(MotionKind.values()));
+        return Optional.of(decidedAlone(
+                somebody(random, Permission.DECIDE),
+                pick(random, ready),
+                pick(random, List.of(MotionKind.values())),
+                Reason.REGISTERED_LATE));
+    }
+
+    Attempt<?> decidedAlone(String who, EnvelopeCase found, MotionKind kind, Reason reason) {
         Map<EnvelopeNumber, Figure> before = ends();
-        return Optional.of(Attempt.of(
-                        somebody(random, Permission.DECIDE),
+        return Attempt.of(
+                        who,
                         Permission.DECIDE,
                         "decides alone to " + kind.words() + " " + found.key().envelopeNo(),
                         () -> office.the(OfficialService.class)
@@ -534,9 +567,9 @@ final class BoardActs {
                                         kind,
                                         Map.of(found.key().envelopeNo(), found.version()),
                                         Set.of(),
-                                        List.of(Reason.REGISTERED_LATE),
+                                        kind == MotionKind.REJECT ? List.of(reason) : List.of(),
                                         "As proposed",
                                         "The official sees it so.")))
-                .then(closed -> follow(closed, before)));
+                .then(closed -> follow(closed, before));
     }
 }

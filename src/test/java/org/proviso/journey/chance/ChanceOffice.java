@@ -3,6 +3,7 @@ package org.proviso.journey.chance;
 import static org.proviso.core.act.ActResults.accepted;
 import static org.proviso.journey.Office.as;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -17,16 +18,18 @@ import org.proviso.access.Staff;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.database.OfficeTime;
 import org.proviso.database.TestOffice;
 import org.proviso.election.ElectionLoadService;
+import org.proviso.election.RulesService;
 import org.proviso.journey.Truth;
 import org.proviso.journey.chance.Attempt.Version;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 
-/** The small election in an office of fifteen people, and what a play needs to see of it. */
+/** The small election in an office of seventeen people, and what a play needs to see of it. */
 final class ChanceOffice {
 
     static final ElectionId ID = SmallElection.ID;
@@ -43,6 +46,8 @@ final class ChanceOffice {
             Map.entry("eve", Role.DECIDER),
             Map.entry("fay", Role.DECIDER),
             Map.entry("gil", Role.DECIDER),
+            Map.entry("hugo", Role.DECIDER),
+            Map.entry("ines", Role.DECIDER),
             Map.entry("hal", Role.RELEASE_TEAM),
             Map.entry("ida", Role.RELEASE_TEAM),
             Map.entry("jon", Role.INTAKE),
@@ -69,10 +74,22 @@ final class ChanceOffice {
         services.begin("the chance primary from " + election.folder(), () -> {
             STAFF.keySet().stream().sorted().forEach(name -> Staff.hire(services, name, STAFF.get(name)));
             as("carl", () -> accepted(services.the(ElectionLoadService.class).load(election.folder())));
+            decidedBy(services, election.decider());
         });
         ChanceOffice office = new ChanceOffice(services, election);
         office.clock(office.now);
         return office;
+    }
+
+    /** As counsel wrote to the county, where the pack says that a board decides. */
+    private static void decidedBy(TestOffice services, DeciderKind decider) {
+        if (decider != DeciderKind.BOARD) {
+            services.jdbc()
+                    .sql("insert into county_ruling values (?, 'decider.kind', ?, 'A. Reyes', ?, 'letter of counsel')")
+                    .params(ID.value(), decider.code(), LocalDate.of(2026, 8, 1))
+                    .update();
+            services.inTransaction(() -> services.the(RulesService.class).keep(ID));
+        }
     }
 
     TestOffice services() {

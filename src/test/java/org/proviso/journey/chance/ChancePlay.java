@@ -5,14 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.database.DatabaseKind;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.chance.Play.Ended;
 
 /**
  * Plays canvasses by chance for so many minutes, from a seed on. A command, never a test:
- * {@code ChancePlay MINUTES [SEED [MOVES]]}, from the project's folder. What is wrong in a play is printed with its seed
+ * {@code ChancePlay MINUTES [SEED [MOVES [DATABASE [DECIDER]]]]}, from the project's folder; the database is {@code h2} or
+ * {@code postgresql}, the decider {@code board}, {@code official} or {@code two_bodies}. What is wrong in a play is printed with its seed
  * and the fewest acts that lead to it.
  */
 public final class ChancePlay {
@@ -28,8 +31,10 @@ public final class ChancePlay {
         long end = System.nanoTime() + (long) (Double.parseDouble(arguments[0]) * 60e9);
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int length = arguments.length > 2 ? Integer.parseInt(arguments[2]) : MOVES;
-        TestOffice office = TestOffice.on(DatabaseKind.H2);
-        SmallElection election = SmallElection.in(Files.createTempDirectory(Path.of("target"), "chance-"));
+        DatabaseKind database = DatabaseKind.valueOf(word(arguments, 3, "h2"));
+        DeciderKind decider = DeciderKind.valueOf(word(arguments, 4, "board"));
+        TestOffice office = TestOffice.on(database);
+        SmallElection election = SmallElection.in(Files.createTempDirectory(Path.of("target"), "chance-"), decider);
         Map<Ended, Integer> counts = new EnumMap<>(Ended.class);
         int plays = 0;
         int wrong = 0;
@@ -50,5 +55,9 @@ public final class ChancePlay {
             seed++;
         } while (System.nanoTime() < end);
         System.exit(wrong == 0 ? 0 : 1);
+    }
+
+    private static String word(String[] arguments, int place, String otherwise) {
+        return (arguments.length > place ? arguments[place] : otherwise).toUpperCase(Locale.ROOT);
     }
 }

@@ -27,6 +27,7 @@ import org.proviso.canvass.steps.ClosingStep;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.intake.RecordedTransmittal;
 import org.proviso.journey.chance.Attempt.Version;
@@ -174,6 +175,14 @@ final class ClosingRobot {
 
     /** The motion on the floor cannot be voted on: it is withdrawn, or the first group is left alone. */
     private void takeOff(Set<EnvelopeNumber> notToday) {
+        if (office.election().decider() == DeciderKind.OFFICIAL) {
+            office.in(CaseState.READY).stream()
+                    .map(found -> found.key().envelopeNo())
+                    .filter(number -> !notToday.contains(number))
+                    .findFirst()
+                    .ifPresent(notToday::add);
+            return;
+        }
         acts.board.sessions().forEach(session -> {
             Optional<BoardMotion> pending = acts.board.pending(session.key());
             if (pending.isPresent()) {

@@ -27,14 +27,18 @@ import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.questions.Answer;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
+import org.proviso.core.rules.Reason;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.journey.Truth;
 import org.proviso.journey.chance.Attempt.Version;
 import org.proviso.release.Batch;
 import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.Proposal;
+import org.proviso.review.ProposalStore;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.SearchFound;
@@ -189,12 +193,66 @@ final class SensibleActs {
 
     /** The same, where some cannot be voted on today. */
     Optional<Attempt<?>> forTheBoard(Random random, Set<EnvelopeNumber> notToday) {
-        String who = pick(random, BoardActs.MEMBERS);
-        List<BoardSession> sessions = acts.board.sessions();
-        if (sessions.isEmpty()) {
-            return Optional.of(acts.board.called(who, BodyKind.BOARD));
+        DeciderKind decider = office.election().decider();
+        if (decider == DeciderKind.OFFICIAL) {
+            return forTheOfficial(random, notToday);
         }
-        BoardSession session = sessions.get(0);
+        List<BodyKind> bodies = BodyKind.forDecider(decider);
+        for (BodyKind body : bodies.subList(0, bodies.size() - 1)) {
+            if (hasToVote(body, notToday)) {
+                return forABody(random, body, notToday);
+            }
+        }
+        return forABody(random, bodies.get(bodies.size() - 1), notToday);
+    }
+
+    /** Whether there is something ready that this body did not vote on. */
+    private boolean hasToVote(BodyKind body, Set<EnvelopeNumber> notToday) {
+        Optional<BoardSession> session = session(body);
+        if (session.isEmpty()) {
+            return !office.in(CaseState.READY).isEmpty();
+        }
+        boolean all = acts.board.groups(session.get().key()).stream()
+                        .mapToLong(List::size)
+                        .sum()
+                == office.in(CaseState.READY).size();
+        return !session.get().isOpen()
+                || !all
+                || acts.board.pending(session.get().key()).isPresent()
+                || !toVoteOn(session.get(), notToday).isEmpty();
+    }
+
+    private Optional<BoardSession> session(BodyKind body) {
+        return acts.board.sessions().stream()
+                .filter(session -> session.body() == body)
+                .findFirst();
+    }
+
+    /** What is ready is decided as it is proposed. */
+    private Optional<Attempt<?>> forTheOfficial(Random random, Set<EnvelopeNumber> notToday) {
+        return office.in(CaseState.READY).stream()
+                .filter(found -> !notToday.contains(found.key().envelopeNo()))
+                .findFirst()
+                .map(found -> {
+                    Proposal proposal =
+                            office.the(ProposalStore.class).newest(found.key()).orElseThrow();
+                    List<Reason> reasons = proposal.grounds().reasons();
+                    return acts.board.decidedAlone(
+                            any(random, Permission.DECIDE),
+                            found,
+                            MotionKind.valueOf(proposal.as().name()),
+                            reasons.isEmpty() ? Reason.REGISTERED_LATE : reasons.get(0));
+                });
+    }
+
+    private Optional<Attempt<?>> forABody(Random random, BodyKind body, Set<EnvelopeNumber> notToday) {
+        List<String> members = BoardActs.members(body);
+        String who = pick(random, members);
+        Optional<BoardSession> called = session(body);
+        if (called.isEmpty()) {
+            return Optional.of(acts.board.called(who, body));
+        }
+        BoardSession session = called.get();
         Version version = new Version(session.version(), false);
         if (!session.isOpen()) {
             return Optional.of(acts.board.opened(who, session, version));
@@ -209,26 +267,22 @@ final class SensibleActs {
                         .filter(member -> member.isThere())
                         .map(member -> member.userName().value())
                         .toList();
-        Optional<String> missing = BoardActs.MEMBERS.stream()
-                .filter(member -> !there.contains(member))
-                .findFirst();
+        Optional<String> missing =
+                members.stream().filter(member -> !there.contains(member)).findFirst();
         if (missing.isPresent()) {
             return Optional.of(acts.board.arrived(who, session, missing.get()));
         }
         return acts.board
                 .pending(session.key())
-                .<Attempt<?>>map(motion -> vote(who, motion))
+                .<Attempt<?>>map(motion -> vote(who, members, motion))
                 .or(() -> agenda(who, session, notToday));
     }
 
     private Optional<Attempt<?>> agenda(String who, BoardSession session, Set<EnvelopeNumber> notToday) {
-        List<List<AgendaLine>> all = acts.board.groups(session.key());
         long ready = office.in(CaseState.READY).size();
-        long listed = all.stream().mapToLong(List::size).sum();
-        List<List<AgendaLine>> groups = all.stream()
-                .filter(group -> group.stream()
-                        .noneMatch(line -> notToday.contains(line.item().envelopeNo())))
-                .toList();
+        long listed =
+                acts.board.groups(session.key()).stream().mapToLong(List::size).sum();
+        List<List<AgendaLine>> groups = toVoteOn(session, notToday);
         if (ready > listed) {
             return Optional.of(acts.board.addedAll(who, session.key()));
         }
@@ -240,7 +294,15 @@ final class SensibleActs {
         return Optional.of(acts.board.moved(who, session.key(), group, kind));
     }
 
-    private Attempt<?> vote(String who, BoardMotion motion) {
+    private List<List<AgendaLine>> toVoteOn(BoardSession session, Set<EnvelopeNumber> notToday) {
+        return acts.board.groups(session.key()).stream()
+                .filter(group -> group.stream()
+                        .noneMatch(line -> notToday.contains(line.item().envelopeNo())))
+                .filter(group -> !acts.board.waitsForTheOther(session, group))
+                .toList();
+    }
+
+    private Attempt<?> vote(String who, List<String> members, BoardMotion motion) {
         Version version = new Version(motion.version(), false);
         if (motion.putAt() == null) {
             return acts.board.put(who, motion, version);
@@ -251,7 +313,7 @@ final class SensibleActs {
                 .map(BoardVote::userName)
                 .map(name -> name.value())
                 .toList();
-        return BoardActs.MEMBERS.stream()
+        return members.stream()
                 .filter(member -> !voted.contains(member))
                 .findFirst()
                 .<Attempt<?>>map(member -> acts.board.voted(who, motion, member, Vote.YES))

@@ -15,6 +15,7 @@ import java.util.function.Predicate;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.deciding.DeciderKind;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.journey.Primary;
 import org.proviso.journey.Truth;
@@ -27,6 +28,7 @@ import org.proviso.journey.Truth;
  * @param toReceive those that are not in the folder
  * @param sentBack how many envelopes each voting location sent back
  * @param withReturn locations whose returns are in the folder, one of them wrong
+ * @param decider who decides in it
  */
 record SmallElection(
         Path folder,
@@ -34,7 +36,8 @@ record SmallElection(
         Map<EnvelopeNumber, Truth> truths,
         List<EnvelopeNumber> toReceive,
         Map<String, Integer> sentBack,
-        Set<String> withReturn) {
+        Set<String> withReturn,
+        DeciderKind decider) {
 
     static final ElectionId ID = new ElectionId("chance-primary");
 
@@ -45,10 +48,14 @@ record SmallElection(
     private static final List<String> WHOLE =
             List.of("ballot-styles.csv", "contests.csv", "precincts.csv", "streets.csv");
 
-    /** Writes the folder, below the one given. */
+    /** Writes the folder, below the one given; a board decides. */
     static SmallElection in(Path parent) {
+        return in(parent, DeciderKind.BOARD);
+    }
+
+    static SmallElection in(Path parent, DeciderKind decider) {
         try {
-            return new Writing(Files.createDirectories(parent.resolve(ID.value()))).write();
+            return new Writing(Files.createDirectories(parent.resolve(ID.value())), decider).write();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -66,8 +73,11 @@ record SmallElection(
         private final Map<EnvelopeNumber, Envelope> paper = new LinkedHashMap<>();
         private final List<EnvelopeNumber> toReceive = new ArrayList<>();
 
-        Writing(Path folder) {
+        private final DeciderKind decider;
+
+        Writing(Path folder, DeciderKind decider) {
             this.folder = folder;
+            this.decider = decider;
         }
 
         SmallElection write() throws IOException {
@@ -161,7 +171,7 @@ record SmallElection(
                 turn++;
             }
             Files.write(folder.resolve("transmittals.csv"), lines);
-            return new SmallElection(folder, paper, truths, List.copyOf(toReceive), sentBack, withReturn);
+            return new SmallElection(folder, paper, truths, List.copyOf(toReceive), sentBack, withReturn, decider);
         }
     }
 }
