@@ -21,6 +21,7 @@ record Rooms(String root) {
             "access",
             "ui",
             "ledger.ui",
+            "practice",
             "election",
             "roll",
             "intake",

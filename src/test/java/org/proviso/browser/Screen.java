@@ -11,6 +11,9 @@ record Screen(String name, String user, String address, Window window) {
     /** Every screen of the program; a new one adds its line. */
     static final List<Screen> ALL = List.of(
             desk("sign-in", "", "/sign-in"),
+            new Screen("practice", "", "/practice", Window.PHONE),
+            new Screen("practice-signature", "", "/practice?born=10/30/1961&voter=father", Window.PHONE),
+            new Screen("practice-propose", "", "/practice?born=10/30/1961&voter=father&signature=agrees", Window.PHONE),
             desk("password", "reviewer", "/password"),
             desk("today", "supervisor", "/"),
             desk("intake", "intake", "/intake"),
@@ -43,6 +46,8 @@ record Screen(String name, String user, String address, Window window) {
             desk("rule-change", "supervisor", "/set-up/rules/change"),
             desk("calendar", "supervisor", "/calendar"),
             desk("users", "admin", "/set-up/users"),
+            desk("words", "reviewer", "/help/words"),
+            desk("guide", "reviewer", "/help/guide/reviewer"),
             desk("observe", "observer", "/observe"),
             desk("observe-envelopes", "observer", "/observe/cases"),
             desk("observe-envelope", "observer", "/observe/cases/G-1058"),

@@ -21,6 +21,9 @@ public final class Screenshots implements Runnable {
     @Option(names = "--axe", description = "Also say what axe finds on each page.")
     private boolean axe;
 
+    @Option(names = "--guides", description = "The pictures of docs/guides, into docs/guides/pictures.")
+    private boolean guides;
+
     @Parameters(
             paramLabel = "SCREEN",
             description = "A name of the list, or user:/address (:/address for nobody), @390 behind it for a"
@@ -33,6 +36,10 @@ public final class Screenshots implements Runnable {
 
     @Override
     public void run() {
+        if (guides) {
+            out = Path.of("docs", "guides", "pictures");
+            screens = List.copyOf(Guides.pictures());
+        }
         List<Screen> wanted = screens.isEmpty()
                 ? Screen.ALL
                 : screens.stream().map(Screen::of).toList();

@@ -63,6 +63,7 @@ class RoutePermissionsTest {
     /** Views whose address ends with what is to be seen. */
     private static final Map<String, String> SEEN = Map.of(
             "board/session", "/1",
+            "help/guide", "/reviewer",
             "review/case", "/P-1012",
             "review/signature", "/P-1012",
             "intake/correct", "/P-1012",

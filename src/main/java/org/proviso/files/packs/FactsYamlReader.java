@@ -1,5 +1,6 @@
 package org.proviso.files.packs;
 
+import java.io.Reader;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.EnumMap;
@@ -60,7 +61,15 @@ public final class FactsYamlReader {
 
     /** Opens the file; what it says of facts is read once the deadlines are known. */
     public static FactsYamlReader open(Path file) {
-        YamlNode root = YamlDocument.read(file);
+        return of(YamlDocument.read(file));
+    }
+
+    /** The same from a text, under the name that errors are to give it. */
+    public static FactsYamlReader of(String file, Reader text) {
+        return of(YamlDocument.read(file, text));
+    }
+
+    private static FactsYamlReader of(YamlNode root) {
         root.rejectUnknownKeys("facts", "contests", "notices_sent", "rulings");
         return new FactsYamlReader(root);
     }

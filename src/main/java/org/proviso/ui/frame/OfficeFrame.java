@@ -17,6 +17,8 @@ import org.proviso.access.AccessService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.FindField;
+import org.proviso.ui.help.HelpPanel;
+import org.proviso.ui.help.HelpPanels;
 
 /** The frame around every page: main menu, finder, election, who is signed in, last message. */
 @PermitAll
@@ -25,15 +27,21 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     private final Main main = new Main();
     private final MessageLine said = new MessageLine();
     private final RoomLinks rooms;
+    private final HelpPanel help;
 
     OfficeFrame(
-            AccessService access, WorkingElection workplace, AuthenticationContext signedIn, List<WorkUnderWay> works) {
+            AccessService access,
+            WorkingElection workplace,
+            AuthenticationContext signedIn,
+            List<WorkUnderWay> works,
+            HelpPanels helps) {
         addClassName("office");
+        help = helps.panel();
         rooms = new RoomLinks(access);
         main.setId("main");
         main.getElement().setAttribute("tabindex", "-1");
         add(skip(), top(access, signedIn));
-        add(new ElectionBar(workplace), new WorkUnderWayLine(works), said, main);
+        add(new ElectionBar(workplace), new WorkUnderWayLine(works), said, main, help);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
     }
 
@@ -47,7 +55,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     private Header top(AccessService access, AuthenticationContext signedIn) {
         Anchor name = Links.link("Proviso", "");
         name.addClassName("name");
-        Header top = new Header(name, rooms, new FindField(), new SignedInUser(access, signedIn));
+        Header top = new Header(name, rooms, new FindField(), help.button(), new SignedInUser(access, signedIn));
         top.addClassName("top");
         return top;
     }
@@ -65,5 +73,6 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
         said.here(UI.getCurrent());
         WorkUnderWayLine.look();
         rooms.at(event.getLocation().getPath());
+        help.at(event.getLocation().getPath());
     }
 }
