@@ -195,6 +195,11 @@ public class ActDoor {
             return finish(done -> line.apply(done).ifPresent(entry -> ActDoor.this.record(user.actor(), entry)));
         }
 
+        /** Records an act that comes to several, each in an entry of its own. */
+        public ActResult<T> recordEach(Function<T, List<LedgerLine>> lines) {
+            return finish(done -> lines.apply(done).forEach(line -> ActDoor.this.record(user.actor(), line)));
+        }
+
         /** For what the ledger does not have: a draft, a vote that is noted and not closed yet. */
         public ActResult<T> withoutEntry() {
             return finish(done -> {});

@@ -125,7 +125,7 @@ public enum BalanceRule implements Code {
     }
 
     /** Every figure it needs. */
-    List<Figure> figures() {
+    public List<Figure> figures() {
         List<Figure> figures = new ArrayList<>(List.of(whole));
         figures.addAll(added);
         figures.addAll(takenOff);

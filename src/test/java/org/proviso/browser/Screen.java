@@ -35,6 +35,7 @@ record Screen(String name, String user, String address, Window window) {
             desk("notices", "supervisor", "/notices"),
             desk("letter", "supervisor", "/notices/letter/G-1001/1"),
             desk("canvass", "supervisor", "/canvass"),
+            desk("balances", "supervisor", "/canvass/sheet"),
             desk("closing", "supervisor", "/canvass/closing"),
             desk("ledger", "supervisor", "/ledger"),
             desk("set-up", "supervisor", "/set-up"),

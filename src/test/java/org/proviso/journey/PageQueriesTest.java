@@ -56,6 +56,7 @@ class PageQueriesTest {
             "review/case/P-1012",
             "canvass",
             "canvass/closing",
+            "canvass/sheet",
             "intake",
             "review",
             "review/links",

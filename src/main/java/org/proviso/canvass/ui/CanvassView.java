@@ -69,6 +69,7 @@ public final class CanvassView extends Composite<Div> {
         PageHead head = new PageHead("Canvass", lead(balances));
         if (!election.closed() && access.isPermitted(Permission.CLOSE_ELECTION)) {
             head.beside(Links.link("Before closing", "canvass/closing"));
+            head.beside(Links.link("Sheet of balances", "canvass/sheet"));
             head.beside(new ClosingButtons(canvass, election.id(), this::again).buttons());
         }
         ClosingsPart closings =
