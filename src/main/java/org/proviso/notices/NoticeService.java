@@ -2,6 +2,7 @@ package org.proviso.notices;
 
 import jakarta.validation.Valid;
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -89,7 +90,10 @@ public class NoticeService {
         DeadlineBook book = rules.book(electionId);
         int overdue = (int)
                 open.stream().filter(notice -> isOverdue(notice, now, book)).count();
-        return new DueCount(open.size(), overdue);
+        return new DueCount(
+                open.size(),
+                overdue,
+                open.stream().map(Notice::dueAt).min(Comparator.naturalOrder()).orElse(null));
     }
 
     private List<Notice> open(ElectionId electionId, OfficeUser user) {

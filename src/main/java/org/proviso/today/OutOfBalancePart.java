@@ -15,7 +15,8 @@ final class OutOfBalancePart extends HtmlContainer {
     private static final int SHOWN = 4;
     private static final int NAMED = 5;
 
-    OutOfBalancePart(OutOfBalance.Found found) {
+    /** Silent locations are told here to those whose work they are not. */
+    OutOfBalancePart(OutOfBalance.Found found, boolean asWork) {
         List<String> sentences = found.differences();
         addClassName("sums");
         add(new H2("Out of balance"));
@@ -28,17 +29,18 @@ final class OutOfBalancePart extends HtmlContainer {
             add(new Paragraph(Links.link("and " + (sentences.size() - SHOWN) + " more", "canvass")));
         }
         List<String> silent = found.withoutReturn();
-        if (!silent.isEmpty()) {
+        if (!silent.isEmpty() && !asWork) {
             String more = silent.size() > NAMED ? ", and " + (silent.size() - NAMED) + " more" : "";
             String names = String.join(", ", silent.subList(0, Math.min(NAMED, silent.size())));
-            Paragraph line = new Paragraph(
-                    new Span("No return yet from " + names + more + ". "),
-                    Links.link("Record transmittal", "intake/transmittals"));
+            Paragraph line = new Paragraph("No return yet from " + names + more + ".");
             line.addClassName("warn");
             add(line);
         }
-        if (sentences.isEmpty() && silent.isEmpty()) {
-            Paragraph none = new Paragraph("All voting locations are in balance.");
+        if (sentences.isEmpty() && (silent.isEmpty() || asWork)) {
+            Paragraph none = new Paragraph(
+                    silent.isEmpty()
+                            ? "All voting locations are in balance."
+                            : "All voting locations whose return is here are in balance.");
             none.addClassName("soft");
             add(none);
         }

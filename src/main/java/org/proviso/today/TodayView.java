@@ -9,6 +9,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CaseState;
 import org.proviso.review.queue.CaseCounts;
@@ -34,13 +36,16 @@ public final class TodayView extends Composite<Div> {
     private final transient WaitingWorkList waiting;
     private final transient UpcomingDates clocks;
     private final transient OutOfBalance sums;
+    private final transient AccessService access;
 
     TodayView(
             WorkingElection workplace,
             CaseCountsService tallies,
             WaitingWorkList waiting,
             UpcomingDates clocks,
-            OutOfBalance sums) {
+            OutOfBalance sums,
+            AccessService access) {
+        this.access = access;
         this.workplace = workplace;
         this.tallies = tallies;
         this.waiting = waiting;
@@ -53,10 +58,14 @@ public final class TodayView extends Composite<Div> {
     private void show(ElectionLine election) {
         LocalDateTime now = workplace.now();
         CaseCounts tally = tallies.of(election.id());
-        Div work = new Div(head(now, tally), outcomes(tally), new WaitingWorkPart(waiting.of(election, tally, now)));
+        OutOfBalance.Found found = sums.of(election.id());
+        Div work = new Div(
+                head(now, tally),
+                outcomes(tally),
+                new WaitingWorkPart(waiting.of(election, tally, found), election.zone()));
         Div side = new Div(
-                new UpcomingDatesPart(clocks.ahead(election.id(), now), now),
-                new OutOfBalancePart(sums.of(election.id())));
+                new UpcomingDatesPart(clocks.ahead(election.id(), now), clocks.meeting(election.id(), now), now),
+                new OutOfBalancePart(found, access.isPermitted(Permission.RECEIVE_BAGS)));
         side.addClassName("side");
         Div today = new Div(work, side);
         today.addClassName("today");

@@ -38,11 +38,14 @@ public class UpcomingDates {
                 .toList();
     }
 
-    /** The next session that is called but not yet begun. */
-    Optional<UpcomingDate> nextSession(ElectionId electionId, LocalDateTime now) {
-        return sessions(electionId).stream()
-                .filter(moment -> moment.at().isAfter(now))
-                .min(Comparator.comparing(UpcomingDate::at));
+    /** Where the board stands, if no session is ahead: in session, or none called. Empty where one has its clock. */
+    Optional<String> meeting(ElectionId electionId, LocalDateTime now) {
+        if (board.sessions(electionId).stream().anyMatch(BoardSession::isOpen)) {
+            return Optional.of("The board is in session.");
+        }
+        return sessions(electionId).stream().anyMatch(moment -> moment.at().isAfter(now))
+                ? Optional.empty()
+                : Optional.of("No session of the board is called.");
     }
 
     private List<UpcomingDate> all(ElectionId electionId) {

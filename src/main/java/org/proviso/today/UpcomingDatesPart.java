@@ -2,38 +2,59 @@ package org.proviso.today;
 
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.proviso.today.UpcomingDates.UpcomingDate;
 import org.proviso.ui.Links;
 import org.proviso.ui.UsDates;
 
-/** The deadlines ahead, next first, with the time left. */
+/** The deadlines ahead, next first: each moment has one clock, and the references are told when they are asked for. */
 @Tag("section")
 final class UpcomingDatesPart extends HtmlContainer {
 
     private static final int SHOWN = 6;
 
-    UpcomingDatesPart(List<UpcomingDate> ahead, LocalDateTime now) {
+    UpcomingDatesPart(List<UpcomingDate> ahead, Optional<String> meeting, LocalDateTime now) {
         addClassName("clocks");
         add(new H2("Deadlines"));
         if (ahead.isEmpty()) {
             add(new Paragraph("All deadlines have passed."));
         }
-        ahead.stream().limit(SHOWN).forEach(moment -> add(clock(moment, now)));
+        meeting.ifPresent(words -> add(new Paragraph(words)));
+        Map<LocalDateTime, List<UpcomingDate>> clocks = ahead.stream()
+                .collect(Collectors.groupingBy(UpcomingDate::at, LinkedHashMap::new, Collectors.toList()));
+        clocks.entrySet().stream().limit(SHOWN).forEach(clock -> add(clock(clock.getKey(), clock.getValue(), now)));
         add(new Paragraph(Links.link("All deadlines", "calendar")));
     }
 
-    private static Span clock(UpcomingDate moment, LocalDateTime now) {
-        Span at = new Span(UsDates.near(moment.at()));
-        at.addClassNames("num", "at");
-        Span behind = new Span("in " + UsDates.left(now, moment.at()) + " · " + moment.behind());
-        behind.addClassNames("soft", "small");
-        Span clock = new Span(new Span(moment.what()), at, behind);
+    private static Div clock(LocalDateTime at, List<UpcomingDate> dates, LocalDateTime now) {
+        Div clock = new Div();
+        dates.forEach(date -> clock.add(new Span(date.what())));
+        Span moment = new Span(UsDates.near(at));
+        moment.addClassNames("num", "at");
+        Span left = new Span("in " + UsDates.left(now, at));
+        left.addClassNames("soft", "small");
+        clock.add(moment, left, references(at, dates));
         clock.addClassName("clock");
         return clock;
+    }
+
+    private static Details references(LocalDateTime at, List<UpcomingDate> dates) {
+        Div all = new Div();
+        dates.forEach(date -> all.add(new Paragraph(date.what() + ": " + date.behind())));
+        all.addClassNames("soft", "small");
+        Details references = new Details(dates.size() == 1 ? "Reference" : "References", all);
+        references.getElement().setAttribute("aria-label", "References for " + UsDates.near(at));
+        references.addClassName("fold");
+        return references;
     }
 }

@@ -7,31 +7,35 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import org.proviso.ui.Links;
+import org.proviso.ui.UsDates;
 
-/** What is waiting, a line each, with the link that starts it. */
+/** What is waiting, a line each, with since when the oldest waits and the link that starts it. */
 @Tag("section")
 final class WaitingWorkPart extends HtmlContainer {
 
-    WaitingWorkPart(List<WaitingWork> lines) {
+    WaitingWorkPart(List<WaitingWork> lines, ZoneId zone) {
         add(new H2("Waiting for you"));
         if (lines.isEmpty()) {
             Paragraph none = new Paragraph("Nothing is waiting for you.");
             none.addClassName("soft");
             add(none);
         }
-        lines.forEach(line -> add(line(line)));
+        lines.forEach(line -> add(line(line, zone)));
     }
 
-    private static Div line(WaitingWork waiting) {
+    private static Div line(WaitingWork waiting, ZoneId zone) {
         Span number = new Span(String.format(java.util.Locale.US, "%,d", waiting.number()));
         number.addClassName("figure");
-        Span by = new Span(waiting.by());
-        if (waiting.late()) {
-            by.addClassName("stops");
-        }
-        Div line = new Div(number, what(waiting), by, new Span(link(waiting)));
+        Span since = new Span(
+                waiting.since() == null ? "" : "since " + UsDates.near(LocalDateTime.ofInstant(waiting.since(), zone)));
+        Span what = what(waiting);
+        what.setClassName("stops", waiting.late());
+        since.setClassName("stops", waiting.late());
+        Div line = new Div(number, what, since, new Span(link(waiting)));
         line.addClassName("line");
         return line;
     }

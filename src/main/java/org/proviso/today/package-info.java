@@ -21,6 +21,7 @@
             "board",
             "release",
             "notices",
+            "notices :: told",
             "status",
             "canvass",
             "canvass :: steps"

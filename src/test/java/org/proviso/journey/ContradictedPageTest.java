@@ -24,7 +24,7 @@ class ContradictedPageTest {
         new Deciding(primary).settled(key);
         NewerMailList newer = new NewerMailList(primary).accepted(key);
         newer.brought();
-        pages.on("", "dora", () -> assertThat(said()).contains("Newer lists to confirm", "waiting since"));
+        pages.on("", "dora", () -> assertThat(said()).contains("Newer lists to confirm", "since Thu, Aug 6"));
         newer.inUse();
         pages.on("", "eve", () -> assertThat(said()).contains("Decisions contradicted by newer records"));
         pages.on("board/contradicted", "eve", () -> {
