@@ -9,8 +9,9 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 
 /**
- * What the public in the room sees of a session: numbers and reasons of envelopes, motions and how votes came out. It has
- * no name of a voter or a member, and nothing that anybody wrote.
+ * What the public in the room sees of a session: numbers and reasons of envelopes, motions and how votes came out; {@code
+ * next} are the groups of the agenda with what is still to be voted on and not on the floor. It has no name of a voter or a
+ * member, and nothing that anybody wrote.
  */
 public record PublicDisplay(
         BodyKind body,
@@ -23,6 +24,7 @@ public record PublicDisplay(
         int members,
         int quorum,
         List<Group> agenda,
+        List<Group> next,
         List<MotionLine> motions) {
 
     /** Envelopes of one consent group, or one that stands alone, with what is proposed (null: to be opened again). */

@@ -10,7 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
@@ -27,8 +30,12 @@ import org.proviso.board.SessionStore;
 import org.proviso.board.motion.BoardVote;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.Vote;
 import org.proviso.core.rules.Reason;
+import org.proviso.review.CaseService;
+import org.proviso.review.CaseState;
+import org.proviso.review.EnvelopeCase;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -46,6 +53,7 @@ public class PublicDisplayService {
     private final AgendaStore agenda;
     private final MotionStore motions;
     private final VoteStore votes;
+    private final CaseService cases;
     private final AccessService access;
     private final BoardClock clock;
     private final SecureRandom random = new SecureRandom();
@@ -57,6 +65,7 @@ public class PublicDisplayService {
             AgendaStore agenda,
             MotionStore motions,
             VoteStore votes,
+            CaseService cases,
             AccessService access,
             BoardClock clock) {
         this.sessions = sessions;
@@ -64,6 +73,7 @@ public class PublicDisplayService {
         this.agenda = agenda;
         this.motions = motions;
         this.votes = votes;
+        this.cases = cases;
         this.access = access;
         this.clock = clock;
     }
@@ -102,6 +112,8 @@ public class PublicDisplayService {
     private PublicDisplay view(BoardSession session) {
         SessionKey key = session.key();
         Election election = clock.electionAsOfNow(key.electionId()).election();
+        List<AgendaItem> items = agenda.all(key);
+        List<BoardMotion> moved = motions.all(key);
         return new PublicDisplay(
                 session.body(),
                 election.name(),
@@ -112,8 +124,25 @@ public class PublicDisplayService {
                 (int) members.all(key).stream().filter(SessionMember::isThere).count(),
                 session.body().seats(election).members(),
                 session.quorum(),
-                groups(agenda.all(key)),
-                motions.all(key).stream().map(this::moved).toList());
+                groups(items),
+                groups(items.stream().filter(ahead(key, items, moved)).toList()),
+                moved.stream().map(this::moved).toList());
+    }
+
+    /** What is still to be voted on: ready, or decided and listed to be opened again; and not on the floor now. */
+    private Predicate<AgendaItem> ahead(SessionKey key, List<AgendaItem> items, List<BoardMotion> moved) {
+        Map<EnvelopeNumber, EnvelopeCase> now = cases.find(
+                key.electionId(), items.stream().map(AgendaItem::envelopeNo).toList());
+        Set<EnvelopeNumber> onTheFloor = moved.stream()
+                .filter(motion -> motion.end() == null)
+                .flatMap(motion -> motion.putNos().stream())
+                .collect(Collectors.toSet());
+        return item -> {
+            EnvelopeCase found = now.get(item.envelopeNo());
+            return found != null
+                    && found.state() == (item.proposed() == null ? CaseState.DECIDED : CaseState.READY)
+                    && !onTheFloor.contains(item.envelopeNo());
+        };
     }
 
     private static List<PublicDisplay.Group> groups(List<AgendaItem> items) {

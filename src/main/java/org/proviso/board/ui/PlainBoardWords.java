@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.board.BodyKind;
 import org.proviso.board.MotionKind;
 import org.proviso.board.record.Minutes;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.deciding.Vote;
 import org.proviso.ui.UsDates;
@@ -66,6 +67,11 @@ public final class PlainBoardWords {
 
     public String envelopes(List<String> numbers) {
         return UsDates.count(numbers.size(), "envelope");
+    }
+
+    /** The first numbers of a long list, and how many more. */
+    public String numbers(List<EnvelopeNumber> numbers, int shown) {
+        return BoardWords.numbers(numbers, shown);
     }
 
     private static String capital(String words) {

@@ -52,6 +52,21 @@ class PublicDisplayServiceTest {
     }
 
     @OnADatabase
+    void what_is_next_is_neither_done_nor_on_the_floor(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
+        assertThat(shown(office, board).next())
+                .flatExtracting(PublicDisplay.Group::envelopes)
+                .containsExactlyInAnyOrderElementsOf(COUNT);
+        board.closed(board.move(MotionKind.COUNT, List.of(COUNT.get(0))), "yes yes yes");
+        done(board.move(MotionKind.TABLE, COUNT.get(1), "The voter comes tomorrow."));
+        assertThat(shown(office, board).next())
+                .flatExtracting(PublicDisplay.Group::envelopes)
+                .containsExactlyInAnyOrderElementsOf(COUNT.subList(2, COUNT.size()));
+        assertThat(shown(office, board).results()).hasSize(1);
+    }
+
+    @OnADatabase
     void nobodys_name_and_nothing_written_is_shown(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
         Sitting board = Sitting.of(cases, "eve", "fay", "gil").put(COUNT);
