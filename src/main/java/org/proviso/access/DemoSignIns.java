@@ -35,6 +35,7 @@ public class DemoSignIns {
             case INTAKE -> "receives bags and keys envelopes";
             case REVIEWER -> "reviews cases and proposes outcomes";
             case DECIDER -> "votes on the board";
+            case SECRETARY -> "keeps the record of a session; has no vote";
             case RELEASE_TEAM -> "opens envelopes and remakes ballots";
             case SUPERVISOR -> "runs the office: files, letters, closing";
             case ADMINISTRATOR -> "manages accounts; takes no part in any case";

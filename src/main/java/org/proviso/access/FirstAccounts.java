@@ -32,6 +32,7 @@ class FirstAccounts implements SmartInitializingSingleton {
             demo(new UserName("board1"), "Clara Whitmore", "Lakes", Role.DECIDER),
             demo(new UserName("board2"), "Dale Fenner", "Plains", Role.DECIDER),
             demo(new UserName("board3"), "Esther Quist", "Lakes", Role.DECIDER),
+            demo(new UserName("secretary"), "Kate Lindholm", "", Role.SECRETARY),
             demo(new UserName("release1"), "Frank Sumner", "Lakes", Role.RELEASE_TEAM),
             demo(new UserName("release2"), "Gail Ortiz", "Plains", Role.RELEASE_TEAM),
             demo(new UserName("supervisor"), "Hugh Mercer", "", Role.SUPERVISOR),

@@ -7,6 +7,7 @@ import static org.proviso.access.Role.OBSERVER;
 import static org.proviso.access.Role.PUBLIC;
 import static org.proviso.access.Role.RELEASE_TEAM;
 import static org.proviso.access.Role.REVIEWER;
+import static org.proviso.access.Role.SECRETARY;
 import static org.proviso.access.Role.SUPERVISOR;
 
 import java.util.Set;
@@ -30,6 +31,8 @@ public enum Permission {
     PULL_OUT("pulling envelopes out of a group", DECIDER),
     VOTE("voting on the board", DECIDER),
     DECIDE("deciding cases", DECIDER),
+    /** Attendance, motions, seconds and votes as members say them aloud. */
+    KEEP_RECORD("keeping the record of a session", DECIDER, SECRETARY),
     REOPEN_ENDED("reopening cases that were sent on or closed without a decision", DECIDER, SUPERVISOR),
     FOLLOW_UP("following up decisions that a newer record contradicts", DECIDER, SUPERVISOR),
 
@@ -49,10 +52,28 @@ public enum Permission {
 
     MANAGE_USERS("managing accounts", ADMINISTRATOR),
 
-    READ_FIGURES("viewing figures", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
-    READ_LEDGER("viewing the ledger", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+    READ_FIGURES(
+            "viewing figures", INTAKE, REVIEWER, DECIDER, SECRETARY, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+    READ_LEDGER(
+            "viewing the ledger",
+            INTAKE,
+            REVIEWER,
+            DECIDER,
+            SECRETARY,
+            RELEASE_TEAM,
+            SUPERVISOR,
+            ADMINISTRATOR,
+            OBSERVER),
     READ_REDACTED_CASES(
-            "viewing redacted cases", INTAKE, REVIEWER, DECIDER, RELEASE_TEAM, SUPERVISOR, ADMINISTRATOR, OBSERVER),
+            "viewing redacted cases",
+            INTAKE,
+            REVIEWER,
+            DECIDER,
+            SECRETARY,
+            RELEASE_TEAM,
+            SUPERVISOR,
+            ADMINISTRATOR,
+            OBSERVER),
 
     LOOK_UP_OWN_ENVELOPE("looking up one's own envelope", PUBLIC);
 

@@ -7,6 +7,8 @@ public enum Role implements Code {
     INTAKE,
     REVIEWER,
     DECIDER,
+    /** Keeps the record of a session; has no vote and no case work. */
+    SECRETARY,
     RELEASE_TEAM,
     SUPERVISOR,
     /** Gives and takes roles, and has no part in any case. */

@@ -18,7 +18,8 @@ import org.springframework.dao.OptimisticLockingFailureException;
  * A motion before a session: what was moved, with the contests named to count in part (empty: as recommended), on what
  * grounds ({@code because} says why it departs from the
  * recommendation, or why to table or to reopen), when it was put to the vote, how it ended in this body and what that
- * came to in words, and the other body's motion it was read with. What has not happened yet is null.
+ * came to in words, and the other body's motion it was read with; who recorded the motion and the second, where a member
+ * said it aloud. What has not happened is null.
  */
 public record BoardMotion(
         MotionKey key,
@@ -30,6 +31,8 @@ public record BoardMotion(
         String because,
         UserName movedBy,
         @Nullable UserName secondedBy,
+        @Nullable UserName recordedBy,
+        @Nullable UserName secondRecordedBy,
         Instant movedAt,
         @Nullable Instant putAt,
         @Nullable MotionResult end,
@@ -44,6 +47,29 @@ public record BoardMotion(
                     "Motion " + key.motionNo() + ", or a vote on it, was changed since you saw it.");
         }
         return this;
+    }
+
+    /** For a reader who may not see what was written about a voter. */
+    public BoardMotion withoutWords() {
+        return new BoardMotion(
+                key,
+                kind,
+                envelopes,
+                contests,
+                reasons,
+                legalReference,
+                "",
+                movedBy,
+                secondedBy,
+                recordedBy,
+                secondRecordedBy,
+                movedAt,
+                putAt,
+                end,
+                endedAt,
+                words,
+                joined,
+                version);
     }
 
     /** The envelopes that the vote is about. */

@@ -21,8 +21,8 @@ import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.annotation.Validated;
 
 /**
- * Sessions of the deciding body: called, opened, who is there, who is recused, closed. Any decider may note it; the
- * ledger says who did. What is not legal now comes back as a value; an act that comes with an old version of the
+ * Sessions of the deciding body: called, opened, who is there, who is recused, closed. Any decider may note it, and a
+ * secretary attendance and recusals; the ledger says who did. What is not legal now comes back as a value; an act that comes with an old version of the
  * session is refused with {@link org.springframework.dao.OptimisticLockingFailureException}. Thread-safe.
  */
 @Service
@@ -142,9 +142,11 @@ public class BoardService {
     /** Notes a member as present from now on; whoever it is must be a decider, and be in no other session. */
     @Transactional
     public ActResult<BoardSession> recordArrival(SessionKey key, UserName userName) {
-        return door.demand(Permission.DECIDE)
+        ActDoor.Permitted recording = door.demand(Permission.KEEP_RECORD);
+        return recording
                 .lock(() -> sessions.lockedAmongAll(key))
                 .refuse(SessionChecks::open)
+                .refuse(session -> seating.mayRecord(key, recording.user()))
                 .refuse(session -> seating.refusal(session, userName))
                 .save(session -> {
                     members.arrive(key, userName, clock.now());
@@ -155,9 +157,11 @@ public class BoardService {
 
     @Transactional
     public ActResult<BoardSession> recordDeparture(SessionKey key, UserName userName) {
-        return door.demand(Permission.DECIDE)
+        ActDoor.Permitted recording = door.demand(Permission.KEEP_RECORD);
+        return recording
                 .lock(() -> sessions.lock(key))
                 .refuse(SessionChecks::open)
+                .refuse(session -> seating.mayRecord(key, recording.user()))
                 .refuse(session -> SessionChecks.present(members.present(key), userName))
                 .save(session -> {
                     members.leave(key, userName, clock.now());
@@ -169,11 +173,13 @@ public class BoardService {
     /** Notes that a member who is there is recused from one envelope for this session. */
     @Transactional
     public ActResult<BoardSession> recuse(@Valid RecordRecusal command) {
-        ActDoor.Permitted member = door.demand(Permission.DECIDE);
+        ActDoor.Permitted recording = door.demand(Permission.KEEP_RECORD);
         SessionKey key = command.session();
         EnvelopeNumber envelope = command.envelopeNo();
-        return member.lock(() -> sessions.lock(key))
+        return recording
+                .lock(() -> sessions.lock(key))
                 .refuse(SessionChecks::open)
+                .refuse(session -> seating.mayRecord(key, recording.user()))
                 .refuse(session -> SessionChecks.present(members.present(key), command.userName()))
                 .refuse(session -> SessionChecks.onAgenda(agenda.find(key, envelope), envelope))
                 .refuse(session -> recusedBefore(command))

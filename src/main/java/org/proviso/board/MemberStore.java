@@ -1,5 +1,6 @@
 package org.proviso.board;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -73,6 +74,28 @@ public class MemberStore {
         jdbc.sql("""
                         update session_member set left_at = ?
                         where election_id = ? and session_no = ? and left_at is null""").params(at, key.electionId(), key.sessionNo()).update();
+    }
+
+    /** Who keeps the record of a session without sitting in it, and from when on. */
+    public record RecordKeeper(UserName userName, Instant beganAt) {}
+
+    public List<RecordKeeper> keepers(SessionKey key) {
+        return jdbc.sql("""
+                        select user_name, began_at from record_keeper where election_id = ? and session_no = ?
+                        order by began_at, user_name""")
+                .params(key.electionId(), key.sessionNo())
+                .query(RecordKeeper.class)
+                .list();
+    }
+
+    public boolean keeps(SessionKey key, UserName userName) {
+        return keepers(key).stream().anyMatch(keeper -> keeper.userName().equals(userName));
+    }
+
+    public void keep(SessionKey key, UserName userName, OffsetDateTime at) {
+        jdbc.sql("insert into record_keeper (election_id, session_no, user_name, began_at) values (?, ?, ?, ?)")
+                .params(key.electionId(), key.sessionNo(), userName, at)
+                .update();
     }
 
     void recuse(RecordRecusal recusal, OffsetDateTime at) {

@@ -30,8 +30,8 @@ public class MotionStore {
 
     private static final String SELECT = """
             select m.election_id, m.session_no, m.motion_no, m.outcome as kind, m.contests, m.reasons,
-                m.legal_reference, coalesce(m.departs_because, '') as because, m.moved_by, m.seconded_by, m.moved_at,
-                m.put_at, m.result as "end", m.result_at as ended_at, m.words, m.joined_session, m.joined_motion,
+                m.legal_reference, coalesce(m.departs_because, '') as because, m.moved_by, m.seconded_by, m.recorded_by,
+                m.second_recorded_by, m.moved_at, m.put_at, m.result as "end", m.result_at as ended_at, m.words, m.joined_session, m.joined_motion,
                 m.version
             from motion m
             """;
@@ -48,6 +48,8 @@ public class MotionStore {
             String because,
             UserName movedBy,
             @Nullable UserName secondedBy,
+            @Nullable UserName recordedBy,
+            @Nullable UserName secondRecordedBy,
             Instant movedAt,
             @Nullable Instant putAt,
             @Nullable MotionResult end,
@@ -59,7 +61,13 @@ public class MotionStore {
 
     /** A motion with its lists as their columns have them. */
     private record Row(
-            MotionKey key, MoveMotion moved, String contests, String reasons, UserName by, OffsetDateTime at) {}
+            MotionKey key,
+            MoveMotion moved,
+            String contests,
+            String reasons,
+            UserName by,
+            @Nullable UserName recordedBy,
+            OffsetDateTime at) {}
 
     /** An envelope that a motion is about, with the version of its case, and what it goes against. */
     private record EnvelopeRow(
@@ -78,20 +86,25 @@ public class MotionStore {
     }
 
     public MotionKey insert(
-            MoveMotion moved, Map<EnvelopeNumber, CountAgainstRules> against, UserName by, OffsetDateTime at) {
+            MoveMotion moved,
+            Map<EnvelopeNumber, CountAgainstRules> against,
+            UserName by,
+            @Nullable UserName recordedBy,
+            OffsetDateTime at) {
         SessionKey session = moved.session();
         MotionKey key = new MotionKey(session, all(session).size() + 1);
         jdbc.sql("""
                         insert into motion (election_id, session_no, motion_no, outcome, contests, reasons, legal_reference,
-                            departs_because, moved_by, moved_at, version)
+                            departs_because, moved_by, recorded_by, moved_at, version)
                         values (:key.session.electionId, :key.session.sessionNo, :key.motionNo, :moved.kind, :contests,
-                            :reasons, :moved.legalReference, :moved.because, :by, :at, 0)""")
+                            :reasons, :moved.legalReference, :moved.because, :by, :recordedBy, :at, 0)""")
                 .paramSource(new Row(
                         key,
                         moved,
                         String.join(";", new TreeSet<>(moved.contests())),
                         moved.reasons().stream().map(Code::code).collect(Collectors.joining(";")),
                         by,
+                        recordedBy,
                         at))
                 .update();
         insert(key, new TreeMap<>(moved.envelopes()), against);
@@ -172,6 +185,11 @@ public class MotionStore {
         set(key, ", seconded_by = ?", by);
     }
 
+    /** A second that a member said aloud. */
+    public void second(MotionKey key, UserName by, UserName recordedBy) {
+        set(key, ", seconded_by = ?, second_recorded_by = ?", by, recordedBy);
+    }
+
     public void put(MotionKey key, OffsetDateTime at) {
         set(key, ", put_at = ?", at);
     }
@@ -231,6 +249,8 @@ public class MotionStore {
                 stored.because(),
                 stored.movedBy(),
                 stored.secondedBy(),
+                stored.recordedBy(),
+                stored.secondRecordedBy(),
                 stored.movedAt(),
                 stored.putAt(),
                 stored.end(),

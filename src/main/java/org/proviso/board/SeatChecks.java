@@ -3,6 +3,7 @@ package org.proviso.board;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.access.StaffList;
 import org.proviso.core.UserName;
@@ -29,6 +30,7 @@ class SeatChecks {
 
     Optional<Refusal> refusal(BoardSession session, UserName userName) {
         return noDecider(userName)
+                .or(() -> keepsTheRecord(session.key(), userName))
                 .or(() -> alreadyIn(session.key(), userName))
                 .or(() -> onTheOther(session, userName))
                 .or(() -> noSeatLeft(session));
@@ -41,6 +43,24 @@ class SeatChecks {
                 ? Optional.empty()
                 : Optional.of(
                         Refusal.naming(Why.NO_MEMBER, Set.of(userName), "{who} is not a member of a deciding body."));
+    }
+
+    /** Whoever keeps the record of a session does not vote in it, whatever role they were given since. */
+    private Optional<Refusal> keepsTheRecord(SessionKey key, UserName userName) {
+        return members.keeps(key, userName)
+                ? Optional.of(Refusal.naming(
+                        Why.NO_MEMBER,
+                        Set.of(userName),
+                        "{who} keeps the record of this session and has no vote in it."))
+                : Optional.empty();
+    }
+
+    /** A member notes what happens in the session; a secretary does who took its record. */
+    Optional<Refusal> mayRecord(SessionKey key, OfficeUser recording) {
+        return Refusal.when(
+                !Permission.DECIDE.isOpenTo(recording.roles()) && !members.keeps(key, recording.userName()),
+                Why.NOT_PRESENT,
+                "Take the record of this session first.");
     }
 
     private Optional<Refusal> alreadyIn(SessionKey key, UserName userName) {

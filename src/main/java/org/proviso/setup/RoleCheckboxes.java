@@ -13,6 +13,7 @@ final class RoleCheckboxes extends CheckboxGroup<Role> {
                 Role.INTAKE,
                 Role.REVIEWER,
                 Role.DECIDER,
+                Role.SECRETARY,
                 Role.RELEASE_TEAM,
                 Role.SUPERVISOR,
                 Role.OBSERVER,

@@ -8,6 +8,8 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.board.BoardService;
+import org.proviso.board.BoardSession;
 import org.proviso.core.ElectionId;
 import org.proviso.release.EnvelopeToOpen;
 import org.proviso.release.ReleaseService;
@@ -39,6 +41,7 @@ class WaitingWorkList {
     private final ResearchService research;
     private final WaitingSinceService ages;
     private final SupervisorWorkList supervisors;
+    private final BoardService board;
 
     WaitingWorkList(
             AccessService access,
@@ -48,7 +51,9 @@ class WaitingWorkList {
             EndedCaseService ended,
             ResearchService research,
             WaitingSinceService ages,
-            SupervisorWorkList supervisors) {
+            SupervisorWorkList supervisors,
+            BoardService board) {
+        this.board = board;
         this.access = access;
         this.intake = intake;
         this.release = release;
@@ -76,6 +81,9 @@ class WaitingWorkList {
         }
         if (access.isPermitted(Permission.VOTE)) {
             lines.add(toDecide(tally, since));
+        }
+        if (access.isPermitted(Permission.KEEP_RECORD) && !access.isPermitted(Permission.VOTE)) {
+            lines.add(toRecord(electionId));
         }
         if (access.isPermitted(Permission.OPEN_ENVELOPES)) {
             lines.add(toOpen(electionId));
@@ -152,6 +160,21 @@ class WaitingWorkList {
                         "board")
                 .since(since.in(CaseState.READY).orElse(null))
                 .withKey("b");
+    }
+
+    /** A secretary has no other work: sessions that are not closed, the open one or the next called first. */
+    private WaitingWork toRecord(ElectionId electionId) {
+        List<BoardSession> ahead = board.sessions(electionId).stream()
+                .filter(session -> session.closedAt() == null)
+                .sorted(Comparator.comparing((BoardSession session) -> !session.isOpen())
+                        .thenComparing(BoardSession::calledFor))
+                .toList();
+        return WaitingWork.of(
+                ahead.size(),
+                ahead.size() == 1 ? "Session to keep the record of" : "Sessions to keep the record of",
+                "attendance, motions, votes said aloud",
+                "Open record",
+                ahead.isEmpty() ? "board" : "board/record/" + ahead.get(0).key().sessionNo());
     }
 
     private WaitingWork contradicted(ElectionId electionId) {

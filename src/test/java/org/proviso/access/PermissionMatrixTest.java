@@ -17,39 +17,40 @@ import org.proviso.database.TestOffice;
 class PermissionMatrixTest {
 
     private static final String TABLE = """
-            act                   | intake | reviewer | decider | release_team | supervisor | administrator | observer | public
-            receive_bags          | x      | x        |         |              | x          |               |          |
-            key_envelopes         | x      | x        |         |              | x          |               |          |
-            record_cure_evidence  | x      | x        |         |              | x          |               |          |
-            print_cure_letters    | x      | x        |         |              | x          |               |          |
-            confirm_link          |        | x        |         |              | x          |               |          |
-            answer_questions      |        | x        |         |              | x          |               |          |
-            search                |        | x        |         |              | x          |               |          |
-            propose               |        | x        |         |              | x          |               |          |
-            second_review         |        | x        |         |              | x          |               |          |
-            see_whole_case        |        |          | x       |              |            |               |          |
-            pull_out              |        |          | x       |              |            |               |          |
-            vote                  |        |          | x       |              |            |               |          |
-            decide                |        |          | x       |              |            |               |          |
-            follow_up             |        |          | x       |              | x          |               |          |
-            see_release           |        |          |         | x            | x          |               |          |
-            open_envelopes        |        |          |         | x            |            |               |          |
-            remake_ballots        |        |          |         | x            |            |               |          |
-            hand_off              |        |          |         | x            |            |               |          |
-            load_files            |        |          |         |              | x          |               |          |
-            set_gates             |        |          |         |              | x          |               |          |
-            record_orders         |        |          |         |              | x          |               |          |
-            sign_rulings          |        |          |         |              | x          |               |          |
-            reopen_ended          |        |          | x       |              | x          |               |          |
-            release_cases         |        |          |         |              | x          |               |          |
-            put_rules_in_force    |        |          |         |              | x          |               |          |
-            print_outcome_letters |        |          |         |              | x          |               |          |
-            close_election        |        |          |         |              | x          |               |          |
-            manage_users          |        |          |         |              |            | x             |          |
-            read_figures          | x      | x        | x       | x            | x          | x             | x        |
-            read_ledger           | x      | x        | x       | x            | x          | x             | x        |
-            read_redacted_cases   | x      | x        | x       | x            | x          | x             | x        |
-            look_up_own_envelope  |        |          |         |              |            |               |          | x
+            act                   | intake | reviewer | decider | secretary | release_team | supervisor | administrator | observer | public
+            receive_bags          | x      | x        |         |           |              | x          |               |          |
+            key_envelopes         | x      | x        |         |           |              | x          |               |          |
+            record_cure_evidence  | x      | x        |         |           |              | x          |               |          |
+            print_cure_letters    | x      | x        |         |           |              | x          |               |          |
+            confirm_link          |        | x        |         |           |              | x          |               |          |
+            answer_questions      |        | x        |         |           |              | x          |               |          |
+            search                |        | x        |         |           |              | x          |               |          |
+            propose               |        | x        |         |           |              | x          |               |          |
+            second_review         |        | x        |         |           |              | x          |               |          |
+            see_whole_case        |        |          | x       |           |              |            |               |          |
+            pull_out              |        |          | x       |           |              |            |               |          |
+            vote                  |        |          | x       |           |              |            |               |          |
+            decide                |        |          | x       |           |              |            |               |          |
+            keep_record           |        |          | x       | x         |              |            |               |          |
+            follow_up             |        |          | x       |           |              | x          |               |          |
+            see_release           |        |          |         |           | x            | x          |               |          |
+            open_envelopes        |        |          |         |           | x            |            |               |          |
+            remake_ballots        |        |          |         |           | x            |            |               |          |
+            hand_off              |        |          |         |           | x            |            |               |          |
+            load_files            |        |          |         |           |              | x          |               |          |
+            set_gates             |        |          |         |           |              | x          |               |          |
+            record_orders         |        |          |         |           |              | x          |               |          |
+            sign_rulings          |        |          |         |           |              | x          |               |          |
+            reopen_ended          |        |          | x       |           |              | x          |               |          |
+            release_cases         |        |          |         |           |              | x          |               |          |
+            put_rules_in_force    |        |          |         |           |              | x          |               |          |
+            print_outcome_letters |        |          |         |           |              | x          |               |          |
+            close_election        |        |          |         |           |              | x          |               |          |
+            manage_users          |        |          |         |           |              |            | x             |          |
+            read_figures          | x      | x        | x       | x         | x            | x          | x             | x        |
+            read_ledger           | x      | x        | x       | x         | x            | x          | x             | x        |
+            read_redacted_cases   | x      | x        | x       | x         | x            | x          | x             | x        |
+            look_up_own_envelope  |        |          |         |           |              |            |               |          | x
             """;
 
     @AfterEach
@@ -116,6 +117,12 @@ class PermissionMatrixTest {
         assertThat(RoleRules.broken(Set.of(Role.ADMINISTRATOR, Role.OBSERVER))).isEmpty();
         assertThat(RoleRules.broken(Set.of(Role.INTAKE, Role.REVIEWER, Role.SUPERVISOR)))
                 .isEmpty();
+        assertThat(RoleRules.broken(Set.of(Role.SECRETARY, Role.REVIEWER))).isEmpty();
+        assertThat(RoleRules.broken(Set.of(Role.SECRETARY, Role.DECIDER)))
+                .as("whoever keeps the record has no vote")
+                .get()
+                .extracting(Refusal::why)
+                .isEqualTo(Refusal.Why.ROLES_NOT_TOGETHER);
         assertThat(RoleRules.broken(Set.of(Role.PUBLIC)))
                 .get()
                 .extracting(Refusal::field)

@@ -1,5 +1,8 @@
 package org.proviso.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -51,6 +54,8 @@ final class BoardDay {
         browser.signIn("board1").go(session);
         browser.click("Second the motion");
         browser.click("Open the vote");
+        browser.waitFor("Still to vote");
+        oneScreen();
         browser.click("Yes");
         browser.waitFor("You voted yes");
         browser.signIn("board2").go(session);
@@ -59,6 +64,19 @@ final class BoardDay {
         browser.click("Close the vote…");
         browser.click("Close the vote");
         browser.waitFor("The vote is closed");
+    }
+
+    /** On the least screen of an office stand what is next, the motion, whose votes are in, and the acts of the chair. */
+    private void oneScreen() {
+        browser.resize(Window.DESK);
+        browser.script("window.scrollTo(0, 0)");
+        Object below = browser.script("""
+                return arguments[0].filter(words => ![...document.querySelectorAll('h2, p, button')].some(part => {
+                    const box = part.getBoundingClientRect();
+                    return part.textContent.trim().startsWith(words) && box.height > 0
+                        && box.top >= 0 && box.bottom <= window.innerHeight;
+                }))""", List.of("Next", "Motion on the floor", "Yes", "No votes yet", "Withdraw the motion"));
+        assertThat(below).as("what does not stand on the screen").isEqualTo(List.of());
     }
 
     /** Ends the session; whoever sits in one that is open cannot sit in another. */

@@ -19,9 +19,11 @@ import org.proviso.board.BoardService;
 import org.proviso.board.BoardSession;
 import org.proviso.board.BodyKind;
 import org.proviso.board.CallSession;
+import org.proviso.board.MotionKey;
 import org.proviso.board.MotionKind;
 import org.proviso.board.SessionKey;
 import org.proviso.board.agenda.AgendaService;
+import org.proviso.board.motion.MotionService;
 import org.proviso.board.record.SessionDetails.RecusedMember;
 import org.proviso.board.record.SessionDetailsService;
 import org.proviso.core.EnvelopeKey;
@@ -34,6 +36,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 /** What a member of the board enters: CallSessionSheet, MoveSessionSheet, MotionSheet, ReasonSheet, RecordVoteSheet. */
 @OnPages
 class BoardSheetsTest {
+
+    /** An envelope of the sample that no other test of this server works on. */
+    private static final String FIVE_CLICKS = "P-1051";
 
     @Autowired
     private PageDriver pages;
@@ -177,6 +182,31 @@ class BoardSheetsTest {
                         .motion()
                         .legalReference())
                 .isEqualTo("5.6");
+    }
+
+    @Test
+    void one_envelope_takes_five_clicks_from_the_agenda_to_its_recorded_decision() {
+        for (String member : List.of("kim", "lou")) {
+            Staff.hire(PagesOffice.primary().office().services(), member, Role.DECIDER);
+        }
+        EnvelopeKey key = PagesOffice.worked(FIVE_CLICKS);
+        SessionKey session = sitting(key, "kim");
+        PagesOffice.done("kim", () -> PagesOffice.the(BoardService.class).recordArrival(session, new UserName("lou")));
+        List<String> clicks = List.of(
+                "Move to count", "Move and open the vote", "Everyone says yes", "Close the vote…", "Close the vote");
+        pages.on("board/session/" + session.sessionNo(), "kim", () -> {
+            for (String click : clicks) {
+                assertThat(PagesOffice.state(key)).isEqualTo(CaseState.READY);
+                press(click);
+            }
+            assertThat(said()).contains("The vote is closed.");
+        });
+        assertThat(PagesOffice.state(key)).isEqualTo(CaseState.DECIDED);
+        assertThat(clicks).hasSizeLessThanOrEqualTo(5);
+        assertThat(as("kim", () -> PagesOffice.the(MotionService.class).votes(new MotionKey(session, 1))))
+                .as("each vote is marked with who recorded it")
+                .extracting(vote -> vote.userName().value() + " by " + vote.notedBy())
+                .containsExactly("kim by kim", "lou by kim");
     }
 
     /** A session of the board that eve opened, with that member there and that envelope on its agenda. */

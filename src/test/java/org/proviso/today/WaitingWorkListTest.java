@@ -17,6 +17,9 @@ import java.util.Set;
 import org.proviso.access.AccessService;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
+import org.proviso.board.BoardService;
+import org.proviso.board.BodyKind;
+import org.proviso.board.CallSession;
 import org.proviso.canvass.CanvassService;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
@@ -84,6 +87,11 @@ class WaitingWorkListTest {
         primary.taken(untouched.get(2), new UserName("ada"));
         update(office, untouched.get(2), "taken_at = ?", LONG_AGO.atOffset(ZoneOffset.UTC));
         update(office, untouched.get(3), "queue_rank = 8, queue_at = ?", LocalDateTime.of(2026, 8, 6, 17, 0));
+        accepted(as(
+                "eve",
+                () -> office.the(BoardService.class)
+                        .callSession(new CallSession(
+                                PRIMARY, BodyKind.BOARD, LocalDateTime.of(2026, 8, 7, 9, 0), "Room 1"))));
         office.jdbc()
                 .sql("delete from transmittal where voting_location = 'Depot Street Library'")
                 .update();
@@ -117,7 +125,8 @@ class WaitingWorkListTest {
                         access,
                         office.the(NewerFileService.class),
                         office.the(RulingService.class),
-                        office.the(CanvassService.class)));
+                        office.the(CanvassService.class)),
+                office.the(BoardService.class));
         ElectionLine line = new ElectionLine(
                 PRIMARY,
                 "Tamarack",
@@ -161,6 +170,9 @@ class WaitingWorkListTest {
                 .contains(
                         CONTRADICTED, "Newer lists to confirm", "Case held without an act", "Steps left before closing")
                 .hasSize(OF_INTAKE.size() + OF_REVIEW.size() + 4);
+        assertThat(what(all.get(Role.SECRETARY))).containsExactly("Session to keep the record of");
+        assertThat(path(all.get(Role.SECRETARY), "Session to keep the record of"))
+                .isEqualTo("board/record/1");
         assertThat(all.get(Role.ADMINISTRATOR)).isEmpty();
         assertThat(all.get(Role.OBSERVER)).isEmpty();
     }

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.proviso.access.OfficeUser;
+import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.board.AgendaItem;
 import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardMotion;
@@ -48,6 +51,7 @@ class MotionChecks {
     private final ContradictedDecisions contradicted;
     private final DecisionService decisions;
     private final OtherBallots others;
+    private final StaffList staff;
 
     MotionChecks(
             AgendaStore agenda,
@@ -57,7 +61,9 @@ class MotionChecks {
             CaseService cases,
             ContradictedDecisions contradicted,
             DecisionService decisions,
-            OtherBallots others) {
+            OtherBallots others,
+            StaffList staff) {
+        this.staff = staff;
         this.agenda = agenda;
         this.members = members;
         this.motions = motions;
@@ -71,6 +77,28 @@ class MotionChecks {
     /** Whoever acts on a motion must sit in the session, and it must be open. */
     Optional<Refusal> sitting(BoardSession session, UserName userName) {
         return SessionChecks.open(session).or(() -> SessionChecks.present(members.present(session.key()), userName));
+    }
+
+    /** Whoever notes something sits in the session, or keeps its record and has no vote in it. */
+    Optional<Refusal> recording(BoardSession session, OfficeUser user) {
+        if (Permission.DECIDE.isOpenTo(user.roles())) {
+            return sitting(session, user.userName());
+        }
+        return SessionChecks.open(session)
+                .or(() -> Refusal.when(
+                        !members.keeps(session.key(), user.userName()),
+                        Why.NOT_PRESENT,
+                        "Take the record of this session first."));
+    }
+
+    /** Whoever votes sits in the session, and still is a member of a deciding body. */
+    Optional<Refusal> voting(BoardSession session, UserName userName) {
+        return sitting(session, userName)
+                .or(() -> staff.usersWith(Permission.VOTE).stream()
+                                .anyMatch(user -> user.userName().equals(userName))
+                        ? Optional.empty()
+                        : Optional.of(Refusal.naming(
+                                Why.NO_MEMBER, Set.of(userName), "{who} is not a member of a deciding body.")));
     }
 
     /** The motion must be before the session. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.ActDoor;
 import org.proviso.access.OfficeUser;
@@ -43,7 +44,7 @@ import org.springframework.validation.annotation.Validated;
 
 /**
  * Motions and votes of a session, one motion at a time: moved, seconded where the body wants it, put to the vote, voted
- * on, closed. Whoever notes something must sit in the session; the record says who did. Thread-safe.
+ * on, closed. Whoever notes something must sit in the session or keep its record; the record says who did. Thread-safe.
  */
 @Service
 @Validated
@@ -87,15 +88,23 @@ public class MotionService {
     @Transactional
     public ActResult<BoardMotion> move(@Valid MoveMotion move) {
         ActDoor.Permitted mover = door.demand(Permission.DECIDE);
+        return moved(
+                mover.lock(() -> sessions.lock(move.session())),
+                move,
+                mover.user().userName(),
+                null);
+    }
+
+    /** The same for a mover whose motion somebody else recorded (null: the mover did). */
+    ActResult<BoardMotion> moved(
+            ActDoor.Locked<BoardSession> locked, MoveMotion move, UserName mover, @Nullable UserName recordedBy) {
         Map<EnvelopeNumber, CountAgainstRules> against = new LinkedHashMap<>();
-        return mover.lock(() -> sessions.lock(move.session()))
-                .refuse(session -> checks.move(session, move, mover.user().userName()))
+        return locked.refuse(session -> checks.move(session, move, mover))
                 .refuseAll(session -> {
                     against.putAll(checks.against(move));
                     return MotionChecks.groundsAgainst(move, against);
                 })
-                .save(session ->
-                        motion(motions.insert(move, against, mover.user().userName(), clock.now())))
+                .save(session -> motion(motions.insert(move, against, mover, recordedBy, clock.now())))
                 .record(moved -> ledger.line(
                         "motion_moved", moved.key().session(), moved.key().subject(), moved(moved)));
     }
@@ -112,6 +121,9 @@ public class MotionService {
             what.put(
                     "against_rules",
                     motion.against().stream().map(MotionService::against).toList());
+        }
+        if (motion.recordedBy() != null) {
+            what.put("moved_by", ledger.pseudonym(motion.movedBy()));
         }
         if (!motion.because().isBlank()) {
             what.put("because", ledger.hashes(motion.key().session(), motion.putNos(), motion.because()));
@@ -137,7 +149,7 @@ public class MotionService {
     private ActDoor.Locked<HeldMotion> held(ActDoor.Permitted member, MotionKey key, int version) {
         return member.lock(() ->
                         new HeldMotion(sessions.lock(key.session()), motion(key).at(version)))
-                .refuse(held -> checks.sitting(held.session(), member.user().userName()))
+                .refuse(held -> checks.recording(held.session(), member.user()))
                 .refuse(held -> MotionChecks.pending(held.motion()));
     }
 
@@ -160,7 +172,7 @@ public class MotionService {
     /** Puts it to the vote. */
     @Transactional
     public ActResult<BoardMotion> putToVote(MotionKey key, int version) {
-        return held(door.demand(Permission.DECIDE), key, version)
+        return held(door.demand(Permission.KEEP_RECORD), key, version)
                 .refuse(held -> Refusal.when(
                         held.motion().putAt() != null,
                         Why.NOT_IN_THIS_STATE,
@@ -175,7 +187,7 @@ public class MotionService {
     /** Takes a motion off before its vote is closed; the votes noted on it settle nothing. */
     @Transactional
     public ActResult<BoardMotion> withdraw(MotionKey key, int version) {
-        return held(door.demand(Permission.DECIDE), key, version)
+        return held(door.demand(Permission.KEEP_RECORD), key, version)
                 .save(held -> {
                     motions.end(key, MotionResult.WITHDRAWN, clock.now(), "The motion was withdrawn.");
                     return motion(key);
@@ -186,11 +198,11 @@ public class MotionService {
     /** Notes a member's vote; the ledger has the votes once the vote is closed. */
     @Transactional
     public ActResult<BoardMotion> vote(@Valid CastVote cast) {
-        ActDoor.Permitted noting = door.demand(Permission.VOTE);
+        ActDoor.Permitted noting = door.demand(Permission.KEEP_RECORD);
         MotionKey key = cast.motion();
         return noting.lock(() -> held(key))
                 .refuse(held -> votable(held, noting.user()))
-                .refuse(held -> checks.sitting(held.session(), cast.userName()))
+                .refuse(held -> checks.voting(held.session(), cast.userName()))
                 .refuse(held ->
                         cast.vote() == Vote.RECUSED ? Optional.empty() : recused(held.motion(), cast.userName()))
                 .save(held -> {
@@ -208,7 +220,7 @@ public class MotionService {
     /** Takes a member's vote back, for one who left or is recused after all. */
     @Transactional
     public ActResult<BoardMotion> withdrawVote(MotionKey key, UserName userName) {
-        ActDoor.Permitted noting = door.demand(Permission.VOTE);
+        ActDoor.Permitted noting = door.demand(Permission.KEEP_RECORD);
         return noting.lock(() -> held(key))
                 .refuse(held -> votable(held, noting.user()))
                 .save(held -> {
@@ -221,7 +233,7 @@ public class MotionService {
     }
 
     private Optional<Refusal> votable(HeldMotion held, OfficeUser noting) {
-        return checks.sitting(held.session(), noting.userName()).or(() -> MotionChecks.put(held.motion()));
+        return checks.recording(held.session(), noting).or(() -> MotionChecks.put(held.motion()));
     }
 
     /**

@@ -35,11 +35,12 @@ final class BoardLedgerEntries {
                 count(name + " reopenings");
             }
             case "member_arrived" -> count(name + " arrivals");
+            case "record_kept" -> count(name + " keepers of the record");
             case "member_recused" -> count("session-" + payload.get("session") + " recusals");
             case "vote_confirmed" -> said.put(name + " confirmed by " + payload.get("member"), "yes");
             case "vote_disputed" -> said.put(name + " confirmed by " + payload.get("member"), "no");
             case "motion_moved" -> moved(name, entry);
-            case "motion_seconded" -> said.put(name + " seconded by", entry.actor());
+            case "motion_seconded" -> said.put(name + " seconded by", by(payload.get("seconded_by"), entry));
             case "motion_put" -> said.put(name + " put", "yes");
             case "motion_withdrawn" -> said.put(name + " result", MotionResult.WITHDRAWN.code());
             case "vote_closed" -> closed(name, payload);
@@ -50,7 +51,7 @@ final class BoardLedgerEntries {
     private void moved(String name, LedgerEntry entry) {
         Map<String, Object> payload = entry.payload();
         said.put(name + " outcome", text(payload.get("outcome")));
-        said.put(name + " moved by", entry.actor());
+        said.put(name + " moved by", by(payload.get("moved_by"), entry));
         said.put(name + " reasons", text(payload.get("reasons")));
         said.put(name + " contests", text(payload.get("contests")));
         said.put(name + " reference", text(payload.get("reference")));
@@ -64,6 +65,11 @@ final class BoardLedgerEntries {
                                     against(one.get("envelope"), one.get("rules_say"), one.get("known_to_have_voted")))
                             .collect(Collectors.joining(", ")));
         }
+    }
+
+    /** The member for whom somebody recorded it, or whoever did it. */
+    private static String by(@Nullable Object member, LedgerEntry entry) {
+        return member == null ? entry.actor() : String.valueOf(member);
     }
 
     /** {@code P-1050 reject true}. */

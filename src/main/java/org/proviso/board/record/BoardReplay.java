@@ -82,6 +82,9 @@ public class BoardReplay {
         there.put(
                 name + " reopenings", number(sessions.reopenings(session.key()).size()));
         there.put(name + " arrivals", number(members.all(session.key()).size()));
+        there.put(
+                name + " keepers of the record",
+                number(members.keepers(session.key()).size()));
         there.put(name + " recusals", number(members.recusals(session.key()).size()));
     }
 

@@ -28,8 +28,10 @@ public record Minutes(
         int quorum,
         List<Reopened> reopenings,
         List<Attendance> attendance,
+        List<Keeper> keepers,
         List<RecusedMember> recusals,
         List<RemovedFromGroup> pulledOut,
+        List<SentBack> sentBack,
         List<MotionEntry> motions,
         ChainHead ledger) {
 
@@ -40,8 +42,14 @@ public record Minutes(
     public record Attendance(
             String name, LocalDateTime arrivedAt, @Nullable LocalDateTime leftAt) {}
 
+    /** A secretary who keeps the record, without a vote, and from when on. */
+    public record Keeper(String name, LocalDateTime from) {}
+
     /** A member who stood aside; the ground is empty for a reader who may not see whole cases. */
     public record RecusedMember(String name, EnvelopeNumber envelopeNo, String ground, LocalDateTime at) {}
+
+    /** An envelope that a member sent back to the reviewers; the note is empty for a reader who may not see whole cases. */
+    public record SentBack(EnvelopeNumber envelopeNo, String by, LocalDateTime at, String note) {}
 
     /** An envelope taken out of its consent group, and by whom. */
     public record RemovedFromGroup(EnvelopeNumber envelopeNo, String by) {}
@@ -49,7 +57,8 @@ public record Minutes(
     /**
      * A motion with its votes. {@code because} is empty for a reader who may not see whole cases; {@code result} says in
      * words how it ended and what that came to, and is empty while it is before the session; {@code against} names the envelopes
-     * that it counts against the rules' answer.
+     * that it counts against the rules' answer; {@code recordedBy} and {@code secondRecordedBy} are those who recorded what a
+     * member said aloud (empty: the member did).
      */
     public record MotionEntry(
             MotionKey motion,
@@ -61,6 +70,8 @@ public record Minutes(
             List<String> against,
             String movedBy,
             String secondedBy,
+            String recordedBy,
+            String secondRecordedBy,
             List<VoteEntry> votes,
             String result,
             @Nullable LocalDateTime endedAt) {}

@@ -4,11 +4,14 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.access.StaffList;
+import org.proviso.board.AgendaItem;
 import org.proviso.board.AgendaStore;
 import org.proviso.board.BoardClock;
 import org.proviso.board.BoardMotion;
@@ -17,13 +20,16 @@ import org.proviso.board.MemberStore;
 import org.proviso.board.MotionEnvelope;
 import org.proviso.board.MotionStore;
 import org.proviso.board.SessionKey;
+import org.proviso.board.SessionMember;
 import org.proviso.board.SessionStore;
 import org.proviso.board.motion.VoteStore;
 import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.rules.Reason;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.decide.SentBackCases;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -43,6 +49,7 @@ public class MinutesService {
     private final StaffList staff;
     private final BoardClock clock;
     private final LedgerService ledger;
+    private final SentBackCases returned;
 
     MinutesService(
             SessionStore sessions,
@@ -53,7 +60,9 @@ public class MinutesService {
             AccessService access,
             StaffList staff,
             BoardClock clock,
-            LedgerService ledger) {
+            LedgerService ledger,
+            SentBackCases returned) {
+        this.returned = returned;
         this.sessions = sessions;
         this.members = members;
         this.agenda = agenda;
@@ -84,8 +93,13 @@ public class MinutesService {
                 session.quorum(),
                 reopenings(key, zone),
                 attendance(key, zone),
+                members.keepers(key).stream()
+                        .map(keeper -> new Minutes.Keeper(
+                                name(keeper.userName()), LocalDateTime.ofInstant(keeper.beganAt(), zone)))
+                        .toList(),
                 recusals(key, zone),
                 pulledOut(key),
+                sentBack(session, zone),
                 motions.all(key).stream().map(motion -> moved(motion, zone)).toList(),
                 ledger.head(LedgerChain.of(key.electionId())));
     }
@@ -126,6 +140,28 @@ public class MinutesService {
                 .toList();
     }
 
+    /** Envelopes of the agenda that somebody who sat in the session sent back while it was open. */
+    private List<Minutes.SentBack> sentBack(BoardSession session, ZoneId zone) {
+        Instant opened = session.openedAt();
+        if (opened == null) {
+            return List.of();
+        }
+        Set<EnvelopeNumber> listed =
+                agenda.all(session.key()).stream().map(AgendaItem::envelopeNo).collect(Collectors.toSet());
+        Set<UserName> sat =
+                members.all(session.key()).stream().map(SessionMember::userName).collect(Collectors.toSet());
+        return returned.of(session.key().electionId()).stream()
+                .filter(back -> listed.contains(back.envelopeNo()) && sat.contains(back.by()))
+                .filter(back -> !back.at().isBefore(opened)
+                        && (session.closedAt() == null || !back.at().isAfter(session.closedAt())))
+                .map(back -> new Minutes.SentBack(
+                        back.envelopeNo(),
+                        name(back.by()),
+                        LocalDateTime.ofInstant(back.at(), zone),
+                        forDeciders(back.note())))
+                .toList();
+    }
+
     private Minutes.MotionEntry moved(BoardMotion motion, ZoneId zone) {
         return new Minutes.MotionEntry(
                 motion.key(),
@@ -137,6 +173,8 @@ public class MinutesService {
                 motion.against().stream().map(MotionEnvelope::spoken).toList(),
                 name(motion.movedBy()),
                 motion.secondedBy() == null ? "" : name(motion.secondedBy()),
+                motion.recordedBy() == null ? "" : name(motion.recordedBy()),
+                motion.secondRecordedBy() == null ? "" : name(motion.secondRecordedBy()),
                 votes.all(motion.key()).stream()
                         .map(vote -> new Minutes.VoteEntry(
                                 name(vote.userName()),

@@ -13,7 +13,7 @@ import org.proviso.core.deciding.VotingRules;
 import org.proviso.review.CaseState;
 
 /**
- * A session as those who sit in it see it: who came, who else may come, who is recused, the agenda with each case as
+ * A session as those who sit in it see it: who came, who else may come, who is recused, who keeps its record, the agenda with each case as
  * it is now, how many cases are ready and not on it, what is on the floor, the motions that ended, the newest first, and
  * the rules on vote and quorum. Times are on the county's clock.
  */
@@ -23,6 +23,7 @@ public record SessionDetails(
         List<Seat> seated,
         List<Member> absent,
         List<RecusedMember> aside,
+        List<Member> keepers,
         List<Item> agenda,
         int readyBesides,
         @Nullable Floor floor,

@@ -91,27 +91,41 @@ public class SessionDetailsService {
     /** Other words after anything that may change what a session looks like; cheap to ask for again and again. */
     @Transactional(readOnly = true)
     public String mark(SessionKey key) {
-        access.demand(Permission.SEE_WHOLE_CASE);
+        access.demand(reading());
         return ledger.head(LedgerChain.of(key.electionId())).sequence() + "/" + motions.version(key);
+    }
+
+    /** A secretary reads a session too, without what was written about a voter. */
+    private Permission reading() {
+        return access.isPermitted(Permission.SEE_WHOLE_CASE) ? Permission.SEE_WHOLE_CASE : Permission.KEEP_RECORD;
     }
 
     /** The session as it is now; {@link IllegalArgumentException} where there is no such session. */
     @Transactional(readOnly = true)
     public SessionDetails details(SessionKey key) {
-        OfficeUser reader = access.demand(Permission.SEE_WHOLE_CASE);
+        Permission reading = reading();
+        OfficeUser reader = access.demand(reading);
+        boolean whole = reading == Permission.SEE_WHOLE_CASE;
         BoardSession session = sessions.find(key).orElseThrow(() -> SessionStore.unknown(key));
         ElectionAsOf asOf = clock.electionAsOfNow(key.electionId());
         Election election = asOf.election();
         DecidingBody seats = session.body().seats(election);
         List<SessionMember> came = members.all(key);
-        List<BoardMotion> moved = motions.all(key);
+        List<BoardMotion> moved = motions.all(key).stream()
+                .map(motion -> whole ? motion : motion.withoutWords())
+                .toList();
         List<SessionDetails.Item> items = items(key);
         return new SessionDetails(
                 session,
                 seats.members(),
                 came.stream().map(member -> seat(member, election.zone())).toList(),
                 absent(members.present(key)),
-                members.recusals(key).stream().map(this::aside).toList(),
+                members.recusals(key).stream()
+                        .map(recusal -> aside(recusal, whole))
+                        .toList(),
+                members.keepers(key).stream()
+                        .map(keeper -> person(keeper.userName()))
+                        .toList(),
                 items,
                 readyBesides(key.electionId(), items),
                 moved.stream()
@@ -212,8 +226,9 @@ public class SessionDetailsService {
                 person(member.userName()), local(member.arrivedAt(), zone), left(member.leftAt(), zone));
     }
 
-    private SessionDetails.RecusedMember aside(Recusal recusal) {
-        return new SessionDetails.RecusedMember(person(recusal.userName()), recusal.envelopeNo(), recusal.ground());
+    private SessionDetails.RecusedMember aside(Recusal recusal, boolean whole) {
+        return new SessionDetails.RecusedMember(
+                person(recusal.userName()), recusal.envelopeNo(), whole ? recusal.ground() : "");
     }
 
     private Member person(UserName userName) {

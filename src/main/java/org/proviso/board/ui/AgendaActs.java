@@ -3,6 +3,7 @@ package org.proviso.board.ui;
 import com.vaadin.flow.component.Component;
 import java.util.ArrayList;
 import java.util.List;
+import org.proviso.board.BoardMotion;
 import org.proviso.board.MotionKind;
 import org.proviso.board.MoveMotion;
 import org.proviso.board.RecordRecusal;
@@ -12,6 +13,7 @@ import org.proviso.board.record.SessionDetails;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseState;
 import org.proviso.ui.field.ActButton;
 
@@ -54,18 +56,28 @@ final class AgendaActs {
     }
 
     private MotionSheet sheet(SessionKey key) {
-        return MotionSheet.toMove(wanted -> steps.sheet(
-                () -> room.motions()
-                        .move(new MoveMotion(
-                                key,
-                                wanted.kind(),
-                                wanted.envelopes(),
-                                wanted.contests(),
-                                wanted.reasons(),
-                                wanted.reference(),
-                                wanted.because())),
-                "Motion made: "
-                        + BoardWords.moved(wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + "."));
+        return MotionSheet.toMove(
+                wanted -> steps.sheet(() -> move(key, wanted), "Motion made: " + words(wanted)),
+                wanted -> steps.sheet(
+                        () -> move(key, wanted)
+                                .then(motion -> room.motions().putToVote(motion.key(), motion.version())),
+                        "The vote is open: " + words(wanted)));
+    }
+
+    private ActResult<BoardMotion> move(SessionKey key, MotionSheet.MotionInput wanted) {
+        return room.motions()
+                .move(new MoveMotion(
+                        key,
+                        wanted.kind(),
+                        wanted.envelopes(),
+                        wanted.contests(),
+                        wanted.reasons(),
+                        wanted.reference(),
+                        wanted.because()));
+    }
+
+    private static String words(MotionSheet.MotionInput wanted) {
+        return BoardWords.moved(wanted.kind(), wanted.envelopes().size(), wanted.reasons()) + ".";
     }
 
     /** Buttons for an envelope in a group. */

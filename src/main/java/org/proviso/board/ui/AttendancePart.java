@@ -2,21 +2,29 @@ package org.proviso.board.ui;
 
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.proviso.access.Permission;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.board.record.SessionDetails.Member;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.VotingRules;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** Attendance, quorum, and who is recused from which envelope. */
+/** What is next, attendance, quorum, and who is recused from which envelope. */
 @Tag("section")
 final class AttendancePart extends HtmlContainer {
+
+    private static final int NEXT = 2;
 
     private final BoardServices room;
     private final UserName reader;
@@ -31,15 +39,20 @@ final class AttendancePart extends HtmlContainer {
 
     void show(SessionDetails meeting) {
         removeAll();
+        next(meeting);
         add(new H2("Attendance"), new Paragraph(quorum(meeting)));
         boolean open = meeting.session().isOpen();
         meeting.seated().forEach(seat -> add(seat(meeting, seat, open)));
         if (open) {
             arriving(meeting);
         }
+        meeting.keepers().forEach(keeper -> add(new Paragraph("Record kept by " + keeper.fullName() + ", no vote.")));
         if (!meeting.votingRules().isEmpty()) {
-            add(new H2("Vote and quorum"));
-            meeting.votingRules().forEach(line -> add(rule(line)));
+            Div rules = new Div();
+            meeting.votingRules().forEach(line -> rules.add(rule(line)));
+            Details fold = new Details("Vote and quorum", rules);
+            fold.addClassName("fold");
+            add(fold);
         }
         if (!meeting.aside().isEmpty()) {
             add(new H2("Recused"));
@@ -47,6 +60,33 @@ final class AttendancePart extends HtmlContainer {
                     .forEach(recusedMember ->
                             add(new Paragraph(recusedMember.person().fullName() + ", envelope "
                                     + recusedMember.envelopeNo() + ": " + recusedMember.ground())));
+        }
+    }
+
+    /** What the chair calls next: the first things on the agenda that are not on the floor. */
+    private void next(SessionDetails meeting) {
+        if (!meeting.session().isOpen()) {
+            return;
+        }
+        Set<EnvelopeNumber> onTheFloor = meeting.floor() == null
+                ? Set.of()
+                : Set.copyOf(meeting.floor().motion().putNos());
+        List<String> ahead = new ArrayList<>();
+        AgendaGroup.of(meeting).stream()
+                .map(group -> group.without(onTheFloor))
+                .filter(group -> !group.envelopes().isEmpty())
+                .forEach(group -> ahead.add(BoardWords.sentence(group.outcome().words()) + ", "
+                        + UsDates.count(group.envelopes().size(), "envelope") + ": "
+                        + BoardWords.because(group.reason())));
+        AgendaGroup.alone(meeting).stream()
+                .filter(item -> !onTheFloor.contains(item.item().envelopeNo()))
+                .forEach(item -> ahead.add("Envelope " + item.item().envelopeNo() + ", individually"));
+        add(new H2("Next"));
+        ahead.stream().limit(NEXT).forEach(words -> add(new Paragraph(words)));
+        if (ahead.size() > NEXT) {
+            add(new Paragraph((ahead.size() - NEXT) + " more on the agenda."));
+        } else if (ahead.isEmpty()) {
+            add(new Paragraph("Nothing more on the agenda."));
         }
     }
 
@@ -90,7 +130,7 @@ final class AttendancePart extends HtmlContainer {
     }
 
     private void arriving(SessionDetails meeting) {
-        if (!meeting.isThere(reader)) {
+        if (!meeting.isThere(reader) && room.access().isPermitted(Permission.VOTE)) {
             add(FloorPart.acts(
                     new ActButton("Record my arrival").first().does(() -> arrive(meeting, reader, "You are"))));
         }

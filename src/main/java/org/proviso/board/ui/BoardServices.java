@@ -6,6 +6,7 @@ import org.proviso.board.agenda.AgendaService;
 import org.proviso.board.agenda.ReadyService;
 import org.proviso.board.motion.MotionService;
 import org.proviso.board.motion.OfficialService;
+import org.proviso.board.motion.RecordKeepingService;
 import org.proviso.board.motion.VoteConfirmationService;
 import org.proviso.board.record.PublicDisplayService;
 import org.proviso.board.record.SessionDetailsService;
@@ -20,6 +21,7 @@ record BoardServices(
         BoardService sessions,
         AgendaService agendas,
         MotionService motions,
+        RecordKeepingService records,
         VoteConfirmationService confirmations,
         SessionDetailsService meetings,
         ReadyService ready,

@@ -130,7 +130,12 @@ public final class BoardView extends Composite<Div> {
     private Component name(BoardSession session) {
         String words =
                 "Session " + session.key().sessionNo() + " of " + session.body().words();
-        return decides ? Links.link(words, "board/session/" + session.key().sessionNo()) : new Span(words);
+        if (decides) {
+            return Links.link(words, "board/session/" + session.key().sessionNo());
+        }
+        return room.access().isPermitted(Permission.KEEP_RECORD)
+                ? Links.link(words, "board/record/" + session.key().sessionNo())
+                : new Span(words);
     }
 
     private static String state(BoardSession session) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.proviso.board.MotionKind;
 import org.proviso.board.ProposalForDecision;
@@ -38,47 +39,44 @@ final class MotionSheet {
         Optional<String> of(MotionInput wanted);
     }
 
-    private final boolean moves;
     private final MotionAct act;
+    private final @Nullable MotionAct andOpen;
+    private final boolean moves;
 
-    private MotionSheet(boolean moves, MotionAct act) {
-        this.moves = moves;
+    private MotionSheet(MotionAct act, @Nullable MotionAct andOpen) {
         this.act = act;
+        this.andOpen = andOpen;
+        this.moves = andOpen != null;
     }
 
-    /** For a member, who moves something that the board votes on. */
-    static MotionSheet toMove(MotionAct act) {
-        return new MotionSheet(true, act);
+    /** For a member, who moves something that the board votes on; or moves it and opens the vote on it at once. */
+    static MotionSheet toMove(MotionAct act, MotionAct andOpen) {
+        return new MotionSheet(act, andOpen);
     }
 
     /** For an official, who decides alone. */
     static MotionSheet toDecide(MotionAct act) {
-        return new MotionSheet(false, act);
+        return new MotionSheet(act, null);
     }
 
     /** A whole group, as proposed. */
     void group(AgendaGroup group, List<String> references) {
         TextField reference = reference(String.join("; ", references));
         boolean rejects = group.kind() == MotionKind.REJECT;
-        ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog(
+        ActDialog sheet = sheet(
                 title(group),
-                button(),
-                () -> ask(
-                        sheet[0],
-                        new MotionInput(
-                                group.kind(),
-                                group.envelopes(),
-                                Set.of(),
-                                group.reasons(),
-                                rejects ? reference.getValue() : "",
-                                "")));
-        sheet[0].addClassName("board-sheet");
-        sheet[0].with(BoardWords.recorded(group.kind(), group.envelopes().size(), group.reasons()));
+                () -> new MotionInput(
+                        group.kind(),
+                        group.envelopes(),
+                        Set.of(),
+                        group.reasons(),
+                        rejects ? reference.getValue() : "",
+                        ""));
+        sheet.with(BoardWords.recorded(group.kind(), group.envelopes().size(), group.reasons()));
         if (rejects) {
-            sheet[0].with(reference);
+            sheet.with(reference);
         }
-        sheet[0].open();
+        sheet.open();
     }
 
     /** One envelope, with any outcome. */
@@ -103,21 +101,16 @@ final class MotionSheet {
         };
         kind.addValueChangeListener(event -> fields.run());
         fields.run();
-        ActDialog[] sheet = new ActDialog[1];
-        sheet[0] = new ActDialog(
-                (moves ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
-                button(),
-                () -> ask(
-                        sheet[0],
-                        new MotionInput(
+        sheet(
+                        (moves ? "Motion on envelope " : "Decision on envelope ") + line.envelopeNo(),
+                        () -> new MotionInput(
                                 kind.getValue(),
                                 Map.of(line.envelopeNo(), line.version()),
                                 contests.isVisible() ? contests.getValue() : Set.of(),
                                 reasons.isVisible() ? new ArrayList<>(reasons.getValue()) : List.of(),
                                 reference.isVisible() ? reference.getValue() : "",
-                                because.getValue())));
-        sheet[0].addClassName("board-sheet");
-        sheet[0].with("The rules recommend: " + line.now().words() + ".")
+                                because.getValue()))
+                .with("The rules recommend: " + line.now().words() + ".")
                 .with(kind, against, reasons, contests, reference, because)
                 .open();
     }
@@ -147,7 +140,17 @@ final class MotionSheet {
         return typed.isBlank() ? place : typed;
     }
 
-    private boolean ask(ActDialog sheet, MotionInput wanted) {
+    private ActDialog sheet(String title, Supplier<MotionInput> wanted) {
+        ActDialog[] sheet = new ActDialog[1];
+        sheet[0] = new ActDialog(title, button(), () -> ask(sheet[0], act, wanted.get()));
+        if (andOpen != null) {
+            sheet[0].or("Move and open the vote", () -> ask(sheet[0], andOpen, wanted.get()));
+        }
+        sheet[0].addClassName("board-sheet");
+        return sheet[0];
+    }
+
+    private static boolean ask(ActDialog sheet, MotionAct act, MotionInput wanted) {
         return act.of(wanted).map(sheet::refuse).orElse(true);
     }
 

@@ -53,6 +53,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
     SessionView(BoardServices room, WorkingElection workplace) {
         this.room = room;
         this.election = workplace.electionId();
+        room.access().demand(Permission.SEE_WHOLE_CASE);
         this.steps = new BoardActRunner(this::acted);
         UserName reader = room.access().signedIn().userName();
         floor = new FloorPart(room, reader.value(), steps);

@@ -11,6 +11,7 @@ import org.proviso.board.motion.CastVote;
 import org.proviso.board.record.SessionDetails;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
+import org.proviso.core.act.ActResult;
 import org.proviso.core.deciding.Vote;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -54,6 +55,9 @@ final class VotePart {
             List<SessionDetails.Member> others = floor.missing().stream()
                     .filter(member -> !member.userName().equals(new UserName(reader)))
                     .toList();
+            if (floor.missing().size() > 1) {
+                acts.add(everyoneYes(room, steps, floor));
+            }
             if (!others.isEmpty()) {
                 acts.add(new ActButton("Record a member's vote\u2026")
                         .does(() ->
@@ -108,13 +112,28 @@ final class VotePart {
         return button;
     }
 
-    private static String whose(SessionDetails.Floor floor) {
+    static String whose(SessionDetails.Floor floor) {
         String in = floor.voted().isEmpty() ? "No votes yet." : "Voted: " + BoardWords.names(floor.voted()) + ".";
         String missing = floor.missing().isEmpty()
                 ? " All votes are in. How each member voted is shown when the vote is closed."
                 : " Still to vote: " + BoardWords.names(floor.missing())
                         + ". The vote can be closed when all votes are in.";
         return in + missing;
+    }
+
+    /** A voice vote on which nobody says no: one press records yes for each member whose vote is missing. */
+    static ActButton everyoneYes(BoardServices room, BoardActRunner steps, SessionDetails.Floor floor) {
+        return new ActButton("Everyone says yes")
+                .does(() -> steps.take(
+                        () -> {
+                            ActResult<BoardMotion> last = ActResult.accepted(floor.motion());
+                            for (SessionDetails.Member member : floor.missing()) {
+                                last = last.then(before ->
+                                        room.motions().vote(new CastVote(before.key(), member.userName(), Vote.YES)));
+                            }
+                            return last;
+                        },
+                        "Yes recorded for " + BoardWords.names(floor.missing()) + "."));
     }
 
     private ActButton close(SessionDetails.Floor floor) {

@@ -1,9 +1,13 @@
 package org.proviso.review.facts;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -40,6 +44,20 @@ public class CaseReturnStore {
                 .param("by", by)
                 .param("at", clock.instant())
                 .update();
+    }
+
+    /** A case that came back, with its envelope. */
+    public record ReturnedCase(
+            EnvelopeNumber envelopeNo,
+            String because,
+            @Nullable UserName returnedBy,
+            Instant returnedAt) {}
+
+    /** Every case of an election that came back in that way, in their order. */
+    public List<ReturnedCase> all(ElectionId electionId, CaseReturn.Kind kind) {
+        return jdbc.sql("""
+                        select envelope_no, because, returned_by, returned_at from case_return
+                        where election_id = ? and kind = ? order by returned_at, envelope_no, return_no""").params(electionId, kind).query(ReturnedCase.class).list();
     }
 
     /** Why it came back last. */

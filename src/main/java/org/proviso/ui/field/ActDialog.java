@@ -30,6 +30,12 @@ public final class ActDialog extends Dialog {
         add(problem, changed);
     }
 
+    /** A second way to finish: what its button does, handled like the first. */
+    public ActDialog or(String actWords, BooleanSupplier doing) {
+        getFooter().add(new ActButton(actWords).does(() -> act(doing)));
+        return this;
+    }
+
     private void act(BooleanSupplier doing) {
         problem.setText("");
         changed.nothing();

@@ -14,6 +14,7 @@ import org.proviso.board.RecordRecusal;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.deciding.Vote;
@@ -22,6 +23,7 @@ import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.decide.DecidedCaseService;
 
 /** The record of a session. */
 class MinutesServiceTest {
@@ -95,5 +97,37 @@ class MinutesServiceTest {
         assertThat(minutes.motions().get(0).because()).isEmpty();
         assertThat(minutes.motions().get(0).result()).isEmpty();
         assertThat(minutes.closedAt()).isNull();
+    }
+
+    @OnADatabase
+    void names_what_a_member_sent_back_while_the_session_was_open_and_nothing_sent_back_besides(TestOffice office) {
+        CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        sendBack(cases, "eve", "P-1049", "Before the session.");
+        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of(COUNT.get(0), COUNT.get(1)));
+        OfficeTime.set(office, NOON.plusMinutes(10));
+        sendBack(cases, "eve", COUNT.get(0).value(), "Look at the date again.");
+        OfficeTime.set(office, NOON.plusMinutes(50));
+        as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
+        OfficeTime.set(office, NOON.plusMinutes(60));
+        sendBack(cases, "eve", COUNT.get(1).value(), "After the session.");
+        assertThat(as("fay", () -> office.the(MinutesService.class).minutes(board.key()))
+                        .sentBack())
+                .containsExactly(
+                        new Minutes.SentBack(COUNT.get(0), "eve", NOON.plusMinutes(10), "Look at the date again."));
+        assertThat(as("hugh", () -> office.the(MinutesService.class).minutes(board.key()))
+                        .sentBack())
+                .as("without the note for those who may not see whole cases")
+                .extracting(Minutes.SentBack::note)
+                .containsExactly("");
+    }
+
+    private static void sendBack(CasesReady cases, String by, String envelope, String note) {
+        EnvelopeNumber number = new EnvelopeNumber(envelope);
+        as(
+                by,
+                () -> done(cases.office()
+                        .the(DecidedCaseService.class)
+                        .sendBack(
+                                new EnvelopeKey(new ElectionId(CasesReady.ID), number), cases.version(number), note)));
     }
 }

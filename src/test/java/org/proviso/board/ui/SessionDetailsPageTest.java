@@ -63,6 +63,7 @@ class SessionDetailsPageTest {
                 office.the(BoardService.class),
                 office.the(AgendaService.class),
                 office.the(MotionService.class),
+                office.the(org.proviso.board.motion.RecordKeepingService.class),
                 office.the(org.proviso.board.motion.VoteConfirmationService.class),
                 office.the(SessionDetailsService.class),
                 office.the(ReadyService.class),
