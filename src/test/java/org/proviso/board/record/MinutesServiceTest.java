@@ -8,9 +8,12 @@ import static org.proviso.board.Sitting.done;
 
 import java.util.List;
 import org.proviso.board.BoardService;
+import org.proviso.board.BodyKind;
+import org.proviso.board.CallSession;
 import org.proviso.board.CasesReady;
 import org.proviso.board.MotionKind;
 import org.proviso.board.RecordRecusal;
+import org.proviso.board.SessionKey;
 import org.proviso.board.Sitting;
 import org.proviso.board.agenda.AgendaService;
 import org.proviso.core.ElectionId;
@@ -102,19 +105,26 @@ class MinutesServiceTest {
     @OnADatabase
     void names_what_a_member_sent_back_while_the_session_was_open_and_nothing_sent_back_besides(TestOffice office) {
         CasesReady cases = CasesReady.in(office).toCount(COUNT);
+        BoardService boards = office.the(BoardService.class);
+        CallSession call = new CallSession(new ElectionId(CasesReady.ID), BodyKind.BOARD, NOON, "Room 2");
+        SessionKey key = as("eve", () -> done(boards.callSession(call))).key();
+        as("eve", () -> done(office.the(AgendaService.class).addToAgenda(key, COUNT)));
+        OfficeTime.set(office, NOON.minusMinutes(20));
         sendBack(cases, "eve", "P-1049", "Before the session.");
-        Sitting board = Sitting.of(cases, "eve", "fay").put(List.of(COUNT.get(0), COUNT.get(1)));
+        OfficeTime.set(office, NOON);
+        as("eve", () -> done(boards.open(key, 0)));
+        as("eve", () -> done(boards.recordArrival(key, new UserName("eve"))));
         OfficeTime.set(office, NOON.plusMinutes(10));
         sendBack(cases, "eve", COUNT.get(0).value(), "Look at the date again.");
         OfficeTime.set(office, NOON.plusMinutes(50));
-        as("eve", () -> done(office.the(BoardService.class).close(board.key(), 1)));
+        as("eve", () -> done(boards.close(key, 1)));
         OfficeTime.set(office, NOON.plusMinutes(60));
         sendBack(cases, "eve", COUNT.get(1).value(), "After the session.");
-        assertThat(as("fay", () -> office.the(MinutesService.class).minutes(board.key()))
+        assertThat(as("fay", () -> office.the(MinutesService.class).minutes(key))
                         .sentBack())
                 .containsExactly(
                         new Minutes.SentBack(COUNT.get(0), "eve", NOON.plusMinutes(10), "Look at the date again."));
-        assertThat(as("hugh", () -> office.the(MinutesService.class).minutes(board.key()))
+        assertThat(as("hugh", () -> office.the(MinutesService.class).minutes(key))
                         .sentBack())
                 .as("without the note for those who may not see whole cases")
                 .extracting(Minutes.SentBack::note)
