@@ -14,6 +14,8 @@ public final class UsDates {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.US);
     private static final DateTimeFormatter NEAR = DateTimeFormatter.ofPattern("EEE, MMM d", Locale.US);
+    private static final DateTimeFormatter BRIEF = DateTimeFormatter.ofPattern("MMM d", Locale.US);
+    private static final DateTimeFormatter FULL_HOUR = DateTimeFormatter.ofPattern("h a", Locale.US);
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("MM/dd/yyyy", Locale.US);
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
 
@@ -42,6 +44,13 @@ public final class UsDates {
     /** {@code Fri, Nov 13, 5:00 pm}: a moment near by, the year understood. */
     public static String near(LocalDateTime moment) {
         return NEAR.format(moment) + ", " + hour(moment.toLocalTime());
+    }
+
+    /** {@code Nov 10, 5 pm}, {@code Nov 10, 5:30 pm}: a moment in a column, the year understood. */
+    public static String brief(LocalDateTime moment) {
+        LocalTime time = moment.toLocalTime();
+        return BRIEF.format(moment) + ", "
+                + (time.getMinute() == 0 ? FULL_HOUR.format(time).toLowerCase(Locale.ROOT) : hour(time));
     }
 
     /** {@code Fri, Nov 13}. */

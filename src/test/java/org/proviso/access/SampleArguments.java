@@ -100,6 +100,7 @@ record SampleArguments(EnvelopeKey key) {
                         Map.entry(EnvelopeKey.class, key),
                         Map.entry(LedgerChain.class, LedgerChain.of(key.electionId())),
                         Map.entry(String.class, "nobody"),
+                        Map.entry(Object.class, "nobody"),
                         Map.entry(int.class, 1),
                         Map.entry(Integer.class, 1),
                         Map.entry(long.class, 1L),

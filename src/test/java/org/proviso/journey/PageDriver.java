@@ -22,6 +22,7 @@ import com.vaadin.flow.dom.DomEvent;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.internal.nodefeature.ElementListenerMap;
 import com.vaadin.flow.router.HasErrorParameter;
+import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
 import elemental.json.Json;
@@ -102,10 +103,11 @@ final class PageDriver {
         });
     }
 
-    /** What one of the staff does on a page. */
+    /** What one of the staff does on a page; its address may ask for something after a question mark. */
     void on(String address, String who, Runnable act) {
         as(who, () -> {
-            UI.getCurrent().navigate(address);
+            String[] parts = address.split("\\?", 2);
+            UI.getCurrent().navigate(parts[0], QueryParameters.fromString(parts.length == 1 ? "" : parts[1]));
             act.run();
             return who;
         });

@@ -21,7 +21,8 @@ class QueueKeeper {
     @Transactional(propagation = Propagation.MANDATORY)
     public void place(CaseChanged changed) {
         queue.place(
-                changed.key(),
+                changed.report().envelope(),
+                changed.key().electionId(),
                 QueuePlace.of(changed.report()),
                 changed.report().outlook().outcome().recommendation());
     }

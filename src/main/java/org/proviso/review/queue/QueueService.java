@@ -1,15 +1,27 @@
 package org.proviso.review.queue;
 
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
+import org.proviso.access.StaffList;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.core.act.ActResult;
+import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.review.CaseStore;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.CaseAssignmentService;
@@ -24,34 +36,97 @@ public class QueueService {
     private static final int TRIES = 8;
 
     private final QueueStore queue;
+    private final QueueListStore lists;
+    private final QueueChoiceStore choices;
+    private final CaseStore all;
     private final CaseAssignmentService cases;
     private final AccessService access;
+    private final StaffList staff;
+    private final Clock clock;
 
-    QueueService(QueueStore queue, CaseAssignmentService cases, AccessService access) {
+    QueueService(
+            QueueStore queue,
+            QueueListStore lists,
+            QueueChoiceStore choices,
+            CaseStore all,
+            CaseAssignmentService cases,
+            AccessService access,
+            StaffList staff,
+            Clock clock) {
         this.queue = queue;
+        this.lists = lists;
+        this.choices = choices;
+        this.all = all;
         this.cases = cases;
         this.access = access;
+        this.staff = staff;
+        this.clock = clock;
     }
 
-    /** A page of the queue. */
+    /** A page of the list. */
     @Transactional(readOnly = true)
     public List<QueueRow> page(QueueFilter filter, int offset, int limit) {
         access.demand(Permission.SEARCH);
-        return queue.page(filter, offset, limit);
+        return lists.page(filter, before(filter), offset, limit);
     }
 
     /** How many cases match a filter. */
     @Transactional(readOnly = true)
     public int count(QueueFilter filter) {
         access.demand(Permission.SEARCH);
-        return queue.count(filter);
+        return lists.count(filter, before(filter));
     }
 
-    /** Every voting location with envelopes. */
+    /** The values that a column has in the election and that contain what was typed, a page of them. */
     @Transactional(readOnly = true)
-    public List<String> locations(ElectionId electionId) {
+    public List<QueueChoice> choices(ElectionId electionId, QueueColumn column, String typed, int offset, int limit) {
         access.demand(Permission.SEARCH);
-        return queue.locations(electionId);
+        return switch (column) {
+            case LOCATION -> choices.locations(electionId, typed, offset, limit);
+            case PRECINCT -> choices.precincts(electionId, typed, offset, limit);
+            case LANGUAGE -> part(choices.languages(electionId).stream(), typed, offset, limit);
+            case HOLDER -> part(choices.holders(electionId).stream(), typed, offset, limit);
+            case REASON ->
+                part(
+                        choices.reasons(electionId).stream()
+                                .flatMap(codes -> Stream.of(codes.split(";")))
+                                .filter(code -> !code.isEmpty())
+                                .distinct()
+                                .sorted()
+                                .map(code -> new QueueChoice(code, DateWords.code(code))),
+                        typed,
+                        offset,
+                        limit);
+            case STATE, OUTLOOK, AGE -> List.of();
+        };
+    }
+
+    /** How a value of a column reads: a person by name, a code in words. */
+    @Transactional(readOnly = true)
+    public String words(QueueColumn column, String value) {
+        access.demand(Permission.SEARCH);
+        return switch (column) {
+            case HOLDER ->
+                staff.user(new UserName(value)).map(OfficeUser::fullName).orElse(value);
+            case REASON, STATE, OUTLOOK -> DateWords.code(value);
+            case LOCATION, PRECINCT, LANGUAGE, AGE -> value;
+        };
+    }
+
+    private static List<QueueChoice> part(Stream<QueueChoice> values, String typed, int offset, int limit) {
+        String sought = typed.toLowerCase(java.util.Locale.ROOT);
+        return values.filter(choice ->
+                        choice.words().toLowerCase(java.util.Locale.ROOT).contains(sought))
+                .skip(offset)
+                .limit(limit)
+                .toList();
+    }
+
+    /** Where a case stands in the order of a list; empty where there is no such case. */
+    @Transactional(readOnly = true)
+    public Optional<QueuePosition> position(QueueFilter filter, EnvelopeNumber envelopeNo) {
+        access.demand(Permission.SEARCH);
+        return lists.position(filter, envelopeNo);
     }
 
     /**
@@ -60,18 +135,52 @@ public class QueueService {
      */
     public Optional<ActResult<EnvelopeCase>> takeNext(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
         access.demand(Permission.PROPOSE);
+        return taken(passedOver, leftOut -> queue.first(electionId, leftOut));
+    }
+
+    /**
+     * The next case of a list after a place in it, taken for whoever is signed in unless that person has it already; empty
+     * where none follows that this person can work on.
+     */
+    public Optional<ActResult<EnvelopeCase>> takeNextOf(
+            QueueFilter filter, QueuePosition place, Collection<EnvelopeNumber> passedOver) {
+        OfficeUser worker = access.demand(Permission.PROPOSE);
+        return taken(
+                passedOver,
+                leftOut -> lists.next(filter, before(filter), place, worker.userName(), leftOut)
+                        .flatMap(number -> all.find(new EnvelopeKey(filter.electionId(), number)))
+                        .map(found -> new CaseVersion(found.key(), found.version())));
+    }
+
+    private Optional<ActResult<EnvelopeCase>> taken(
+            Collection<EnvelopeNumber> passedOver, Function<Set<EnvelopeNumber>, Optional<CaseVersion>> next) {
         Set<EnvelopeNumber> leftOut = new LinkedHashSet<>(passedOver);
         for (int i = 0; i < TRIES; i++) {
-            Optional<CaseVersion> first = queue.first(electionId, leftOut);
+            Optional<CaseVersion> first = next.apply(leftOut);
             if (first.isEmpty()) {
                 return Optional.empty();
             }
+            EnvelopeKey key = first.get().key();
+            Optional<EnvelopeCase> yours = all.find(key).filter(this::isYours);
+            if (yours.isPresent()) {
+                return yours.map(ActResult::accepted);
+            }
             try {
-                return Optional.of(cases.take(first.get().key(), first.get().version()));
+                return Optional.of(cases.take(key, first.get().version()));
             } catch (OptimisticLockingFailureException e) {
-                leftOut.add(first.get().key().envelopeNo());
+                leftOut.add(key.envelopeNo());
             }
         }
         return Optional.empty();
+    }
+
+    private boolean isYours(EnvelopeCase found) {
+        return found.isWith(access.signedIn().userName());
+    }
+
+    private @Nullable Instant before(QueueFilter filter) {
+        return filter.value(QueueColumn.AGE)
+                .map(days -> clock.instant().minus(Duration.ofDays(Integer.parseInt(days))))
+                .orElse(null);
     }
 }

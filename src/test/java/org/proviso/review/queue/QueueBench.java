@@ -5,7 +5,9 @@ import static org.proviso.core.act.ActResults.accepted;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import org.proviso.access.Role;
 import org.proviso.access.Staff;
@@ -25,6 +27,7 @@ public final class QueueBench {
     private static final int ENVELOPES = 100_000;
     private static final int CASES = 40;
     private static final int PAGE = 50;
+    private static final int FEW = 5;
 
     private QueueBench() {}
 
@@ -47,7 +50,7 @@ public final class QueueBench {
         long first = count(jdbc);
         for (int copy = 1; count(jdbc) < ENVELOPES; copy++) {
             String end = " || '-" + copy + "'";
-            for (String table : List.of("envelope", "envelope_case")) {
+            for (String table : List.of("envelope", "affirmation", "envelope_case")) {
                 List<String> columns = jdbc.sql("select lower(column_name) from information_schema.columns "
                                 + "where lower(table_name) = ? order by ordinal_position")
                         .param(table)
@@ -69,7 +72,7 @@ public final class QueueBench {
     }
 
     private static void measure(String what, QueueService queue) {
-        QueueFilter all = new QueueFilter(new ElectionId(ELECTION), null, null, null, null);
+        QueueFilter all = QueueFilter.all(new ElectionId(ELECTION));
         for (int round = 0; round < 2; round++) {
             time(
                     what + ": the next case",
@@ -78,7 +81,36 @@ public final class QueueBench {
             time(what + ": first page", CASES, () -> queue.page(all, 0, PAGE));
             time(what + ": page from 10,000 on", CASES, () -> queue.page(all, 10_000, PAGE));
             time(what + ": count", CASES, () -> queue.count(all));
+            for (QueueSort sort : QueueSort.values()) {
+                QueueFilter list = all.sortedBy(sort, false);
+                apart(what + ": first page by " + sort.code(), from -> queue.page(list, from, PAGE));
+            }
+            Map.of(
+                            QueueColumn.REASON, "no_id",
+                            QueueColumn.LOCATION, "Fairgrounds Pavilion",
+                            QueueColumn.PRECINCT, "308",
+                            QueueColumn.LANGUAGE, "es",
+                            QueueColumn.OUTLOOK, "reject",
+                            QueueColumn.HOLDER, "rita",
+                            QueueColumn.AGE, "1")
+                    .forEach((column, value) -> {
+                        QueueFilter list = all.with(column, value);
+                        apart(what + ": only " + column.code(), from -> queue.page(list, from, PAGE));
+                        apart(what + ": count of " + column.code(), from -> queue.count(list));
+                    });
+            apart(
+                    what + ": choices of precinct",
+                    from -> queue.choices(all.electionId(), QueueColumn.PRECINCT, "", from, PAGE));
+            apart(
+                    what + ": choices of reason",
+                    from -> queue.choices(all.electionId(), QueueColumn.REASON, "", from, PAGE));
         }
+    }
+
+    /** Each time another page, so that the database has no answer kept. */
+    private static void apart(String what, IntFunction<?> page) {
+        int[] from = {0};
+        time(what, FEW, () -> page.apply(from[0]++));
     }
 
     private static void time(String what, int times, Runnable work) {

@@ -15,7 +15,6 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
-import org.proviso.review.CaseState;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ResearchService;
@@ -27,6 +26,8 @@ import org.proviso.review.find.FindService;
 
 /** The queue of reviewers, over the tables. */
 class QueueTest {
+
+    private static final QueueFilter ALL = QueueFilter.all(new ElectionId(Primary.ID));
 
     @OnBothDatabases
     void the_next_case_is_the_first_of_the_list_and_nobody_gets_it_twice(TestOffice services) {
@@ -63,19 +64,18 @@ class QueueTest {
     void a_list_shows_what_its_filter_leaves(TestOffice services) {
         Primary.loaded(services);
         QueueService queue = services.the(QueueService.class);
-        QueueFilter rejects = new QueueFilter(new ElectionId(Primary.ID), null, Recommendation.REJECT, null, null);
+        QueueFilter rejects = ALL.with(QueueColumn.OUTLOOK, "reject");
         List<QueueRow> rows = as("ada", () -> queue.page(rejects, 0, 60));
         assertThat(rows).isNotEmpty().allMatch(row -> row.outlook() == Recommendation.REJECT);
         assertThat(as("ada", () -> queue.count(rejects))).isEqualTo(rows.size());
-        String place = as("ada", () -> queue.locations(new ElectionId(Primary.ID))).stream()
-                .filter(location -> !location.isEmpty())
-                .findFirst()
-                .orElseThrow();
-        QueueFilter there = new QueueFilter(new ElectionId(Primary.ID), null, null, place, null);
+        String place = as("ada", () -> queue.choices(ALL.electionId(), QueueColumn.LOCATION, "", 0, 1))
+                .get(0)
+                .value();
+        QueueFilter there = ALL.with(QueueColumn.LOCATION, place);
         assertThat(as("ada", () -> queue.page(there, 0, 60)))
                 .isNotEmpty()
                 .allMatch(row -> row.votingLocation().equals(place));
-        assertThat(as("ada", () -> queue.count(new QueueFilter(new ElectionId(Primary.ID), null, null, null, "ada"))))
+        assertThat(as("ada", () -> queue.count(ALL.with(QueueColumn.HOLDER, "ada"))))
                 .isZero();
     }
 
@@ -147,7 +147,7 @@ class QueueTest {
     }
 
     private static QueueFilter open() {
-        return new QueueFilter(new ElectionId(Primary.ID), CaseState.OPEN, null, null, null);
+        return ALL.with(QueueColumn.STATE, "open");
     }
 
     private static EnvelopeNumber taken(Optional<ActResult<EnvelopeCase>> outcome) {
