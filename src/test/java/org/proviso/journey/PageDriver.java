@@ -26,7 +26,9 @@ import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinServletRequest;
 import elemental.json.Json;
+import elemental.json.JsonObject;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -126,6 +128,24 @@ final class PageDriver {
         assertThat(found).as(name).isNotEmpty();
         ActButton last = found.get(found.size() - 1);
         ComponentUtil.fireEvent(last, new ClickEvent<>(last));
+    }
+
+    /** Presses the button of an act on the case that is on the page, in the version that stands there. */
+    static void pressOnCase(String name) {
+        ActButton button = _find(ActButton.class).stream()
+                .filter(found -> name(found).startsWith(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + name));
+        String seen = "element.closest('[data-case]')?.dataset.case ?? ''";
+        String shown = Stream.iterate(button.getElement(), Objects::nonNull, Element::getParent)
+                .filter(element -> element.hasAttribute("data-case"))
+                .findFirst()
+                .map(element -> element.getAttribute("data-case"))
+                .orElseThrow();
+        JsonObject data = Json.createObject();
+        data.put(seen, shown);
+        Element pressed = button.getElement();
+        pressed.getNode().getFeature(ElementListenerMap.class).fireEvent(new DomEvent(pressed, "click", data));
     }
 
     /** Types into the box of that name. */

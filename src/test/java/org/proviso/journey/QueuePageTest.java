@@ -4,6 +4,7 @@ import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.PageDriver.fill;
 import static org.proviso.journey.PageDriver.press;
+import static org.proviso.journey.PageDriver.pressOnCase;
 import static org.proviso.journey.PageDriver.said;
 import static org.proviso.journey.PageDriver.value;
 
@@ -13,8 +14,12 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.grid.Grid;
 import com.vaadin.flow.component.grid.GridSortOrder;
 import com.vaadin.flow.data.provider.SortDirection;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.review.CaseState;
 import org.proviso.review.queue.QueueChoice;
 import org.proviso.review.queue.QueueColumn;
 import org.proviso.review.queue.QueueFilter;
@@ -99,6 +104,37 @@ class QueuePageTest {
             Component outlook = GridKt._getCellComponent(grid(), 0, "outlook");
             assertThat(outlook).isInstanceOf(OutcomeMark.class);
             assertThat(outlook.getElement().getTextRecursively()).isEqualTo("Count in part");
+        });
+    }
+
+    /** Envelopes of court-extended hours: no other test of pages uses them. */
+    @Test
+    void cases_opened_from_a_list_are_worked_one_after_the_other_until_it_ends() {
+        String list = "?list=" + URLEncoder.encode("reason=court_hours&sort=envelope", StandardCharsets.UTF_8);
+        EnvelopeKey last = PagesOffice.key("P-1041");
+        pages.on("review/case/P-1038" + list, "ben", () -> {
+            assertThat(said()).contains("Back to the list");
+            press("Take next of this list");
+            assertThat(address()).endsWith("P-1039");
+            UI.getCurrent().navigate("review/case/P-1039");
+            pressOnCase("Return case to queue");
+            assertThat(address()).contains("reason=court_hours").startsWith("review?");
+            assertThat(PagesOffice.state(PagesOffice.key("P-1040"))).isEqualTo(CaseState.OPEN);
+        });
+        pages.on("review/case/P-1040" + list, "ben", () -> {
+            press("Take next of this list");
+            assertThat(address()).endsWith("P-1041");
+            UI.getCurrent().navigate("review/case/P-1041");
+            press("Take next of this list");
+            assertThat(said()).contains("Envelope P-1041 stays assigned to you. That was the last case of this list.");
+            assertThat(address()).startsWith("review?");
+        });
+        assertThat(PagesOffice.state(last)).isEqualTo(CaseState.IN_REVIEW);
+        pages.on("review/case/P-1041" + list, "ben", () -> {
+            press("Leave the list");
+            assertThat(said()).contains("Take next case").doesNotContain("Take next of this list");
+            pressOnCase("Return case to queue");
+            assertThat(address()).isEqualTo("review");
         });
     }
 }

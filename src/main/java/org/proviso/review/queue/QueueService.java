@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -142,14 +144,20 @@ public class QueueService {
      * The next case of a list after a place in it, taken for whoever is signed in unless that person has it already; empty
      * where none follows that this person can work on.
      */
-    public Optional<ActResult<EnvelopeCase>> takeNextOf(
+    public Optional<NextOfList> takeNextOf(
             QueueFilter filter, QueuePosition place, Collection<EnvelopeNumber> passedOver) {
         OfficeUser worker = access.demand(Permission.PROPOSE);
+        Map<EnvelopeNumber, QueuePosition> stood = new HashMap<>();
         return taken(
-                passedOver,
-                leftOut -> lists.next(filter, before(filter), place, worker.userName(), leftOut)
-                        .flatMap(number -> all.find(new EnvelopeKey(filter.electionId(), number)))
-                        .map(found -> new CaseVersion(found.key(), found.version())));
+                        passedOver,
+                        leftOut -> lists.next(filter, before(filter), place, worker.userName(), leftOut)
+                                .flatMap(number -> {
+                                    lists.position(filter, number).ifPresent(at -> stood.put(number, at));
+                                    return all.find(new EnvelopeKey(filter.electionId(), number));
+                                })
+                                .map(found -> new CaseVersion(found.key(), found.version())))
+                .map(taken -> new NextOfList(
+                        taken, taken.ifAccepted().map(now -> stood.get(now.key().envelopeNo()))));
     }
 
     private Optional<ActResult<EnvelopeCase>> taken(

@@ -14,9 +14,11 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
+import org.proviso.review.queue.QueueFilterText;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
+import org.proviso.ui.Links;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
@@ -25,6 +27,9 @@ import org.proviso.ui.frame.WorkingElection;
 @Route(value = "review/case", layout = OfficeFrame.class)
 @PermitAll
 class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle, CasePageContext.AfterAct {
+
+    /** In the address: the list that the case was opened from. */
+    static final String LIST = "list";
 
     private final CaseFileService files;
     private final ReviewServices acts;
@@ -43,6 +48,12 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     @Override
     public void setParameter(BeforeEvent event, String envelopeNo) {
         number = envelopeNo;
+        event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(LIST)
+                .filter(list -> acts.access().isPermitted(Permission.PROPOSE))
+                .ifPresent(list -> shift.cameFrom(
+                        new EnvelopeNumber(envelopeNo), QueueFilterText.read(workplace.electionId(), list)));
         show().focusTitle();
     }
 
@@ -66,6 +77,12 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         shift.goOnFrom(new EnvelopeNumber(number));
     }
 
+    /** Nobody is handed another case; the list is shown instead. */
+    @Override
+    public void away() {
+        shift.putAway(new EnvelopeNumber(number));
+    }
+
     @Override
     public String getPageTitle() {
         return "Envelope " + number + " \u00B7 Proviso";
@@ -73,6 +90,23 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     private static String stays(CaseFile file) {
         return file.holding().yours() ? "Envelope " + file.now().key().envelopeNo() + " stays assigned to you." : "";
+    }
+
+    /** The way to the next case, and the list this one was opened from. */
+    private Div onward(CaseFile file) {
+        EnvelopeNumber envelopeNo = new EnvelopeNumber(number);
+        Div onward = new Div(shift.button(envelopeNo, stays(file)));
+        shift.listOf(envelopeNo).ifPresent(list -> {
+            Div from = new Div(
+                    Links.link("Back to the list", QueueView.address(list)),
+                    new ActButton("Leave the list").quiet().does(() -> {
+                        shift.leaveList(envelopeNo);
+                        UI.getCurrent().navigate(CaseView.class, number);
+                    }));
+            from.addClassName("from-list");
+            onward.add(from);
+        });
+        return onward;
     }
 
     /** A decider came from a session or a list and returns there. */
@@ -86,7 +120,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number)))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
-        CasePage page = reviews ? new CasePage(desk, shift.button(stays(file))) : new CasePage(desk, back());
+        CasePage page = new CasePage(desk, reviews ? onward(file) : back());
         getContent().removeAll();
         getContent().add(page);
         return page;

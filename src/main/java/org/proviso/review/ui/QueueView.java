@@ -9,6 +9,8 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import org.proviso.review.queue.QueueFilter;
 import org.proviso.review.queue.QueueFilterText;
 import org.proviso.review.queue.QueueService;
@@ -65,7 +67,19 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
                 + (filter.isOpen()
                         ? ". Shortest voter deadline first, then changed cases, then oldest."
                         : ": " + filters.words() + "."));
-        rows.show(filter, "", (offset, limit) -> queue.page(filter, offset, limit), () -> count);
+        rows.show(filter, handedOn(), (offset, limit) -> queue.page(filter, offset, limit), () -> count);
+    }
+
+    /** A case opened from a list that is narrowed or sorted is worked on as one of that list. */
+    private String handedOn() {
+        String text = QueueFilterText.write(filter);
+        return text.isEmpty() ? "" : "?" + CaseView.LIST + "=" + URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    /** The address of the list with this filter. */
+    static String address(QueueFilter wanted) {
+        String text = QueueFilterText.write(wanted);
+        return text.isEmpty() ? "review" : "review?" + text;
     }
 
     /** Opens the list with this filter, so that going back leads to the one before. */

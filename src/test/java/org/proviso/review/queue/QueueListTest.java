@@ -15,7 +15,6 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
-import org.proviso.core.act.ActResult;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.Statements;
 import org.proviso.database.TestOffice;
@@ -156,12 +155,21 @@ class QueueListTest {
             EnvelopeKey second = new EnvelopeKey(ELECTION, rows.get(1).envelopeNo());
             QueuePosition place =
                     as("ada", () -> queue.position(list, second.envelopeNo())).orElseThrow();
-            EnvelopeCase taken = taken(as("ada", () -> queue.takeNextOf(list, place, List.of())));
+            NextOfList next =
+                    as("ada", () -> queue.takeNextOf(list, place, List.of())).orElseThrow();
+            EnvelopeCase taken = accepted(next.taken());
             assertThat(taken.key().envelopeNo().value())
                     .as(sort.code())
                     .isEqualTo(rows.get(2).envelopeNo().value());
             assertThat(taken.takenBy()).isEqualTo(new UserName("ada"));
-            as("ada", () -> office.the(CaseAssignmentService.class).giveBack(taken.key(), taken.version()));
+            EnvelopeCase after =
+                    taken(as("ada", () -> queue.takeNextOf(list, next.at().orElseThrow(), List.of())));
+            assertThat(after.key().envelopeNo().value())
+                    .as(sort.code() + ", the one after")
+                    .isEqualTo(rows.get(3).envelopeNo().value());
+            for (EnvelopeCase held : List.of(taken, after)) {
+                as("ada", () -> office.the(CaseAssignmentService.class).giveBack(held.key(), held.version()));
+            }
         }
     }
 
@@ -188,8 +196,8 @@ class QueueListTest {
         assertThat(as("ada", () -> queue.takeNextOf(list, last, List.of()))).isEmpty();
     }
 
-    private static EnvelopeCase taken(Optional<ActResult<EnvelopeCase>> outcome) {
-        return accepted(outcome.orElseThrow());
+    private static EnvelopeCase taken(Optional<NextOfList> outcome) {
+        return accepted(outcome.orElseThrow().taken());
     }
 
     @OnBothDatabases

@@ -219,7 +219,7 @@ final class CaseFoot extends Div {
     }
 
     private void giveBack(String pressed) {
-        desk.lastAct(
+        desk.awayAct(
                 pressed,
                 problem,
                 "Envelope " + desk.number() + " returned to the queue.",

@@ -27,6 +27,11 @@ public final class CasePageContext {
 
         /** The reviewer is done with the case: the next one comes. */
         void next();
+
+        /** The reviewer put the case away: nobody is handed another one. */
+        default void away() {
+            next();
+        }
     }
 
     private final CaseFile file;
@@ -98,6 +103,14 @@ public final class CasePageContext {
         }
     }
 
+    /** The same for an act that puts the case away. */
+    void awayAct(
+            String pressed, RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        if (isShown(pressed, refusing)) {
+            act(refusing, done, act, after::away);
+        }
+    }
+
     /**
      * An act from a dialog over this case; returns whether it was recorded. Where the case was changed meanwhile, the dialog
      * says so and keeps what was typed.
@@ -108,6 +121,11 @@ public final class CasePageContext {
 
     boolean lastFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
         return done(refusing, done, act, after::next);
+    }
+
+    /** The same for an act that puts the case away. */
+    boolean awayFromSheet(RefusalDisplay refusing, String done, Function<CaseVersion, ActResult<EnvelopeCase>> act) {
+        return done(refusing, done, act, after::away);
     }
 
     /** The same for sheets of other packages, which say themselves why they stay open. */

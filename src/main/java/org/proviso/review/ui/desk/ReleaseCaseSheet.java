@@ -14,7 +14,7 @@ final class ReleaseCaseSheet extends CaseSheet {
             if (because.getValue().isBlank()) {
                 return missing(because, "Required. Enter the reason.");
             }
-            return desk.lastFromSheet(
+            return desk.awayFromSheet(
                     refusing,
                     "Envelope " + desk.number() + " is back in the queue.",
                     seen -> desk.acts().cases().release(seen.key(), seen.version(), because.getValue()));

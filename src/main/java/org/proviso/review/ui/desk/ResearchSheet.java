@@ -25,7 +25,7 @@ final class ResearchSheet extends CaseSheet {
             if (asked.getValue().isBlank()) {
                 return missing(asked, "Required. Enter what to find out.");
             }
-            return desk.lastFromSheet(
+            return desk.awayFromSheet(
                     refusing,
                     "Envelope " + desk.number() + ": research requested. The case waits for the result.",
                     seen -> desk.acts()
