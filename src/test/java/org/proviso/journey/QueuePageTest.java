@@ -107,6 +107,29 @@ class QueuePageTest {
         });
     }
 
+    /** ViewNameSheet: a view is saved, named anew and removed. */
+    @Test
+    void a_list_is_saved_under_a_name_and_found_again() {
+        pages.on("review?outlook=reject", "ben", () -> {
+            press("Save this view");
+            press("Save view");
+            assertThat(said()).contains("Enter a name of up to 60 characters.");
+            fill("Name of the view", "To reject");
+            press("Save view");
+            assertThat(said()).contains("View \u201CTo reject\u201D saved.");
+        });
+        pages.on("review", "ben", () -> assertThat(said()).contains("To reject").doesNotContain("Save this view"));
+        pages.on("review", "ada", () -> assertThat(said()).doesNotContain("To reject"));
+        pages.on("review?outlook=reject", "ben", () -> {
+            press("Rename view");
+            fill("Name of the view", "Rejections");
+            press("Save name");
+            assertThat(said()).contains("Rejections");
+            press("Remove view");
+            assertThat(said()).contains("Save this view", "The cases are as they were.");
+        });
+    }
+
     /** Envelopes of court-extended hours: no other test of pages uses them. */
     @Test
     void cases_opened_from_a_list_are_worked_one_after_the_other_until_it_ends() {

@@ -69,6 +69,7 @@ class RoutePermissionsTest {
             "intake/correct", "/P-1012",
             "intake/key", "/P-1012",
             "release/batch", "/1",
+            "/review/list.csv", "?election=tamarack-primary",
             "/notices/letter.pdf", "?election=tamarack-primary&envelope=P-1012&notice=1",
             "/notices/letters.pdf", "?election=tamarack-primary");
 

@@ -3,7 +3,10 @@ package org.proviso.files.csv;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import de.siegmar.fastcsv.writer.QuoteStrategies;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -12,7 +15,7 @@ import org.proviso.files.AtomicFile;
 /**
  * Writes a CSV file whole or not at all: UTF-8, LF, quotes only where a cell needs them. Cells are written as they are.
  * A cell that begins with {@code =}, {@code +}, {@code -} or {@code @} is a formula to a spreadsheet; whoever opens
- * such a file there imports its columns as text.
+ * such a file there imports its columns as text, or {@link SpreadsheetText} wrote them.
  */
 public final class CsvOutput {
 
@@ -33,6 +36,17 @@ public final class CsvOutput {
             rows.accept(output);
             writer.flush();
         });
+    }
+
+    /** Rows of so many cells to a writer that somebody else closes, for a file that is sent and not kept here. */
+    public static void write(Writer target, int width, Consumer<CsvOutput> rows) {
+        CsvWriter writer = builder(width).build(target);
+        rows.accept(new CsvOutput(writer, width));
+        try {
+            writer.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The header and the rows as one text, for standard output. */

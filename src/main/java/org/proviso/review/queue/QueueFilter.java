@@ -1,5 +1,7 @@
 package org.proviso.review.queue;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -51,6 +53,14 @@ public record QueueFilter(ElectionId electionId, Map<QueueColumn, String> wanted
 
     public Optional<String> value(QueueColumn column) {
         return Optional.ofNullable(wanted.get(column));
+    }
+
+    /** Only cases on which nobody acted since; null where an age is no matter. */
+    @Nullable
+    Instant before(Instant now) {
+        return value(QueueColumn.AGE)
+                .map(days -> now.minus(Duration.ofDays(Integer.parseInt(days))))
+                .orElse(null);
     }
 
     /** Whether it narrows nothing. */

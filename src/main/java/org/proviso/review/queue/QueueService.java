@@ -1,7 +1,6 @@
 package org.proviso.review.queue;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
@@ -187,8 +186,6 @@ public class QueueService {
     }
 
     private @Nullable Instant before(QueueFilter filter) {
-        return filter.value(QueueColumn.AGE)
-                .map(days -> clock.instant().minus(Duration.ofDays(Integer.parseInt(days))))
-                .orElse(null);
+        return filter.before(clock.instant());
     }
 }

@@ -2,6 +2,7 @@ package org.proviso.review.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -14,8 +15,10 @@ import java.nio.charset.StandardCharsets;
 import org.proviso.review.queue.QueueFilter;
 import org.proviso.review.queue.QueueFilterText;
 import org.proviso.review.queue.QueueService;
+import org.proviso.review.queue.SavedViewService;
 import org.proviso.review.ui.list.CaseFilters;
 import org.proviso.review.ui.list.CaseGrid;
+import org.proviso.review.ui.list.SavedViews;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -38,9 +41,12 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
     private final CaseGrid rows;
     private final PageHead head = new PageHead("Review", "");
     private final ActButton anyCase;
+    private final SavedViews views;
+    private final Anchor file = new Anchor("", "List as CSV");
     private QueueFilter filter;
 
-    QueueView(QueueService queue, ReviewShift shift, WorkingElection workplace) {
+    QueueView(QueueService queue, SavedViewService saved, ReviewShift shift, WorkingElection workplace) {
+        this.views = new SavedViews(saved, "review");
         this.queue = queue;
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         this.filter = QueueFilter.all(election.id());
@@ -52,8 +58,12 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
                         election.zone())
                 .whenSorted(QueueView::open, () -> filter);
         anyCase = new ActButton("Show all").quiet().does(() -> open(QueueFilter.all(election.id())));
+        file.setRouterIgnore(true);
+        file.getElement().setAttribute("download", true);
+        Div below = new Div(views, anyCase, file);
+        below.addClassName("ways");
         getContent().addClassNames("sheet", "queue");
-        getContent().add(head.beside(shift.button().first()), new ReviewNavigation(), filters, new Div(anyCase), rows);
+        getContent().add(head.beside(shift.button().first()), new ReviewNavigation(), filters, below, rows);
     }
 
     @Override
@@ -62,6 +72,9 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
                 filter.electionId(), event.getLocation().getQueryParameters().getQueryString());
         int count = queue.count(filter);
         filters.show(filter);
+        views.show(filter);
+        file.setHref(ListFileController.ADDRESS + "?election=" + filter.electionId() + "&" + CaseView.LIST + "="
+                + URLEncoder.encode(QueueFilterText.write(filter), StandardCharsets.UTF_8));
         anyCase.setVisible(!filter.isOpen());
         head.say(UsDates.count(count, "case")
                 + (filter.isOpen()

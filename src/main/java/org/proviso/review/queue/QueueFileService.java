@@ -1,0 +1,144 @@
+package org.proviso.review.queue;
+
+import java.io.Writer;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
+import org.proviso.core.Election;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.chain.ChainHead;
+import org.proviso.election.ElectionService;
+import org.proviso.files.csv.CsvOutput;
+import org.proviso.files.csv.SpreadsheetText;
+import org.proviso.ledger.LedgerChain;
+import org.proviso.ledger.LedgerService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Isolation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** A list of cases as a CSV file, with the moment, what narrows it, and the head of the ledger at that moment. */
+@Service
+public class QueueFileService {
+
+    private static final int TOGETHER = 5_000;
+    private static final List<String> HEADER = List.of(
+            "Envelope",
+            "State",
+            "Priority",
+            "Due",
+            "Outlook",
+            "Reason issued",
+            "Voting location",
+            "Precinct",
+            "Language",
+            "Assigned to",
+            "Last act");
+
+    private final QueueListStore lists;
+    private final QueueService queue;
+    private final ElectionService elections;
+    private final LedgerService ledger;
+    private final AccessService access;
+    private final Clock clock;
+
+    QueueFileService(
+            QueueListStore lists,
+            QueueService queue,
+            ElectionService elections,
+            LedgerService ledger,
+            AccessService access,
+            Clock clock) {
+        this.lists = lists;
+        this.queue = queue;
+        this.elections = elections;
+        this.ledger = ledger;
+        this.access = access;
+        this.clock = clock;
+    }
+
+    /**
+     * Writes the whole list as it stands at one moment, in its order, some thousand lines in memory at a time. Times are
+     * local to the county.
+     */
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    public void write(QueueFilter filter, Writer out) {
+        access.demand(Permission.SEARCH);
+        Election election = elections
+                .find(filter.electionId())
+                .orElseThrow(() -> new IllegalArgumentException("The office has no such election."));
+        Instant now = clock.instant();
+        CsvOutput.write(out, HEADER.size(), file -> {
+            head(election, filter, now).forEach(line -> file.row(wide(line)));
+            file.row(HEADER);
+            rows(filter, filter.before(now), row -> file.row(cells(row, election.zone())));
+        });
+    }
+
+    private List<List<String>> head(Election election, QueueFilter filter, Instant now) {
+        ChainHead head = ledger.head(LedgerChain.of(filter.electionId()));
+        String narrowed = filter.wanted().entrySet().stream()
+                .map(entry -> entry.getKey().words() + ": " + queue.words(entry.getKey(), entry.getValue()))
+                .collect(Collectors.joining("; "));
+        return List.of(
+                List.of("Election", election.name()),
+                List.of("Listed at", moment(now, election.zone())),
+                List.of("Filter", narrowed.isEmpty() ? "none" : narrowed),
+                List.of("Order", filter.sort().code() + (filter.descending() ? ", last first" : "")),
+                List.of("Ledger head", head.sequence() + " " + head.hash()));
+    }
+
+    private void rows(QueueFilter filter, @Nullable Instant before, java.util.function.Consumer<QueueRow> each) {
+        QueuePosition place = null;
+        List<QueueRow> page;
+        do {
+            page = lists.after(filter, before, place, TOGETHER);
+            page.forEach(each);
+            if (page.size() == TOGETHER) {
+                EnvelopeNumber last = page.get(page.size() - 1).envelopeNo();
+                place = lists.position(filter, last).orElseThrow();
+            }
+        } while (page.size() == TOGETHER);
+    }
+
+    private static List<String> cells(QueueRow row, ZoneId county) {
+        String with = row.with();
+        return wide(List.of(
+                row.envelopeNo().value(),
+                row.state().spoken(),
+                row.turn().words(),
+                row.due().map(QueueFileService::text).orElse(""),
+                row.outlook().words(),
+                String.join("; ", row.issueReasons()),
+                row.votingLocation(),
+                row.precinct(),
+                row.language(),
+                with == null ? "" : with,
+                moment(row.since(), county)));
+    }
+
+    /** As many cells as the header has, none of which a spreadsheet takes for a formula. */
+    private static List<String> wide(List<String> cells) {
+        List<String> wide =
+                new ArrayList<>(cells.stream().map(SpreadsheetText::of).toList());
+        while (wide.size() < HEADER.size()) {
+            wide.add("");
+        }
+        return wide;
+    }
+
+    private static String moment(Instant at, ZoneId county) {
+        return text(LocalDateTime.ofInstant(at, county));
+    }
+
+    private static String text(LocalDateTime at) {
+        return at.truncatedTo(ChronoUnit.MINUTES).toString().replace('T', ' ');
+    }
+}
