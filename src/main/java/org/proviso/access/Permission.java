@@ -26,6 +26,9 @@ public enum Permission {
     /** Never of one's own act: {@link AccessService#demandSomebodyElse}. */
     SECOND_REVIEW("second review", REVIEWER, SUPERVISOR),
 
+    /** For everybody who has a case before them. */
+    WRITE_NOTES("writing notes on cases", REVIEWER, DECIDER, SUPERVISOR),
+
     /** The case as laid before the deciding body; a reviewer sees a case by working on it. */
     SEE_WHOLE_CASE("viewing full cases", DECIDER),
     PULL_OUT("pulling envelopes out of a group", DECIDER),

@@ -34,6 +34,8 @@ class AfterClosingTest {
             "KeyingService.handIn(FinishKeying)",
             "NumberCheckService.confirm(ConfirmNumber)",
             "NumberCheckService.correct(CorrectReceipt)",
+            "NoteService.write(EnvelopeKey, String)",
+            "SavedViewService.save(QueueFilter, String)",
             "CureService.record(RecordCure)",
             "EnvelopeCorrectionService.correct(CorrectEnvelope)",
             "TransmittalService.record(RecordTransmittal)",

@@ -27,6 +27,7 @@ class PermissionMatrixTest {
             search                |        | x        |         |           |              | x          |               |          |
             propose               |        | x        |         |           |              | x          |               |          |
             second_review         |        | x        |         |           |              | x          |               |          |
+            write_notes           |        | x        | x       |           |              | x          |               |          |
             see_whole_case        |        |          | x       |           |              |            |               |          |
             pull_out              |        |          | x       |           |              |            |               |          |
             vote                  |        |          | x       |           |              |            |               |          |

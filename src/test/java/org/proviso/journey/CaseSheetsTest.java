@@ -1,11 +1,18 @@
 package org.proviso.journey;
 
+import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.fill;
 import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
 
+import com.github.mvysny.kaributesting.v10.GridKt;
+import com.vaadin.flow.component.ClickEvent;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.ComponentUtil;
+import com.vaadin.flow.component.grid.Grid;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -18,14 +25,20 @@ import org.proviso.review.CaseState;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.RecordAnswer;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.acts.ResearchService.WaitingRequest;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.SignatureComparison;
+import org.proviso.review.facts.WaitsFor;
+import org.proviso.review.queue.QueueColumn;
+import org.proviso.review.queue.QueueFilter;
+import org.proviso.review.queue.QueueRow;
+import org.proviso.review.queue.QueueService;
 import org.proviso.ui.field.ChangedMeanwhile;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
  * What a reviewer does with a case as a whole: ResearchSheet, ResearchAnswerSheet, DifferentOutcomeSheet,
- * ProposeEndSheet.
+ * ProposeEndSheet, NoteSheet.
  */
 @OnPages
 class CaseSheetsTest {
@@ -61,14 +74,21 @@ class CaseSheetsTest {
                 .containsExactly("Ask the clerk of the library which license she saw.");
         pages.on("", "ben", () -> assertThat(said()).contains("Research without a result"));
         pages.on("review/research", "ben", () -> {
-            assertThat(said()).contains("Depot Street Library", "by ada");
-            press("Record research result for envelope P-1012");
+            Grid<WaitingRequest> rows = _get(Grid.class);
+            WaitingRequest request = GridKt._get(rows, 0);
+            assertThat(request.addressee()).isEqualTo("Depot Street Library");
+            assertThat(request.askedBy()).isEqualTo("ada");
+            pressIn(GridKt._getCellComponent(rows, 0, "act"));
             press("Record result");
             assertThat(said()).contains("Write between 1 and 4,000 characters.");
             fill("Result", "A driver's license.");
             press("Record result");
         });
         assertThat(results(key)).containsExactly("A driver's license.");
+    }
+
+    private static void pressIn(Component button) {
+        ComponentUtil.fireEvent(button, new ClickEvent<>(button));
     }
 
     /** ReleaseCaseSheet: the reviewer is away. */
@@ -93,7 +113,10 @@ class CaseSheetsTest {
     @Test
     void the_result_of_research_is_recorded_in_words() {
         EnvelopeKey key = PagesOffice.taken("P-1010");
-        PagesOffice.done("ben", () -> PagesOffice.the(ResearchService.class).ask(key, "The library", "Which clerk?"));
+        PagesOffice.done(
+                "ben",
+                () -> PagesOffice.the(ResearchService.class)
+                        .ask(key, WaitsFor.ANOTHER_OFFICE, "The library", "Which clerk?"));
         onTheCase(key, () -> {
             press("Record research result");
             press("Record result");
@@ -202,5 +225,52 @@ class CaseSheetsTest {
                                 Set.of(ChallengeFact.OVERRULED),
                                 "Nobody came.",
                                 null)));
+    }
+
+    @Test
+    void a_note_stands_at_the_head_for_everybody_and_its_correction_beside_what_it_said() {
+        pages.on("review/case/P-1052", "ada", () -> {
+            press("Write note");
+            press("Save note");
+            assertThat(said()).contains("Write between 1 and 4,000 characters.");
+            fill("Note", "Her mother has the same name.");
+            press("Save note");
+            assertThat(said()).contains("Note saved.", "Her mother has the same name.");
+        });
+        pages.on("review/case/P-1052", "ben", () -> {
+            assertThat(said()).contains("ada: \u201CHer mother has the same name.\u201D");
+            assertThat(said()).doesNotContain("Correct note");
+        });
+        pages.on("review/case/P-1052", "ada", () -> {
+            press("Correct note");
+            fill("Note", "Her sister has the same name.");
+            press("Save correction");
+            assertThat(said()).contains("Her sister has the same name.", "corrected", "Her mother has the same name.");
+        });
+    }
+
+    @Test
+    void a_case_is_printed_with_county_election_time_and_history() {
+        PagesOffice.taken("P-1053");
+        pages.on(
+                "review/print/P-1053",
+                "ben",
+                () -> assertThat(said())
+                        .contains(
+                                "Tamarack County \u00B7 Primary, August 4, 2026",
+                                "Envelope P-1053, printed August 6, 2026, 12:00 pm, by ben.",
+                                "What the law asks",
+                                "taken, ada")
+                        .doesNotContain("Take this case", "Return case to queue"));
+        pages.on("review/case/P-1053", "ben", () -> assertThat(said()).contains("Print case"));
+    }
+
+    @Test
+    void the_contests_of_a_count_in_part_are_lists_above_the_questions() {
+        QueueFilter inPart = QueueFilter.all(PagesOffice.ELECTION).with(QueueColumn.OUTLOOK, "count_in_part");
+        List<QueueRow> rows = as("ben", () -> PagesOffice.the(QueueService.class).page(inPart, 0, 1));
+        assertThat(rows).hasSize(1);
+        pages.on("review/case/" + rows.get(0).envelopeNo(), "ben", () -> assertThat(said())
+                .containsPattern("Contests to count \\(\\d+\\).*What the law asks"));
     }
 }

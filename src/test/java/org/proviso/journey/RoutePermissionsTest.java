@@ -65,6 +65,7 @@ class RoutePermissionsTest {
             "board/session", "/1",
             "help/guide", "/reviewer",
             "review/case", "/P-1012",
+            "review/print", "/P-1012",
             "review/signature", "/P-1012",
             "intake/correct", "/P-1012",
             "intake/key", "/P-1012",

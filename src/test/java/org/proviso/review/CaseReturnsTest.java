@@ -28,6 +28,7 @@ import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.ResearchService.WaitingRequest;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.facts.CaseReturn;
+import org.proviso.review.facts.WaitsFor;
 import org.proviso.review.file.CaseFile.ReturnDetails;
 import org.proviso.review.file.CaseFileService;
 
@@ -41,7 +42,7 @@ class CaseReturnsTest {
                 .orElseThrow()
                 .work()
                 .cameBack()
-                .orElseThrow();
+                .get(0);
     }
 
     private static void assertReplayed(TestOffice office) {
@@ -95,6 +96,48 @@ class CaseReturnsTest {
         assertReplayed(office);
     }
 
+    /** Whatever happens next, why it came back and what the second reviewer wrote stay at its head. */
+    @OnBothDatabases
+    void every_time_a_case_came_back_stays_readable_the_newest_first(TestOffice office) {
+        Primary primary = Primary.loaded(office);
+        primary.at(2, 9, 0);
+        EnvelopeKey key = primary.envelope("in_order");
+        EnvelopeCase taken = primary.taken(key, new UserName("ada"));
+        as(
+                "carl",
+                () -> accepted(office.the(CaseAssignmentService.class).release(key, taken.version(), "She is ill.")));
+        primary.at(3, 10, 0);
+        new Deciding(primary).settled(key);
+        as(
+                "eve",
+                () -> accepted(office.the(DecidedCaseService.class)
+                        .reopen(key, primary.now(key).version(), "The wrong box was read.")));
+        primary.taken(key, new UserName("ben"));
+        assertThat(as("ben", () -> office.the(CaseFileService.class).open(key))
+                        .orElseThrow()
+                        .work()
+                        .cameBack())
+                .extracting(ReturnDetails::kind, ReturnDetails::because, ReturnDetails::by)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(CaseReturn.Kind.REOPENED, "The wrong box was read.", "eve"),
+                        org.assertj.core.groups.Tuple.tuple(CaseReturn.Kind.RELEASED, "She is ill.", "carl"));
+    }
+
+    @OnBothDatabases
+    void the_words_of_the_second_reviewer_are_among_them(TestOffice office) {
+        WorkedPrimary worked = WorkedPrimary.in(office);
+        assertThat(worked.inState(CaseState.OPEN).stream()
+                        .flatMap(open -> as(
+                                "ben", () -> office.the(CaseFileService.class).open(open.key()))
+                                .orElseThrow()
+                                .work()
+                                .cameBack()
+                                .stream())
+                        .filter(back -> back.kind() == CaseReturn.Kind.SECOND_READER))
+                .extracting(ReturnDetails::because)
+                .contains("Look at the date again.");
+    }
+
     @OnBothDatabases
     void what_the_decider_wrote_stands_on_the_case(TestOffice office) {
         Primary primary = Primary.loaded(office);
@@ -115,9 +158,10 @@ class CaseReturnsTest {
         Primary primary = Primary.loaded(office);
         ResearchService research = office.the(ResearchService.class);
         EnvelopeKey key = primary.envelope("in_order");
-        assertThat(field(as("ada", () -> research.ask(key, " ", "Which license?"))))
+        assertThat(field(as("ada", () -> research.ask(key, WaitsFor.ANOTHER_OFFICE, " ", "Which license?"))))
                 .isEqualTo("addressee");
-        int number = ActResults.accepted(as("ada", () -> research.ask(key, "Depot Street Library", "Which license?")));
+        int number = ActResults.accepted(
+                as("ada", () -> research.ask(key, WaitsFor.ANOTHER_OFFICE, "Depot Street Library", "Which license?")));
         List<WaitingRequest> waiting = as("ben", () -> research.waiting(PRIMARY));
         assertThat(waiting).singleElement().satisfies(request -> {
             assertThat(request.key()).isEqualTo(key);

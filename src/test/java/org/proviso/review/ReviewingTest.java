@@ -60,6 +60,7 @@ import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.facts.VoterGroups;
+import org.proviso.review.facts.WaitsFor;
 import org.proviso.review.replay.CaseReplay;
 import org.springframework.dao.OptimisticLockingFailureException;
 
@@ -443,10 +444,13 @@ class ReviewingTest {
         Primary primary = Primary.loaded(services);
         ResearchService research = services.the(ResearchService.class);
         EnvelopeKey key = primary.envelope("in_order");
-        int number = as("ada", () -> research.ask(key, "The library", "Did the clerk see a license?"))
+        int number = as(
+                        "ada",
+                        () -> research.ask(key, WaitsFor.ANOTHER_OFFICE, "The library", "Did the clerk see a license?"))
                 .ifAccepted()
                 .orElseThrow();
-        assertThat(as("ada", () -> research.ask(key, "The library", " ")).refusals())
+        assertThat(as("ada", () -> research.ask(key, WaitsFor.ANOTHER_OFFICE, "The library", " "))
+                        .refusals())
                 .extracting(Refusal::field)
                 .containsExactly("asked");
         as("ben", () -> {

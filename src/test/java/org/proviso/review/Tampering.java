@@ -42,6 +42,17 @@ public record Tampering(String sql, String sentence) {
                         counted,
                         "answer 1 has another fact words than entry %"),
                 of(
+                        "update case_note set words = 'Never mind.' where note_no = 1 and envelope_no = '" + worked
+                                + "'",
+                        worked,
+                        "note 1 has another words than entry %"),
+                count(
+                        "delete from case_note where note_no = 2 and envelope_no = '" + worked + "'",
+                        worked,
+                        "note",
+                        1,
+                        2),
+                of(
                         "update answer_given set given_by = 'ben' where envelope_no = '" + counted + "'",
                         counted,
                         "answer 1 has another given by than entry %"),

@@ -21,12 +21,14 @@ import org.proviso.journey.Primary;
 import org.proviso.journey.Truth;
 import org.proviso.ledger.Actor;
 import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.NoteService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.decide.DecidedCaseService;
 import org.proviso.review.decide.DecisionService;
 import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.VoterGroups;
+import org.proviso.review.facts.WaitsFor;
 
 /** The sample primary after every kind of act on its cases: all reviewed, most decided, some opened again or recalled. */
 public record WorkedPrimary(Primary primary) {
@@ -83,13 +85,18 @@ public record WorkedPrimary(Primary primary) {
     private void research() {
         EnvelopeKey key = primary.envelope("in_order");
         ResearchService research = office().the(ResearchService.class);
-        int number = as("ada", () -> research.ask(key, "The library", "Did the clerk see a license?"))
+        int number = as(
+                        "ada",
+                        () -> research.ask(key, WaitsFor.ANOTHER_OFFICE, "The library", "Did the clerk see a license?"))
                 .ifAccepted()
                 .orElseThrow();
         as("ben", () -> {
             research.recordAnswer(key, number, 0, "Yes, she noted it.");
-            return research.ask(key, "The library", "Which clerk?");
+            return research.ask(key, WaitsFor.ANOTHER_OFFICE, "The library", "Which clerk?");
         });
+        NoteService notes = office().the(NoteService.class);
+        as("ada", () -> accepted(notes.write(key, "The voter calls again on Friday.")));
+        as("ada", () -> accepted(notes.correct(key, 1, "The voter calls again on Monday.")));
     }
 
     private void readAgain() {

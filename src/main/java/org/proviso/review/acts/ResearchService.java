@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
@@ -22,6 +23,7 @@ import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.facts.ResearchStore;
+import org.proviso.review.facts.WaitsFor;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.interceptor.TransactionAspectSupport;
@@ -57,10 +59,11 @@ public class ResearchService {
 
     /** Asks something and gives the case back: it waits for the answer, and nobody has it. Both or neither. */
     @Transactional
-    public ActResult<EnvelopeCase> askAndGiveBack(EnvelopeKey key, int version, String addressee, String asked) {
+    public ActResult<EnvelopeCase> askAndGiveBack(
+            EnvelopeKey key, int version, WaitsFor waitsFor, String addressee, String asked) {
         ActResult<EnvelopeCase> given = assignments
                 .giveBack(key, version)
-                .then(back -> ask(key, addressee, asked).map(number -> back));
+                .then(back -> ask(key, waitsFor, addressee, asked).map(number -> back));
         if (given.isRefused()) {
             TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
         }
@@ -69,7 +72,7 @@ public class ResearchService {
 
     /** Asks something; the number of the request. */
     @Transactional
-    public ActResult<Integer> ask(EnvelopeKey key, String addressee, String asked) {
+    public ActResult<Integer> ask(EnvelopeKey key, WaitsFor waitsFor, String addressee, String asked) {
         LockedCase act = door.demand(Permission.SEARCH)
                 .lock(key)
                 .refuse(() -> nobody(addressee))
@@ -77,7 +80,7 @@ public class ResearchService {
         AtomicInteger number = new AtomicInteger();
         return act.save(seen -> {
                     number.set(requests.insert(
-                            key, addressee.strip(), asked, act.user().userName()));
+                            key, waitsFor, addressee.strip(), asked, act.user().userName()));
                     return seen;
                 })
                 .record("research_asked", () -> Map.of("asked", steps.hidden(key, asked), "request", number.get()))
@@ -95,10 +98,11 @@ public class ResearchService {
                 .record("research_answered", () -> Map.of("found", steps.hidden(key, found), "request", number));
     }
 
-    /** A request without an answer: its envelope, of whom what was asked, when (UTC) and by whom, by name. */
+    /** A request without an answer: its envelope, who has to answer, of whom what was asked, when (UTC) and by whom, by name. */
     public record WaitingRequest(
             EnvelopeKey key,
             int number,
+            WaitsFor waitsFor,
             String addressee,
             String asked,
             String askedBy,
@@ -118,6 +122,22 @@ public class ResearchService {
                 .toList();
     }
 
+    /** A page of the requests that wait for an answer of one of these, the oldest first. */
+    @Transactional(readOnly = true)
+    public List<WaitingRequest> waiting(ElectionId electionId, Set<WaitsFor> waitsFor, int offset, int limit) {
+        access.demand(Permission.SEARCH);
+        return requests.open(electionId, waitsFor, offset, limit).stream()
+                .map(open -> waiting(open.key(), open.request(), open.request().askedBy()))
+                .toList();
+    }
+
+    /** How many requests wait for an answer of one of these. */
+    @Transactional(readOnly = true)
+    public int count(ElectionId electionId, Set<WaitsFor> waitsFor) {
+        access.demand(Permission.SEARCH);
+        return requests.count(electionId, waitsFor);
+    }
+
     private String nameOf(String askedBy) {
         return staff.user(new UserName(askedBy)).map(OfficeUser::fullName).orElse(askedBy);
     }
@@ -126,6 +146,7 @@ public class ResearchService {
         return new WaitingRequest(
                 key,
                 request.number(),
+                request.waitsFor(),
                 request.addressee(),
                 request.asked(),
                 askedBy,

@@ -12,6 +12,8 @@ public record CaseReturn(
     /** In which way it came back. */
     public enum Kind implements Code {
         SENT_BACK("Sent back by the decider"),
+        /** Kept with the second review, not with the other returns. */
+        SECOND_READER("Sent back by the second reviewer"),
         REOPENED("Reopened"),
         RECALLED("Came back: a newer record or a deadline changed what the rules say"),
         RELEASED("Released for another reviewer"),

@@ -3,7 +3,6 @@ package org.proviso.review.facts;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
@@ -58,15 +57,5 @@ public class CaseReturnStore {
         return jdbc.sql("""
                         select envelope_no, because, returned_by, returned_at from case_return
                         where election_id = ? and kind = ? order by returned_at, envelope_no, return_no""").params(electionId, kind).query(ReturnedCase.class).list();
-    }
-
-    /** Why it came back last. */
-    public Optional<CaseReturn> latest(EnvelopeKey key) {
-        return jdbc.sql("""
-                        select kind, because, returned_by, returned_at from case_return
-                        where election_id = ? and envelope_no = ? order by return_no desc limit 1""")
-                .params(key.electionId(), key.envelopeNo())
-                .query(CaseReturn.class)
-                .optional();
     }
 }

@@ -1,6 +1,7 @@
 package org.proviso.review.file;
 
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.Voter;
@@ -8,6 +9,7 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.facts.CaseNote;
 import org.proviso.review.facts.CaseReturn;
 import org.proviso.review.facts.RecordedAnswer;
 import org.proviso.review.facts.ResearchRequest;
@@ -47,23 +49,25 @@ public record CaseFile(
             Optional<ContestsAtStake> stake,
             Optional<LocalDateTime> decideBy,
             Pictures pictures,
-            LocalDateTime asOf) {}
+            LocalDateTime asOf,
+            ZoneId county) {}
 
     /** Which pictures of signatures there are: of the envelope's own, and how many on file of whoever it is presumed to be. */
     public record Pictures(boolean ofEnvelope, int onFile) {}
 
-    /** Why the case came back last, by whom (empty: the program) and when, local to the county. */
+    /** Why the case came back, by whom (empty: the program) and when, local to the county. */
     public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}
 
     /**
-     * What people did with it so far. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
+     * What people did with it so far, the newest return first. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
      * the signature is hidden while the law wants a first look that knows no name.
      */
     public record Casework(
             List<RecordedAnswer> answers,
             List<ResearchRequest> requests,
             List<SearchSummary> searches,
-            Optional<ReturnDetails> cameBack,
+            List<ReturnDetails> cameBack,
+            List<CaseNote> notes,
             Optional<ProposalDetails> proposed,
             EndOfCase end,
             Optional<DecisionSummary> decided,

@@ -37,9 +37,8 @@ import org.proviso.review.ends.CountyReceiptStore;
 import org.proviso.review.ends.EndProposal;
 import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.AnswerStore;
+import org.proviso.review.facts.CaseNoteStore;
 import org.proviso.review.facts.CaseRecordsService;
-import org.proviso.review.facts.CaseReturn;
-import org.proviso.review.facts.CaseReturnStore;
 import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
@@ -57,7 +56,7 @@ public class CaseFileService {
     private final CaseRecordsService records;
     private final AnswerStore answers;
     private final ResearchStore research;
-    private final CaseReturnStore returns;
+    private final CaseNoteStore notes;
     private final ProposalStore proposals;
     private final EndProposalStore ends;
     private final CountyReceiptStore receipts;
@@ -78,7 +77,7 @@ public class CaseFileService {
             CaseRecordsService records,
             AnswerStore answers,
             ResearchStore research,
-            CaseReturnStore returns,
+            CaseNoteStore notes,
             ProposalStore proposals,
             EndProposalStore ends,
             CountyReceiptStore receipts,
@@ -92,7 +91,7 @@ public class CaseFileService {
             StaffList staff,
             ProtectedAddressLog views,
             Clock clock) {
-        this.returns = returns;
+        this.notes = notes;
         this.cases = cases;
         this.assessments = assessments;
         this.records = records;
@@ -179,7 +178,8 @@ public class CaseFileService {
                 ContestsAtStake.of(report, all),
                 book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
                 pictures(key, report),
-                LocalDateTime.ofInstant(clock.instant(), county));
+                LocalDateTime.ofInstant(clock.instant(), county),
+                county);
     }
 
     private CaseFile.Pictures pictures(EnvelopeKey key, CaseReport report) {
@@ -212,7 +212,8 @@ public class CaseFileService {
                 answers.standing(key),
                 research.of(key),
                 store.searches(key, county),
-                returns.latest(key).map(back -> cameBack(back, county)),
+                store.cameBack(key, county),
+                notes.of(key),
                 proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
                 new EndOfCase(
                         ends.newest(key).map(proposal -> proposed(proposal, reader, county)), receipts.standing(key)),
@@ -233,15 +234,6 @@ public class CaseFileService {
 
     private String name(UserName userName) {
         return staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
-    }
-
-    private CaseFile.ReturnDetails cameBack(CaseReturn back, ZoneId county) {
-        UserName by = back.returnedBy();
-        return new CaseFile.ReturnDetails(
-                back.kind(),
-                back.because(),
-                by == null ? "" : staff.user(by).map(OfficeUser::fullName).orElse(by.value()),
-                LocalDateTime.ofInstant(back.returnedAt(), county));
     }
 
     private boolean isStale(EnvelopeKey key) {

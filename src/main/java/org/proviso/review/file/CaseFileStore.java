@@ -12,6 +12,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.review.CodeListColumn;
 import org.proviso.review.Proposal;
+import org.proviso.review.facts.CaseReturn;
 import org.proviso.review.facts.SearchFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -48,6 +49,32 @@ class CaseFileStore {
                         row.getString("full_name"),
                         local(row.getObject("searched_at", OffsetDateTime.class), county),
                         Objects.requireNonNullElse(row.getString("taken_back_because"), "")))
+                .list();
+    }
+
+    /**
+     * Every time the case came back, the newest first: by whom and in which words, those of second reviewers among them.
+     */
+    List<CaseFile.ReturnDetails> cameBack(EnvelopeKey key, ZoneId county) {
+        return jdbc.sql("""
+                        select b.kind, b.because, coalesce(u.full_name, '') as full_name, b.at from (
+                            select kind, because, returned_by as who, returned_at as at from case_return
+                            where election_id = :election and envelope_no = :envelope
+                            union all
+                            select 'second_reader', note, reviewed_by, reviewed_at from second_review
+                            where election_id = :election and envelope_no = :envelope and not agrees
+                            union all
+                            select 'second_reader', note, read_by, read_at from end_proposal
+                            where election_id = :election and envelope_no = :envelope and state = 'returned'
+                                and read_by is not null) b
+                        left join office_user u on u.user_name = b.who order by b.at desc""")
+                .param("election", key.electionId())
+                .param("envelope", key.envelopeNo())
+                .query((row, number) -> new CaseFile.ReturnDetails(
+                        Code.find(CaseReturn.Kind.class, row.getString("kind")).orElseThrow(),
+                        row.getString("because"),
+                        row.getString("full_name"),
+                        local(row.getObject("at", OffsetDateTime.class), county)))
                 .list();
     }
 

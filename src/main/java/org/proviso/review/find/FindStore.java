@@ -16,12 +16,14 @@ import org.springframework.stereotype.Repository;
 class FindStore {
 
     private static final String ENVELOPES = """
-            select c.envelope_no, e.receipt_no, e.voting_location, c.state, coalesce(a.last_name, '') as "last",
+            select c.envelope_no, e.receipt_no, e.voting_location, e.precinct_cast as precinct, c.queue_reasons as reasons,
+                c.outlook, c.state, coalesce(u.full_name, '') as holder, coalesce(a.last_name, '') as "last",
                 coalesce(a.first_name, '') as "first", coalesce(a.middle_name, '') as middle,
                 coalesce(a.suffix, '') as suffix
             from envelope_case c
             join envelope e on e.election_id = c.election_id and e.envelope_no = c.envelope_no
             left join affirmation a on a.election_id = c.election_id and a.envelope_no = c.envelope_no
+            left join office_user u on u.user_name = c.taken_by
             where c.election_id = :election and\s""";
 
     private final JdbcClient jdbc;

@@ -4,6 +4,7 @@ import org.proviso.core.Code;
 
 /** What a list of cases can be narrowed by. Its code is the name in an address and in a saved view. */
 public enum QueueColumn implements Code {
+    PILE("Pile"),
     STATE("State"),
     OUTLOOK("Outlook"),
     REASON("Reason issued"),

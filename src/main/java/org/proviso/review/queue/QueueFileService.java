@@ -113,7 +113,7 @@ public class QueueFileService {
         return wide(List.of(
                 row.envelopeNo().value(),
                 row.state().spoken(),
-                row.turn().words(),
+                row.turnWords(),
                 row.due().map(QueueFileService::text).orElse(""),
                 row.outlook().words(),
                 String.join("; ", row.issueReasons()),

@@ -63,6 +63,13 @@ public record QueueFilter(ElectionId electionId, Map<QueueColumn, String> wanted
                 .orElse(null);
     }
 
+    /** Whether it is a pile of cases on which somebody has to answer before work goes on. */
+    boolean isOfWaiting() {
+        return value(QueueColumn.PILE)
+                .filter(pile -> !pile.equals(QueuePile.TO_DO.code()))
+                .isPresent();
+    }
+
     /** Whether it narrows nothing. */
     public boolean isOpen() {
         return wanted.isEmpty();
@@ -70,6 +77,7 @@ public record QueueFilter(ElectionId electionId, Map<QueueColumn, String> wanted
 
     private static boolean isPossible(QueueColumn column, String value) {
         return switch (column) {
+            case PILE -> Code.find(QueuePile.class, value).isPresent();
             case STATE -> Code.find(CaseState.class, value).isPresent();
             case OUTLOOK -> Code.find(Recommendation.class, value).isPresent();
             case AGE -> value.length() < LONGEST_AGE && value.matches("[1-9][0-9]*");

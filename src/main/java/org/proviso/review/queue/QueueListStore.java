@@ -19,6 +19,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
+import org.proviso.review.facts.WaitsFor;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -26,12 +27,18 @@ import org.springframework.stereotype.Repository;
 @Repository
 class QueueListStore {
 
+    /** What somebody was asked and has not answered. */
+    private static final String ASKED = """
+            select r.envelope_no from research_request r where r.election_id = :election and r.found is null""";
+
     private static final String PAGE = "limit :limit offset :offset";
     private static final String HOLDER = "left join office_user u on u.user_name = c.taken_by\n";
 
     private static final String ROWS = """
             select c.envelope_no, c.queue_location, c.queue_precinct, c.queue_reasons, c.queue_language, c.state,
-                c.queue_rank, c.queue_at, c.outlook, u.full_name, c.taken_at, c.changed_at
+                c.queue_rank, c.queue_at, c.outlook, u.full_name, c.taken_at, c.changed_at,
+                (select min(r.waits_for) from research_request r where r.election_id = c.election_id
+                    and r.envelope_no = c.envelope_no and r.found is null) as waits_for
             from envelope_case c
             """ + HOLDER;
 
@@ -87,8 +94,8 @@ class QueueListStore {
     }
 
     /**
-     * The next case of the list that this person can work on: one that nobody has and that needs an office hand now, or
-     * one that this person has. After {@code place}, and none of those passed over.
+     * The next case of the list that this person can work on: one that nobody has and that needs an office hand now (or
+     * waits, where the list is a pile of those that wait), or one that this person has. After {@code place}, and none of those passed over.
      */
     Optional<EnvelopeNumber> next(
             QueueFilter filter,
@@ -102,14 +109,14 @@ class QueueListStore {
                                 filter,
                                 before,
                                 """
-                                and (c.taken_by = :worker or c.state = 'open' and c.queue_rank <= :last
-                                    and not exists (select 1 from research_request r
-                                        where r.election_id = c.election_id and r.envelope_no = c.envelope_no
-                                            and r.found is null))
+                                and (c.taken_by = :worker or c.state = 'open' and (:ofWaiting or c.queue_rank <= :last
+                                    and c.envelope_no not in (""" + ASKED + """
+                                )))
                                 and c.envelope_no not in (:passed)
                                 """ + following(filter, place) + order(filter) + "limit 1"),
                         place)
                 .param("worker", worker)
+                .param("ofWaiting", filter.isOfWaiting())
                 .param("last", QueueReason.IN_TURN.rank())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)
                 .query(EnvelopeNumber.class)
@@ -152,6 +159,10 @@ class QueueListStore {
         if (column == QueueColumn.AGE) {
             return "";
         }
+        if (column == QueueColumn.PILE) {
+            values.put("waiting", QueueReason.VOTER.rank());
+            return pile(Code.find(QueuePile.class, value).orElseThrow(), values);
+        }
         values.put(name, column == QueueColumn.REASON ? ";" + value + ";" : value);
         return switch (column) {
             case STATE -> "and c.state = :state\n";
@@ -161,8 +172,19 @@ class QueueListStore {
             case PRECINCT -> "and c.queue_precinct = :precinct\n";
             case LANGUAGE -> "and c.queue_language = :language\n";
             case HOLDER -> "and c.taken_by = :holder\n";
-            case AGE -> "";
+            case PILE, AGE -> "";
         };
+    }
+
+    private static String pile(QueuePile pile, Map<String, Object> values) {
+        if (pile == QueuePile.TO_DO) {
+            return "and c.queue_rank <> :waiting and not c.envelope_no in (" + ASKED + ")\n";
+        }
+        values.put("pile", pile.code());
+        String asked = "c.envelope_no in (" + ASKED + " and r.waits_for = :pile)";
+        return pile == QueuePile.VOTER
+                ? "and (c.queue_rank = :waiting or " + asked + ")\n"
+                : "and c.queue_rank <> :waiting and " + asked + "\n";
     }
 
     private static String order(QueueFilter filter) {
@@ -208,6 +230,7 @@ class QueueListStore {
 
     private static QueueRow row(ResultSet row, int number) throws SQLException {
         LocalDateTime at = row.getObject("queue_at", LocalDateTime.class);
+        String waitsFor = row.getString("waits_for");
         OffsetDateTime taken = row.getObject("taken_at", OffsetDateTime.class);
         String reasons = row.getString("queue_reasons");
         return new QueueRow(
@@ -219,6 +242,7 @@ class QueueListStore {
                 Code.find(CaseState.class, row.getString("state")).orElseThrow(),
                 QueueReason.of(row.getInt("queue_rank")),
                 at.equals(QueueStore.LAST) ? null : at,
+                waitsFor == null ? null : Code.find(WaitsFor.class, waitsFor).orElseThrow(),
                 Code.find(Recommendation.class, row.getString("outlook")).orElseThrow(),
                 row.getString("full_name"),
                 (taken == null ? row.getObject("changed_at", OffsetDateTime.class) : taken).toInstant());

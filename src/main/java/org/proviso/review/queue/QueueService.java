@@ -16,6 +16,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.access.StaffList;
+import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
@@ -98,7 +99,7 @@ public class QueueService {
                         typed,
                         offset,
                         limit);
-            case STATE, OUTLOOK, AGE -> List.of();
+            case PILE, STATE, OUTLOOK, AGE -> List.of();
         };
     }
 
@@ -109,6 +110,7 @@ public class QueueService {
         return switch (column) {
             case HOLDER ->
                 staff.user(new UserName(value)).map(OfficeUser::fullName).orElse(value);
+            case PILE -> Code.find(QueuePile.class, value).map(QueuePile::words).orElse(value);
             case REASON, STATE, OUTLOOK -> DateWords.code(value);
             case LOCATION, PRECINCT, LANGUAGE, AGE -> value;
         };

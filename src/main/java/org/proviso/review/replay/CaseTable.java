@@ -52,6 +52,7 @@ enum CaseTable {
             person("asked_by"),
             hidden("found"),
             person("found_by")),
+    NOTE("note", "case_note", "note_no > 0", "note_no", hidden("words"), plain("corrects"), person("written_by")),
     CHOICE(
             "choice of an envelope",
             "group_choice",

@@ -24,6 +24,8 @@ final class ReviewLedgerEntries {
         kinds.put("put_forward", (trail, entry, all) -> putForward(trail, entry));
         kinds.put("research_asked", (trail, entry, all) -> asked(trail, entry));
         kinds.put("research_answered", (trail, entry, all) -> found(trail, entry));
+        kinds.put("note_written", (trail, entry, all) -> noted(trail, entry));
+        kinds.put("note_corrected", (trail, entry, all) -> noted(trail, entry));
     }
 
     /** Another voter was found: what was recorded about the first one holds no more. */
@@ -132,6 +134,17 @@ final class ReviewLedgerEntries {
                         .with("reason", entry.payload().get("reason"))
                         .with("chosen_by", entry.actor()));
         return trail.work();
+    }
+
+    /** Notes stand in every state. */
+    private static boolean noted(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.NOTE,
+                new ExpectedRow(entry)
+                        .with("words", entry.payload().get("words"))
+                        .with("corrects", entry.payload().get("corrects"))
+                        .with("written_by", entry.actor()));
+        return true;
     }
 
     private static boolean asked(CaseTrail trail, LedgerEntry entry) {

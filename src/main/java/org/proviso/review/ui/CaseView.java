@@ -2,6 +2,7 @@ package org.proviso.review.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
@@ -95,7 +96,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     /** The way to the next case, and the list this one was opened from. */
     private Div onward(CaseFile file) {
         EnvelopeNumber envelopeNo = new EnvelopeNumber(number);
-        Div onward = new Div(shift.button(envelopeNo, stays(file)));
+        Div onward = new Div(shift.button(envelopeNo, stays(file)), print());
         shift.listOf(envelopeNo).ifPresent(list -> {
             Div from = new Div(
                     Links.link("Back to the list", QueueView.address(list)),
@@ -109,6 +110,12 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         return onward;
     }
 
+    private Anchor print() {
+        Anchor print = Links.link("Print case", "review/print/" + number);
+        print.addClassName("print");
+        return print;
+    }
+
     /** A decider came from a session or a list and returns there. */
     private static ActButton back() {
         return new ActButton("Back", "B")
@@ -120,7 +127,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
         CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number)))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
-        CasePage page = new CasePage(desk, reviews ? onward(file) : back());
+        CasePage page = new CasePage(desk, reviews ? onward(file) : new Div(back(), print()));
         getContent().removeAll();
         getContent().add(page);
         return page;

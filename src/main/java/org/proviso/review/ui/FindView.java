@@ -15,8 +15,10 @@ import java.util.List;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
+import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.review.find.FindResult;
 import org.proviso.review.find.FindService;
+import org.proviso.review.ui.list.OutlookMark;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
@@ -85,14 +87,26 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
     }
 
     private static PlainTable envelopes(List<FindResult.EnvelopeHit> envelopes) {
-        PlainTable table = new PlainTable("Envelopes", "Envelope", "Receipt", "Name on it", "Voting location", "State");
+        PlainTable table = new PlainTable(
+                "Envelopes",
+                "Envelope",
+                "Receipt",
+                "Name on it",
+                "Reason issued",
+                "Voting location",
+                "Precinct",
+                "Outlook",
+                "State");
         for (FindResult.EnvelopeHit hit : envelopes) {
             table.row(List.<Component>of(
                     number(hit.envelopeNo()),
                     new Span(ReceiptNumber.text(hit.receiptNo())),
                     new Span(hit.name().listed()),
-                    new Span(hit.votingLocation()),
-                    new Span(hit.state().spoken())));
+                    new Span(DateWords.code(hit.reasons().replace(";", ", "))),
+                    new Span(hit.votingLocation().isEmpty() ? "by mail" : hit.votingLocation()),
+                    new Span(hit.precinct()),
+                    hit.state().isOver() ? new Span() : OutlookMark.of(hit.outlook()),
+                    new Span(hit.state().spoken() + (hit.holder().isEmpty() ? "" : ", " + hit.holder()))));
         }
         return table;
     }

@@ -3,23 +3,24 @@ package org.proviso.review.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.time.LocalDateTime;
-import java.util.List;
+import java.util.EnumSet;
+import java.util.Set;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.ResearchService.WaitingRequest;
+import org.proviso.review.facts.WaitsFor;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
-import org.proviso.ui.PlainTable;
+import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ActDialog;
@@ -37,42 +38,63 @@ class ResearchView extends Composite<Div> {
 
     private final transient ResearchService research;
     private final transient ElectionLine election;
+    private final Select<WaitsFor> pile = new Select<>();
+    private final PageHead head = new PageHead("Research", "");
+    private final RowGrid<WaitingRequest> rows;
 
     ResearchView(ResearchService research, WorkingElection workplace) {
         this.research = research;
         this.election = workplace.election().orElseThrow(NoElectionException::new);
-        getContent().addClassName("sheet");
+        this.rows = new RowGrid<>(
+                "Research without a result",
+                "No requests wait. Request research from the page of a case. It waits here for its result.");
+        pile.setLabel("Waiting for");
+        pile.setItems(WaitsFor.values());
+        pile.setEmptySelectionAllowed(true);
+        pile.setEmptySelectionCaption("Anyone");
+        pile.setItemLabelGenerator(item -> item == null ? "Anyone" : item.words());
+        pile.addValueChangeListener(event -> show());
+        Div filters = new Div(pile);
+        filters.addClassName("filters");
+        columns();
+        getContent().addClassNames("sheet", "queue");
+        getContent().add(head, new ReviewNavigation(), filters, rows);
         show();
     }
 
-    private void show() {
-        List<WaitingRequest> waiting = research.waiting(election.id());
-        getContent().removeAll();
-        getContent().add(new PageHead("Research", lead(waiting)), new ReviewNavigation());
-        if (waiting.isEmpty()) {
-            getContent().add(new Paragraph("Request research from the page of a case. It waits here for its result."));
-            return;
-        }
-        PlainTable table =
-                new PlainTable("Research without a result", "Envelope", "Asked of", "Question", "Requested", "");
-        waiting.forEach(request -> table.row(List.of(
-                number(request.key().envelopeNo()),
-                new Span(request.addressee().isEmpty() ? "Not stated" : request.addressee()),
-                new Span(request.asked()),
-                new Span(moment(request) + " by " + request.askedBy()),
-                button(request))));
-        getContent().add(table);
+    private void columns() {
+        rows.addComponentColumn(request -> number(request.key().envelopeNo()))
+                .setHeader("Envelope")
+                .setWidth("6.5rem")
+                .setFlexGrow(0);
+        rows.words("Waiting for", "8rem", request -> request.waitsFor().words());
+        rows.words("Asked of", "10rem", request -> request.addressee().isEmpty() ? "Not stated" : request.addressee());
+        rows.words("Question", "18rem", WaitingRequest::asked);
+        rows.words("Requested", "11rem", request -> moment(request) + ", " + request.askedBy());
+        rows.addComponentColumn(this::button)
+                .setKey("act")
+                .setHeader("")
+                .setWidth("12rem")
+                .setFlexGrow(0);
     }
 
-    private static String lead(List<WaitingRequest> waiting) {
-        return waiting.isEmpty()
+    private void show() {
+        WaitsFor one = pile.getValue();
+        Set<WaitsFor> shown = one == null ? EnumSet.allOf(WaitsFor.class) : EnumSet.of(one);
+        int count = research.count(election.id(), shown);
+        head.say(lead(count));
+        rows.show((offset, limit) -> research.waiting(election.id(), shown, offset, limit), () -> count);
+    }
+
+    private static String lead(int count) {
+        return count == 0
                 ? "No research is waiting for a result."
-                : UsDates.count(waiting.size(), "request") + (waiting.size() == 1 ? " waits" : " wait")
-                        + " for a result, the oldest first.";
+                : UsDates.count(count, "request") + (count == 1 ? " waits" : " wait")
+                        + " for a result, the oldest first. The queue has their cases as piles.";
     }
 
     private String moment(WaitingRequest request) {
-        return UsDates.near(LocalDateTime.ofInstant(request.askedAt(), election.zone()));
+        return UsDates.brief(LocalDateTime.ofInstant(request.askedAt(), election.zone()));
     }
 
     private static Anchor number(EnvelopeNumber number) {

@@ -49,6 +49,7 @@ import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SignatureComparison;
+import org.proviso.review.facts.WaitsFor;
 
 /** What reviewers can do with a case, sensible or not. */
 final class ReviewActs {
@@ -325,7 +326,8 @@ final class ReviewActs {
                 somebody(random, Permission.SEARCH),
                 Permission.SEARCH,
                 "asks about " + found.key().envelopeNo(),
-                () -> office.the(ResearchService.class).ask(found.key(), "The clerk", "Is it the same person?")));
+                () -> office.the(ResearchService.class)
+                        .ask(found.key(), WaitsFor.ANOTHER_OFFICE, "The clerk", "Is it the same person?")));
     }
 
     Optional<Attempt<?>> researchAnswer(Random random) {

@@ -22,6 +22,7 @@ import org.proviso.journey.Primary;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.facts.WaitsFor;
 
 /** Lists of cases: what narrows them, their orders, pages, and the next of a list. */
 class QueueListTest {
@@ -186,7 +187,7 @@ class QueueListTest {
         as(
                 "ada",
                 () -> office.the(ResearchService.class)
-                        .ask(new EnvelopeKey(ELECTION, rows.get(2)), "The library", "Which?"));
+                        .ask(new EnvelopeKey(ELECTION, rows.get(2)), WaitsFor.ANOTHER_OFFICE, "The library", "Which?"));
         EnvelopeCase next = taken(as("ada", () -> queue.takeNextOf(list, first, List.of(rows.get(3)))));
         assertThat(next.key().envelopeNo()).isEqualTo(rows.get(4));
         EnvelopeCase again = taken(as("ada", () -> queue.takeNextOf(list, first, List.of(rows.get(3)))));
@@ -198,6 +199,60 @@ class QueueListTest {
 
     private static EnvelopeCase taken(Optional<NextOfList> outcome) {
         return accepted(outcome.orElseThrow().taken());
+    }
+
+    @OnBothDatabases
+    void a_case_lies_in_the_pile_of_whoever_has_to_answer_and_comes_back_with_the_answer(TestOffice office) {
+        Primary.loaded(office);
+        QueueService queue = office.the(QueueService.class);
+        ResearchService research = office.the(ResearchService.class);
+        List<EnvelopeNumber> todo = numbers(rows(queue, pile(QueuePile.TO_DO)));
+        assertThat(rows(queue, ALL))
+                .filteredOn(row -> row.turn() != QueueReason.VOTER)
+                .extracting(QueueRow::envelopeNo)
+                .containsExactlyElementsOf(todo);
+        List<EnvelopeNumber> atFirst = numbers(rows(queue, pile(QueuePile.VOTER)));
+        for (WaitsFor waitsFor : WaitsFor.values()) {
+            EnvelopeKey key = new EnvelopeKey(ELECTION, todo.get(waitsFor.ordinal()));
+            as("ada", () -> research.ask(key, waitsFor, "Somebody", "What?"));
+            assertThat(numbers(rows(queue, pile(QueuePile.valueOf(waitsFor.name())))))
+                    .as(waitsFor.code())
+                    .contains(key.envelopeNo())
+                    .hasSize(waitsFor == WaitsFor.VOTER ? atFirst.size() + 1 : 1);
+            assertThat(numbers(rows(queue, pile(QueuePile.TO_DO)))).doesNotContain(key.envelopeNo());
+            assertThat(rows(queue, ALL))
+                    .filteredOn(row -> row.envelopeNo().equals(key.envelopeNo()))
+                    .extracting(QueueRow::turnWords)
+                    .containsExactly("waiting for " + waitsFor.words());
+            as("ben", () -> research.recordAnswer(key, 1, 0, "That."));
+            assertThat(numbers(rows(queue, pile(QueuePile.TO_DO)))).containsExactlyElementsOf(todo);
+        }
+    }
+
+    private static QueueFilter pile(QueuePile pile) {
+        return ALL.with(QueueColumn.PILE, pile.code());
+    }
+
+    /** Somebody who goes through what another office has answered takes them from there. */
+    @OnBothDatabases
+    void the_next_of_a_pile_that_waits_is_one_that_waits(TestOffice office) {
+        Primary.loaded(office);
+        QueueService queue = office.the(QueueService.class);
+        QueueFilter list = pile(QueuePile.COLLEAGUE).sortedBy(QueueSort.ENVELOPE, false);
+        List<EnvelopeNumber> asked = numbers(rows(queue, pile(QueuePile.TO_DO).sortedBy(QueueSort.ENVELOPE, false)))
+                .subList(0, 2);
+        for (EnvelopeNumber number : asked) {
+            as(
+                    "ada",
+                    () -> office.the(ResearchService.class)
+                            .ask(new EnvelopeKey(ELECTION, number), WaitsFor.COLLEAGUE, "Ben", "Which box?"));
+        }
+        QueuePosition first =
+                as("ben", () -> queue.position(list, asked.get(0))).orElseThrow();
+        assertThat(taken(as("ben", () -> queue.takeNextOf(list, first, List.of())))
+                        .key()
+                        .envelopeNo())
+                .isEqualTo(asked.get(1));
     }
 
     @OnBothDatabases

@@ -18,6 +18,7 @@ import org.proviso.journey.Primary;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.LinkService;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.facts.WaitsFor;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.file.HistoryEntry;
@@ -52,7 +53,10 @@ class QueueTest {
         List<QueueRow> rows = as("ada", () -> queue.page(open(), 0, 3));
         EnvelopeKey asked =
                 new EnvelopeKey(new ElectionId(Primary.ID), rows.get(1).envelopeNo());
-        as("ada", () -> services.the(ResearchService.class).ask(asked, "The library", "Call the library."));
+        as(
+                "ada",
+                () -> services.the(ResearchService.class)
+                        .ask(asked, WaitsFor.ANOTHER_OFFICE, "The library", "Call the library."));
         EnvelopeNumber next = taken(as(
                 "ada",
                 () -> queue.takeNext(

@@ -47,6 +47,8 @@ class CaseReplayTest {
                         "put_forward",
                         "research_asked",
                         "research_answered",
+                        "note_written",
+                        "note_corrected",
                         "proposed",
                         "proposal_withdrawn",
                         "second_review_agreed",

@@ -1,16 +1,20 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.judging.DueAsk;
+import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.calendar.Deadline;
+import org.proviso.core.deciding.DecisionOutcome;
+import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.ContestsAtStake;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
@@ -35,8 +39,20 @@ final class CaseLawPart extends Div {
         }
         PageSection section = new PageSection("says", "What the law asks", questions);
         desk.file().report().asks().forEach(ask -> section.add(ask(ask)));
-        desk.file().around().stake().ifPresent(stake -> section.add(stake(stake)));
         add(section);
+        desk.file().around().stake().ifPresent(stake -> {
+            if (countsInPart(desk.file())) {
+                addComponentAsFirst(stake(stake));
+            } else {
+                section.add(stake(stake));
+            }
+        });
+    }
+
+    /** Which contests count is then part of the outcome, and stands above the questions. */
+    private static boolean countsInPart(CaseFile file) {
+        return file.report().outlook().outcome().recommendation() == Recommendation.COUNT_IN_PART
+                || file.work().decided().stream().anyMatch(decided -> decided.as() == DecisionOutcome.COUNT_IN_PART);
     }
 
     private static boolean isOpen(LawLine line) {
@@ -59,15 +75,17 @@ final class CaseLawPart extends Div {
     private static Div stake(ContestsAtStake stake) {
         Div contests = new Div();
         contests.addClassName("stake");
-        contests(contests, "Contests to count: ", stake.count());
-        contests(contests, "Contests on this ballot not to count: ", stake.dropped());
-        contests(contests, "The voter's contests missing from this ballot: ", stake.missing());
+        contests(contests, "Contests to count", stake.count());
+        contests(contests, "Contests on this ballot not to count", stake.dropped());
+        contests(contests, "The voter's contests missing from this ballot", stake.missing());
         return contests;
     }
 
     private static void contests(Div contests, String words, List<String> titles) {
         if (!titles.isEmpty()) {
-            contests.add(new Div(new Span(words + String.join(" \u00B7 ", titles))));
+            UnorderedList list = new UnorderedList();
+            titles.forEach(title -> list.add(new ListItem(title)));
+            contests.add(new Div(new H3(words + " (" + titles.size() + ")"), list));
         }
     }
 

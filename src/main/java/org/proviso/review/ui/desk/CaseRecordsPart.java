@@ -60,7 +60,7 @@ final class CaseRecordsPart extends Div {
 
     private static Component timeLine(List<TimeLineEvent> moments) {
         UnorderedList line = new UnorderedList();
-        line.addClassName("time-line");
+        line.addClassNames("dated", "time-line");
         for (TimeLineEvent moment : moments) {
             Span day = new Span(moment.day() == null ? "no date" : UsDates.digits(moment.day()));
             day.addClassNames("num", "soft");

@@ -2,42 +2,39 @@ package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
-import org.proviso.review.CaseState;
+import org.proviso.access.Permission;
 import org.proviso.review.facts.ResearchRequest;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.SearchSummary;
+import org.proviso.review.ui.notes.NoteLines;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
 
-/** Notes on the case: a proposal sent back with its note, research requests and results, searches. */
+/** What colleagues say about the case: why it came back, notes, research requests and results, searches. */
 final class ColleagueNotes extends Div {
 
     ColleagueNotes(CasePageContext desk) {
         addClassName("notes");
         CaseFile.Casework work = desk.file().work();
-        boolean back =
-                desk.file().now().state() == CaseState.OPEN || desk.file().now().state() == CaseState.IN_REVIEW;
-        work.proposed()
-                .filter(proposed -> back)
-                .flatMap(proposed -> proposed.second())
-                .filter(second -> !second.agrees())
-                .ifPresent(second -> line(second.by() + " sent the proposal back: \u201C" + second.note() + "\u201D"));
-        work.end()
-                .proposed()
-                .filter(proposed -> back && !proposed.proposal().note().isEmpty())
-                .ifPresent(proposed -> line(proposed.readBy() + " sent the proposal back: \u201C"
-                        + proposed.proposal().note() + "\u201D"));
-        work.cameBack().filter(cameBack -> back).ifPresent(this::cameBack);
+        work.cameBack().forEach(this::cameBack);
+        boolean writes = desk.acts().access().isPermitted(Permission.WRITE_NOTES);
+        NoteLines notes = new NoteLines(
+                desk.key(), desk.file().around().county(), desk.acts().notes(), desk::again);
+        notes.lines(work.notes(), writes ? desk.acts().access().signedIn().userName() : null)
+                .forEach(this::add);
         work.requests().forEach(request -> research(desk, request));
         work.searches().forEach(this::search);
         if (work.rulesChangedSince()) {
             line("This case was decided under rules no longer in force. The decision stands until people reopen it."
                     + " Setup, Change rule pack lists these cases.");
         }
+        if (writes) {
+            add(new Div(notes.button()));
+        }
         setVisible(getComponentCount() > 0);
     }
 
-    /** Why it is here again, in the words typed. */
+    /** Why it came back, in the words typed; it stays here whatever happens next. */
     private void cameBack(CaseFile.ReturnDetails cameBack) {
         String by = cameBack.by().isEmpty() ? "" : ", by " + cameBack.by();
         String because = cameBack.because().isEmpty() ? "" : ": \u201C" + cameBack.because() + "\u201D";

@@ -1,20 +1,27 @@
 package org.proviso.review.ui.desk;
 
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import org.proviso.core.act.ActResult;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.ResearchRequest;
+import org.proviso.review.facts.WaitsFor;
 
 /** Requests research on the case. The case waits in the queue until the result is recorded. */
 final class ResearchSheet extends CaseSheet {
 
     ResearchSheet(CasePageContext desk) {
-        this(desk, new TextField("Whom you ask"), words("What to find out"));
+        this(
+                desk,
+                new RadioButtonGroup<>("Who has to answer"),
+                new TextField("Whom you ask"),
+                words("What to find out"));
     }
 
-    private ResearchSheet(CasePageContext desk, TextField addressee, TextArea asked) {
+    private ResearchSheet(
+            CasePageContext desk, RadioButtonGroup<WaitsFor> waitsFor, TextField addressee, TextArea asked) {
         super("Request research on envelope " + desk.number(), "Request research", refusing -> {
             if (addressee.getValue().isBlank()) {
                 addressee.setInvalid(true);
@@ -30,17 +37,25 @@ final class ResearchSheet extends CaseSheet {
                     "Envelope " + desk.number() + ": research requested. The case waits for the result.",
                     seen -> desk.acts()
                             .research()
-                            .askAndGiveBack(seen.key(), seen.version(), addressee.getValue(), asked.getValue()));
+                            .askAndGiveBack(
+                                    seen.key(),
+                                    seen.version(),
+                                    waitsFor.getValue(),
+                                    addressee.getValue(),
+                                    asked.getValue()));
         });
         List<String> open = desk.file().report().stillOpen();
         if (!open.isEmpty()) {
             with("Open questions: " + String.join("; ", open) + ".");
             asked.setValue(String.join("; ", open));
         }
+        waitsFor.setItems(WaitsFor.values());
+        waitsFor.setItemLabelGenerator(WaitsFor::words);
+        waitsFor.setValue(WaitsFor.ANOTHER_OFFICE);
         addressee.setWidthFull();
         addressee.setMaxLength(200);
         addressee.setPlaceholder("Depot Street Library, chief judge");
-        with(addressee, asked);
+        with(waitsFor, addressee, asked);
     }
 
     /** Records the result of a research request. */

@@ -6,6 +6,7 @@ import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.CaseAssignmentService;
 import org.proviso.review.acts.ClearCaseService;
 import org.proviso.review.acts.LinkService;
+import org.proviso.review.acts.NoteService;
 import org.proviso.review.acts.ProposalService;
 import org.proviso.review.acts.ResearchService;
 import org.proviso.review.acts.SearchService;
@@ -26,6 +27,7 @@ public record ReviewServices(
         AnswerService answers,
         VoterGroupService groups,
         ResearchService research,
+        NoteService notes,
         ProposalService proposals,
         ClearCaseService clear,
         AdministrativeEndService endings,

@@ -17,6 +17,7 @@ import org.proviso.review.CaseState;
 import org.proviso.review.queue.QueueChoice;
 import org.proviso.review.queue.QueueColumn;
 import org.proviso.review.queue.QueueFilter;
+import org.proviso.review.queue.QueuePile;
 import org.proviso.review.queue.QueueService;
 import org.proviso.ui.UsDates;
 
@@ -41,7 +42,7 @@ public final class CaseFilters extends Composite<Div> {
             getContent()
                     .add(
                             switch (column) {
-                                case STATE, OUTLOOK, AGE -> fixed(column);
+                                case PILE, STATE, OUTLOOK, AGE -> fixed(column);
                                 case REASON, LOCATION, PRECINCT, HOLDER, LANGUAGE -> found(column);
                             });
         }
@@ -78,6 +79,7 @@ public final class CaseFilters extends Composite<Div> {
 
     private static Stream<String> values(QueueColumn column) {
         return switch (column) {
+            case PILE -> Stream.of(QueuePile.values()).map(QueuePile::code);
             case STATE -> STATES.stream().map(CaseState::code);
             case OUTLOOK -> Stream.of(Recommendation.values()).map(Recommendation::code);
             case AGE -> DAYS.stream().map(String::valueOf);
@@ -123,7 +125,7 @@ public final class CaseFilters extends Composite<Div> {
                                 .spoken());
             case OUTLOOK -> new QueueChoice(value, value.replace('_', ' '));
             case AGE -> new QueueChoice(value, UsDates.count(Integer.parseInt(value), "day") + " or more");
-            case REASON, LOCATION, PRECINCT, HOLDER, LANGUAGE ->
+            case PILE, REASON, LOCATION, PRECINCT, HOLDER, LANGUAGE ->
                 worded(column, new QueueChoice(value, queue.words(column, value)));
         };
     }

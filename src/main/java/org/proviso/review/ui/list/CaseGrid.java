@@ -40,6 +40,8 @@ public final class CaseGrid extends Composite<RowGrid<QueueRow>> {
         this.whenEmpty = whenEmpty;
         this.county = county;
         column(QueueSort.ENVELOPE, "Envelope", "6.5rem", this::number);
+        // in a narrow window the columns are scrolled beside the number that they are about
+        getContent().getColumns().get(0).setFrozen(true);
         column(QueueSort.PRIORITY, "Priority", "8.5rem", CaseGrid::turn);
         words(
                 QueueSort.PRIORITY,
@@ -127,7 +129,7 @@ public final class CaseGrid extends Composite<RowGrid<QueueRow>> {
     }
 
     private static Component turn(QueueRow row) {
-        Span words = new Span(row.turn().words());
+        Span words = new Span(row.turnWords());
         words.setClassName("waits", row.turn() == QueueReason.CURE || row.turn() == QueueReason.CHANGED);
         return words;
     }
