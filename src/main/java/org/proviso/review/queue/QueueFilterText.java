@@ -40,7 +40,7 @@ public final class QueueFilterText {
         Map<QueueColumn, String> wanted = new EnumMap<>(QueueColumn.class);
         QueueSort sort = QueueSort.PRIORITY;
         boolean descending = false;
-        for (String part : text.split("&")) {
+        for (String part : text.split("&", -1)) {
             int equal = part.indexOf('=');
             String name = equal < 0 ? part : part.substring(0, equal);
             String value = equal < 0 ? "" : decoded(part.substring(equal + 1));

@@ -5,9 +5,13 @@ import static org.proviso.journey.Office.as;
 
 import java.util.List;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.UserName;
 import org.proviso.database.OnADatabase;
 import org.proviso.database.TestOffice;
 import org.proviso.journey.Primary;
+import org.proviso.review.CaseState;
 
 /** An envelope or a voter is found by a name however it is typed. */
 class FindServiceTest {
@@ -38,5 +42,17 @@ class FindServiceTest {
                 .filteredOn(hit -> hit.voter().voterId().value().equals("T1215173"))
                 .singleElement()
                 .returns(false, FindResult.VoterHit::byFormerName);
+    }
+
+    @OnADatabase
+    void an_envelope_is_found_with_why_it_was_issued_its_outlook_and_who_has_it(TestOffice office) {
+        Primary primary = Primary.loaded(office);
+        primary.taken(new EnvelopeKey(new ElectionId(Primary.ID), new EnvelopeNumber("P-1034")), new UserName("ben"));
+        assertThat(find(office, "P-1034").envelopes())
+                .singleElement()
+                .returns("court_hours;no_id", FindResult.EnvelopeHit::reasons)
+                .returns("104", FindResult.EnvelopeHit::precinct)
+                .returns("ben", FindResult.EnvelopeHit::holder)
+                .returns(CaseState.IN_REVIEW, FindResult.EnvelopeHit::state);
     }
 }
