@@ -23,6 +23,7 @@ public enum Permission {
     ANSWER_QUESTIONS("answering questions", REVIEWER, SUPERVISOR),
     SEARCH("searching for voters", REVIEWER, SUPERVISOR),
     PROPOSE("proposing outcomes", REVIEWER, SUPERVISOR),
+    TELL_MAIL_DESK("the list for the mail desk", REVIEWER, SUPERVISOR),
     /** Never of one's own act: {@link AccessService#demandSomebodyElse}. */
     SECOND_REVIEW("second review", REVIEWER, SUPERVISOR),
 

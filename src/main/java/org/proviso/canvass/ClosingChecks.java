@@ -29,6 +29,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecision;
 import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.ends.SentOnEnvelopes;
+import org.proviso.review.mail.MailDeskWork;
 import org.proviso.review.news.NewerFileService;
 import org.springframework.stereotype.Component;
 
@@ -52,6 +53,7 @@ class ClosingChecks {
     private final ContradictedDecisions contradicted;
     private final SentOnEnvelopes sentOn;
     private final OtherBallots others;
+    private final MailDeskWork mailDesk;
 
     ClosingChecks(
             CanvassFigureCollector book,
@@ -66,7 +68,9 @@ class ClosingChecks {
             NewerFileService lists,
             ContradictedDecisions contradicted,
             SentOnEnvelopes sentOn,
-            OtherBallots others) {
+            OtherBallots others,
+            MailDeskWork mailDesk) {
+        this.mailDesk = mailDesk;
         this.sentOn = sentOn;
         this.others = others;
         this.contradicted = contradicted;
@@ -138,6 +142,10 @@ class ClosingChecks {
     private void opening(ClosingWork work, ElectionId electionId, Election election, List<EnvelopeCase> all) {
         List<String> gate =
                 releases.gate(electionId).map(Refusal::words).stream().toList();
+        List<String> waitForDesk = mailDesk.keptClosed(electionId).entrySet().stream()
+                .map(entry -> entry.getKey() + ": " + entry.getValue())
+                .toList();
+        work.opening(ClosingStep.MAIL_DESK, waitForDesk.size(), waitForDesk);
         work.opening(ClosingStep.BATCH, releases.waiting(electionId).size(), gate);
         int keptClosed = (int) all.stream()
                 .filter(envelopeCase -> envelopeCase.state() == CaseState.DECIDED)
@@ -176,6 +184,8 @@ class ClosingChecks {
                 .map(EnvelopeNumber::value)
                 .toList();
         lines.add(new ClosingLine(ClosingStep.COUNTY_RECEIPT, away.size(), away));
+        int waiting = mailDesk.keptClosed(electionId).size();
+        lines.add(new ClosingLine(ClosingStep.MAIL_LINE, mailDesk.open(electionId) - waiting, List.of()));
         lines.add(new ClosingLine(ClosingStep.LIST, lists.waiting(electionId).size(), List.of()));
         return lines.stream().filter(line -> line.number() > 0).toList();
     }

@@ -16,6 +16,7 @@
             "review :: assess",
             "review :: decide",
             "review :: ends",
+            "review :: mail",
             "review :: news",
             "review :: replay",
             "board",

@@ -20,11 +20,12 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.decide.ContradictedDecision;
 import org.proviso.review.decide.ContradictedDecisions;
 import org.proviso.review.decide.DecisionService;
+import org.proviso.review.mail.MailDeskWork;
 import org.springframework.stereotype.Component;
 
 /**
- * Finds the envelopes that are decided to count, that no batch has yet, and that neither a court nor a newer
- * record keeps closed.
+ * Finds the envelopes that are decided to count, that no batch has yet, and that neither a court, nor a newer record, nor
+ * an answer that the mail-ballot desk still owes keeps closed.
  */
 @Component
 class EnvelopesToOpen {
@@ -34,14 +35,17 @@ class EnvelopesToOpen {
     private final DecisionService decisions;
     private final CaseService cases;
     private final ContradictedDecisions contradicted;
+    private final MailDeskWork mailDesk;
 
     EnvelopesToOpen(
             BatchStore batches,
             ReleaseChecks checks,
             DecisionService decisions,
             CaseService cases,
-            ContradictedDecisions contradicted) {
+            ContradictedDecisions contradicted,
+            MailDeskWork mailDesk) {
         this.contradicted = contradicted;
+        this.mailDesk = mailDesk;
         this.batches = batches;
         this.checks = checks;
         this.decisions = decisions;
@@ -54,10 +58,12 @@ class EnvelopesToOpen {
         Set<EnvelopeNumber> taken = batches.inBatches(electionId);
         List<CourtOrder> closing = checks.keepingClosed(electionId);
         Set<EnvelopeNumber> doubtful = contradicted(electionId).keySet();
+        Set<EnvelopeNumber> waiting = mailDesk.keptClosed(electionId).keySet();
         return cases.inState(electionId, CaseState.DECIDED).stream()
                 .filter(envelopeCase -> envelopeCase.countedPerson() != null
                         && !taken.contains(envelopeCase.key().envelopeNo())
-                        && !doubtful.contains(envelopeCase.key().envelopeNo()))
+                        && !doubtful.contains(envelopeCase.key().envelopeNo())
+                        && !waiting.contains(envelopeCase.key().envelopeNo()))
                 .filter(envelopeCase -> closing.stream()
                         .noneMatch(order -> order.keepsClosed(envelopeCase.key().envelopeNo())))
                 .map(envelopeCase -> toOpen(envelopeCase, decided))
@@ -88,6 +94,7 @@ class EnvelopesToOpen {
                 in(batch).stream().map(envelope -> envelope.key().envelopeNo()).collect(Collectors.toSet());
         List<CourtOrder> closing = checks.keepingClosed(batch.electionId());
         Map<EnvelopeNumber, ContradictedDecision> doubtful = contradicted(batch.electionId());
+        Map<EnvelopeNumber, String> untold = mailDesk.keptClosed(batch.electionId());
         List<Refusal> stopped = new ArrayList<>();
         for (EnvelopeNumber number : batches.envelopes(batch.electionId(), batch.number())) {
             closing.stream()
@@ -101,6 +108,7 @@ class EnvelopesToOpen {
                             Why.NOT_IN_THIS_STATE,
                             number + " must stay closed: it is not decided to count. " + wayOn(number, batch)))
                     .or(() -> Optional.ofNullable(doubtful.get(number)).map(found -> contradicted(found, batch)))
+                    .or(() -> Optional.ofNullable(untold.get(number)).map(words -> untold(number, words, batch)))
                     .ifPresent(refusal -> stopped.add(refusal.about(number)));
         }
         return stopped;
@@ -119,6 +127,13 @@ class EnvelopesToOpen {
                 number + " must stay closed: a newer record contradicts its decision (the rules now say "
                         + found.saysNow() + "). The decider lets the decision stand or reopens it; or take " + number
                         + " out of batch " + batch.number() + ".");
+    }
+
+    private static Refusal untold(EnvelopeNumber number, String words, Batch batch) {
+        return Refusal.of(
+                Why.MAIL_DESK_NOT_ANSWERED,
+                number + " must stay closed: " + words + ". A reviewer or supervisor does that on the page of the mail"
+                        + " desk; or take " + number + " out of batch " + batch.number() + ".");
     }
 
     private static String wayOn(EnvelopeNumber number, Batch batch) {

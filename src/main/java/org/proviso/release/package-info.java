@@ -8,7 +8,8 @@
             "ui :: frame",
             "election",
             "review",
-            "review :: decide"
+            "review :: decide",
+            "review :: mail"
         })
 @NullMarked
 package org.proviso.release;

@@ -18,6 +18,7 @@ import org.proviso.review.acts.ResearchService;
 import org.proviso.review.decide.FollowUpService;
 import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.ends.SentOnEnvelope;
+import org.proviso.review.mail.MailListService;
 import org.proviso.review.queue.CaseCounts;
 import org.proviso.review.queue.WaitingSince;
 import org.proviso.review.queue.WaitingSinceService;
@@ -40,6 +41,7 @@ class WaitingWorkList {
     private final EndedCaseService ended;
     private final ResearchService research;
     private final WaitingSinceService ages;
+    private final MailListService mailLists;
     private final SupervisorWorkList supervisors;
     private final BoardService board;
 
@@ -51,6 +53,7 @@ class WaitingWorkList {
             EndedCaseService ended,
             ResearchService research,
             WaitingSinceService ages,
+            MailListService mailLists,
             SupervisorWorkList supervisors,
             BoardService board) {
         this.board = board;
@@ -61,6 +64,7 @@ class WaitingWorkList {
         this.ended = ended;
         this.research = research;
         this.ages = ages;
+        this.mailLists = mailLists;
         this.supervisors = supervisors;
     }
 
@@ -78,6 +82,9 @@ class WaitingWorkList {
             lines.add(secondReading(tally, since));
             lines.add(withoutReceipt(electionId));
             lines.add(research(election));
+        }
+        if (access.isPermitted(Permission.TELL_MAIL_DESK)) {
+            lines.add(mailDesk(electionId));
         }
         if (access.isPermitted(Permission.VOTE)) {
             lines.add(toDecide(tally, since));
@@ -175,6 +182,16 @@ class WaitingWorkList {
                 "attendance, motions, votes said aloud",
                 "Open record",
                 ahead.isEmpty() ? "board" : "board/record/" + ahead.get(0).key().sessionNo());
+    }
+
+    private WaitingWork mailDesk(ElectionId electionId) {
+        int number = mailLists.open(electionId);
+        return WaitingWork.of(
+                number,
+                number == 1 ? "Line for the mail desk" : "Lines for the mail desk",
+                "not sent or not answered; envelopes that count stay closed until then",
+                "Open Mail desk",
+                "review/mail-desk");
     }
 
     private WaitingWork contradicted(ElectionId electionId) {

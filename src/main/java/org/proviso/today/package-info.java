@@ -16,6 +16,7 @@
             "review :: acts",
             "review :: decide",
             "review :: ends",
+            "review :: mail",
             "review :: news",
             "review :: queue",
             "board",

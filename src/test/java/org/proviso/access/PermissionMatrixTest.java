@@ -26,6 +26,7 @@ class PermissionMatrixTest {
             answer_questions      |        | x        |         |           |              | x          |               |          |
             search                |        | x        |         |           |              | x          |               |          |
             propose               |        | x        |         |           |              | x          |               |          |
+            tell_mail_desk        |        | x        |         |           |              | x          |               |          |
             second_review         |        | x        |         |           |              | x          |               |          |
             write_notes           |        | x        | x       |           |              | x          |               |          |
             see_whole_case        |        |          | x       |           |              |            |               |          |

@@ -32,9 +32,14 @@ public final class NewerMailList {
 
     /** The voter of this envelope voted by mail after all. */
     public NewerMailList accepted(EnvelopeKey key) {
+        return in(key, "accepted");
+    }
+
+    /** A mail ballot of the voter of this envelope is in this state. */
+    public NewerMailList in(EnvelopeKey key, String state) {
         String voter = primary.truth(key).voterId();
         lines.removeIf(line -> line.startsWith(voter + ","));
-        lines.add(voter + ",M9" + (10000 + lines.size()) + ",2026-06-20,accepted,2026-08-03");
+        lines.add(voter + ",M9" + (10000 + lines.size()) + ",2026-06-20," + state + ",2026-08-03");
         return this;
     }
 

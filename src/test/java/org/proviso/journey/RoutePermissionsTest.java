@@ -50,15 +50,16 @@ class RoutePermissionsTest {
     private static final String TABLE = "/permissions/pages.txt";
 
     /** What stands in the place of the parts of an address that name something. */
-    private static final Map<String, String> PARTS = Map.of(
-            "{election}", Primary.ID,
-            "{session}", "1",
-            "{envelope}", "P-1012",
-            "{envelopeNo}", "P-1012",
-            "{place}", "0",
-            "{token}", "no-such-display",
-            ":envelope", "P-1012",
-            ":number([0-9]{1,6})", "1");
+    private static final Map<String, String> PARTS = Map.ofEntries(
+            Map.entry("{election}", Primary.ID),
+            Map.entry("{session}", "1"),
+            Map.entry("{envelope}", "P-1012"),
+            Map.entry("{envelopeNo}", "P-1012"),
+            Map.entry("{place}", "0"),
+            Map.entry("{token}", "no-such-display"),
+            Map.entry(":envelope", "P-1012"),
+            Map.entry(":number([0-9]{1,6})", "1"),
+            Map.entry("{list}", "1"));
 
     /** Views whose address ends with what is to be seen. */
     private static final Map<String, String> SEEN = Map.of(

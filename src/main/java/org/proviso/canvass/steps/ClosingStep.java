@@ -19,6 +19,10 @@ public enum ClosingStep implements Code {
             "envelope that counts, kept closed by a court",
             "envelopes that count, kept closed by a court",
             Desk.COURT_ORDERS),
+    MAIL_DESK(
+            "envelope that counts, kept closed until the mail desk answers",
+            "envelopes that count, kept closed until the mail desk answers",
+            Desk.MAIL_LISTS),
     BATCH("envelope that counts, in no batch yet", "envelopes that count, in no batch yet", Desk.RELEASE_TEAM),
     OPEN("batch to open", "batches to open", Desk.RELEASE_TEAM),
     COPY("remake sheet to copy", "remake sheets to copy", Desk.RELEASE_TEAM),
@@ -38,6 +42,10 @@ public enum ClosingStep implements Code {
             "envelope sent on, without the other county's receipt",
             "envelopes sent on, without the other county's receipt",
             Desk.SENT_ON),
+    MAIL_LINE(
+            "line for the mail desk, not sent or not answered",
+            "lines for the mail desk, not sent or not answered",
+            Desk.MAIL_LISTS),
     LIST("newer list waiting for a second person", "newer lists waiting for a second person", Desk.LISTS);
 
     /** Who does something in which part of the office. */
@@ -56,6 +64,7 @@ public enum ClosingStep implements Code {
         ASK_LETTERS("Intake or reviewers", "notices", "Open Notices"),
         OUTCOME_LETTERS("Supervisor", "notices", "Open Notices"),
         SENT_ON("Reviewers", "review/sent-on", "Open Sent on"),
+        MAIL_LISTS("Reviewers or a supervisor", "review/mail-desk", "Open Mail desk"),
         LISTS("A second supervisor", "set-up", "Open Setup");
 
         private final String who;

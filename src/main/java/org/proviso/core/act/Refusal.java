@@ -86,7 +86,8 @@ public record Refusal(
         NO_ELECTION,
         COUNTED_NOT_NOTED,
         OUT_OF_BALANCE,
-        CONTRADICTED
+        CONTRADICTED,
+        MAIL_DESK_NOT_ANSWERED
     }
 
     public static Refusal of(Why why, String words) {

@@ -27,6 +27,14 @@ public final class CsvOutput {
         this.width = width;
     }
 
+    /**
+     * A cell that no spreadsheet takes for a formula: one that begins like one gets an apostrophe in front of it. For
+     * files that people open there.
+     */
+    public static String text(String cell) {
+        return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+    }
+
     /** Replaces the file by the header and the rows written. */
     public static void write(Path target, List<String> header, Consumer<CsvOutput> rows) {
         AtomicFile.write(target, text -> {

@@ -96,12 +96,22 @@ public class AnswerService {
         return door.demand(Permission.ANSWER_QUESTIONS)
                 .lock(key, version)
                 .withYou()
+                .refuse(() -> saidByTheMailDesk(key, fact))
                 .save(seen -> {
                     taken.set(answers.withdraw(key, fact));
                     return cases.save(seen);
                 })
                 .assessAnew()
                 .record("answer_taken_back", () -> Map.of("answers", taken.get(), "fact", fact.key()));
+    }
+
+    private Optional<Refusal> saidByTheMailDesk(EnvelopeKey key, Fact<?> fact) {
+        return Refusal.when(
+                answers.standing(key).stream()
+                        .anyMatch(answer -> answer.kind() == AnswerKind.OTHER
+                                && answer.fact().equals(fact)),
+                Why.NOT_ANSWERED_THIS_WAY,
+                "The mail desk answered this. Correct it on the page of the mail desk.");
     }
 
     /** What the poll book of another location shows; until somebody looked, a check-in there stays open. */

@@ -10,5 +10,6 @@ public enum AnswerKind implements Code {
     POLL_BOOK_SEEN,
     FIRST_SIGNATURE_LOOK,
     SECOND_SIGNATURE_LOOK,
+    /** Heard from another desk: what the mail-ballot desk answered. */
     OTHER
 }

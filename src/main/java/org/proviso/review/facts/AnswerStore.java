@@ -71,7 +71,8 @@ public class AnswerStore {
     }
 
     /** The same of several envelopes, by envelope number. */
-    Map<EnvelopeNumber, List<RecordedAnswer>> standing(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+    public Map<EnvelopeNumber, List<RecordedAnswer>> standing(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, List<RecordedAnswer>> found = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
@@ -92,6 +93,15 @@ public class AnswerStore {
                         update answer_given set withdrawn_at = ?
                         where election_id = ? and envelope_no = ? and fact = ? and withdrawn_at is null""")
                 .params(clock.instant(), key.electionId(), key.envelopeNo(), fact.key())
+                .update();
+    }
+
+    /** Takes back the standing answers of one kind; how many there were. */
+    public int withdraw(EnvelopeKey key, AnswerKind kind) {
+        return jdbc.sql("""
+                        update answer_given set withdrawn_at = ?
+                        where election_id = ? and envelope_no = ? and kind = ? and withdrawn_at is null""")
+                .params(clock.instant(), key.electionId(), key.envelopeNo(), kind.code())
                 .update();
     }
 

@@ -32,6 +32,7 @@ interface CaseLedgerEntry {
             ReviewLedgerEntries.put(BY_ACT);
             DecisionLedgerEntries.put(BY_ACT);
             EndLedgerEntries.put(BY_ACT);
+            MailLedgerEntries.put(BY_ACT);
         }
 
         private Kinds() {}

@@ -136,7 +136,33 @@ enum CaseTable {
             hidden("received_by"),
             hidden("county_reference"),
             person("recorded_by"),
-            CaseColumn.of("set_aside_at", Kind.GIVEN));
+            CaseColumn.of("set_aside_at", Kind.GIVEN)),
+    MAIL_LINE(
+            "line for the mail desk",
+            "mail_desk_line",
+            "list_no > 0",
+            "list_no, line_no",
+            plain("list_no"),
+            plain("line_no"),
+            plain("kind"),
+            plain("decision_no"),
+            hidden("voter_id"),
+            hidden("voter_name"),
+            hidden("receipt_no"),
+            hidden("ballots"),
+            person("sent_by")),
+    MAIL_ANSWER(
+            "answer of the mail desk",
+            "mail_desk_answer",
+            "answer_no > 0",
+            "answer_no",
+            plain("list_no"),
+            plain("line_no"),
+            plain("answer"),
+            plain("answered_on"),
+            hidden("answered_by"),
+            hidden("because"),
+            person("recorded_by"));
 
     private final String spoken;
     private final String table;

@@ -4,9 +4,9 @@ import com.vaadin.flow.component.html.Nav;
 import org.proviso.ui.Links;
 
 /** The menu of Review. */
-final class ReviewNavigation extends Nav {
+public final class ReviewNavigation extends Nav {
 
-    ReviewNavigation() {
+    public ReviewNavigation() {
         addClassName("ways");
         getElement().setAttribute("aria-label", "Review menu");
         add(

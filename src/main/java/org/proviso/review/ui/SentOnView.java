@@ -12,9 +12,12 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.proviso.access.AccessService;
+import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.ends.SentOnEnvelope;
+import org.proviso.review.mail.MailListService;
 import org.proviso.review.ui.ends.EndedCaseActs;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
@@ -31,11 +34,14 @@ import org.proviso.ui.frame.WorkingElection;
 @PermitAll
 class SentOnView extends Composite<Div> {
 
-    SentOnView(EndedCaseService ended, WorkingElection workplace) {
+    SentOnView(EndedCaseService ended, MailListService mailLists, AccessService access, WorkingElection workplace) {
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         List<SentOnEnvelope> all = ended.sentOn(election.id());
         getContent().addClassName("sheet");
         getContent().add(new PageHead("Sent on", lead(all)), new ReviewNavigation());
+        if (access.isPermitted(Permission.TELL_MAIL_DESK) && mailLists.isAsked(election.id())) {
+            getContent().add(new Paragraph(Links.link("Lists for the mail desk", "review/mail-desk")));
+        }
         if (all.isEmpty()) {
             getContent()
                     .add(new Paragraph("No envelopes are sent on. An envelope comes here when a different reviewer has"

@@ -125,7 +125,9 @@ final class HeadingActs extends Div {
                     "Override this answer", () -> new OverrideAnswerSheet(desk, line.heading(), answerable).open()));
         }
         for (RecordedAnswer given : desk.file().work().answers()) {
-            if (facts.contains(given.fact()) && given.kind() != AnswerKind.SECOND_SIGNATURE_LOOK) {
+            if (facts.contains(given.fact())
+                    && given.kind() != AnswerKind.SECOND_SIGNATURE_LOOK
+                    && given.kind() != AnswerKind.OTHER) {
                 acts.add(takeBack(given));
             }
         }
