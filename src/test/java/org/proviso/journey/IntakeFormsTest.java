@@ -31,6 +31,7 @@ import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
+import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.keying.KeyingDraft;
 import org.proviso.intake.keying.KeyingService;
@@ -188,20 +189,33 @@ class IntakeFormsTest {
             type("stamp-day", "8/6/2026");
             press("Record evidence");
             assertThat(MessageLine.words()).isEqualTo("Evidence recorded for envelope P-1016.");
+            assertThat(said()).contains("Not enough", "It came in time, but the voter still owes more.");
+            assertThat(said()).contains("The voter may still bring or send identification, until");
         });
         assertThat(brought(key))
                 .extracting(CureEvidence::ask, CureEvidence::receivedAt, CureEvidence::words)
                 .containsExactly(
                         tuple(Ask.SIGNATURE, LocalDateTime.of(2026, 8, 6, 9, 15), "Passport, shown at the counter."));
+        byte[] scan = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 1};
+        PagesOffice.done(
+                "jon",
+                () -> PagesOffice.the(CureScanService.class)
+                        .keep(key.electionId(), key.envelopeNo(), 1, "passport.jpg", scan));
+        pages.on(
+                "review/case/P-1016",
+                "ada",
+                () -> assertThat(said()).contains("What the voter brought", "Scan 1 of evidence 1"));
         pages.on("intake/cure", "jon", () -> {
             type("sought", "P-1016");
+            assertThat(said()).contains("Add scan or photo");
             press("Take back evidence 1 of P-1016");
             press("Take back evidence");
             assertThat(marked("Reason")).startsWith("Required.");
             fill("Reason", "It was another voter's.");
             press("Take back evidence");
             assertThat(MessageLine.words()).isEqualTo("Evidence of envelope P-1016 taken back.");
-            assertThat(said()).contains("Taken back: It was another voter's.");
+            assertThat(said()).contains("Taken back: It was another voter's.", "Scan 1 of evidence 1");
+            assertThat(said()).doesNotContain("Add scan or photo");
         });
         assertThat(brought(key)).isEmpty();
     }

@@ -59,6 +59,8 @@ class RoutePermissionsTest {
             Map.entry("{token}", "no-such-display"),
             Map.entry(":envelope", "P-1012"),
             Map.entry(":number([0-9]{1,6})", "1"),
+            Map.entry("{cure}", "1"),
+            Map.entry("{scan}", "1"),
             Map.entry("{list}", "1"));
 
     /** Views whose address ends with what is to be seen. */

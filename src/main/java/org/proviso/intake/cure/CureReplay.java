@@ -29,12 +29,14 @@ public class CureReplay {
     private static final int SHOWN = 12;
 
     private final CureStore cures;
+    private final CureScanStore scans;
     private final IntakeService intake;
     private final LedgerService ledger;
     private final StaffList staff;
 
-    CureReplay(CureStore cures, IntakeService intake, LedgerService ledger, StaffList staff) {
+    CureReplay(CureStore cures, CureScanStore scans, IntakeService intake, LedgerService ledger, StaffList staff) {
         this.cures = cures;
+        this.scans = scans;
         this.intake = intake;
         this.ledger = ledger;
         this.staff = staff;
@@ -50,6 +52,11 @@ public class CureReplay {
                 said.put(
                         name(new EnvelopeNumber(entry.subject()), numbers.merge(entry.subject(), 1, Integer::sum)),
                         said(entry));
+            } else if (entry.act().equals("cure_scan_kept")) {
+                said.put(
+                        name(new EnvelopeNumber(entry.subject()), number(entry)) + ", scan "
+                                + entry.payload().get("scan"),
+                        entry.payload().get("sha256") + " by " + entry.actor());
             } else if (entry.act().equals("cure_taken_back")) {
                 said.merge(
                         name(new EnvelopeNumber(entry.subject()), number(entry)),
@@ -59,9 +66,14 @@ public class CureReplay {
         });
         Map<String, String> there = new TreeMap<>();
         cures.rows(electionId).forEach(row -> there.put(name(row.envelopeNo(), row.number()), there(electionId, row)));
+        int papers = there.size();
+        scans.rows(electionId)
+                .forEach(row -> there.put(
+                        name(row.envelopeNo(), row.cureNo()) + ", scan " + row.number(),
+                        row.sha256() + " by " + pseudonym(row.keptBy())));
         DifferenceCounter differences = new DifferenceCounter();
         differences.compare(said, there);
-        return differences.result(there.size(), "papers that voters brought");
+        return differences.result(papers, "papers that voters brought");
     }
 
     private static String name(EnvelopeNumber envelopeNo, int number) {
@@ -78,9 +90,7 @@ public class CureReplay {
         String words = intake.salt(electionId, row.envelopeNo())
                 .map((Salt salt) -> salt.hash(row.words()))
                 .orElse("");
-        String by = staff.user(new UserName(row.recordedBy()))
-                .map(user -> user.actor().pseudonym())
-                .orElse("nobody");
+        String by = pseudonym(new UserName(row.recordedBy()));
         return text(row.ask(), row.receivedAt(), by, words) + takenBack(electionId, row);
     }
 
@@ -91,10 +101,14 @@ public class CureReplay {
         }
         String because = String.valueOf(row.because());
         return takenBack(
-                staff.user(by).map(user -> user.actor().pseudonym()).orElse("nobody"),
+                pseudonym(by),
                 intake.salt(electionId, row.envelopeNo())
                         .map(salt -> salt.hash(because))
                         .orElse(""));
+    }
+
+    private String pseudonym(UserName userName) {
+        return staff.user(userName).map(user -> user.actor().pseudonym()).orElse("nobody");
     }
 
     private static int number(LedgerEntry entry) {

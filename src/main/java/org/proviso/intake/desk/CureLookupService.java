@@ -10,7 +10,9 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.Code;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.adjudication.judging.DueAsk;
 import org.proviso.core.calendar.Deadline;
 import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.DeadlineBook;
@@ -18,6 +20,7 @@ import org.proviso.core.rules.ResolvedRule;
 import org.proviso.core.rules.Rule;
 import org.proviso.election.RulesService;
 import org.proviso.intake.CureStore;
+import org.proviso.intake.cure.CaseAfterCure;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -32,9 +35,16 @@ public class CureLookupService {
     private final FoundEnvelopeStore envelopes;
     private final CureStore cures;
     private final RulesService rules;
+    private final CaseAfterCure after;
     private final AccessService access;
 
-    CureLookupService(FoundEnvelopeStore envelopes, CureStore cures, RulesService rules, AccessService access) {
+    CureLookupService(
+            FoundEnvelopeStore envelopes,
+            CureStore cures,
+            RulesService rules,
+            CaseAfterCure after,
+            AccessService access) {
+        this.after = after;
         this.envelopes = envelopes;
         this.cures = cures;
         this.rules = rules;
@@ -84,6 +94,50 @@ public class CureLookupService {
             return until;
         }
         return deadline.get().hasPassed(stamp) ? "Stamped too late. " + until : "Stamped on time. " + until;
+    }
+
+    /** What the voter of this envelope may still bring, each a sentence. */
+    public List<String> owed(ElectionId electionId, EnvelopeNumber envelopeNo) {
+        access.demand(Permission.RECORD_CURE_EVIDENCE);
+        return after.owed(new EnvelopeKey(electionId, envelopeNo)).stream()
+                .map(CureLookupService::words)
+                .toList();
+    }
+
+    /** Whether evidence with this stamp, once recorded, is in time and enough. */
+    public CureVerdict verdict(ElectionId electionId, EnvelopeNumber envelopeNo, Ask ask, LocalDateTime stamp) {
+        List<String> owed = owed(electionId, envelopeNo);
+        DeadlineBook book = rules.book(electionId);
+        Optional<Deadline> deadline = book.cure(
+                ask, after.told(new EnvelopeKey(electionId, envelopeNo), ask).orElse(null));
+        String what = "Evidence to " + ask.words() + ", stamped " + words(stamp);
+        if (deadline.isEmpty() && !book.waitsForTheMeeting(ask)) {
+            return new CureVerdict(
+                    CureVerdict.Kind.NO_DEADLINE,
+                    what + ". The rules give no deadline for it that can be told today. Ask counsel.",
+                    owed);
+        }
+        if (deadline.filter(until -> until.hasPassed(stamp)).isPresent()) {
+            return new CureVerdict(
+                    CureVerdict.Kind.TOO_LATE,
+                    what + ": the deadline was " + words(deadline.get().lastMoment()) + ".",
+                    owed);
+        }
+        return owed.isEmpty()
+                ? new CureVerdict(CureVerdict.Kind.IN_TIME, what + ". The voter owes nothing more.", owed)
+                : new CureVerdict(
+                        CureVerdict.Kind.NOT_ENOUGH, what + ". It came in time, but the voter still owes more.", owed);
+    }
+
+    private static String words(DueAsk due) {
+        return "The voter may still " + due.ask().words() + ", "
+                + due.deadline()
+                        .map(until -> "until " + words(until.lastMoment()))
+                        .orElse(
+                                due.untilTheMeeting()
+                                        ? "until the board meets, on a date not set yet"
+                                        : "until a date not known yet")
+                + ".";
     }
 
     private static String words(LocalDateTime moment) {

@@ -8,18 +8,23 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.Ask;
 import org.proviso.intake.RecordCure;
+import org.proviso.intake.cure.CureScan;
+import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.cure.TakeBackCure;
 import org.proviso.intake.desk.BroughtPaper;
 import org.proviso.intake.desk.CureLookupService;
+import org.proviso.intake.desk.CureVerdict;
 import org.proviso.intake.desk.FoundEnvelope;
 import org.proviso.ui.Caution;
 import org.proviso.ui.MessageLine;
@@ -36,8 +41,11 @@ final class CureForm extends Div {
 
     private final transient CureService cures;
     private final transient CureLookupService desk;
+    private final transient CureScanService scans;
     private final transient WorkingElection workplace;
     private final H2 title = new H2("Cure evidence");
+    private final Div verdict = new Div();
+    private final Div owed = new Div();
     private final Div brought = new Div();
     private final ChoiceField kind = new ChoiceField("kind", "Evidence to", asks());
     private final TypedField day = new TypedField("stamp-day", "Date stamped");
@@ -48,7 +56,8 @@ final class CureForm extends Div {
     private final Div fields;
     private @Nullable FoundEnvelope envelope;
 
-    CureForm(CureService cures, CureLookupService desk, WorkingElection workplace) {
+    CureForm(CureService cures, CureLookupService desk, CureScanService scans, WorkingElection workplace) {
+        this.scans = scans;
         this.cures = cures;
         this.desk = desk;
         this.workplace = workplace;
@@ -62,7 +71,8 @@ final class CureForm extends Div {
         fields.getElement().setAttribute("data-typing", "go-on");
         fields.setVisible(false);
         brought.add(new Paragraph("Find and select an envelope first."));
-        add(title, brought, fields);
+        verdict.getElement().setAttribute("role", "status");
+        add(verdict, title, owed, brought, fields);
     }
 
     private static Map<String, String> asks() {
@@ -81,6 +91,8 @@ final class CureForm extends Div {
         time.text(UsDates.hour(now.toLocalTime()));
         words.text("");
         fields.setVisible(true);
+        verdict.removeAll();
+        showOwed(desk.owed(workplace.electionId(), found.envelopeNo()));
         showBrought(found);
         say();
     }
@@ -90,10 +102,40 @@ final class CureForm extends Div {
         kind.focus();
     }
 
+    /** The verdict on what was just recorded stands largest on the page. */
+    private void show(CureVerdict found) {
+        Paragraph words = new Paragraph(found.kind().words());
+        words.addClassNames(
+                "verdict", found.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        verdict.removeAll();
+        verdict.add(words, new Paragraph(found.because()));
+        showOwed(found.owed());
+    }
+
+    private void showOwed(List<String> sentences) {
+        owed.removeAll();
+        if (sentences.isEmpty()) {
+            owed.add(new Paragraph("Nothing is asked of this voter now."));
+        }
+        sentences.forEach(sentence -> {
+            Paragraph line = new Paragraph(sentence);
+            line.addClassName("warn");
+            owed.add(line);
+        });
+    }
+
     private void showBrought(FoundEnvelope found) {
         brought.removeAll();
         List<BroughtPaper> before = desk.brought(workplace.electionId(), found.envelopeNo());
-        before.forEach(paper -> brought.add(line(found, paper)));
+        List<CureScan> kept = scans.scans(workplace.electionId(), found.envelopeNo());
+        before.forEach(paper -> brought.add(
+                line(found, paper),
+                new CureScansPart(
+                        scans,
+                        new EnvelopeKey(workplace.electionId(), found.envelopeNo()),
+                        paper,
+                        kept,
+                        () -> showBrought(found))));
         if (before.isEmpty()) {
             brought.add(new Paragraph("No cure evidence received for this envelope yet."));
         }
@@ -116,7 +158,11 @@ final class CureForm extends Div {
                         because -> cures.takeBack(
                                 new TakeBackCure(workplace.electionId(), found.envelopeNo(), paper.number(), because)),
                         "Evidence of envelope " + found.envelopeNo() + " taken back.",
-                        () -> showBrought(found))
+                        () -> {
+                            verdict.removeAll();
+                            showOwed(desk.owed(workplace.electionId(), found.envelopeNo()));
+                            showBrought(found);
+                        })
                 .ask(paper.words() + " It no longer counts for this envelope, and the case is assessed anew.");
     }
 
@@ -146,8 +192,9 @@ final class CureForm extends Div {
             return;
         }
         EnvelopeNumber number = envelope.envelopeNo();
+        LocalDateTime stamped = stamp().get();
         ActResult<RecordCure> result =
-                cures.record(new RecordCure(workplace.electionId(), number, ask(), stamp().get(), words.text()));
+                cures.record(new RecordCure(workplace.electionId(), number, ask(), stamped, words.text()));
         if (result instanceof ActResult.Refused<RecordCure> refused) {
             day.problem(refused.words());
             day.focus();
@@ -156,6 +203,7 @@ final class CureForm extends Div {
         }
         MessageLine.done("Evidence recorded for envelope " + number + ".");
         words.text("");
+        show(desk.verdict(workplace.electionId(), number, ask(), stamped));
         showBrought(envelope);
     }
 }

@@ -13,6 +13,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.ReceiptNumber;
+import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.cure.CureService;
 import org.proviso.intake.desk.CureLookupService;
 import org.proviso.intake.desk.FoundEnvelope;
@@ -37,11 +38,16 @@ public final class CureView extends Composite<Div> {
     private final Div found = new Div();
     private final CureForm form;
 
-    CureView(CureLookupService desk, CureService cures, AccessService access, WorkingElection workplace) {
+    CureView(
+            CureLookupService desk,
+            CureService cures,
+            CureScanService scans,
+            AccessService access,
+            WorkingElection workplace) {
         access.demand(Permission.RECORD_CURE_EVIDENCE);
         this.desk = desk;
         this.election = workplace.electionId();
-        form = new CureForm(cures, desk, workplace);
+        form = new CureForm(cures, desk, scans, workplace);
         TypedField sought = new TypedField("sought", "Envelope, receipt or last name");
         sought.onTyped(this::find);
         Div left = new Div(new H2("Find the envelope"), sought, found);

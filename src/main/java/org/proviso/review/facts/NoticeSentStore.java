@@ -68,7 +68,8 @@ public class NoticeSentStore {
     }
 
     /** When the voters of several envelopes were first told of each ask, by envelope number. */
-    Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
+    public Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first(
+            ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
         Map<EnvelopeNumber, Map<Ask, LocalDateTime>> first = new HashMap<>();
         jdbc.sql("""
                         select t.envelope_no, t.ask, min(t.sent_at) as sent_at

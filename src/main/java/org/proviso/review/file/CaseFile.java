@@ -8,6 +8,7 @@ import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedCourtOrder;
+import org.proviso.intake.cure.CureScan;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.CaseNote;
 import org.proviso.review.facts.CaseReturn;
@@ -52,8 +53,11 @@ public record CaseFile(
             LocalDateTime asOf,
             ZoneId county) {}
 
-    /** Which pictures of signatures there are: of the envelope's own, and how many on file of whoever it is presumed to be. */
-    public record Pictures(boolean ofEnvelope, int onFile) {}
+    /**
+     * Which pictures there are: of the envelope's own signature, how many signatures on file of whoever it is presumed to be, and
+     * scans of what the voter brought.
+     */
+    public record Pictures(boolean ofEnvelope, int onFile, List<CureScan> brought) {}
 
     /** Why the case came back, by whom (empty: the program) and when, local to the county. */
     public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}

@@ -28,7 +28,6 @@ import org.proviso.election.ElectionService;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.RulesService;
 import org.proviso.election.orders.CourtOrderService;
-import org.proviso.intake.ImageService;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposalStore;
@@ -64,7 +63,7 @@ public class CaseFileService {
     private final ElectionService elections;
     private final RulesService rules;
     private final CourtOrderService orders;
-    private final ImageService images;
+    private final CasePictures pictures;
     private final CaseFileStore store;
     private final AccessService access;
     private final StaffList staff;
@@ -85,7 +84,7 @@ public class CaseFileService {
             ElectionService elections,
             RulesService rules,
             CourtOrderService orders,
-            ImageService images,
+            CasePictures pictures,
             CaseFileStore store,
             AccessService access,
             StaffList staff,
@@ -104,7 +103,7 @@ public class CaseFileService {
         this.elections = elections;
         this.rules = rules;
         this.orders = orders;
-        this.images = images;
+        this.pictures = pictures;
         this.store = store;
         this.access = access;
         this.staff = staff;
@@ -134,7 +133,7 @@ public class CaseFileService {
         return isBlind(key, report)
                 && report.recommendation() != Recommendation.ADMINISTRATIVE_END
                 && report.voter().isPresent()
-                && images.signature(key.electionId(), key.envelopeNo()).isPresent();
+                && pictures.hasSignature(key);
     }
 
     private OfficeUser reader() {
@@ -177,18 +176,9 @@ public class CaseFileService {
                 others,
                 ContestsAtStake.of(report, all),
                 book.of(Rules.DECISION).or(() -> book.of(Rules.CERTIFICATION)).map(Deadline::lastMoment),
-                pictures(key, report),
+                pictures.of(key, report),
                 LocalDateTime.ofInstant(clock.instant(), county),
                 county);
-    }
-
-    private CaseFile.Pictures pictures(EnvelopeKey key, CaseReport report) {
-        return new CaseFile.Pictures(
-                images.signature(key.electionId(), key.envelopeNo()).isPresent(),
-                report.voter()
-                        .map(voter -> images.exemplars(key.electionId(), voter.voterId())
-                                .size())
-                        .orElse(0));
     }
 
     private static List<PossibleVoter> voters(CaseReport report, Records all) {

@@ -8,6 +8,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
+import org.proviso.intake.cure.CureScanService;
 import org.proviso.review.file.ExemplarService;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
@@ -18,14 +19,16 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
-/** Pictures of signatures, for people who may see the case. They are never cached. */
+/** Pictures of signatures and of what voters brought, for people who may see the case. They are never cached. */
 @Controller
 class ImageController {
 
     private final ImageService images;
     private final ExemplarService exemplars;
+    private final CureScanService scans;
 
-    ImageController(ImageService images, ExemplarService exemplars) {
+    ImageController(ImageService images, ExemplarService exemplars, CureScanService scans) {
+        this.scans = scans;
         this.images = images;
         this.exemplars = exemplars;
     }
@@ -42,6 +45,16 @@ class ImageController {
         List<StoredImage> all =
                 exemplars.ofPresumedVoter(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)));
         return answer(place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place)));
+    }
+
+    /** A scan or photo of what the voter brought. */
+    @GetMapping("/images/{election}/{envelope}/evidence/{cure}/{scan}")
+    ResponseEntity<byte[]> evidence(
+            @PathVariable String election,
+            @PathVariable String envelope,
+            @PathVariable int cure,
+            @PathVariable int scan) {
+        return answer(scans.scan(new ElectionId(election), new EnvelopeNumber(envelope), cure, scan));
     }
 
     @ExceptionHandler(NotPermittedException.class)

@@ -1,12 +1,17 @@
 package org.proviso.review.ui.desk;
 
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
+import java.util.List;
 import org.proviso.core.Code;
 import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.PersonName;
 import org.proviso.core.YesNo;
 import org.proviso.core.adjudication.finding.DateWords;
+import org.proviso.intake.cure.CureScan;
 import org.proviso.ui.LabeledValues;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
@@ -31,6 +36,25 @@ final class CaseEnvelopePart extends Div {
             says.add(Links.link("Correct envelope", "intake/correct/" + envelope.envelopeNo()));
         }
         add(says, new SignatureStrip(desk, signatureHidden));
+        List<CureScan> brought = desk.file().around().pictures().brought();
+        if (!brought.isEmpty()) {
+            add(brought(desk.key(), brought));
+        }
+    }
+
+    /** Scans of what the voter brought, each opened beside the page. */
+    private static PageSection brought(EnvelopeKey key, List<CureScan> scans) {
+        PageSection section = new PageSection("brought", "What the voter brought");
+        scans.forEach(scan -> {
+            Anchor link = new Anchor(
+                    "/images/" + key.electionId() + "/" + key.envelopeNo() + "/evidence/" + scan.cureNo() + "/"
+                            + scan.number(),
+                    scan.words());
+            link.setRouterIgnore(true);
+            link.setTarget("_blank");
+            section.add(new Paragraph(link));
+        });
+        return section;
     }
 
     /** {@code hidden}: the voter is not settled yet, and the possible voter's address is protected by law. */
