@@ -36,6 +36,7 @@ class FirstAccounts implements SmartInitializingSingleton {
             demo(new UserName("release1"), "Frank Sumner", "Lakes", Role.RELEASE_TEAM),
             demo(new UserName("release2"), "Gail Ortiz", "Plains", Role.RELEASE_TEAM),
             demo(new UserName("supervisor"), "Hugh Mercer", "", Role.SUPERVISOR),
+            demo(new UserName("supervisor2"), "Kay Brandt", "", Role.SUPERVISOR),
             demo(new UserName("observer"), "Ines Calder", "", Role.OBSERVER),
             demo(new UserName("admin"), "Joan Pike", "", Role.ADMINISTRATOR));
 

@@ -75,6 +75,32 @@ public class UserService {
                 .record(user -> AccountOpening.line("roles_changed", user, roles));
     }
 
+    /** Gives a person the name and party they have now; the pseudonym and what they did stay. */
+    @Transactional
+    public ActResult<OfficeUser> changePerson(@Valid ChangePerson command) {
+        UserName userName = new UserName(command.userName());
+        return door.demand(Permission.MANAGE_USERS)
+                .lock(() -> known(userName, command.version()))
+                .refuse(user -> Refusal.when(
+                        command.changed(user).isEmpty(),
+                        Refusal.Why.NOTHING_NEW,
+                        "Name and party are as they were. Change one of them, or cancel."))
+                .save(user -> {
+                    users.changePerson(
+                            userName,
+                            command.version(),
+                            command.fullName().strip(),
+                            command.party().strip());
+                    return user;
+                })
+                .record(user -> LedgerLine.of(
+                        LedgerChain.OFFICE,
+                        "person_changed",
+                        user.actor().pseudonym(),
+                        Map.of("changed", command.changed(user))))
+                .map(user -> known(userName));
+    }
+
     /** Closes an account or opens it again; what its holder did stays theirs. */
     @Transactional
     public ActResult<OfficeUser> enable(UserName userName, int version, boolean enabled) {

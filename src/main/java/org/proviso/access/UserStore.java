@@ -73,6 +73,12 @@ class UserStore {
         insertRoles(userName, roles);
     }
 
+    void changePerson(UserName userName, int version, String fullName, String party) {
+        touched(jdbc.sql("""
+                        update office_user set full_name = ?, party = ?, version = version + 1
+                        where user_name = ? and version = ?""").params(fullName, party, userName, version).update(), userName);
+    }
+
     void enable(UserName userName, int version, boolean enabled) {
         touched(jdbc.sql("""
                                 update office_user set enabled = ?, version = version + 1

@@ -58,6 +58,7 @@ public final class UsersView extends Composite<Div> {
 
     private List<Component> row(OfficeUser user) {
         Div acts = new Div(
+                act("Change name or party", user, () -> new PersonSheet(users, user, this::show).ask()),
                 act("Change roles", user, () -> new RolesSheet(users, user, this::show).ask()),
                 act(user.enabled() ? "Close account" : "Reopen account", user, () -> enable(user)),
                 act("Reset password", user, () -> reset(user)));

@@ -7,6 +7,7 @@ import static org.proviso.core.act.ActResults.refused;
 
 import jakarta.validation.ConstraintViolationException;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.proviso.core.UserName;
@@ -33,6 +34,44 @@ class UserServiceTest {
         Staff.hire(office, "root", Role.ADMINISTRATOR);
         Staff.signIn("root");
         return office.the(UserService.class);
+    }
+
+    @OnBothDatabases
+    void a_person_has_another_name_or_party_from_now_on_and_the_ledger_says_which_without_it(TestOffice office) {
+        UserService users = asRoot(office);
+        accepted(users.create(ADA));
+        OfficeUser before = user(users, "ada");
+        assertThat(refused(users.changePerson(new ChangePerson("ada", before.version(), "Ada Lovering ", "Lakes")))
+                        .why())
+                .isEqualTo(Why.NOTHING_NEW);
+        OfficeUser now = accepted(users.changePerson(new ChangePerson("ada", before.version(), "Ada Quist", "Lakes")));
+        assertThat(now.fullName()).isEqualTo("Ada Quist");
+        assertThat(now.actor()).as("the ledger knows the same person").isEqualTo(before.actor());
+        assertThat(now.roles()).isEqualTo(before.roles());
+        accepted(users.changePerson(new ChangePerson("ada", now.version(), "Ada Quist", "Plains")));
+        assertThat(user(users, "ada").party()).isEqualTo("Plains");
+        assertThatThrownBy(() -> users.changePerson(new ChangePerson("ada", before.version(), "Ada Roe", "Lakes")))
+                .as("from a stale page")
+                .isInstanceOf(OptimisticLockingFailureException.class);
+        assertThatThrownBy(() -> users.changePerson(new ChangePerson("ada", now.version() + 1, " ", "Lakes")))
+                .isInstanceOf(ConstraintViolationException.class);
+        List<LedgerEntry> entries = office.the(LedgerService.class).read(LedgerChain.OFFICE, 0, 100).stream()
+                .filter(entry -> entry.act().equals("person_changed"))
+                .toList();
+        assertThat(entries)
+                .extracting(LedgerEntry::payload)
+                .containsExactly(Map.of("changed", List.of("name")), Map.of("changed", List.of("party")));
+        assertThat(entries).allSatisfy(entry -> assertThat(entry.line()).doesNotContain("Quist", "Plains"));
+        Staff.signIn("ada");
+        assertThatThrownBy(() -> users.changePerson(new ChangePerson("ada", 2, "Ada Roe", "")))
+                .isInstanceOf(NotPermittedException.class);
+    }
+
+    private static OfficeUser user(UserService users, String userName) {
+        return users.all().stream()
+                .filter(one -> one.userName().value().equals(userName))
+                .findFirst()
+                .orElseThrow();
     }
 
     @OnBothDatabases

@@ -32,7 +32,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What an administrator and a supervisor enter: AccountSheet, RolesSheet, RulingForm, CourtOrderForm, CourtOrderSheet. */
+/** What an administrator and a supervisor enter: AccountSheet, PersonSheet, RolesSheet, RulingForm, CourtOrderForm, CourtOrderSheet. */
 @OnPages
 class SetupFormsTest {
 
@@ -76,6 +76,24 @@ class SetupFormsTest {
         });
         assertThat(user("l.mercer").orElseThrow().fullName()).isEqualTo("Lou Mercer");
         assertThat(user("l.mercer").orElseThrow().roles()).containsExactly(Role.REVIEWER);
+    }
+
+    @Test
+    void a_person_gets_another_name_and_party() {
+        Staff.hire(PagesOffice.primary().office().services(), "lee", Role.INTAKE);
+        pages.on("set-up/users", "zoe", () -> {
+            press("Change name or party: lee");
+            type("new-name", " ");
+            press("Save name and party");
+            assertThat(wrong("new-name")).isEqualTo("Required.");
+            type("new-name", "Lee Marsh");
+            type("new-party", "Plains");
+            press("Save name and party");
+            assertThat(MessageLine.words()).isEqualTo("Name and party of Lee Marsh saved.");
+            assertThat(said()).contains("Lee Marsh");
+        });
+        assertThat(user("lee").orElseThrow().fullName()).isEqualTo("Lee Marsh");
+        assertThat(user("lee").orElseThrow().party()).isEqualTo("Plains");
     }
 
     @Test
