@@ -31,6 +31,8 @@ public class CourtOrderStore {
             ElectionId electionId,
             int number,
             CourtOrder order,
+            String caseNo,
+            String judge,
             @Nullable UserName by,
             Instant recordedAt) {}
 
@@ -44,16 +46,21 @@ public class CourtOrderStore {
 
     /** Adds an order under the next number of its election; two at the same moment collide, and the later one fails. */
     public int insert(ElectionId id, CourtOrder order, @Nullable UserName by) {
+        return insert(id, order, "", "", by);
+    }
+
+    /** The same with the number of the court's case and the judge. */
+    public int insert(ElectionId id, CourtOrder order, String caseNo, String judge, @Nullable UserName by) {
         int number = jdbc.sql("select coalesce(max(order_no), 0) + 1 from court_order where election_id = ?")
                 .param(id)
                 .query(Integer.class)
                 .single();
         jdbc.sql("""
                         insert into court_order (election_id, order_no, kind, court, ordered_on, scope, standing,
-                            until_at, recorded_by, recorded_at, version)
+                            until_at, case_no, judge, recorded_by, recorded_at, version)
                         values (:electionId, :number, :order.kind, :order.court, :order.date, :order.scope,
-                            :order.standing, :order.until, :by, :recordedAt, 0)""")
-                .paramSource(new Row(id, number, order, by, clock.instant()))
+                            :order.standing, :order.until, :caseNo, :judge, :by, :recordedAt, 0)""")
+                .paramSource(new Row(id, number, order, caseNo, judge, by, clock.instant()))
                 .update();
         for (EnvelopeNumber envelope : order.envelopeNos()) {
             jdbc.sql("insert into court_order_envelope (election_id, order_no, envelope_no) values (?, ?, ?)")
@@ -107,7 +114,13 @@ public class CourtOrderStore {
         List<UserName> by = Stream.ofNullable(row.getString("recorded_by"))
                 .map(UserName::new)
                 .toList();
-        return new RecordedCourtOrder(row.getInt("order_no"), row.getInt("version"), order, by);
+        return new RecordedCourtOrder(
+                row.getInt("order_no"),
+                row.getInt("version"),
+                order,
+                by,
+                row.getString("case_no"),
+                row.getString("judge"));
     }
 
     private Set<EnvelopeNumber> envelopesOf(ElectionId id, int order) {

@@ -36,6 +36,8 @@ final class CourtOrderForm extends Div {
     private final Runnable after;
     private final ChoiceField kind = new ChoiceField("kind", "The court orders the office to", kinds());
     private final TypedField court = new TypedField("court", "Court");
+    private final TypedField caseNo = new TypedField("case-no", "Case number").like("26-1187-CV");
+    private final TypedField judge = new TypedField("judge", "Judge");
     private final TypedField date = new TypedField("date", "Date").like("11/3/2026");
     private final TypedField scope = new TypedField("scope", "What the order says");
     private final ChoiceField standing = new ChoiceField("standing", "Status", CourtOrdersView.standings());
@@ -52,7 +54,19 @@ final class CourtOrderForm extends Div {
         ActButton record = new ActButton("Record order").first().does(this::record);
         record.getElement().setAttribute("data-finish", true);
         kind.onChosen(code -> showHours());
-        add(new H2("Record an order"), kind, court, date, scope, standing, untilDay, untilTime, envelopes, record);
+        add(
+                new H2("Record an order"),
+                kind,
+                court,
+                caseNo,
+                judge,
+                date,
+                scope,
+                standing,
+                untilDay,
+                untilTime,
+                envelopes,
+                record);
     }
 
     /** Only an order that extends the hours says until when. */
@@ -83,7 +97,12 @@ final class CourtOrderForm extends Div {
         boolean noUntil = extend && until.isEmpty();
         untilDay.problem(noUntil ? "Required. Enter both date and time: 11/3/2026 and 9:00 pm." : "");
         envelopes.problem(envelopesProblem(names));
-        if (court.hasProblem() || scope.hasProblem() || noDay || untilDay.hasProblem() || envelopes.hasProblem()) {
+        caseNo.problem(caseNo.text().length() > 100 ? "At most 100 characters." : "");
+        judge.problem(judge.text().length() > 200 ? "At most 200 characters." : "");
+        if (Stream.of(court, caseNo, judge, scope).anyMatch(TypedField::hasProblem)
+                || noDay
+                || untilDay.hasProblem()
+                || envelopes.hasProblem()) {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
@@ -121,7 +140,9 @@ final class CourtOrderForm extends Div {
                 scope.text(),
                 Code.find(Status.class, standing.code()).orElseThrow(),
                 until.orElse(null),
-                numbers);
+                numbers,
+                caseNo.text(),
+                judge.text());
         ActResult<RecordedCourtOrder> result = orders.record(command);
         if (result instanceof ActResult.Refused<RecordedCourtOrder> refused) {
             envelopes.problem(refused.words());
@@ -129,7 +150,8 @@ final class CourtOrderForm extends Div {
         result.ifAccepted().ifPresent(recorded -> {
             MessageLine.done("Order " + recorded.orderNo() + " recorded. The cases it affects were reassessed.");
             // pressed once more, the same order would be on file twice
-            List.of(court, date, scope, untilDay, untilTime, envelopes).forEach(field -> field.text(""));
+            List.of(court, caseNo, judge, date, scope, untilDay, untilTime, envelopes)
+                    .forEach(field -> field.text(""));
             after.run();
         });
     }

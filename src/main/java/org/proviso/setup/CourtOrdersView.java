@@ -21,6 +21,8 @@ import org.proviso.core.Key;
 import org.proviso.core.act.Refusal;
 import org.proviso.election.RecordedCourtOrder;
 import org.proviso.election.orders.CourtOrderRecordService;
+import org.proviso.election.orders.CourtOrderScan;
+import org.proviso.election.orders.CourtOrderScanService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -38,12 +40,18 @@ import org.springframework.dao.OptimisticLockingFailureException;
 public final class CourtOrdersView extends Composite<Div> {
 
     private final transient CourtOrderRecordService orders;
+    private final transient CourtOrderScanService scans;
     private final ElectionId election;
     private final Div list = new Div();
 
-    CourtOrdersView(CourtOrderRecordService orders, AccessService access, WorkingElection workplace) {
+    CourtOrdersView(
+            CourtOrderRecordService orders,
+            CourtOrderScanService scans,
+            AccessService access,
+            WorkingElection workplace) {
         access.demand(Permission.RECORD_ORDERS);
         this.orders = orders;
+        this.scans = scans;
         this.election = workplace.electionId();
         Div side = new Div(new CourtOrderForm(orders, election, this::show));
         side.addClassName("side");
@@ -69,13 +77,16 @@ public final class CourtOrdersView extends Composite<Div> {
                     + " election's files or recorded here when the office receives them."));
             return;
         }
-        PlainTable table = new PlainTable("Court orders", "No.", "Order", "Court and date", "Scope", "Status");
+        PlainTable table = new PlainTable("Court orders", "No.", "Order", "Court and date", "Scope", "Scans", "Status");
+        List<CourtOrderScan> kept = scans.scans(election);
         all.forEach(recordedOrder -> table.row(List.of(
                 new Span(String.valueOf(recordedOrder.orderNo())),
                 new Span(what(recordedOrder.order())),
                 new Span(recordedOrder.order().court() + ", "
-                        + UsDates.digits(recordedOrder.order().date())),
+                        + UsDates.digits(recordedOrder.order().date())
+                        + (recordedOrder.source().isEmpty() ? "" : ". " + recordedOrder.source())),
                 new Span(about(recordedOrder.order())),
+                new OrderScansPart(scans, election, recordedOrder.orderNo(), kept, this::show),
                 standing(recordedOrder))));
         list.add(table);
     }

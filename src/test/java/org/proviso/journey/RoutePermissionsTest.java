@@ -61,7 +61,8 @@ class RoutePermissionsTest {
             Map.entry(":number([0-9]{1,6})", "1"),
             Map.entry("{cure}", "1"),
             Map.entry("{scan}", "1"),
-            Map.entry("{list}", "1"));
+            Map.entry("{list}", "1"),
+            Map.entry("{order}", "1"));
 
     /** Views whose address ends with what is to be seen. */
     private static final Map<String, String> SEEN = Map.of(

@@ -166,6 +166,8 @@ class SetupFormsTest {
             assertThat(MessageLine.words()).isEqualTo(NOT_SAVED);
             choose("kind", CourtOrder.Kind.COUNT.code());
             type("court", "Osprey District Court");
+            type("case-no", "26-1187-CV");
+            type("judge", "Judge Roe");
             type("scope", "The envelope counts.");
             type("date", "8/5/2026");
             press("Record order");
@@ -178,6 +180,7 @@ class SetupFormsTest {
             press("Record order");
             press("Record order");
             assertThat(wrong("court")).as("recorded once").isEqualTo("Required.");
+            assertThat(said()).contains("No. 26-1187-CV, Judge Roe", "Add scan");
         });
         assertThat(orders("Osprey District Court"))
                 .containsExactly(new CourtOrder(

@@ -68,8 +68,10 @@ public class CourtOrderRecordService {
                 .refuse(any -> refusal(command))
                 .save(any -> {
                     UserName by = supervisor.user().userName();
-                    int number = orders.insert(id, command.order(), by);
-                    return new RecordedCourtOrder(number, 0, command.order(), List.of(by));
+                    String caseNo = command.caseNo().strip();
+                    String judge = command.judge().strip();
+                    int number = orders.insert(id, command.order(), caseNo, judge, by);
+                    return new RecordedCourtOrder(number, 0, command.order(), List.of(by), caseNo, judge);
                 })
                 .tell(recorded -> news(id, recorded))
                 .record(recorded -> line(id, recorded, "order_recorded"));
@@ -114,7 +116,7 @@ public class CourtOrderRecordService {
         return LedgerLine.of(LedgerChain.of(id), act, "order-" + recorded.orderNo(), payload(recorded.order()));
     }
 
-    /** What an observer may read; court and scope are free text and stay in the office. */
+    /** What an observer may read; court, case number, judge and scope stay in the office. */
     private static Map<String, Object> payload(CourtOrder order) {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("kind", order.kind().code());

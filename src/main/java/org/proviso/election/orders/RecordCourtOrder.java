@@ -15,7 +15,8 @@ import org.proviso.core.EnvelopeNumber;
 
 /**
  * A court's order as the office received it. {@code until}, on the county's clock, belongs to an order that extends
- * the hours. An order to open, count or reject names its envelopes; one that names none is about every envelope.
+ * the hours. An order to open, count or reject names its envelopes; one that names none is about every envelope. The number of
+ * the court's case and the judge may be empty.
  */
 public record RecordCourtOrder(
         @NotNull ElectionId electionId,
@@ -25,7 +26,22 @@ public record RecordCourtOrder(
         @NotBlank @Size(max = 2000) String scope,
         CourtOrder.@NotNull Status standing,
         @Nullable LocalDateTime until,
-        @NotNull Set<@NotNull EnvelopeNumber> envelopeNos) {
+        @NotNull Set<@NotNull EnvelopeNumber> envelopeNos,
+        @NotNull @Size(max = 100) String caseNo,
+        @NotNull @Size(max = 200) String judge) {
+
+    /** An order of which neither the case number nor the judge is known. */
+    public RecordCourtOrder(
+            ElectionId electionId,
+            Kind kind,
+            String court,
+            @Nullable LocalDate date,
+            String scope,
+            CourtOrder.Status standing,
+            @Nullable LocalDateTime until,
+            Set<EnvelopeNumber> envelopeNos) {
+        this(electionId, kind, court, date, scope, standing, until, envelopeNos, "", "");
+    }
 
     @AssertTrue(message = "only an order that extends the hours says until when")
     public boolean isUntilOfAnExtension() {

@@ -8,6 +8,7 @@ import org.proviso.core.Voter;
 import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.election.RecordedCourtOrder;
+import org.proviso.election.orders.CourtOrderScan;
 import org.proviso.intake.cure.CureScan;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.facts.CaseNote;
@@ -55,9 +56,9 @@ public record CaseFile(
 
     /**
      * Which pictures there are: of the envelope's own signature, how many signatures on file of whoever it is presumed to be, and
-     * scans of what the voter brought.
+     * scans of what the voter brought, and of the election's court orders.
      */
-    public record Pictures(boolean ofEnvelope, int onFile, List<CureScan> brought) {}
+    public record Pictures(boolean ofEnvelope, int onFile, List<CureScan> brought, List<CourtOrderScan> orders) {}
 
     /** Why the case came back, by whom (empty: the program) and when, local to the county. */
     public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}

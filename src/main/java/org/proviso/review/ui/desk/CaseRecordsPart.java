@@ -1,6 +1,7 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
@@ -44,7 +45,7 @@ final class CaseRecordsPart extends Div {
             section.add(homes(file.around().homes()));
         }
         file.around().others().forEach(other -> section.add(other(other)));
-        file.orders().forEach(order -> section.add(order(order)));
+        file.orders().forEach(order -> section.add(order(file, order)));
         section.add(new HistoryPart(desk));
         add(section);
     }
@@ -106,12 +107,23 @@ final class CaseRecordsPart extends Div {
         return line;
     }
 
-    private static Component order(RecordedCourtOrder recorded) {
+    private static Component order(CaseFile file, RecordedCourtOrder recorded) {
         CourtOrder order = recorded.order();
         Div warn = new Div(
                 new H3("Court order: " + DateWords.code(order.kind().code())),
-                new Paragraph(order.court() + ", " + UsDates.digits(order.date()) + ": " + order.scope() + " ("
+                new Paragraph(order.court() + ", " + UsDates.digits(order.date())
+                        + (recorded.source().isEmpty() ? "" : ", " + recorded.source()) + ": " + order.scope() + " ("
                         + DateWords.code(order.standing().code()) + ")"));
+        file.around().pictures().orders().stream()
+                .filter(scan -> scan.orderNo() == recorded.orderNo())
+                .forEach(scan -> {
+                    Anchor link = new Anchor(
+                            "/set-up/orders/" + file.now().key().electionId() + "/" + scan.orderNo() + "/"
+                                    + scan.number(),
+                            scan.words());
+                    link.setRouterIgnore(true);
+                    warn.add(new Paragraph(link));
+                });
         warn.addClassName("warn");
         return warn;
     }
