@@ -58,7 +58,13 @@ public record CaseFile(
      * Which pictures there are: of the envelope's own signature, how many signatures on file of whoever it is presumed to be, and
      * scans of what the voter brought, and of the election's court orders.
      */
-    public record Pictures(boolean ofEnvelope, int onFile, List<CureScan> brought, List<CourtOrderScan> orders) {}
+    public record Pictures(boolean ofEnvelope, int onFile, List<CureScan> brought, List<CourtOrderScan> orders) {
+
+        /** Where only signatures are looked at. */
+        public Pictures(boolean ofEnvelope, int onFile) {
+            this(ofEnvelope, onFile, List.of(), List.of());
+        }
+    }
 
     /** Why the case came back, by whom (empty: the program) and when, local to the county. */
     public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}
