@@ -55,6 +55,7 @@ class RoutePermissionsTest {
             Map.entry("{session}", "1"),
             Map.entry("{envelope}", "P-1012"),
             Map.entry("{envelopeNo}", "P-1012"),
+            Map.entry("{voter}", "T7217816"),
             Map.entry("{place}", "0"),
             Map.entry("{token}", "no-such-display"),
             Map.entry(":envelope", "P-1012"),

@@ -1,5 +1,6 @@
 package org.proviso.board.agenda;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -37,6 +38,8 @@ import org.proviso.review.CaseProposals;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ReadyCase;
+import org.proviso.review.VoterChoice;
+import org.proviso.review.acts.VoterLinks;
 import org.proviso.review.assess.AssessmentService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -49,6 +52,7 @@ public class ReadyService {
     private final CaseService states;
     private final ProposalsForDecision proposals;
     private final AssessmentService assessments;
+    private final VoterLinks voters;
     private final ElectionService elections;
     private final AccessService access;
     private final StaffList staff;
@@ -59,6 +63,7 @@ public class ReadyService {
             CaseService states,
             ProposalsForDecision proposals,
             AssessmentService assessments,
+            VoterLinks voters,
             ElectionService elections,
             AccessService access,
             StaffList staff,
@@ -67,6 +72,7 @@ public class ReadyService {
         this.states = states;
         this.proposals = proposals;
         this.assessments = assessments;
+        this.voters = voters;
         this.elections = elections;
         this.access = access;
         this.staff = staff;
@@ -135,7 +141,15 @@ public class ReadyService {
                 proposed.orElse(null),
                 proposed.map(found -> name(found.proposedBy())).orElse(""),
                 proposed.map(found -> name(found.secondReadBy())).orElse(""),
+                voters.choice(key).filter(choice -> !choice.ground().isBlank()).map(choice -> chosen(key, choice)),
                 contests(report, ballots));
+    }
+
+    private EnvelopeSummary.ChosenVoter chosen(EnvelopeKey key, VoterChoice choice) {
+        return new EnvelopeSummary.ChosenVoter(
+                name(choice.by()),
+                LocalDateTime.ofInstant(choice.at(), elections.zone(key.electionId())),
+                choice.ground());
     }
 
     /** The evidence behind what stands in the way, or is open; empty where nothing does. */

@@ -18,6 +18,7 @@ import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.ui.Links;
+import org.proviso.ui.UsDates;
 
 /** One envelope on the page: voter, location, recommendation and reasons, and the acts on it. */
 final class DecidingEnvelopePart extends Div {
@@ -30,6 +31,7 @@ final class DecidingEnvelopePart extends Div {
             words.add(proposal(line, line.proposed()));
         }
         words.add(new Paragraph(explanation(line)));
+        line.chosen().ifPresent(chosen -> words.add(chosen(chosen)));
         against(line).ifPresent(rules -> {
             Paragraph warn = new Paragraph("The proposal: " + rules.words());
             warn.addClassName("warn");
@@ -76,6 +78,13 @@ final class DecidingEnvelopePart extends Div {
                 : " This differs from the recommendation: " + proposed.departsBecause();
         return new Paragraph(line.proposedBy() + " proposes to "
                 + proposed.outcome().words() + (why.isEmpty() ? "" : ": " + why) + second + "." + departs);
+    }
+
+    private static Paragraph chosen(EnvelopeSummary.ChosenVoter chosen) {
+        Paragraph ground = new Paragraph("Voter chosen by " + chosen.by() + ", " + UsDates.near(chosen.at())
+                + ": \u201C" + chosen.ground() + "\u201D");
+        ground.addClassName("given");
+        return ground;
     }
 
     private static String explanation(EnvelopeSummary line) {

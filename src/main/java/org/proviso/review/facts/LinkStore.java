@@ -23,6 +23,7 @@ import org.proviso.core.VoterId;
 import org.proviso.core.adjudication.facts.VoterIdentityFact;
 import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.kept.LinkJson;
+import org.proviso.review.VoterChoice;
 import org.springframework.jdbc.core.namedparam.NamedParameterJdbcOperations;
 import org.springframework.jdbc.core.namedparam.SqlParameterSourceUtils;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -123,6 +124,16 @@ public class LinkStore {
                         order by link_no desc limit 1""")
                 .params(key.electionId(), key.envelopeNo())
                 .query(LinkStore::link)
+                .optional();
+    }
+
+    /** Who settled the newest link and on what ground; empty where no person did, or a search found nobody. */
+    public Optional<VoterChoice> choice(EnvelopeKey key) {
+        return jdbc.sql("""
+                        select voter_id, linked_by as "by", linked_at as at, ground from link
+                        where election_id = ? and envelope_no = ? and linked_by is not null and voter_id is not null and\s""" + NEWEST)
+                .params(key.electionId(), key.envelopeNo())
+                .query(VoterChoice.class)
                 .optional();
     }
 

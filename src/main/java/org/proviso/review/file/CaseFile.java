@@ -40,11 +40,12 @@ public record CaseFile(
     public record Assignment(String by, Optional<LocalDateTime> since, boolean yours) {}
 
     /**
-     * What the records around the envelope say. {@code others} are further envelopes of the same voter. {@code decideBy} is the last moment
+     * What the records around the envelope say. {@code choice} is who settled the voter. {@code others} are further envelopes of the same voter. {@code decideBy} is the last moment
      * for decisions.
      */
     public record SurroundingRecords(
             List<PossibleVoter> voters,
+            Optional<Choice> choice,
             List<TimeLineEvent> timeLine,
             List<CaseAddress> homes,
             List<EnvelopeCase> others,
@@ -53,6 +54,9 @@ public record CaseFile(
             Pictures pictures,
             LocalDateTime asOf,
             ZoneId county) {}
+
+    /** Who settled whose envelope it is (full name), when (county time), and the ground typed; empty where none was needed. */
+    public record Choice(String by, LocalDateTime at, String ground) {}
 
     /**
      * Which pictures there are: of the envelope's own signature, how many signatures on file of whoever it is presumed to be, and
@@ -70,8 +74,9 @@ public record CaseFile(
     public record ReturnDetails(CaseReturn.Kind kind, String because, String by, LocalDateTime at) {}
 
     /**
-     * What people did with it so far, the newest return first. {@code rulesChangedSince}: it was settled under rules that are not in force any more;
-     * the signature is hidden while the law wants a first look that knows no name.
+     * What people did with it so far, the newest return first. {@code rulesChangedSince}: it was settled under rules that are
+     * not in force any more; the signature is hidden while the law wants a first look that knows no name; where nobody is
+     * presumed to be the voter, it helps to choose one and is shown.
      */
     public record Casework(
             List<RecordedAnswer> answers,

@@ -3,7 +3,6 @@ package org.proviso.review.file;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.proviso.access.AccessService;
@@ -17,11 +16,9 @@ import org.proviso.core.adjudication.CaseReport;
 import org.proviso.core.adjudication.explain.LawLine;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
-import org.proviso.core.adjudication.finding.Link;
 import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.calendar.Deadline;
-import org.proviso.core.matching.Candidate;
 import org.proviso.core.rules.DeadlineBook;
 import org.proviso.core.rules.Rules;
 import org.proviso.election.ElectionService;
@@ -31,6 +28,7 @@ import org.proviso.election.orders.CourtOrderService;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ProposalStore;
+import org.proviso.review.VoterChoice;
 import org.proviso.review.assess.AssessmentService;
 import org.proviso.review.ends.CountyReceiptStore;
 import org.proviso.review.ends.EndProposal;
@@ -38,6 +36,7 @@ import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.AnswerStore;
 import org.proviso.review.facts.CaseNoteStore;
 import org.proviso.review.facts.CaseRecordsService;
+import org.proviso.review.facts.LinkStore;
 import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
@@ -46,9 +45,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** Opens a case for reading: for reviewers, and for the deciding body with the whole case before it. */
 @Service
 public class CaseFileService {
-
-    /** A candidate below one percent does not help the reviewer choose. */
-    private static final double WORTH_A_LOOK = 0.01;
 
     private final CaseService cases;
     private final AssessmentService assessments;
@@ -59,6 +55,8 @@ public class CaseFileService {
     private final ProposalStore proposals;
     private final EndProposalStore ends;
     private final CountyReceiptStore receipts;
+    private final PossibleVoters voters;
+    private final LinkStore links;
     private final VoterGroups groups;
     private final ElectionService elections;
     private final RulesService rules;
@@ -80,6 +78,8 @@ public class CaseFileService {
             ProposalStore proposals,
             EndProposalStore ends,
             CountyReceiptStore receipts,
+            PossibleVoters voters,
+            LinkStore links,
             VoterGroups groups,
             ElectionService elections,
             RulesService rules,
@@ -99,6 +99,8 @@ public class CaseFileService {
         this.proposals = proposals;
         this.ends = ends;
         this.receipts = receipts;
+        this.voters = voters;
+        this.links = links;
         this.groups = groups;
         this.elections = elections;
         this.rules = rules;
@@ -170,7 +172,8 @@ public class CaseFileService {
                 .values());
         DeadlineBook book = rules.book(key.electionId());
         return new CaseFile.SurroundingRecords(
-                voters(report, all),
+                voters.of(key, report, all),
+                links.choice(key).map(choice -> chosen(choice, county)),
                 TimeLine.of(report, all, book),
                 CaseAddress.of(report, all),
                 others,
@@ -181,20 +184,8 @@ public class CaseFileService {
                 county);
     }
 
-    private static List<PossibleVoter> voters(CaseReport report, Records all) {
-        Link link = report.link();
-        List<PossibleVoter> voters = new ArrayList<>();
-        report.voter()
-                .ifPresent(voter -> voters.add(new PossibleVoter(
-                        voter, link.probability(), link.likeness(), link.isSettled(), !link.isSettled())));
-        for (Candidate candidate : link.candidates()) {
-            if (candidate.probability() >= WORTH_A_LOOK && !candidate.voterId().equals(link.voterId())) {
-                all.voter(candidate.voterId())
-                        .ifPresent(voter -> voters.add(
-                                new PossibleVoter(voter, candidate.probability(), candidate.evidence(), false, false)));
-            }
-        }
-        return List.copyOf(voters);
+    private CaseFile.Choice chosen(VoterChoice choice, ZoneId county) {
+        return new CaseFile.Choice(name(choice.by()), LocalDateTime.ofInstant(choice.at(), county), choice.ground());
     }
 
     private CaseFile.Casework work(EnvelopeKey key, CaseReport report, OfficeUser reader, ZoneId county) {
@@ -209,7 +200,7 @@ public class CaseFileService {
                         ends.newest(key).map(proposal -> proposed(proposal, reader, county)), receipts.standing(key)),
                 store.decided(key, county),
                 isStale(key),
-                isBlind(key, report));
+                report.voter().isPresent() && isBlind(key, report));
     }
 
     private EndOfCase.Proposed proposed(EndProposal proposal, OfficeUser reader, ZoneId county) {

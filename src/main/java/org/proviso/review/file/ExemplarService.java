@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeKey;
+import org.proviso.core.VoterId;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
 import org.proviso.review.facts.LinkStore;
@@ -16,11 +17,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class ExemplarService {
 
     private final LinkStore links;
+    private final PossibleVoters voters;
     private final ImageService images;
     private final AccessService access;
 
-    ExemplarService(LinkStore links, ImageService images, AccessService access) {
+    ExemplarService(LinkStore links, PossibleVoters voters, ImageService images, AccessService access) {
         this.links = links;
+        this.voters = voters;
         this.images = images;
         this.access = access;
     }
@@ -28,12 +31,23 @@ public class ExemplarService {
     /** Those of the voter that the envelope is linked or presumed linked to, in the order of their numbers. */
     @Transactional(readOnly = true)
     public List<StoredImage> ofPresumedVoter(EnvelopeKey key) {
-        if (!access.isPermitted(Permission.PROPOSE) && !access.isPermitted(Permission.SECOND_REVIEW)) {
-            access.demand(Permission.SEE_WHOLE_CASE);
-        }
+        demand();
         return links.newest(key)
                 .flatMap(link -> Optional.ofNullable(link.voterId()))
                 .map(voter -> images.exemplars(key.electionId(), voter))
                 .orElse(List.of());
+    }
+
+    /** Those of one voter whom the envelope may belong to, in the order of their numbers; none of anybody else's. */
+    @Transactional(readOnly = true)
+    public List<StoredImage> ofPossibleVoter(EnvelopeKey key, VoterId voterId) {
+        demand();
+        return voters.idsOf(key).contains(voterId) ? images.exemplars(key.electionId(), voterId) : List.of();
+    }
+
+    private void demand() {
+        if (!access.isPermitted(Permission.PROPOSE) && !access.isPermitted(Permission.SECOND_REVIEW)) {
+            access.demand(Permission.SEE_WHOLE_CASE);
+        }
     }
 }

@@ -6,6 +6,7 @@ import org.proviso.access.NotPermittedException;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.VoterId;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
 import org.proviso.intake.cure.CureScanService;
@@ -44,7 +45,22 @@ class ImageController {
             @PathVariable String election, @PathVariable String envelope, @PathVariable int place) {
         List<StoredImage> all =
                 exemplars.ofPresumedVoter(new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope)));
-        return answer(place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place)));
+        return answer(at(place, all));
+    }
+
+    /** A signature on file of one voter whom the envelope may belong to, by the record's id and its place from 0. */
+    @GetMapping("/images/{election}/{envelope}/of/{voter}/{place}")
+    ResponseEntity<byte[]> ofPossibleVoter(
+            @PathVariable String election,
+            @PathVariable String envelope,
+            @PathVariable String voter,
+            @PathVariable int place) {
+        EnvelopeKey key = new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope));
+        return answer(at(place, exemplars.ofPossibleVoter(key, new VoterId(voter))));
+    }
+
+    private static Optional<StoredImage> at(int place, List<StoredImage> all) {
+        return place < 0 || place >= all.size() ? Optional.empty() : Optional.of(all.get(place));
     }
 
     /** A scan or photo of what the voter brought. */

@@ -20,6 +20,9 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.file.CaseAddress;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.TimeLineEvent;
+import org.proviso.review.ui.voters.CandidatesBeside;
+import org.proviso.review.ui.voters.ChoiceLine;
+import org.proviso.review.ui.voters.VoterLine;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.PlainTable;
@@ -39,6 +42,10 @@ final class CaseRecordsPart extends Div {
         if (file.around().voters().isEmpty() || link.identity() == VoterIdentityFact.SEVERAL_FIT) {
             section.add(new Paragraph(nobody(link)));
         }
+        if (file.around().voters().size() > 1) {
+            section.add(new CandidatesBeside(file, !(desk.mayWork() && desk.signatureHidden())));
+        }
+        file.around().choice().ifPresent(choice -> section.add(new ChoiceLine(choice)));
         file.around().voters().forEach(possibleVoter -> section.add(new VoterLine(possibleVoter)));
         section.add(timeLine(file.around().timeLine()));
         if (!file.around().homes().isEmpty()) {

@@ -25,6 +25,11 @@ class CaseSheet {
         asking.with(words);
     }
 
+    /** As wide as a table of records needs. */
+    void wide() {
+        asking.setWidth("56rem");
+    }
+
     void open() {
         asking.open();
     }

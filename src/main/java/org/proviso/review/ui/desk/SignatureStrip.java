@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.Voter;
 import org.proviso.review.file.CaseFile;
+import org.proviso.review.ui.voters.SignaturePictures;
 import org.proviso.ui.Links;
 import org.proviso.ui.PageSection;
 
@@ -27,12 +28,12 @@ final class SignatureStrip extends PageSection {
         Div pair = new Div();
         pair.addClassName("pair");
         if (pictures.ofEnvelope()) {
-            pair.add(picture(envelope(key), "On this envelope", "The signature on this envelope"));
+            pair.add(picture(SignaturePictures.envelope(key), "On this envelope", "The signature on this envelope"));
         } else {
             add(new Paragraph("No scan of this envelope's signature. Look at the envelope itself."));
         }
         if (pictures.onFile() > 0) {
-            pair.add(picture(exemplar(key, 0), registered(desk), "The signature on file"));
+            pair.add(picture(SignaturePictures.onFile(key, 0), registered(desk), "The signature on file"));
         } else if (desk.file().report().voter().isPresent()) {
             add(new Paragraph("No picture of a signature on file."));
         }
@@ -47,16 +48,6 @@ final class SignatureStrip extends PageSection {
                 .map(Voter.Registration::registeredOn)
                 .map(on -> "On file, " + on.getYear())
                 .orElse("On file");
-    }
-
-    /** The address of the picture of the signature on an envelope. */
-    static String envelope(EnvelopeKey key) {
-        return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/signature";
-    }
-
-    /** The address of a picture of a signature on file, by its place from 0. */
-    static String exemplar(EnvelopeKey key, int place) {
-        return "/images/" + key.electionId() + "/" + key.envelopeNo() + "/on-file/" + place;
     }
 
     private static Component picture(String address, String caption, String heard) {

@@ -1,4 +1,4 @@
-package org.proviso.review.ui.desk;
+package org.proviso.review.ui.voters;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -10,9 +10,9 @@ import org.proviso.review.file.PossibleVoter;
 import org.proviso.ui.UsDates;
 
 /** A possible voter: name, likelihood in a word (figure on demand), record, evidence. */
-final class VoterLine extends Div {
+public final class VoterLine extends Div {
 
-    VoterLine(PossibleVoter possibleVoter) {
+    public VoterLine(PossibleVoter possibleVoter) {
         addClassName("candidate");
         setClassName("named", possibleVoter.linked() || possibleVoter.presumed());
         Voter voter = possibleVoter.voter();
