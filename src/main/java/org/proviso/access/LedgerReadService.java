@@ -15,10 +15,12 @@ import org.springframework.transaction.annotation.Transactional;
 public class LedgerReadService {
 
     private final LedgerService ledger;
+    private final LedgerVeil veil;
     private final AccessService access;
 
-    LedgerReadService(LedgerService ledger, AccessService access) {
+    LedgerReadService(LedgerService ledger, LedgerVeil veil, AccessService access) {
         this.ledger = ledger;
+        this.veil = veil;
         this.access = access;
     }
 
@@ -32,8 +34,8 @@ public class LedgerReadService {
     /** Up to {@code limit} entries that follow the entry of that number; from the start with 0. */
     @Transactional(readOnly = true)
     public List<LedgerEntry> read(LedgerChain chain, long after, int limit) {
-        access.demand(Permission.READ_LEDGER);
-        return ledger.read(chain, after, limit);
+        OfficeUser reader = access.demand(Permission.READ_LEDGER);
+        return veil.shown(chain, ledger.read(chain, after, limit), reader);
     }
 
     /** Follows the whole chain to its head and names the first entry that does not fit. */
@@ -46,7 +48,8 @@ public class LedgerReadService {
     /** Writes the chain as it stands now, one entry a line, as {@code verify-ledger} reads it. */
     @Transactional(readOnly = true)
     public void export(LedgerChain chain, Writer out) {
-        access.demand(Permission.READ_LEDGER);
+        OfficeUser reader = access.demand(Permission.READ_LEDGER);
+        veil.taken(chain, reader);
         ledger.export(chain, out);
     }
 }

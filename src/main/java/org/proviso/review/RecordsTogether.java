@@ -1,6 +1,7 @@
 package org.proviso.review;
 
 import java.time.LocalDateTime;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.proviso.core.PrecinctPart;
 import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
+import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.finding.CureEvidence;
 import org.proviso.core.adjudication.finding.LocatedAddress;
 import org.proviso.core.adjudication.finding.RecordedFact;
@@ -46,6 +48,20 @@ public record RecordsTogether(Records each, OfEnvelopes envelopes, OfVoters vote
             Map<VoterId, List<CheckIn>> checkIns,
             Map<VoterId, List<Envelope>> envelopes,
             List<VotedElsewhere> elsewhere) {}
+
+    /** The same as if nobody had looked at a signature yet. */
+    public RecordsTogether beforeLooks() {
+        Map<EnvelopeNumber, List<RecordedFact>> recorded = new HashMap<>();
+        envelopes
+                .recorded()
+                .forEach((number, facts) -> recorded.put(
+                        number,
+                        facts.stream()
+                                .filter(fact -> !fact.fact().equals(Fact.SIGNATURE_COMPARISON))
+                                .toList()));
+        return new RecordsTogether(
+                each, new OfEnvelopes(envelopes.asked(), envelopes.brought(), recorded, envelopes.told()), voters);
+    }
 
     private <V> V of(VoterId voterId, Map<VoterId, V> read, V none, Function<VoterId, V> single) {
         return voters.asked().contains(voterId) ? read.getOrDefault(voterId, none) : single.apply(voterId);

@@ -40,7 +40,7 @@ import org.proviso.review.EnvelopeCase;
 import org.proviso.review.ReadyCase;
 import org.proviso.review.VoterChoice;
 import org.proviso.review.acts.VoterLinks;
-import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.SecondLooks;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -51,7 +51,7 @@ public class ReadyService {
     private final CaseProposals cases;
     private final CaseService states;
     private final ProposalsForDecision proposals;
-    private final AssessmentService assessments;
+    private final SecondLooks looks;
     private final VoterLinks voters;
     private final ElectionService elections;
     private final AccessService access;
@@ -62,7 +62,7 @@ public class ReadyService {
             CaseProposals cases,
             CaseService states,
             ProposalsForDecision proposals,
-            AssessmentService assessments,
+            SecondLooks looks,
             VoterLinks voters,
             ElectionService elections,
             AccessService access,
@@ -71,7 +71,7 @@ public class ReadyService {
         this.cases = cases;
         this.states = states;
         this.proposals = proposals;
-        this.assessments = assessments;
+        this.looks = looks;
         this.voters = voters;
         this.elections = elections;
         this.access = access;
@@ -117,15 +117,15 @@ public class ReadyService {
     /** Single envelopes in a few lines each, as the rules see them now; meant for those on the screen. */
     @Transactional(readOnly = true)
     public List<EnvelopeSummary> lines(ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {
-        access.demand(Permission.SEE_WHOLE_CASE);
+        OfficeUser reader = access.demand(Permission.SEE_WHOLE_CASE);
         BallotCatalog ballots = elections.ballots(electionId);
         return envelopeNos.stream()
-                .map(number -> line(new EnvelopeKey(electionId, number), ballots))
+                .map(number -> line(new EnvelopeKey(electionId, number), ballots, reader))
                 .toList();
     }
 
-    private EnvelopeSummary line(EnvelopeKey key, BallotCatalog ballots) {
-        CaseReport report = assessments.now(key);
+    private EnvelopeSummary line(EnvelopeKey key, BallotCatalog ballots, OfficeUser reader) {
+        CaseReport report = looks.report(key, reader);
         EnvelopeCase envelopeCase = states.find(key).orElseThrow();
         Optional<ProposalForDecision> proposed = proposals.find(key);
         return new EnvelopeSummary(

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
@@ -22,7 +23,8 @@ import org.proviso.ledger.LedgerService;
 import org.proviso.review.CaseService;
 import org.proviso.review.Decision;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.assess.AssessmentService;
+import org.proviso.review.assess.SecondLookVeil;
+import org.proviso.review.assess.SecondLooks;
 import org.proviso.review.decide.DecisionService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -33,7 +35,8 @@ public class ObserverCaseService {
 
     private final CaseService cases;
     private final DecisionService decisions;
-    private final AssessmentService assessments;
+    private final SecondLooks looks;
+    private final SecondLookVeil veil;
     private final IntakeService intake;
     private final LedgerService ledger;
     private final AccessService access;
@@ -41,13 +44,15 @@ public class ObserverCaseService {
     ObserverCaseService(
             CaseService cases,
             DecisionService decisions,
-            AssessmentService assessments,
+            SecondLooks looks,
+            SecondLookVeil veil,
             IntakeService intake,
             LedgerService ledger,
             AccessService access) {
         this.cases = cases;
         this.decisions = decisions;
-        this.assessments = assessments;
+        this.looks = looks;
+        this.veil = veil;
         this.intake = intake;
         this.ledger = ledger;
         this.access = access;
@@ -84,12 +89,12 @@ public class ObserverCaseService {
     /** One case as it is now; empty if there is no such envelope. */
     @Transactional(readOnly = true)
     public Optional<ObserverCase> find(EnvelopeKey key) {
-        access.demand(Permission.READ_REDACTED_CASES);
-        return cases.find(key).map(this::open);
+        OfficeUser reader = access.demand(Permission.READ_REDACTED_CASES);
+        return cases.find(key).map(found -> open(found, reader));
     }
 
-    private ObserverCase open(EnvelopeCase envelopeCase) {
-        CaseReport report = assessments.now(envelopeCase.key());
+    private ObserverCase open(EnvelopeCase envelopeCase, OfficeUser reader) {
+        CaseReport report = looks.report(envelopeCase.key(), reader);
         Optional<Decision> decision = decisions.standing(envelopeCase.key());
         LocalDateTime at = report.envelope().cast().at();
         return new ObserverCase(
@@ -106,9 +111,12 @@ public class ObserverCaseService {
                 report.recommendation().words(),
                 report.asks().stream().map(ObserverCaseService::words).toList(),
                 decision,
-                ledger.about(
-                        LedgerChain.of(envelopeCase.key().electionId()),
-                        envelopeCase.key().envelopeNo()));
+                veil.known(
+                        envelopeCase.key(),
+                        ledger.about(
+                                LedgerChain.of(envelopeCase.key().electionId()),
+                                envelopeCase.key().envelopeNo()),
+                        reader));
     }
 
     private static ObserverCaseRow line(

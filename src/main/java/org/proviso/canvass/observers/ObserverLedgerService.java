@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.proviso.access.AccessService;
+import org.proviso.access.LedgerVeil;
+import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
 import org.proviso.core.chain.ChainHead;
@@ -18,10 +20,12 @@ import org.springframework.transaction.annotation.Transactional;
 public class ObserverLedgerService {
 
     private final LedgerService ledger;
+    private final LedgerVeil veil;
     private final AccessService access;
 
-    ObserverLedgerService(LedgerService ledger, AccessService access) {
+    ObserverLedgerService(LedgerService ledger, LedgerVeil veil, AccessService access) {
         this.ledger = ledger;
+        this.veil = veil;
         this.access = access;
     }
 
@@ -38,12 +42,13 @@ public class ObserverLedgerService {
     /** A page of acts before an entry; the newest ones where {@code before} names none. */
     @Transactional(readOnly = true)
     public Acts acts(ElectionId electionId, long before, int page) {
-        access.demand(Permission.READ_LEDGER);
+        OfficeUser reader = access.demand(Permission.READ_LEDGER);
         LedgerChain chain = LedgerChain.of(electionId);
         long last = ledger.head(chain).sequence();
         long to = before <= 1 || before > last ? last : before - 1;
         long from = Math.max(0, to - page);
-        List<LedgerEntry> acts = new ArrayList<>(ledger.read(chain, from, (int) (to - from)));
+        List<LedgerEntry> acts =
+                new ArrayList<>(veil.shown(chain, ledger.read(chain, from, (int) (to - from)), reader));
         Collections.reverse(acts);
         return new Acts(acts, from == 0 ? 0 : from + 1);
     }

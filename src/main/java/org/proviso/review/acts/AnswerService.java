@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.Permission;
-import org.proviso.access.StaffList;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
@@ -22,12 +21,12 @@ import org.proviso.core.adjudication.facts.CheckInFact;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.finding.Link;
-import org.proviso.core.rules.Rules;
 import org.proviso.intake.ImageService;
 import org.proviso.review.CaseActSteps;
 import org.proviso.review.CaseState;
 import org.proviso.review.CaseStore;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.assess.SecondLooks;
 import org.proviso.review.door.CaseDoor;
 import org.proviso.review.door.LockedCase;
 import org.proviso.review.facts.AnswerKind;
@@ -50,7 +49,7 @@ public class AnswerService {
     private final CaseActSteps steps;
     private final CaseStore cases;
     private final AnswerStore answers;
-    private final StaffList staff;
+    private final SecondLooks looks;
     private final LinkStore links;
     private final ImageService images;
     private final Clock clock;
@@ -60,7 +59,7 @@ public class AnswerService {
             CaseActSteps steps,
             CaseStore cases,
             AnswerStore answers,
-            StaffList staff,
+            SecondLooks looks,
             LinkStore links,
             ImageService images,
             Clock clock) {
@@ -70,7 +69,7 @@ public class AnswerService {
         this.steps = steps;
         this.cases = cases;
         this.answers = answers;
-        this.staff = staff;
+        this.looks = looks;
         this.clock = clock;
     }
 
@@ -126,15 +125,18 @@ public class AnswerService {
 
     /**
      * A look at the signature. One reviewer may accept it; a signature is different only when a second one, who does not
-     * know of the first, finds it so too. The second needs not have the case.
+     * know of the first, finds it so too. The second needs not have the case. Whoever saw what the first one found has no
+     * independent look any more: a difference they find is one by itself, and the second look is still due.
      */
     @Transactional
     public ActResult<EnvelopeCase> recordSignatureComparison(@Valid SignatureComparison command) {
         LockedCase act = door.demand(Permission.ANSWER_QUESTIONS).lock(command.key(), command.version());
         Optional<RecordedAnswer> first = AnswerRules.firstLook(answers.standing(command.key()));
-        if (first.isPresent()) {
-            act.refuse(() -> notSecond(act, first.get()));
-        } else {
+        boolean informed = first.filter(found -> looks.isInformed(command.key(), found, act.user()))
+                .isPresent();
+        boolean second = first.isPresent() && !informed;
+        first.ifPresent(found -> act.refuse(() -> notSecond(act, found)));
+        if (!second) {
             act.withYou();
         }
         act.refuse(() -> nothingToCompare(command))
@@ -143,9 +145,9 @@ public class AnswerService {
                                 && command.note().isBlank(),
                         Why.NO_REASON,
                         "Note what differs before you record that the signature differs."));
-        AnswerKind kind = first.isPresent() ? AnswerKind.SECOND_SIGNATURE_LOOK : AnswerKind.FIRST_SIGNATURE_LOOK;
-        FactWord word = AnswerRules.word(command.seen(), first.isPresent());
-        return give(act, kind, new Given(Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null));
+        AnswerKind kind = second ? AnswerKind.SECOND_SIGNATURE_LOOK : AnswerKind.FIRST_SIGNATURE_LOOK;
+        FactWord word = AnswerRules.word(command.seen(), second);
+        return give(act, kind, new Given(Fact.SIGNATURE_COMPARISON, Set.of(word), command.note(), null, informed));
     }
 
     /**
@@ -177,7 +179,8 @@ public class AnswerService {
     private Optional<Refusal> notSecond(LockedCase act, RecordedAnswer first) {
         CaseState state = act.seen().state();
         return Refusal.when(
-                        first.by().equals(act.user().userName()),
+                        AnswerRules.lookers(answers.standing(act.seen().key()))
+                                .contains(act.user().userName()),
                         Why.OWN_ACT,
                         "A different reviewer has to do the second look.")
                 .or(() -> sameParty(act, first.by()))
@@ -189,22 +192,24 @@ public class AnswerService {
 
     /** Where the law wants two parties to look, the second reviewer is of another one than the first. */
     private Optional<Refusal> sameParty(LockedCase act, UserName firstUserName) {
-        boolean wanted = steps.book(act.seen().key().electionId())
-                .pack()
-                .word(Rules.SIGNATURE_REJECTED_BY)
-                .equals("two_reviewers_of_different_parties");
         return Refusal.when(
-                wanted && staff.party(firstUserName).equals(act.user().party()),
+                looks.isOfSameParty(act.seen().key().electionId(), firstUserName, act.user()),
                 Why.OWN_ACT,
                 "A reviewer of another party has to do the second look.");
     }
 
-    /** What is recorded of a fact, and the stamp of the paper that it rests on. */
+    /** What is recorded of a fact, the stamp of the paper that it rests on, and whether another's finding was known before. */
     private record Given(
             Fact<?> fact,
             Set<? extends FactWord> words,
             String reason,
-            @Nullable LocalDateTime receivedAt) {}
+            @Nullable LocalDateTime receivedAt,
+            boolean informed) {
+
+        Given(Fact<?> fact, Set<? extends FactWord> words, String reason, @Nullable LocalDateTime receivedAt) {
+            this(fact, words, reason, receivedAt, false);
+        }
+    }
 
     private ActResult<EnvelopeCase> give(LockedCase act, AnswerKind kind, Given given) {
         EnvelopeKey key = act.seen().key();
@@ -229,6 +234,9 @@ public class AnswerService {
         Map<String, Object> payload = new LinkedHashMap<>();
         payload.put("fact", given.fact().key());
         payload.put("kind", kind.code());
+        if (given.informed()) {
+            payload.put("independent", false);
+        }
         payload.put("reason", steps.hidden(key, given.reason()));
         payload.put("words", given.words().stream().map(Code::code).sorted().toList());
         if (given.receivedAt() != null) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
@@ -33,6 +34,7 @@ import org.proviso.review.CaseStore;
 import org.proviso.review.Decision;
 import org.proviso.review.DecisionStore;
 import org.proviso.review.EnvelopeCase;
+import org.proviso.review.RecordsTogether;
 import org.proviso.review.facts.CaseRecordsService;
 import org.proviso.review.facts.LinkStore;
 import org.springframework.context.ApplicationEventPublisher;
@@ -89,6 +91,15 @@ public class AssessmentService {
     @Transactional(readOnly = true)
     public CaseReport now(EnvelopeKey key) {
         return Objects.requireNonNull(reports(List.of(key)).get(key), "every case asked for is reported");
+    }
+
+    /** The same as if nobody had looked at the signature yet, for whoever is to look without knowing of it. */
+    @Transactional(readOnly = true)
+    public CaseReport beforeLooks(EnvelopeKey key) {
+        return Objects.requireNonNull(
+                each(List.of(key), RecordsTogether::beforeLooks, (report, all, book, asOf) -> report)
+                        .get(key),
+                "every case asked for is reported");
     }
 
     /** Cases of one election as the rules see them now; nothing is written. */
@@ -159,6 +170,11 @@ public class AssessmentService {
     }
 
     private <T> SortedMap<EnvelopeKey, T> each(List<EnvelopeKey> keys, Wanted<T> wanted) {
+        return each(keys, all -> all, wanted);
+    }
+
+    private <T> SortedMap<EnvelopeKey, T> each(
+            List<EnvelopeKey> keys, UnaryOperator<RecordsTogether> known, Wanted<T> wanted) {
         ElectionId electionId = keys.get(0).electionId();
         DeadlineBook book = desk.book(electionId);
         LocalDateTime asOf = desk.now(electionId);
@@ -166,7 +182,7 @@ public class AssessmentService {
         Map<EnvelopeNumber, Envelope> envelopes = intake.envelopes(electionId, numbers).stream()
                 .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
         Map<EnvelopeNumber, Link> newest = links.newest(electionId, numbers);
-        Records all = records.together(electionId, envelopes.values(), newest);
+        Records all = known.apply(records.together(electionId, envelopes.values(), newest));
         Adjudicator adjudicator = new Adjudicator(all, book, asOf);
         SortedMap<EnvelopeKey, T> found = new TreeMap<>();
         for (EnvelopeKey key : keys) {

@@ -8,7 +8,9 @@ public enum AnswerKind implements Code {
     OTHERWISE,
     /** Looked at the signature in the poll book of another location. */
     POLL_BOOK_SEEN,
+    /** A look at the signature by itself: the first, or one by somebody who knew of the first. */
     FIRST_SIGNATURE_LOOK,
+    /** The look of a second reviewer who did not know of the first. */
     SECOND_SIGNATURE_LOOK,
     /** Heard from another desk: what the mail-ballot desk answered. */
     OTHER

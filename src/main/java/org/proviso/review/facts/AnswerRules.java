@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
 import org.proviso.core.act.Refusal.Why;
 import org.proviso.core.adjudication.facts.Fact;
@@ -41,9 +43,27 @@ public final class AnswerRules {
         }
     }
 
-    /** The answer that a second look follows: somebody found the signature different, and nobody has looked since. */
+    /**
+     * The answer that a second look follows: somebody found the signature different, and nobody looked since who did not know
+     * of it.
+     */
     public static Optional<RecordedAnswer> firstLook(List<RecordedAnswer> standing) {
-        return last(standing).filter(answer -> answer.words().contains(SignatureComparisonFact.DIFFERS_BY_ONE));
+        return last(standing)
+                .filter(AnswerRules::isDifferent)
+                .flatMap(last ->
+                        standing.stream().filter(AnswerRules::isDifferent).findFirst());
+    }
+
+    private static boolean isDifferent(RecordedAnswer answer) {
+        return answer.words().contains(SignatureComparisonFact.DIFFERS_BY_ONE);
+    }
+
+    /** Everybody whose look at the signature stands: none of them looks again. */
+    public static Set<UserName> lookers(List<RecordedAnswer> standing) {
+        return standing.stream()
+                .filter(answer -> answer.fact().equals(Fact.SIGNATURE_COMPARISON))
+                .map(RecordedAnswer::by)
+                .collect(Collectors.toSet());
     }
 
     static Optional<RecordedAnswer> last(List<RecordedAnswer> standing) {

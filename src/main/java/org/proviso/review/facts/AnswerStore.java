@@ -70,6 +70,15 @@ public class AnswerStore {
                 .list();
     }
 
+    /** The envelopes whose signature somebody found different; of some of them a second look stands too. */
+    public List<EnvelopeNumber> foundDifferentByOne(ElectionId electionId) {
+        return jdbc.sql("""
+                        select distinct envelope_no from answer_given
+                        where election_id = ? and withdrawn_at is null and fact = 'signature_comparison'
+                            and fact_words = 'differs_by_one'
+                        order by envelope_no""").param(electionId).query(EnvelopeNumber.class).list();
+    }
+
     /** The same of several envelopes, by envelope number. */
     public Map<EnvelopeNumber, List<RecordedAnswer>> standing(
             ElectionId electionId, Collection<EnvelopeNumber> envelopeNos) {

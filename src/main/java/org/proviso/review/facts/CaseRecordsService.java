@@ -76,7 +76,8 @@ public class CaseRecordsService {
 
     /** The same for several cases, which are read together: their envelopes, with the link of each by envelope number. */
     @Transactional(readOnly = true)
-    public Records together(ElectionId electionId, Collection<Envelope> envelopes, Map<EnvelopeNumber, Link> given) {
+    public RecordsTogether together(
+            ElectionId electionId, Collection<Envelope> envelopes, Map<EnvelopeNumber, Link> given) {
         Records each = of(electionId);
         Set<EnvelopeNumber> numbers =
                 envelopes.stream().map(Envelope::envelopeNo).collect(Collectors.toSet());

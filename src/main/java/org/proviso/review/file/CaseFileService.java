@@ -27,34 +27,25 @@ import org.proviso.election.RulesService;
 import org.proviso.election.orders.CourtOrderService;
 import org.proviso.review.CaseService;
 import org.proviso.review.EnvelopeCase;
-import org.proviso.review.ProposalStore;
 import org.proviso.review.VoterChoice;
-import org.proviso.review.assess.AssessmentService;
-import org.proviso.review.ends.CountyReceiptStore;
-import org.proviso.review.ends.EndProposal;
-import org.proviso.review.ends.EndProposalStore;
-import org.proviso.review.facts.AnswerStore;
-import org.proviso.review.facts.CaseNoteStore;
+import org.proviso.review.assess.SecondLooks;
 import org.proviso.review.facts.CaseRecordsService;
 import org.proviso.review.facts.LinkStore;
-import org.proviso.review.facts.ResearchStore;
 import org.proviso.review.facts.VoterGroups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Opens a case for reading: for reviewers, and for the deciding body with the whole case before it. */
+/**
+ * Opens a case for reading: for reviewers, and for the deciding body with the whole case before it. To whoever may look a
+ * second time at its signature it is as if nobody had looked ({@link SecondLooks}).
+ */
 @Service
 public class CaseFileService {
 
     private final CaseService cases;
-    private final AssessmentService assessments;
     private final CaseRecordsService records;
-    private final AnswerStore answers;
-    private final ResearchStore research;
-    private final CaseNoteStore notes;
-    private final ProposalStore proposals;
-    private final EndProposalStore ends;
-    private final CountyReceiptStore receipts;
+    private final CaseworkReader work;
+    private final SecondLooks looks;
     private final PossibleVoters voters;
     private final LinkStore links;
     private final VoterGroups groups;
@@ -70,14 +61,9 @@ public class CaseFileService {
 
     CaseFileService(
             CaseService cases,
-            AssessmentService assessments,
             CaseRecordsService records,
-            AnswerStore answers,
-            ResearchStore research,
-            CaseNoteStore notes,
-            ProposalStore proposals,
-            EndProposalStore ends,
-            CountyReceiptStore receipts,
+            CaseworkReader work,
+            SecondLooks looks,
             PossibleVoters voters,
             LinkStore links,
             VoterGroups groups,
@@ -90,15 +76,10 @@ public class CaseFileService {
             StaffList staff,
             ProtectedAddressLog views,
             Clock clock) {
-        this.notes = notes;
         this.cases = cases;
-        this.assessments = assessments;
         this.records = records;
-        this.answers = answers;
-        this.research = research;
-        this.proposals = proposals;
-        this.ends = ends;
-        this.receipts = receipts;
+        this.work = work;
+        this.looks = looks;
         this.voters = voters;
         this.links = links;
         this.groups = groups;
@@ -130,8 +111,7 @@ public class CaseFileService {
     /** Whether the law wants a look at the signature before whoever looks knows whose it is, and there is one to look at. */
     @Transactional(readOnly = true)
     public boolean signatureComesFirst(EnvelopeKey key) {
-        reader();
-        CaseReport report = assessments.now(key);
+        CaseReport report = looks.report(key, reader());
         return isBlind(key, report)
                 && report.recommendation() != Recommendation.ADMINISTRATIVE_END
                 && report.voter().isPresent()
@@ -146,7 +126,8 @@ public class CaseFileService {
     private CaseFile file(EnvelopeCase now, OfficeUser reader) {
         EnvelopeKey key = now.key();
         ZoneId county = elections.zone(key.electionId());
-        CaseReport report = assessments.now(key);
+        boolean blind = looks.isBlind(key, reader);
+        CaseReport report = looks.report(key, reader);
         Records all = records.of(key.electionId());
         return new CaseFile(
                 now,
@@ -154,7 +135,10 @@ public class CaseFileService {
                 report,
                 LawLine.all(report),
                 around(key, report, all, county),
-                work(key, report, reader, county),
+                work.of(
+                        key,
+                        new CaseworkReader.Known(reader, blind, report.voter().isPresent() && isBlind(key, report)),
+                        county),
                 ordersAbout(key));
     }
 
@@ -184,42 +168,12 @@ public class CaseFileService {
                 county);
     }
 
-    private CaseFile.Choice chosen(VoterChoice choice, ZoneId county) {
-        return new CaseFile.Choice(name(choice.by()), LocalDateTime.ofInstant(choice.at(), county), choice.ground());
-    }
-
-    private CaseFile.Casework work(EnvelopeKey key, CaseReport report, OfficeUser reader, ZoneId county) {
-        return new CaseFile.Casework(
-                answers.standing(key),
-                research.of(key),
-                store.searches(key, county),
-                store.cameBack(key, county),
-                notes.of(key),
-                proposals.newest(key).map(proposal -> store.proposed(proposal, reader.userName(), county)),
-                new EndOfCase(
-                        ends.newest(key).map(proposal -> proposed(proposal, reader, county)), receipts.standing(key)),
-                store.decided(key, county),
-                isStale(key),
-                report.voter().isPresent() && isBlind(key, report));
-    }
-
-    private EndOfCase.Proposed proposed(EndProposal proposal, OfficeUser reader, ZoneId county) {
-        UserName readBy = proposal.readBy();
-        return new EndOfCase.Proposed(
-                proposal,
-                name(proposal.proposedBy()),
-                LocalDateTime.ofInstant(proposal.proposedAt(), county),
-                proposal.proposedBy().equals(reader.userName()),
-                readBy == null ? "" : name(readBy));
-    }
-
     private String name(UserName userName) {
         return staff.user(userName).map(OfficeUser::fullName).orElse(userName.value());
     }
 
-    private boolean isStale(EnvelopeKey key) {
-        String now = rules.book(key.electionId()).pack().hash();
-        return store.settledUnder(key).filter(hash -> !hash.equals(now)).isPresent();
+    private CaseFile.Choice chosen(VoterChoice choice, ZoneId county) {
+        return new CaseFile.Choice(name(choice.by()), LocalDateTime.ofInstant(choice.at(), county), choice.ground());
     }
 
     private boolean isBlind(EnvelopeKey key, CaseReport report) {

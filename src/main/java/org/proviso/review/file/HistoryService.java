@@ -14,6 +14,7 @@ import org.proviso.core.EnvelopeKey;
 import org.proviso.election.ElectionService;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
+import org.proviso.review.assess.SecondLookVeil;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,12 +24,19 @@ public class HistoryService {
 
     private final LedgerService ledger;
     private final ElectionService elections;
+    private final SecondLookVeil veil;
     private final AccessService access;
     private final StaffList staff;
 
-    HistoryService(LedgerService ledger, ElectionService elections, AccessService access, StaffList staff) {
+    HistoryService(
+            LedgerService ledger,
+            ElectionService elections,
+            SecondLookVeil veil,
+            AccessService access,
+            StaffList staff) {
         this.ledger = ledger;
         this.elections = elections;
+        this.veil = veil;
         this.access = access;
         this.staff = staff;
     }
@@ -36,13 +44,12 @@ public class HistoryService {
     /** Every act on the case, oldest first. A closed account appears by its pseudonym. */
     @Transactional(readOnly = true)
     public List<HistoryEntry> of(EnvelopeKey key) {
-        if (!access.isPermitted(Permission.PROPOSE)) {
-            access.demand(Permission.SEE_WHOLE_CASE);
-        }
+        OfficeUser reader =
+                access.isPermitted(Permission.PROPOSE) ? access.signedIn() : access.demand(Permission.SEE_WHOLE_CASE);
         Map<String, String> names = staff.usersWith(Permission.READ_FIGURES).stream()
                 .collect(Collectors.toMap(user -> user.actor().pseudonym(), OfficeUser::fullName));
         ZoneId county = elections.zone(key.electionId());
-        return ledger.about(LedgerChain.of(key.electionId()), key.envelopeNo()).stream()
+        return veil.known(key, ledger.about(LedgerChain.of(key.electionId()), key.envelopeNo()), reader).stream()
                 .map(entry -> new HistoryEntry(
                         LocalDateTime.ofInstant(Instant.parse(entry.at()), county),
                         names.getOrDefault(entry.actor(), entry.actor()),

@@ -16,7 +16,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.Code;
 import org.proviso.core.EnvelopeNumber;
-import org.proviso.core.UserName;
 import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.review.CaseState;
 import org.proviso.review.facts.WaitsFor;
@@ -95,13 +94,13 @@ class QueueListStore {
 
     /**
      * The next case of the list that this person can work on: one that nobody has and that needs an office hand now (or
-     * waits, where the list is a pile of those that wait), or one that this person has. After {@code place}, and none of those passed over.
+     * waits, where the list is a pile of those that wait) and whose signature does not wait for somebody else's look, or one that this person has. After {@code place}, and none of those passed over.
      */
     Optional<EnvelopeNumber> next(
             QueueFilter filter,
             @Nullable Instant before,
             QueuePosition place,
-            UserName worker,
+            SignatureLooker worker,
             Collection<EnvelopeNumber> passedOver) {
         return placed(
                         filtered(
@@ -111,11 +110,15 @@ class QueueListStore {
                                 """
                                 and (c.taken_by = :worker or c.state = 'open' and (:ofWaiting or c.queue_rank <= :last
                                     and c.envelope_no not in (""" + ASKED + """
-                                )))
+                                ))
+                                """ + SecondReviewQueueStore.MAY_LOOK + """
+                                )
                                 and c.envelope_no not in (:passed)
                                 """ + following(filter, place) + order(filter) + "limit 1"),
                         place)
-                .param("worker", worker)
+                .param("worker", worker.userName())
+                .param("looker", worker.userName())
+                .param("otherPartyThan", worker.otherPartyThan())
                 .param("ofWaiting", filter.isOfWaiting())
                 .param("last", QueueReason.IN_TURN.rank())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)

@@ -5,7 +5,6 @@ public enum QueueReason {
     CURE(1, "voter deadline"),
     CHANGED(2, "new information"),
     IN_TURN(5, "in order received"),
-    SECOND_LOOK(7, "second signature comparison needed"),
     VOTER(8, "waiting for the voter");
 
     private final int rank;

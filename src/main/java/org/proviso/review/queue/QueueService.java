@@ -27,6 +27,7 @@ import org.proviso.review.CaseStore;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.CaseAssignmentService;
+import org.proviso.review.assess.SecondLooks;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -44,6 +45,7 @@ public class QueueService {
     private final CaseAssignmentService cases;
     private final AccessService access;
     private final StaffList staff;
+    private final SecondLooks looks;
     private final Clock clock;
 
     QueueService(
@@ -54,6 +56,7 @@ public class QueueService {
             CaseAssignmentService cases,
             AccessService access,
             StaffList staff,
+            SecondLooks looks,
             Clock clock) {
         this.queue = queue;
         this.lists = lists;
@@ -62,6 +65,7 @@ public class QueueService {
         this.cases = cases;
         this.access = access;
         this.staff = staff;
+        this.looks = looks;
         this.clock = clock;
     }
 
@@ -137,8 +141,12 @@ public class QueueService {
      * ask at the same moment each gets a case of their own: the act of taking is a transaction by itself.
      */
     public Optional<ActResult<EnvelopeCase>> takeNext(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
-        access.demand(Permission.PROPOSE);
-        return taken(passedOver, leftOut -> queue.first(electionId, leftOut));
+        SignatureLooker looker = looker(access.demand(Permission.PROPOSE), electionId);
+        return taken(passedOver, leftOut -> queue.first(electionId, leftOut, looker));
+    }
+
+    private SignatureLooker looker(OfficeUser user, ElectionId electionId) {
+        return new SignatureLooker(user.userName(), looks.isByTwoParties(electionId) ? user.party() : null);
     }
 
     /**
@@ -147,11 +155,11 @@ public class QueueService {
      */
     public Optional<NextOfList> takeNextOf(
             QueueFilter filter, QueuePosition place, Collection<EnvelopeNumber> passedOver) {
-        OfficeUser worker = access.demand(Permission.PROPOSE);
+        SignatureLooker worker = looker(access.demand(Permission.PROPOSE), filter.electionId());
         Map<EnvelopeNumber, QueuePosition> stood = new HashMap<>();
         return taken(
                         passedOver,
-                        leftOut -> lists.next(filter, before(filter), place, worker.userName(), leftOut)
+                        leftOut -> lists.next(filter, before(filter), place, worker, leftOut)
                                 .flatMap(number -> {
                                     lists.position(filter, number).ifPresent(at -> stood.put(number, at));
                                     return all.find(new EnvelopeKey(filter.electionId(), number));

@@ -26,17 +26,23 @@ class QueueStore {
         this.jdbc = jdbc;
     }
 
-    /** The first open case that needs an office hand, leaving out those passed over and those that wait for an answer. */
-    Optional<CaseVersion> first(ElectionId electionId, Collection<EnvelopeNumber> passedOver) {
+    /**
+     * The first open case that needs an office hand, leaving out those passed over, those that wait for an answer, and those
+     * whose signature waits for somebody else's look.
+     */
+    Optional<CaseVersion> first(ElectionId electionId, Collection<EnvelopeNumber> passedOver, SignatureLooker looker) {
         return jdbc.sql("""
                         select c.election_id, c.envelope_no, c.version from envelope_case c
                         where c.election_id = :election and c.state = 'open' and c.queue_rank <= :last
                             and c.envelope_no not in (:passed)
                             and not exists (select 1 from research_request r where r.election_id = c.election_id
                                 and r.envelope_no = c.envelope_no and r.found is null)
+                        """ + SecondReviewQueueStore.MAY_LOOK + """
                         order by c.election_id, c.state, c.queue_rank, c.queue_at, c.envelope_no limit 1""")
                 .param("election", electionId)
                 .param("last", QueueReason.IN_TURN.rank())
+                .param("looker", looker.userName())
+                .param("otherPartyThan", looker.otherPartyThan())
                 .param("passed", passedOver.isEmpty() ? List.of("") : passedOver)
                 .query(CaseVersion.class)
                 .optional();

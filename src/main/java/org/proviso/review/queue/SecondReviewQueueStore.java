@@ -34,6 +34,19 @@ class SecondReviewQueueStore {
             where w.proposed_by <> :reader
             """;
 
+    /**
+     * That nothing keeps a person from a look at the signature of the case {@code c}: neither a look of their own, nor that
+     * they saw the first finding, nor, where the law wants two parties, that the first reviewer is of theirs.
+     */
+    static final String MAY_LOOK = """
+            and not exists (select 1 from answer_given f join office_user g on g.user_name = f.given_by
+                where f.election_id = c.election_id and f.envelope_no = c.envelope_no
+                    and f.fact = 'signature_comparison' and f.withdrawn_at is null and f.fact_words = 'differs_by_one'
+                    and (f.given_by = :looker or g.party = :otherPartyThan
+                        or exists (select 1 from signature_finding_seen s where s.election_id = f.election_id
+                            and s.envelope_no = f.envelope_no and s.answer_no = f.answer_no and s.seen_by = :looker)))
+            """;
+
     /** A sure link with its evidence as its column has it. */
     private record Sure(CaseVersion seen, PersonName name, VoterId voterId, double probability, String likeness) {
         SureLink link() {
@@ -75,7 +88,7 @@ class SecondReviewQueueStore {
      * The next signature: one that nobody has looked at and that nobody else has, or one that a single other reviewer
      * found different, in the order of envelope numbers, so that nothing tells the two apart.
      */
-    Optional<SignatureToCompare> signature(ElectionId electionId, UserName looker, String after) {
+    Optional<SignatureToCompare> signature(ElectionId electionId, SignatureLooker looker, String after) {
         return jdbc.sql("""
                         select c.election_id, c.envelope_no, c.version, c.taken_by is null
                             and not exists (select 1 from answer_given a where a.election_id = c.election_id
@@ -92,10 +105,11 @@ class SecondReviewQueueStore {
                             and not exists (select 1 from answer_given a where a.election_id = c.election_id
                                 and a.envelope_no = c.envelope_no and a.fact = 'signature_comparison'
                                 and a.withdrawn_at is null
-                                and (a.fact_words <> 'differs_by_one' or a.given_by = :looker))
-                        order by c.envelope_no limit 1""")
+                                and a.fact_words <> 'differs_by_one')
+                        """ + MAY_LOOK + "order by c.envelope_no limit 1")
                 .param("election", electionId)
-                .param("looker", looker)
+                .param("looker", looker.userName())
+                .param("otherPartyThan", looker.otherPartyThan())
                 .param("after", after)
                 .query(SignatureToCompare.class)
                 .optional();

@@ -32,6 +32,13 @@ enum CaseTable {
             CaseColumn.of("received_at", Kind.STAMP),
             person("given_by"),
             CaseColumn.of("withdrawn_at", Kind.GIVEN)),
+    FINDING_SEEN(
+            "finding seen before a second look",
+            "signature_finding_seen",
+            "seen_no > 0",
+            "seen_no",
+            plain("answer_no"),
+            person("seen_by")),
     SEARCH(
             "search",
             "voter_search",

@@ -20,6 +20,7 @@ final class ReviewLedgerEntries {
         kinds.put("search_recorded", ReviewLedgerEntries::searched);
         kinds.put("search_taken_back", (trail, entry, all) -> searchTakenBack(trail, entry));
         kinds.put("answer_given", (trail, entry, all) -> answered(trail, entry));
+        kinds.put("signature_finding_seen", (trail, entry, all) -> findingSeen(trail, entry));
         kinds.put("answer_taken_back", (trail, entry, all) -> takenBack(trail, entry));
         kinds.put("put_forward", (trail, entry, all) -> putForward(trail, entry));
         kinds.put("research_asked", (trail, entry, all) -> asked(trail, entry));
@@ -113,6 +114,16 @@ final class ReviewLedgerEntries {
                         .with("received_at", entry.payload().get("received_at"))
                         .with("given_by", entry.actor()));
         return trail.work();
+    }
+
+    /** Somebody who had not looked at the signature was shown what another found. */
+    private static boolean findingSeen(CaseTrail trail, LedgerEntry entry) {
+        trail.add(
+                CaseTable.FINDING_SEEN,
+                new ExpectedRow(entry)
+                        .with("answer_no", entry.payload().get("answer"))
+                        .with("seen_by", entry.actor()));
+        return true;
     }
 
     private static boolean takenBack(CaseTrail trail, LedgerEntry entry) {
