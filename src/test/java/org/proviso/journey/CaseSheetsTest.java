@@ -268,9 +268,12 @@ class CaseSheetsTest {
     @Test
     void the_contests_of_a_count_in_part_are_lists_above_the_questions() {
         QueueFilter inPart = QueueFilter.all(PagesOffice.ELECTION).with(QueueColumn.OUTLOOK, "count_in_part");
-        List<QueueRow> rows = as("ben", () -> PagesOffice.the(QueueService.class).page(inPart, 0, 1));
+        List<QueueRow> rows =
+                as("ben", () -> PagesOffice.the(QueueService.class).page(inPart, 0, 1));
         assertThat(rows).hasSize(1);
-        pages.on("review/case/" + rows.get(0).envelopeNo(), "ben", () -> assertThat(said())
-                .containsPattern("Contests to count \\(\\d+\\).*What the law asks"));
+        pages.on(
+                "review/case/" + rows.get(0).envelopeNo(),
+                "ben",
+                () -> assertThat(said()).containsPattern("Contests to count \\(\\d+\\).*What the law asks"));
     }
 }
