@@ -6,6 +6,7 @@ import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.VoterId;
+import org.proviso.core.adjudication.finding.Link;
 import org.proviso.intake.ImageService;
 import org.proviso.intake.StoredImage;
 import org.proviso.review.facts.LinkStore;
@@ -43,6 +44,23 @@ public class ExemplarService {
     public List<StoredImage> ofPossibleVoter(EnvelopeKey key, VoterId voterId) {
         demand();
         return voters.idsOf(key).contains(voterId) ? images.exemplars(key.electionId(), voterId) : List.of();
+    }
+
+    /** What is looked at on a page of its own: the envelope's signature and those of everybody who may be the voter. */
+    @Transactional(readOnly = true)
+    public SignaturesToCompare toCompare(EnvelopeKey key) {
+        demand();
+        VoterId named = links.newest(key).map(Link::voterId).orElse(null);
+        List<SignaturesToCompare.OnFile> onFile = voters.idsOf(key).stream()
+                .map(voterId -> new SignaturesToCompare.OnFile(
+                        voterId,
+                        voterId.equals(named),
+                        images.exemplars(key.electionId(), voterId).stream()
+                                .map(SignaturePicture::of)
+                                .toList()))
+                .toList();
+        return new SignaturesToCompare(
+                images.signature(key.electionId(), key.envelopeNo()).map(SignaturePicture::of), onFile);
     }
 
     private void demand() {

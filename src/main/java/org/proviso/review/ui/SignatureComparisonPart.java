@@ -1,21 +1,24 @@
 package org.proviso.review.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.facts.SignatureComparison;
-import org.proviso.review.file.CaseFile;
-import org.proviso.ui.PageSection;
+import org.proviso.review.file.SignaturesToCompare;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.CaseVersionMark;
+import org.proviso.ui.field.ChangedMeanwhile;
+import org.springframework.dao.OptimisticLockingFailureException;
 
-/** One signature next to all those on file, at full size, with the reviewer's three answers. */
+/** One signature with all those on file, in one window, and the reviewer's three answers at its foot, none of them preset. */
 final class SignatureComparisonPart extends Div {
 
     /** What to compare. Several plain differences without another explanation make a signature differ. */
@@ -30,70 +33,120 @@ final class SignatureComparisonPart extends Div {
             "beginning and ending strokes",
             "spelling of the name");
 
+    /** What may explain a difference, for the page to say. */
+    static final String EXPLAINED = "Age, illness, haste, the pen or the years can explain differences.";
+
+    private static final int LETTERS = 26;
+
+    /** What the reviewer ticked and typed; it is kept where the case changed meanwhile. */
+    record Typed(Set<String> features, String note) {
+        static final Typed NOTHING = new Typed(Set.of(), "");
+    }
+
+    /** What is said over the envelope's signature and over the row of each voter; empty where nobody may know whose they are. */
+    record Captions(
+            Optional<Component> ofEnvelope, Function<SignaturesToCompare.OnFile, Optional<Component>> ofVoter) {}
+
     private final CheckboxGroup<String> features = new CheckboxGroup<>("What differs");
     private final TextArea note = new TextArea("Note");
+    private final ChangedMeanwhile changed;
 
     /** {@code says} takes the mark on the screen and the comparison; empty for a person who may only view. */
     SignatureComparisonPart(
-            CaseVersion seen, CaseFile.Pictures pictures, Optional<BiConsumer<String, SignatureComparison>> says) {
+            CaseVersion seen,
+            SignaturesToCompare pictures,
+            Captions captions,
+            Optional<BiConsumer<String, SignatureComparison>> says,
+            Runnable load) {
         addClassName("signatures");
-        CaseVersionMark mark = new CaseVersionMark(seen.key().envelopeNo(), seen.version());
-        mark.on(this);
-        String images = "/images/" + seen.key().electionId() + "/" + seen.key().envelopeNo();
-        Div pair = new Div(
-                pictures.ofEnvelope()
-                        ? picture(images + "/signature", "on the envelope", "The signature on the envelope")
-                        : new Span("No scan of this envelope's signature. Look at the envelope itself."));
-        pair.addClassName("full-size");
-        Div files = new Div();
-        files.addClassName("on-file");
-        for (int i = 0; i < pictures.onFile(); i++) {
-            String words = pictures.onFile() == 1 ? "on file" : "on file, " + (i + 1) + " of " + pictures.onFile();
-            files.add(picture(images + "/on-file/" + i, words, "A signature on file"));
+        setClassName("several", pictures.voters().size() > 1);
+        new CaseVersionMark(seen.key().envelopeNo(), seen.version()).on(this);
+        changed = new ChangedMeanwhile(load);
+        SignatureFrames frames = new SignatureFrames(seen.key(), pictures);
+        List<Component> overlay = frames.overlay();
+        Div tools = new Div(SignatureFrames.zoom(this));
+        tools.addClassName("tools");
+        if (!overlay.isEmpty()) {
+            tools.add(SignatureFrames.strength(this));
         }
-        if (pictures.onFile() == 0) {
-            files.add(new Span("No picture of a signature on file. Look at the voter's card, or choose"
-                    + " \u201CNo signature on file\u201D."));
-        }
-        pair.add(files);
-        add(pair);
-        says.ifPresent(taker -> add(words(seen, taker)));
+        captions.ofEnvelope().ifPresent(tools::add);
+        Div top = new Div(frames.onEnvelope());
+        top.addClassName("compared");
+        top.add(overlay);
+        says.ifPresent(taker -> top.add(differences()));
+        Div rows = new Div();
+        rows.addClassName("rows");
+        rows(frames, pictures, captions, rows);
+        Div work = new Div(tools, top, rows);
+        work.addClassName("work");
+        add(work);
+        says.ifPresent(taker -> add(foot(seen, taker)));
     }
 
-    private static Div picture(String address, String caption, String heard) {
-        Image image = new Image(address, heard);
-        Div frame = new Div(image);
-        frame.addClassName("zoom");
-        frame.getElement().setAttribute("tabindex", "0");
-        frame.getElement().setAttribute("role", "group");
-        frame.getElement().setAttribute("aria-label", heard);
-        ActButton larger = new ActButton("Zoom in").quiet().does(() -> frame.addClassName("larger"));
-        ActButton smaller = new ActButton("Zoom out").quiet().does(() -> frame.removeClassName("larger"));
-        Div under = new Div(new Span(caption), larger, smaller);
-        under.addClassNames("caption", "acts");
-        return new Div(frame, under);
+    private static void rows(SignatureFrames frames, SignaturesToCompare pictures, Captions captions, Div rows) {
+        List<SignaturesToCompare.OnFile> voters = pictures.voters();
+        if (voters.isEmpty()) {
+            rows.add(new Span("Nobody is linked to this envelope yet, so there is no signature on file to show."));
+        }
+        for (int at = 0; at < voters.size(); at++) {
+            SignaturesToCompare.OnFile voter = voters.get(at);
+            String letter = voters.size() == 1 ? "" : "Record " + (char) ('A' + at % LETTERS);
+            Div head = new Div();
+            head.addClassName("whose");
+            if (!letter.isEmpty()) {
+                Span named = new Span(letter + (voter.named() ? ", the one your comparison is about" : ""));
+                named.addClassName("strong");
+                head.add(named);
+            }
+            captions.ofVoter().apply(voter).ifPresent(head::add);
+            rows.add(frames.row(voter, letter.isEmpty() ? "" : ", " + letter, head));
+        }
     }
 
-    private PageSection words(CaseVersion seen, BiConsumer<String, SignatureComparison> says) {
+    private Component differences() {
         features.setItems(FEATURES);
         features.addClassName("in-columns");
-        note.setMaxLength(2_000);
-        note.setWidthFull();
-        note.setHelperText(
-                "Age, illness, haste, the pen, the writing surface, a nickname or changes over the years can explain differences.");
+        return features;
+    }
+
+    private Div foot(CaseVersion seen, BiConsumer<String, SignatureComparison> says) {
         Div acts = new Div(
                 new ActButton("Signature agrees", "A")
-                        .first()
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.AGREES))),
-                new ActButton("Signature differs")
+                new ActButton("Signature differs", "D")
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.DIFFERS))),
                 new ActButton("No signature on file")
                         .onCase(pressed -> says.accept(pressed, look(seen, SignatureComparison.Finding.NO_EXEMPLAR))));
         acts.addClassName("acts");
-        return new PageSection("look", "Your comparison", features, note, acts);
+        note.setMaxLength(2_000);
+        note.setMinRows(1);
+        note.setMaxRows(2);
+        Div line = new Div(acts, note);
+        line.addClassName("answers");
+        Div foot = new Div(changed, line);
+        foot.addClassName("signature-foot");
+        return foot;
+    }
+
+    /** What was ticked and typed so far. */
+    Typed typed() {
+        return new Typed(Set.copyOf(features.getValue()), note.getValue());
+    }
+
+    /** The same again, after the page was loaded anew. */
+    SignatureComparisonPart with(Typed typed) {
+        features.setValue(typed.features());
+        note.setValue(typed.note());
+        return this;
+    }
+
+    /** Somebody changed the case meanwhile: nothing was saved, and what was typed stays. */
+    void tell(OptimisticLockingFailureException stale) {
+        changed.tell(stale);
     }
 
     private SignatureComparison look(CaseVersion seen, SignatureComparison.Finding what) {
+        changed.nothing();
         String differs = String.join(
                 ", ", FEATURES.stream().filter(features.getValue()::contains).toList());
         String words = what == SignatureComparison.Finding.DIFFERS

@@ -3,7 +3,6 @@ package org.proviso.review.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
@@ -22,6 +21,7 @@ import org.proviso.review.acts.AnswerService;
 import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
+import org.proviso.review.file.ExemplarService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
@@ -36,15 +36,18 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class SignatureView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
 
     private final CaseFileService files;
+    private final ExemplarService exemplars;
     private final AnswerService answers;
     private final WorkingElection workplace;
     private String number = "";
+    private SignatureComparisonPart.Typed typed = SignatureComparisonPart.Typed.NOTHING;
 
-    SignatureView(CaseFileService files, AnswerService answers, WorkingElection workplace) {
+    SignatureView(CaseFileService files, ExemplarService exemplars, AnswerService answers, WorkingElection workplace) {
         this.files = files;
+        this.exemplars = exemplars;
         this.answers = answers;
         this.workplace = workplace;
-        getContent().addClassName("sheet");
+        getContent().addClassNames("sheet", "signature-page");
     }
 
     @Override
@@ -55,6 +58,11 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     @Override
     public void setParameter(BeforeEvent event, String envelopeNo) {
         number = envelopeNo;
+        typed = SignatureComparisonPart.Typed.NOTHING;
+        show().focusTitle();
+    }
+
+    private PageHead show() {
         EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
         CaseFile file = files.open(key)
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
@@ -62,18 +70,26 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
         PageHead head = new PageHead(
                 blind ? "Compare signature" : "Signature of envelope " + number,
                 (blind ? "You will see the voter's name after you compare. " : "")
-                        + "The signatures need not be identical. Similar characteristics with any one on file are enough.");
+                        + "Similar characteristics with any one signature on file are enough. "
+                        + SignatureComparisonPart.EXPLAINED + " " + standing(file));
         head.beside(Links.link(blind ? "Skip for now" : "Back to the case", "review/case/" + number, "B"));
         getContent().removeAll();
-        getContent()
-                .add(
-                        head,
-                        new SignatureComparisonPart(
-                                new CaseVersion(key, file.now().version()),
-                                file.around().pictures(),
-                                file.holding().yours() ? Optional.of(this::say) : Optional.empty()),
-                        new Paragraph(standing(file)));
-        head.focusTitle();
+        getContent().add(head, part(key, file, blind));
+        return head;
+    }
+
+    private SignatureComparisonPart part(EnvelopeKey key, CaseFile file, boolean blind) {
+        SignatureComparisonPart[] part = new SignatureComparisonPart[1];
+        part[0] = new SignatureComparisonPart(
+                new CaseVersion(key, file.now().version()),
+                exemplars.toCompare(key),
+                blind ? SignatureCaptions.withoutNames() : SignatureCaptions.of(file),
+                file.holding().yours() ? Optional.of((pressed, look) -> say(pressed, look, part[0])) : Optional.empty(),
+                () -> {
+                    typed = part[0].typed();
+                    show().focusTitle();
+                });
+        return part[0].with(typed);
     }
 
     private static String standing(CaseFile file) {
@@ -84,7 +100,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
         return seen == null || seen == SignatureComparisonFact.NOT_YET ? "Not compared yet." : "Compared before.";
     }
 
-    private void say(String pressed, SignatureComparison look) {
+    private void say(String pressed, SignatureComparison look, SignatureComparisonPart part) {
         if (!new CaseVersionMark(new EnvelopeNumber(number), look.version()).is(pressed)) {
             MessageLine.refused("Not saved. The case changed just now. Check it and try again.");
             return;
@@ -96,7 +112,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
                 return;
             }
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused("Not saved. " + e.getMessage());
+            part.tell(e);
             return;
         }
         MessageLine.done("Envelope " + number + ": signature comparison recorded.");

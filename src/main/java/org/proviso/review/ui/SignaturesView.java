@@ -7,14 +7,15 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeKey;
 import org.proviso.core.act.ActResult;
 import org.proviso.review.CaseVersion;
 import org.proviso.review.EnvelopeCase;
 import org.proviso.review.acts.AnswerService;
 import org.proviso.review.acts.SignaturePileService;
 import org.proviso.review.facts.SignatureComparison;
-import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.ExemplarService;
 import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.queue.SignatureToCompare;
@@ -41,6 +42,8 @@ class SignaturesView extends Composite<Div> {
     private final AnswerService answers;
     private final ElectionId electionId;
     private String after = "";
+    private @Nullable EnvelopeKey typedFor;
+    private SignatureComparisonPart.Typed typed = SignatureComparisonPart.Typed.NOTHING;
 
     SignaturesView(
             SecondReviewQueueService waiting,
@@ -53,14 +56,15 @@ class SignaturesView extends Composite<Div> {
         this.pile = pile;
         this.answers = answers;
         this.electionId = workplace.electionId();
-        getContent().addClassName("sheet");
+        getContent().addClassNames("sheet", "signature-page");
         show();
     }
 
     private void show() {
         PageHead head = new PageHead(
                 "Signatures",
-                "Voters' names are hidden. Similar characteristics with any one signature on file are enough.");
+                "Voters' names are hidden. Similar characteristics with any one signature on file are enough. "
+                        + SignatureComparisonPart.EXPLAINED);
         Optional<SignatureToCompare> turn = waiting.signature(electionId, after);
         getContent().removeAll();
         getContent().add(head);
@@ -76,14 +80,26 @@ class SignaturesView extends Composite<Div> {
             return;
         }
         CaseVersion seen = turn.get().seen();
-        int onFile = exemplars.ofPresumedVoter(seen.key()).size();
         head.beside(new ActButton("Skip this signature").does(() -> goOn(seen)));
-        getContent()
-                .add(new SignatureComparisonPart(
-                        seen,
-                        new CaseFile.Pictures(true, onFile),
-                        Optional.of((pressed, look) -> say(pressed, look, turn.get()))));
+        SignatureComparisonPart[] part = new SignatureComparisonPart[1];
+        part[0] = new SignatureComparisonPart(
+                seen,
+                exemplars.toCompare(seen.key()),
+                SignatureCaptions.withoutNames(),
+                Optional.of((pressed, look) -> say(pressed, look, turn.get(), part[0])),
+                () -> again(seen.key(), part[0].typed()));
+        getContent().add(part[0]);
+        if (seen.key().equals(typedFor)) {
+            part[0].with(typed);
+        }
         head.focusTitle();
+    }
+
+    /** Shows what is next now; what was typed about this signature is there again if it still is the next. */
+    private void again(EnvelopeKey key, SignatureComparisonPart.Typed said) {
+        typedFor = key;
+        typed = said;
+        show();
     }
 
     private void goOn(CaseVersion seen) {
@@ -91,7 +107,7 @@ class SignaturesView extends Composite<Div> {
         show();
     }
 
-    private void say(String pressed, SignatureComparison look, SignatureToCompare turn) {
+    private void say(String pressed, SignatureComparison look, SignatureToCompare turn, SignatureComparisonPart part) {
         CaseVersion seen = turn.seen();
         if (!new CaseVersionMark(seen.key().envelopeNo(), seen.version()).is(pressed)) {
             MessageLine.refused("Not saved. Another signature is on the screen now. Check it and try again.");
@@ -106,7 +122,8 @@ class SignaturesView extends Composite<Div> {
             }
             MessageLine.done("Signature comparison recorded.");
         } catch (OptimisticLockingFailureException e) {
-            MessageLine.refused("Not saved. Someone else took this one. Here is the next signature.");
+            part.tell(e);
+            return;
         }
         goOn(seen);
     }
