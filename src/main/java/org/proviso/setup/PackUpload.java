@@ -56,18 +56,24 @@ final class PackUpload extends Div {
     }
 
     private void take(byte[] bytes) {
-        content = new String(bytes, StandardCharsets.UTF_8);
+        take("Uploaded", new String(bytes, StandardCharsets.UTF_8));
+    }
+
+    /** Proves and compares a pack under the heading that says where it is from; whether it could be read. */
+    boolean take(String from, String text) {
+        content = text;
         shown.removeAll();
         ActResult<RuleChangeService.PackTrial> read = changes.tryOut(election, content);
         if (read instanceof ActResult.Refused<RuleChangeService.PackTrial> refused) {
             MessageLine.refused("File not read: " + refused.words());
             shown.add(new Paragraph("File not read: " + refused.words()));
         }
-        read.ifAccepted().ifPresent(this::show);
+        read.ifAccepted().ifPresent(trial -> show(from, trial));
+        return !read.isRefused();
     }
 
-    private void show(RuleChangeService.PackTrial tried) {
-        shown.add(new H2("Uploaded, not in force"));
+    private void show(String from, RuleChangeService.PackTrial tried) {
+        shown.add(new H2(from + ", not in force"));
         shown.add(new Paragraph(
                 tried.pack().name() + ", " + tried.book().pack().hash().substring(0, 12)));
         proof(tried.proof());

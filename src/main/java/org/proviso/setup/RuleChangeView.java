@@ -11,8 +11,10 @@ import java.time.LocalDateTime;
 import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
+import org.proviso.core.rules.ResolvedPack;
 import org.proviso.election.RuleChange;
 import org.proviso.election.rules.RuleChangeService;
+import org.proviso.election.rules.RulesInForceService;
 import org.proviso.review.assess.RulingWorkService;
 import org.proviso.review.assess.StaleCase;
 import org.proviso.review.assess.WhatIfService;
@@ -42,6 +44,7 @@ public final class RuleChangeView extends Composite<Div> {
             RuleChangeService changes,
             WhatIfService whatIf,
             RulingWorkService tasks,
+            RulesInForceService rules,
             AccessService access,
             WorkingElection workplace) {
         access.demand(Permission.PUT_RULES_IN_FORCE);
@@ -49,7 +52,14 @@ public final class RuleChangeView extends Composite<Div> {
         this.tasks = tasks;
         this.workplace = workplace;
         PackUpload upload = new PackUpload(changes, whatIf, workplace.electionId(), this::show);
-        Div side = new Div(upload);
+        ResolvedPack inForce = rules.book(workplace.electionId()).pack();
+        Div side = new Div(
+                new OneRuleForm(
+                        inForce.pack().id(),
+                        inForce.electionDate(),
+                        workplace.now().toLocalDate(),
+                        upload::take),
+                upload);
         side.addClassName("side");
         Div bench = new Div(new Div(upload.tried(), list), side);
         bench.addClassName("bench");

@@ -5,7 +5,6 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.rules.ResolvedRule;
@@ -23,8 +22,7 @@ final class RulingForm extends Div {
     private final ElectionId election;
     private final Runnable after;
     private final Paragraph about = new Paragraph();
-    private final TypedField rule = new TypedField("rule", "Rule").like("mail.returned");
-    private final TypedField value = new TypedField("value", "Value");
+    private final RuleValueFields rule = new RuleValueFields("choose a rule", "the pack's own value, confirmed");
     private final TypedField signedBy = new TypedField("signed-by", "Signed by").like("County Clerk");
     private final TypedField on = new TypedField("on", "Date signed").like("11/3/2026");
     private final TypedField ground = new TypedField("ground", "Based on").like("counsel's letter");
@@ -44,7 +42,6 @@ final class RulingForm extends Div {
                                 + " are reassessed then."),
                 about,
                 rule,
-                value,
                 signedBy,
                 on,
                 ground,
@@ -53,43 +50,34 @@ final class RulingForm extends Div {
 
     /** Starts with one value from the work list. */
     void rule(ResolvedRule given) {
-        rule.text(given.rule().key());
-        value.text("");
+        rule.choose(given.rule().key());
         about.setText(
                 given.isKnown()
-                        ? "Leave the value empty to confirm \"" + given.value().inWords() + "\", or enter another."
-                        : "Enter the value as a rule pack spells it"
-                                + (given.rule().words().isEmpty()
-                                        ? "."
-                                        : ": " + String.join(", ", given.rule().words()) + "."));
+                        ? "Choose no value to confirm \"" + given.value().inWords() + "\", or give another."
+                        : "The pack has no value. Choose it, or enter it as a rule pack spells it.");
         signedBy.focus();
     }
 
     private void sign() {
         Optional<LocalDate> day = TypedDates.day(on.text());
-        demand(rule);
+        rule.problem(rule.key().isEmpty() ? "Choose a rule." : "");
         demand(signedBy);
         demand(ground);
         on.problem(day.isEmpty() ? TypedDates.LIKE_A_DAY : "");
-        if (rule.hasProblem() || signedBy.hasProblem() || ground.hasProblem() || day.isEmpty()) {
+        if (rule.key().isEmpty() || signedBy.hasProblem() || ground.hasProblem() || day.isEmpty()) {
             MessageLine.refused("Not saved. Check the highlighted fields.");
             return;
         }
-        value.problem("");
+        rule.problem("");
         ActResult<Integer> result = rulings.record(
-                new SignRuling(election, rule.text(), value.text(), signedBy.text(), day.get(), ground.text()));
-        result.refusals().forEach(refusal -> at(refusal.field()).problem(refusal.words()));
+                new SignRuling(election, rule.key(), rule.value(), signedBy.text(), day.get(), ground.text()));
+        result.refusals().forEach(refusal -> rule.problem(refusal.words()));
         result.ifAccepted().ifPresent(number -> {
             MessageLine.done("Ruling " + number + " recorded. Another supervisor has to put it in force.");
-            rule.text("");
-            value.text("");
+            rule.clear();
             about.setText("");
             after.run();
         });
-    }
-
-    private TypedField at(@Nullable String field) {
-        return "rule".equals(field) ? rule : value;
     }
 
     private static void demand(TypedField field) {

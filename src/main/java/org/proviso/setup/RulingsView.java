@@ -93,7 +93,7 @@ public final class RulingsView extends Composite<Div> {
         PlainTable table = new PlainTable("Values to rule on", "Ask counsel", "Rule", "Envelopes waiting", "");
         tasks.forEach(task -> table.row(List.<Component>of(
                 new Span(task.question()),
-                new Span(task.given().rule().key()),
+                new Span(RuleValueFields.words(task.given().rule())),
                 new Span(waiting(task.envelopeNos())),
                 new ActButton("Enter ruling").quiet().does(() -> form.rule(task.given())))));
         return table;
@@ -128,7 +128,7 @@ public final class RulingsView extends Composite<Div> {
         CountyRuling ruling = recorded.ruling();
         return List.of(
                 new Span(String.valueOf(recorded.actNo())),
-                new Span(ruling.rule()),
+                new Span(RuleValueFields.words(ruling.rule())),
                 new Span(value(ruling)),
                 new Span(ruling.signedBy() + ", " + UsDates.digits(ruling.on())),
                 new Span(ruling.ground()),
@@ -180,6 +180,8 @@ public final class RulingsView extends Composite<Div> {
     }
 
     private static String value(CountyRuling ruling) {
-        return ruling.value().isEmpty() ? "confirmed as in the pack" : ruling.value();
+        return ruling.value().isEmpty()
+                ? "confirmed as in the pack"
+                : ruling.value().replace('_', ' ');
     }
 }

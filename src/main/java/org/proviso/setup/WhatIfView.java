@@ -21,7 +21,6 @@ import org.proviso.ui.MessageLine;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
-import org.proviso.ui.field.TypedField;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -34,8 +33,7 @@ public final class WhatIfView extends Composite<Div> {
     private final transient WhatIfService whatIf;
     private final ElectionId election;
     private final ChoiceField pack = new ChoiceField("pack", "Rule pack", packs());
-    private final TypedField rule = new TypedField("rule", "Rule to change").like("cure.identification");
-    private final TypedField value = new TypedField("value", "New value").like("none");
+    private final RuleValueFields rule = new RuleValueFields("no rule changed", "choose a value");
     private final Div shown = new Div();
 
     WhatIfView(WhatIfService whatIf, AccessService access, WorkingElection workplace) {
@@ -51,7 +49,6 @@ public final class WhatIfView extends Composite<Div> {
                 new Paragraph("Every case is assessed under both sets of rules. Nothing is saved and no case changes."),
                 pack,
                 rule,
-                value,
                 compare);
         side.getElement().setAttribute("data-typing", "go-on");
         side.addClassName("side");
@@ -76,19 +73,19 @@ public final class WhatIfView extends Composite<Div> {
     }
 
     private void compare() {
-        if (rule.text().isEmpty() != value.text().isEmpty()) {
-            value.problem("Enter both a rule and its value, or neither.");
+        if (rule.key().isEmpty() != rule.value().isEmpty()) {
+            rule.problem("Choose both a rule and its value, or neither.");
             return;
         }
-        value.problem("");
-        Map<String, String> changed = rule.text().isEmpty() ? Map.of() : Map.of(rule.text(), value.text());
+        rule.problem("");
+        Map<String, String> changed = rule.key().isEmpty() ? Map.of() : Map.of(rule.key(), rule.value());
         if (pack.code().isEmpty() && changed.isEmpty()) {
-            MessageLine.refused("Choose another rule pack, or enter a rule to change.");
+            MessageLine.refused("Choose another rule pack, or a rule to change.");
             return;
         }
         ActResult<WhatIfService.WhatIfResult> compared = whatIf.compare(election, pack.code(), changed);
         if (compared instanceof ActResult.Refused<WhatIfService.WhatIfResult> refused) {
-            value.problem(refused.words());
+            rule.problem(refused.words());
         }
         compared.ifAccepted().ifPresent(found -> {
             shown.removeAll();

@@ -32,7 +32,7 @@ import org.proviso.review.CaseState;
 import org.proviso.ui.MessageLine;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** What an administrator and a supervisor enter: AccountSheet, PersonSheet, RolesSheet, RulingForm, CourtOrderForm, CourtOrderSheet. */
+/** What an administrator and a supervisor enter: AccountSheet, PersonSheet, RolesSheet, RulingForm, OneRuleForm, CourtOrderForm, CourtOrderSheet. */
 @OnPages
 class SetupFormsTest {
 
@@ -114,7 +114,9 @@ class SetupFormsTest {
     @Test
     void a_ruling_is_recorded_as_it_was_signed_and_put_in_force_by_another_supervisor() {
         pages.on("set-up/rulings", "carl", () -> {
-            type("rule", "signature.no_exemplar");
+            press("Record ruling");
+            assertThat(wrong("value")).isEqualTo("Choose a rule.");
+            choose("rule", "cure.identification");
             type("on", "Thursday");
             press("Record ruling");
             assertThat(wrong("signed-by")).isEqualTo("Required.");
@@ -127,10 +129,12 @@ class SetupFormsTest {
             press("Record ruling");
             assertThat(wrong("value")).isNotEmpty();
             assertThat(rulings()).isEmpty();
-            type("value", "person_decides");
+            choose("rule", "signature.no_exemplar");
+            choose("value", "person_decides");
             press("Record ruling");
             assertThat(MessageLine.words()).contains("Another supervisor has to put it in force.");
             assertThat(said()).doesNotContain("Put ruling in force");
+            assertThat(said()).contains("(signature.no_exemplar)person decidesCounty Clerk");
         });
         pages.on("", "dora", () -> assertThat(said()).contains("County rulings to put in force"));
         pages.on("set-up/rulings", "dora", () -> {
@@ -271,9 +275,49 @@ class SetupFormsTest {
                 "carl",
                 () -> assertThat(said())
                         .contains(
-                                "the vote needed to counta majority of the votes castcommon practiceby default; a county"
+                                "the vote needed to countdecider.vote_to_counta majority of the votes castcommon practiceby default; a county"
                                         + " ruling can change it")
                         .contains(
-                                "whether a member who is present and recused counts toward the quorumnocommon practice"));
+                                "whether a member who is present and recused counts toward the quorumdecider.quorum_counts_recusednocommon practice"));
+    }
+
+    @Test
+    void other_rules_are_compared_with_one_rule_and_its_value_chosen() {
+        pages.on("set-up/what-if", "carl", () -> {
+            press("Compare rules");
+            assertThat(MessageLine.words()).isEqualTo("Choose another rule pack, or a rule to change.");
+            choose("rule", "identification.required_of");
+            press("Compare rules");
+            assertThat(wrong("value")).isEqualTo("Choose both a rule and its value, or neither.");
+            choose("value", "nobody");
+            press("Compare rules");
+            assertThat(said()).contains("identification.required_of (supposed value)");
+            choose("rule", "cure.identification");
+            type("value", "whenever");
+            press("Compare rules");
+            assertThat(wrong("value")).isNotEmpty();
+        });
+    }
+
+    @Test
+    void one_rule_is_changed_without_writing_a_file_and_proved_first() {
+        pages.on("set-up/rules/change", "carl", () -> {
+            press("Prove changed rule");
+            assertThat(MessageLine.words()).isEqualTo("Choose a rule and its value.");
+            choose("rule", "mail.returned");
+            choose("value", "stands_in_the_way");
+            press("Prove changed rule");
+            assertThat(wrong("law-title")).startsWith("Required.");
+            assertThat(wrong("law-year")).startsWith("Required.");
+            type("law-title", "Example \"Election\" Code: 3");
+            type("law-year", "2026");
+            press("Prove changed rule");
+            assertThat(MessageLine.words()).startsWith("Proved.");
+            assertThat(said()).contains("(mail.returned), not in force", "Proof passed", "Put rule pack in force");
+            choose("rule", "cure.identification");
+            type("value", "whenever");
+            press("Prove changed rule");
+            assertThat(said()).contains("File not read:", "must be a deadline such as");
+        });
     }
 }

@@ -130,12 +130,12 @@ public final class RulesView extends Composite<Div> {
         rules.forEach((rule, given) -> {
             Optional<String> practice = given.isAbsent() ? VotingRules.practice(rule) : Optional.empty();
             if (practice.isPresent()) {
-                table.row(
-                        rule.meaning(),
-                        practice.get(),
-                        "",
-                        "common practice",
-                        "by default; a county ruling can change it");
+                table.row(List.of(
+                        named(rule),
+                        new Span(practice.get()),
+                        new Span(""),
+                        new Span("common practice"),
+                        new Span("by default; a county ruling can change it")));
             } else if (!isSilent(rule, given)) {
                 table.row(row(rule, given));
             }
@@ -161,7 +161,14 @@ public final class RulesView extends Composite<Div> {
                 .orElse("");
         Span known = new Span(known(given) + (given.isKnown() ? checked : ""));
         known.setClassName("waits", !given.isFirm());
-        return List.of(new Span(rule.meaning()), value(rule, given), new Span(since), new Span(written(given)), known);
+        return List.of(named(rule), value(rule, given), new Span(since), new Span(written(given)), known);
+    }
+
+    /** What the rule means, with the key by which packs and rulings know it. */
+    private static Component named(Rule rule) {
+        Span key = new Span(rule.key());
+        key.addClassNames("soft", "small");
+        return new Div(new Div(new Span(rule.meaning())), new Div(key));
     }
 
     private Optional<DatedValue> dated(Rule rule) {
