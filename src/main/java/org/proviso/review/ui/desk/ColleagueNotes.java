@@ -28,6 +28,7 @@ final class ColleagueNotes extends Div {
             line("This case was decided under rules no longer in force. The decision stands until people reopen it."
                     + " Setup, Change rule pack lists these cases.");
         }
+        setClassName("bare", getComponentCount() == 0);
         if (writes) {
             add(new Div(notes.button()));
         }
