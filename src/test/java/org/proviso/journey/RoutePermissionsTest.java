@@ -66,18 +66,18 @@ class RoutePermissionsTest {
             Map.entry("{order}", "1"));
 
     /** Views whose address ends with what is to be seen. */
-    private static final Map<String, String> SEEN = Map.of(
-            "board/session", "/1",
-            "help/guide", "/reviewer",
-            "review/case", "/P-1012",
-            "review/print", "/P-1012",
-            "review/signature", "/P-1012",
-            "intake/correct", "/P-1012",
-            "intake/key", "/P-1012",
-            "release/batch", "/1",
-            "/review/list.csv", "?election=tamarack-primary",
-            "/notices/letter.pdf", "?election=tamarack-primary&envelope=P-1012&notice=1",
-            "/notices/letters.pdf", "?election=tamarack-primary");
+    private static final Map<String, String> SEEN = Map.ofEntries(
+            Map.entry("board/session", "/1"),
+            Map.entry("help/guide", "/reviewer"),
+            Map.entry("review/case", "/P-1012"),
+            Map.entry("review/print", "/P-1012"),
+            Map.entry("review/signature", "/P-1012"),
+            Map.entry("intake/correct", "/P-1012"),
+            Map.entry("intake/key", "/P-1012"),
+            Map.entry("release/batch", "/1"),
+            Map.entry("/review/list.csv", "?election=tamarack-primary"),
+            Map.entry("/notices/letter.pdf", "?election=tamarack-primary&envelope=P-1012&notice=1"),
+            Map.entry("/notices/letters.pdf", "?election=tamarack-primary"));
 
     @Autowired
     private ApplicationContext server;

@@ -213,14 +213,14 @@ class SecondLookTest {
     void the_queue_hands_it_out_in_its_turn_and_never_to_who_has_looked(TestOffice services) {
         AtWork work = AtWork.on(services);
         QueueService queue = services.the(QueueService.class);
-        QueueRow row = as("ben", () -> queue.page(new QueueFilter(ELECTION, null, null, null, null), 0, 1_000)).stream()
+        QueueRow row = as("ben", () -> queue.page(QueueFilter.all(ELECTION), 0, 1_000)).stream()
                 .filter(one -> one.envelopeNo().equals(work.key().envelopeNo()))
                 .findFirst()
                 .orElseThrow();
         assertThat(row.turn().words()).isEqualTo("in order received");
         assertThat(row.outlook()).as("as of a case that nobody looked at").isEqualTo(Recommendation.COUNT);
         List<EnvelopeNumber> others =
-                as("ben", () -> queue.page(new QueueFilter(ELECTION, null, null, null, null), 0, 1_000)).stream()
+                as("ben", () -> queue.page(QueueFilter.all(ELECTION), 0, 1_000)).stream()
                         .map(QueueRow::envelopeNo)
                         .filter(number -> !number.equals(work.key().envelopeNo()))
                         .toList();
