@@ -128,7 +128,7 @@ class IntakeWorkList {
                         "Open Notices",
                         "notices")
                 .since(
-                        due.oldest() == null
+                        due.oldest() == null || due.overdue() == 0
                                 ? null
                                 : due.oldest().atZone(election.zone()).toInstant())
                 .late(due.overdue() > 0);

@@ -38,12 +38,13 @@ final class UpcomingDatesPart extends HtmlContainer {
 
     private static Div clock(LocalDateTime at, List<UpcomingDate> dates, LocalDateTime now) {
         Div clock = new Div();
-        dates.forEach(date -> clock.add(new Span(date.what())));
+        Div whats = new Div();
+        dates.forEach(date -> whats.add(new Div(date.what())));
         Span moment = new Span(UsDates.near(at));
         moment.addClassNames("num", "at");
         Span left = new Span("in " + UsDates.left(now, at));
         left.addClassNames("soft", "small");
-        clock.add(moment, left, references(at, dates));
+        clock.add(whats, moment, left, references(at, dates));
         clock.addClassName("clock");
         return clock;
     }

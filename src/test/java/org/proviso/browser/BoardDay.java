@@ -70,7 +70,8 @@ final class BoardDay {
     private void oneScreen() {
         browser.resize(Window.DESK);
         browser.script("window.scrollTo(0, 0)");
-        Object below = browser.script("""
+        Object below = browser.script(
+                """
                 return arguments[0].filter(words => ![...document.querySelectorAll('h2, p, button')].some(part => {
                     const box = part.getBoundingClientRect();
                     return part.textContent.trim().startsWith(words) && box.height > 0

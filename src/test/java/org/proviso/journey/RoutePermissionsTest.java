@@ -67,6 +67,7 @@ class RoutePermissionsTest {
 
     /** Views whose address ends with what is to be seen. */
     private static final Map<String, String> SEEN = Map.ofEntries(
+            Map.entry("board/record", "/1"),
             Map.entry("board/session", "/1"),
             Map.entry("help/guide", "/reviewer"),
             Map.entry("review/case", "/P-1012"),

@@ -1,7 +1,6 @@
 package org.proviso.board.motion;
 
 import jakarta.validation.Valid;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -283,11 +282,9 @@ public class MotionService {
     }
 
     private static Set<UserName> hands(ProposalForDecision proposed) {
-        List<UserName> hands = new ArrayList<>(List.of(proposed.proposedBy()));
-        if (proposed.secondReadBy() != null) {
-            hands.add(proposed.secondReadBy());
-        }
-        return new LinkedHashSet<>(hands);
+        Set<UserName> hands = new LinkedHashSet<>(Set.of(proposed.proposedBy()));
+        Optional.ofNullable(proposed.secondReadBy()).ifPresent(hands::add);
+        return hands;
     }
 
     private LedgerLine line(String act, MotionKey key) {

@@ -48,7 +48,8 @@ final class SheetLine extends HtmlContainer {
         name.getElement().setAttribute("scope", "row");
         why.addClassName("why");
         why.setId(id + "-why");
-        name.add(new Span(row.where().words()), why);
+        stands.addClassName("stands");
+        name.add(new Span(row.where().words()), stands, why);
         add(name);
         columns.forEach(figure -> {
             Piece cell = new Piece("td");
@@ -62,8 +63,7 @@ final class SheetLine extends HtmlContainer {
         save.setAriaLabel("Save row " + row.where().words());
         save.does(() -> desk.save(this));
         Piece end = new Piece("td");
-        end.addClassName("stands");
-        end.add(stands, save);
+        end.add(save);
         add(end);
     }
 

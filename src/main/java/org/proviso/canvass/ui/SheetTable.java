@@ -32,7 +32,7 @@ final class SheetTable extends HtmlContainer {
         SheetLine.Piece heads = new SheetLine.Piece("tr");
         heads.add(heading("Place"));
         columns.forEach(figure -> heads.add(heading(SheetColumns.heading(figure))));
-        heads.add(heading("Stands"));
+        heads.add(new SheetLine.Piece("td"));
         SheetLine.Piece top = new SheetLine.Piece("thead");
         top.add(heads);
         add(title, top, body);
