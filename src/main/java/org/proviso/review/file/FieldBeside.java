@@ -44,7 +44,7 @@ public record FieldBeside(Field field, String onEnvelope, String onRecord, Liken
     }
 
     /** {@code hidden}: the address is protected by law, and nobody settled yet that the voter is this one. */
-    static List<FieldBeside> of(Envelope.Affirmation said, Voter voter, boolean hidden) {
+    public static List<FieldBeside> of(Envelope.Affirmation said, Voter voter, boolean hidden) {
         return List.of(
                 name(said.name(), voter.name()), born(said.birthDate(), voter.birthDate()), home(said, voter, hidden));
     }

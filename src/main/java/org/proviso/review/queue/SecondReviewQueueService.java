@@ -1,12 +1,23 @@
 package org.proviso.review.queue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.core.Envelope;
+import org.proviso.core.EnvelopeNumber;
+import org.proviso.core.Voter;
+import org.proviso.core.VoterId;
+import org.proviso.intake.IntakeService;
 import org.proviso.review.assess.SecondLooks;
+import org.proviso.review.file.FieldBeside;
+import org.proviso.roll.RollService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -17,11 +28,20 @@ public class SecondReviewQueueService {
     private final SecondReviewQueueStore waiting;
     private final AccessService access;
     private final SecondLooks looks;
+    private final RollService roll;
+    private final IntakeService intake;
 
-    SecondReviewQueueService(SecondReviewQueueStore waiting, AccessService access, SecondLooks looks) {
+    SecondReviewQueueService(
+            SecondReviewQueueStore waiting,
+            AccessService access,
+            SecondLooks looks,
+            RollService roll,
+            IntakeService intake) {
         this.waiting = waiting;
         this.access = access;
         this.looks = looks;
+        this.roll = roll;
+        this.intake = intake;
     }
 
     /** A page of other people's proposals waiting for second review, oldest first. */
@@ -49,6 +69,27 @@ public class SecondReviewQueueService {
     @Transactional(readOnly = true)
     public List<SureLink> sureLinks(ElectionId electionId, int limit) {
         access.demand(Permission.CONFIRM_LINK);
-        return waiting.sureLinks(electionId, limit);
+        List<SureLink> sure = waiting.sureLinks(electionId, limit);
+        Map<VoterId, Voter> records =
+                roll.voters(electionId, sure.stream().map(SureLink::voterId).toList());
+        Map<EnvelopeNumber, Envelope> envelopes = intake
+                .envelopes(
+                        electionId,
+                        sure.stream()
+                                .map(link -> link.seen().key().envelopeNo())
+                                .collect(Collectors.toSet()))
+                .stream()
+                .collect(Collectors.toMap(Envelope::envelopeNo, Function.identity()));
+        return sure.stream()
+                .map(link ->
+                        link.with(beside(envelopes.get(link.seen().key().envelopeNo()), records.get(link.voterId()))))
+                .toList();
+    }
+
+    /** Nobody settled these voters yet, so a protected address is shown on neither side. */
+    private static List<FieldBeside> beside(@Nullable Envelope envelope, @Nullable Voter voter) {
+        return envelope == null || voter == null
+                ? List.of()
+                : FieldBeside.of(envelope.affirmation(), voter, voter.confidential());
     }
 }

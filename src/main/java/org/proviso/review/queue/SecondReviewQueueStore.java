@@ -53,7 +53,7 @@ class SecondReviewQueueStore {
             List<String> evidence = CanonicalJsonReader.list(likeness).stream()
                     .map(String::valueOf)
                     .toList();
-            return new SureLink(seen, name, voterId, probability, evidence);
+            return new SureLink(seen, name, voterId, probability, evidence, List.of());
         }
     }
 
