@@ -27,6 +27,7 @@ class OneDoorTest {
             "org.proviso.access.FirstAccounts",
             "org.proviso.review.door.CaseDoor",
             "org.proviso.review.acts.HeldCaseService",
+            "org.proviso.review.assess.SeenFindingLog",
             "org.proviso.review.file.ProtectedAddressLog",
             "org.proviso.review.news.CaseRecheck",
             "org.proviso.review.news.CorrectionListener",
