@@ -85,7 +85,7 @@ public final class CaseGrid extends Composite<RowGrid<QueueRow>> {
         list = handedOn;
         showing = true;
         Grid.Column<QueueRow> column = sorted.get(filter.sort());
-        if (filter.sort() == QueueSort.PRIORITY && !filter.descending() || column == null) {
+        if ((filter.sort() == QueueSort.PRIORITY && !filter.descending()) || column == null) {
             getContent().sort(List.of());
         } else {
             getContent()
