@@ -37,6 +37,14 @@ class ListFileController {
         answer.setHeader(
                 HttpHeaders.CONTENT_DISPOSITION,
                 "attachment; filename=\"cases-" + election.replaceAll("[^A-Za-z0-9-]", "_") + ".csv\"");
-        files.write(QueueFilterText.read(new ElectionId(election), list), answer.getWriter());
+        try {
+            files.write(QueueFilterText.read(new ElectionId(election), list), answer.getWriter());
+        } catch (RuntimeException e) {
+            // whoever may not have the file is told so, and gets no empty one
+            if (!answer.isCommitted()) {
+                answer.reset();
+            }
+            throw e;
+        }
     }
 }
