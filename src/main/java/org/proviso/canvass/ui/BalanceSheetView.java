@@ -10,7 +10,9 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
@@ -62,7 +64,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
     private final Paragraph at = new Paragraph();
     private final Paragraph changed = new Paragraph();
     private transient SheetOfBalances sheet;
-    private transient List<BalanceResult> balances;
+    private transient Map<CanvassPlace, List<BalanceResult>> balances;
 
     BalanceSheetView(
             BalanceSheetService sheets, CanvassService canvass, AccessService access, WorkingElection workplace) {
@@ -74,7 +76,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
         locations = new SheetTable("Voting locations", "row", SheetColumns.OF_LOCATIONS, open, this);
         county = new SheetTable("The county's own figures", "county", SheetColumns.OF_COUNTY, open, this);
         sheet = sheets.sheet(election.id());
-        balances = canvass.balances(election.id(), sheet.accounts(), CHECKED);
+        balances = balances(List.of());
         paging = new SheetPaging(this::showRows);
         getContent().addClassNames("sheet", "canvass", "wide");
         head.beside(Links.link("Back to Canvass", "canvass"));
@@ -130,9 +132,12 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
     }
 
     private List<BalanceResult> of(CanvassPlace where) {
-        return balances.stream()
-                .filter(balance -> balance.where().equals(where))
-                .toList();
+        return balances.getOrDefault(where, List.of());
+    }
+
+    private Map<CanvassPlace, List<BalanceResult>> balances(List<TypedFigure> typed) {
+        return canvass.balances(election.id(), sheet.with(typed), CHECKED).stream()
+                .collect(Collectors.groupingBy(BalanceResult::where));
     }
 
     private Stream<SheetLine> lines() {
@@ -154,7 +159,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
     @Override
     public void typed(SheetLine line, Figure figure, String text) {
         entries.type(SheetEntries.Box.of(line.row(), figure), text, line.row().cell(figure));
-        balances = canvass.balances(election.id(), sheet.with(entries.figures(sheet, null)), CHECKED);
+        balances = balances(entries.figures(sheet, null));
         mark();
     }
 
@@ -220,7 +225,7 @@ public final class BalanceSheetView extends Composite<Div> implements SheetLine.
     /** Reads the sheet anew and leaves the boxes, the focus and what was typed where they are. */
     private void again() {
         sheet = sheets.sheet(election.id());
-        balances = canvass.balances(election.id(), sheet.with(entries.figures(sheet, null)), CHECKED);
+        balances = balances(entries.figures(sheet, null));
         lines().forEach(line -> sheet.rows().stream()
                 .filter(row -> row.where().equals(line.row().where()))
                 .findFirst()

@@ -37,6 +37,7 @@ final class SheetLine extends HtmlContainer {
     private final Map<Figure, Input> boxes = new EnumMap<>(Figure.class);
     private final Map<Figure, Span> numbers = new EnumMap<>(Figure.class);
     private final Map<Figure, Span> sources = new EnumMap<>(Figure.class);
+    private final Span place = new Span();
     private final Span stands = new Span();
     private final Span why = new Span();
     private final ActButton save = new ActButton("Save row").quiet();
@@ -49,7 +50,7 @@ final class SheetLine extends HtmlContainer {
         why.addClassName("why");
         why.setId(id + "-why");
         stands.addClassName("stands");
-        name.add(new Span(row.where().words()), stands, why);
+        name.add(place, stands, why);
         add(name);
         columns.forEach(figure -> {
             Piece cell = new Piece("td");
@@ -60,11 +61,15 @@ final class SheetLine extends HtmlContainer {
             cell.add(source);
             add(cell);
         });
-        save.setAriaLabel("Save row " + row.where().words());
         save.does(() -> desk.save(this));
         Piece end = new Piece("td");
         end.add(save);
         add(end);
+    }
+
+    /** Whether it can show that row: the county's has no boxes for the figures of a location. */
+    boolean isFor(SheetRow other) {
+        return row.where().isCounty() == other.where().isCounty();
     }
 
     SheetRow row() {
@@ -98,6 +103,8 @@ final class SheetLine extends HtmlContainer {
     /** Shows the row as it is, with what was typed over it. */
     void show(SheetRow now, SheetEntries entries) {
         row = now;
+        place.setText(now.where().words());
+        save.setAriaLabel("Save row " + now.where().words());
         numbers.forEach((figure, number) -> number.setText(
                 now.cell(figure).number() == null ? "–" : now.cell(figure).text()));
         boxes.forEach((figure, box) -> {

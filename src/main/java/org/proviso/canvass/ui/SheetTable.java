@@ -49,15 +49,26 @@ final class SheetTable extends HtmlContainer {
         return lines;
     }
 
-    /** Puts these rows in the place of those on the screen. */
+    /** Puts these rows in the place of those on the screen; the boxes that are there are used again. */
     void show(List<SheetRow> rows, SheetEntries entries) {
-        lines.clear();
-        body.removeAll();
-        for (SheetRow row : rows) {
-            SheetLine line = new SheetLine(row, columns, open, id + "-" + lines.size(), desk);
-            line.show(row, entries);
-            lines.add(line);
-            body.add(line);
+        for (int at = 0; at < rows.size(); at++) {
+            SheetRow row = rows.get(at);
+            if (at < lines.size() && !lines.get(at).isFor(row)) {
+                cut(at);
+            }
+            if (at == lines.size()) {
+                SheetLine line = new SheetLine(row, columns, open, id + "-" + at, desk);
+                lines.add(line);
+                body.add(line);
+            }
+            lines.get(at).show(row, entries);
+        }
+        cut(rows.size());
+    }
+
+    private void cut(int from) {
+        while (lines.size() > from) {
+            body.remove(lines.remove(lines.size() - 1));
         }
     }
 }
