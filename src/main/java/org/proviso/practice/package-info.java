@@ -1,15 +1,5 @@
 /** A first case to practice on, for anybody: an invented envelope from receiving to the proposal, of which nothing is kept. */
-@ApplicationModule(
-        allowedDependencies = {
-            "access",
-            "core",
-            "core::adjudication.facts",
-            "core::adjudication.finding",
-            "core::adjudication.judging",
-            "core::adjudication.questions",
-            "core::rules",
-            "files::packs"
-        })
+@ApplicationModule(allowedDependencies = {"files :: packs", "access"})
 @NullMarked
 package org.proviso.practice;
 

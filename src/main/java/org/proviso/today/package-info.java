@@ -18,6 +18,7 @@
             "review :: ends",
             "review :: mail",
             "review :: news",
+            "review :: counts",
             "review :: queue",
             "board",
             "release",

@@ -219,11 +219,10 @@ class SecondLookTest {
                 .orElseThrow();
         assertThat(row.turn().words()).isEqualTo("in order received");
         assertThat(row.outlook()).as("as of a case that nobody looked at").isEqualTo(Recommendation.COUNT);
-        List<EnvelopeNumber> others =
-                as("ben", () -> queue.page(QueueFilter.all(ELECTION), 0, 1_000)).stream()
-                        .map(QueueRow::envelopeNo)
-                        .filter(number -> !number.equals(work.key().envelopeNo()))
-                        .toList();
+        List<EnvelopeNumber> others = as("ben", () -> queue.page(QueueFilter.all(ELECTION), 0, 1_000)).stream()
+                .map(QueueRow::envelopeNo)
+                .filter(number -> !number.equals(work.key().envelopeNo()))
+                .toList();
         assertThat(as("ada", () -> queue.takeNext(ELECTION, others))).isEmpty();
         assertThat(nextSignature(work, "ada")).isNotEqualTo(Optional.of(work.key()));
         assertThat(nextSignature(work, "ben")).contains(work.key());

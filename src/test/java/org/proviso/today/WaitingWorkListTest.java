@@ -39,12 +39,12 @@ import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.ResearchService;
+import org.proviso.review.counts.CaseCountsService;
 import org.proviso.review.decide.FollowUpService;
 import org.proviso.review.ends.EndedCaseService;
 import org.proviso.review.facts.WaitsFor;
-import org.proviso.review.news.NewerFileService;
-import org.proviso.review.queue.CaseCountsService;
 import org.proviso.review.mail.MailListService;
+import org.proviso.review.news.NewerFileService;
 import org.proviso.review.queue.WaitingSinceService;
 import org.proviso.ui.frame.ElectionLine;
 
@@ -84,7 +84,9 @@ class WaitingWorkListTest {
                 .filter(key -> keys.indexOf(key) > 25)
                 .toList();
         accepted(as(
-                "ada", () -> office.the(ResearchService.class).ask(untouched.get(0), WaitsFor.ANOTHER_OFFICE, "The library", "Which clerk?")));
+                "ada",
+                () -> office.the(ResearchService.class)
+                        .ask(untouched.get(0), WaitsFor.ANOTHER_OFFICE, "The library", "Which clerk?")));
         update(office, untouched.get(1), "state = 'received', changed_at = ?", LONG_AGO.atOffset(ZoneOffset.UTC));
         primary.taken(untouched.get(2), new UserName("ada"));
         update(office, untouched.get(2), "taken_at = ?", LONG_AGO.atOffset(ZoneOffset.UTC));

@@ -114,7 +114,8 @@ class QueueListStore {
                                 """ + SecondReviewQueueStore.MAY_LOOK + """
                                 )
                                 and c.envelope_no not in (:passed)
-                                """ + following(filter, place) + order(filter) + "limit 1"),
+                                """ + following(filter, place)
+                                        + order(filter) + "limit 1"),
                         place)
                 .param("worker", worker.userName())
                 .param("looker", worker.userName())

@@ -1,4 +1,4 @@
-package org.proviso.review.queue;
+package org.proviso.review.counts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

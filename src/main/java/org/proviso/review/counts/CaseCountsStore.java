@@ -1,4 +1,4 @@
-package org.proviso.review.queue;
+package org.proviso.review.counts;
 
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package org.proviso.review.queue;
+package org.proviso.review.counts;
 
 import org.proviso.access.AccessService;
 import org.proviso.access.OfficeUser;
