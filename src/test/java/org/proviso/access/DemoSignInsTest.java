@@ -12,7 +12,7 @@ class DemoSignInsTest {
     void a_demonstration_names_each_account_with_its_part() {
         DemoSignIns demo = new DemoSignIns(new AccessSettings(true));
         assertThat(demo.all())
-                .hasSize(12)
+                .hasSize(13)
                 .contains(new DemoSignIn(new UserName("board1"), "Clara Whitmore", "votes on the board, Lakes party"))
                 .contains(new DemoSignIn(
                         new UserName("reviewer"), "Ada Lovering", "reviews cases and proposes outcomes"));
