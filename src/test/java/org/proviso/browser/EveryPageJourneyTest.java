@@ -6,25 +6,42 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
-/** Every page of the list of screens can be read and used by everybody: axe finds nothing on it. */
+/** Every page of the list of screens can be read and used by everybody, also by keyboard alone and in a narrow window. */
 @Journey
 class EveryPageJourneyTest {
 
-    private static List<String> findings(Browser browser, List<String> pages) {
+    private static List<String> findings(
+            Browser browser, List<String> pages, Function<Browser, List<String>> check) {
         List<String> findings = new ArrayList<>();
         for (String page : pages) {
             browser.go(page);
             // On a busy machine the frame may come before the page in it.
             browser.find("h1");
-            Axe.findings(browser).forEach(finding -> findings.add(page + ": " + finding));
+            check.apply(browser).forEach(finding -> findings.add(page + ": " + finding));
         }
         return findings;
     }
 
     @Test
     void axe_finds_nothing_on_any_page(Browser browser) {
+        assertThat(everywhere(browser, Axe::findings)).isEmpty();
+    }
+
+    @Test
+    void the_focus_is_seen_and_in_order_and_messages_are_heard_on_every_page(Browser browser) {
+        browser.resize(Window.DESK);
+        assertThat(everywhere(browser, Wcag::findings)).isEmpty();
+    }
+
+    @Test
+    void no_page_scrolls_sideways_in_a_narrow_window(Browser browser) {
+        assertThat(everywhere(browser, Wcag::narrow)).isEmpty();
+    }
+
+    private static List<String> everywhere(Browser browser, Function<Browser, List<String>> check) {
         List<String> findings = new ArrayList<>();
         Map<String, List<String>> pages = new LinkedHashMap<>();
         Screen.ALL.forEach(screen ->
@@ -33,9 +50,9 @@ class EveryPageJourneyTest {
             if (!user.isEmpty()) {
                 browser.signIn(user);
             }
-            findings.addAll(findings(browser, addresses));
+            findings.addAll(findings(browser, addresses, check));
         });
-        findings.addAll(findings(browser, List.of("/no-such-page")));
-        assertThat(findings).isEmpty();
+        findings.addAll(findings(browser, List.of("/no-such-page"), check));
+        return findings;
     }
 }
