@@ -68,7 +68,7 @@ class FirstAccountsTest {
         demo(office);
         demo(office);
         UserStore users = office.the(UserStore.class);
-        assertThat(users.all()).hasSize(12).allMatch(OfficeUser::demo);
+        assertThat(users.all()).hasSize(13).allMatch(OfficeUser::demo);
         assertThat(users.all()).flatExtracting(OfficeUser::roles).contains(Role.values()[0], Role.OBSERVER);
         assertThat(new SignInUsers(users, new AccessSettings(true))
                         .loadUserByUsername("board1")

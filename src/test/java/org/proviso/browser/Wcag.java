@@ -17,8 +17,7 @@ public final class Wcag {
      * Goes to everything of the page's own that a key can reach (the library's own boxes have their own ring) and says what is
      * wrong with the focus on it. The caller pressed a key before, so that the browser shows the focus.
      */
-    private static final String FOCUS =
-            """
+    private static final String FOCUS = """
             const found = [];
             const reach = 'a[href], button, input, select, textarea, summary, [tabindex]';
             for (const one of document.querySelectorAll(reach)) {
@@ -47,15 +46,13 @@ public final class Wcag {
             }
             return found;""";
 
-    private static final String STATUS =
-            """
+    private static final String STATUS = """
             return [...document.querySelectorAll('.said')]
                 .filter(one => !one.closest('[role=status], [role=alert], [aria-live]'))
                 .map(one => 'no screen reader hears "' + one.textContent.trim().slice(0, 40) + '"');""";
 
     /** What sticks out of a narrow window, which the reader would have to scroll sideways for. */
-    private static final String WIDE =
-            """
+    private static final String WIDE = """
             const wide = document.scrollingElement.scrollWidth - window.innerWidth;
             return wide > 0 ? 'it scrolls sideways by ' + wide + ' px' : '';""";
 

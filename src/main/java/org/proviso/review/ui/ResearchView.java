@@ -73,7 +73,7 @@ class ResearchView extends Composite<Div> {
         rows.words("Requested", "11rem", request -> moment(request) + ", " + request.askedBy());
         rows.addComponentColumn(this::button)
                 .setKey("act")
-                .setHeader("")
+                .setHeader("Result")
                 .setWidth("12rem")
                 .setFlexGrow(0);
     }
