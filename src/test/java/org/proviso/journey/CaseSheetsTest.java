@@ -54,7 +54,7 @@ class CaseSheetsTest {
 
     @Test
     void research_is_requested_with_what_to_find_out_and_the_case_waits_for_it() {
-        EnvelopeKey key = PagesOffice.taken("P-1012");
+        EnvelopeKey key = PagesOffice.taken("P-1044");
         String asked = "What to find out";
         onTheCase(key, () -> {
             press("Request research");
