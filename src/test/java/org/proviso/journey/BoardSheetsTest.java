@@ -186,15 +186,15 @@ class BoardSheetsTest {
 
     @Test
     void one_envelope_takes_five_clicks_from_the_agenda_to_its_recorded_decision() {
-        for (String member : List.of("kim", "lou")) {
+        for (String member : List.of("kit", "lou")) {
             Staff.hire(PagesOffice.primary().office().services(), member, Role.DECIDER);
         }
         EnvelopeKey key = PagesOffice.worked(FIVE_CLICKS);
-        SessionKey session = sitting(key, "kim");
-        PagesOffice.done("kim", () -> PagesOffice.the(BoardService.class).recordArrival(session, new UserName("lou")));
+        SessionKey session = sitting(key, "kit");
+        PagesOffice.done("kit", () -> PagesOffice.the(BoardService.class).recordArrival(session, new UserName("lou")));
         List<String> clicks = List.of(
                 "Move to count", "Move and open the vote", "Everyone says yes", "Close the vote…", "Close the vote");
-        pages.on("board/session/" + session.sessionNo(), "kim", () -> {
+        pages.on("board/session/" + session.sessionNo(), "kit", () -> {
             for (String click : clicks) {
                 assertThat(PagesOffice.state(key)).isEqualTo(CaseState.READY);
                 press(click);
@@ -203,10 +203,10 @@ class BoardSheetsTest {
         });
         assertThat(PagesOffice.state(key)).isEqualTo(CaseState.DECIDED);
         assertThat(clicks).hasSizeLessThanOrEqualTo(5);
-        assertThat(as("kim", () -> PagesOffice.the(MotionService.class).votes(new MotionKey(session, 1))))
+        assertThat(as("kit", () -> PagesOffice.the(MotionService.class).votes(new MotionKey(session, 1))))
                 .as("each vote is marked with who recorded it")
                 .extracting(vote -> vote.userName().value() + " by " + vote.notedBy())
-                .containsExactly("kim by kim", "lou by kim");
+                .containsExactly("kit by kit", "lou by kit");
     }
 
     /** A session of the board that eve opened, with that member there and that envelope on its agenda. */
