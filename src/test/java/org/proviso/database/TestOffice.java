@@ -24,9 +24,12 @@ public final class TestOffice {
     private @Nullable KeptBeginnings beginnings;
 
     private static TestOffice shared(DatabaseKind kind) {
-        TestOffice office = new TestOffice(kind, kind.open());
-        office.beginnings = new KeptBeginnings(kind, office.jdbc(), office.the(TransactionTemplate.class));
-        return office;
+        return new TestOffice(kind, kind.open()).keepingBeginnings();
+    }
+
+    private TestOffice keepingBeginnings() {
+        beginnings = new KeptBeginnings(kind, jdbc(), the(TransactionTemplate.class));
+        return this;
     }
 
     private TestOffice(DatabaseKind kind, HikariDataSource connections) {
@@ -50,6 +53,11 @@ public final class TestOffice {
     /** An office over an H2 database that may be there already; whoever opened it closes it. */
     public static TestOffice over(String h2Url) {
         return over(DatabaseKind.H2, h2Url);
+    }
+
+    /** The same for tests that begin anew again and again: what they begin with is kept. */
+    public static TestOffice sharedOver(String h2Url) {
+        return over(h2Url).keepingBeginnings();
     }
 
     /** The same over a database of either kind. */

@@ -30,8 +30,8 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Bean;
 
 /**
- * The sample primary at noon two days after the election, loaded once for all tests that are marked {@link OnPages}.
- * Each test works on envelopes and people that no other one touches.
+ * The sample primary at noon two days after the election, as all tests that are marked {@link OnPages} begin with it.
+ * Each test works on envelopes and people that no other one of its class touches.
  */
 final class PagesOffice implements BeforeAllCallback {
 
@@ -39,11 +39,19 @@ final class PagesOffice implements BeforeAllCallback {
 
     static final ElectionId ELECTION = new ElectionId(Primary.ID);
 
+    private static final TestOffice OFFICE = TestOffice.sharedOver(DATABASE);
+
     private static final Primary PRIMARY = loaded();
 
-    /** Nothing is left to do: that this class is loaded loads the election, before the server starts. */
+    /**
+     * Each class begins with the election as it was loaded, so which classes ran before in the same of two forks changes
+     * nothing. That this class is loaded loads the election, before the server starts.
+     */
     @Override
-    public void beforeAll(ExtensionContext tests) {}
+    public void beforeAll(ExtensionContext tests) {
+        OFFICE.empty();
+        loaded();
+    }
 
     @TestConfiguration
     static class Server {
@@ -61,7 +69,7 @@ final class PagesOffice implements BeforeAllCallback {
     }
 
     private static Primary loaded() {
-        Primary primary = Primary.loaded(TestOffice.over(DATABASE));
+        Primary primary = Primary.loaded(OFFICE);
         primary.at(2, 12, 0);
         return primary;
     }
