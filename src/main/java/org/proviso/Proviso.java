@@ -22,6 +22,8 @@ public class Proviso implements AppShellConfigurator {
         if (CommandLineApp.isVerb(arguments)) {
             System.exit(CommandLineApp.run(arguments));
         }
-        SpringApplication.run(Proviso.class, arguments);
+        SpringApplication server = new SpringApplication(Proviso.class);
+        server.addInitializers(new DatabaseAhead());
+        server.run(arguments);
     }
 }
