@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.proviso.core.CourtOrder;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
@@ -55,19 +56,57 @@ class EnvelopesToOpen {
     /** By envelope number. */
     List<EnvelopeToOpen> of(ElectionId electionId) {
         Map<EnvelopeNumber, Decision> decided = decisions.standing(electionId);
-        Set<EnvelopeNumber> taken = batches.inBatches(electionId);
-        List<CourtOrder> closing = checks.keepingClosed(electionId);
-        Set<EnvelopeNumber> doubtful = contradicted(electionId).keySet();
-        Set<EnvelopeNumber> waiting = mailDesk.keptClosed(electionId).keySet();
-        return cases.inState(electionId, CaseState.DECIDED).stream()
-                .filter(envelopeCase -> envelopeCase.countedPerson() != null
-                        && !taken.contains(envelopeCase.key().envelopeNo())
-                        && !doubtful.contains(envelopeCase.key().envelopeNo())
-                        && !waiting.contains(envelopeCase.key().envelopeNo()))
-                .filter(envelopeCase -> closing.stream()
-                        .noneMatch(order -> order.keepsClosed(envelopeCase.key().envelopeNo())))
+        Obstacles obstacles = obstacles(electionId);
+        return inNoBatch(electionId)
+                .filter(envelopeCase -> obstacles.to(numberOf(envelopeCase)).isEmpty())
                 .map(envelopeCase -> toOpen(envelopeCase, decided))
                 .toList();
+    }
+
+    /** Those that would be among them, were there not what keeps them closed, by envelope number. */
+    List<KeptClosed> keptClosed(ElectionId electionId) {
+        Obstacles obstacles = obstacles(electionId);
+        return inNoBatch(electionId)
+                .flatMap(envelopeCase -> obstacles.to(numberOf(envelopeCase)).stream()
+                        .map(because -> new KeptClosed(envelopeCase.key(), because)))
+                .toList();
+    }
+
+    private Stream<EnvelopeCase> inNoBatch(ElectionId electionId) {
+        Set<EnvelopeNumber> taken = batches.inBatches(electionId);
+        return cases.inState(electionId, CaseState.DECIDED).stream()
+                .filter(envelopeCase ->
+                        envelopeCase.countedPerson() != null && !taken.contains(numberOf(envelopeCase)));
+    }
+
+    private static EnvelopeNumber numberOf(EnvelopeCase envelopeCase) {
+        return envelopeCase.key().envelopeNo();
+    }
+
+    private Obstacles obstacles(ElectionId electionId) {
+        return new Obstacles(
+                checks.keepingClosed(electionId), contradicted(electionId), mailDesk.keptClosed(electionId));
+    }
+
+    /** What keeps envelopes closed: courts, newer records, and what the mail desk still owes. */
+    private record Obstacles(
+            List<CourtOrder> orders,
+            Map<EnvelopeNumber, ContradictedDecision> contradicted,
+            Map<EnvelopeNumber, String> untold) {
+
+        /** Whose word it takes, and for what. */
+        Optional<String> to(EnvelopeNumber number) {
+            return orders.stream()
+                    .filter(order -> order.keepsClosed(number))
+                    .findFirst()
+                    .map(order -> order.court() + " ordered it. A supervisor records when the order ends.")
+                    .or(() -> Optional.ofNullable(contradicted.get(number))
+                            .map(found -> "A newer record contradicts its decision (the rules now say "
+                                    + found.saysNow() + "). The decider lets the decision stand or reopens it."))
+                    .or(() -> Optional.ofNullable(untold.get(number))
+                            .map(words -> Character.toUpperCase(words.charAt(0)) + words.substring(1)
+                                    + ". A reviewer or supervisor does that on the page Mail desk."));
+        }
     }
 
     private static EnvelopeToOpen toOpen(EnvelopeCase envelopeCase, Map<EnvelopeNumber, Decision> decided) {

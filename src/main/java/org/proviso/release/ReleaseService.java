@@ -135,6 +135,13 @@ public class ReleaseService {
         return people.of(electionId, batchNo);
     }
 
+    /** Envelopes decided to count that must stay closed for now, each with whose word it takes, by envelope number. */
+    @Transactional(readOnly = true)
+    public List<KeptClosed> keptClosed(ElectionId electionId) {
+        access.demand(Permission.SEE_RELEASE);
+        return waiting.keptClosed(electionId);
+    }
+
     /** Envelopes decided to count that no batch has yet, by envelope number. */
     @Transactional(readOnly = true)
     public List<EnvelopeToOpen> waiting(ElectionId electionId) {

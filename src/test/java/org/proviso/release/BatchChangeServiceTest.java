@@ -161,6 +161,12 @@ class BatchChangeServiceTest {
                 .containsExactly(sealed.key("inactive").envelopeNo());
         accepted(sealed.takeOut(sealed.key("inactive"), "Held by the court."));
         assertThat(sealed.waiting()).as("it does not wait to be opened either").isEmpty();
+        assertThat(as("hal", () -> sealed.releases().keptClosed(ELECTION)))
+                .singleElement()
+                .satisfies(closed -> {
+                    assertThat(closed.key()).isEqualTo(sealed.key("inactive"));
+                    assertThat(closed.because()).contains(" ordered it");
+                });
         accepted(sealed.begin());
         sealed.hold(CourtOrder.Kind.PRESERVE, Set.of(sealed.key("in_order").envelopeNo()));
         assertThat(why(sealed.open()))

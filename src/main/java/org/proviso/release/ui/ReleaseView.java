@@ -12,6 +12,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.proviso.access.AccessService;
@@ -22,6 +23,7 @@ import org.proviso.core.act.ActResult;
 import org.proviso.core.act.Refusal;
 import org.proviso.release.Batch;
 import org.proviso.release.EnvelopeToOpen;
+import org.proviso.release.KeptClosed;
 import org.proviso.release.ReleaseService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
@@ -66,7 +68,9 @@ public final class ReleaseView extends Composite<Div> {
             head.beside(
                     new ActButton("Take back \"counting complete\"…").quiet().does(this::takeBackOthers));
         }
-        getContent().add(head, waiting(), batches());
+        getContent().add(head, waiting());
+        keptClosed().ifPresent(getContent()::add);
+        getContent().add(batches());
     }
 
     private void takeBackOthers() {
@@ -125,6 +129,21 @@ public final class ReleaseView extends Composite<Div> {
         return waiting.stream()
                 .filter(envelope -> !envelope.decision().ballot().heldApart())
                 .toList();
+    }
+
+    /** Nobody should look for an envelope that is decided to count and not among those to open. */
+    private Optional<Component> keptClosed() {
+        List<KeptClosed> closed = releases.keptClosed(election);
+        if (closed.isEmpty()) {
+            return Optional.empty();
+        }
+        PlainTable table = new PlainTable("Kept closed for now", "Envelope", "Why, and who does what");
+        closed.forEach(envelope -> table.row(envelope.key().envelopeNo().value(), envelope.because()));
+        return Optional.of(new Div(
+                new H2("Kept closed for now"),
+                new Paragraph(UsDates.count(closed.size(), "envelope")
+                        + " decided to count that must not be opened yet. They join no batch."),
+                table));
     }
 
     private static RowGrid<EnvelopeToOpen> grid(List<EnvelopeToOpen> waiting) {

@@ -15,6 +15,7 @@ public final class ReviewNavigation extends Nav {
                 Links.link("Signatures", "review/signatures"),
                 Links.link("Confirm sure links", "review/links"),
                 Links.link("Research", "review/research"),
-                Links.link("Sent on", "review/sent-on"));
+                Links.link("Sent on", "review/sent-on"),
+                Links.link("Mail desk", "review/mail-desk"));
     }
 }

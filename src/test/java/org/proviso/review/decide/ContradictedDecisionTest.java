@@ -181,6 +181,13 @@ class ContradictedDecisionTest {
             assertThat(found.mustStayClosed()).isTrue();
         });
         assertThat(decided.waiting()).hasSize(2).doesNotContain(key.envelopeNo());
+        assertThat(as("hal", () -> decided.releases().keptClosed(ELECTION)))
+                .as("and the page says which is missing, and why")
+                .singleElement()
+                .satisfies(closed -> {
+                    assertThat(closed.key()).isEqualTo(key);
+                    assertThat(closed.because()).startsWith("A newer record contradicts its decision");
+                });
         assertThat(why(decided.batch())).isEqualTo(Why.NOT_IN_THIS_STATE);
         assertThat(decided.closing()).containsExactly(Why.CONTRADICTED);
         assertThat(why(decided.followUp("dora", key, "Told the mail desk.")))

@@ -11,6 +11,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.assertj.core.api.Condition;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.NotPermittedException;
 import org.proviso.canvass.CanvassService;
@@ -41,6 +43,7 @@ import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.proviso.release.Batch;
 import org.proviso.release.BatchChangeService;
+import org.proviso.release.KeptClosed;
 import org.proviso.release.ReleaseService;
 import org.proviso.review.CaseState;
 import org.proviso.review.acts.AnswerService;
@@ -142,6 +145,11 @@ class MailListServiceTest {
                     .toList();
         }
 
+        Map<EnvelopeNumber, String> keptClosed() {
+            return as("hal", () -> releases().keptClosed(ELECTION)).stream()
+                    .collect(Collectors.toMap(closed -> closed.key().envelopeNo(), KeptClosed::because));
+        }
+
         ReleaseService releases() {
             return office.the(ReleaseService.class);
         }
@@ -190,6 +198,10 @@ class MailListServiceTest {
                 .toList();
     }
 
+    private static Condition<String> containing(String words) {
+        return new Condition<>(because -> because.contains(words), "containing %s", words);
+    }
+
     @OnADatabase
     void where_no_rule_asks_it_there_is_nothing_to_tell(TestOffice office) {
         Listed listed = Listed.in(office, "", "");
@@ -217,6 +229,9 @@ class MailListServiceTest {
             assertThat(line.ballots()).startsWith("M2").contains(": outstanding");
         });
         assertThat(listed.waiting()).hasSize(2).doesNotContain(listed.number());
+        assertThat(listed.keptClosed())
+                .containsOnlyKeys(listed.number())
+                .hasValueSatisfying(containing("The mail desk was not told yet"));
         assertThat(why(listed.batch())).isEqualTo(Why.NOT_IN_THIS_STATE);
         assertThat(named(listed.missing().missing(), ClosingStep.MAIL_DESK))
                 .containsExactly(
@@ -228,8 +243,12 @@ class MailListServiceTest {
                 .containsExactly(listed.number() + ": the mail desk has not answered list 1");
         assertThat(named(listed.missing().besides(), ClosingStep.MAIL_LINE)).isEmpty();
         assertThat(listed.waiting()).hasSize(2);
+        assertThat(listed.keptClosed())
+                .containsOnlyKeys(listed.number())
+                .hasValueSatisfying(containing("The mail desk has not answered list 1"));
         listed.answered(1, DeskAnswer.REFUSED);
         assertThat(listed.waiting()).hasSize(3).contains(listed.number());
+        assertThat(listed.keptClosed()).isEmpty();
         assertThat(listed.open()).isZero();
         assertThat(listed.contradicted()).isEmpty();
         assertThat(named(listed.missing().missing(), ClosingStep.MAIL_DESK)).isEmpty();
