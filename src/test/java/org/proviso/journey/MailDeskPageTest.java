@@ -87,7 +87,15 @@ class MailDeskPageTest {
         decidedWithAMailBallotBack();
         pages.on("", "ada", () -> assertThat(said()).contains("Line for the mail desk", "Open Mail desk"));
         pages.on("review/sent-on", "ada", () -> assertThat(said()).contains("Lists for the mail desk"));
-        pages.on("release", "hal", () -> assertThat(said()).doesNotContain(NUMBER));
+        pages.on(
+                "release",
+                "hal",
+                () -> assertThat(said())
+                        .contains("Kept closed for now", NUMBER, "The mail desk was not told yet to refuse"));
+        pages.on(
+                "review/case/" + NUMBER,
+                "eve",
+                () -> assertThat(said()).contains("Not opened yet: the mail desk was not told yet to refuse"));
         pages.on(
                 "canvass/closing",
                 "carl",
@@ -106,6 +114,13 @@ class MailDeskPageTest {
         answers();
         corrected();
         pages.on("canvass/closing", "carl", () -> assertThat(said()).doesNotContain("until the mail desk answers"));
+        pages.on(
+                "release",
+                "hal",
+                () -> assertThat(said())
+                        .doesNotContain("Kept closed for now")
+                        .contains("1 envelope decided to count and not in a batch"));
+        pages.on("review/case/" + NUMBER, "eve", () -> assertThat(said()).doesNotContain("Not opened yet"));
     }
 
     private void answers() {

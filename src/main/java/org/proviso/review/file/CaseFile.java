@@ -87,6 +87,7 @@ public record CaseFile(
             Optional<ProposalDetails> proposed,
             EndOfCase end,
             Optional<DecisionSummary> decided,
+            Optional<String> waitsForMailDesk,
             boolean rulesChangedSince,
             boolean signatureHidden) {}
 }

@@ -16,6 +16,7 @@ import org.proviso.review.ends.EndProposalStore;
 import org.proviso.review.facts.AnswerStore;
 import org.proviso.review.facts.CaseNoteStore;
 import org.proviso.review.facts.ResearchStore;
+import org.proviso.review.mail.MailDeskWork;
 import org.springframework.stereotype.Component;
 
 /** What people did with a case so far, as one of them may read it. */
@@ -37,6 +38,7 @@ class CaseworkReader {
     private final RulesService rules;
     private final CaseFileStore store;
     private final StaffList staff;
+    private final MailDeskWork mailDesk;
 
     CaseworkReader(
             AnswerStore answers,
@@ -47,7 +49,8 @@ class CaseworkReader {
             CountyReceiptStore receipts,
             RulesService rules,
             CaseFileStore store,
-            StaffList staff) {
+            StaffList staff,
+            MailDeskWork mailDesk) {
         this.answers = answers;
         this.research = research;
         this.notes = notes;
@@ -57,6 +60,7 @@ class CaseworkReader {
         this.rules = rules;
         this.store = store;
         this.staff = staff;
+        this.mailDesk = mailDesk;
     }
 
     CaseFile.Casework of(EnvelopeKey key, Known known, ZoneId county) {
@@ -74,6 +78,7 @@ class CaseworkReader {
                         ends.newest(key).map(proposal -> proposed(proposal, known.reader(), county)),
                         receipts.standing(key)),
                 store.decided(key, county),
+                mailDesk.keptClosed(key),
                 isStale(key),
                 known.signatureHidden());
     }

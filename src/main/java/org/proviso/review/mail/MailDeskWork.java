@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.proviso.core.BetweenRooms;
@@ -104,7 +105,19 @@ public class MailDeskWork {
     /** Envelopes decided to count that stay closed until the desk answers, each with what is missing in words. */
     @Transactional(readOnly = true)
     public SortedMap<EnvelopeNumber, String> keptClosed(ElectionId electionId) {
-        SortedMap<EnvelopeNumber, Asked> asked = asked(electionId);
+        return keptClosed(electionId, asked(electionId));
+    }
+
+    /** The same of one envelope: what is missing until it may be opened, empty where nothing is. */
+    @Transactional(readOnly = true)
+    public Optional<String> keptClosed(EnvelopeKey key) {
+        SortedMap<EnvelopeNumber, Asked> asked =
+                asked(key.electionId(), () -> cases.find(key).stream().toList());
+        return Optional.ofNullable(keptClosed(key.electionId(), asked).get(key.envelopeNo()));
+    }
+
+    private SortedMap<EnvelopeNumber, String> keptClosed(
+            ElectionId electionId, SortedMap<EnvelopeNumber, Asked> asked) {
         SortedMap<EnvelopeNumber, String> closed = new TreeMap<>();
         if (asked.isEmpty()) {
             return closed;
@@ -164,12 +177,16 @@ public class MailDeskWork {
     }
 
     private SortedMap<EnvelopeNumber, Asked> asked(ElectionId electionId) {
+        return asked(electionId, () -> cases.all(electionId));
+    }
+
+    private SortedMap<EnvelopeNumber, Asked> asked(ElectionId electionId, Supplier<List<EnvelopeCase>> among) {
         ResolvedPack pack = pack(electionId);
         SortedMap<EnvelopeNumber, Asked> asked = new TreeMap<>();
         if (!MailBallotGivesWay.isEverAsked(pack)) {
             return asked;
         }
-        Map<EnvelopeNumber, EnvelopeCase> counting = cases.all(electionId).stream()
+        Map<EnvelopeNumber, EnvelopeCase> counting = among.get().stream()
                 .filter(found -> found.countedPerson() != null)
                 .collect(Collectors.toMap(found -> found.key().envelopeNo(), found -> found));
         Map<EnvelopeNumber, VoterId> voters = voters(electionId, counting.keySet());

@@ -98,7 +98,15 @@ final class CaseFoot extends Div {
         Div under = new Div(
                 new Span("Decided " + UsDates.near(decided.at()) + " by " + DeciderWords.of(decided.decider()) + "."));
         under.addClassNames("soft", "small");
-        return new Div(verdict, under);
+        Div settled = new Div(verdict, under);
+        desk.file().work().waitsForMailDesk().ifPresent(words -> settled.add(closed(words)));
+        return settled;
+    }
+
+    private static Component closed(String words) {
+        Div line = new Div(new Span("Not opened yet: " + words + "."));
+        line.addClassNames("small");
+        return line;
     }
 
     private static Component says(CaseReport report) {
