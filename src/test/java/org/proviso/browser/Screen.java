@@ -82,17 +82,21 @@ record Screen(String name, String user, String address, Window window) {
         }
         String user = written.group(1);
         String address = written.group(2);
-        Window window = window(written.group(3));
+        Window window = written(written.group(3));
         String name = (user + address).replaceAll("[^a-zA-Z0-9]+", "-").replaceAll("^-|-$", "")
                 + (window.equals(Window.DESK) ? "" : "-" + window.width());
         return new Screen(name, user, address, window);
     }
 
-    private static Window window(@Nullable String width) {
+    private static Window written(@Nullable String width) {
         if (width == null) {
             return Window.DESK;
         }
-        int pixels = Integer.parseInt(width);
+        return window(Integer.parseInt(width));
+    }
+
+    /** A window of this width, as high as its kind is. */
+    static Window window(int pixels) {
         return new Window(pixels, pixels < 600 ? Window.PHONE.height() : Window.DESK.height());
     }
 }

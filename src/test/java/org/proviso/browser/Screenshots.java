@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,6 +24,9 @@ public final class Screenshots implements Runnable {
 
     @Option(names = "--guides", description = "The pictures of docs/guides, into docs/guides/pictures.")
     private boolean guides;
+
+    @Mixin
+    private Look look = new Look();
 
     @Parameters(
             paramLabel = "SCREEN",
@@ -64,9 +68,9 @@ public final class Screenshots implements Runnable {
     }
 
     private void picture(Browser browser, Screen screen) {
-        browser.resize(screen.window());
+        look.apply(browser, screen);
         browser.go(screen.address());
-        say(Picture.take(browser, out, screen.name()) + (browser.fitsItsWindow() ? "" : "  (scrolls)"));
+        say(look.picture(browser, out, screen.name()) + (browser.fitsItsWindow() ? "" : "  (scrolls)"));
         browser.complaints().forEach(complaint -> say("  console: " + complaint));
         if (axe) {
             Axe.findings(browser).forEach(finding -> say("  axe: " + finding));
