@@ -8,14 +8,22 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A table of a few rows with hairlines; a long list is a {@link RowGrid}. Its caption is for screen readers. */
+/**
+ * A table of a few rows with hairlines; a long list is a {@link RowGrid}. Its caption is for screen readers. In a narrow window
+ * one of many columns is read row by row, each value behind its heading.
+ */
 @Tag("table")
 public final class PlainTable extends HtmlContainer {
 
+    private static final int MANY = 4;
+
     private final TablePiece body = new TablePiece("tbody");
+    private final List<String> headings;
 
     public PlainTable(String caption, String... headings) {
         addClassName("plain");
+        setClassName("stacks", headings.length >= MANY);
+        this.headings = List.of(headings);
         TablePiece title = new TablePiece("caption");
         title.addClassName("heard");
         title.setText(caption);
@@ -47,6 +55,11 @@ public final class PlainTable extends HtmlContainer {
         TablePiece row = new TablePiece("tr");
         for (Component cell : cells) {
             TablePiece place = new TablePiece("td");
+            if (row.getElement().getChildCount() < headings.size()) {
+                place.getElement()
+                        .setAttribute(
+                                "data-heading", headings.get(row.getElement().getChildCount()));
+            }
             place.add(cell);
             row.add(place);
         }

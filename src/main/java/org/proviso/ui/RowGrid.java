@@ -24,6 +24,12 @@ public final class RowGrid<T> extends Grid<T> {
         setSelectionMode(SelectionMode.NONE);
         getElement().setAttribute("aria-label", name);
         setEmptyStateText(whenEmpty);
+        addAttachListener(attached -> keepFirstColumn());
+    }
+
+    /** Where the window is narrower than the list, the first column stays while the others are scrolled to. */
+    private void keepFirstColumn() {
+        getColumns().stream().findFirst().ifPresent(first -> first.setFrozen(true));
     }
 
     /** A column of words. */

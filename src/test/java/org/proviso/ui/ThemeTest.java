@@ -23,6 +23,12 @@ class ThemeTest {
     /** WCAG 2.2, 1.4.3: the least contrast of text of ordinary size. */
     private static final double LEAST = 4.5;
 
+    /** A size of type as a style writes it: of the scale, or the surroundings' own. */
+    private static final Pattern SIZE = Pattern.compile("(?:^|[\\s;{-])font(?:-size)?: *([^;}]+)", Pattern.MULTILINE);
+
+    private static final Pattern OF_THE_SCALE = Pattern.compile("(?:[1-9]00 )?var\\(--[a-z0-9-]+\\)(?: .*)?|inherit");
+    private static final Pattern WIDTH = Pattern.compile("max-width: (?:[4-9]\\d|\\d{3,})(?:\\.\\d+)?rem;");
+
     private static Map<String, String> colors(String css) {
         Map<String, String> colors = new LinkedHashMap<>();
         COLOR.matcher(css).results().forEach(found -> colors.put(found.group(1), found.group(2)));
@@ -76,11 +82,63 @@ class ThemeTest {
     }
 
     @Test
-    void the_theme_fetches_only_files_of_its_own() throws IOException {
-        List<Path> sheets;
-        try (Stream<Path> files = Files.list(THEME)) {
-            sheets = files.filter(file -> file.toString().endsWith(".css")).toList();
+    void every_size_of_type_is_one_of_the_scale() throws IOException {
+        for (Path sheet : sheets()) {
+            assertThat(sizes(Files.readString(sheet)))
+                    .as(sheet.toString())
+                    .allMatch(size -> OF_THE_SCALE.matcher(size).matches());
         }
+        assertThat(sizes("a { font-size: 0.9rem; }"))
+                .noneMatch(size -> OF_THE_SCALE.matcher(size).matches());
+        assertThat(sizes("a { font: 600 14px/1.2 serif }"))
+                .noneMatch(size -> OF_THE_SCALE.matcher(size).matches());
+        assertThat(sizes("--field-font-size: 12px;"))
+                .noneMatch(size -> OF_THE_SCALE.matcher(size).matches());
+    }
+
+    /** A page that is as wide as none other is wide by a name of its own. */
+    @Test
+    void every_page_is_as_wide_as_a_name_says() throws IOException {
+        for (Path sheet : sheets()) {
+            assertThat(WIDTH.matcher(Files.readString(sheet)).results().map(MatchResult::group))
+                    .as(sheet.toString())
+                    .isEmpty();
+        }
+        assertThat(WIDTH.matcher("max-width: 92rem;").find()).isTrue();
+    }
+
+    /** Sizes are the theme's, so a page of Java or a template never sets one; letters have their own, in points of paper. */
+    @Test
+    void no_page_sets_a_size_of_type() throws IOException {
+        Pattern sized = Pattern.compile("font-?[sS]ize|\\bstyle=\"[^\"]*font");
+        for (Path folder : List.of(Path.of("src", "main", "java"), Path.of("src", "main", "resources", "templates"))) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                List<Path> pages = files.filter(Files::isRegularFile)
+                        .filter(file -> !file.endsWith(Path.of("notices", "letters.html")))
+                        .toList();
+                assertThat(pages).hasSizeGreaterThan(10);
+                for (Path page : pages) {
+                    assertThat(Files.readString(page)).as(page.toString()).doesNotContainPattern(sized);
+                }
+            }
+        }
+    }
+
+    private static List<String> sizes(String css) {
+        return SIZE.matcher(css).results().map(found -> found.group(1).strip()).toList();
+    }
+
+    private static List<Path> sheets() throws IOException {
+        try (Stream<Path> files = Files.list(THEME)) {
+            return files.filter(file -> file.toString().endsWith(".css"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void the_theme_fetches_only_files_of_its_own() throws IOException {
+        List<Path> sheets = sheets();
         assertThat(sheets).hasSizeGreaterThanOrEqualTo(4);
         for (Path sheet : sheets) {
             assertThat(ADDRESS.matcher(Files.readString(sheet))

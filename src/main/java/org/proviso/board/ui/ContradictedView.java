@@ -65,15 +65,14 @@ public final class ContradictedView extends Composite<Div> {
     private void show() {
         getContent().removeAll();
         getContent()
-                .add(
-                        new PageHead(
-                                "Contradicted decisions",
-                                "A newer record says something else about these envelopes than when they were settled."
-                                        + " An envelope that is still closed stays closed until the decider lets the"
-                                        + " decision stand or reopens it."),
-                        new Caution());
+                .add(new PageHead(
+                        "Contradicted decisions",
+                        "A newer record says something else about these envelopes than when they were settled."
+                                + " An envelope that is still closed stays closed until the decider lets the"
+                                + " decision stand or reopens it."));
         open(room.followUps().open(election));
         done(room.followUps().done(election));
+        getContent().add(new Caution());
     }
 
     private void open(List<ContradictedDecision> open) {
