@@ -261,7 +261,7 @@ class CaseSheetsTest {
                                 "Envelope P-1053, printed August 6, 2026, 12:00 pm, by ben.",
                                 "What the law asks",
                                 "taken, ada")
-                        .doesNotContain("Take this case", "Return case to queue"));
+                        .doesNotContain("Take this case", "Return case to queue", "Write note", "Compare"));
         pages.on("review/case/P-1053", "ben", () -> assertThat(said()).contains("Print case"));
     }
 

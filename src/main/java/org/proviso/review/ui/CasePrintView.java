@@ -77,7 +77,7 @@ class CasePrintView extends Composite<Div>
         PageSection history = new PageSection(
                 "past", "History", HistoryPart.list(acts.history().of(key)));
         getContent().removeAll();
-        getContent().add(head, new CasePage(new CasePageContext(file, acts, this, true)), history);
+        getContent().add(head, new CasePage(CasePageContext.toPrint(file, acts, this)), history);
     }
 
     /** Nothing is done from here. */

@@ -45,7 +45,7 @@ final class CaseFoot extends Div {
                         .orElseGet(() -> says(desk.file().report())),
                 new Div(problem, acts));
         CaseState state = desk.file().now().state();
-        if (state == CaseState.SENT_ON || state == CaseState.ENDED) {
+        if (!desk.isPaper() && (state == CaseState.SENT_ON || state == CaseState.ENDED)) {
             acts.add(new EndedCaseActs(
                     desk.file(), desk.acts().ended(), desk.acts().access(), desk::onSheet));
         } else if (desk.mayWork()) {
@@ -53,7 +53,9 @@ final class CaseFoot extends Div {
         } else if (!desk.isReading()) {
             new UnassignedCaseActs(desk, problem, acts).add();
         }
-        ordered().ifPresent(acts::add);
+        if (!desk.isPaper()) {
+            ordered().ifPresent(acts::add);
+        }
         if (acts.getComponentCount() == 0) {
             acts.add(new Span(UnassignedCaseActs.why(desk)));
         }

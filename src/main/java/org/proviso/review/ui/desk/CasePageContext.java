@@ -38,12 +38,23 @@ public final class CasePageContext {
     private final ReviewServices acts;
     private final AfterAct after;
     private final boolean reading;
+    private final boolean paper;
 
     public CasePageContext(CaseFile file, ReviewServices acts, AfterAct after, boolean reading) {
+        this(file, acts, after, reading, false);
+    }
+
+    private CasePageContext(CaseFile file, ReviewServices acts, AfterAct after, boolean reading, boolean paper) {
         this.file = file;
         this.acts = acts;
         this.after = after;
         this.reading = reading;
+        this.paper = paper;
+    }
+
+    /** The case to be printed: nothing on it can be pressed. */
+    public static CasePageContext toPrint(CaseFile file, ReviewServices acts, AfterAct after) {
+        return new CasePageContext(file, acts, after, true, true);
     }
 
     CaseFile file() {
@@ -74,6 +85,11 @@ public final class CasePageContext {
     /** Whether the page is view only: for the deciding body or for second review. */
     boolean isReading() {
         return reading;
+    }
+
+    /** Whether the page is for paper, without a button or a link. */
+    boolean isPaper() {
+        return paper;
     }
 
     boolean signatureHidden() {

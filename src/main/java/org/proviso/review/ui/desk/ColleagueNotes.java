@@ -17,7 +17,7 @@ final class ColleagueNotes extends Div {
         addClassName("notes");
         CaseFile.Casework work = desk.file().work();
         work.cameBack().forEach(this::cameBack);
-        boolean writes = desk.acts().access().isPermitted(Permission.WRITE_NOTES);
+        boolean writes = !desk.isPaper() && desk.acts().access().isPermitted(Permission.WRITE_NOTES);
         NoteLines notes = new NoteLines(
                 desk.key(), desk.file().around().county(), desk.acts().notes(), desk::again);
         notes.lines(work.notes(), writes ? desk.acts().access().signedIn().userName() : null)

@@ -21,7 +21,7 @@ final class SignatureStrip extends PageSection {
         if (hidden) {
             add(new Paragraph(
                     "The first comparison is made without the voter's name, so the signature is not shown here."));
-            add(new Paragraph(Links.link("Compare without the name", "review/signature/" + key.envelopeNo(), "S")));
+            compare(desk, "Compare without the name");
             return;
         }
         CaseFile.Pictures pictures = desk.file().around().pictures();
@@ -37,7 +37,14 @@ final class SignatureStrip extends PageSection {
         } else if (desk.file().report().voter().isPresent()) {
             add(new Paragraph("No picture of a signature on file."));
         }
-        add(pair, new Paragraph(Links.link("Compare at full size", "review/signature/" + key.envelopeNo(), "S")));
+        add(pair);
+        compare(desk, "Compare at full size");
+    }
+
+    private void compare(CasePageContext desk, String words) {
+        if (!desk.isPaper()) {
+            add(new Paragraph(Links.link(words, "review/signature/" + desk.number(), "S")));
+        }
     }
 
     private static String registered(CasePageContext desk) {
