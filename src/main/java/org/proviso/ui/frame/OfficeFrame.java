@@ -43,6 +43,7 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
         add(skip(), top(access, signedIn));
         add(new ElectionBar(workplace), new WorkUnderWayLine(works), said, main, help);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
+        UI.getCurrent().getPage().addJsModule("context://pressed.js");
     }
 
     private static Anchor skip() {
