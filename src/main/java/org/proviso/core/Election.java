@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,5 +49,25 @@ public record Election(
     public record DecidingBody(int members, int quorum) {}
 
     /** Where a voter reaches the office, and when in the words of each language that the office gave them in. */
-    public record Office(String name, String address, String phone, String email, Map<String, String> hours) {}
+    public record Office(String name, String address, String phone, String email, Map<String, String> hours) {
+
+        /** The address of a link that calls the office: {@code tel:5550100142} for {@code (555) 010-0142}. */
+        public String call() {
+            return "tel:" + (phone.strip().startsWith("+") ? "+" : "") + phone.replaceAll("[^0-9]", "");
+        }
+
+        /** The words in pieces, in their order: the office's phone number stands alone, so that it can become a link. */
+        public List<String> aroundPhone(String words) {
+            List<String> pieces = new ArrayList<>();
+            int from = 0;
+            for (int at = phone.isBlank() ? -1 : words.indexOf(phone); at >= 0; at = words.indexOf(phone, from)) {
+                pieces.add(words.substring(from, at));
+                pieces.add(phone);
+                from = at + phone.length();
+            }
+            pieces.add(words.substring(from));
+            pieces.removeIf(String::isEmpty);
+            return List.copyOf(pieces);
+        }
+    }
 }

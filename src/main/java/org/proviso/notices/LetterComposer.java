@@ -63,7 +63,13 @@ class LetterComposer {
         }
         Addressee to = addressees.of(electionId, envelope);
         return new Letter(
-                LetterParts.from(election), to.mailTo(), subject, List.copyOf(paragraphs), to.language(), formComes);
+                election.office(),
+                LetterParts.from(election),
+                to.mailTo(),
+                subject,
+                List.copyOf(paragraphs),
+                to.language(),
+                formComes);
     }
 
     /** Until when the voter may act on an ask; where that counts from the notice, from its first sending. */

@@ -80,13 +80,13 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     private static Div paper(Letter letter) {
         Div paper = new Div();
         paper.addClassName("paper");
-        letter.from().forEach(line -> paper.add(new Div(line)));
+        letter.from().forEach(line -> paper.add(new Div(Links.withPhone(line, letter.office()))));
         Div to = new Div(new Div(letter.to().name()), new Div(letter.to().address()));
         to.addClassName("to");
         Paragraph subject = new Paragraph(letter.subject());
         subject.addClassName("subject");
         paper.add(to, subject);
-        letter.paragraphs().forEach(words -> paper.add(new Paragraph(words)));
+        letter.paragraphs().forEach(words -> paper.add(new Paragraph(Links.withPhone(words, letter.office()))));
         Div notes = new Div();
         if (letter.formComes()) {
             notes.add(warning("Enclose a form to register to vote: the letter says that one comes with it."));

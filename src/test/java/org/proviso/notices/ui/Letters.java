@@ -1,7 +1,9 @@
 package org.proviso.notices.ui;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
+import org.proviso.core.Election;
 import org.proviso.notices.Letter;
 import org.proviso.notices.MailTo;
 import org.thymeleaf.spring6.SpringTemplateEngine;
@@ -23,6 +25,7 @@ final class Letters {
 
     static Letter to(String name) {
         return new Letter(
+                new Election.Office("Tamarack County Election Office", "100 Court St", "555-0100", "", Map.of()),
                 List.of(
                         "Tamarack County Election Office",
                         "100 Court St, Port Ansel",

@@ -93,7 +93,7 @@ class StatusPageTest {
         assertThat(wrongDate.statusCode()).isEqualTo(wrongNumber.statusCode());
         assertThat(wrongDate.body().replace("value=\"13\"", "").replace(RECEIPT, ""))
                 .isEqualTo(wrongNumber.body().replace("value=\"12\"", "").replace("9999-0000-8", ""))
-                .contains("We found nothing", "Check the number", "555-0100");
+                .contains("We found nothing", "Check the number", "href=\"tel:5550100\"", ">555-0100<");
     }
 
     @Test
