@@ -97,13 +97,20 @@ public final class TodayView extends Composite<Div> {
                         tally.toGo()));
     }
 
+    private static String number(long count) {
+        return String.format(java.util.Locale.US, "%,d", count);
+    }
+
     private static Component outcomes(CaseCounts tally) {
         Div line = new Div(
-                new OutcomeMark(Shape.COUNT, tally.as(DecisionOutcome.COUNT) + " counted"),
-                new OutcomeMark(Shape.COUNT_IN_PART, tally.as(DecisionOutcome.COUNT_IN_PART) + " counted in part"),
-                new OutcomeMark(Shape.REJECT, tally.as(DecisionOutcome.REJECT) + " rejected"));
-        Span rest = new Span(
-                tally.toGo() + " not yet decided, " + tally.in(CaseState.READY) + " of them ready for the decider");
+                new OutcomeMark(Shape.COUNT, number(tally.as(DecisionOutcome.COUNT)) + " counted"),
+                new OutcomeMark(Shape.COUNT_IN_PART, number(tally.as(DecisionOutcome.COUNT_IN_PART)) + " counted in part"),
+                new OutcomeMark(Shape.REJECT, number(tally.as(DecisionOutcome.REJECT)) + " rejected"));
+        Span rest = new Span(String.format(
+                java.util.Locale.US,
+                "%,d not yet decided, %,d of them ready for the decider",
+                tally.toGo(),
+                tally.in(CaseState.READY)));
         rest.addClassName("soft");
         line.add(rest);
         line.addClassName("outcomes");

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.openqa.selenium.OutputType;
 import picocli.CommandLine.Option;
 
@@ -32,10 +33,29 @@ final class Look {
     @Option(names = "--width", paramLabel = "PIXELS", description = "Every page at this width; 390 is a telephone.")
     private int width;
 
+    @Option(names = "--every-look", description = "In the window of the list, and then in each of these ways.")
+    private boolean every;
+
     private static final int ZOOM = 2;
+
+    private static final int TABLET = 768;
 
     /** The window of the office at 200 %: half as many CSS pixels, each twice as large. */
     private static final Window ZOOMED = new Window(Window.DESK.width() / ZOOM, Window.DESK.height() / ZOOM);
+
+    /** This one, or each that there is. */
+    List<Look> looks() {
+        return every ? List.of(look(look -> {}), look(look -> look.width = Window.PHONE.width()),
+                look(look -> look.width = TABLET), look(look -> look.zoom = true), look(look -> look.dark = true),
+                look(look -> look.forcedColors = true), look(look -> look.print = true)) : List.of(this);
+    }
+
+    private Look look(Consumer<Look> set) {
+        Look look = new Look();
+        look.whole = whole;
+        set.accept(look);
+        return look;
+    }
 
     Window window(Screen screen) {
         if (zoom) {

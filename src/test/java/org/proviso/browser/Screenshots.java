@@ -70,7 +70,10 @@ public final class Screenshots implements Runnable {
     private void picture(Browser browser, Screen screen) {
         look.apply(browser, screen);
         browser.go(screen.address());
-        say(look.picture(browser, out, screen.name()) + (browser.fitsItsWindow() ? "" : "  (scrolls)"));
+        for (Look one : look.looks()) {
+            one.apply(browser, screen);
+            say(one.picture(browser, out, screen.name()) + (browser.fitsItsWindow() ? "" : "  (scrolls)"));
+        }
         browser.complaints().forEach(complaint -> say("  console: " + complaint));
         if (axe) {
             Axe.findings(browser).forEach(finding -> say("  axe: " + finding));

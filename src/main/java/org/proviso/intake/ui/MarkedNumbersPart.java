@@ -19,7 +19,7 @@ import org.proviso.ui.field.ActButton;
 /** The envelopes whose receipt number is missing or of which a number is on others, each to be settled by a person. */
 final class MarkedNumbersPart extends Div {
 
-    private static final int SHOWN = 50;
+    private static final int SHOWN = 20;
 
     private final transient NumberCheckService checks;
     private final ElectionId election;

@@ -39,7 +39,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 class LinksView extends Composite<Div> {
 
     /** The most lines on one page; the next come when these are confirmed. */
-    private static final int MOST = 200;
+    private static final int MOST = 50;
 
     private final SecondReviewQueueService waiting;
     private final LinkService links;
