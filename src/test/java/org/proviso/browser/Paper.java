@@ -1,11 +1,14 @@
 package org.proviso.browser;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -27,19 +30,32 @@ final class Paper {
         try (PDDocument document = Loader.loadPDF(Base64.getDecoder().decode((String) printed.get("data")))) {
             int sheets = Math.min(MOST_SHEETS, document.getNumberOfPages());
             PDFRenderer renderer = new PDFRenderer(document);
-            BufferedImage first = renderer.renderImageWithDPI(0, DOTS_PER_INCH);
-            BufferedImage all =
-                    new BufferedImage(first.getWidth() * sheets, first.getHeight(), BufferedImage.TYPE_INT_RGB);
-            Graphics2D onto = all.createGraphics();
+            List<BufferedImage> pictures = new ArrayList<>();
             for (int sheet = 0; sheet < sheets; sheet++) {
-                onto.drawImage(renderer.renderImageWithDPI(sheet, DOTS_PER_INCH), sheet * first.getWidth(), 0, null);
+                pictures.add(renderer.renderImageWithDPI(sheet, DOTS_PER_INCH));
             }
-            onto.dispose();
+            BufferedImage all = beside(pictures);
             ByteArrayOutputStream png = new ByteArrayOutputStream();
             ImageIO.write(all, "png", png);
             return png.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static BufferedImage beside(List<BufferedImage> pictures) {
+        int width = pictures.stream().mapToInt(BufferedImage::getWidth).sum();
+        int height = pictures.stream().mapToInt(BufferedImage::getHeight).max().orElse(1);
+        BufferedImage all = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D onto = all.createGraphics();
+        onto.setColor(Color.WHITE);
+        onto.fillRect(0, 0, width, height);
+        int x = 0;
+        for (BufferedImage picture : pictures) {
+            onto.drawImage(picture, x, 0, null);
+            x += picture.getWidth();
+        }
+        onto.dispose();
+        return all;
     }
 }
