@@ -104,7 +104,8 @@ public final class TodayView extends Composite<Div> {
     private static Component outcomes(CaseCounts tally) {
         Div line = new Div(
                 new OutcomeMark(Shape.COUNT, number(tally.as(DecisionOutcome.COUNT)) + " counted"),
-                new OutcomeMark(Shape.COUNT_IN_PART, number(tally.as(DecisionOutcome.COUNT_IN_PART)) + " counted in part"),
+                new OutcomeMark(
+                        Shape.COUNT_IN_PART, number(tally.as(DecisionOutcome.COUNT_IN_PART)) + " counted in part"),
                 new OutcomeMark(Shape.REJECT, number(tally.as(DecisionOutcome.REJECT)) + " rejected"));
         Span rest = new Span(String.format(
                 java.util.Locale.US,

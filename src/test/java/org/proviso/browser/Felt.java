@@ -20,8 +20,7 @@ import picocli.CommandLine.Option;
 public final class Felt implements Runnable {
 
     /** Every new page notes when its first heading can be seen: in the frame after it came. */
-    private static final String NOTE_HEAD =
-            """
+    private static final String NOTE_HEAD = """
             new MutationObserver((changes, watch) => {
                 if (document.querySelector('main h1')?.textContent) {
                     watch.disconnect();
@@ -30,8 +29,7 @@ public final class Felt implements Runnable {
             }).observe(document, {subtree: true, childList: true, characterData: true});""";
 
     /** From the moment the browser had the key to the end of the frame that shows what it did. */
-    private static final String NOTE_ECHO =
-            """
+    private static final String NOTE_ECHO = """
             window.echoes = [];
             document.addEventListener('keydown', key => requestAnimationFrame(() => {
                 const painted = new MessageChannel();
@@ -53,7 +51,8 @@ public final class Felt implements Runnable {
     @Option(
             names = "--people",
             defaultValue = "4",
-            description = "Who read the queue and cases without a pause while somebody types. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "Who read the queue and cases without a pause while somebody types. Default: ${DEFAULT-VALUE}.")
     private int people;
 
     public static void main(String[] arguments) {
@@ -65,8 +64,7 @@ public final class Felt implements Runnable {
         try (RunningOffice office = RunningOffice.fresh();
                 Browser browser = Browser.open(office.address(), Window.DESK)) {
             browser.driver()
-                    .executeCdpCommand(
-                            "Page.addScriptToEvaluateOnNewDocument", java.util.Map.of("source", NOTE_HEAD));
+                    .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", java.util.Map.of("source", NOTE_HEAD));
             signIns(browser);
             typing(browser, "at rest");
             try (BusyOffice busy = BusyOffice.of(office, people)) {

@@ -45,9 +45,16 @@ final class Look {
 
     /** This one, or each that there is. */
     List<Look> looks() {
-        return every ? List.of(look(look -> {}), look(look -> look.width = Window.PHONE.width()),
-                look(look -> look.width = TABLET), look(look -> look.zoom = true), look(look -> look.dark = true),
-                look(look -> look.forcedColors = true), look(look -> look.print = true)) : List.of(this);
+        return every
+                ? List.of(
+                        look(look -> {}),
+                        look(look -> look.width = Window.PHONE.width()),
+                        look(look -> look.width = TABLET),
+                        look(look -> look.zoom = true),
+                        look(look -> look.dark = true),
+                        look(look -> look.forcedColors = true),
+                        look(look -> look.print = true))
+                : List.of(this);
     }
 
     private Look look(Consumer<Look> set) {

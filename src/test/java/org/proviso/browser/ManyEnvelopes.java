@@ -43,17 +43,19 @@ public final class ManyEnvelopes {
 
     private static void copy(JdbcClient jdbc, String table, int copy) {
         String end = " || '-" + copy + "'";
-        List<String> columns = jdbc.sql(COLUMNS).param(table).query(String.class).list();
+        List<String> columns =
+                jdbc.sql(COLUMNS).param(table).query(String.class).list();
         String copied = columns.stream()
                 .map(column -> OWN.contains(column) || column.endsWith("_compared") ? column + end : column)
                 .collect(Collectors.joining(", "));
         try {
-            jdbc.sql("insert into " + table + " (" + String.join(", ", columns) + ") select " + copied + " from " + table
-                            + " where envelope_no not like '%-%-%'")
+            jdbc.sql("insert into " + table + " (" + String.join(", ", columns) + ") select " + copied + " from "
+                            + table + " where envelope_no not like '%-%-%'")
                     .update();
         } catch (DataAccessException e) {
             if (copy == 1) {
-                System.out.println("left out: " + table + ", " + e.getMostSpecificCause().getMessage());
+                System.out.println(
+                        "left out: " + table + ", " + e.getMostSpecificCause().getMessage());
             }
         }
     }

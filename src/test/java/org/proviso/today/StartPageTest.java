@@ -32,6 +32,13 @@ class StartPageTest {
     }
 
     @Test
+    void a_voter_can_ask_before_an_election_is_loaded() {
+        ResponseEntity<String> page = browser.getForEntity("/status", String.class);
+        assertThat(page.getStatusCode()).isEqualTo(HttpStatus.OK);
+        assertThat(page.getBody()).contains("Look up your provisional ballot", "name=\"receipt\"");
+    }
+
+    @Test
     void what_a_stranger_gets_first_carries_the_strict_security_headers() {
         HttpHeaders headers = browser.getForEntity("/", String.class).getHeaders();
         assertThat(headers.getFirst("X-Content-Type-Options")).isEqualTo("nosniff");

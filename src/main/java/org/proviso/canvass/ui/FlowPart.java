@@ -5,6 +5,7 @@ import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,10 @@ final class FlowPart extends HtmlContainer {
         EnvelopeFlow flow = flow(outcomes);
         addClassName("flow");
         add(new H2("Where the envelopes went"));
+        if (flow.counts().isEmpty()) {
+            add(new Paragraph("No envelopes received yet. Their way from reason issued to outcome is drawn here."));
+            return;
+        }
         Html picture = new Html("<div class=\"picture\">"
                 + EnvelopeFlowDrawing.of(
                         flow, "From reason issued to outcome. The table next to it has the same figures")

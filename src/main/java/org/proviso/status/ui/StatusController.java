@@ -85,7 +85,8 @@ class StatusController {
     private ModelAndView form(LookUpForm form) {
         ModelAndView page = page("status/form", HttpStatus.OK, form)
                 .addObject("noReceipt", false)
-                .addObject("noDate", false);
+                .addObject("noDate", false)
+                .addObject("digits", false);
         status.office()
                 .ifPresent(facts -> page.addObject("office", facts.office())
                         .addObject("newest", facts.electionName())

@@ -25,6 +25,7 @@ import org.proviso.ui.Links;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.ElectionLine;
+import org.proviso.ui.frame.NoElectionException;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
 
@@ -36,7 +37,7 @@ public final class CalendarView extends Composite<Div> {
 
     CalendarView(ElectionDates dates, AccessService access, WorkingElection workplace) {
         access.demand(Permission.READ_FIGURES);
-        ElectionLine election = workplace.election().orElseThrow();
+        ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         DeadlineBook book = dates.book(election.id());
         LocalDateTime now = workplace.now();
         List<DeadlineList.Line> dated = DeadlineList.inOrder(book);

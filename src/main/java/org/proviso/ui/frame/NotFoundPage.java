@@ -15,9 +15,13 @@ import jakarta.servlet.http.HttpServletResponse;
 @ParentLayout(OfficeFrame.class)
 class NotFoundPage extends Composite<ErrorPage> implements com.vaadin.flow.router.HasErrorParameter<NotFoundException> {
 
+    /** What is missing on a page is said so; the router's own words are for programmers. */
+    private static final String OUR_WORDS = "There is";
+
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotFoundException> parameter) {
-        String why = parameter.hasCustomMessage() ? parameter.getCustomMessage() : "There is no page at this address.";
+        String said = String.valueOf(parameter.getException().getMessage());
+        String why = said.startsWith(OUR_WORDS) ? said : OUR_WORDS + " no page at this address.";
         getContent().say("Page not found", why);
         return HttpServletResponse.SC_NOT_FOUND;
     }
