@@ -98,6 +98,14 @@ document.addEventListener('keydown', (event) => {
   }
 }, true);
 
+/* The page has a base address, which a bare "#main" would lead to; the way past the menu stays on this page. */
+document.addEventListener('click', (event) => {
+  if (event.target.closest?.('a.skip')) {
+    event.preventDefault();
+    document.getElementById('main').focus();
+  }
+}, true);
+
 document.addEventListener('click', (event) => {
   const act = event.target.closest?.('[data-act]');
   if (act && isUnseen(act)) {

@@ -42,6 +42,9 @@ class KeyboardJourneyTest {
         tabTo(browser, "Review");
         browser.press(Keys.ENTER);
         browser.waitFor("Voting location");
+        assertThat(browser.script("return document.querySelector('[role=status].heard').textContent"))
+                .as("who hears the page is told which one came")
+                .isEqualTo("Review · Proviso");
 
         browser.press("?");
         browser.waitFor("Keyboard shortcuts on this page");

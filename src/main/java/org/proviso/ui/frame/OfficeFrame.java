@@ -6,8 +6,11 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.AfterNavigationEvent;
 import com.vaadin.flow.router.AfterNavigationObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import jakarta.annotation.security.PermitAll;
@@ -26,8 +29,10 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
 
     private final Main main = new Main();
     private final MessageLine said = new MessageLine();
+    private final Span opened = new Span();
     private final RoomLinks rooms;
     private final HelpPanel help;
+    private boolean first = true;
 
     OfficeFrame(
             AccessService access,
@@ -41,7 +46,9 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
         main.setId("main");
         main.getElement().setAttribute("tabindex", "-1");
         add(skip(), top(access, signedIn));
-        add(new ElectionBar(workplace), new WorkUnderWayLine(works), said, main, help);
+        opened.addClassName("heard");
+        opened.getElement().setAttribute("role", "status");
+        add(new ElectionBar(workplace), new WorkUnderWayLine(works), opened, said, main, help);
         UI.getCurrent().getPage().addJsModule("context://keys.js");
         UI.getCurrent().getPage().addJsModule("context://pressed.js");
     }
@@ -72,8 +79,19 @@ public final class OfficeFrame extends Div implements RouterLayout, AfterNavigat
     @Override
     public void afterNavigation(AfterNavigationEvent event) {
         said.here(UI.getCurrent());
+        sayOpened(event.getActiveChain().get(0));
         WorkUnderWayLine.look();
         rooms.at(event.getLocation().getPath());
         help.at(event.getLocation().getPath());
+    }
+
+    /** A browser says the title of a page it loads. Of a page that only takes the place of another, the frame says it. */
+    private void sayOpened(HasElement page) {
+        if (!first) {
+            PageTitle title = page.getClass().getAnnotation(PageTitle.class);
+            opened.setText(
+                    page instanceof HasDynamicTitle own ? own.getPageTitle() : title == null ? "" : title.value());
+        }
+        first = false;
     }
 }
