@@ -6,9 +6,9 @@ import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.shared.Registration;
 import jakarta.annotation.security.PermitAll;
@@ -31,9 +31,8 @@ import org.proviso.ui.frame.WorkingElection;
 
 /** One meeting on one page: attendance, the motion on the floor, the votes, the agenda. Every member sees it change. */
 @Route(value = "board/session", layout = OfficeFrame.class)
-@PageTitle("Session · Proviso")
 @PermitAll
-public final class SessionView extends Composite<Div> implements HasUrlParameter<Integer> {
+public final class SessionView extends Composite<Div> implements HasUrlParameter<Integer>, HasDynamicTitle {
 
     private static final int EVERY_THREE_SECONDS = 3000;
 
@@ -66,6 +65,11 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         both.addClassName("meeting");
         getContent().addClassNames("sheet", "board");
         getContent().add(head, both);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Session" + (key == null ? "" : " " + key.sessionNo()) + " · Proviso";
     }
 
     @Override

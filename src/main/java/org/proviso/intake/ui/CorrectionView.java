@@ -7,9 +7,9 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -27,13 +27,13 @@ import org.proviso.ui.frame.WorkingElection;
 
 /** Correcting what was received and keyed of one envelope, with the corrections made so far. */
 @Route(value = "intake/correct", layout = OfficeFrame.class)
-@PageTitle("Correct an envelope · Proviso")
 @PermitAll
-public final class CorrectionView extends Composite<Div> implements HasUrlParameter<String> {
+public final class CorrectionView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
 
     private final transient EnvelopeCorrectionService corrections;
     private final transient ReceivingService receiving;
     private final transient WorkingElection workplace;
+    private String title = "an envelope";
 
     CorrectionView(EnvelopeCorrectionService corrections, ReceivingService receiving, WorkingElection workplace) {
         this.corrections = corrections;
@@ -44,6 +44,7 @@ public final class CorrectionView extends Composite<Div> implements HasUrlParame
 
     @Override
     public void setParameter(BeforeEvent event, String number) {
+        title = number;
         CorrectableEnvelope seen = EnvelopeNumber.find(number)
                 .flatMap(envelopeNo -> corrections.find(workplace.electionId(), envelopeNo))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
@@ -61,6 +62,11 @@ public final class CorrectionView extends Composite<Div> implements HasUrlParame
                         new PageHead("Correct " + number, lead(seen))
                                 .beside(Links.link("Back to Intake", "intake"), form.saving()),
                         bench);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Correct " + title + " · Proviso";
     }
 
     private static String lead(CorrectableEnvelope seen) {

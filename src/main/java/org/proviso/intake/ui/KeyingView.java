@@ -4,9 +4,9 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
@@ -30,15 +30,15 @@ import org.proviso.ui.frame.WorkingElection;
 
 /** Keying one envelope from its paper, a first time or, by somebody else, a second; then comes the next. */
 @Route(value = "intake/key", layout = OfficeFrame.class)
-@PageTitle("Key an envelope · Proviso")
 @PermitAll
-public final class KeyingView extends Composite<Div> implements HasUrlParameter<String> {
+public final class KeyingView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
 
     private final transient KeyingService keying;
     private final transient EnvelopeListService lists;
     private final transient NextEnvelopeService next;
     private final transient ImageService images;
     private final transient WorkingElection workplace;
+    private String title = "an envelope";
 
     KeyingView(
             KeyingService keying,
@@ -56,6 +56,7 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
 
     @Override
     public void setParameter(BeforeEvent event, String envelopeNo) {
+        title = envelopeNo;
         ElectionId election = workplace.electionId();
         boolean first = lists.line(election, new EnvelopeNumber(envelopeNo))
                 .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
@@ -80,6 +81,11 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
                                         desk.finishing()),
                         bench);
         desk.open();
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Key " + title + " · Proviso";
     }
 
     private void beside(Div side, ElectionId election, Envelope envelope) {

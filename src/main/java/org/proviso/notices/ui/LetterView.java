@@ -8,8 +8,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -33,13 +33,13 @@ import org.proviso.ui.frame.WorkingElection;
 
 /** One letter as it would go out now, next to the log of how the voter was notified. */
 @Route(value = "notices/letter/:envelope/:number([0-9]{1,6})", layout = OfficeFrame.class)
-@PageTitle("Letter · Proviso")
 @PermitAll
-public final class LetterView extends Composite<Div> implements BeforeEnterObserver {
+public final class LetterView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
     private final transient NoticeService notices;
     private final transient NoticeSlipService slips;
     private final transient WorkingElection workplace;
+    private String title = "";
 
     LetterView(NoticeService notices, NoticeSlipService slips, WorkingElection workplace) {
         this.notices = notices;
@@ -51,8 +51,14 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         String envelope = event.getRouteParameters().get("envelope").orElseThrow();
+        title = " about envelope " + envelope;
         int number = event.getRouteParameters().getInteger("number").orElseThrow();
         show(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(envelope)), number);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Letter" + title + " · Proviso";
     }
 
     private void show(EnvelopeKey key, int number) {

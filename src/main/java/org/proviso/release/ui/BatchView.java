@@ -6,9 +6,9 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -42,9 +42,8 @@ import org.springframework.dao.OptimisticLockingFailureException;
  * this page, and only until the batch is open.
  */
 @Route(value = "release/batch", layout = OfficeFrame.class)
-@PageTitle("Batch · Proviso")
 @PermitAll
-public final class BatchView extends Composite<Div> implements HasUrlParameter<Integer> {
+public final class BatchView extends Composite<Div> implements HasUrlParameter<Integer>, HasDynamicTitle {
 
     private final transient ReleaseService releases;
     private final transient RemakeService remakes;
@@ -69,6 +68,11 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         access.demand(Permission.SEE_RELEASE);
         this.ballots = remakes.ballots(election);
         getContent().addClassNames("sheet", "board", "release");
+    }
+
+    @Override
+    public String getPageTitle() {
+        return "Batch " + number + " · Proviso";
     }
 
     @Override

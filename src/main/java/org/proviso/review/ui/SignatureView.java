@@ -52,7 +52,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
 
     @Override
     public String getPageTitle() {
-        return "Signature \u00B7 Proviso";
+        return "Signature of envelope " + number + " \u00B7 Proviso";
     }
 
     @Override

@@ -5,9 +5,9 @@ import com.vaadin.flow.component.Html;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.NotFoundException;
-import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.ui.Links;
@@ -15,13 +15,13 @@ import org.proviso.ui.help.HelpTexts;
 
 /** A guide to the work of one role. */
 @Route(value = GuideView.ROUTE, layout = OfficeFrame.class)
-@PageTitle("Guide · Proviso")
 @PermitAll
-public final class GuideView extends Composite<Div> implements HasUrlParameter<String> {
+public final class GuideView extends Composite<Div> implements HasUrlParameter<String>, HasDynamicTitle {
 
     static final String ROUTE = "help/guide";
 
     private final HelpTexts texts;
+    private String title = "";
 
     GuideView(HelpTexts texts) {
         this.texts = texts;
@@ -33,7 +33,13 @@ public final class GuideView extends Composite<Div> implements HasUrlParameter<S
     }
 
     @Override
+    public String getPageTitle() {
+        return "Guide: " + title + " · Proviso";
+    }
+
+    @Override
     public void setParameter(BeforeEvent event, String name) {
+        title = name;
         String guide = texts.guide(name).orElseThrow(() -> new NotFoundException("There is no guide of this name."));
         getContent().removeAll();
         getContent()
