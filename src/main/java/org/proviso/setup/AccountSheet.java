@@ -36,7 +36,7 @@ final class AccountSheet {
             return false;
         }
         if (roles.getValue().isEmpty()) {
-            return sheet.refuse("Select at least one role.");
+            return ActDialog.refuse(roles, "Select at least one role.");
         }
         ActResult<String> made =
                 users.create(new CreateUser(userName.text(), name.text(), party.text(), roles.getValue()));

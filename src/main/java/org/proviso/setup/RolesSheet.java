@@ -29,7 +29,7 @@ final class RolesSheet {
 
     private boolean change(Runnable after) {
         if (roles.getValue().isEmpty()) {
-            return sheet.refuse("Select at least one role, or close the account.");
+            return ActDialog.refuse(roles, "Select at least one role, or close the account.");
         }
         if (users.changeRoles(user.userName(), user.version(), roles.getValue())
                 instanceof ActResult.Refused<OfficeUser> refused) {

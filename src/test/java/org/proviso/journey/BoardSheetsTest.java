@@ -51,7 +51,7 @@ class BoardSheetsTest {
             when.setValue(null);
             fill("Place", "Room 12");
             press("Call session");
-            assertThat(said()).contains("Enter the date and time.");
+            assertThat(marked("Date and time (county time)")).isEqualTo("Enter the date and time.");
             assertThat(calledTo("Room 12")).isEmpty();
             when.setValue(LocalDateTime.of(2026, 8, 7, 14, 30));
             press("Call session");
@@ -71,7 +71,7 @@ class BoardSheetsTest {
             DateTimePicker when = _get(DateTimePicker.class);
             when.setValue(null);
             press("Move session");
-            assertThat(said()).contains("Enter the date and time.");
+            assertThat(marked("Date and time (county time)")).isEqualTo("Enter the date and time.");
             when.setValue(LocalDateTime.of(2026, 8, 7, 15, 0));
             press("Move session");
         });
@@ -129,7 +129,7 @@ class BoardSheetsTest {
             press("Yes");
             press("Record a member's vote");
             press("Record vote");
-            assertThat(said()).contains("Choose the member and the vote.");
+            assertThat(marked("Vote, as the member says it")).isEqualTo("Choose the vote.");
             fill("Vote, as the member says it", Vote.YES);
             press("Record vote");
             assertThat(said()).contains("All votes are in.");

@@ -3,6 +3,7 @@ package org.proviso.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
 
@@ -27,7 +28,7 @@ class CanvassSheetTest {
             fill("Figure", Figure.CREDITED);
             fill("Number", 7);
             press("Record figure");
-            assertThat(said()).contains("Enter the number and its source.");
+            assertThat(marked("Source of the figure")).isEqualTo("Enter the source of the figure.");
             assertThat(credited()).isNull();
             fill("Source of the figure", "The roll's list of credited voters.");
             press("Record figure");

@@ -141,7 +141,7 @@ class CaseSheetsTest {
         onTheCase(key, () -> {
             press("Propose a different outcome");
             press("Submit proposal");
-            assertThat(said()).contains("Choose a proposed outcome.");
+            assertThat(marked("Proposed outcome")).isEqualTo("Choose a proposed outcome.");
             fill("Proposed outcome", DecisionOutcome.REJECT);
             press("Submit proposal");
             assertThat(said()).contains("A rejection needs a reason.");

@@ -53,7 +53,7 @@ class QuestionSheetsTest {
         onTheCase(key, () -> {
             press("Choose another voter");
             press("Link voter");
-            assertThat(said()).contains("Choose a voter.");
+            assertThat(marked("Who is the voter?")).isEqualTo("Choose a voter.");
             fill("Search the roll by name, date of birth or voter ID", "T5271687");
             fill("Who is the voter?", voter("T5271687"));
             press("Link voter");
@@ -79,7 +79,7 @@ class QuestionSheetsTest {
         onTheCase(key, () -> {
             press("Record a search");
             press("Record search");
-            assertThat(said()).contains("Enter the result of the search.");
+            assertThat(marked("Result")).isEqualTo("Enter the result of the search.");
             fill("Result", SearchFound.NOTHING);
             fill("Places searched", EnumSet.of(SearchPlace.values()[0]));
             press("Record search");
@@ -126,7 +126,7 @@ class QuestionSheetsTest {
         onTheCase(key, () -> {
             press("Record poll book check");
             press("Record check");
-            assertThat(said()).contains("Choose whether the voter signed there.");
+            assertThat(marked("What the poll book shows")).isEqualTo("Choose whether the voter signed there.");
             fill("What the poll book shows", false);
             press("Record check");
             assertThat(marked(seen)).isEqualTo("Required. Enter which book, which line and whose signature.");
@@ -177,7 +177,7 @@ class QuestionSheetsTest {
         onTheCase(key, () -> {
             press("Override this answer");
             press("Record answer");
-            assertThat(said()).contains("Choose an answer.");
+            assertThat(marked("Answer")).isEqualTo("Choose an answer.");
             fill("Fact", Fact.CHALLENGE);
             fill("Answer", Set.<FactWord>of(ChallengeFact.OVERRULED));
             press("Record answer");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.choose;
 import static org.proviso.journey.PageDriver.fill;
+import static org.proviso.journey.PageDriver.marked;
 import static org.proviso.journey.PageDriver.press;
 import static org.proviso.journey.PageDriver.said;
 import static org.proviso.journey.PageDriver.type;
@@ -65,7 +66,7 @@ class SetupFormsTest {
                     .isEqualTo("Use lowercase letters, digits, dots and hyphens, starting with a letter.");
             type("user-name", "l.mercer");
             press("Create account");
-            assertThat(said()).contains("Select at least one role.");
+            assertThat(marked("Roles")).isEqualTo("Select at least one role.");
             fill("Roles", Set.of(Role.ADMINISTRATOR, Role.REVIEWER));
             press("Create account");
             assertThat(said()).contains("An administrator has no part in any case.");
@@ -102,7 +103,7 @@ class SetupFormsTest {
             press("Change roles: kim");
             fill("Roles", Set.of());
             press("Save roles");
-            assertThat(said()).contains("Select at least one role, or close the account.");
+            assertThat(marked("Roles")).isEqualTo("Select at least one role, or close the account.");
             assertThat(user("kim").orElseThrow().roles()).containsExactly(Role.INTAKE);
             fill("Roles", Set.of(Role.INTAKE, Role.OBSERVER));
             press("Save roles");

@@ -34,6 +34,8 @@ final class CallSessionSheet {
         body.setValue(bodies.get(0));
         body.setVisible(bodies.size() > 1);
         when.setLocale(Locale.US);
+        when.setDateAriaLabel("Date");
+        when.setTimeAriaLabel("Time");
         when.setStep(Duration.ofMinutes(15));
         when.setValue(workplace.now().withSecond(0).withNano(0));
         place.setValue("Board room");
@@ -49,7 +51,7 @@ final class CallSessionSheet {
 
     private boolean call() {
         if (when.getValue() == null) {
-            return sheet.refuse("Enter the date and time.");
+            return ActDialog.refuse(when, "Enter the date and time.");
         }
         ActResult<BoardSession> called = room.sessions()
                 .callSession(new CallSession(election, body.getValue(), when.getValue(), place.getValue()));

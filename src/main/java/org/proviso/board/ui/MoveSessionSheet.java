@@ -23,6 +23,8 @@ final class MoveSessionSheet {
         this.steps = steps;
         this.session = session;
         when.setLocale(Locale.US);
+        when.setDateAriaLabel("Date");
+        when.setTimeAriaLabel("Time");
         when.setStep(Duration.ofMinutes(15));
         when.setValue(session.calledFor());
         place.setValue(session.place());
@@ -40,7 +42,7 @@ final class MoveSessionSheet {
 
     private boolean move() {
         if (when.getValue() == null) {
-            return sheet.refuse("Enter the date and time.");
+            return ActDialog.refuse(when, "Enter the date and time.");
         }
         MoveSession to = new MoveSession(session.key(), session.version(), when.getValue(), place.getValue());
         return steps.sheet(() -> room.sessions().moveSession(to), "The session is moved.")

@@ -76,7 +76,7 @@ final class RecordMotionSheet {
     private boolean record() {
         Member mover = member.getValue();
         if (mover == null) {
-            return sheet.refuse("Choose the member who made the motion.");
+            return ActDialog.refuse(member, "Choose the member who made the motion.");
         }
         MoveMotion move = new MoveMotion(
                 session,

@@ -51,8 +51,11 @@ final class RecordVoteSheet {
     private boolean record() {
         Member whose = member.getValue();
         Vote said = vote.getValue();
-        if (whose == null || said == null) {
-            return sheet.refuse("Choose the member and the vote.");
+        if (whose == null) {
+            return ActDialog.refuse(member, "Choose the member.");
+        }
+        if (said == null) {
+            return ActDialog.refuse(vote, "Choose the vote.");
         }
         return steps.sheet(
                         () -> room.motions().vote(new CastVote(motion, whose.userName(), said)),

@@ -58,8 +58,11 @@ final class FigureSheet {
         because.setMaxLength(4000);
         ActDialog[] sheet = new ActDialog[1];
         sheet[0] = new ActDialog("Record a figure for " + balance.where().name(), "Record figure", () -> {
-            if (number.getValue() == null || because.isEmpty()) {
-                return sheet[0].refuse("Enter the number and its source.");
+            if (number.getValue() == null) {
+                return ActDialog.refuse(number, "Enter the number.");
+            }
+            if (because.isEmpty()) {
+                return ActDialog.refuse(because, "Enter the source of the figure.");
             }
             return note(sheet[0], balance.where(), figure.getValue(), number.getValue(), because.getValue());
         });

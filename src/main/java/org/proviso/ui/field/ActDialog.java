@@ -1,6 +1,8 @@
 package org.proviso.ui.field;
 
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Focusable;
+import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
@@ -62,6 +64,16 @@ public final class ActDialog extends Dialog {
     public ActDialog with(String words) {
         add(new Paragraph(words));
         return this;
+    }
+
+    /** Says at the box what is wrong with it, and goes there. Always false, for the act to return. */
+    public static <F extends Component & HasValidation> boolean refuse(F box, String words) {
+        box.setErrorMessage(words);
+        box.setInvalid(true);
+        if (box instanceof Focusable<?> found) {
+            found.focus();
+        }
+        return false;
     }
 
     /** Shows why the act was refused. Always false, for the act to return. */

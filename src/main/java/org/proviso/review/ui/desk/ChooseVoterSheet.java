@@ -16,6 +16,7 @@ import org.proviso.review.acts.ConfirmLink;
 import org.proviso.review.file.PossibleVoter;
 import org.proviso.review.ui.voters.CandidatesBeside;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActDialog;
 
 /**
  * Chooses the voter, from the candidates side by side or by searching the roll, with the ground that the second reader and the
@@ -57,8 +58,7 @@ final class ChooseVoterSheet extends CaseSheet {
         super("Choose the voter of envelope " + desk.number(), "Link voter", refusing -> {
             Voter chosen = fields.voters().getValue();
             if (chosen == null) {
-                refusing.refuse("Choose a voter.");
-                return false;
+                return ActDialog.refuse(fields.voters(), "Choose a voter.");
             }
             String ground = fields.ground();
             return desk.fromSheet(

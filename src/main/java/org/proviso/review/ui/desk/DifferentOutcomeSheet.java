@@ -15,6 +15,7 @@ import org.proviso.core.deciding.CountAgainstRules;
 import org.proviso.core.deciding.DecisionOutcome;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.ProposeOutcome;
+import org.proviso.ui.field.ActDialog;
 
 /** Proposes a different outcome than the rules recommend, with the reason. */
 final class DifferentOutcomeSheet extends CaseSheet {
@@ -72,8 +73,7 @@ final class DifferentOutcomeSheet extends CaseSheet {
         return refusing -> {
             DecisionOutcome as = fields.as().getValue();
             if (as == null) {
-                refusing.refuse("Choose a proposed outcome.");
-                return false;
+                return ActDialog.refuse(fields.as(), "Choose a proposed outcome.");
             }
             return desk.lastFromSheet(
                     refusing,

@@ -11,6 +11,7 @@ import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.FactWord;
 import org.proviso.core.adjudication.questions.QuestionHeading;
 import org.proviso.review.acts.RecordAnswer;
+import org.proviso.ui.field.ActDialog;
 
 /** Overrides the records' answer to a question, with a reason. */
 final class OverrideAnswerSheet extends CaseSheet {
@@ -39,6 +40,8 @@ final class OverrideAnswerSheet extends CaseSheet {
     private OverrideAnswerSheet(
             CasePageContext desk, QuestionHeading heading, Collection<Fact<?>> facts, Fields fields) {
         super("Override this answer: " + heading.asks(), "Record answer", give(desk, fields));
+        fields.receivedAt().setDateAriaLabel("Date");
+        fields.receivedAt().setTimeAriaLabel("Time");
         fields.fact().setLabel("Fact");
         fields.fact().setItems(facts.stream().toList());
         fields.fact().setItemLabelGenerator(Fact::meaning);
@@ -72,8 +75,7 @@ final class OverrideAnswerSheet extends CaseSheet {
     private static Predicate<RefusalDisplay> give(CasePageContext desk, Fields fields) {
         return refusing -> {
             if (fields.words().getValue().isEmpty()) {
-                refusing.refuse("Choose an answer.");
-                return false;
+                return ActDialog.refuse(fields.words(), "Choose an answer.");
             }
             if (fields.reason().getValue().isBlank()) {
                 return missing(fields.reason(), "Required. Give a reason for overriding the records.");

@@ -3,6 +3,7 @@ package org.proviso.review.ui.desk;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
 import org.proviso.review.facts.PollBookSeen;
+import org.proviso.ui.field.ActDialog;
 
 /** Records what the poll book of another location shows. */
 final class PollBookSheet extends CaseSheet {
@@ -14,8 +15,7 @@ final class PollBookSheet extends CaseSheet {
     private PollBookSheet(CasePageContext desk, RadioButtonGroup<Boolean> signed, TextArea seen) {
         super("Record poll book check", "Record check", refusing -> {
             if (signed.getValue() == null) {
-                refusing.refuse("Choose whether the voter signed there.");
-                return false;
+                return ActDialog.refuse(signed, "Choose whether the voter signed there.");
             }
             if (seen.getValue().isBlank()) {
                 return missing(seen, "Required. Enter which book, which line and whose signature.");

@@ -9,6 +9,7 @@ import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
+import org.proviso.ui.field.ActDialog;
 
 /** Records a search for the voter, with the whole check list. */
 final class SearchSheet extends CaseSheet {
@@ -47,8 +48,7 @@ final class SearchSheet extends CaseSheet {
         return refusing -> {
             SearchFound found = fields.found().getValue();
             if (found == null) {
-                refusing.refuse("Enter the result of the search.");
-                return false;
+                return ActDialog.refuse(fields.found(), "Enter the result of the search.");
             }
             String sameAs = fields.sameAs().getValue().strip();
             return desk.fromSheet(
