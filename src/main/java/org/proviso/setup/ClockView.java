@@ -72,6 +72,8 @@ public final class ClockView extends Composite<Div> {
     private Div otherMoment(LocalDateTime now) {
         DateTimePicker to = new DateTimePicker("Move to date and time");
         to.setLocale(Locale.US);
+        to.setDateAriaLabel("Date");
+        to.setTimeAriaLabel("Time");
         to.setMin(now);
         to.setValue(now.plusDays(1).withHour(9).withMinute(0).withSecond(0).withNano(0));
         ActButton move = new ActButton("Move clock").first().does(() -> {

@@ -2,6 +2,7 @@ package org.proviso.today;
 
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.Text;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
@@ -32,12 +33,18 @@ final class UpcomingDatesPart extends HtmlContainer {
         meeting.ifPresent(words -> add(new Paragraph(words)));
         Map<LocalDateTime, List<UpcomingDate>> clocks = ahead.stream()
                 .collect(Collectors.groupingBy(UpcomingDate::at, LinkedHashMap::new, Collectors.toList()));
-        clocks.entrySet().stream().limit(SHOWN).forEach(clock -> add(clock(clock.getKey(), clock.getValue(), now)));
+        Div list = new Div();
+        list.getElement().setAttribute("role", "list");
+        clocks.entrySet().stream()
+                .limit(SHOWN)
+                .forEach(clock -> list.add(clock(clock.getKey(), clock.getValue(), now)));
+        add(list);
         add(new Paragraph(Links.link("All deadlines", "calendar")));
     }
 
     private static Div clock(LocalDateTime at, List<UpcomingDate> dates, LocalDateTime now) {
         Div clock = new Div();
+        clock.getElement().setAttribute("role", "listitem");
         Div whats = new Div();
         dates.forEach(date -> whats.add(new Div(date.what())));
         Span moment = new Span(UsDates.near(at));
@@ -53,8 +60,10 @@ final class UpcomingDatesPart extends HtmlContainer {
         Div all = new Div();
         dates.forEach(date -> all.add(new Paragraph(date.what() + ": " + date.behind())));
         all.addClassNames("soft", "small");
-        Details references = new Details(dates.size() == 1 ? "Reference" : "References", all);
-        references.getElement().setAttribute("aria-label", "References for " + UsDates.near(at));
+        // Several of them stand on the page: who hears only their names is told of which deadline each is.
+        Span when = new Span(" for " + UsDates.near(at));
+        when.addClassName("heard");
+        Details references = new Details(new Span(new Text(dates.size() == 1 ? "Reference" : "References"), when), all);
         references.addClassName("fold");
         return references;
     }

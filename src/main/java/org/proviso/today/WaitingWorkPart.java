@@ -24,7 +24,10 @@ final class WaitingWorkPart extends HtmlContainer {
             none.addClassName("soft");
             add(none);
         }
-        lines.forEach(line -> add(line(line, zone)));
+        Div list = new Div();
+        list.getElement().setAttribute("role", "list");
+        lines.forEach(line -> list.add(line(line, zone)));
+        add(list);
     }
 
     private static Div line(WaitingWork waiting, ZoneId zone) {
@@ -37,6 +40,7 @@ final class WaitingWorkPart extends HtmlContainer {
         since.setClassName("stops", waiting.late());
         Div line = new Div(number, what, since, new Span(link(waiting)));
         line.addClassName("line");
+        line.getElement().setAttribute("role", "listitem");
         return line;
     }
 

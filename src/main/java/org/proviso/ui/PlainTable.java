@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasText;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.stream.Stream;
@@ -54,17 +55,25 @@ public final class PlainTable extends HtmlContainer {
     public PlainTable row(List<Component> cells) {
         TablePiece row = new TablePiece("tr");
         for (Component cell : cells) {
-            TablePiece place = new TablePiece("td");
-            if (row.getElement().getChildCount() < headings.size()) {
-                place.getElement()
-                        .setAttribute(
-                                "data-heading", headings.get(row.getElement().getChildCount()));
+            int column = row.getElement().getChildCount();
+            TablePiece place = new TablePiece(column == 0 && says(cell) ? "th" : "td");
+            if (place.getElement().getTag().equals("th")) {
+                place.getElement().setAttribute("scope", "row");
+            }
+            if (column < headings.size()) {
+                place.getElement().setAttribute("data-heading", headings.get(column));
             }
             place.add(cell);
             row.add(place);
         }
         body.add(row);
         return this;
+    }
+
+    /** Whether the cell has words of its own, which say what its row is about; a box to tick has none. */
+    private static boolean says(Component cell) {
+        return (cell instanceof Span || cell instanceof Anchor)
+                && !cell.getElement().getTextRecursively().isBlank();
     }
 
     /** A piece of a table. */

@@ -1,5 +1,6 @@
 package org.proviso.ui;
 
+import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.grid.Grid;
 import com.vaadin.flow.component.grid.GridVariant;
 import com.vaadin.flow.component.html.Span;
@@ -22,7 +23,7 @@ public final class RowGrid<T> extends Grid<T> {
         addThemeVariants(GridVariant.LUMO_COMPACT, GridVariant.LUMO_NO_BORDER, GridVariant.LUMO_WRAP_CELL_CONTENT);
         addClassName("rows");
         setSelectionMode(SelectionMode.NONE);
-        getElement().setAttribute("aria-label", name);
+        setAriaLabel(name);
         setEmptyStateText(whenEmpty);
         addAttachListener(attached -> keepFirstColumn());
     }
@@ -30,6 +31,13 @@ public final class RowGrid<T> extends Grid<T> {
     /** Where the window is narrower than the list, the first column stays while the others are scrolled to. */
     private void keepFirstColumn() {
         getColumns().stream().findFirst().ifPresent(first -> first.setFrozen(true));
+    }
+
+    /** The first column says which row it is, also to somebody who hears the list. */
+    @Override
+    protected void onAttach(AttachEvent event) {
+        super.onAttach(event);
+        getColumns().stream().findFirst().ifPresent(first -> first.setRowHeader(true));
     }
 
     /** A column of words. */

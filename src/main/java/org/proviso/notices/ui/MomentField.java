@@ -16,6 +16,8 @@ final class MomentField extends DateTimePicker {
         super(label);
         this.field = field;
         setLocale(Locale.US);
+        setDateAriaLabel("Date");
+        setTimeAriaLabel("Time");
         setValue(now.withSecond(0).withNano(0));
     }
 

@@ -8,6 +8,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.ElectionId;
+import org.proviso.core.EnvelopeNumber;
 import org.proviso.notices.DueNotice;
 import org.proviso.notices.NoticeService;
 import org.proviso.notices.told.ToldDateService;
@@ -64,15 +65,22 @@ public final class NoticesView extends Composite<Div> {
                 .words("Due", "10rem", this::due)
                 .words("Voter's deadline", "13rem", this::until)
                 .words("How", "9rem", NoticesView::how);
-        grid.addComponentColumn(dueNotice -> Links.link(
-                        "Letter",
-                        "notices/letter/" + dueNotice.notice().key().envelopeNo() + "/"
-                                + dueNotice.notice().number()))
+        grid.addComponentColumn(NoticesView::letter)
                 .setHeader("Letter")
                 .setWidth("6rem")
                 .setFlexGrow(0);
         grid.setItems(due);
         return grid;
+    }
+
+    /** Its name says whose letter it is, for who hears a list of the links. */
+    private static Anchor letter(DueNotice dueNotice) {
+        EnvelopeNumber envelopeNo = dueNotice.notice().key().envelopeNo();
+        Anchor letter = Links.link(
+                "Letter",
+                "notices/letter/" + envelopeNo + "/" + dueNotice.notice().number());
+        letter.getElement().setAttribute("aria-label", "Letter, envelope " + envelopeNo);
+        return letter;
     }
 
     private String due(DueNotice dueNotice) {

@@ -41,7 +41,6 @@ final class LinkLines extends Div {
             box.addValueChangeListener(event -> ticked.run());
             Span said = new Span();
             said.addClassName("problem");
-            said.getElement().setAttribute("role", "alert");
             lines.put(number, new Line(link, box, said));
             table.row(cells(link, box, said));
         }

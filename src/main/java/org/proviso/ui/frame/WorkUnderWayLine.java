@@ -27,13 +27,22 @@ public final class WorkUnderWayLine extends Div {
     WorkUnderWayLine(List<WorkUnderWay> works) {
         this.works = works;
         addClassName("under-way");
-        getElement().setAttribute("role", "region").setAttribute("aria-label", "In progress");
         Span mark = new Span("\u00B7\u00B7\u00B7");
         mark.addClassName("dots");
         mark.getElement().setAttribute("aria-hidden", "true");
         what.getElement().setAttribute("role", "status");
         add(mark, what, howFar);
-        setClassName("idle", true);
+        idle(true);
+    }
+
+    /** At rest it is no part of the page that a screen reader would name on the way to the page's own words. */
+    private void idle(boolean idle) {
+        setClassName("idle", idle);
+        if (idle) {
+            getElement().removeAttribute("role").removeAttribute("aria-label");
+        } else {
+            getElement().setAttribute("role", "region").setAttribute("aria-label", "In progress");
+        }
     }
 
     /** Checks whether something is in progress: when a page opens and after an act that starts something long. */
@@ -61,7 +70,7 @@ public final class WorkUnderWayLine extends Div {
                 .findFirst();
         what.setText(words.map(WorkUnderWay.Message::what).orElse(""));
         howFar.setText(words.map(WorkUnderWay.Message::howFar).orElse(""));
-        setClassName("idle", words.isEmpty());
+        idle(words.isEmpty());
         UI ui = UI.getCurrent();
         if (words.isEmpty()) {
             rest();
