@@ -86,6 +86,15 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** Signs in, or is a stranger again where the name is empty. */
+    public Browser be(String user) {
+        if (!user.isEmpty()) {
+            return signIn(user);
+        }
+        driver.manage().deleteAllCookies();
+        return this;
+    }
+
     /** Presses keys where the focus is. */
     public void press(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();

@@ -52,18 +52,10 @@ public final class Screenshots implements Runnable {
             for (Screen screen : wanted) {
                 if (!screen.user().equals(user)) {
                     user = screen.user();
-                    be(browser, user);
+                    browser.be(user);
                 }
                 picture(browser, screen);
             }
-        }
-    }
-
-    private static void be(Browser browser, String user) {
-        if (user.isEmpty()) {
-            browser.driver().manage().deleteAllCookies();
-        } else {
-            browser.signIn(user);
         }
     }
 
