@@ -1,5 +1,6 @@
 package org.proviso.journey;
 
+import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.as;
 import static org.proviso.journey.PageDriver.asked;
@@ -17,6 +18,7 @@ import static org.proviso.journey.PageDriver.wrong;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.proviso.core.CheckedReceipt;
 import org.proviso.core.Envelope;
@@ -27,6 +29,7 @@ import org.proviso.intake.IntakeService;
 import org.proviso.intake.numbers.MarkedEnvelope;
 import org.proviso.intake.numbers.NumberCheckService;
 import org.proviso.ui.MessageLine;
+import org.proviso.ui.field.ActButton;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** The clerk takes envelopes out of a bag with ReceiveForm, and settles numbers with ConfirmNumberSheet and CorrectReceiptSheet. */
@@ -165,6 +168,7 @@ class ReceivingPageTest {
             assertThat(asked("receipt")).isEmpty();
             press("Receive envelope");
             assertThat(isReceived("P-9104")).isFalse();
+            leave("receipt");
             press("No receipt number");
             press("Receive envelope");
             assertThat(MessageLine.words()).isEqualTo("P-9104 received.");
@@ -186,6 +190,13 @@ class ReceivingPageTest {
         assertThat(marks("P-9104")).isEmpty();
     }
 
+    private static ActButton keepReceipt() {
+        return _get(
+                ActButton.class,
+                wanted -> wanted.withPredicate(
+                        button -> button.getAriaLabel().equals(Optional.of("Keep it: Receipt number"))));
+    }
+
     @Test
     void a_receipt_number_of_another_envelope_is_kept_and_later_corrected() {
         String receipt = CheckedReceipt.of("77000106").value();
@@ -197,6 +208,11 @@ class ReceivingPageTest {
             assertThat(asked("receipt")).startsWith("This receipt number is also on P-9106. Is it right?");
             press("Receive envelope");
             assertThat(isReceived("P-9107")).isFalse();
+            ActButton keep = keepReceipt();
+            leave("receipt");
+            assertThat(keepReceipt())
+                    .as("a press on it leaves the field, and then is on the same button")
+                    .isSameAs(keep);
             press("Keep it: Receipt number");
             assertThat(asked("receipt")).isEqualTo("Receipt number also on P-9106.");
             press("Receive envelope");

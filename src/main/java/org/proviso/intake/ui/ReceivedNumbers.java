@@ -168,7 +168,7 @@ final class ReceivedNumbers {
                     "No receipt number",
                     "No receipt number.",
                     () -> {});
-        } else if (!receipt.isKept()) {
+        } else if (!receipt.isKept() && !receipt.isAskingAboutText()) {
             receipt.question("");
         }
     }

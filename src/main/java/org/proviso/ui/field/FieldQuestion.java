@@ -22,8 +22,14 @@ final class FieldQuestion extends Span {
         getElement().setAttribute("role", "status");
     }
 
-    /** Asks, unless that was kept before; {@code then} is what else keeping it does. */
+    /**
+     * Asks, unless that was kept before; {@code then} is what else keeping it does. A question that is open already stays as
+     * it is: a press on its button leaves the field, which asks again, and a new button would not have been pressed.
+     */
     void ask(String text, String question, String keepWords, String mark, Runnable then) {
+        if (isOpenAbout(text) && about.equals(question)) {
+            return;
+        }
         boolean sameAsBefore = about.isEmpty() || about.equals(question);
         if (text.equals(kept) && sameAsBefore) {
             return;
@@ -65,6 +71,10 @@ final class FieldQuestion extends Span {
 
     boolean isOpen() {
         return asked != null;
+    }
+
+    boolean isOpenAbout(String text) {
+        return text.equals(asked);
     }
 
     boolean isKept(String text) {

@@ -141,6 +141,11 @@ public final class TypedField extends Div {
         return question.isOpen();
     }
 
+    /** Whether what it asks is about the text that stands in the field. */
+    public boolean isAskingAboutText() {
+        return question.isOpenAbout(text());
+    }
+
     /** Whether the person keeps the text that stands in the field. */
     public boolean isKept() {
         return question.isKept(text());
