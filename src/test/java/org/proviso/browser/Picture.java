@@ -18,7 +18,8 @@ public final class Picture {
         return take(browser, FOLDER, name);
     }
 
-    static Path take(Browser browser, Path folder, String name) {
+    /** Writes {@code name.png} into that folder. */
+    public static Path take(Browser browser, Path folder, String name) {
         try {
             Files.createDirectories(folder);
             return Files.write(folder.resolve(name + ".png"), browser.driver().getScreenshotAs(OutputType.BYTES));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import org.proviso.Proviso;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.context.WebServerApplicationContext;
@@ -22,10 +23,10 @@ public final class RunningOffice implements AutoCloseable {
         }
     }
 
-    private final Path data;
+    private final @Nullable Path data;
     private final ConfigurableApplicationContext server;
 
-    private RunningOffice(Path data, ConfigurableApplicationContext server) {
+    private RunningOffice(@Nullable Path data, ConfigurableApplicationContext server) {
         this.data = data;
         this.server = server;
     }
@@ -40,17 +41,24 @@ public final class RunningOffice implements AutoCloseable {
         try {
             Path data = Files.createTempDirectory("proviso-office-");
             return new RunningOffice(
-                    data,
-                    SpringApplication.run(
-                            Proviso.class,
-                            "--server.port=0",
-                            "--proviso.demo=true",
-                            "--spring.main.register-shutdown-hook=false",
-                            "--spring.datasource.url=jdbc:h2:file:" + data.resolve("proviso")
-                                    + ";WRITE_DELAY=0;LOCK_TIMEOUT=10000"));
+                    data, start("jdbc:h2:file:" + data.resolve("proviso") + ";WRITE_DELAY=0;LOCK_TIMEOUT=10000"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A server over an office that was prepared before; closing it leaves that database alone. */
+    public static RunningOffice over(String databaseUrl) {
+        return new RunningOffice(null, start(databaseUrl));
+    }
+
+    private static ConfigurableApplicationContext start(String databaseUrl) {
+        return SpringApplication.run(
+                Proviso.class,
+                "--server.port=0",
+                "--proviso.demo=true",
+                "--spring.main.register-shutdown-hook=false",
+                "--spring.datasource.url=" + databaseUrl);
     }
 
     /** {@code http://localhost:port}, without a slash at the end. */
@@ -68,7 +76,9 @@ public final class RunningOffice implements AutoCloseable {
     public void close() {
         server.close();
         try {
-            FileSystemUtils.deleteRecursively(data);
+            if (data != null) {
+                FileSystemUtils.deleteRecursively(data);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

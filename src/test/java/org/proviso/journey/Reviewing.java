@@ -46,26 +46,35 @@ import org.proviso.review.facts.SearchFound;
 import org.proviso.review.facts.SearchPlace;
 import org.proviso.review.facts.SignatureComparison;
 
-/** Two reviewers at work on one case: ada finds out what the truth file says, ben looks a second time. */
+/** Two reviewers at work on one case: ada finds out what the truth file says, ben looks a second time; or two others. */
 public final class Reviewing {
 
     private final Office office;
     private final EnvelopeKey key;
     private final Truth truth;
+    private final String first;
+    private final String second;
     private int lookedAt = -1;
     private @Nullable CaseReport lastReport;
 
     public Reviewing(Office office, EnvelopeKey key, Truth truth) {
+        this(office, key, truth, "ada", "ben");
+    }
+
+    /** The same by two reviewers of these names. */
+    public Reviewing(Office office, EnvelopeKey key, Truth truth, String first, String second) {
         this.office = office;
         this.key = key;
         this.truth = truth;
+        this.first = first;
+        this.second = second;
     }
 
     /** Takes the case, works on it as far as it goes, and proposes what the rules say, else gives it back; an end is confirmed. */
     public Recommendation work() {
         Recommendation says = proposed();
         if (says == Recommendation.SENT_ON || says == Recommendation.ADMINISTRATIVE_END) {
-            as("ben", () -> accepted(ends().confirm(key, now().version())));
+            as(second, () -> accepted(ends().confirm(key, now().version())));
         }
         return says;
     }
@@ -73,14 +82,14 @@ public final class Reviewing {
     /** The same, and what is proposed to end without a decision still waits for a second person. */
     public Recommendation proposed() {
         EnvelopeCase envelopeCase =
-                as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
+                as(first, () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         if (report().recommendation() != Recommendation.ADMINISTRATIVE_END) {
             envelopeCase = identify(envelopeCase);
             signature();
             answerWhatIsOpen();
         }
         Recommendation says = report().recommendation();
-        as("ada", () -> finish(says));
+        as(first, () -> finish(says));
         return says;
     }
 
@@ -125,12 +134,12 @@ public final class Reviewing {
             return envelopeCase;
         }
         if (truth.voterId().isEmpty()) {
-            return as("ada", () -> accepted(office.the(SearchService.class).record(search(envelopeCase))));
+            return as(first, () -> accepted(office.the(SearchService.class).record(search(envelopeCase))));
         }
         String ground =
                 truth.voterId().equals(Key.text(link.voterId())) ? "" : "Birth date and address compared by hand.";
         return as(
-                "ada",
+                first,
                 () -> accepted(office.the(LinkService.class)
                         .confirm(new ConfirmLink(key, envelopeCase.version(), new VoterId(truth.voterId()), ground))));
     }
@@ -154,9 +163,9 @@ public final class Reviewing {
             return;
         }
         boolean differs = truth.signature().equals("another_hand");
-        look("ada", differs);
+        look(first, differs);
         if (differs) {
-            look("ben", true);
+            look(second, true);
         }
     }
 
@@ -174,7 +183,7 @@ public final class Reviewing {
         if (isOpen("already_voted.check_in")) {
             boolean voted = truth.scenario().equals("checked_in_elsewhere_voted");
             as(
-                    "ada",
+                    first,
                     () -> accepted(office.the(AnswerService.class)
                             .recordPollBook(new PollBookSeen(
                                     key, now().version(), voted, "Poll book of the other location seen."))));
@@ -191,7 +200,7 @@ public final class Reviewing {
         }
         if (isOpen("already_voted.other_envelope") && truth.scenario().endsWith("_first")) {
             as(
-                    "ada",
+                    first,
                     () -> accepted(office.the(VoterGroupService.class)
                             .chooseToCount(key, now().version(), "Cast first; the other one was cast an hour later.")));
         }
@@ -199,9 +208,9 @@ public final class Reviewing {
 
     /** What the voter brought to finish a registration is judged by a person. */
     void registrationFinished(LocalDateTime stamp) {
-        as("ada", () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
+        as(first, () -> accepted(office.the(CaseAssignmentService.class).take(key, now().version())));
         as(
-                "ada",
+                first,
                 () -> accepted(office.the(AnswerService.class)
                         .answer(new RecordAnswer(
                                 key,
@@ -210,12 +219,12 @@ public final class Reviewing {
                                 Set.of(org.proviso.core.adjudication.facts.RegistrationFact.IN_TIME),
                                 "The missing signature of the application was brought.",
                                 stamp))));
-        as("ada", () -> accepted(office.the(CaseAssignmentService.class).giveBack(key, now().version())));
+        as(first, () -> accepted(office.the(CaseAssignmentService.class).giveBack(key, now().version())));
     }
 
     private void answer(Fact<?> fact, FactWord word, String reason) {
         as(
-                "ada",
+                first,
                 () -> accepted(office.the(AnswerService.class)
                         .answer(new RecordAnswer(key, now().version(), fact, Set.of(word), reason, null))));
     }
