@@ -22,7 +22,10 @@ final class Afterwards {
 
     /** A court orders the office; a supervisor records it. */
     void ordered(String kind, String number, String scope, String day) {
-        player.as("supervisor", "/set-up/orders").option("kind", kind).fill("court", COURT).fill("date", day);
+        player.as("supervisor", "/set-up/orders")
+                .option("kind", kind)
+                .fill("court", COURT)
+                .fill("date", day);
         player.fill("scope", scope).fill("envelopes", number).press("Record order");
         player.see("recorded. The cases it affects were reassessed.");
     }
@@ -41,7 +44,9 @@ final class Afterwards {
     /** The canvass is open again for this: a rejected ballot counts. */
     void orderAfterClosing() {
         ordered("count", "P-1058", "Mailed in time, says the court.", "8/12/2026");
-        player.as("supervisor2", "/review/case/P-1058").press("Enter court order").press("Enter court order");
+        player.as("supervisor2", "/review/case/P-1058")
+                .press("Enter court order")
+                .press("Enter court order");
         player.see("P-1058 decided by court order: count");
     }
 
@@ -72,7 +77,10 @@ final class Afterwards {
     private void loads(String kind, String name, UnaryOperator<List<String>> newer) {
         player.as("supervisor", "/set-up").option("list-kind", kind).upload(file(name, newer));
         player.press("Put list in use").see("A second person must confirm. Nothing has changed yet.");
-        player.as("supervisor2", "/set-up").press("Review and confirm").press("Put list in use").see("is in use.");
+        player.as("supervisor2", "/set-up")
+                .press("Review and confirm")
+                .press("Put list in use")
+                .see("is in use.");
     }
 
     private static Path file(String name, UnaryOperator<List<String>> newer) {

@@ -17,8 +17,12 @@ final class Counter {
 
     /** Every letter is logged as sent; one is logged by mistake first. */
     void letters() {
-        player.as("intake", "/notices/letter/P-1046/1").press("Log notice").press("Log notice").see("Log returned mail");
-        player.press("Take back attempt").type("Reason", "The letter still lies on the desk. Another voter's went out.");
+        player.as("intake", "/notices/letter/P-1046/1")
+                .press("Log notice")
+                .press("Log notice")
+                .see("Log returned mail");
+        player.press("Take back attempt")
+                .type("Reason", "The letter still lies on the desk. Another voter's went out.");
         player.picture("05-letter-logged-by-mistake");
         player.press("Take back attempt").see("Attempt taken back", "taken back: The letter still lies");
         for (String number : ASKED) {
@@ -51,8 +55,11 @@ final class Counter {
     }
 
     private void one(String time, String precinct, String number) {
-        player.fill("cast-time", time).fill("style", "T05-H").fill("precinct", precinct).fill("party-ballot", "Harbor");
-        player.fill("envelope", number);
+        player.fill("cast-time", time)
+                .fill("style", "T05-H")
+                .fill("precinct", precinct)
+                .fill("party-ballot", "Harbor");
+        player.option("reason", "not on list").fill("envelope", number);
     }
 
     void keys() {
@@ -60,9 +67,15 @@ final class Counter {
         key("P-1062", "Brandt", "Nicholas", "Phillip", "9/22/1982", "3231 Monroe Ln", "6309");
     }
 
-    private void key(String number, String last, String first, String middle, String born, String street, String last4) {
-        player.go("/intake/key/" + number).fill("last_name", last).fill("first_name", first).fill("middle_name", middle);
-        player.fill("date_of_birth", born).fill("residence_address_line", street).fill("city", "Cedar Forks");
+    private void key(
+            String number, String last, String first, String middle, String born, String street, String last4) {
+        player.go("/intake/key/" + number)
+                .fill("last_name", last)
+                .fill("first_name", first)
+                .fill("middle_name", middle);
+        player.fill("date_of_birth", born)
+                .fill("residence_address_line", street)
+                .fill("city", "Cedar Forks");
         player.fill("zip", "49876").fill("id_last4", last4).fill("party", "Harbor");
         player.tickAll().option("id_shown", "yes").option("id_kind", "driver").option("voter_signed", "yes");
         player.option("official_signed", "yes").option("envelope_condition", "sealed");
@@ -72,8 +85,8 @@ final class Counter {
     /** The envelope was received with the precinct of another location. */
     void corrects() {
         player.go("/intake/correct/P-1061").fill("precinct", "601").fill("because", "The paper says precinct 601.");
+        player.press("Save correction").see("Envelope P-1061 corrected.", "Corrections so far");
         player.picture("05-wrong-precinct-corrected");
-        player.press("Save correction").see("601");
     }
 
     /** Evidence is recorded on the wrong envelope, taken back, and recorded where it belongs. */
@@ -96,9 +109,19 @@ final class Counter {
 
     /** The return of the silent location is fetched and typed in. */
     void lateReturn() {
-        player.as("intake", "/intake/transmittals").see("Cedar Forks School").fill("place", TwistsOffice.WITHOUT_RETURN);
-        player.fill("day", "8/4/2026").fill("bag", "B10").fill("seal-out", "029420").fill("seal-in", "029420");
-        player.fill("supplied", "60").fill("issued", "4").fill("spoiled", "0").fill("unused", "56").fill("returned", "4");
-        player.fill("in-error", "0").fill("loose", "0").press("Record transmittal").see("029420, 029420");
+        player.as("intake", "/intake/transmittals").fill("place", TwistsOffice.WITHOUT_RETURN);
+        player.fill("day", "8/4/2026")
+                .fill("bag", "B10")
+                .fill("seal-out", "029420")
+                .fill("seal-in", "029420");
+        player.fill("supplied", "60")
+                .fill("issued", "4")
+                .fill("spoiled", "0")
+                .fill("unused", "56")
+                .fill("returned", "4");
+        player.fill("in-error", "0")
+                .fill("loose", "0")
+                .press("Record transmittal")
+                .see("029420, 029420");
     }
 }

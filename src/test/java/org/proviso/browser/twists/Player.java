@@ -1,12 +1,19 @@
 package org.proviso.browser.twists;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 import org.proviso.browser.Browser;
 import org.proviso.browser.Picture;
 import org.proviso.browser.Window;
@@ -55,6 +62,7 @@ public final class Player implements AutoCloseable {
 
     private final Browser browser;
     private final Path folder;
+    private final Map<String, Set<Cookie>> desks = new HashMap<>();
 
     public Player(String server, Path folder) {
         this.browser = Browser.open(server, Window.DESK);
@@ -65,10 +73,17 @@ public final class Player implements AutoCloseable {
         return browser;
     }
 
-    /** Somebody signs in and opens that page. */
+    /** Somebody opens that page at the own desk, where they are signed in from before. */
     public Player as(String user, String page) {
-        browser.signIn(user).go(page);
-        return this;
+        Set<Cookie> signedIn = desks.get(user);
+        if (signedIn == null) {
+            browser.signIn(user);
+            desks.put(user, browser.driver().manage().getCookies());
+        } else {
+            browser.driver().manage().deleteAllCookies();
+            signedIn.forEach(browser.driver().manage()::addCookie);
+        }
+        return go(page);
     }
 
     public Player go(String page) {
@@ -111,8 +126,7 @@ public final class Player implements AutoCloseable {
 
     /** Chooses what begins with these words in the list with this id. */
     public Player option(String id, String words) {
-        browser.choose(id, words);
-        return this;
+        return select(browser.find("[id=\"" + id + "\"]"), words);
     }
 
     /** The field with this id has this in it. */
@@ -146,8 +160,8 @@ public final class Player implements AutoCloseable {
         for (String one : words) {
             for (int i = 0; !browser.text().contains(one); i++) {
                 if (i == PATIENCE) {
-                    throw new AssertionError(
-                            "\"" + one + "\" does not stand on " + browser.driver().getCurrentUrl());
+                    throw new AssertionError("\"" + one + "\" does not stand on "
+                            + browser.driver().getCurrentUrl());
                 }
                 pause();
             }
@@ -179,11 +193,6 @@ public final class Player implements AutoCloseable {
     /** Chooses these words in the field of that label, which opens a list. */
     public Player choose(String label, String words) {
         WebElement field = found(FIELD, label);
-        if (field.getTagName().equals("select")) {
-            new org.openqa.selenium.support.ui.Select(field).selectByVisibleText(words);
-            browser.rest();
-            return this;
-        }
         field.click();
         browser.rest();
         WebElement item = found(ITEM, words);
@@ -193,7 +202,7 @@ public final class Player implements AutoCloseable {
     }
 
     public Player picture(String name) {
-        Picture.take(browser, folder, name);
+        SmallPicture.write(browser.driver().getScreenshotAs(OutputType.BYTES), folder.resolve(name + ".png"));
         return this;
     }
 
@@ -275,9 +284,19 @@ public final class Player implements AutoCloseable {
 
     /** Chooses what begins with these words in the list that is called so. */
     public Player optionOf(String called, String words) {
-        browser.find("[aria-label=\"" + called + "\"]").sendKeys(words);
-        browser.rest();
-        return this;
+        return select(browser.find("[aria-label=\"" + called + "\"]"), words);
+    }
+
+    private Player select(WebElement list, String words) {
+        List<WebElement> options = list.findElements(By.tagName("option"));
+        for (int i = 0; i < options.size(); i++) {
+            if (options.get(i).getText().startsWith(words)) {
+                new Select(list).selectByIndex(i);
+                browser.rest();
+                return this;
+            }
+        }
+        throw new AssertionError("nothing to choose begins with " + words);
     }
 
     /** Hands the first upload of the page a file. */

@@ -41,8 +41,9 @@ public final class TwistsOffice implements AutoCloseable {
 
     private static final String DATABASE = "jdbc:h2:mem:twists;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=10000";
     /** Of the newer roll: the voter of P-1007, whom no search found. */
-    static final String FOUND_LATER = "T9900017,Seaborn,Isaiah,Matthew,,1995-10-06,903,Flint St,Apt 4,Birch Hall,49874,304,A,"
-            + "2026-06-15,motor_vehicle,2026-06-17,active,,,,,,,Granite,2026-06-17,no,yes,full,,no,,en";
+    static final String FOUND_LATER =
+            "T9900017,Seaborn,Isaiah,Matthew,,1995-10-06,903,Flint St,Apt 4,Birch Hall,49874,304,A,"
+                    + "2026-06-15,motor_vehicle,2026-06-17,active,,,,,,,Granite,2026-06-17,no,yes,full,,no,,en";
 
     static final String FREE_RECEIPT = "4817-2206-5";
     static final String WITHOUT_RETURN = "Cedar Forks School";

@@ -111,12 +111,13 @@ public final class TwistsPlay implements Runnable {
         for (String number : List.of("P-1061", "P-1062", "P-1009", "P-1022")) {
             steps.put(number + " counts", () -> desk.plain(number));
         }
+        steps.put("a ruling is put in force by two", new Figures(player)::rules);
         steps.put("the first session is opened", () -> board.opens(1));
-        steps.put("a member is recused", () -> board.recuses("P-1019"));
+        steps.put("a member is recused", () -> board.recuses(1, "P-1019"));
         steps.put("a vote said aloud is recorded", () -> board.recordsAVote(1));
         steps.put("a session closed by mistake is reopened", () -> board.closedByMistake(1));
-        steps.put("the board decides", board::carriesAll);
-        steps.put("the first session is closed", board::closes);
+        steps.put("the board decides", () -> board.carriesAll(1));
+        steps.put("the first session is closed", () -> board.closes(1));
     }
 
     private static void afterTheDecision(Map<String, Runnable> steps, Player player) {
@@ -127,8 +128,9 @@ public final class TwistsPlay implements Runnable {
         steps.put("what was sent on comes back", desk::sentOnIsUndone);
         steps.put("all other ballots are counted", opening::otherBallotsAreComplete);
         steps.put("a batch is made", () -> opening.makesBatch(1));
-        steps.put("a court holds an envelope of the batch", () -> after.ordered(
-                "hold", "P-1045", "A suit about the registration is pending.", "8/6/2026"));
+        steps.put(
+                "a court holds an envelope of the batch",
+                () -> after.ordered("hold", "P-1045", "A suit about the registration is pending.", "8/6/2026"));
         steps.put("the held envelope is taken out", () -> opening.takesOut(1, "P-1045"));
         steps.put("the batch is dissolved by two", () -> opening.dissolves(1));
         steps.put("a newer mail-ballot list contradicts a decision", after::newerMailList);
@@ -146,16 +148,17 @@ public final class TwistsPlay implements Runnable {
         for (String number : List.of("P-1013", "P-1016", "P-1018", "P-1034", "P-1046", "P-1053", "P-1002")) {
             steps.put(number + " is judged", () -> desk.proposedAndReadAgain(number));
         }
+        steps.put("P-1008 counts: no mail ballot came", () -> desk.plain("P-1008"));
         steps.put("the second session is opened", () -> board.opens(2));
         steps.put("contradicted decisions are reopened", () -> board.reopens(2, "P-1042", "P-1007"));
-        steps.put("the board decides the rest", board::carriesAll);
-        steps.put("the second session is closed", board::closes);
+        steps.put("the board decides the rest", () -> board.carriesAll(2));
+        steps.put("the second session is closed", () -> board.closes(2));
         steps.put("P-1042 is proposed to be rejected", () -> desk.proposedAndReadAgain("P-1042"));
         steps.put("P-1007 counts", () -> desk.plain("P-1007"));
         steps.put("the third session", () -> {
             board.opens(3);
-            board.carriesAll();
-            board.closes();
+            board.carriesAll(3);
+            board.closes(3);
         });
         steps.put("the order to hold is set aside", () -> after.orderIsOver(3));
         steps.put("a batch is opened", () -> {
