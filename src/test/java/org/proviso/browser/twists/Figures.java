@@ -48,8 +48,8 @@ final class Figures {
     void explains() {
         player.go("/canvass").see(ONE_TOO_MANY + " sent back 3 envelopes and logged 2.");
         player.press("Show the bags").picture("06-behind-a-difference");
-        while (player.offers("Explain difference: ")) {
-            player.press("Explain difference: ");
+        while (player.offers("Explain difference: " + ONE_TOO_MANY)) {
+            player.press("Explain difference: " + ONE_TOO_MANY);
             player.type(
                     "What happened", "The closing form says 3. Bag B08 held 2 under its seal, counted by two people.");
             player.press("Write explanation").see("Another supervisor has to sign it.");
