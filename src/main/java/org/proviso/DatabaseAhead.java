@@ -1,10 +1,7 @@
 package org.proviso;
 
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.util.concurrent.CountDownLatch;
 import org.flywaydb.core.Flyway;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.ApplicationContextInitializer;
@@ -21,7 +18,6 @@ final class DatabaseAhead implements ApplicationContextInitializer<ConfigurableA
     private static final Logger LOG = LoggerFactory.getLogger(DatabaseAhead.class);
 
     private final CountDownLatch done = new CountDownLatch(1);
-    private @Nullable Connection kept;
 
     @Override
     public void initialize(ConfigurableApplicationContext server) {
@@ -47,10 +43,8 @@ final class DatabaseAhead implements ApplicationContextInitializer<ConfigurableA
 
     private void migrate(Flyway flyway) {
         try {
-            // The last connection that closes would close the file.
-            kept = flyway.getConfiguration().getDataSource().getConnection();
             flyway.migrate();
-        } catch (SQLException | RuntimeException failed) {
+        } catch (RuntimeException failed) {
             LOG.debug("The database could not be made ready ahead.", failed);
         } finally {
             done.countDown();
@@ -61,15 +55,10 @@ final class DatabaseAhead implements ApplicationContextInitializer<ConfigurableA
     void then(Runnable look) {
         try {
             done.await();
-            look.run();
-            if (kept != null) {
-                kept.close();
-            }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("The start was interrupted.", stopped);
-        } catch (SQLException failed) {
-            LOG.debug("The connection that was opened ahead did not close.", failed);
         }
+        look.run();
     }
 }

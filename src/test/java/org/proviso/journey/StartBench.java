@@ -84,8 +84,8 @@ public final class StartBench {
     }
 
     private static boolean answers(int port) throws InterruptedException {
-        HttpRequest page =
-                HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/sign-in")).build();
+        HttpRequest page = HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/sign-in"))
+                .build();
         try {
             return HttpClient.newHttpClient()
                             .send(page, HttpResponse.BodyHandlers.discarding())
