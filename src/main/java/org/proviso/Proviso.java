@@ -22,8 +22,6 @@ public class Proviso implements AppShellConfigurator {
         if (CommandLineApp.isVerb(arguments)) {
             System.exit(CommandLineApp.run(arguments));
         }
-        SpringApplication server = new SpringApplication(Proviso.class);
-        server.addInitializers(new DatabaseAhead());
-        server.run(arguments);
+        SpringApplication.run(Proviso.class, arguments);
     }
 }

@@ -21,6 +21,7 @@ import org.springframework.util.FileSystemUtils;
 public final class StartBench {
 
     private static final Duration LIMIT = Duration.ofMinutes(5);
+    private static final HttpClient BROWSER = HttpClient.newHttpClient();
 
     private record Start(double page, double processor, double sample) {}
 
@@ -76,7 +77,7 @@ public final class StartBench {
         if (!server.isAlive() || seconds(begin) > LIMIT.toSeconds()) {
             throw new IllegalStateException("The server did not start:\n" + Files.readString(said));
         }
-        Thread.sleep(50);
+        Thread.sleep(100);
     }
 
     private static double seconds(long begin) {
@@ -87,10 +88,7 @@ public final class StartBench {
         HttpRequest page = HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/sign-in"))
                 .build();
         try {
-            return HttpClient.newHttpClient()
-                            .send(page, HttpResponse.BodyHandlers.discarding())
-                            .statusCode()
-                    == 200;
+            return BROWSER.send(page, HttpResponse.BodyHandlers.discarding()).statusCode() == 200;
         } catch (IOException notYet) {
             return false;
         }
