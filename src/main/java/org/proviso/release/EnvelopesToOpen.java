@@ -141,11 +141,11 @@ class EnvelopesToOpen {
                     .findFirst()
                     .map(order -> Refusal.of(
                             Why.HELD_BY_COURT,
-                            number + " must stay closed: " + order.court() + " ordered it. " + wayOn(number, batch)))
+                            "It must stay closed: " + order.court() + " ordered it. " + wayOn(number, batch)))
                     .or(() -> Refusal.when(
                             !counting.contains(number),
                             Why.NOT_IN_THIS_STATE,
-                            number + " must stay closed: it is not decided to count. " + wayOn(number, batch)))
+                            "It must stay closed: it is not decided to count. " + wayOn(number, batch)))
                     .or(() -> Optional.ofNullable(doubtful.get(number)).map(found -> contradicted(found, batch)))
                     .or(() -> Optional.ofNullable(untold.get(number)).map(words -> untold(number, words, batch)))
                     .ifPresent(refusal -> stopped.add(refusal.about(number)));
@@ -163,7 +163,7 @@ class EnvelopesToOpen {
         EnvelopeNumber number = found.key().envelopeNo();
         return Refusal.of(
                 Why.CONTRADICTED,
-                number + " must stay closed: a newer record contradicts its decision (the rules now say "
+                "It must stay closed: a newer record contradicts its decision (the rules now say "
                         + found.saysNow() + "). The decider lets the decision stand or reopens it; or take " + number
                         + " out of batch " + batch.number() + ".");
     }
@@ -171,7 +171,7 @@ class EnvelopesToOpen {
     private static Refusal untold(EnvelopeNumber number, String words, Batch batch) {
         return Refusal.of(
                 Why.MAIL_DESK_NOT_ANSWERED,
-                number + " must stay closed: " + words + ". A reviewer or supervisor does that on the page of the mail"
+                "It must stay closed: " + words + ". A reviewer or supervisor does that on the page of the mail"
                         + " desk; or take " + number + " out of batch " + batch.number() + ".");
     }
 

@@ -79,6 +79,11 @@ class BatchPageTest {
         pages.on(page, "hal", () -> {
             press("Take envelope out");
             assertThat(marked("Envelope to take out")).isEqualTo("Required. Enter the envelope number.");
+            fill("Envelope to take out", "  ");
+            press("Take envelope out");
+            assertThat(marked("Envelope to take out"))
+                    .as("blanks are no number")
+                    .isEqualTo("Required. Enter the envelope number.");
             fill("Envelope to take out", "P-1054");
             press("Take envelope out");
             assertThat(marked("Reason to take it out")).isEqualTo("Required. Enter the reason.");

@@ -3,6 +3,7 @@ package org.proviso.canvass.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.Text;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
@@ -86,7 +87,7 @@ final class BalancesPart extends HtmlContainer {
         if (!balance.isSettled()) {
             noting.link(balance).ifPresent(line::add);
             if (!isExplainedInItsLocations(balance)) {
-                explaining.button(balance).ifPresent(line::add);
+                explaining.button(balance).ifPresent(button -> line.add(new Text(" "), button));
             }
         }
         line.addClassName(balance instanceof BalanceResult.Differs && !isLeftUndecided(balance) ? "warn" : "plainly");

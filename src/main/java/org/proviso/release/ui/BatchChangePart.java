@@ -56,7 +56,7 @@ final class BatchChangePart extends Composite<Div> {
                 .ifPresent(envelope -> number.setValue(envelope.value()));
         TextField because = reason("Reason to take it out");
         ActButton button = new ActButton("Take envelope out").does(() -> {
-            if (number.isEmpty()) {
+            if (number.getValue().isBlank()) {
                 refuse(number, "Required. Enter the envelope number.");
                 return;
             }

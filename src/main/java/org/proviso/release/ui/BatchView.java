@@ -112,7 +112,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
     }
 
     private static Paragraph stop(Refusal refusal) {
-        Paragraph line = new Paragraph(refusal.words());
+        Paragraph line = new Paragraph(refusal.spoken());
         line.addClassNames("problem", "no-print");
         return line;
     }
