@@ -63,6 +63,7 @@ class FormsJourneyTest {
 
         browser.signIn("reviewer").go("/review/case/G-1098");
         browser.look().press("t");
+        browser.waitFor("Compare signature");
         browser.go("/review/case/G-1098");
         browser.look().press("d");
         browser.find("vaadin-dialog-overlay button.first").click();
