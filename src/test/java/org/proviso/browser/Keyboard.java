@@ -12,6 +12,9 @@ import org.openqa.selenium.interactions.Actions;
 final class Keyboard {
 
     private static final int MANY = 150;
+    /** A list is short, or filtered before. */
+    private static final int ROWS = 60;
+    private static final int ATTEMPTS = 5;
 
     /** By what the thing with the focus is called, inside the library's boxes too. */
     private static final String NAME = """
@@ -122,17 +125,25 @@ final class Keyboard {
 
     /** In a list, with the arrows: comes to the row whose first cell says this, and to the link in its first or last cell. */
     Keyboard row(String first, boolean lastCell) {
-        for (int i = 0; i < MANY && !isInRows(); i++) {
-            press(Keys.TAB);
-        }
-        press(Keys.HOME);
-        for (int i = 0; i < MANY && !browser.script(NAME).equals(first); i++) {
-            press(Keys.ARROW_DOWN);
+        for (int i = 0; i < ATTEMPTS && !comesTo(first); i++) {
+            // The list may have been drawn anew meanwhile, by the filter that was typed.
+            browser.look();
         }
         if (!browser.script(NAME).equals(first)) {
             throw new AssertionError("the arrows never came to the row of \"" + first + "\"");
         }
         return (lastCell ? press(Keys.END) : this).press(Keys.ENTER);
+    }
+
+    private boolean comesTo(String first) {
+        for (int i = 0; i < MANY && !isInRows(); i++) {
+            press(Keys.TAB);
+        }
+        press(Keys.HOME);
+        for (int i = 0; i < ROWS && !browser.script(NAME).equals(first); i++) {
+            press(Keys.ARROW_DOWN);
+        }
+        return browser.script(NAME).equals(first);
     }
 
     /** Of one of the library's lists, not in its headings. */
