@@ -31,7 +31,6 @@ final class BoardRoom {
         player.press("Pull out " + number)
                 .see(number + " pulled out of its group.")
                 .cannot("Move: " + number);
-        player.picture("16-recused");
     }
 
     /** A member without a device says the vote aloud, and another member records it. */
