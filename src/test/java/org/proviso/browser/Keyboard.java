@@ -14,6 +14,7 @@ final class Keyboard {
     private static final int MANY = 150;
     /** A list is short, or filtered before. */
     private static final int ROWS = 60;
+
     private static final int ATTEMPTS = 5;
 
     /** By what the thing with the focus is called, inside the library's boxes too. */

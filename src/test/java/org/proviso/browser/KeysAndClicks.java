@@ -109,7 +109,8 @@ public final class KeysAndClicks {
         count(
                 "confirm sure links together",
                 keys -> keys.click("Tick all that are the same")
-                        .click("Confirm ticked links")
+                        .clickOn(".sheet.together button.first")
+                        .clickOn("vaadin-dialog-overlay button.first")
                         .sees("confirmed"));
         browser.go("/review/case/G-1012");
         browser.look().press("t");
