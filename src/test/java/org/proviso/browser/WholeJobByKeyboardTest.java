@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.openqa.selenium.Keys;
 import org.proviso.core.CheckedReceipt;
 
@@ -13,7 +14,7 @@ import org.proviso.core.CheckedReceipt;
  * reviewed, read by a second reviewer, voted on by the board, opened, remade, handed off and looked up; a letter is logged.
  */
 @Journey
-@InContinuousIntegration
+@EnabledIfSystemProperty(named = "proviso.whole-job", matches = "true")
 class WholeJobByKeyboardTest {
 
     private static final String NUMBER = "G-2300";
