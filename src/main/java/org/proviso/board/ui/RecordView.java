@@ -12,7 +12,6 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.shared.Registration;
@@ -32,6 +31,7 @@ import org.proviso.core.UserName;
 import org.proviso.core.rules.Reason;
 import org.proviso.review.CaseState;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
@@ -78,7 +78,7 @@ public final class RecordView extends Composite<Div> implements HasUrlParameter<
         try {
             refresh();
         } catch (IllegalArgumentException e) {
-            throw new NotFoundException("There is no session " + sessionNo + " of this election.");
+            throw new NothingHereException("There is no session " + sessionNo + " of this election.");
         }
     }
 

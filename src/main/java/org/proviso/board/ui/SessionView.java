@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.shared.Registration;
 import jakarta.annotation.security.PermitAll;
@@ -22,6 +21,7 @@ import org.proviso.board.record.SessionDetails;
 import org.proviso.core.ElectionId;
 import org.proviso.core.UserName;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -78,7 +78,7 @@ public final class SessionView extends Composite<Div> implements HasUrlParameter
         try {
             refresh();
         } catch (IllegalArgumentException e) {
-            throw new NotFoundException("There is no session " + sessionNo + " of this election.");
+            throw new NothingHereException("There is no session " + sessionNo + " of this election.");
         }
     }
 

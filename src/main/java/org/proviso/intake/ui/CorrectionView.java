@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -20,6 +19,7 @@ import org.proviso.intake.correction.EnvelopeCorrection;
 import org.proviso.intake.correction.EnvelopeCorrectionService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.frame.OfficeFrame;
@@ -47,7 +47,7 @@ public final class CorrectionView extends Composite<Div> implements HasUrlParame
         title = number;
         CorrectableEnvelope seen = EnvelopeNumber.find(number)
                 .flatMap(envelopeNo -> corrections.find(workplace.electionId(), envelopeNo))
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
         CorrectionForm form = new CorrectionForm(
                 corrections, workplace, receiving.choices(workplace.electionId()), seen, () -> again(number));
         form.addClassName("desk");

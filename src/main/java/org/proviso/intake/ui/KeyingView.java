@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
@@ -23,6 +22,7 @@ import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.LabeledValues;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
@@ -59,7 +59,8 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
         title = envelopeNo;
         ElectionId election = workplace.electionId();
         boolean first = lists.line(election, new EnvelopeNumber(envelopeNo))
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."))
+                .orElseThrow(
+                        () -> new NothingHereException("There is no envelope " + envelopeNo + " in this election."))
                 .waits();
         Envelope envelope =
                 keying.envelope(election, new EnvelopeNumber(envelopeNo)).orElseThrow();

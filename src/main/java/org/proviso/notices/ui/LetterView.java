@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -23,6 +22,7 @@ import org.proviso.notices.NoticeService;
 import org.proviso.notices.NoticeSlipService;
 import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.ReasonDialog;
@@ -65,7 +65,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         Notice notice = notices.notices(key).stream()
                 .filter(logged -> logged.number() == number)
                 .findFirst()
-                .orElseThrow(() -> new NotFoundException("There is no such notice."));
+                .orElseThrow(() -> new NothingHereException("There is no such notice."));
         getContent().removeAll();
         PageHead head = new PageHead("Letter about envelope " + key.envelopeNo(), NoticeWords.about(notice));
         head.beside(pdf(key, number), Links.link("All notices", "notices"));

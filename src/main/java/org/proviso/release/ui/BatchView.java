@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
@@ -30,6 +29,7 @@ import org.proviso.release.ReleaseService;
 import org.proviso.release.RemakeService;
 import org.proviso.release.RemakeSheet;
 import org.proviso.ui.MessageLine;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -81,7 +81,7 @@ public final class BatchView extends Composite<Div> implements HasUrlParameter<I
         try {
             show();
         } catch (IllegalArgumentException e) {
-            throw new NotFoundException("There is no batch " + batchNo + " of this election.");
+            throw new NothingHereException("There is no batch " + batchNo + " of this election.");
         }
     }
 

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.core.EnvelopeKey;
@@ -19,6 +18,7 @@ import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.HistoryPart;
 import org.proviso.review.ui.desk.ReviewServices;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -61,7 +61,7 @@ class CasePrintView extends Composite<Div>
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
         EnvelopeKey key = new EnvelopeKey(election.id(), new EnvelopeNumber(number));
         CaseFile file = files.open(key)
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
         Div head = new Div(
                 new Paragraph(election.words()),
                 new Paragraph("Envelope " + number + ", printed "

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.access.Permission;
@@ -20,6 +19,7 @@ import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
@@ -125,7 +125,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
     private CasePage show() {
         boolean reviews = acts.access().isPermitted(Permission.PROPOSE);
         CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number)))
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
         CasePage page = new CasePage(desk, reviews ? onward(file) : new Div(back(), print()));
         getContent().removeAll();

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.OptionalParameter;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
@@ -25,6 +24,7 @@ import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
@@ -89,7 +89,8 @@ class SecondReviewView extends Composite<Div>
     private void one(EnvelopeNumber envelopeNo) {
         getContent().setClassName("whole");
         CaseFile file = files.open(new EnvelopeKey(election.id(), envelopeNo))
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + envelopeNo + " in this election."));
+                .orElseThrow(
+                        () -> new NothingHereException("There is no envelope " + envelopeNo + " in this election."));
         CasePageContext desk = new CasePageContext(file, acts, this, true);
         CasePage page = CasePage.forSecondReader(desk, Links.link("All proposals", "review/second"));
         getContent().add(page);

@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
@@ -24,6 +23,7 @@ import org.proviso.review.file.CaseFileService;
 import org.proviso.review.file.ExemplarService;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.field.CaseVersionMark;
 import org.proviso.ui.frame.OfficeFrame;
@@ -65,7 +65,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     private PageHead show() {
         EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
         CaseFile file = files.open(key)
-                .orElseThrow(() -> new NotFoundException("There is no envelope " + number + " in this election."));
+                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
         boolean blind = file.work().signatureHidden();
         PageHead head = new PageHead(
                 blind ? "Compare signature" : "Signature of envelope " + number,

@@ -7,10 +7,10 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
-import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.ui.Links;
+import org.proviso.ui.NothingHereException;
 import org.proviso.ui.help.HelpTexts;
 
 /** A guide to the work of one role. */
@@ -40,7 +40,7 @@ public final class GuideView extends Composite<Div> implements HasUrlParameter<S
     @Override
     public void setParameter(BeforeEvent event, String name) {
         title = name;
-        String guide = texts.guide(name).orElseThrow(() -> new NotFoundException("There is no guide of this name."));
+        String guide = texts.guide(name).orElseThrow(() -> new NothingHereException("There is no guide of this name."));
         getContent().removeAll();
         getContent()
                 .add(

@@ -1,0 +1,13 @@
+package org.proviso.ui;
+
+import com.vaadin.flow.router.NotFoundException;
+
+/** An address of a page whose envelope, session, batch or letter there is not; the message is a sentence for the page. */
+public final class NothingHereException extends NotFoundException {
+
+    private static final long serialVersionUID = 1L;
+
+    public NothingHereException(String words) {
+        super(words);
+    }
+}
