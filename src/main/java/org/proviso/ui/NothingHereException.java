@@ -7,7 +7,15 @@ public final class NothingHereException extends NotFoundException {
 
     private static final long serialVersionUID = 1L;
 
+    private final String words;
+
     public NothingHereException(String words) {
         super(words);
+        this.words = words;
+    }
+
+    /** The sentence for the page. */
+    public String words() {
+        return words;
     }
 }

@@ -20,7 +20,7 @@ class NotFoundPage extends Composite<ErrorPage> implements com.vaadin.flow.route
     @Override
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<NotFoundException> parameter) {
         String why = parameter.getException() instanceof NothingHereException missing
-                ? missing.getMessage()
+                ? missing.words()
                 : "There is no page at this address.";
         getContent().say("Page not found", why);
         return HttpServletResponse.SC_NOT_FOUND;
