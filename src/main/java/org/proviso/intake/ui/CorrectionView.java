@@ -12,14 +12,13 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.intake.ReceivingService;
 import org.proviso.intake.correction.CorrectableEnvelope;
 import org.proviso.intake.correction.EnvelopeCorrection;
 import org.proviso.intake.correction.EnvelopeCorrectionService;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.frame.OfficeFrame;
@@ -45,9 +44,9 @@ public final class CorrectionView extends Composite<Div> implements HasUrlParame
     @Override
     public void setParameter(BeforeEvent event, String number) {
         title = number;
-        CorrectableEnvelope seen = EnvelopeNumber.find(number)
-                .flatMap(envelopeNo -> corrections.find(workplace.electionId(), envelopeNo))
-                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
+        CorrectableEnvelope seen = corrections
+                .find(workplace.electionId(), AddressedEnvelope.number(number))
+                .orElseThrow(() -> AddressedEnvelope.missing(number));
         CorrectionForm form = new CorrectionForm(
                 corrections, workplace, receiving.choices(workplace.electionId()), seen, () -> again(number));
         form.addClassName("desk");

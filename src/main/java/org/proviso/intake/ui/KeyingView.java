@@ -19,10 +19,10 @@ import org.proviso.intake.StoredImage;
 import org.proviso.intake.desk.EnvelopeListService;
 import org.proviso.intake.desk.NextEnvelopeService;
 import org.proviso.intake.keying.KeyingService;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.LabeledValues;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.frame.OfficeFrame;
@@ -58,14 +58,16 @@ public final class KeyingView extends Composite<Div> implements HasUrlParameter<
     public void setParameter(BeforeEvent event, String envelopeNo) {
         title = envelopeNo;
         ElectionId election = workplace.electionId();
-        boolean first = lists.line(election, new EnvelopeNumber(envelopeNo))
-                .orElseThrow(
-                        () -> new NothingHereException("There is no envelope " + envelopeNo + " in this election."))
+        boolean first = lists.line(election, AddressedEnvelope.number(envelopeNo))
+                .orElseThrow(() -> AddressedEnvelope.missing(envelopeNo))
                 .waits();
         Envelope envelope =
-                keying.envelope(election, new EnvelopeNumber(envelopeNo)).orElseThrow();
+                keying.envelope(election, AddressedEnvelope.number(envelopeNo)).orElseThrow();
         KeyingDraftForm desk = new KeyingDraftForm(
-                keying, workplace, new EnvelopeNumber(envelopeNo), () -> goOn(new EnvelopeNumber(envelopeNo), first));
+                keying,
+                workplace,
+                AddressedEnvelope.number(envelopeNo),
+                () -> goOn(AddressedEnvelope.number(envelopeNo), first));
         Div side = new Div();
         side.addClassName("side");
         beside(side, election, envelope);

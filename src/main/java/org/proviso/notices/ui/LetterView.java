@@ -13,7 +13,6 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.notices.Letter;
 import org.proviso.notices.Notice;
@@ -21,6 +20,7 @@ import org.proviso.notices.NoticeAttempt;
 import org.proviso.notices.NoticeService;
 import org.proviso.notices.NoticeSlipService;
 import org.proviso.notices.NoticeSlipService.TakeBackAttempt;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
 import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
@@ -53,7 +53,7 @@ public final class LetterView extends Composite<Div> implements BeforeEnterObser
         String envelope = event.getRouteParameters().get("envelope").orElseThrow();
         title = " about envelope " + envelope;
         int number = event.getRouteParameters().getInteger("number").orElseThrow();
-        show(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(envelope)), number);
+        show(new EnvelopeKey(workplace.electionId(), AddressedEnvelope.number(envelope)), number);
     }
 
     @Override

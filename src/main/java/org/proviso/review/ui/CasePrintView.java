@@ -10,15 +10,14 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.HistoryPart;
 import org.proviso.review.ui.desk.ReviewServices;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageSection;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -59,9 +58,8 @@ class CasePrintView extends Composite<Div>
     @Override
     public void again() {
         ElectionLine election = workplace.election().orElseThrow(NoElectionException::new);
-        EnvelopeKey key = new EnvelopeKey(election.id(), new EnvelopeNumber(number));
-        CaseFile file = files.open(key)
-                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
+        EnvelopeKey key = new EnvelopeKey(election.id(), AddressedEnvelope.number(number));
+        CaseFile file = files.open(key).orElseThrow(() -> AddressedEnvelope.missing(number));
         Div head = new Div(
                 new Paragraph(election.words()),
                 new Paragraph("Envelope " + number + ", printed "

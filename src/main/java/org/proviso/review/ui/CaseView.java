@@ -18,8 +18,8 @@ import org.proviso.review.queue.QueueFilterText;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.field.ActButton;
 import org.proviso.ui.frame.OfficeFrame;
 import org.proviso.ui.frame.WorkingElection;
@@ -54,7 +54,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
                 .getSingleParameter(LIST)
                 .filter(list -> acts.access().isPermitted(Permission.PROPOSE))
                 .ifPresent(list -> shift.cameFrom(
-                        new EnvelopeNumber(envelopeNo), QueueFilterText.read(workplace.electionId(), list)));
+                        AddressedEnvelope.number(envelopeNo), QueueFilterText.read(workplace.electionId(), list)));
         show().focusTitle();
     }
 
@@ -65,7 +65,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     @Override
     public void taken() {
-        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
+        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), AddressedEnvelope.number(number));
         if (files.signatureComesFirst(key)) {
             shift.open(key);
         } else {
@@ -75,13 +75,13 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     @Override
     public void next() {
-        shift.goOnFrom(new EnvelopeNumber(number));
+        shift.goOnFrom(AddressedEnvelope.number(number));
     }
 
     /** Nobody is handed another case; the list is shown instead. */
     @Override
     public void away() {
-        shift.putAway(new EnvelopeNumber(number));
+        shift.putAway(AddressedEnvelope.number(number));
     }
 
     @Override
@@ -95,7 +95,7 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     /** The way to the next case, and the list this one was opened from. */
     private Div onward(CaseFile file) {
-        EnvelopeNumber envelopeNo = new EnvelopeNumber(number);
+        EnvelopeNumber envelopeNo = AddressedEnvelope.number(number);
         Div onward = new Div(shift.button(envelopeNo, stays(file)), print());
         shift.listOf(envelopeNo).ifPresent(list -> {
             Div from = new Div(
@@ -124,8 +124,8 @@ class CaseView extends Composite<Div> implements HasUrlParameter<String>, HasDyn
 
     private CasePage show() {
         boolean reviews = acts.access().isPermitted(Permission.PROPOSE);
-        CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number)))
-                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
+        CaseFile file = files.open(new EnvelopeKey(workplace.electionId(), AddressedEnvelope.number(number)))
+                .orElseThrow(() -> AddressedEnvelope.missing(number));
         CasePageContext desk = new CasePageContext(file, acts, this, !reviews);
         CasePage page = new CasePage(desk, reviews ? onward(file) : new Div(back(), print()));
         getContent().removeAll();

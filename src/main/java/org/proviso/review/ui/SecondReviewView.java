@@ -23,8 +23,8 @@ import org.proviso.review.queue.SecondReviewQueueService;
 import org.proviso.review.ui.desk.CasePage;
 import org.proviso.review.ui.desk.CasePageContext;
 import org.proviso.review.ui.desk.ReviewServices;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
@@ -71,7 +71,7 @@ class SecondReviewView extends Composite<Div>
         if (number == null) {
             list();
         } else {
-            one(new EnvelopeNumber(number));
+            one(AddressedEnvelope.number(number));
         }
     }
 
@@ -89,8 +89,7 @@ class SecondReviewView extends Composite<Div>
     private void one(EnvelopeNumber envelopeNo) {
         getContent().setClassName("whole");
         CaseFile file = files.open(new EnvelopeKey(election.id(), envelopeNo))
-                .orElseThrow(
-                        () -> new NothingHereException("There is no envelope " + envelopeNo + " in this election."));
+                .orElseThrow(() -> AddressedEnvelope.missing(envelopeNo.value()));
         CasePageContext desk = new CasePageContext(file, acts, this, true);
         CasePage page = CasePage.forSecondReader(desk, Links.link("All proposals", "review/second"));
         getContent().add(page);

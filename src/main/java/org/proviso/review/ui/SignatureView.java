@@ -10,7 +10,6 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Optional;
 import org.proviso.core.EnvelopeKey;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.act.ActResult;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
@@ -21,9 +20,9 @@ import org.proviso.review.facts.SignatureComparison;
 import org.proviso.review.file.CaseFile;
 import org.proviso.review.file.CaseFileService;
 import org.proviso.review.file.ExemplarService;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.Links;
 import org.proviso.ui.MessageLine;
-import org.proviso.ui.NothingHereException;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.field.CaseVersionMark;
 import org.proviso.ui.frame.OfficeFrame;
@@ -63,9 +62,8 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     }
 
     private PageHead show() {
-        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), new EnvelopeNumber(number));
-        CaseFile file = files.open(key)
-                .orElseThrow(() -> new NothingHereException("There is no envelope " + number + " in this election."));
+        EnvelopeKey key = new EnvelopeKey(workplace.electionId(), AddressedEnvelope.number(number));
+        CaseFile file = files.open(key).orElseThrow(() -> AddressedEnvelope.missing(number));
         boolean blind = file.work().signatureHidden();
         PageHead head = new PageHead(
                 blind ? "Compare signature" : "Signature of envelope " + number,
@@ -101,7 +99,7 @@ class SignatureView extends Composite<Div> implements HasUrlParameter<String>, H
     }
 
     private void say(String pressed, SignatureComparison look, SignatureComparisonPart part) {
-        if (!new CaseVersionMark(new EnvelopeNumber(number), look.version()).is(pressed)) {
+        if (!new CaseVersionMark(AddressedEnvelope.number(number), look.version()).is(pressed)) {
             MessageLine.refused("Not saved. The case changed just now. Check it and try again.");
             return;
         }

@@ -1,12 +1,14 @@
 package org.proviso.ui.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.mockito.Mockito.mock;
 
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.ErrorParameter;
 import com.vaadin.flow.router.NotFoundException;
 import org.junit.jupiter.api.Test;
+import org.proviso.ui.AddressedEnvelope;
 import org.proviso.ui.NothingHereException;
 
 /** Our words about what is missing are shown, whatever they are; the router's never. */
@@ -23,6 +25,14 @@ class NotFoundPageTest {
     @Test
     void what_is_missing_is_said() {
         assertThat(said(new NothingHereException("No batch 7 was made."))).contains("No batch 7 was made.");
+    }
+
+    @Test
+    void neither_is_a_blank_envelope_number_one() {
+        assertThatThrownBy(() -> AddressedEnvelope.number(" "))
+                .isInstanceOfSatisfying(
+                        NothingHereException.class,
+                        missing -> assertThat(said(missing)).contains("This address has no envelope number."));
     }
 
     @Test
