@@ -33,6 +33,7 @@ import org.proviso.core.rules.Ask;
 import org.proviso.intake.IntakeService;
 import org.proviso.intake.cure.CureScanService;
 import org.proviso.intake.desk.EnvelopeListService;
+import org.proviso.intake.desk.LocationReturn;
 import org.proviso.intake.keying.KeyingDraft;
 import org.proviso.intake.keying.KeyingService;
 import org.proviso.ui.MessageLine;
@@ -250,6 +251,17 @@ class IntakeFormsTest {
             assertThat(MessageLine.words()).isEqualTo("Harbor Annex: transmittal corrected.");
         });
         assertThat(numbers("Harbor Annex")).containsExactly(List.of(10, 8, 1));
+    }
+
+    @Test
+    void the_missing_return_of_a_location_is_begun_with_its_name_and_known_names_are_spelled_as_before() {
+        pages.on(LocationReturn.missing("Prospect & Mill Annex"), "jon", () -> {
+            assertThat(text("place")).isEqualTo("Prospect & Mill Annex");
+            typeAndLeave("place", "depot street library");
+            assertThat(text("place")).isEqualTo("Depot Street Library");
+            typeAndLeave("place", "Nowhere Hall");
+            assertThat(text("place")).as("nothing came from there yet").isEqualTo("Nowhere Hall");
+        });
     }
 
     /** Issued, sent back and spoiled. */

@@ -99,6 +99,35 @@ class ReceivingPageTest {
     }
 
     @Test
+    void an_envelope_number_in_small_letters_is_no_other_envelope() {
+        pages.on("intake/receive", "jon", () -> {
+            numbers("p-9120", CheckedReceipt.of("77000120").value());
+            press("Receive envelope");
+            assertThat(MessageLine.words()).isEqualTo("P-9120 received.");
+            typeAndLeave("envelope", "p-9120");
+            assertThat(text("envelope")).isEqualTo("P-9120");
+            assertThat(asked("envelope")).startsWith("Envelope P-9120 has already been received.");
+        });
+        assertThat(isReceived("p-9120")).isFalse();
+    }
+
+    @Test
+    void a_number_is_found_whatever_the_list_shows() {
+        pages.on("intake/receive", "jon", () -> {
+            numbers("P-9121", CheckedReceipt.of("77000121").value());
+            press("Receive envelope");
+        });
+        pages.on("intake", "jon", () -> {
+            assertThat(chosen("filter")).as("one waits to be keyed").isEqualTo("NOT_KEYED");
+            type("sought", "P-1015");
+            assertThat(said()).contains("0 envelopes, 1 among all.");
+            press("Show all");
+            assertThat(chosen("filter")).isEqualTo("ALL");
+            assertThat(said()).contains("1 envelope").doesNotContain("among all");
+        });
+    }
+
+    @Test
     void what_the_election_does_not_list_is_asked_and_of_a_style_refused() {
         pages.on("intake/receive", "jon", () -> {
             typeAndLeave("place", "depot street library");

@@ -200,7 +200,8 @@ class WaitingWorkListTest {
     void every_line_leads_to_where_it_is_done(TestOffice office) {
         everythingWaits(office);
         Map<Role, List<WaitingWork>> all = byRole(office);
-        assertThat(path(all.get(Role.INTAKE), "Silent location")).isEqualTo("intake/transmittals");
+        assertThat(path(all.get(Role.INTAKE), "Silent location"))
+                .isEqualTo("intake/transmittals?place=Depot+Street+Library");
         assertThat(path(all.get(Role.INTAKE), "Voter whose time ends today"))
                 .as("the desk has no queue")
                 .isEqualTo("intake/cure");

@@ -13,6 +13,7 @@ import org.proviso.intake.desk.IntakeEnvelopeRow;
 import org.proviso.ui.Links;
 import org.proviso.ui.RowGrid;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
 import org.proviso.ui.field.ChoiceField;
 import org.proviso.ui.field.TypedField;
 
@@ -28,6 +29,7 @@ final class EnvelopesPart extends Div {
     private final TypedField sought = new TypedField("sought", "Envelope or receipt number").like("G-1001");
     private final ChoiceField filter;
     private final Span shown = new Span();
+    private final ActButton everywhere = new ActButton("Show all").quiet().does(this::showAll);
 
     EnvelopesPart(EnvelopeListService lists, ElectionId election, boolean someWait) {
         this.lists = lists;
@@ -38,7 +40,7 @@ final class EnvelopesPart extends Div {
         sought.onTyped(text -> show());
         shown.addClassNames("soft", "small");
         shown.getElement().setAttribute("role", "status");
-        Div asked = new Div(filter, sought, shown);
+        Div asked = new Div(filter, sought, shown, everywhere);
         asked.addClassName("asked");
         columns();
         add(new H2("Envelopes"), asked, rows);
@@ -78,6 +80,15 @@ final class EnvelopesPart extends Div {
         rows.show(
                 (offset, limit) -> lists.page(election, which, text, offset, limit),
                 () -> lists.count(election, which, text));
-        shown.setText(UsDates.count(lists.count(election, which, text), "envelope"));
+        int count = lists.count(election, which, text);
+        int elsewhere = count > 0 || text.isEmpty() ? 0 : lists.count(election, EnvelopeFilter.ALL, text);
+        shown.setText(UsDates.count(count, "envelope") + (elsewhere > 0 ? ", " + elsewhere + " among all." : ""));
+        everywhere.setVisible(elsewhere > 0);
+    }
+
+    /** Whoever looks for a number need not know how far its keying is. */
+    private void showAll() {
+        filter.code(EnvelopeFilter.ALL.name());
+        show();
     }
 }

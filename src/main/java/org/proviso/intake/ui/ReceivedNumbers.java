@@ -87,6 +87,7 @@ final class ReceivedNumbers {
     }
 
     private void checkNumber() {
+        spellNumber();
         String text = number.text();
         number.problem(text.isEmpty() || text.matches(NUMBER) ? "" : LETTERS_AND_DIGITS);
         Optional<EnvelopeNumber> taken = number.hasProblem()
@@ -101,6 +102,20 @@ final class ReceivedNumbers {
             alsoOn = null;
             number.question("");
         }
+    }
+
+    /** Numbers are printed in capitals; one that the loaded files have in small letters is meant as it stands there. */
+    private void spellNumber() {
+        String capitals = number.text().toUpperCase(Locale.ROOT);
+        if (!number.text().equals(capitals) && !isReceived(number.text())) {
+            number.text(capitals);
+        }
+    }
+
+    private boolean isReceived(String text) {
+        return EnvelopeNumber.find(text)
+                .filter(typed -> lists.line(election, typed).isPresent())
+                .isPresent();
     }
 
     private void askAboutSecond(EnvelopeNumber taken) {

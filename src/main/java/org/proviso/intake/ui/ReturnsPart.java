@@ -47,7 +47,12 @@ final class ReturnsPart extends Div {
         sentence.setClassName("small", locationReturn.addsUp());
         if (!locationReturn.addsUp()) {
             sentence.add(" ");
-            sentence.add(Links.link("View transmittals", "intake/transmittals"));
+            boolean missing = locationReturn.transmittals().isEmpty()
+                    && !locationReturn.votingLocation().isEmpty();
+            sentence.add(
+                    missing
+                            ? Links.link("Record transmittal", LocationReturn.missing(locationReturn.votingLocation()))
+                            : Links.link("View transmittals", "intake/transmittals"));
         }
         Paragraph bags = new Paragraph(bags(locationReturn));
         bags.addClassNames("soft", "small");

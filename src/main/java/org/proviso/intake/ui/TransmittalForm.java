@@ -72,7 +72,31 @@ final class TransmittalForm extends Div {
     }
 
     void here(List<LocationReturn> all) {
+        if (here.isEmpty()) {
+            field("place").from(places(all)).onLeave(this::spellPlace);
+        }
         here = all;
+    }
+
+    private static List<String> places(List<LocationReturn> all) {
+        return all.stream()
+                .map(LocationReturn::votingLocation)
+                .filter(place -> !place.isEmpty())
+                .toList();
+    }
+
+    /** As the other returns and the envelopes spell it; a location that nothing came from yet stays as typed. */
+    private void spellPlace() {
+        places(here).stream()
+                .filter(text("place")::equalsIgnoreCase)
+                .findFirst()
+                .ifPresent(field("place")::text);
+    }
+
+    /** For the return of this location, which is still missing. */
+    void begin(String votingLocation) {
+        text("place", votingLocation);
+        field("day").focus();
     }
 
     void correct(RecordedTransmittal recorded) {

@@ -4,6 +4,8 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
@@ -26,7 +28,7 @@ import org.proviso.ui.frame.WorkingElection;
 @Route(value = "intake/transmittals", layout = OfficeFrame.class)
 @PageTitle("Transmittals · Proviso")
 @PermitAll
-public final class TransmittalsView extends Composite<Div> {
+public final class TransmittalsView extends Composite<Div> implements BeforeEnterObserver {
 
     private final transient LocationReturnService returns;
     private final ElectionId election;
@@ -50,6 +52,15 @@ public final class TransmittalsView extends Composite<Div> {
                                 .beside(Links.link("Back to Intake", "intake")),
                         bench);
         show();
+    }
+
+    /** The address may name the location whose return is missing. */
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(LocationReturn.PLACE)
+                .ifPresent(form::begin);
     }
 
     private void show() {
