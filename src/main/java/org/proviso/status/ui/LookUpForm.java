@@ -32,6 +32,11 @@ record LookUpForm(String receipt, String month, String day, String year) {
         }
     }
 
+    /** Nothing stands in one of the three boxes of the birth date, so there is no date that could be wrong. */
+    public boolean dateMissing() {
+        return month.isEmpty() || day.isEmpty() || year.isEmpty();
+    }
+
     private static int number(String digits, int most) {
         if (digits.isEmpty()
                 || digits.length() > most

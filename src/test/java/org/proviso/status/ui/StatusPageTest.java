@@ -93,7 +93,8 @@ class StatusPageTest {
         assertThat(wrongDate.statusCode()).isEqualTo(wrongNumber.statusCode());
         assertThat(wrongDate.body().replace("value=\"13\"", "").replace(RECEIPT, ""))
                 .isEqualTo(wrongNumber.body().replace("value=\"12\"", "").replace("9999-0000-8", ""))
-                .contains("We found nothing", "Check the number", "href=\"tel:5550100\"", ">555-0100<");
+                .contains("We found nothing", "Check the number", "href=\"tel:5550100\"", ">555-0100<")
+                .contains("href=\"mailto:");
     }
 
     @Test
@@ -197,6 +198,9 @@ class StatusPageTest {
         HttpResponse<String> page = lookUp(RECEIPT, "2", "30", "1984");
         assertThat(page.statusCode()).isEqualTo(422);
         assertThat(page.body()).contains("This date does not exist", "aria-invalid=\"true\"");
+        assertThat(lookUp(RECEIPT, "", "", "").body())
+                .contains("Enter your birth date: the month, the day and a four-digit year.", "aria-invalid=\"true\"")
+                .doesNotContain("This date does not exist");
         assertThat(lookUp(" - ", "2", "3", "84").body()).contains("Enter the number on your receipt");
         assertThat(lookUp("<b>\"x", "2", "30", "1984").body())
                 .contains("&lt;b&gt;&quot;x")
