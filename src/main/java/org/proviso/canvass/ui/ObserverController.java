@@ -84,10 +84,11 @@ class ObserverController {
     }
 
     @GetMapping("/observe/cases/{envelopeNo}")
-    ModelAndView one(@PathVariable EnvelopeNumber envelopeNo) {
+    ModelAndView one(@PathVariable String envelopeNo) {
         ElectionLine election = election();
-        ObserverCase observerCase =
-                cases.find(new EnvelopeKey(election.id(), envelopeNo)).orElseThrow(ObserverController::none);
+        ObserverCase observerCase = EnvelopeNumber.find(envelopeNo)
+                .flatMap(number -> cases.find(new EnvelopeKey(election.id(), number)))
+                .orElseThrow(ObserverController::none);
         return page("canvass/observe-case", election).addObject("one", observerCase);
     }
 

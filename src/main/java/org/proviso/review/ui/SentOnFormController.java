@@ -30,11 +30,11 @@ class SentOnFormController {
 
     @GetMapping("/review/sent-on/{election}/{envelope}")
     ModelAndView form(@PathVariable String election, @PathVariable String envelope) {
-        EnvelopeKey key = new EnvelopeKey(new ElectionId(election), new EnvelopeNumber(envelope));
         return new ModelAndView("review/sent-on")
                 .addObject(
                         "form",
-                        ended.form(key)
+                        EnvelopeNumber.find(envelope)
+                                .flatMap(number -> ended.form(new EnvelopeKey(new ElectionId(election), number)))
                                 .orElseThrow(() -> new ResponseStatusException(
                                         HttpStatus.NOT_FOUND, "Envelope " + envelope + " has no form.")));
     }

@@ -85,6 +85,7 @@ class ObserverPagesTest {
     void a_page_past_the_last_is_the_last_and_an_envelope_that_never_came_is_not_found() {
         assertThat(page("/observe/cases?page=99")).contains("Page 3 of 3");
         assertThat(observer.get("/observe/cases/G-9999").statusCode()).isEqualTo(404);
+        assertThat(observer.get("/observe/cases/%20").statusCode()).isEqualTo(404);
     }
 
     @Test
