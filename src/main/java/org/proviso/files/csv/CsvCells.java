@@ -19,6 +19,7 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
     private final String[] shared = new String[SHARED];
     private char[] chars = new char[1 << 10];
     private int[] ends = new int[64];
+    private boolean[] quoted = new boolean[64];
     private int count;
     private int line;
 
@@ -54,6 +55,26 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
         }
         int start = start(cell);
         return length <= SHORT ? shared(start, length) : new String(chars, start, length);
+    }
+
+    /** The row as it stands in the file, without the end of its line. */
+    String asItCame() {
+        StringBuilder row = new StringBuilder();
+        for (int cell = 0; cell < count; cell++) {
+            String text = new String(chars, start(cell), length(cell));
+            row.append(cell == 0 ? "" : ",").append(quoted[cell] ? '"' + text.replace("\"", "\"\"") + '"' : text);
+        }
+        return row.toString();
+    }
+
+    /** Whether a cell has a line break in it, so that the row goes over several lines. */
+    boolean isOverSeveralLines() {
+        for (int i = 0; count > 0 && i < ends[count - 1]; i++) {
+            if (chars[i] == '\n' || chars[i] == '\r') {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A hash of the cell's text, for keys: 64 bits of which a million rows share none but by rare accident. */
@@ -97,7 +118,7 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
     }
 
     @Override
-    protected void handleField(int index, char[] buffer, int offset, int length, boolean quoted) {
+    protected void handleField(int index, char[] buffer, int offset, int length, boolean inQuotes) {
         int start = count == 0 ? 0 : ends[count - 1];
         int end = start + length;
         if (end + count > LONGEST_RECORD) {
@@ -108,8 +129,10 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<CsvCells> {
         }
         if (count == ends.length) {
             ends = Arrays.copyOf(ends, 2 * count);
+            quoted = Arrays.copyOf(quoted, 2 * count);
         }
         System.arraycopy(buffer, offset, chars, start, length);
+        quoted[count] = inQuotes;
         ends[count++] = end;
     }
 

@@ -16,7 +16,10 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
+import org.proviso.files.SetAsideRow;
 
 /**
  * One CSV file, read row by row: UTF-8, a header, columns in any order, every row as wide as the header. What is wrong
@@ -79,9 +82,15 @@ public final class CsvTable implements Closeable {
 
     /** Reads the whole file: every row, or the exception that names every bad one. */
     public static <T> NumberedRows<T> read(Path path, CsvColumns columns, Consumer<String> warn, RowReader<T> each) {
+        return read(path, columns, warn, null, each);
+    }
+
+    /** The same of an outside list, whose bad rows are set aside where somebody takes them. */
+    public static <T> NumberedRows<T> read(
+            Path path, CsvColumns columns, Consumer<String> warn, @Nullable SetAside aside, RowReader<T> each) {
         List<T> values = new ArrayList<>();
         NumberedRows.LineNumbers lines = new NumberedRows.LineNumbers();
-        each(path, columns, warn, table -> () -> each.read(table.row), (line, value) -> {
+        each(path, columns, warn, aside, table -> () -> each.read(table.row), (line, value) -> {
             values.add(value);
             lines.add(line);
         });
@@ -99,8 +108,26 @@ public final class CsvTable implements Closeable {
             Consumer<String> warn,
             Function<CsvTable, Supplier<T>> rows,
             BiConsumer<Integer, T> each) {
+        each(path, columns, warn, null, rows, each);
+    }
+
+    /**
+     * The same of an outside list: a bad row goes where bad rows are taken, and the good ones below it are handed over
+     * too. What leaves in doubt where a row ends refuses the whole file.
+     */
+    public static <T> void each(
+            Path path,
+            CsvColumns columns,
+            Consumer<String> warn,
+            @Nullable SetAside aside,
+            Function<CsvTable, Supplier<T>> rows,
+            BiConsumer<Integer, T> each) {
         try (CsvTable table = open(path, columns, warn)) {
             Supplier<T> row = rows.apply(table);
+            if (aside != null) {
+                table.eachGood(row, aside, each);
+                return;
+            }
             try {
                 while (table.next()) {
                     each.accept(table.row.line(), row.get());
@@ -116,14 +143,41 @@ public final class CsvTable implements Closeable {
         if (!advance()) {
             return false;
         }
+        demandWidth();
+        keys.forEach(UniqueKey::check);
+        return true;
+    }
+
+    /** A row set aside does not take its key from a good row further down, so the key is looked at last. */
+    private <T> void eachGood(Supplier<T> read, SetAside aside, BiConsumer<Integer, T> each) {
+        while (advance()) {
+            demandEnd();
+            T value;
+            try {
+                demandWidth();
+                value = read.get();
+                keys.forEach(UniqueKey::check);
+            } catch (InputException wrong) {
+                aside.take(SetAsideRow.of(wrong, cells.asItCame()));
+                continue;
+            }
+            each.accept(row.line(), value);
+        }
+    }
+
+    private void demandWidth() {
         if (cells.count() != header.size()) {
             String fields = cells.count() == 1 ? "1 field" : cells.count() + " fields";
             throw row.wrong("has " + fields + " but the header has " + header.size());
         }
-        for (UniqueKey key : keys) {
-            key.check();
+    }
+
+    /** A quote that closes only in a later row swallows the rows between: they must not be set aside unseen as one. */
+    private void demandEnd() {
+        if (cells.count() != header.size() && cells.isOverSeveralLines()) {
+            throw row.wrong("goes over several lines and has " + cells.count() + " fields but the header has "
+                    + header.size() + "; check for an opening quote that is never closed");
         }
-        return true;
     }
 
     /** The row last gone to: one object, refilled by {@link #next()}, so take from it what is to be kept. */

@@ -2,8 +2,10 @@ package org.proviso.files.election;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.CheckIn;
 import org.proviso.core.VoterId;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.NumberedRows;
@@ -16,11 +18,18 @@ public final class CheckInReader {
 
     private CheckInReader() {}
 
+    /** Strict: a bad row refuses the file. */
     public static NumberedRows<CheckIn> read(Path file, Consumer<String> warn) {
+        return read(file, warn, null);
+    }
+
+    /** Bad rows are set aside where somebody takes them. */
+    public static NumberedRows<CheckIn> read(Path file, Consumer<String> warn, @Nullable SetAside aside) {
         return CsvTable.read(
                 file,
                 COLUMNS,
                 warn,
+                aside,
                 row -> new CheckIn(
                         new VoterId(row.requiredKey("voter_id")),
                         row.key("voting_location"),

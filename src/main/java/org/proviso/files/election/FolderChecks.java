@@ -53,7 +53,7 @@ final class FolderChecks {
         Set<String> parts = parts(precincts);
         refer(lines, "contest_id", BallotStyleReader.StyleContest::contestId, contestIds, "contests.csv");
         refer(precincts, "ballot_style", PrecinctPart::ballotStyle, names(styles), "ballot-styles.csv");
-        refer(streets, "precinct", street -> part(street.precinct(), street.split()), parts, "precincts.csv");
+        refer(streets, "precinct", FolderChecks::part, parts, "precincts.csv");
     }
 
     void roll(Collection<Voter> voters, NumberedRows<PrecinctPart> precincts) {
@@ -167,10 +167,14 @@ final class FolderChecks {
         for (int i = 0; i < rows.values().size(); i++) {
             String name = reference.apply(rows.values().get(i));
             if (!name.isEmpty() && !known.contains(name)) {
-                bad.add(rows.wrong(i, column, InputException.quoted(name) + " is not in " + file));
+                bad.add(rows.wrong(i, column, notIn(name, file)));
             }
         }
         BadRowFinder.refuse(bad);
+    }
+
+    static String notIn(String name, String file) {
+        return InputException.quoted(name) + " is not in " + file;
     }
 
     private static Set<String> names(List<BallotStyle> styles) {
@@ -178,10 +182,14 @@ final class FolderChecks {
     }
 
     /** Every part, and every precinct as a whole: where a file does not say the split, it is unknown. */
-    private static Set<String> parts(NumberedRows<PrecinctPart> precincts) {
+    static Set<String> parts(NumberedRows<PrecinctPart> precincts) {
         return precincts.values().stream()
                 .flatMap(at -> Stream.of(at.precinct(), part(at.precinct(), at.split())))
                 .collect(Collectors.toSet());
+    }
+
+    static String part(StreetSegment street) {
+        return part(street.precinct(), street.split());
     }
 
     private static String part(String precinct, String split) {

@@ -7,9 +7,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.BallotStyle;
 import org.proviso.core.CheckIn;
 import org.proviso.core.Contest;
@@ -22,6 +24,8 @@ import org.proviso.core.VotedElsewhere;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
+import org.proviso.files.SetAsideCount;
 import org.proviso.files.csv.NumberedRows;
 import org.proviso.files.roll.RollReader;
 import org.proviso.files.roll.VriRollReader;
@@ -31,11 +35,13 @@ final class FolderReader {
 
     private final Path folder;
     private final LongConsumer progress;
+    private final @Nullable SetAsideCount aside;
     private final List<String> warnings = new ArrayList<>();
 
-    FolderReader(Path folder, LongConsumer progress) {
+    FolderReader(Path folder, LongConsumer progress, @Nullable SetAside aside) {
         this.folder = folder;
         this.progress = progress;
+        this.aside = aside == null ? null : new SetAsideCount(aside);
     }
 
     ElectionFolder read() {
@@ -48,13 +54,15 @@ final class FolderReader {
                 BallotStyleReader.read(file("ballot-styles.csv"), warnings::add);
         List<BallotStyle> styles = BallotStyleReader.styles(lines);
         NumberedRows<PrecinctPart> precincts = PrecinctReader.read(file("precincts.csv"), warnings::add);
-        NumberedRows<StreetSegment> streets = StreetReader.read(file("streets.csv"), warnings::add);
+        Set<String> parts = FolderChecks.parts(precincts);
+        NumberedRows<StreetSegment> streets = StreetReader.read(
+                file("streets.csv"), warnings::add, aside, street -> parts.contains(FolderChecks.part(street)));
         FolderChecks checks = new FolderChecks(folder, warnings);
         checks.ballots(contests, lines, styles, precincts, streets);
         Map<VoterId, Voter> voters = voters();
         checks.roll(voters.values(), precincts);
-        NumberedRows<MailBallot> mailBallots = MailBallotReader.read(file("mail-ballots.csv"), warnings::add);
-        NumberedRows<CheckIn> checkIns = CheckInReader.read(file("check-ins.csv"), warnings::add);
+        NumberedRows<MailBallot> mailBallots = MailBallotReader.read(file("mail-ballots.csv"), warnings::add, aside);
+        NumberedRows<CheckIn> checkIns = CheckInReader.read(file("check-ins.csv"), warnings::add, aside);
         checks.voters(mailBallots, MailBallot::voterId, voters);
         checks.voters(checkIns, CheckIn::voterId, voters);
         List<VotedElsewhere> votedElsewhere = votedElsewhere();
@@ -74,7 +82,8 @@ final class FolderReader {
                 votedElsewhere,
                 transmittals.values(),
                 envelopes.values(),
-                List.copyOf(warnings));
+                List.copyOf(warnings),
+                aside == null ? Map.of() : aside.counts());
     }
 
     /** The roll is one file: CSV, or the JSON of NIST Voter Records Interchange. */
@@ -89,9 +98,9 @@ final class FolderReader {
             progress.accept(voters.size());
         };
         if (json) {
-            VriRollReader.read(file("roll.json"), warnings::add, each);
+            VriRollReader.read(file("roll.json"), warnings::add, aside, each);
         } else {
-            RollReader.read(file("roll.csv"), warnings::add, each);
+            RollReader.read(file("roll.csv"), warnings::add, aside, each);
         }
         return Collections.unmodifiableMap(voters);
     }
@@ -99,7 +108,7 @@ final class FolderReader {
     private List<VotedElsewhere> votedElsewhere() {
         Path file = file("voted-elsewhere.csv");
         return Files.exists(file)
-                ? VotedElsewhereReader.read(file, warnings::add).values()
+                ? VotedElsewhereReader.read(file, warnings::add, aside).values()
                 : List.of();
     }
 

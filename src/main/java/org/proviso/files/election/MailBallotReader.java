@@ -2,8 +2,10 @@ package org.proviso.files.election;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.MailBallot;
 import org.proviso.core.VoterId;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.NumberedRows;
@@ -17,11 +19,18 @@ public final class MailBallotReader {
 
     private MailBallotReader() {}
 
+    /** Strict: a bad row refuses the file. */
     public static NumberedRows<MailBallot> read(Path file, Consumer<String> warn) {
+        return read(file, warn, null);
+    }
+
+    /** Bad rows are set aside where somebody takes them. */
+    public static NumberedRows<MailBallot> read(Path file, Consumer<String> warn, @Nullable SetAside aside) {
         return CsvTable.read(
                 file,
                 COLUMNS,
                 warn,
+                aside,
                 row -> new MailBallot(
                         new VoterId(row.requiredKey("voter_id")),
                         row.key("ballot_serial"),

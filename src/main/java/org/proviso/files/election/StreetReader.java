@@ -2,8 +2,11 @@ package org.proviso.files.election;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.StreetSegment;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvRow;
 import org.proviso.files.csv.CsvTable;
@@ -17,8 +20,24 @@ public final class StreetReader {
 
     private StreetReader() {}
 
+    /** Strict: a bad row refuses the file. */
     public static NumberedRows<StreetSegment> read(Path file, Consumer<String> warn) {
         return CsvTable.read(file, COLUMNS, warn, StreetReader::segment);
+    }
+
+    /** Bad rows are set aside where somebody takes them, and so is a stretch in a precinct that does not exist. */
+    static NumberedRows<StreetSegment> read(
+            Path file, Consumer<String> warn, @Nullable SetAside aside, Predicate<StreetSegment> exists) {
+        return aside == null
+                ? read(file, warn)
+                : CsvTable.read(file, COLUMNS, warn, aside, row -> existing(row, segment(row), exists));
+    }
+
+    private static StreetSegment existing(CsvRow row, StreetSegment segment, Predicate<StreetSegment> exists) {
+        if (!exists.test(segment)) {
+            throw row.wrong("precinct", FolderChecks.notIn(FolderChecks.part(segment), "precincts.csv"));
+        }
+        return segment;
     }
 
     private static StreetSegment segment(CsvRow row) {

@@ -2,7 +2,9 @@ package org.proviso.files.election;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.VotedElsewhere;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 import org.proviso.files.csv.NumberedRows;
@@ -24,11 +26,18 @@ public final class VotedElsewhereReader {
 
     private VotedElsewhereReader() {}
 
+    /** Strict: a bad row refuses the file. */
     public static NumberedRows<VotedElsewhere> read(Path file, Consumer<String> warn) {
+        return read(file, warn, null);
+    }
+
+    /** Bad rows are set aside where somebody takes them. */
+    public static NumberedRows<VotedElsewhere> read(Path file, Consumer<String> warn, @Nullable SetAside aside) {
         return CsvTable.read(
                 file,
                 COLUMNS,
                 warn,
+                aside,
                 row -> new VotedElsewhere(
                         row.name(),
                         row.date("date_of_birth"),

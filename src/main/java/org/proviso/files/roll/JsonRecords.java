@@ -15,7 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
+import org.proviso.files.SetAsideRow;
 import org.proviso.files.csv.Utf8Reader;
 
 /**
@@ -38,22 +41,34 @@ final class JsonRecords {
 
     private final String file;
     private final JsonParser parser;
+    private final @Nullable SetAside aside;
     private int values;
+    private @Nullable InputException without;
 
-    private JsonRecords(String file, JsonParser parser) {
+    private JsonRecords(String file, JsonParser parser, @Nullable SetAside aside) {
         this.file = file;
         this.parser = parser;
+        this.aside = aside;
     }
 
-    /** Reads the file to its end: each record of the list, or the exception of the first thing that is wrong. */
-    static void read(Path path, String rootType, String list, List<String> others, Consumer<JsonValue> each) {
+    /**
+     * Reads the file to its end: each record of the list, or the exception of the first thing that is wrong. A record
+     * that is refused is set aside where somebody takes it.
+     */
+    static void read(
+            Path path,
+            String rootType,
+            String list,
+            List<String> others,
+            @Nullable SetAside aside,
+            Consumer<JsonValue> each) {
         String file = path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new InputException(
                     file, 0, "", "is missing from " + path.toAbsolutePath().getParent());
         }
         try (JsonParser parser = FACTORY.createParser(new Utf8Reader(path))) {
-            new JsonRecords(file, parser).whole(rootType, list, others, each);
+            new JsonRecords(file, parser, aside).whole(rootType, list, others, each);
         } catch (IOException e) {
             throw new InputException(file, 0, "", "cannot be read: " + e);
         }
@@ -110,7 +125,24 @@ final class JsonRecords {
         int count = 0;
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             values = 0;
-            each.accept(value(list + "[" + ++count + "]"));
+            without = null;
+            JsonValue record = value(list + "[" + ++count + "]");
+            if (aside == null) {
+                each.accept(record);
+            } else {
+                eachGood(record, aside, each);
+            }
+        }
+    }
+
+    private void eachGood(JsonValue record, SetAside taken, Consumer<JsonValue> each) {
+        try {
+            if (without != null) {
+                throw without;
+            }
+            each.accept(record);
+        } catch (InputException wrong) {
+            taken.take(SetAsideRow.of(wrong, record.asItCame()));
         }
     }
 
@@ -124,9 +156,19 @@ final class JsonRecords {
             case START_ARRAY -> new JsonValue(file, line, key, items(key));
             case VALUE_STRING -> new JsonValue(file, line, key, parser.getText());
             case VALUE_TRUE, VALUE_FALSE -> new JsonValue(file, line, key, parser.getBooleanValue());
-            case VALUE_NULL -> throw wrong(key, "is null; leave out unknown values");
+            case VALUE_NULL -> nothing(key);
             default -> new JsonValue(file, line, key, parser.getDecimalValue());
         };
+    }
+
+    /** Refused at once, or once the record is read to its end and can be set aside. */
+    private JsonValue nothing(String key) {
+        InputException wrong = wrong(key, "is null; leave out unknown values");
+        if (aside == null) {
+            throw wrong;
+        }
+        without = without == null ? wrong : without;
+        return new JsonValue(file, line(), key, JsonValue.Nothing.NULL);
     }
 
     private Map<String, JsonValue> members(String key) throws IOException {

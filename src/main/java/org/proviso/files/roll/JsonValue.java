@@ -1,10 +1,12 @@
 package org.proviso.files.roll;
 
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.proviso.core.YesNo;
 import org.proviso.files.InputException;
 
@@ -13,6 +15,34 @@ import org.proviso.files.InputException;
  * content is a map, a list, a string, a boolean or a number; every wrong kind is an {@link InputException}.
  */
 record JsonValue(String file, int line, String key, Object content) {
+
+    /** The content of a null, which only a record that is set aside may have. */
+    enum Nothing {
+        NULL;
+
+        @Override
+        public String toString() {
+            return "null";
+        }
+    }
+
+    /** The value as JSON text, on one line. */
+    String asItCame() {
+        if (content instanceof Map<?, ?>) {
+            return map().entrySet().stream()
+                    .map(member ->
+                            textual(member.getKey()) + ":" + member.getValue().asItCame())
+                    .collect(Collectors.joining(",", "{", "}"));
+        }
+        if (content instanceof List<?>) {
+            return items().stream().map(JsonValue::asItCame).collect(Collectors.joining(",", "[", "]"));
+        }
+        return content instanceof String text ? textual(text) : content.toString();
+    }
+
+    private static String textual(String text) {
+        return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+    }
 
     /** The members of an object of that declared type, which may have no member but these. */
     JsonValue object(String type, String... members) {

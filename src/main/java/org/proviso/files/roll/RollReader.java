@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Voter;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvTable;
 
@@ -65,7 +67,17 @@ public final class RollReader {
      * exception, which names every bad row, comes after the good voters above the first: the caller then drops those.
      */
     public static void read(Path file, Consumer<String> warn, Consumer<Voter> each) {
+        read(file, warn, null, each);
+    }
+
+    /** Hands over the voter of every good row; a bad one is set aside where somebody takes it. */
+    public static void read(Path file, Consumer<String> warn, @Nullable SetAside aside, Consumer<Voter> each) {
         CsvTable.each(
-                file, COLUMNS, warn, table -> new VoterRowReader(table)::voter, (line, voter) -> each.accept(voter));
+                file,
+                COLUMNS,
+                warn,
+                aside,
+                table -> new VoterRowReader(table)::voter,
+                (line, voter) -> each.accept(voter));
     }
 }

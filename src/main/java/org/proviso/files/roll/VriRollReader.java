@@ -6,9 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
 
 /**
  * Reads a roll from NIST Voter Records Interchange JSON: a results document, never a request. The format carries no
@@ -37,12 +39,18 @@ public final class VriRollReader {
      * voters above it: the caller then drops those.
      */
     public static void read(Path path, Consumer<String> warn, Consumer<Voter> each) {
+        read(path, warn, null, each);
+    }
+
+    /** Hands over the voter of every good record; a bad one is set aside where somebody takes it. */
+    public static void read(Path path, Consumer<String> warn, @Nullable SetAside aside, Consumer<Voter> each) {
         VriRollReader reader = new VriRollReader(path.getFileName().toString());
         JsonRecords.read(
                 path,
                 "VRI.VoterRecordResults",
                 "VoterRecord",
                 List.of("TransactionId"),
+                aside,
                 record -> each.accept(reader.voter(record)));
         reader.warn(warn);
     }

@@ -20,6 +20,7 @@ import org.proviso.core.RollStatus;
 import org.proviso.core.Voter;
 import org.proviso.core.VoterId;
 import org.proviso.core.YesNo;
+import org.proviso.files.SetAsideRow;
 
 public class VriRollReaderTest {
 
@@ -86,6 +87,28 @@ public class VriRollReaderTest {
         assertThat(warnings)
                 .containsExactly(
                         "roll.json: this format has no registration date or channel; both are unknown for every voter");
+    }
+
+    @Test
+    void sets_a_bad_record_aside_as_it_came_and_reads_on() throws IOException {
+        String record = GOOD.substring(GOOD.indexOf("[\n") + 2, GOOD.lastIndexOf("],\n"));
+        String bad = record.replace("1984-03-12", "soon").replace("V-7", "V-8");
+        String empty = record.replace("\"Moss\"", "null").replace("V-7", "V-9");
+        Path file = Files.writeString(
+                folder.resolve("roll.json"), GOOD.replace(record, bad + "," + record + "," + record + "," + empty));
+        List<SetAsideRow> aside = new ArrayList<>();
+        VriRollReader.read(file, warnings::add, aside::add, loaded::add);
+        assertThat(loaded).extracting(voter -> voter.voterId().value()).containsExactly("V-7");
+        assertThat(aside)
+                .extracting(SetAsideRow::column)
+                .containsExactly(
+                        "VoterRecord[1].Voter.DateOfBirth",
+                        "VoterRecord[3]",
+                        "VoterRecord[4].Voter.PreviousName.LastName");
+        assertThat(aside.get(0).asItCame())
+                .startsWith("{\"@type\":\"VRI.VoterRecord\"")
+                .contains("\"soon\"");
+        assertThat(aside.get(2).asItCame()).contains("\"LastName\":null");
     }
 
     @Test

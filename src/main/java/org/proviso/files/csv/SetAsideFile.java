@@ -1,0 +1,31 @@
+package org.proviso.files.csv;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.proviso.files.SetAside;
+import org.proviso.files.SetAsideRow;
+
+/** The rows of outside lists that were set aside, as a CSV file that is written while the lists are read. */
+public final class SetAsideFile {
+
+    /** The file's columns. */
+    public static final List<String> HEADER = List.of("list", "line", "column", "reason", "row");
+
+    private SetAsideFile() {}
+
+    /**
+     * Writes the rows that the reading sets aside, and gives what it reads. Where that refuses its files after all, an
+     * older file of that name stays as it was.
+     */
+    public static <T> T during(Path target, Function<SetAside, T> reading) {
+        List<T> read = new ArrayList<>();
+        CsvOutput.write(target, HEADER, out -> read.add(reading.apply(row -> out.row(cells(row)))));
+        return read.get(0);
+    }
+
+    private static List<String> cells(SetAsideRow row) {
+        return List.of(row.list(), String.valueOf(row.line()), row.column(), row.reason(), row.asItCame());
+    }
+}
