@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.proviso.core.adjudication.finding.DateWords;
 import org.proviso.files.election.ElectionFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,6 +47,9 @@ final class AdjudicateCommand implements Callable<Integer> {
             description = "Number of threads for matching (${DEFAULT-VALUE}).")
     private int threads;
 
+    @Mixin
+    private SetAsideOption setAside;
+
     @Spec
     private CommandSpec spec;
 
@@ -55,7 +59,7 @@ final class AdjudicateCommand implements Callable<Integer> {
         OutputFolder target = OutputFolder.claim(out);
         print.println("Reading " + folder + " ...");
         print.flush();
-        ElectionFolder election = ElectionFolder.read(folder);
+        ElectionFolder election = setAside.read(folder, print);
         election.warnings().forEach(warning -> print.println("warning: " + warning));
         LocalDateTime moment =
                 asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;

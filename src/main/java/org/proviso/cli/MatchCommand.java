@@ -16,7 +16,9 @@ import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.Matcher;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.files.InputException;
+import org.proviso.files.SetAside;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -54,6 +56,9 @@ final class MatchCommand implements Callable<Integer> {
                     "Number of threads for matching; affects only the time it takes (default: one per processor).")
     private int threads = Runtime.getRuntime().availableProcessors();
 
+    @Mixin
+    private SetAsideOption setAside;
+
     @Spec
     private CommandSpec spec;
 
@@ -67,7 +72,7 @@ final class MatchCommand implements Callable<Integer> {
         long start = System.nanoTime();
         List<String> ofEnvelopes = Collections.synchronizedList(new ArrayList<>());
         Supplier<List<MatchQuery>> reading = reading(ofEnvelopes::add);
-        RollIndex index = index(warnings, reading);
+        RollIndex index = setAside.reading(aside -> index(warnings, aside, reading), print);
         Matcher matcher = new Matcher(index);
         print.println("index: " + index.size() + " voters in " + secondsSince(start) + " s");
         print.flush();
@@ -101,10 +106,14 @@ final class MatchCommand implements Callable<Integer> {
     }
 
     /** Where the roll is bad, the envelopes are looked at too, so that both are mended at once. */
-    private RollIndex index(PrintWriter warnings, Supplier<List<MatchQuery>> reading) {
+    private RollIndex index(PrintWriter warnings, @Nullable SetAside aside, Supplier<List<MatchQuery>> reading) {
         try {
             return MatchFiles.index(
-                    roll, threads, warning -> warnings.println("warning: " + warning), new LoadProgress(warnings));
+                    roll,
+                    threads,
+                    warning -> warnings.println("warning: " + warning),
+                    aside,
+                    new LoadProgress(warnings));
         } catch (InputException wrong) {
             try {
                 List<MatchQuery> unused = reading.get();

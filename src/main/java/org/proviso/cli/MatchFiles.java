@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.proviso.core.Address;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
@@ -19,6 +20,7 @@ import org.proviso.core.matching.MatchQuery;
 import org.proviso.core.matching.index.RollEntry;
 import org.proviso.core.matching.index.RollIndex;
 import org.proviso.core.matching.index.RollIndexBuilder;
+import org.proviso.files.SetAside;
 import org.proviso.files.csv.CsvColumns;
 import org.proviso.files.csv.CsvOutput;
 import org.proviso.files.csv.CsvRow;
@@ -68,16 +70,21 @@ final class MatchFiles {
     private MatchFiles() {}
 
     /** Reads the roll into the index by several threads; a file that is not plain is read row by row with care. */
-    static RollIndex index(Path file, int threads, Consumer<String> warn, LongConsumer progress) {
+    static RollIndex index(
+            Path file, int threads, Consumer<String> warn, @Nullable SetAside aside, LongConsumer progress) {
         return RollScan.read(file, ROLL, threads, warn, progress)
                 .map(RollIndex::of)
-                .orElseGet(() -> index(file, warning -> {}));
+                .orElseGet(() -> index(file, warning -> {}, aside));
     }
 
     /** Reads the roll row by row into the index; no voter is held as an object. */
     static RollIndex index(Path file, Consumer<String> warn) {
+        return index(file, warn, null);
+    }
+
+    private static RollIndex index(Path file, Consumer<String> warn, @Nullable SetAside aside) {
         RollIndexBuilder builder = RollIndex.builder();
-        CsvTable.each(file, ROLL, warn, MatchFiles::entries, (line, entry) -> builder.add(entry));
+        CsvTable.each(file, ROLL, warn, aside, MatchFiles::entries, (line, entry) -> builder.add(entry));
         return builder.build();
     }
 

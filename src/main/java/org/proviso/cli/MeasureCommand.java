@@ -18,6 +18,7 @@ import org.proviso.core.adjudication.judging.ElectionClocks;
 import org.proviso.core.adjudication.questions.QuestionContext;
 import org.proviso.files.election.ElectionFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,12 +45,15 @@ final class MeasureCommand implements Callable<Integer> {
             description = "How many assessments to run (${DEFAULT-VALUE}).")
     private int envelopes;
 
+    @Mixin
+    private SetAsideOption setAside;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        ElectionFolder election = ElectionFolder.read(folder);
+        ElectionFolder election = setAside.read(folder, spec.commandLine().getOut());
         LocalDateTime moment = election.election().date().plusDays(1).atTime(12, 0);
         AdjudicationRun run = AdjudicationRun.of(election, moment, 2);
         List<Envelope> all = election.envelopes();

@@ -50,6 +50,9 @@ final class RunLedger {
         payload.put("date", run.election().date().toString());
         payload.put("voters", run.folder().voters().size());
         payload.put("envelopes", run.folder().envelopes().size());
+        if (!run.folder().setAside().isEmpty()) {
+            payload.put("set_aside", new TreeMap<>(run.folder().setAside()));
+        }
         record("election_read", run.election().id().value(), payload);
     }
 

@@ -16,6 +16,7 @@ import org.proviso.core.rules.Ask;
 import org.proviso.core.rules.Reason;
 import org.proviso.core.rules.Rule;
 import org.proviso.core.rules.Rules;
+import org.proviso.files.SetAsideCount;
 
 /** A run on one page: how many envelopes stand where and why, what is due when, and which bags do not add up. */
 final class SummaryText {
@@ -196,6 +197,12 @@ final class SummaryText {
     }
 
     private void close() {
+        if (!run.folder().setAside().isEmpty()) {
+            title("Rows set aside");
+            line("  " + SetAsideCount.words(run.folder().setAside())
+                    + ". What these rows say is not known here: a voter");
+            line("  of the roll may not be found, and a second ballot may not be seen.");
+        }
         if (!run.folder().warnings().isEmpty()) {
             title("File warnings");
             run.folder().warnings().forEach(warning -> line("  " + warning));

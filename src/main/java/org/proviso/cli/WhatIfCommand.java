@@ -20,6 +20,7 @@ import org.proviso.core.rules.ResolvedPack;
 import org.proviso.files.election.ElectionFolder;
 import org.proviso.files.packs.RulePacks;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -55,6 +56,9 @@ final class WhatIfCommand implements Callable<Integer> {
                     + " (default: noon on the day after the election).")
     private LocalDateTime asOf;
 
+    @Mixin
+    private SetAsideOption setAside;
+
     @Spec
     private CommandSpec spec;
 
@@ -63,7 +67,7 @@ final class WhatIfCommand implements Callable<Integer> {
         if (pack.isEmpty() && changed.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "name another --pack, or a value with --set");
         }
-        ElectionFolder election = ElectionFolder.read(folder);
+        ElectionFolder election = setAside.read(folder, spec.commandLine().getOut());
         LocalDateTime moment =
                 asOf == null ? election.election().date().plusDays(1).atTime(12, 0) : asOf;
         AdjudicationRun before = AdjudicationRun.of(election, moment, 2);
