@@ -186,6 +186,7 @@ class ClosingChecks {
         lines.add(new ClosingLine(ClosingStep.COUNTY_RECEIPT, away.size(), away));
         int waiting = mailDesk.keptClosed(electionId).size();
         lines.add(new ClosingLine(ClosingStep.MAIL_LINE, mailDesk.open(electionId) - waiting, List.of()));
+        lines.add(new ClosingLine(ClosingStep.SET_ASIDE, lists.asideInUse(electionId), List.of()));
         lines.add(new ClosingLine(ClosingStep.LIST, lists.waiting(electionId).size(), List.of()));
         return lines.stream().filter(line -> line.number() > 0).toList();
     }

@@ -1,10 +1,14 @@
 package org.proviso.roll;
 
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
+import org.proviso.files.SetAsideRow;
+import org.proviso.files.csv.CsvOutput;
+import org.proviso.files.csv.SetAsideFile;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -13,18 +17,20 @@ import org.springframework.transaction.annotation.Transactional;
 public class ListReadService {
 
     private final SnapshotService snapshots;
+    private final SetAsideStore asides;
     private final AccessService access;
 
-    ListReadService(SnapshotService snapshots, AccessService access) {
+    ListReadService(SnapshotService snapshots, SetAsideStore asides, AccessService access) {
         this.snapshots = snapshots;
+        this.asides = asides;
         this.access = access;
     }
 
-    /** Reads a file whole and compares it with the list in use; as {@link SnapshotService#stage}. */
+    /** Reads a file and compares it with the list in use; as {@link SnapshotService#stageSettingAside}. */
     @Transactional
     public StagedList stage(ElectionId electionId, SnapshotKind kind, Path file) {
         access.demand(Permission.LOAD_FILES);
-        return snapshots.stage(electionId, kind, file);
+        return snapshots.stageSettingAside(electionId, kind, file);
     }
 
     /** The lists that the office holds of an election, in use or not. */
@@ -39,5 +45,22 @@ public class ListReadService {
     public StagedList staged(ElectionId electionId, int snapshotNo) {
         access.demand(Permission.LOAD_FILES);
         return snapshots.staged(electionId, snapshotNo);
+    }
+
+    /** The first rows of a list that are set aside, in the order of its file. */
+    @Transactional(readOnly = true)
+    public List<SetAsideRow> firstAside(ElectionId electionId, int snapshotNo, int most) {
+        access.demand(Permission.LOAD_FILES);
+        return asides.first(electionId, snapshotNo, most);
+    }
+
+    /** Every row of a list that is set aside, as a CSV file that a spreadsheet opens safely. */
+    @Transactional(readOnly = true)
+    public void writeAside(ElectionId electionId, int snapshotNo, Writer to) {
+        access.demand(Permission.LOAD_FILES);
+        CsvOutput.write(to, SetAsideFile.HEADER.size(), out -> {
+            out.row(SetAsideFile.HEADER);
+            asides.each(electionId, snapshotNo, row -> out.row(SetAsideFile.forSpreadsheet(row)));
+        });
     }
 }

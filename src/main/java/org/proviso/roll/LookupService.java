@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.ElectionId;
@@ -18,10 +19,15 @@ import org.springframework.transaction.annotation.Transactional;
 public class LookupService {
 
     private final RollMatches matches;
+    private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}'\\-]+");
+    private static final int MOST_LINES = 10;
+
     private final RollService roll;
+    private final SetAsideStore asides;
     private final AccessService access;
 
-    LookupService(RollMatches matches, RollService roll, AccessService access) {
+    LookupService(RollMatches matches, RollService roll, SetAsideStore asides, AccessService access) {
+        this.asides = asides;
         this.matches = matches;
         this.roll = roll;
         this.access = access;
@@ -52,10 +58,29 @@ public class LookupService {
         return voters(electionId, lookup -> lookup.numbered(beginning, most));
     }
 
-    private List<Voter> voters(ElectionId electionId, Function<VoterLookup, List<VoterId>> look) {
+    /** Rows of the roll in use that no other look-up finds, as they could not be read, and those with all these words. */
+    @Transactional(readOnly = true)
+    public UnreadRollRows unread(ElectionId electionId, String typed) {
+        demand();
+        int inUse = roll.snapshotInUse(electionId, SnapshotKind.ROLL);
+        int rows = asides.find(electionId, inUse).rowsAside();
+        List<String> words =
+                NO_WORD.splitAsStream(typed).filter(word -> word.length() > 1).toList();
+        if (rows == 0) {
+            return UnreadRollRows.NONE;
+        }
+        return new UnreadRollRows(
+                rows, words.isEmpty() ? List.of() : asides.lines(electionId, inUse, words, MOST_LINES));
+    }
+
+    private void demand() {
         if (!access.isPermitted(Permission.SEARCH)) {
             access.demand(Permission.SEE_WHOLE_CASE);
         }
+    }
+
+    private List<Voter> voters(ElectionId electionId, Function<VoterLookup, List<VoterId>> look) {
+        demand();
         return look.apply(matches.lookup(electionId)).stream()
                 .map(id -> roll.voter(electionId, id))
                 .flatMap(Optional::stream)

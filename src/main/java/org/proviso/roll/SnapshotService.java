@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.proviso.core.BetweenRooms;
 import org.proviso.core.ElectionId;
+import org.proviso.core.UserName;
 import org.proviso.core.VoterId;
 import org.proviso.election.ElectionService;
 import org.proviso.files.ContentHash;
@@ -26,6 +28,7 @@ public class SnapshotService {
     private final ListLoader loader;
     private final SnapshotComparisonStore comparisons;
     private final DifferenceWords words;
+    private final SetAsideStore asides;
     private final ElectionService elections;
 
     SnapshotService(
@@ -33,7 +36,9 @@ public class SnapshotService {
             ListLoader loader,
             SnapshotComparisonStore comparisons,
             DifferenceWords words,
+            SetAsideStore asides,
             ElectionService elections) {
+        this.asides = asides;
         this.snapshots = snapshots;
         this.loader = loader;
         this.comparisons = comparisons;
@@ -47,13 +52,61 @@ public class SnapshotService {
      */
     @Transactional
     public StagedList stage(ElectionId electionId, SnapshotKind kind, Path file) {
+        return stage(electionId, kind, file, loader::load);
+    }
+
+    /**
+     * The same, but bad rows are set aside with the list: who brings it decides whether it is used without them. Damage
+     * to the file as a whole throws all the same.
+     */
+    @Transactional
+    public StagedList stageSettingAside(ElectionId electionId, SnapshotKind kind, Path file) {
+        return stage(electionId, kind, file, loader::loadSettingAside);
+    }
+
+    private StagedList stage(ElectionId electionId, SnapshotKind kind, Path file, Loading loading) {
         elections.zone(electionId);
         List<String> warnings = new ArrayList<>();
         ListLoader.demandFile(file);
         String hash = ContentHash.ofFile(file);
         Optional<Snapshot> known = snapshots.withContent(electionId, kind, hash);
-        Snapshot snapshot = known.isPresent() ? known.get() : loader.load(electionId, kind, file, hash, warnings::add);
+        Snapshot snapshot = known.isPresent() ? known.get() : loading.load(electionId, kind, file, hash, warnings::add);
         return compare(electionId, snapshot, known.isPresent(), warnings);
+    }
+
+    /** How a file becomes a list. */
+    private interface Loading {
+        Snapshot load(ElectionId id, SnapshotKind kind, Path file, String hash, Consumer<String> warn);
+    }
+
+    /** A list by its number, while the office has it. */
+    @Transactional(readOnly = true)
+    public Optional<StagedList> find(ElectionId electionId, int snapshotNo) {
+        return snapshots.find(electionId, snapshotNo).map(snapshot -> compare(electionId, snapshot, true, List.of()));
+    }
+
+    /** How many rows of the lists in use are set aside. */
+    @Transactional(readOnly = true)
+    public int asideInUse(ElectionId electionId) {
+        return asides.inUse(electionId);
+    }
+
+    /** Somebody decided to use a list without the rows that are set aside; within the act that puts it in use. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void useWithoutAside(ElectionId electionId, int snapshotNo, String because, UserName by) {
+        asides.decide(electionId, snapshotNo, because, by);
+    }
+
+    /** A list that was never put in use and that nobody decided to use goes, with the rows that were set aside. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void remove(ElectionId electionId, int snapshotNo) {
+        Snapshot snapshot = demand(electionId, snapshotNo);
+        if (asides.find(electionId, snapshotNo).isSettled()
+                || snapshots.inUse(electionId, snapshot.kind()) == snapshotNo) {
+            throw new IllegalStateException("List " + snapshotNo + " of " + electionId + " was decided on.");
+        }
+        asides.remove(electionId, snapshotNo);
+        snapshots.remove(electionId, snapshot);
     }
 
     /** The lists that the office holds of an election, in use or not. */
@@ -102,7 +155,8 @@ public class SnapshotService {
                 inUse,
                 byLine ? Set.of() : comparisons.touched(electionId, kind, inUse, snapshot.number()),
                 byLine ? comparisons.changedLines(electionId, inUse, snapshot.number()) : List.of(),
-                List.copyOf(warnings));
+                List.copyOf(warnings),
+                asides.find(electionId, snapshot.number()));
     }
 
     private Snapshot demand(ElectionId electionId, int snapshotNo) {

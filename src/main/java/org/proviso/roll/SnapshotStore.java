@@ -26,10 +26,7 @@ class SnapshotStore {
 
     /** A new snapshot without rows, not yet in use; its number is the next of the election. */
     int add(ElectionId electionId, SnapshotKind kind, String contentHash, int rows) {
-        int number = jdbc.sql("select coalesce(max(snapshot_no), 0) + 1 from snapshot where election_id = ?")
-                .param(electionId)
-                .query(Integer.class)
-                .single();
+        int number = next(electionId);
         jdbc.sql("""
                         insert into snapshot (election_id, snapshot_no, kind, content_hash, row_count, loaded_at)
                         values (?, ?, ?, ?, ?, ?)""")
@@ -42,6 +39,32 @@ class SnapshotStore {
                         OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
                 .update();
         return number;
+    }
+
+    /** The number that the next snapshot of the election gets. */
+    int next(ElectionId electionId) {
+        return jdbc.sql("select coalesce(max(snapshot_no), 0) + 1 from snapshot where election_id = ?")
+                .param(electionId)
+                .query(Integer.class)
+                .single();
+    }
+
+    /** A list that was never put in use goes, with its rows. */
+    void remove(ElectionId electionId, Snapshot snapshot) {
+        for (String table : List.of(table(snapshot.kind()), "snapshot")) {
+            jdbc.sql("delete from " + table + " where election_id = ? and snapshot_no = ?")
+                    .params(electionId, snapshot.number())
+                    .update();
+        }
+    }
+
+    private static String table(SnapshotKind kind) {
+        return switch (kind) {
+            case ROLL -> "voter";
+            case MAIL_BALLOTS -> "mail_ballot";
+            case CHECK_INS -> "check_in";
+            case VOTED_ELSEWHERE -> "voted_elsewhere";
+        };
     }
 
     /** Says how many rows a snapshot has that was counted while it was written. */
@@ -72,9 +95,11 @@ class SnapshotStore {
     /** Every list of an election, by kind, the newest first. */
     List<HeldList> all(ElectionId electionId) {
         return jdbc.sql("""
-                        select s.*, s.row_count as "rows", c.snapshot_no is not null as in_use
+                        select s.*, s.row_count as "rows", c.snapshot_no is not null as in_use,
+                            coalesce(a.rows_aside, 0) as rows_aside
                         from snapshot s left join current_snapshot c on c.election_id = s.election_id
                             and c.kind = s.kind and c.snapshot_no = s.snapshot_no
+                        left join set_aside_list a on a.election_id = s.election_id and a.snapshot_no = s.snapshot_no
                         where s.election_id = ? order by s.kind, s.snapshot_no desc""").param(electionId).query(HeldList.class).list();
     }
 

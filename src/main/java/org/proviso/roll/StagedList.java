@@ -7,7 +7,8 @@ import org.proviso.core.VoterId;
 /**
  * A newer list that was read and is kept beside the one in use, with what would change if it were put in use: the
  * voters whose rows differ (of the state's list, which names no voter, the lines that do). {@code known} says that the
- * same file is in the office already, so that nothing was written; warnings are the reader's.
+ * same file is in the office already, so that nothing was written; warnings are the reader's, {@code aside} the rows
+ * that were set aside.
  */
 public record StagedList(
         int snapshotNo,
@@ -17,7 +18,8 @@ public record StagedList(
         int inUseNo,
         Set<VoterId> touchedVoterIds,
         List<StateListChange> changedLines,
-        List<String> warnings) {
+        List<String> warnings,
+        SetAsideList aside) {
 
     /** Whether this is the list in use, or one that says the same of everybody. */
     public boolean changesNothing() {

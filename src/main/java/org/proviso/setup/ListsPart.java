@@ -1,29 +1,64 @@
 package org.proviso.setup;
 
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import org.proviso.roll.HeldList;
+import org.proviso.roll.ListReadService;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.ui.PlainTable;
 import org.proviso.ui.UsDates;
+import org.proviso.ui.field.ActButton;
+import org.proviso.ui.frame.ElectionLine;
 
 /** All loaded lists, in use or not, with when they were loaded and how many rows they have. */
 final class ListsPart extends Div {
 
-    ListsPart(List<HeldList> lists, ZoneId zone) {
+    private final transient ListReadService reads;
+    private final ElectionLine election;
+
+    ListsPart(ListReadService reads, ElectionLine election) {
+        this.reads = reads;
+        this.election = election;
+        ZoneId zone = election.zone();
+        List<HeldList> lists = reads.held(election.id());
         add(new H2("Lists of this election"));
-        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Loaded", "");
-        lists.forEach(list -> table.row(
-                words(list.kind()),
-                String.valueOf(list.snapshotNo()),
-                String.format(Locale.US, "%,d", list.rows()),
-                UsDates.moment(LocalDateTime.ofInstant(list.loadedAt(), zone)),
-                list.inUse() ? "in use" : "not in use"));
+        PlainTable table = new PlainTable("Lists of this election", "List", "No.", "Rows", "Set aside", "Loaded", "");
+        lists.forEach(list -> table.row(List.of(
+                new Span(words(list.kind())),
+                new Span(String.valueOf(list.snapshotNo())),
+                new Span(String.format(Locale.US, "%,d", list.rows())),
+                aside(list),
+                new Span(UsDates.moment(LocalDateTime.ofInstant(list.loadedAt(), zone))),
+                new Span(list.inUse() ? "in use" : "not in use"))));
         add(table);
+    }
+
+    private Component aside(HeldList list) {
+        if (list.rowsAside() == 0) {
+            return new Span("0");
+        }
+        ActButton button = new ActButton(UsDates.count(list.rowsAside(), "row"));
+        button.getElement().setAttribute("aria-label", "Rows set aside of list " + list.snapshotNo());
+        return button.quiet().does(() -> show(list));
+    }
+
+    private void show(HeldList list) {
+        Dialog rows = new Dialog("Rows set aside of list " + list.snapshotNo());
+        rows.setWidth("52rem");
+        rows.add(
+                new Paragraph(
+                        "These rows could not be read and are not in use. " + SetAsideChoice.atStake(list.kind())),
+                new SetAsideTable(reads, election.id(), list.snapshotNo(), list.rowsAside()));
+        rows.getFooter().add(new ActButton("Close").does(rows::close));
+        rows.open();
     }
 
     static String words(SnapshotKind kind) {

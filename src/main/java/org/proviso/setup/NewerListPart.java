@@ -103,6 +103,14 @@ final class NewerListPart extends Div {
             return;
         }
         shown.add(new ChangedCases(newer.wouldChange(election.id(), staged.snapshotNo())));
+        if (!staged.aside().isSettled()) {
+            shown.add(new SetAsideChoice(lists, newer, election.id(), staged, this::brought));
+            return;
+        }
+        if (!staged.aside().isEmpty()) {
+            shown.add(new Paragraph(UsDates.count(staged.aside().rowsAside(), "row")
+                    + " of this list are set aside. It was decided before to use it without them."));
+        }
         shown.add(new ActButton("Put list in use").first().does(this::bring));
     }
 
@@ -110,14 +118,19 @@ final class NewerListPart extends Div {
         if (file == null) {
             return;
         }
-        NewListResult brought = newer.load(election.id(), kind(), file);
+        brought(newer.load(election.id(), kind(), file));
+    }
+
+    private void brought(NewListResult brought) {
         shown.removeAll();
         if (brought instanceof NewListResult.InUse inUse) {
             MessageLine.done("List " + inUse.snapshotNo() + " is in use. "
                     + UsDates.count(inUse.changed().size(), "case") + " changed.");
         } else if (brought instanceof NewListResult.WaitsForSecond waits) {
             MessageLine.done("List " + waits.snapshotNo()
-                    + " would change decided cases. A second person must confirm. Nothing has changed yet.");
+                    + " waits for a second person to confirm it. Nothing has changed yet.");
+        } else if (brought instanceof NewListResult.FileRefused) {
+            MessageLine.done("File refused. Nothing of it was kept.");
         } else if (brought instanceof NewListResult.Refused refused) {
             MessageLine.refused(refused.refusal().words());
         } else {

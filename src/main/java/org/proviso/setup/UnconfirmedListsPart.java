@@ -42,10 +42,29 @@ final class UnconfirmedListsPart extends Div {
         Paragraph line = new Paragraph(ListsPart.words(staged.kind()) + ", list " + list.snapshotNo() + ", uploaded by "
                 + list.broughtBy() + " on "
                 + UsDates.moment(LocalDateTime.ofInstant(list.broughtAt(), election.zone()))
-                + ", changes decided cases. ");
+                + ", " + why(staged) + ". ");
         line.addClassName("warn");
         line.add(new ActButton("Review and confirm").quiet().does(() -> ask(list)));
         add(line);
+    }
+
+    private static String why(StagedList staged) {
+        return staged.aside().isEmpty()
+                ? "changes decided cases"
+                : "leaves out " + UsDates.count(staged.aside().rowsAside(), "row") + " that could not be read";
+    }
+
+    private void addAside(ActDialog sheet, StagedList staged) {
+        if (!staged.aside().isEmpty()) {
+            sheet.with(UsDates.count(staged.aside().rowsAside(), "row") + " could not be read. "
+                            + SetAsideChoice.atStake(staged.kind()))
+                    .with("Reason given: " + staged.aside().because())
+                    .with(new SetAsideTable(
+                            lists,
+                            election.id(),
+                            staged.snapshotNo(),
+                            staged.aside().rowsAside()));
+        }
     }
 
     private void ask(UnconfirmedList list) {
@@ -62,6 +81,7 @@ final class UnconfirmedListsPart extends Div {
             after.run();
             return true;
         });
+        addAside(sheet[0], lists.staged(election.id(), list.snapshotNo()));
         sheet[0].with(new ChangedCases(newer.wouldChange(election.id(), list.snapshotNo())));
         sheet[0].setWidth("52rem");
         sheet[0].open();

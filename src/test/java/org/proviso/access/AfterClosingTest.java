@@ -43,6 +43,8 @@ class AfterClosingTest {
             "CourtOrderRecordService.record(RecordCourtOrder)",
             "CourtOrderRecordService.change(ElectionId, int, int, Status)",
             "NewerFileService.load(ElectionId, SnapshotKind, Path)",
+            "NewerFileService.refuseFile(ElectionId, int, String)",
+            "NewerFileService.useWithoutAside(ElectionId, int, String, String)",
             "RulingService.record(SignRuling)",
             "RuleChangeService.putInForce(PutRulesInForce)",
             "ReleaseService.recordOtherBallotsComplete(ElectionId)",

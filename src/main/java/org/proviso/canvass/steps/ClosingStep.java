@@ -46,6 +46,10 @@ public enum ClosingStep implements Code {
             "line for the mail desk, not sent or not answered",
             "lines for the mail desk, not sent or not answered",
             Desk.MAIL_LISTS),
+    SET_ASIDE(
+            "row of a list in use that could not be read and may hide a voter or a second vote",
+            "rows of lists in use that could not be read and may hide a voter or a second vote",
+            Desk.ROWS),
     LIST("newer list waiting for a second person", "newer lists waiting for a second person", Desk.LISTS);
 
     /** Who does something in which part of the office. */
@@ -65,6 +69,7 @@ public enum ClosingStep implements Code {
         OUTCOME_LETTERS("Supervisor", "notices", "Open Notices"),
         SENT_ON("Reviewers", "review/sent-on", "Open Sent on"),
         MAIL_LISTS("Reviewers or a supervisor", "review/mail-desk", "Open Mail desk"),
+        ROWS("Supervisor", "set-up", "Open Setup"),
         LISTS("A second supervisor", "set-up", "Open Setup");
 
         private final String who;

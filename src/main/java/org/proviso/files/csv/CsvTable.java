@@ -80,6 +80,13 @@ public final class CsvTable implements Closeable {
         }
     }
 
+    /** The header as it stands in the file, for rows that are kept without it. */
+    public static String headerAsItCame(Path path) {
+        try (CsvTable table = open(path, CsvColumns.of(), warning -> {})) {
+            return table.cells.asItCame();
+        }
+    }
+
     /** Reads the whole file: every row, or the exception that names every bad one. */
     public static <T> NumberedRows<T> read(Path path, CsvColumns columns, Consumer<String> warn, RowReader<T> each) {
         return read(path, columns, warn, null, each);

@@ -25,6 +25,11 @@ public final class SetAsideFile {
         return read.get(0);
     }
 
+    /** The cells of a row in a file that people open in a spreadsheet. */
+    public static List<String> forSpreadsheet(SetAsideRow row) {
+        return cells(row).stream().map(CsvOutput::text).toList();
+    }
+
     private static List<String> cells(SetAsideRow row) {
         return List.of(row.list(), String.valueOf(row.line()), row.column(), row.reason(), row.asItCame());
     }

@@ -54,9 +54,7 @@ final class FolderReader {
                 BallotStyleReader.read(file("ballot-styles.csv"), warnings::add);
         List<BallotStyle> styles = BallotStyleReader.styles(lines);
         NumberedRows<PrecinctPart> precincts = PrecinctReader.read(file("precincts.csv"), warnings::add);
-        Set<String> parts = FolderChecks.parts(precincts);
-        NumberedRows<StreetSegment> streets = StreetReader.read(
-                file("streets.csv"), warnings::add, aside, street -> parts.contains(FolderChecks.part(street)));
+        NumberedRows<StreetSegment> streets = streets(FolderChecks.parts(precincts));
         FolderChecks checks = new FolderChecks(folder, warnings);
         checks.ballots(contests, lines, styles, precincts, streets);
         Map<VoterId, Voter> voters = voters();
@@ -103,6 +101,11 @@ final class FolderReader {
             RollReader.read(file("roll.csv"), warnings::add, aside, each);
         }
         return Collections.unmodifiableMap(voters);
+    }
+
+    private NumberedRows<StreetSegment> streets(Set<String> parts) {
+        return StreetReader.read(
+                file("streets.csv"), warnings::add, aside, street -> parts.contains(FolderChecks.part(street)));
     }
 
     private List<VotedElsewhere> votedElsewhere() {

@@ -1,8 +1,10 @@
 package org.proviso.review.find;
 
+import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.proviso.access.AccessService;
@@ -13,6 +15,7 @@ import org.proviso.core.ReceiptNumber;
 import org.proviso.core.Voter;
 import org.proviso.core.matching.spelling.NameText;
 import org.proviso.roll.LookupService;
+import org.proviso.roll.UnreadRollRows;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -50,6 +53,14 @@ public class FindService {
     public List<Voter> voters(ElectionId electionId, String typed) {
         demand();
         return voters(electionId, FindQuery.of(typed));
+    }
+
+    /** Rows of the roll that could not be read, in which a voter may stand whom no search finds. */
+    @Transactional(readOnly = true)
+    public UnreadRollRows unread(ElectionId electionId, String typed) {
+        demand();
+        Optional<LocalDate> born = FindQuery.of(typed).date();
+        return lookup.unread(electionId, born.map(LocalDate::toString).orElse(typed));
     }
 
     /** Whether the roll is being loaded, as after startup. Voter look-ups wait until it is done. */

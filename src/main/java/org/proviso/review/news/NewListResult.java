@@ -15,6 +15,9 @@ public sealed interface NewListResult {
     /** The office has this file already, and it says nothing new. */
     record NothingNew(int snapshotNo) implements NewListResult {}
 
+    /** The office refused the file because of its bad rows: nothing of it is kept. */
+    record FileRefused(int snapshotNo) implements NewListResult {}
+
     /** No list is put in use now, and why. */
     record Refused(Refusal refusal) implements NewListResult {}
 }

@@ -14,9 +14,13 @@ import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.UserName;
 import org.proviso.core.act.Refusal;
+import org.proviso.core.act.Refusal.Why;
+import org.proviso.core.chain.Sha256;
 import org.proviso.election.ElectionService;
+import org.proviso.election.SetAsideShare;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerLine;
+import org.proviso.roll.SetAsideList;
 import org.proviso.roll.SnapshotKind;
 import org.proviso.roll.SnapshotService;
 import org.proviso.roll.StagedList;
@@ -33,6 +37,9 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public class NewerFileService {
 
+    private static final String UNREAD =
+            "%d rows of this list could not be read. Decide first whether it is used without them.";
+
     private final ElectionService elections;
     private final SnapshotService snapshots;
     private final AffectedCases touched;
@@ -40,6 +47,7 @@ public class NewerFileService {
     private final UnconfirmedListStore waiting;
     private final AccessService access;
     private final ActDoor door;
+    private final SetAsideShare share;
     private final TransactionTemplate tried;
 
     NewerFileService(
@@ -50,7 +58,9 @@ public class NewerFileService {
             UnconfirmedListStore waiting,
             AccessService access,
             ActDoor door,
+            SetAsideShare share,
             PlatformTransactionManager transactions) {
+        this.share = share;
         this.elections = elections;
         this.snapshots = snapshots;
         this.touched = touched;
@@ -79,6 +89,13 @@ public class NewerFileService {
     public List<UnconfirmedList> waiting(ElectionId electionId) {
         access.demand(Permission.LOAD_FILES);
         return waiting.waiting(electionId);
+    }
+
+    /** How many rows of the lists in use could not be read and are set aside. */
+    @Transactional(readOnly = true)
+    public int asideInUse(ElectionId electionId) {
+        access.demand(Permission.LOAD_FILES);
+        return snapshots.asideInUse(electionId);
     }
 
     /** Which cases a staged list would change were it in use now; it is tried and taken back, and nothing is written. */
@@ -111,13 +128,75 @@ public class NewerFileService {
         return put(electionId, snapshots.staged(electionId, snapshotNo), user, true);
     }
 
+    /**
+     * Decides to use a staged list without the rows that are set aside, and why, and puts it in use. Above the office's
+     * share it waits for a second person, as one that changes decided cases does. {@code seenHash} is of the rows that
+     * whoever decides has seen.
+     */
+    @Transactional
+    public NewListResult useWithoutAside(ElectionId electionId, int snapshotNo, String seenHash, String because) {
+        OfficeUser user = access.demand(Permission.LOAD_FILES);
+        Optional<StagedList> staged = snapshots.find(electionId, snapshotNo);
+        Optional<Refusal> refusal = elections
+                .closed(electionId)
+                .or(() -> Refusal.when(because.isBlank(), Why.NO_REASON, "Required. Enter the reason."))
+                .or(() -> goneOrDecided(staged, seenHash));
+        if (refusal.isPresent()) {
+            return new NewListResult.Refused(refusal.get());
+        }
+        snapshots.useWithoutAside(electionId, snapshotNo, because.strip(), user.userName());
+        return put(electionId, snapshots.staged(electionId, snapshotNo), user, false);
+    }
+
+    /** Refuses a file with bad rows that nobody decided to use: nothing of it is kept, and there is no entry. */
+    @Transactional
+    public NewListResult refuseFile(ElectionId electionId, int snapshotNo, String seenHash) {
+        access.demand(Permission.LOAD_FILES);
+        Optional<StagedList> staged = snapshots.find(electionId, snapshotNo);
+        Optional<Refusal> refusal = elections.closed(electionId).or(() -> goneOrDecided(staged, seenHash));
+        if (refusal.isPresent()) {
+            return new NewListResult.Refused(refusal.get());
+        }
+        snapshots.remove(electionId, snapshotNo);
+        return new NewListResult.FileRefused(snapshotNo);
+    }
+
+    /** Another file may have got the number of one that was refused. */
+    private static Optional<Refusal> goneOrDecided(Optional<StagedList> staged, String seenHash) {
+        if (staged.isEmpty() || !staged.get().aside().rowsHash().equals(seenHash)) {
+            return Optional.of(Refusal.of(
+                    Why.NOTHING_NEW,
+                    "This file was refused by somebody else meanwhile. Choose it again to read it anew."));
+        }
+        return Refusal.when(
+                staged.get().aside().isSettled(),
+                Why.NOTHING_NEW,
+                "Somebody already decided about the rows of this list. Load the page again to see how it stands.");
+    }
+
+    private static Optional<Refusal> undecided(StagedList staged) {
+        return Refusal.when(
+                !staged.aside().isSettled(),
+                Why.NOTHING_NEW,
+                UNREAD.formatted(staged.aside().rowsAside()));
+    }
+
+    private boolean needsTwo(StagedList staged) {
+        return share.needsTwo(staged.aside().rowsAside(), staged.rows());
+    }
+
     private NewListResult put(ElectionId electionId, StagedList staged, OfficeUser user, boolean confirmed) {
         if (staged.snapshotNo() == staged.inUseNo()) {
             return new NewListResult.NothingNew(staged.snapshotNo());
         }
+        Optional<Refusal> undecided = undecided(staged);
+        if (undecided.isPresent()) {
+            return new NewListResult.Refused(undecided.get());
+        }
         NewListResult brought = Objects.requireNonNull(tried.<NewListResult>execute(attempt -> {
             List<CaseDifference> changed = use(electionId, staged, user);
-            if (!confirmed && changed.stream().anyMatch(CaseDifference::touchesDecided)) {
+            boolean byTwo = needsTwo(staged) || changed.stream().anyMatch(CaseDifference::touchesDecided);
+            if (!confirmed && byTwo) {
                 attempt.setRollbackOnly();
                 return new NewListResult.WaitsForSecond(staged.snapshotNo(), changed);
             }
@@ -132,7 +211,7 @@ public class NewerFileService {
                             LedgerChain.of(electionId),
                             "list_waits_for_second",
                             "list " + staged.snapshotNo(),
-                            Map.of("kind", staged.kind().code(), "rows", staged.rows())));
+                            withAside(staged, Map.of("kind", staged.kind().code(), "rows", staged.rows()))));
         }
         return brought;
     }
@@ -155,6 +234,23 @@ public class NewerFileService {
         payload.put("voters_touched", staged.touchedVoterIds().size());
         door.record(
                 user.actor(),
-                LedgerLine.of(LedgerChain.of(electionId), "list_in_use", "list " + staged.snapshotNo(), payload));
+                LedgerLine.of(
+                        LedgerChain.of(electionId),
+                        "list_in_use",
+                        "list " + staged.snapshotNo(),
+                        withAside(staged, payload)));
+    }
+
+    /** What observers read of rows set aside: how many, and hashes of the rows and of the reason. */
+    private static Map<String, Object> withAside(StagedList staged, Map<String, Object> payload) {
+        SetAsideList aside = staged.aside();
+        if (aside.isEmpty()) {
+            return payload;
+        }
+        Map<String, Object> more = new LinkedHashMap<>(payload);
+        more.put("set_aside", aside.rowsAside());
+        more.put("set_aside_hash", aside.rowsHash());
+        more.put("because", Sha256.of(String.valueOf(aside.because())));
+        return more;
     }
 }

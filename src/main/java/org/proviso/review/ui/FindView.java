@@ -59,6 +59,14 @@ class FindView extends Composite<Div> implements BeforeEnterObserver {
         }
         FindResult found = find.find(workplace.electionId(), typed);
         getContent().add(new PageHead("Find", lead(typed, found)));
+        String unread = typed.isBlank()
+                ? ""
+                : find.unread(workplace.electionId(), typed).words();
+        if (!unread.isEmpty()) {
+            Paragraph caution = new Paragraph(unread);
+            caution.addClassName("warn");
+            getContent().add(caution);
+        }
         if (!found.envelopes().isEmpty()) {
             getContent().add(new H2("Envelopes"), envelopes(found.envelopes()));
         }

@@ -120,10 +120,14 @@ final class ChooseVoterSheet extends CaseSheet {
         fields.voters()
                 .setHelperText(
                         offered.isEmpty()
-                                ? typed.isBlank()
-                                        ? "No possible voters found. Search the roll."
-                                        : "No record on the roll matches."
+                                ? typed.isBlank() ? "No possible voters found. Search the roll." : noRecord(typed)
                                 : "");
+    }
+
+    private String noRecord(String typed) {
+        String unread =
+                desk.acts().find().unread(desk.key().electionId(), typed).words();
+        return "No record on the roll matches." + (unread.isEmpty() ? "" : " " + unread);
     }
 
     private static String line(Voter voter) {

@@ -1,10 +1,12 @@
 package org.proviso.review.ui.desk;
 
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.function.Predicate;
+import org.proviso.core.PersonName;
 import org.proviso.review.acts.RecordSearch;
 import org.proviso.review.facts.OffRollReason;
 import org.proviso.review.facts.SearchFound;
@@ -41,7 +43,22 @@ final class SearchSheet extends CaseSheet {
         fields.found().addClassName("in-lines");
         fields.sameAs().setWidthFull();
         with("Search all five places before you record that a voter is not registered.");
+        unread(desk);
         with(fields.places(), fields.found(), fields.sameAs(), fields.note());
+    }
+
+    /** Whoever is not found may stand in a row that could not be read. */
+    private void unread(CasePageContext desk) {
+        PersonName name = desk.file().report().envelope().affirmation().name();
+        String words = desk.acts()
+                .find()
+                .unread(desk.key().electionId(), name.last() + " " + name.first())
+                .words();
+        if (!words.isEmpty()) {
+            Paragraph caution = new Paragraph(words);
+            caution.addClassName("warn");
+            with(caution);
+        }
     }
 
     private static Predicate<RefusalDisplay> record(CasePageContext desk, Fields fields) {
