@@ -2,6 +2,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "files",
+            "files :: csv",
             "files :: election",
             "files :: packs",
             "ledger",

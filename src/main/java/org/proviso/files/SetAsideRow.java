@@ -10,4 +10,11 @@ public record SetAsideRow(String list, int line, String column, String reason, S
     public static SetAsideRow of(InputException wrong, String asItCame) {
         return new SetAsideRow(wrong.file(), wrong.line(), wrong.column(), wrong.reason(), asItCame);
     }
+
+    /** The same with a row as it came of no more than so many letters. */
+    public SetAsideRow cutAt(int most) {
+        return asItCame.length() <= most
+                ? this
+                : new SetAsideRow(list, line, column, reason, asItCame.substring(0, most));
+    }
 }

@@ -44,6 +44,7 @@ public class RollService {
     private final VoterStore voters;
     private final VotingRecordStore records;
     private final SnapshotComparisonStore comparisons;
+    private final SetAsideKeeper asides;
     private final LoadWatch watch;
 
     RollService(
@@ -51,7 +52,9 @@ public class RollService {
             VoterStore voters,
             VotingRecordStore records,
             SnapshotComparisonStore comparisons,
+            SetAsideKeeper asides,
             LoadWatch watch) {
+        this.asides = asides;
         this.snapshots = snapshots;
         this.voters = voters;
         this.records = records;
@@ -88,6 +91,17 @@ public class RollService {
         snapshots.use(id, SnapshotKind.MAIL_BALLOTS, mail);
         snapshots.use(id, SnapshotKind.CHECK_INS, books);
         snapshots.use(id, SnapshotKind.VOTED_ELSEWHERE, state);
+        asides.keep(
+                loaded,
+                Map.of(
+                        rollFile(folder.folder()).getFileName().toString(),
+                        roll,
+                        "mail-ballots.csv",
+                        mail,
+                        "check-ins.csv",
+                        books,
+                        "voted-elsewhere.csv",
+                        state));
     }
 
     /** The hash of the file that the roll in use came from: while it is the same, so is the roll. */

@@ -9,12 +9,13 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.act.ActResult;
 import org.proviso.election.ElectionLoadService;
 import org.proviso.election.LoadResult;
+import org.proviso.election.LookedAtFolder;
 import org.proviso.files.InputException;
 import org.proviso.ui.MessageLine;
 import org.proviso.ui.field.ActButton;
@@ -23,6 +24,8 @@ import org.proviso.ui.frame.WorkingElection;
 /** Loading an election from its folder of files: whole, or not at all. */
 final class LoadPart extends Div {
 
+    private static final CompletableFuture<?> NOTHING = CompletableFuture.completedFuture("");
+
     private final transient ElectionLoadService elections;
     private final transient AccessService access;
     private final transient WorkingElection workplace;
@@ -30,7 +33,8 @@ final class LoadPart extends Div {
     private final Div problem = new Div();
     private final Upload upload;
     private transient FolderUpload files = new FolderUpload();
-    private transient @Nullable CompletableFuture<ActResult<LoadResult>> loading;
+    private transient CompletableFuture<?> loading = NOTHING;
+    private transient CompletableFuture<?> looking = NOTHING;
 
     LoadPart(ElectionLoadService elections, AccessService access, WorkingElection workplace) {
         this.elections = elections;
@@ -49,7 +53,7 @@ final class LoadPart extends Div {
                 new H2("Load an election"),
                 new Paragraph(
                         "Choose the election folder as one zip file, or its files: election.yaml, contests.csv, roll.csv and so on."
-                                + " All files are checked together. If any row has an error, nothing is loaded."),
+                                + " All files are checked together. Where rows of an outside list have errors, you decide."),
                 upload,
                 came,
                 problem,
@@ -88,15 +92,47 @@ final class LoadPart extends Div {
         }
         problem.removeAll();
         Path folder = files.election();
-        loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, this::failed);
+        loading = BackgroundWork.begin(() -> elections.load(folder), this::loaded, why -> failed(folder, why));
+    }
+
+    /** Where only rows of outside lists are bad, the office may go without them. */
+    private void look(Path folder, InputException wrong) {
+        looking = BackgroundWork.begin(
+                () -> elections.look(folder),
+                looked -> {
+                    if (looked.counts().isEmpty()) {
+                        show(wrong);
+                    } else {
+                        problem.add(new LoadWithoutRows(looked, this::over, because -> load(folder, looked, because)));
+                        MessageLine.refused("Nothing was loaded: " + BadRowList.inShort(wrong));
+                    }
+                },
+                why -> show(wrong));
+    }
+
+    private void load(Path folder, LookedAtFolder looked, String because) {
+        if (isLoading()) {
+            MessageLine.refused("These files are already loading.");
+            return;
+        }
+        loading = BackgroundWork.begin(
+                () -> elections.loadWithoutAside(folder, looked.rowsHash(), because), this::loaded, why -> {
+                    if (why instanceof InputException wrong) {
+                        show(wrong);
+                    } else {
+                        throw why;
+                    }
+                });
     }
 
     private boolean isLoading() {
         return stillLoading().isPresent();
     }
 
-    private Optional<CompletableFuture<ActResult<LoadResult>>> stillLoading() {
-        return Optional.ofNullable(loading).filter(begun -> !begun.isDone());
+    private Optional<CompletableFuture<?>> stillLoading() {
+        return Stream.<CompletableFuture<?>>of(loading, looking)
+                .filter(begun -> !begun.isDone())
+                .findFirst();
     }
 
     private void loaded(ActResult<LoadResult> result) {
@@ -107,6 +143,12 @@ final class LoadPart extends Div {
     }
 
     private void show(LoadResult outcome) {
+        if (outcome.waits()) {
+            over();
+            MessageLine.done("You agreed to load " + outcome.electionId()
+                    + " without these rows. A second supervisor must load the same files. Nothing was loaded yet.");
+            return;
+        }
         workplace.choose(outcome.electionId());
         over();
         MessageLine.done(
@@ -115,9 +157,9 @@ final class LoadPart extends Div {
                         : "Election " + outcome.electionId() + " loaded.");
     }
 
-    private void failed(RuntimeException why) {
+    private void failed(Path folder, RuntimeException why) {
         if (why instanceof InputException wrong) {
-            show(wrong);
+            look(folder, wrong);
         } else {
             throw why;
         }
@@ -129,8 +171,8 @@ final class LoadPart extends Div {
         stillLoading().ifPresentOrElse(begun -> closeAfter(begun, loaded), loaded::close);
     }
 
-    private static void closeAfter(CompletableFuture<ActResult<LoadResult>> begun, FolderUpload loaded) {
-        CompletableFuture<ActResult<LoadResult>> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
+    private static void closeAfter(CompletableFuture<?> begun, FolderUpload loaded) {
+        CompletableFuture<?> unused = begun.whenComplete((outcome, wrong) -> loaded.close());
     }
 
     private void show(InputException wrong) {

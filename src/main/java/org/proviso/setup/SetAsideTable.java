@@ -19,14 +19,20 @@ final class SetAsideTable extends Div {
     private static final int LONGEST = 200;
 
     SetAsideTable(ListReadService lists, ElectionId election, int snapshotNo, int count) {
-        List<SetAsideRow> first = lists.firstAside(election, snapshotNo, SHOWN);
-        PlainTable table = new PlainTable("Rows set aside", "Line", "Column", "Error", "Row as it came");
-        first.forEach(row -> table.row(String.valueOf(row.line()), row.column(), row.reason(), cut(row.asItCame())));
+        this(lists.firstAside(election, snapshotNo, SHOWN), count);
+        add(file(election, snapshotNo));
+    }
+
+    /** The rows of lists that are not in the office yet. */
+    SetAsideTable(List<SetAsideRow> first, int count) {
+        PlainTable table =
+                new PlainTable("Rows that could not be read", "List", "Line", "Column", "Error", "Row as it came");
+        first.forEach(row ->
+                table.row(row.list(), String.valueOf(row.line()), row.column(), row.reason(), cut(row.asItCame())));
         add(table);
         if (count > first.size()) {
             add(new Paragraph("And " + UsDates.count(count - first.size(), "more row") + "."));
         }
-        add(file(election, snapshotNo));
     }
 
     private static Anchor file(ElectionId election, int snapshotNo) {

@@ -25,6 +25,21 @@ public final class SetAsideFile {
         return read.get(0);
     }
 
+    /** Reads such a file again, row by row. */
+    public static void each(Path file, SetAside each) {
+        CsvTable.each(
+                file,
+                CsvColumns.of(HEADER.toArray(String[]::new)),
+                warning -> {},
+                table -> () -> row(table.row()),
+                (line, row) -> each.take(row));
+    }
+
+    private static SetAsideRow row(CsvRow row) {
+        return new SetAsideRow(
+                row.text("list"), row.requiredWhole("line"), row.text("column"), row.text("reason"), row.text("row"));
+    }
+
     /** The cells of a row in a file that people open in a spreadsheet. */
     public static List<String> forSpreadsheet(SetAsideRow row) {
         return cells(row).stream().map(CsvOutput::text).toList();
