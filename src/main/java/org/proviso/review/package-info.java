@@ -4,6 +4,7 @@
             "files",
             "files :: csv",
             "files :: election",
+            "files :: table",
             "ledger",
             "access",
             "ui",

@@ -6,20 +6,27 @@ import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Span;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.proviso.files.table.TableColumn;
 
 /**
  * A table of a few rows with hairlines; a long list is a {@link RowGrid}. Its caption is for screen readers. In a narrow window
  * one of many columns is read row by row, each value behind its heading.
  */
 @Tag("table")
-public final class PlainTable extends HtmlContainer {
+public final class PlainTable extends HtmlContainer implements ListedRows {
 
     private static final int MANY = 4;
 
     private final TablePiece body = new TablePiece("tbody");
     private final List<String> headings;
+    private final Set<String> figures = new HashSet<>();
+    private final List<List<Component>> rows = new ArrayList<>();
 
     public PlainTable(String caption, String... headings) {
         addClassName("plain");
@@ -47,12 +54,40 @@ public final class PlainTable extends HtmlContainer {
         return cell;
     }
 
+    /** The columns under these headings hold figures, which a spreadsheet may add up. */
+    public PlainTable figures(String... under) {
+        figures.addAll(List.of(under));
+        return this;
+    }
+
+    @Override
+    public List<TableColumn> columns() {
+        return headings.stream()
+                .filter(heading -> !heading.isEmpty())
+                .map(heading -> new TableColumn(heading, figures.contains(heading)))
+                .toList();
+    }
+
+    @Override
+    public void each(Consumer<List<String>> row) {
+        for (List<Component> cells : rows) {
+            List<String> words = new ArrayList<>();
+            for (int column = 0; column < headings.size(); column++) {
+                if (!headings.get(column).isEmpty()) {
+                    words.add(column < cells.size() ? CellText.of(cells.get(column)) : "");
+                }
+            }
+            row.accept(words);
+        }
+    }
+
     /** One row of plain texts. */
     public PlainTable row(String... cells) {
         return row(Stream.of(cells).map(text -> (Component) new Span(text)).toList());
     }
 
     public PlainTable row(List<Component> cells) {
+        rows.add(List.copyOf(cells));
         TablePiece row = new TablePiece("tr");
         for (Component cell : cells) {
             int column = row.getElement().getChildCount();

@@ -1,16 +1,29 @@
 package org.proviso.ui;
 
 import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.grid.Grid;
 import com.vaadin.flow.component.grid.GridVariant;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.provider.DataProvider;
+import com.vaadin.flow.data.provider.Query;
 import com.vaadin.flow.function.ValueProvider;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
 import java.util.function.IntSupplier;
+import java.util.stream.Stream;
+import org.proviso.files.table.TableColumn;
 
 /** A long list. It fetches only the rows on the screen and explains an empty list in a sentence. */
-public final class RowGrid<T> extends Grid<T> {
+public final class RowGrid<T> extends Grid<T> implements ListedRows {
+
+    /** As many rows as are read at a time for a file. */
+    private static final int TOGETHER = 1_000;
+
+    private final Map<Column<T>, ValueProvider<T, String>> cells = new LinkedHashMap<>();
 
     /** Fetches rows of a list. */
     @FunctionalInterface
@@ -42,8 +55,44 @@ public final class RowGrid<T> extends Grid<T> {
 
     /** A column of words. */
     public RowGrid<T> words(String heading, String width, ValueProvider<T, String> value) {
-        addColumn(value).setHeader(heading).setWidth(width).setFlexGrow(1);
+        Column<T> column = addColumn(value).setHeader(heading).setWidth(width).setFlexGrow(1);
+        cells.put(column, value);
         return this;
+    }
+
+    @Override
+    public <V extends Component> Column<T> addComponentColumn(ValueProvider<T, V> cell) {
+        Column<T> column = super.addComponentColumn(cell);
+        cells.put(column, row -> CellText.of(cell.apply(row)));
+        return column;
+    }
+
+    @Override
+    public List<TableColumn> columns() {
+        return headed().map(column -> TableColumn.text(column.getHeaderText())).toList();
+    }
+
+    @Override
+    public void each(Consumer<List<String>> row) {
+        List<ValueProvider<T, String>> columns = headed().map(
+                        column -> Objects.requireNonNull(cells.get(column), "each column has its words"))
+                .toList();
+        int at = 0;
+        List<T> page;
+        do {
+            page = getDataProvider()
+                    .fetch(new Query<>(at, TOGETHER, List.of(), null, null))
+                    .toList();
+            page.forEach(item ->
+                    row.accept(columns.stream().map(cell -> cell.apply(item)).toList()));
+            at += page.size();
+        } while (page.size() == TOGETHER);
+    }
+
+    private Stream<Column<T>> headed() {
+        return getColumns().stream()
+                .filter(column -> column.getHeaderText() != null
+                        && !column.getHeaderText().isEmpty());
     }
 
     /** A column of numbers, in the number font. */

@@ -1,5 +1,5 @@
 /** What every page shares: the frame, marks, dates, keys and the parts of a page. It knows no feature. */
-@ApplicationModule(allowedDependencies = {"ledger", "access"})
+@ApplicationModule(allowedDependencies = {"files :: table", "ledger", "access"})
 @NullMarked
 package org.proviso.ui;
 

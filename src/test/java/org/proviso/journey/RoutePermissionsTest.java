@@ -77,6 +77,7 @@ class RoutePermissionsTest {
             Map.entry("intake/key", "/P-1012"),
             Map.entry("release/batch", "/1"),
             Map.entry("/review/list.csv", "?election=tamarack-primary"),
+            Map.entry("/review/list.xlsx", "?election=tamarack-primary"),
             Map.entry("/notices/letter.pdf", "?election=tamarack-primary&envelope=P-1012&notice=1"),
             Map.entry("/notices/letters.pdf", "?election=tamarack-primary"));
 

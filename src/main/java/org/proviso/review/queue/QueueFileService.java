@@ -1,14 +1,15 @@
 package org.proviso.review.queue;
 
-import java.io.Writer;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
@@ -16,31 +17,35 @@ import org.proviso.core.Election;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.election.ElectionService;
-import org.proviso.files.csv.CsvOutput;
-import org.proviso.files.csv.SpreadsheetText;
+import org.proviso.files.table.TableColumn;
+import org.proviso.files.table.TableFormat;
+import org.proviso.files.table.TableHead;
+import org.proviso.files.table.TableHead.About;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
 
-/** A list of cases as a CSV file, with the moment, what narrows it, and the head of the ledger at that moment. */
+/** A list of cases as a file, with the moment, what narrows it, and the head of the ledger at that moment. */
 @Service
 public class QueueFileService {
 
     private static final int TOGETHER = 5_000;
-    private static final List<String> HEADER = List.of(
-            "Envelope",
-            "State",
-            "Priority",
-            "Due",
-            "Outlook",
-            "Reason issued",
-            "Voting location",
-            "Precinct",
-            "Language",
-            "Assigned to",
-            "Last act");
+    private static final List<TableColumn> COLUMNS = Stream.of(
+                    "Envelope",
+                    "State",
+                    "Priority",
+                    "Due",
+                    "Outlook",
+                    "Reason issued",
+                    "Voting location",
+                    "Precinct",
+                    "Language",
+                    "Assigned to",
+                    "Last act")
+            .map(TableColumn::text)
+            .toList();
 
     private final QueueListStore lists;
     private final QueueService queue;
@@ -69,30 +74,32 @@ public class QueueFileService {
      * local to the county.
      */
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
-    public void write(QueueFilter filter, Writer out) {
+    public void write(QueueFilter filter, TableFormat format, OutputStream out) throws IOException {
         access.demand(Permission.SEARCH);
         Election election = elections
                 .find(filter.electionId())
                 .orElseThrow(() -> new IllegalArgumentException("The office has no such election."));
         Instant now = clock.instant();
-        CsvOutput.write(out, HEADER.size(), file -> {
-            head(election, filter, now).forEach(line -> file.row(wide(line)));
-            file.row(HEADER);
-            rows(filter, filter.before(now), row -> file.row(cells(row, election.zone())));
-        });
+        format.write(
+                head(election, filter, now),
+                out,
+                file -> rows(filter, filter.before(now), row -> file.row(cells(row, election.zone()))));
     }
 
-    private List<List<String>> head(Election election, QueueFilter filter, Instant now) {
+    private TableHead head(Election election, QueueFilter filter, Instant now) {
         ChainHead head = ledger.head(LedgerChain.of(filter.electionId()));
         String narrowed = filter.wanted().entrySet().stream()
                 .map(entry -> entry.getKey().words() + ": " + queue.words(entry.getKey(), entry.getValue()))
                 .collect(Collectors.joining("; "));
-        return List.of(
-                List.of("Election", election.name()),
-                List.of("Listed at", moment(now, election.zone())),
-                List.of("Filter", narrowed.isEmpty() ? "none" : narrowed),
-                List.of("Order", filter.sort().code() + (filter.descending() ? ", last first" : "")),
-                List.of("Ledger head", head.sequence() + " " + head.hash()));
+        return new TableHead(
+                "Cases",
+                List.of(
+                        new About("Election", election.name()),
+                        new About("Listed at", moment(now, election.zone())),
+                        new About("Filter", narrowed.isEmpty() ? "none" : narrowed),
+                        new About("Order", filter.sort().code() + (filter.descending() ? ", last first" : "")),
+                        new About("Ledger head", head.sequence() + " " + head.hash())),
+                COLUMNS);
     }
 
     private void rows(QueueFilter filter, @Nullable Instant before, java.util.function.Consumer<QueueRow> each) {
@@ -110,7 +117,7 @@ public class QueueFileService {
 
     private static List<String> cells(QueueRow row, ZoneId county) {
         String with = row.with();
-        return wide(List.of(
+        return List.of(
                 row.envelopeNo().value(),
                 row.state().spoken(),
                 row.turnWords(),
@@ -121,17 +128,7 @@ public class QueueFileService {
                 row.precinct(),
                 row.language(),
                 with == null ? "" : with,
-                moment(row.since(), county)));
-    }
-
-    /** As many cells as the header has, none of which a spreadsheet takes for a formula. */
-    private static List<String> wide(List<String> cells) {
-        List<String> wide =
-                new ArrayList<>(cells.stream().map(SpreadsheetText::of).toList());
-        while (wide.size() < HEADER.size()) {
-            wide.add("");
-        }
-        return wide;
+                moment(row.since(), county));
     }
 
     private static String moment(Instant at, ZoneId county) {

@@ -2,7 +2,6 @@ package org.proviso.review.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -19,6 +18,7 @@ import org.proviso.review.queue.SavedViewService;
 import org.proviso.review.ui.list.CaseFilters;
 import org.proviso.review.ui.list.CaseGrid;
 import org.proviso.review.ui.list.SavedViews;
+import org.proviso.ui.DownloadLinks;
 import org.proviso.ui.PageHead;
 import org.proviso.ui.UsDates;
 import org.proviso.ui.field.ActButton;
@@ -42,7 +42,7 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
     private final PageHead head = new PageHead("Review", "");
     private final ActButton anyCase;
     private final SavedViews views;
-    private final Anchor file = new Anchor("", "List as CSV");
+    private final DownloadLinks file = DownloadLinks.toAddresses("Cases");
     private QueueFilter filter;
 
     QueueView(QueueService queue, SavedViewService saved, ReviewShift shift, WorkingElection workplace) {
@@ -58,8 +58,6 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
                         election.zone())
                 .whenSorted(QueueView::open, () -> filter);
         anyCase = new ActButton("Show all").quiet().does(() -> open(QueueFilter.all(election.id())));
-        file.setRouterIgnore(true);
-        file.getElement().setAttribute("download", true);
         Div below = new Div(views, anyCase, file);
         below.addClassName("ways");
         getContent().addClassNames("sheet", "queue");
@@ -73,8 +71,7 @@ class QueueView extends Composite<Div> implements BeforeEnterObserver {
         int count = queue.count(filter);
         filters.show(filter);
         views.show(filter);
-        file.setHref(ListFileController.ADDRESS + "?election=" + filter.electionId() + "&" + CaseView.LIST + "="
-                + URLEncoder.encode(QueueFilterText.write(filter), StandardCharsets.UTF_8));
+        file.lead(format -> ListFileController.address(format, filter));
         anyCase.setVisible(!filter.isOpen());
         head.say(UsDates.count(count, "case")
                 + (filter.isOpen()

@@ -40,6 +40,12 @@ public final class Choice extends AbstractSinglePropertyField<Choice, String> im
         super.setValue(code);
     }
 
+    /** The words of the code that is chosen. */
+    public String chosenWords() {
+        Element option = options.get(getValue());
+        return option == null ? "" : option.getText();
+    }
+
     /** Called when the person at the page chooses. */
     public void onChosen(Consumer<String> act) {
         addValueChangeListener(event -> {

@@ -3,12 +3,17 @@ package org.proviso.review.queue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.proviso.journey.Office.as;
 
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.proviso.core.ElectionId;
 import org.proviso.core.chain.ChainHead;
 import org.proviso.database.OnBothDatabases;
 import org.proviso.database.TestOffice;
+import org.proviso.files.table.ReadList;
+import org.proviso.files.table.TableFormat;
 import org.proviso.journey.Primary;
 import org.proviso.ledger.LedgerChain;
 import org.proviso.ledger.LedgerService;
@@ -18,13 +23,36 @@ class QueueFileTest {
 
     private static final ElectionId ELECTION = new ElectionId(Primary.ID);
 
-    private static List<String> lines(TestOffice office, QueueFilter list) {
-        StringWriter out = new StringWriter();
+    private static byte[] file(TestOffice office, QueueFilter list, TableFormat format) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         as("ada", () -> {
-            office.the(QueueFileService.class).write(list, out);
+            try {
+                office.the(QueueFileService.class).write(list, format, out);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
             return out;
         });
-        return out.toString().lines().toList();
+        return out.toByteArray();
+    }
+
+    private static List<String> lines(TestOffice office, QueueFilter list) {
+        return new String(file(office, list, TableFormat.CSV), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+    }
+
+    @OnBothDatabases
+    void both_files_have_the_same_headings_and_rows(TestOffice office) {
+        Primary.loaded(office);
+        QueueFilter list = QueueFilter.all(ELECTION);
+        ReadList csv = ReadList.csv(file(office, list, TableFormat.CSV), 5);
+        ReadList xlsx = ReadList.xlsx(file(office, list, TableFormat.XLSX));
+        assertThat(xlsx.headings()).isEqualTo(csv.headings()).contains("Envelope", "Outlook", "Last act");
+        assertThat(xlsx.rows()).isEqualTo(csv.rows()).hasSizeGreaterThan(20);
+        assertThat(xlsx.about())
+                .containsAllEntriesOf(csv.about())
+                .containsKeys("List", "Listed at", "Filter", "Order", "Ledger head");
     }
 
     @OnBothDatabases
