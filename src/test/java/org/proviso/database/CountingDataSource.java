@@ -6,12 +6,13 @@ import java.lang.reflect.Proxy;
 import java.sql.CallableStatement;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import javax.sql.DataSource;
 import org.springframework.jdbc.datasource.DelegatingDataSource;
 
-/** Connections that tell {@link Statements} of every statement sent, where somebody counts; others are the plain ones. */
+/** Connections that tell {@link Statements} of every statement sent and every row read, where somebody counts; others are the plain ones. */
 public final class CountingDataSource extends DelegatingDataSource {
 
     public CountingDataSource(DataSource plain) {
@@ -40,7 +41,18 @@ public final class CountingDataSource extends DelegatingDataSource {
             if (method.getName().startsWith("execute")) {
                 Statements.sent(arguments != null && arguments[0] instanceof String text ? text : prepared);
             }
-            return invoked(plain, method, arguments);
+            Object found = invoked(plain, method, arguments);
+            return found instanceof ResultSet rows ? counted(rows) : found;
+        });
+    }
+
+    private static ResultSet counted(ResultSet plain) {
+        return proxy(ResultSet.class, (proxy, method, arguments) -> {
+            Object found = invoked(plain, method, arguments);
+            if (method.getName().equals("next") && Boolean.TRUE.equals(found)) {
+                Statements.row();
+            }
+            return found;
         });
     }
 
