@@ -193,7 +193,8 @@ class CanvassFigureCollector {
 
     private static int common(Set<EnvelopeNumber> envelopes, Collection<EnvelopeNumber> some) {
         Set<EnvelopeNumber> both = new HashSet<>(envelopes);
-        both.retainAll(some);
+        // A set of the others too: in a list each number would be looked for from its beginning.
+        both.retainAll(new HashSet<>(some));
         return both.size();
     }
 }
