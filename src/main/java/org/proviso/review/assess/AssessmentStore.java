@@ -46,11 +46,10 @@ public class AssessmentStore {
             where place = 1 group by envelope_no, assessment_no order by envelope_no
             """;
 
-    /** One way of the last assessment of an envelope. */
-    private record Last(EnvelopeNumber envelopeNo, KeptAssessment kept) {}
-
-    /** One way of an assessment as its row has it. */
-    private record Line(EnvelopeKey key, int number, KeptAssessment kept, String reasons, Instant assessedAt) {}
+    /** One way of an assessment as its row is written. */
+    @SuppressWarnings("ArrayRecordComponent") // written once, compared by nobody
+    private record Line(
+            EnvelopeKey key, int number, KeptAssessment kept, byte[] texts, String reasons, Instant assessedAt) {}
 
     private final JdbcClient jdbc;
     private final NamedParameterJdbcOperations batches;
@@ -91,7 +90,7 @@ public class AssessmentStore {
 
     /** Those of these cases of which what was written last was made from the same and came out the same, whenever. */
     Set<EnvelopeKey> sayingTheSame(ElectionId electionId, Map<EnvelopeKey, List<KeptAssessment>> assessed) {
-        Map<EnvelopeNumber, List<KeptAssessment>> last = new HashMap<>();
+        Map<EnvelopeNumber, List<KeptRow>> last = new HashMap<>();
         jdbc.sql("""
                         select a.* from unnest(cast(? as varchar array)) as wanted (id)
                         join assessment a on a.election_id = ? and a.envelope_no = wanted.id
@@ -99,10 +98,10 @@ public class AssessmentStore {
                             where n.election_id = a.election_id and n.envelope_no = a.envelope_no)""")
                 .param(numbers(assessed.keySet()))
                 .param(electionId)
-                .query(Last.class)
+                .query(KeptRow.class)
                 .list()
                 .forEach(row -> last.computeIfAbsent(row.envelopeNo(), any -> new ArrayList<>())
-                        .add(row.kept()));
+                        .add(row));
         Set<EnvelopeKey> same = new HashSet<>();
         assessed.forEach((key, ways) -> {
             if (areSame(last.getOrDefault(key.envelopeNo(), List.of()), ways)) {
@@ -116,19 +115,19 @@ public class AssessmentStore {
         return keys.stream().map(EnvelopeKey::envelopeNo).map(Key::value).toArray(String[]::new);
     }
 
-    private static boolean areSame(List<KeptAssessment> last, List<KeptAssessment> ways) {
+    private static boolean areSame(List<KeptRow> last, List<KeptAssessment> ways) {
         return last.size() == ways.size()
                 && ways.stream().allMatch(now -> last.stream().anyMatch(was -> isSame(was, now)));
     }
 
-    private static boolean isSame(KeptAssessment was, KeptAssessment now) {
+    private static boolean isSame(KeptRow was, KeptAssessment now) {
         return was.way() == now.way()
-                && was.facts().equals(now.facts())
                 && was.packHash().equals(now.packHash())
                 && was.engineVersion() == now.engineVersion()
-                && was.recommendation() == now.recommendation()
-                && was.reasons().equals(now.reasons())
-                && was.heldApart() == now.heldApart();
+                && was.recommendation().equals(now.recommendation().code())
+                && was.reasons().equals(CodeListColumn.of(now.reasons()))
+                && was.heldApart() == now.heldApart()
+                && was.read().facts().equals(now.facts());
     }
 
     Optional<AssessmentRow> latest(EnvelopeKey key) {
@@ -182,16 +181,16 @@ public class AssessmentStore {
     }
 
     private Line line(EnvelopeKey key, int number, KeptAssessment kept) {
-        return new Line(key, number, kept, CodeListColumn.of(kept.reasons()), clock.instant());
+        byte[] texts = new KeptTexts(kept.facts(), kept.content()).small();
+        return new Line(key, number, kept, texts, CodeListColumn.of(kept.reasons()), clock.instant());
     }
 
     private void insert(List<Line> lines) {
         batches.batchUpdate("""
-                insert into assessment (election_id, envelope_no, assessment_no, way, facts, as_of, pack_hash,
-                    engine_version, recommendation, reasons, held_apart, content, assessed_at)
-                values (:key.electionId, :key.envelopeNo, :number, :kept.way, :kept.facts, :kept.asOf, :kept.packHash,
-                    :kept.engineVersion, :kept.recommendation, :reasons, :kept.heldApart, :kept.content,
-                    :assessedAt)""", SqlParameterSourceUtils.createBatch(lines));
+                insert into assessment (election_id, envelope_no, assessment_no, way, as_of, pack_hash,
+                    engine_version, recommendation, reasons, held_apart, texts, assessed_at)
+                values (:key.electionId, :key.envelopeNo, :number, :kept.way, :kept.asOf, :kept.packHash,
+                    :kept.engineVersion, :kept.recommendation, :reasons, :kept.heldApart, :texts, :assessedAt)""", SqlParameterSourceUtils.createBatch(lines));
     }
 
     private static AssessmentRow row(ResultSet row, ElectionId electionId) throws SQLException {

@@ -2,10 +2,12 @@ package org.proviso.review.news;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import org.proviso.core.ElectionId;
@@ -42,6 +44,9 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Component
 class CaseOpening {
+
+    /** So many reports are in memory at once. */
+    private static final int TOGETHER = 500;
 
     private final CaseStore cases;
     private final LinkStore links;
@@ -82,23 +87,28 @@ class CaseOpening {
         DeadlineBook book = desk.book(id);
         LocalDateTime asOf = desk.now(id);
         Adjudicator adjudicator = new Adjudicator(new FolderRecords(folder, presumed), book, asOf);
-        Map<EnvelopeKey, CaseReport> reports = new TreeMap<>();
         LongConsumer progress = watch.begin(
                 "The envelopes are being assessed", folder.envelopes().size());
-        for (Envelope envelope : folder.envelopes()) {
-            progress.accept(reports.size() + 1L);
-            reports.put(
-                    new EnvelopeKey(id, envelope.envelopeNo()),
-                    adjudicator.report(
-                            envelope,
-                            Objects.requireNonNull(
-                                    presumed.get(envelope.envelopeNo()),
-                                    "every envelope has a link, if only to nobody")));
+        List<Envelope> envelopes = folder.envelopes().stream()
+                .sorted(Comparator.comparing(Envelope::envelopeNo))
+                .toList();
+        for (int from = 0; from < envelopes.size(); from += TOGETHER) {
+            SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
+            for (Envelope envelope : envelopes.subList(from, Math.min(envelopes.size(), from + TOGETHER))) {
+                progress.accept(from + reports.size() + 1L);
+                reports.put(
+                        new EnvelopeKey(id, envelope.envelopeNo()),
+                        adjudicator.report(
+                                envelope,
+                                Objects.requireNonNull(
+                                        presumed.get(envelope.envelopeNo()),
+                                        "every envelope has a link, if only to nobody")));
+            }
+            Map<EnvelopeKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
+            reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));
+            assessments.insertFirst(kept);
+            service.announce(reports);
         }
-        Map<EnvelopeKey, List<KeptAssessment>> kept = new LinkedHashMap<>();
-        reports.forEach((key, report) -> kept.put(key, KeptAssessment.of(report, Map.of(), book, asOf)));
-        assessments.insertFirst(kept);
-        service.announce(new TreeMap<>(reports));
     }
 
     private void open(ElectionId id, List<Envelope> envelopes) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.proviso.core.ElectionId;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
+import org.proviso.review.assess.KeptRow;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -32,11 +33,10 @@ public class KeptAssessmentStore {
     /** Every way of every assessment of the envelopes from the first number to the last, in their order. */
     public List<StoredAssessment> between(ElectionId electionId, String first, String last) {
         return jdbc.sql("""
-                        select a.*, a.assessment_no as number from assessment a
+                        select a.* from assessment a
                         where a.election_id = ? and a.envelope_no between ? and ?
-                        order by a.envelope_no, a.assessment_no, a.way""")
-                .params(electionId, first, last)
-                .query(StoredAssessment.class)
-                .list();
+                        order by a.envelope_no, a.assessment_no, a.way""").params(electionId, first, last).query(KeptRow.class).list().stream()
+                .map(StoredAssessment::of)
+                .toList();
     }
 }

@@ -6,6 +6,8 @@ import org.proviso.core.adjudication.judging.Recommendation;
 import org.proviso.core.adjudication.kept.AssessmentOrigins;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.review.CodeListColumn;
+import org.proviso.review.assess.KeptRow;
+import org.proviso.review.assess.KeptTexts;
 
 /** One way of one assessment of a case as its row has it; the words of an older version may be unknown to this one. */
 public record StoredAssessment(
@@ -16,6 +18,24 @@ public record StoredAssessment(
         String reasons,
         boolean heldApart,
         String content) {
+
+    /** Bytes that are no texts are read as empty ones, which nothing was made from. */
+    static StoredAssessment of(KeptRow row) {
+        KeptTexts texts;
+        try {
+            texts = row.read();
+        } catch (IllegalArgumentException e) {
+            texts = new KeptTexts("", "");
+        }
+        return new StoredAssessment(
+                row.envelopeNo(),
+                row.assessmentNo(),
+                row.origins(texts.facts()),
+                row.recommendation(),
+                row.reasons(),
+                row.heldApart(),
+                texts.content());
+    }
 
     /** The same with its words read. */
     public KeptAssessment kept() {

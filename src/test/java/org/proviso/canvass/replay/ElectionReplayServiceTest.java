@@ -83,8 +83,9 @@ class ElectionReplayServiceTest {
         changed(office, "delete from others_done", "other ballots: the table has nothing, the ledger has done.");
         // Assessments are made again outside any transaction, some at a time: this change has to be there for all.
         office.jdbc()
-                .sql("update assessment set content = '{}' where envelope_no = 'P-1012' and assessment_no = 1"
-                        + " and way = 'settled'")
+                .sql(
+                        "update assessment set texts = null, facts = '{}', content = '{}' where envelope_no = 'P-1012' and assessment_no = 1"
+                                + " and way = 'settled'")
                 .update();
         assertThat(replay(office).differences())
                 .singleElement()

@@ -90,7 +90,7 @@ public final class AssessmentReplayBench {
                         from envelope_case where envelope_no not like '%-%-%'""").param(suffix).update();
         office.jdbc().sql("""
                         insert into assessment select election_id, envelope_no || ?, assessment_no, way, facts, as_of,
-                            pack_hash, engine_version, recommendation, reasons, held_apart, content, assessed_at
+                            pack_hash, engine_version, recommendation, reasons, held_apart, content, assessed_at, texts
                         from assessment where envelope_no not like '%-%-%'""").param(suffix).update();
     }
 

@@ -30,7 +30,18 @@ class AssessmentReplayTest {
         return office.the(AssessmentReplay.class);
     }
 
+    /** The row is first written as older rows are, with its texts as they are. */
     private static void breakRow(TestOffice office, String envelope, String change) {
+        StoredAssessment stored =
+                office.the(KeptAssessmentStore.class).between(new ElectionId(ID), envelope, envelope).stream()
+                        .filter(one -> one.number() == 2 && one.origins().way() == AssessmentKind.PRESUMED)
+                        .findFirst()
+                        .orElseThrow();
+        office.jdbc()
+                .sql("update assessment set texts = null, facts = ?, content = ?"
+                        + " where envelope_no = ? and assessment_no = 2 and way = 'presumed'")
+                .params(stored.origins().facts(), stored.content(), envelope)
+                .update();
         int changed = office.jdbc()
                 .sql("update assessment set " + change
                         + " where envelope_no = ? and assessment_no = 2 and way = 'presumed'")
@@ -71,6 +82,35 @@ class AssessmentReplayTest {
         assertThat(verdict.differing()).isEqualTo(6);
         assertThat(verdict.agreeing()).isEqualTo(WAYS - 6);
         assertThat(verdict.isWhole()).isFalse();
+    }
+
+    @OnBothDatabases
+    void rows_with_their_texts_as_they_are_are_made_again_too(TestOffice office) {
+        AssessmentReplay replay = replay(office);
+        breakRow(office, "P-1002", "held_apart = held_apart");
+        assertThat(replay.replay(new ElectionId(ID))).isEqualTo(new ReplayVerdict(WAYS, 0, 0, List.of()));
+    }
+
+    @OnBothDatabases
+    void bytes_that_are_no_texts_are_named_with_their_envelope(TestOffice office) {
+        AssessmentReplay replay = replay(office);
+        int changed = office.jdbc()
+                .sql("update assessment set texts = (select o.texts from assessment o where o.envelope_no = 'P-1002'"
+                        + " and o.assessment_no = 2 and o.way = 'settled')"
+                        + " where envelope_no = 'P-1002' and assessment_no = 2 and way = 'presumed'")
+                .update();
+        assertThat(changed).isOne();
+        assertThat(office.jdbc()
+                        .sql("update assessment set texts = ?"
+                                + " where envelope_no = 'P-1005' and assessment_no = 2 and way = 'presumed'")
+                        .param(new byte[] {1, 2, 3})
+                        .update())
+                .isOne();
+        assertThat(replay.replay(new ElectionId(ID)).first())
+                .containsExactly(
+                        difference(
+                                "P-1002", "its content names facts, rules or a time other than those stored with it"),
+                        difference("P-1005", "it cannot be made again: at character 1: the text ends too soon"));
     }
 
     private static ReplayDifference difference(String envelope, String why) {
