@@ -15,7 +15,6 @@ import java.util.List;
 import org.proviso.access.AccessService;
 import org.proviso.access.Permission;
 import org.proviso.core.CountyRuling;
-import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.Key;
 import org.proviso.core.act.ActResult;
 import org.proviso.election.rules.RecordedRuling;
@@ -39,8 +38,6 @@ import org.proviso.ui.frame.WorkingElection;
 @PageTitle("County rulings · Proviso")
 @PermitAll
 public final class RulingsView extends Composite<Div> {
-
-    private static final int NAMED = 8;
 
     private final transient RulingService rulings;
     private final transient RulingWorkService work;
@@ -76,8 +73,7 @@ public final class RulingsView extends Composite<Div> {
     private void show() {
         list.removeAll();
         List<RulingTask> tasks = work.tasks(workplace.electionId());
-        long waits =
-                tasks.stream().filter(task -> !task.envelopeNos().isEmpty()).count();
+        long waits = tasks.stream().filter(task -> task.waiting() > 0).count();
         list.add(new H2("Questions for counsel"));
         list.add(new Paragraph(
                 tasks.isEmpty()
@@ -94,17 +90,17 @@ public final class RulingsView extends Composite<Div> {
         tasks.forEach(task -> table.row(List.<Component>of(
                 new Span(task.question()),
                 new Span(RuleValueFields.words(task.given().rule())),
-                new Span(waiting(task.envelopeNos())),
+                new Span(waiting(task)),
                 new ActButton("Enter ruling").quiet().does(() -> form.rule(task.given())))));
         return table;
     }
 
-    private static String waiting(List<EnvelopeNumber> numbers) {
-        if (numbers.isEmpty()) {
+    private static String waiting(RulingTask task) {
+        if (task.waiting() == 0) {
             return "none";
         }
-        String named = Key.join(", ", numbers.subList(0, Math.min(NAMED, numbers.size())));
-        return numbers.size() + ": " + named + (numbers.size() > NAMED ? " and more" : "");
+        String more = task.waiting() > task.first().size() ? " and more" : "";
+        return task.waiting() + ": " + Key.join(", ", task.first()) + more;
     }
 
     private void signed() {

@@ -156,17 +156,36 @@ class RulesChangeTest {
         RulingTask compared = task(tasks, "signature.compared");
         assertThat(compared.question())
                 .startsWith("For the election of August 4, 2026, what is the law on whether the");
-        assertThat(compared.envelopeNos()).isNotEmpty();
+        assertThat(compared.waiting()).isPositive();
+        assertThat(compared.first()).isSorted().hasSize(Math.min(8, compared.waiting()));
         assertThat(task(tasks, "consequence.spoiled").question())
                 .contains("please confirm")
                 .contains("from memory");
-        assertThat(tasks)
-                .extracting(rulingTask -> -rulingTask.envelopeNos().size())
-                .isSorted();
+        assertThat(tasks).extracting(rulingTask -> -rulingTask.waiting()).isSorted();
         inForce(services.the(RulingService.class), ruling("signature.compared", "no"));
         assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID))))
                 .extracting(rulingTask -> rulingTask.given().rule().key())
                 .doesNotContain("signature.compared");
+        keptAsFoundAnew(services, work);
+    }
+
+    /** Cases were assessed under these rules, so what they wait for is kept; it is the same when it is found anew. */
+    private static void keptAsFoundAnew(TestOffice services, RulingWorkService work) {
+        List<RulingTask> kept = as("carl", () -> work.tasks(new ElectionId(Primary.ID)));
+        assertThat(services.jdbc()
+                        .sql("select count(*) from envelope_case where waiting_rules <> '' and waiting_pack <> ''")
+                        .query(Integer.class)
+                        .single())
+                .isPositive();
+        assertThat(kept.get(0).waiting()).isGreaterThan(8);
+        services.jdbc()
+                .sql("update envelope_case set waiting_pack = '', waiting_rules = '' where envelope_no like '%0'")
+                .update();
+        assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID)))).isEqualTo(kept);
+        services.jdbc()
+                .sql("update envelope_case set waiting_pack = '', waiting_rules = ''")
+                .update();
+        assertThat(as("carl", () -> work.tasks(new ElectionId(Primary.ID)))).isEqualTo(kept);
     }
 
     @OnADatabase

@@ -26,6 +26,7 @@ import org.proviso.core.adjudication.finding.Records;
 import org.proviso.core.adjudication.kept.KeptAssessment;
 import org.proviso.core.contests.BallotContests;
 import org.proviso.core.rules.DeadlineBook;
+import org.proviso.core.rules.ResolvedPack;
 import org.proviso.election.ElectionService;
 import org.proviso.intake.IntakeService;
 import org.proviso.review.CaseActSteps;
@@ -243,6 +244,7 @@ public class AssessmentService {
             return;
         }
         ElectionId electionId = reports.firstKey().electionId();
+        ResolvedPack pack = desk.book(electionId).pack();
         List<EnvelopeNumber> numbers =
                 reports.keySet().stream().map(EnvelopeKey::envelopeNo).toList();
         Map<EnvelopeNumber, EnvelopeCase> now = cases.find(electionId, numbers);
@@ -251,7 +253,7 @@ public class AssessmentService {
             EnvelopeCase envelopeCase =
                     Optional.ofNullable(now.get(key.envelopeNo())).orElseThrow();
             Optional<Decision> decision = Optional.ofNullable(standing.get(key.envelopeNo()));
-            rooms.publishEvent(new CaseChanged(key, envelopeCase.state(), report, decision));
+            rooms.publishEvent(new CaseChanged(key, envelopeCase.state(), report, pack, decision));
         });
     }
 

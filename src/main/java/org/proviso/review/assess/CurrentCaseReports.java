@@ -1,11 +1,9 @@
 package org.proviso.review.assess;
 
 import java.time.LocalDateTime;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.proviso.core.ElectionId;
@@ -28,9 +26,6 @@ import org.springframework.stereotype.Component;
 /** The cases of an election as some rules see them now; nothing is written, and nothing is locked. */
 @Component
 class CurrentCaseReports {
-
-    private static final Set<CaseState> OVER =
-            EnumSet.of(CaseState.RECEIVED, CaseState.DECIDED, CaseState.RELEASED, CaseState.SENT_ON, CaseState.ENDED);
 
     private final CaseStore cases;
     private final CaseRecordsService records;
@@ -55,23 +50,18 @@ class CurrentCaseReports {
         return desk.now(electionId);
     }
 
-    /** Cases that nobody has settled and whose envelope is keyed, under those rules at that moment. */
-    SortedMap<EnvelopeKey, CaseReport> unsettled(ElectionId electionId, DeadlineBook book, LocalDateTime asOf) {
-        return reports(electionId, book, asOf, false);
-    }
-
     /** Every case whose envelope is keyed. */
     SortedMap<EnvelopeKey, CaseReport> all(ElectionId electionId, DeadlineBook book, LocalDateTime asOf) {
-        return reports(electionId, book, asOf, true);
-    }
-
-    private SortedMap<EnvelopeKey, CaseReport> reports(
-            ElectionId electionId, DeadlineBook book, LocalDateTime asOf, boolean settledToo) {
         List<EnvelopeKey> wanted = cases.all(electionId).stream()
-                .filter(envelopeCase ->
-                        settledToo ? envelopeCase.state() != CaseState.RECEIVED : !OVER.contains(envelopeCase.state()))
+                .filter(envelopeCase -> envelopeCase.state() != CaseState.RECEIVED)
                 .map(EnvelopeCase::key)
                 .toList();
+        return reports(electionId, wanted, book, asOf);
+    }
+
+    /** These cases, whose envelopes are keyed. */
+    SortedMap<EnvelopeKey, CaseReport> reports(
+            ElectionId electionId, List<EnvelopeKey> wanted, DeadlineBook book, LocalDateTime asOf) {
         SortedMap<EnvelopeKey, CaseReport> reports = new TreeMap<>();
         for (List<EnvelopeKey> lot : AssessmentService.lots(wanted)) {
             List<EnvelopeNumber> numbers =

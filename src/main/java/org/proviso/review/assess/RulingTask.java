@@ -4,5 +4,5 @@ import java.util.List;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.rules.ResolvedRule;
 
-/** A value on which the office must rule, what to ask counsel, and the envelopes that wait for it. */
-public record RulingTask(ResolvedRule given, String question, List<EnvelopeNumber> envelopeNos) {}
+/** A value to ask counsel about: what to ask, how many envelopes wait for it, and the first of them. */
+public record RulingTask(ResolvedRule given, String question, int waiting, List<EnvelopeNumber> first) {}

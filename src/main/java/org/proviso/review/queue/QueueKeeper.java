@@ -1,6 +1,7 @@
 package org.proviso.review.queue;
 
 import org.proviso.core.adjudication.CaseReport;
+import org.proviso.core.adjudication.WaitingForRuling;
 import org.proviso.core.adjudication.facts.Fact;
 import org.proviso.core.adjudication.facts.SignatureComparisonFact;
 import org.proviso.review.CaseChanged;
@@ -32,6 +33,10 @@ class QueueKeeper {
                 changed.key().electionId(),
                 QueuePlace.of(known),
                 known.outlook().outcome().recommendation());
+        queue.waits(
+                changed.key(),
+                WaitingForRuling.rulesToRuleOn(changed.report(), changed.pack()),
+                changed.pack().hash());
     }
 
     /** The queue tells nobody that one reviewer found the signature different. */

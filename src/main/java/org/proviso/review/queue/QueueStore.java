@@ -4,11 +4,13 @@ import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.proviso.core.ElectionId;
 import org.proviso.core.Envelope;
 import org.proviso.core.EnvelopeKey;
 import org.proviso.core.EnvelopeNumber;
 import org.proviso.core.adjudication.judging.Recommendation;
+import org.proviso.core.rules.Rule;
 import org.proviso.review.CaseVersion;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -67,6 +69,16 @@ class QueueStore {
                 .param("inTurn", QueueReason.IN_TURN.rank())
                 .param("election", electionId)
                 .param("envelope", envelope.envelopeNo())
+                .update();
+    }
+
+    /** Notes which rules a case waits for, found under the rules of that hash. */
+    void waits(EnvelopeKey key, Collection<Rule> rules, String packHash) {
+        String keys = rules.stream().map(Rule::key).collect(Collectors.joining(";"));
+        jdbc.sql("""
+                        update envelope_case set waiting_rules = ?, waiting_pack = ?
+                        where election_id = ? and envelope_no = ? and (waiting_rules <> ? or waiting_pack <> ?)""")
+                .params(keys, packHash, key.electionId(), key.envelopeNo(), keys, packHash)
                 .update();
     }
 
